@@ -1,0 +1,93 @@
+package faintwind.message;
+
+import java.text.MessageFormat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+
+/**
+ * The words of the program in one language. Immutable; safe from any thread. A key that is missing
+ * is a broken promise in the code: it throws {@link java.util.MissingResourceException}, and a test
+ * compares the keys of all languages.
+ */
+public final class Messages {
+  private static final String BUNDLE = "faintwind.messages";
+
+  private final Locale locale;
+  private final ResourceBundle bundle;
+
+  private Messages(Locale locale) {
+    this.locale = locale;
+    this.bundle =
+        ResourceBundle.getBundle(
+            BUNDLE,
+            locale,
+            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  }
+
+  public static Messages of(Locale locale) {
+    return new Messages(locale);
+  }
+
+  public ResourceBundle bundle() {
+    return bundle;
+  }
+
+  public Locale locale() {
+    return locale;
+  }
+
+  /**
+   * The text under {@code key}; its placeholders {@code {0}}… are filled with the arguments' own
+   * words.
+   */
+  public String text(String key, Object... arguments) {
+    return format(bundle.getString(key), arguments);
+  }
+
+  /** What was found, where, what was expected and what to do, as one line. */
+  public String line(Problem problem) {
+    String place = place(problem.where());
+    String sentence = sentence(problem);
+    return place.isEmpty() ? sentence : place + ": " + sentence;
+  }
+
+  /** The same without the place. */
+  public String sentence(Problem problem) {
+    Object[] arguments = arguments(problem);
+    List<String> parts = new ArrayList<>();
+    for (String suffix : List.of("", ".expected", ".todo")) {
+      String key = problem.id() + suffix;
+      if (suffix.isEmpty() || bundle.containsKey(key)) {
+        parts.add(format(bundle.getString(key), arguments));
+      }
+    }
+    return String.join(" ", parts);
+  }
+
+  private static Object[] arguments(Problem problem) {
+    List<String> arguments = new ArrayList<>();
+    arguments.add(problem.found());
+    arguments.addAll(problem.details());
+    return arguments.toArray();
+  }
+
+  private String place(Where where) {
+    List<String> parts = new ArrayList<>();
+    where.file().ifPresent(parts::add);
+    where.step().ifPresent(step -> parts.add(text("where.step", step)));
+    where.run().ifPresent(run -> parts.add(text("where.run", run)));
+    if (where.line().isPresent()) {
+      parts.add(text("where.line", String.valueOf(where.line().getAsInt())));
+    }
+    where.column().ifPresent(parts::add);
+    return String.join(", ", parts);
+  }
+
+  private String format(String pattern, Object[] arguments) {
+    return arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")
+        ? pattern
+        : new MessageFormat(pattern, locale).format(arguments);
+  }
+}

@@ -1,0 +1,216 @@
+package faintwind.architecture;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaModifier.FINAL;
+import static com.tngtech.archunit.core.domain.JavaModifier.STATIC;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.Configuration.consideringOnlyDependenciesInAnyPackage;
+import static com.tngtech.archunit.library.plantuml.rules.PlantUmlArchCondition.adhereToPlantUmlDiagram;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaField;
+import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
+import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.ConditionEvents;
+import com.tngtech.archunit.lang.SimpleConditionEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+@AnalyzeClasses(packages = "faintwind", importOptions = DoNotIncludeTests.class)
+class ArchitectureTest {
+  private static final String[] CORE = {
+    "faintwind.message..",
+    "faintwind.physics..",
+    "faintwind.calibration..",
+    "faintwind.record..",
+    "faintwind.guide.."
+  };
+
+  @ArchTest
+  static final ArchRule arrowsAreThoseOfTheDiagram =
+      classes()
+          .that()
+          .resideInAPackage("faintwind..")
+          .should(
+              adhereToPlantUmlDiagram(
+                  Path.of("docs/architecture.puml"),
+                  consideringOnlyDependenciesInAnyPackage("faintwind..")))
+          .because("the core must stay usable without files, devices and windows");
+
+  @ArchTest
+  static final ArchRule coreIsPure =
+      noClasses()
+          .that()
+          .resideInAnyPackage(CORE)
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage(
+                  "java.io..",
+                  "java.nio..",
+                  "java.net..",
+                  "java.util.concurrent..",
+                  "javafx..",
+                  "com.fasterxml.."))
+          .because(
+              "physics and statistics are pure functions: bytes, threads and windows are outside");
+
+  @ArchTest
+  static final ArchRule coreHasNoClock =
+      noClasses()
+          .that()
+          .resideInAnyPackage(CORE)
+          .should()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .orShould()
+          .callMethod(java.time.Instant.class, "now")
+          .orShould()
+          .callMethod(java.time.OffsetDateTime.class, "now")
+          .orShould()
+          .callConstructor(java.util.Random.class)
+          .orShould()
+          .callMethod(Math.class, "random")
+          .because("time and seed arrive as arguments, so that every result can be had again");
+
+  @ArchTest
+  static final ArchRule javafxOnlyInUi =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.ui..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("javafx..", "org.controlsfx..", "atlantafx..")
+          .because("everything but the window works without a display");
+
+  @ArchTest
+  static final ArchRule jacksonAndCsvOnlyInFiles =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.files..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("com.fasterxml..", "de.siegmar..", "com.networknt..")
+          .because("one package knows the bytes of a format");
+
+  @ArchTest
+  static final ArchRule drawingLibrariesOnlyInReport =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.report..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.jfree..", "com.openhtmltopdf..", "org.apache.pdfbox..")
+          .because("one drawing code serves the window and the report");
+
+  @ArchTest
+  static final ArchRule serialOnlyInDevice =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.device..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("com.fazecast..")
+          .because("a source of samples is an interface to all others");
+
+  @ArchTest
+  static final ArchRule picocliOnlyInTheRoot =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("picocli..")
+          .because("the command line is a thin skin over the jobs");
+
+  @ArchTest
+  static final ArchRule standardStreamsOnlyInTheRoot =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind")
+          .should()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err")
+          .orShould()
+          .accessField(System.class, "in")
+          .because("a job is used by the window too");
+
+  @ArchTest
+  static final ArchRule noMutableStatic =
+      fields()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAPackage("faintwind..")
+          .and()
+          .areStatic()
+          .should(beFinal())
+          .because("state that anyone can change cannot be reasoned about");
+
+  @ArchTest
+  static final ArchRule namesSayWhatAThingIs =
+      noClasses()
+          .that()
+          .resideInAPackage("faintwind..")
+          .should()
+          .haveNameMatching(".*(Manager|Helper|Helpers|Util|Utils|Service|Impl|Base)")
+          .because("a name that fits everything says nothing");
+
+  private static ArchCondition<JavaField> beFinal() {
+    return new ArchCondition<>("be final") {
+      @Override
+      public void check(JavaField field, ConditionEvents events) {
+        boolean ok = field.getModifiers().contains(FINAL) || !field.getModifiers().contains(STATIC);
+        events.add(new SimpleConditionEvent(field, ok, field.getFullName() + " is not final"));
+      }
+    };
+  }
+
+  @Test
+  void noSourceFileIsLongerThan400Lines() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      List<String> tooLong =
+          files
+              .filter(f -> f.toString().endsWith(".java"))
+              .filter(f -> lines(f) > 400)
+              .map(Path::toString)
+              .toList();
+      assertThat(tooLong).isEmpty();
+    }
+  }
+
+  @Test
+  void everyPackageIsNullMarked() throws IOException {
+    try (Stream<Path> folders = Files.walk(Path.of("src/main/java/faintwind"))) {
+      List<Path> unmarked =
+          folders.filter(Files::isDirectory).filter(f -> !isNullMarked(f)).toList();
+      assertThat(unmarked).isEmpty();
+    }
+  }
+
+  private static boolean isNullMarked(Path folder) {
+    try {
+      Path info = folder.resolve("package-info.java");
+      return Files.exists(info) && Files.readString(info).contains("@NullMarked");
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+
+  private static long lines(Path file) {
+    try (Stream<String> lines = Files.lines(file)) {
+      return lines.count();
+    } catch (IOException e) {
+      throw new java.io.UncheckedIOException(e);
+    }
+  }
+}
