@@ -1,0 +1,202 @@
+package faintwind.record;
+
+import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.ChecklistChosen;
+import faintwind.record.Event.ClockStarted;
+import faintwind.record.Event.Corrected;
+import faintwind.record.Event.DesignChosen;
+import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.QuestionAnswered;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.StepFinished;
+import faintwind.record.Event.Waived;
+import faintwind.record.Standing.Strike;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Everything the journal says, with corrections applied: a corrected event is struck through and
+ * stays. The order is that of the journal. A correction that names no known entry strikes nothing
+ * and is listed in {@link #strayCorrections()}.
+ *
+ * @param lines every event, struck or standing
+ * @param strayCorrections ids of corrections whose target is unknown or was struck before
+ */
+public record InstrumentState(
+    List<Standing<? extends Event>> lines, List<String> strayCorrections) {
+
+  /** A folder in which nothing has happened. */
+  public static final InstrumentState EMPTY = new InstrumentState(List.of(), List.of());
+
+  public InstrumentState {
+    lines = List.copyOf(lines);
+    strayCorrections = List.copyOf(strayCorrections);
+  }
+
+  /** Reads the entries in their order. */
+  public static InstrumentState replay(List<JournalEntry> entries) {
+    Map<String, Standing<? extends Event>> byEntry = new LinkedHashMap<>();
+    List<String> stray = new ArrayList<>();
+    for (JournalEntry entry : entries) {
+      if (entry.event() instanceof Corrected corrected) {
+        correct(byEntry, stray, entry, corrected);
+      } else {
+        byEntry.put(entry.id(), standing(entry, entry.event(), entry.step(), Optional.empty()));
+      }
+    }
+    return new InstrumentState(List.copyOf(byEntry.values()), stray);
+  }
+
+  private static void correct(
+      Map<String, Standing<? extends Event>> byEntry,
+      List<String> stray,
+      JournalEntry entry,
+      Corrected corrected) {
+    Standing<? extends Event> target = byEntry.get(corrected.entry());
+    if (target == null || !target.stands()) {
+      stray.add(entry.id());
+      return;
+    }
+    Strike strike = new Strike(entry.id(), entry.at(), entry.who(), corrected.why());
+    byEntry.put(corrected.entry(), target.struckBy(strike));
+    corrected
+        .replacement()
+        .ifPresent(
+            event ->
+                byEntry.put(
+                    entry.id(),
+                    standing(entry, event, target.step(), Optional.of(corrected.entry()))));
+  }
+
+  private static Standing<Event> standing(
+      JournalEntry entry, Event event, Optional<String> step, Optional<String> replaces) {
+    return new Standing<>(
+        entry.id(), entry.at(), entry.who(), step, event, replaces, Optional.empty());
+  }
+
+  /** All events of one kind, struck through or not, in order. */
+  public <E extends Event> List<Standing<E>> all(Class<E> kind) {
+    List<Standing<E>> found = new ArrayList<>();
+    for (Standing<? extends Event> line : lines) {
+      if (kind.isInstance(line.event())) {
+        found.add(
+            new Standing<>(
+                line.entry(),
+                line.at(),
+                line.who(),
+                line.step(),
+                kind.cast(line.event()),
+                line.replaces(),
+                line.strike()));
+      }
+    }
+    return found;
+  }
+
+  /** The events of one kind that are in force, in order. */
+  public <E extends Event> List<Standing<E>> standing(Class<E> kind) {
+    return all(kind).stream().filter(Standing::stands).toList();
+  }
+
+  /** The events of one kind that are in force in a step, in order. */
+  public <E extends Event> List<Standing<E>> standing(Class<E> kind, String step) {
+    return standing(kind).stream().filter(line -> line.inStep(step)).toList();
+  }
+
+  /** The last event of a kind that is in force. */
+  public <E extends Event> Optional<Standing<E>> last(Class<E> kind) {
+    return lastOf(standing(kind));
+  }
+
+  /** The instrument's name, where it was begun. */
+  public Optional<String> name() {
+    return last(InstrumentCreated.class).map(line -> line.event().name());
+  }
+
+  /** Whether its data are made up for demonstration. */
+  public boolean madeUp() {
+    return last(InstrumentCreated.class).map(line -> line.event().madeUp()).orElse(false);
+  }
+
+  /** The design file in force, as JSON text. */
+  public Optional<String> designJson() {
+    return last(DesignChosen.class).map(line -> line.event().json());
+  }
+
+  /** When the design was last changed. */
+  public Optional<OffsetDateTime> designSince() {
+    return last(DesignChosen.class).map(Standing::at);
+  }
+
+  /** The checklist in use. */
+  public Optional<ChecklistChosen> checklist() {
+    return last(ChecklistChosen.class).map(Standing::event);
+  }
+
+  /** Every entry of one reading, struck through or not: its history. */
+  public List<Standing<ReadingEntered>> history(String step, String reading) {
+    return all(ReadingEntered.class).stream()
+        .filter(line -> line.inStep(step) && line.event().reading().equals(reading))
+        .toList();
+  }
+
+  /** The entry of a reading that counts: the last one that is in force. */
+  public Optional<Standing<ReadingEntered>> reading(String step, String reading) {
+    return lastOf(history(step, reading).stream().filter(Standing::stands).toList());
+  }
+
+  /** The answer that counts. */
+  public Optional<Standing<QuestionAnswered>> answer(String step, String question) {
+    return lastOf(
+        standing(QuestionAnswered.class, step).stream()
+            .filter(line -> line.event().question().equals(question))
+            .toList());
+  }
+
+  /** Who acknowledged a caution of a step, and when. */
+  public Optional<Standing<CautionAcknowledged>> acknowledged(String step, String caution) {
+    return lastOf(
+        standing(CautionAcknowledged.class, step).stream()
+            .filter(line -> line.event().caution().equals(caution))
+            .toList());
+  }
+
+  /** The last start of a clock of a step. */
+  public Optional<Standing<ClockStarted>> clock(String step, String clock) {
+    return lastOf(
+        standing(ClockStarted.class, step).stream()
+            .filter(line -> line.event().clock().equals(clock))
+            .toList());
+  }
+
+  /** The waiver of a requirement of a step. */
+  public Optional<Standing<Waived>> waiver(String step, String what) {
+    return lastOf(
+        standing(Waived.class, step).stream()
+            .filter(line -> line.event().what().equals(what))
+            .toList());
+  }
+
+  /** When the builder last said that a step's work is finished. */
+  public Optional<Standing<StepFinished>> finished(String step) {
+    return lastOf(standing(StepFinished.class, step));
+  }
+
+  /** The calibration that counted at a time. */
+  public Optional<String> calibrationInForce(OffsetDateTime when) {
+    return lastOf(
+            standing(CalibrationPutInForce.class).stream()
+                .filter(line -> !line.at().isAfter(when))
+                .toList())
+        .map(line -> line.event().file());
+  }
+
+  private static <T> Optional<T> lastOf(List<T> list) {
+    return list.isEmpty() ? Optional.empty() : Optional.of(list.get(list.size() - 1));
+  }
+}

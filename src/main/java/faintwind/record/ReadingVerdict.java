@@ -1,0 +1,33 @@
+package faintwind.record;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a typed reading was judged to be, from best to worst. */
+public enum ReadingVerdict {
+  GOOD,
+  /** Usable; look at it: repeat, wait for the cure, dry. */
+  DOUBTFUL,
+  /** Nothing gets past. */
+  STOP;
+
+  /** The word in files and bundle keys. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The verdict with that word. */
+  public static Optional<ReadingVerdict> ofWord(String word) {
+    for (ReadingVerdict verdict : values()) {
+      if (verdict.word().equals(word)) {
+        return Optional.of(verdict);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The worse of the two. */
+  public ReadingVerdict worse(ReadingVerdict other) {
+    return compareTo(other) >= 0 ? this : other;
+  }
+}

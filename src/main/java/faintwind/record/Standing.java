@@ -1,0 +1,49 @@
+package faintwind.record;
+
+import java.time.OffsetDateTime;
+import java.util.Optional;
+
+/**
+ * An event as it stands after the whole journal was read: struck through, or in force.
+ *
+ * @param entry id of the entry that brought it; of the correction, where it replaced another
+ * @param at when that entry was written
+ * @param who wrote it
+ * @param step the step it belongs to; a replacement belongs to the step of what it replaced
+ * @param event what it says
+ * @param replaces id of the entry it replaced
+ * @param strike the correction that struck it through
+ */
+public record Standing<E extends Event>(
+    String entry,
+    OffsetDateTime at,
+    String who,
+    Optional<String> step,
+    E event,
+    Optional<String> replaces,
+    Optional<Strike> strike) {
+
+  /** Whether it is in force. */
+  public boolean stands() {
+    return strike.isEmpty();
+  }
+
+  /** Whether it belongs to that step. */
+  public boolean inStep(String id) {
+    return step.filter(id::equals).isPresent();
+  }
+
+  Standing<E> struckBy(Strike by) {
+    return new Standing<>(entry, at, who, step, event, replaces, Optional.of(by));
+  }
+
+  /**
+   * Who struck it through, when and why.
+   *
+   * @param entry id of the correcting entry
+   * @param at when
+   * @param who struck it
+   * @param why the reason given
+   */
+  public record Strike(String entry, OffsetDateTime at, String who, String why) {}
+}
