@@ -1,0 +1,24 @@
+package faintwind.calibration;
+
+import java.time.OffsetDateTime;
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Whose calibration, when it was made, by which program, from which files.
+ *
+ * @param instrumentId the instrument
+ * @param created when
+ * @param softwareVersion version of this program
+ * @param inputSha256 SHA-256 in hexadecimal of every input file, by its name in the table's folder
+ */
+public record Origin(
+    String instrumentId,
+    OffsetDateTime created,
+    String softwareVersion,
+    Map<String, String> inputSha256) {
+  public Origin {
+    inputSha256 = Collections.unmodifiableMap(new TreeMap<>(inputSha256));
+  }
+}

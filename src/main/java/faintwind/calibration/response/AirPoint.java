@@ -1,0 +1,60 @@
+package faintwind.calibration.response;
+
+import faintwind.physics.AirState;
+
+/**
+ * The air around the balls, with the two properties that a ball's loss needs, fast enough to be
+ * asked for at every step of an integration.
+ *
+ * <p>Between 270 and 350 K dry air's conductivity goes as T^0.846 and its viscosity as T^0.778
+ * within 0.2 %: fitted to Lemmon and Jacobsen (2004) at 250, 300 and 350 K. Density by the ideal
+ * gas law, less 0.378 of the water vapour's share (common textbook form).
+ */
+public final class AirPoint {
+  /** Exponent of conductivity in temperature. */
+  static final double K_EXPONENT = 0.846;
+
+  /** Exponent of kinematic viscosity in temperature at constant pressure. */
+  static final double NU_EXPONENT = 1.778;
+
+  private static final double K_300 = 0.0263845;
+  private static final double MU_300 = 1.85373e-5;
+  private static final double R_DRY = 287.05;
+
+  private final double air_K;
+  private final double nu_300;
+
+  private AirPoint(double air_K, double nu_300) {
+    this.air_K = air_K;
+    this.nu_300 = nu_300;
+  }
+
+  /** The point of an air state. */
+  public static AirPoint of(AirState air) {
+    double celsius = air.temperature_K() - 273.15;
+    double saturation_Pa = 610.94 * Math.exp(17.625 * celsius / (celsius + 243.04));
+    double vapour = air.relativeHumidity() * saturation_Pa / air.pressure_Pa();
+    double density_300 = air.pressure_Pa() / (R_DRY * 300) * (1 - 0.378 * vapour);
+    return new AirPoint(air.temperature_K(), MU_300 / density_300);
+  }
+
+  /** The same air at another temperature. */
+  public AirPoint withTemperature(double temperature_K) {
+    return new AirPoint(temperature_K, nu_300);
+  }
+
+  /** Air temperature, K. */
+  public double air_K() {
+    return air_K;
+  }
+
+  /** Thermal conductivity at a film temperature, W/(m K). */
+  public double conductivity(double film_K) {
+    return K_300 * Math.pow(film_K / 300, K_EXPONENT);
+  }
+
+  /** Kinematic viscosity at a film temperature, m²/s. */
+  public double viscosity(double film_K) {
+    return nu_300 * Math.pow(film_K / 300, NU_EXPONENT);
+  }
+}

@@ -1,0 +1,161 @@
+package faintwind.calibration.response;
+
+import faintwind.physics.AirState;
+import java.util.List;
+
+/**
+ * Loss in the shape that published ball correlations give it, with free multipliers:
+ *
+ * <p>loss = conduction · k(Tf)/k(Tref) · (1 + M/2) + leads + radiation · (Tf/Tref)³, M = (Xᵐ +
+ * Yᵐ)^(1/m),<br>
+ * X = forced · (0.4 Re^½ + 0.06 Re^⅔) Pr^0.4 · (Re/300)^tilt,<br>
+ * Y = natural · 0.589 Ra^¼ / (1 + (0.469/Pr)^(9/16))^(4/9).
+ *
+ * <p>Conduction limit Nu = 2; forced part by Whitaker (1972), AIChE J. 18, 361; natural part by
+ * Churchill (1983); the parts above the limit are mixed by a power rule (Churchill and Usagi 1972,
+ * from memory; exponent usually 3). Properties at the film temperature Tf = Tair + Δ/2. The
+ * correlations are good to ±12 %, so the multipliers are fitted, and the small tilt takes up what
+ * the exponents of the published forms differ by. Valid for Re 3.5 to 7.6e4 (Whitaker); below it
+ * the forced part is small against the natural.
+ */
+public final class PhysicsShaped implements ResponseModel {
+  public static final String ID = "physics-shaped";
+
+  /**
+   * Diameter at which the dimensionless groups are formed; another ball's goes into the
+   * multipliers.
+   */
+  public static final double NOMINAL_DIAMETER_M = 0.0127;
+
+  static final double PRANDTL = 0.706;
+  private static final double PR_04 = Math.pow(PRANDTL, 0.4);
+  private static final double CHURCHILL =
+      0.589 * Math.pow(PRANDTL, 0.25) / Math.pow(1 + Math.pow(0.469 / PRANDTL, 9.0 / 16), 4.0 / 9);
+  private static final double RE_PIVOT = 300;
+  private static final double GRAVITY = 9.80665;
+  private static final double LEAST_DELTA_K = 1e-3;
+
+  private static final int CONDUCTION = 0;
+  private static final int FORCED = 1;
+  private static final int NATURAL = 2;
+  private static final int LEADS = 3;
+  private static final int RADIATION = 4;
+  private static final int TILT = 5;
+  private static final int MIXING = 6;
+
+  private static final List<Quantity> QUANTITIES =
+      List.of(
+          new Quantity("conduction", "1/s", true, 6.5e-4, 0.45),
+          new Quantity("forced", "1", true, 1, 0.12),
+          new Quantity("natural", "1", true, 1, 0.12),
+          new Quantity("leads", "1/s", true, 5e-4, 0.8),
+          new Quantity("radiation", "1/s", true, 7e-5, 0.9),
+          new Quantity("tilt", "1", false, 0, 0.03),
+          new Quantity("mixing", "1", true, 3, 0.2));
+
+  private final double reference_K;
+  private final double referenceConductivity;
+
+  /** The model with its parameters stated for this air. */
+  public PhysicsShaped(AirState reference) {
+    reference_K = reference.temperature_K();
+    referenceConductivity = AirPoint.of(reference).conductivity(reference_K);
+  }
+
+  @Override
+  public String id() {
+    return ID;
+  }
+
+  @Override
+  public List<Quantity> quantities() {
+    return QUANTITIES;
+  }
+
+  @Override
+  public void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out) {
+    double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
+    double film = air.air_K() + 0.5 * delta_K;
+    double nu = air.viscosity(film);
+    double half = 0.5 / film;
+    double k = air.conductivity(film) / referenceConductivity;
+    double dLnK = AirPoint.K_EXPONENT * half;
+    double dLnNu = AirPoint.NU_EXPONENT * half;
+    double y = q[NATURAL] * naturalPart(delta, film, nu);
+    double dLnY = 0.25 * (1 / delta - half - 2 * dLnNu);
+    double re = speed_m_s * NOMINAL_DIAMETER_M / nu;
+    double root = Math.sqrt(re);
+    double cube = Math.cbrt(re);
+    double tilted = re > 0 ? Math.exp(q[TILT] * Math.log(re / RE_PIVOT)) : 0;
+    double x = q[FORCED] * (0.4 * root + 0.06 * cube * cube) * PR_04 * tilted;
+    double slope =
+        re > 0 ? (0.2 * root + 0.04 * cube * cube) / (0.4 * root + 0.06 * cube * cube) : 0.5;
+    double dLnXdLnRe = slope + q[TILT];
+    double m = q[MIXING];
+    double xm = x > 0 ? Math.pow(x, m) : 0;
+    double ym = Math.pow(y, m);
+    double sum = xm + ym;
+    double mixed = Math.pow(sum, 1 / m);
+    double byLnX = mixed * xm / sum;
+    double byLnY = mixed * ym / sum;
+    double conduction = q[CONDUCTION] * k;
+    double radiation = film / reference_K * (film / reference_K) * (film / reference_K);
+    double core = conduction * (1 + 0.5 * mixed);
+    out[0] = core + q[LEADS] + q[RADIATION] * radiation;
+    out[1] = speed_m_s > 0 ? 0.5 * conduction * byLnX * dLnXdLnRe / speed_m_s : 0;
+    out[2] =
+        core * dLnK
+            + 0.5 * conduction * (byLnX * dLnXdLnRe * -dLnNu + byLnY * dLnY)
+            + q[RADIATION] * radiation * 3 * half;
+    out[3 + CONDUCTION] = core / q[CONDUCTION];
+    out[3 + FORCED] = 0.5 * conduction * byLnX / q[FORCED];
+    out[3 + NATURAL] = 0.5 * conduction * byLnY / q[NATURAL];
+    out[3 + LEADS] = 1;
+    out[3 + RADIATION] = radiation;
+    out[3 + TILT] = re > 0 ? 0.5 * conduction * byLnX * Math.log(re / RE_PIVOT) : 0;
+    double logs = (x > 0 ? xm * Math.log(x) : 0) + ym * Math.log(y);
+    out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - Math.log(sum) / m) / m;
+  }
+
+  /** Nu − 2 of a still ball in air. Source: Churchill (1983), without the turbulent factor. */
+  private static double naturalPart(double delta_K, double film_K, double nu) {
+    double d3 = NOMINAL_DIAMETER_M * NOMINAL_DIAMETER_M * NOMINAL_DIAMETER_M;
+    double grashof = GRAVITY * delta_K * d3 / (film_K * nu * nu);
+    return CHURCHILL * Math.sqrt(Math.sqrt(grashof));
+  }
+
+  @Override
+  public double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air) {
+    double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
+    double film = air.air_K() + 0.5 * delta_K;
+    double nu = air.viscosity(film);
+    double ratio = film / reference_K;
+    double rest = loss_1_s - q[LEADS] - q[RADIATION] * ratio * ratio * ratio;
+    double conduction = q[CONDUCTION] * air.conductivity(film) / referenceConductivity;
+    double mixed = 2 * (rest / conduction - 1);
+    double y = q[NATURAL] * naturalPart(delta, film, nu);
+    if (!(mixed > y)) {
+      return 0;
+    }
+    double m = q[MIXING];
+    double x = Math.pow(Math.pow(mixed, m) - Math.pow(y, m), 1 / m);
+    return reynolds(x / (q[FORCED] * PR_04), q[TILT]) * nu / NOMINAL_DIAMETER_M;
+  }
+
+  /** Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target by Newton's method on the logarithms. */
+  private static double reynolds(double target, double tilt) {
+    double logRe = 2 * Math.log(target / 0.5);
+    for (int i = 0; i < 60; i++) {
+      double root = Math.exp(0.5 * logRe);
+      double cube2 = Math.exp(logRe * 2 / 3);
+      double value = 0.4 * root + 0.06 * cube2;
+      double slope = (0.2 * root + 0.04 * cube2) / value + tilt;
+      double miss = Math.log(value) + tilt * (logRe - Math.log(RE_PIVOT)) - Math.log(target);
+      logRe -= miss / slope;
+      if (Math.abs(miss) < 1e-13) {
+        break;
+      }
+    }
+    return Math.exp(logRe);
+  }
+}

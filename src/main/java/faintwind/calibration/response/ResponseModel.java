@@ -1,0 +1,53 @@
+package faintwind.calibration.response;
+
+import faintwind.physics.AirState;
+import java.util.List;
+
+/**
+ * How fast the heated ball loses its heat: loss = G/C in 1/s as a function of air speed, difference
+ * and air state. A family of formulas; each is a pure function of its parameters.
+ */
+public sealed interface ResponseModel permits PhysicsShaped, Empirical {
+
+  /** Its id in the calibration file. */
+  String id();
+
+  /** Bundle key of the equation in words. */
+  default String equationKey() {
+    return "model." + id() + ".equation";
+  }
+
+  /** The loss parameters, in order, with their weak priors. */
+  List<Quantity> quantities();
+
+  /**
+   * The loss and its partial derivatives.
+   *
+   * @param q the loss parameters in order, natural values
+   * @param speed_m_s air speed, not negative
+   * @param delta_K difference, K
+   * @param air the air
+   * @param out receives loss (1/s), ∂/∂speed, ∂/∂delta, then ∂/∂q in order; at least 3 + q.length
+   *     long
+   */
+  void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out);
+
+  /**
+   * The air speed at which the loss has this value; 0 where the loss is at or below that of still
+   * air.
+   *
+   * @param q the loss parameters in order
+   * @param loss_1_s loss, 1/s
+   * @param delta_K difference, K
+   * @param air the air
+   */
+  double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air);
+
+  /** The model of that id. */
+  static ResponseModel of(String id, AirState reference) {
+    if (id.equals(PhysicsShaped.ID)) {
+      return new PhysicsShaped(reference);
+    }
+    return new Empirical(Empirical.Form.of(id), reference);
+  }
+}

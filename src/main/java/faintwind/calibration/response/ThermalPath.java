@@ -1,0 +1,64 @@
+package faintwind.calibration.response;
+
+import java.util.List;
+
+/**
+ * Everything between the heater's power and the signal besides the loss: heating rate, the
+ * resistor's own heat node, the bead's lag, the thermocouple's curvature, the chain's offset, and
+ * the inequality of the balls.
+ *
+ * <p>With the heat capacity of ball and resistor together as unit:<br>
+ * (1 − share) dΔ/dt = q − loss · Δ − mismatch · dTair/dt,<br>
+ * dq/dt = (p − q)/time − share/time · dΔ/dt, p = heating · (supply/nominal)²,<br>
+ * d(bead)/dt = (Δ − bead)/bead time; the signal is that of the bead.<br>
+ * Two lumped bodies and a lag: common practice, no source.
+ *
+ * @param heating_K_s heating rate p at the nominal supply, K/s
+ * @param heaterShare share of the resistor in the heat capacity
+ * @param heaterTime_s time constant of the resistor against the ball, s
+ * @param beadTime_s lag of the thermocouple's bead, s
+ * @param offset signal at no difference, signal unit
+ * @param mismatch relative excess of the heated ball's time constant over the reference ball's
+ * @param curve from difference to signal
+ */
+public record ThermalPath(
+    double heating_K_s,
+    double heaterShare,
+    double heaterTime_s,
+    double beadTime_s,
+    double offset,
+    double mismatch,
+    ThermocoupleCurve curve) {
+
+  public static final int HEATING = 0;
+  public static final int SHARE = 1;
+  public static final int HEATER_TIME = 2;
+  public static final int BEAD_TIME = 3;
+  public static final int OFFSET = 4;
+  public static final int MISMATCH = 5;
+  public static final int SLOPE = 6;
+
+  /** The parameters in the order of the calibration file, with their weak priors. */
+  public static List<Quantity> quantities(String signalUnit) {
+    return List.of(
+        new Quantity("heating", "K/s", true, 0.07, 1.0),
+        new Quantity("heater_share", "1", true, 0.03, 0.7),
+        new Quantity("heater_time", "s", true, 20, 0.5),
+        new Quantity("bead_time", "s", true, 4, 0.7),
+        new Quantity("offset", signalUnit, false, 0, 1),
+        new Quantity("mismatch", "1", false, 0, 0.03),
+        new Quantity("sensitivity_slope", "1/K", false, 0.0012, 0.0006));
+  }
+
+  /** The path of parameter values in that order. */
+  public static ThermalPath of(double[] values, double perKelvin, double reference_K, double bend) {
+    return new ThermalPath(
+        values[HEATING],
+        values[SHARE],
+        values[HEATER_TIME],
+        values[BEAD_TIME],
+        values[OFFSET],
+        values[MISMATCH],
+        new ThermocoupleCurve(perKelvin, reference_K, values[SLOPE], bend));
+  }
+}
