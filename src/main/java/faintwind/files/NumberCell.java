@@ -1,0 +1,84 @@
+package faintwind.files;
+
+import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.nio.charset.StandardCharsets;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Pattern;
+
+/**
+ * Reads a number as it stands in a cell: digits with a decimal point, an optional sign and an
+ * optional exponent, blanks around it allowed. Nothing else is a number: no decimal comma, no
+ * thousands mark, no unit, no NaN.
+ */
+final class NumberCell {
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
+
+  private NumberCell() {}
+
+  /** The number, or empty where the bytes are not one. */
+  static OptionalDouble parse(byte[] text, int from, int to) {
+    int start = from;
+    int end = to;
+    while (start < end && isBlank(text[start])) {
+      start++;
+    }
+    while (start < end && isBlank(text[end - 1])) {
+      end--;
+    }
+    if (start == end || !looksLikeNumber(text, start, end)) {
+      return OptionalDouble.empty();
+    }
+    try {
+      double value = JavaDoubleParser.parseDouble(text, start, end - start);
+      return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
+    } catch (NumberFormatException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  static OptionalDouble parse(String cell) {
+    byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
+    return parse(bytes, 0, bytes.length);
+  }
+
+  /** A number as short as it goes, for a message. */
+  static String shown(double value) {
+    return value == Math.rint(value) && Math.abs(value) < 1e15
+        ? String.valueOf((long) value)
+        : String.valueOf(value);
+  }
+
+  /** Message id that says why a cell that {@link #parse} gave nothing for is not a number. */
+  static String complaint(String cell) {
+    String text = cell.strip();
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (text.isEmpty()) {
+      return "cell.empty";
+    }
+    if (DECIMAL_COMMA.matcher(text).matches()) {
+      return "cell.decimal-comma";
+    }
+    boolean endless = lower.matches("[-+]?(nan|inf|infinity)");
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    return endless || looksLikeNumber(bytes, 0, bytes.length) && lower.matches(".*\\d.*e\\d+")
+        ? "cell.not-finite"
+        : "cell.not-a-number";
+  }
+
+  // keeps out what Java would accept beside decimal numbers: hexadecimal, suffixes d and f, NaN
+  private static boolean looksLikeNumber(byte[] text, int from, int to) {
+    for (int i = from; i < to; i++) {
+      byte c = text[i];
+      boolean ok = c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || (c | 0x20) == 'e';
+      if (!ok) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isBlank(byte c) {
+    return c == ' ' || c == '\t';
+  }
+}

@@ -1,0 +1,38 @@
+package faintwind.files;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text of rows that pass through: whatever stood there, with exactly the header's cells. */
+final class RowText {
+  private RowText() {}
+
+  /**
+   * The row with {@code count} cells. Missing cells are added empty; what is too many, or cannot be
+   * told apart, stands in the last cell.
+   */
+  static String fitted(String text, CsvLine cells, int count) {
+    if (!cells.isSound()) {
+      return quoted(text) + ",".repeat(count - 1);
+    }
+    List<String> all = cells.texts();
+    if (all.size() < count) {
+      return text + ",".repeat(count - all.size());
+    }
+    List<String> fitted = new ArrayList<>();
+    for (String cell : all.subList(0, count - 1)) {
+      fitted.add(plainOrQuoted(cell));
+    }
+    fitted.add(plainOrQuoted(String.join(",", all.subList(count - 1, all.size()))));
+    return String.join(",", fitted);
+  }
+
+  /** A cell, in quotation marks where RFC 4180 asks for them. */
+  static String plainOrQuoted(String cell) {
+    return cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
+  }
+
+  private static String quoted(String text) {
+    return '"' + text.replace("\"", "\"\"") + '"';
+  }
+}
