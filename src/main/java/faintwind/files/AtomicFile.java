@@ -107,8 +107,7 @@ public final class AtomicFile implements Closeable {
     channel.force(true);
     channel.close();
     before.step(Step.MOVE);
-    Files.move(
-        part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
+    Files.move(part, target, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
     moved = true;
     before.step(Step.SYNC_FOLDER);
     syncFolder(folderOf(target));

@@ -14,8 +14,7 @@ import java.util.OptionalDouble;
  * line.
  */
 final class CsvLine {
-  private final CsvReader.CsvReaderBuilder quoted =
-      CsvReader.builder().allowUnclosedQuote(false);
+  private final CsvReader.CsvReaderBuilder quoted = CsvReader.builder().allowUnclosedQuote(false);
 
   private byte[] bytes = new byte[0];
   private int[] from = new int[16];
@@ -88,9 +87,7 @@ final class CsvLine {
 
   /** The number in a cell, where there is one. */
   OptionalDouble number(int index) {
-    return index < count
-        ? NumberCell.parse(bytes, from[index], to[index])
-        : OptionalDouble.empty();
+    return index < count ? NumberCell.parse(bytes, from[index], to[index]) : OptionalDouble.empty();
   }
 
   boolean isEmpty(int index) {

@@ -77,7 +77,7 @@ final class LogHead {
     boolean marked = lines.end() - from >= 2;
     int first = marked ? bytes[from] & 0xFF : 0;
     int second = marked ? bytes[from + 1] & 0xFF : 0;
-    if (first == 0xFF && second == 0xFE || first == 0xFE && second == 0xFF) {
+    if ((first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF)) {
       problems.error("file.utf16", Where.file(file), "");
     } else if (lines.contains('\0')) {
       problems.error("file.binary", Where.file(file), "");
@@ -122,9 +122,7 @@ final class LogHead {
 
   private Optional<SignalUnit> signal(List<String> names, String all) {
     List<SignalUnit> units =
-        Arrays.stream(SignalUnit.values())
-            .filter(unit -> names.contains(unit.column()))
-            .toList();
+        Arrays.stream(SignalUnit.values()).filter(unit -> names.contains(unit.column())).toList();
     String allowed = String.join(", ", LogColumns.signalNames());
     if (units.isEmpty()) {
       problems.error("file.signal-missing", here(), shown(all), allowed);

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  * thousands mark, no unit, no NaN.
  */
 final class NumberCell {
-  private static final Pattern DECIMAL_COMMA = Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
+  private static final Pattern DECIMAL_COMMA =
+      Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
 
   private NumberCell() {}
 
@@ -61,16 +62,16 @@ final class NumberCell {
     }
     boolean endless = lower.matches("[-+]?(nan|inf|infinity)");
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    return endless || looksLikeNumber(bytes, 0, bytes.length) && lower.matches(".*\\d.*e\\d+")
-        ? "cell.not-finite"
-        : "cell.not-a-number";
+    boolean tooGreat = looksLikeNumber(bytes, 0, bytes.length) && lower.matches(".*\\d.*e\\d+");
+    return endless || tooGreat ? "cell.not-finite" : "cell.not-a-number";
   }
 
   // keeps out what Java would accept beside decimal numbers: hexadecimal, suffixes d and f, NaN
   private static boolean looksLikeNumber(byte[] text, int from, int to) {
     for (int i = from; i < to; i++) {
       byte c = text[i];
-      boolean ok = c >= '0' && c <= '9' || c == '.' || c == '-' || c == '+' || (c | 0x20) == 'e';
+      boolean digit = c >= '0' && c <= '9';
+      boolean ok = digit || c == '.' || c == '-' || c == '+' || (c | 0x20) == 'e';
       if (!ok) {
         return false;
       }

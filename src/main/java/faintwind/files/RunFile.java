@@ -10,8 +10,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a run file of a calibration whole: CSV with {@code time_s} and a signal, format in
@@ -32,9 +35,7 @@ public final class RunFile {
   private final ProblemList problems = new ProblemList();
   private final CsvLine cells = new CsvLine();
   private final GrowingSeries signal = new GrowingSeries();
-  private final GrowingSeries[] air = {
-    new GrowingSeries(), new GrowingSeries(), new GrowingSeries()
-  };
+  private final Map<AirCell, GrowingSeries> air = new EnumMap<>(AirCell.class);
   private final GrowingSeries supply = new GrowingSeries();
   private OptionalDouble last_s = OptionalDouble.empty();
 
@@ -80,8 +81,7 @@ public final class RunFile {
     }
     RunFile run = new RunFile(lines, ok.value(), name, terminal);
     if (compensated && !ok.value().has(LogColumns.TERMINAL)) {
-      run.problems.warning(
-          "file.terminal-from-air", Where.file(name).atColumn(LogColumns.AIR), "");
+      run.problems.warning("file.terminal-from-air", Where.file(name).atColumn(LogColumns.AIR), "");
     }
     return run.rows();
   }
@@ -94,8 +94,7 @@ public final class RunFile {
         row();
       }
       if (count > LARGEST_ROWS) {
-        problems.error(
-            "file.too-many-rows", Where.file(file), "", String.valueOf(LARGEST_ROWS));
+        problems.error("file.too-many-rows", Where.file(file), "", String.valueOf(LARGEST_ROWS));
         break;
       }
     }
@@ -113,15 +112,15 @@ public final class RunFile {
     return new Recording(
         columns.unit(),
         signal.toSeries(),
-        series(air[0]),
-        series(air[1]),
-        series(air[2]),
+        series(air.get(AirCell.TEMPERATURE)),
+        series(air.get(AirCell.PRESSURE)),
+        series(air.get(AirCell.HUMIDITY)),
         series(supply),
         columns.start());
   }
 
-  private static Optional<Series> series(GrowingSeries values) {
-    return values.isEmpty() ? Optional.empty() : Optional.of(values.toSeries());
+  private static Optional<Series> series(@Nullable GrowingSeries values) {
+    return values == null || values.isEmpty() ? Optional.empty() : Optional.of(values.toSeries());
   }
 
   private void row() {
@@ -136,7 +135,8 @@ public final class RunFile {
     double t_s = time_s.getAsDouble();
     if (last_s.isPresent() && t_s <= last_s.getAsDouble()) {
       String before = NumberCell.shown(last_s.getAsDouble());
-      problems.error("file.time-not-increasing", here(LogColumns.TIME), cell(LogColumns.TIME), before);
+      problems.error(
+          "file.time-not-increasing", here(LogColumns.TIME), cell(LogColumns.TIME), before);
       last_s = time_s;
       return;
     }
@@ -201,7 +201,8 @@ public final class RunFile {
       problems.warning(
           "file.air-out-of-range", here(kind.column()), cell(kind.column()), kind.allowed());
     }
-    kind.siOf(value).ifPresent(si -> air[kind.ordinal()].add(t_s, si));
+    kind.siOf(value)
+        .ifPresent(si -> air.computeIfAbsent(kind, k -> new GrowingSeries()).add(t_s, si));
   }
 
   // an optional column: nothing where it or its cell is missing
