@@ -1,0 +1,151 @@
+package faintwind.message;
+
+import static javax.measure.MetricPrefix.CENTI;
+import static javax.measure.MetricPrefix.DECI;
+import static javax.measure.MetricPrefix.GIGA;
+import static javax.measure.MetricPrefix.HECTO;
+import static javax.measure.MetricPrefix.KILO;
+import static javax.measure.MetricPrefix.MEGA;
+import static javax.measure.MetricPrefix.MICRO;
+import static javax.measure.MetricPrefix.MILLI;
+import static javax.measure.MetricPrefix.NANO;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import javax.measure.IncommensurableException;
+import javax.measure.MetricPrefix;
+import javax.measure.Unit;
+import javax.measure.UnitConverter;
+import tech.units.indriya.AbstractUnit;
+import tech.units.indriya.unit.Units;
+
+/**
+ * The unit symbols a person may type and the program may ask for. A closed list: a symbol outside
+ * it is not guessed. A kelvin is both a difference and a temperature; which one is meant follows
+ * from what was asked for.
+ */
+final class UnitSymbols {
+  /** A unit with what it measures. */
+  record Entry(QuantityKind kind, Unit<?> unit) {}
+
+  private static final Map<String, Entry> BY_SYMBOL = table();
+  private static final Map<String, MetricPrefix> PREFIXES =
+      Map.of("n", NANO, "µ", MICRO, "m", MILLI, "k", KILO, "M", MEGA, "G", GIGA, "meg", MEGA);
+
+  private UnitSymbols() {}
+
+  /** The unit of a symbol; Ω, µ and spellings such as ohm and kOhm are taken alike. */
+  static Optional<Entry> find(String symbol) {
+    return Optional.ofNullable(BY_SYMBOL.get(canonical(symbol)));
+  }
+
+  /** The factor of a bare prefix, such as 1e6 for M; K is read as k only inside a number (4K7). */
+  static Optional<Double> prefixFactor(String prefix) {
+    return Optional.ofNullable(PREFIXES.get(canonical(prefix)))
+        .map(found -> Math.pow(found.getValue().doubleValue(), found.getExponent()));
+  }
+
+  /**
+   * A value of one unit in another of the same dimension, cleared of rounding noise beyond twelve
+   * digits.
+   *
+   * @throws IllegalArgumentException where the two do not measure the same
+   */
+  static double convert(double value, Unit<?> from, Unit<?> to) {
+    try {
+      UnitConverter converter = from.getConverterToAny(to);
+      return twelveDigits(converter.convert(value));
+    } catch (IncommensurableException e) {
+      throw new IllegalArgumentException(from + " is not " + to, e);
+    }
+  }
+
+  static double twelveDigits(double value) {
+    return Double.isFinite(value)
+        ? new java.math.BigDecimal(value).round(new java.math.MathContext(12)).doubleValue()
+        : value;
+  }
+
+  static String canonical(String symbol) {
+    String s = symbol.replace('\u2126', 'Ω').replace('\u03bc', 'µ').trim();
+    if (s.startsWith("u")) {
+      s = "µ" + s.substring(1);
+    }
+    return s.replaceFirst("(?i)ohms?$", "Ω");
+  }
+
+  private static Map<String, Entry> table() {
+    Map<String, Entry> units = new LinkedHashMap<>();
+    put(units, QuantityKind.NUMBER, AbstractUnit.ONE, "");
+    put(units, QuantityKind.SHARE, Units.PERCENT, "%");
+    lengths(units);
+    put(units, QuantityKind.MASS, Units.GRAM, "g");
+    put(units, QuantityKind.MASS, Units.KILOGRAM, "kg");
+    put(units, QuantityKind.MASS, MILLI(Units.GRAM), "mg");
+    put(units, QuantityKind.TIME, Units.SECOND, "s", "sec");
+    put(units, QuantityKind.TIME, MILLI(Units.SECOND), "ms");
+    put(units, QuantityKind.TIME, Units.MINUTE, "min");
+    put(units, QuantityKind.TIME, Units.HOUR, "h");
+    put(units, QuantityKind.TIME, Units.DAY, "d", "day", "days");
+    electric(units);
+    put(units, QuantityKind.TEMPERATURE, Units.CELSIUS, "°C", "degC", "C");
+    put(
+        units,
+        QuantityKind.TEMPERATURE,
+        Units.KELVIN.multiply(5).divide(9).shift(459.67),
+        "°F",
+        "degF");
+    put(units, QuantityKind.DIFFERENCE, Units.KELVIN, "K");
+    put(units, QuantityKind.DIFFERENCE, MILLI(Units.KELVIN), "mK");
+    put(units, QuantityKind.PRESSURE, Units.PASCAL, "Pa");
+    put(units, QuantityKind.PRESSURE, HECTO(Units.PASCAL), "hPa", "mbar");
+    put(units, QuantityKind.PRESSURE, KILO(Units.PASCAL), "kPa");
+    put(units, QuantityKind.SPEED, Units.METRE_PER_SECOND, "m/s");
+    put(units, QuantityKind.SPEED, CENTI(Units.METRE).divide(Units.SECOND), "cm/s");
+    put(units, QuantityKind.SPEED, Units.KILOMETRE_PER_HOUR, "km/h");
+    put(units, QuantityKind.ROTATION, AbstractUnit.ONE.divide(Units.MINUTE), "rpm", "1/min");
+    put(units, QuantityKind.FREQUENCY, Units.HERTZ, "Hz");
+    put(units, QuantityKind.FREQUENCY, KILO(Units.HERTZ), "kHz");
+    return Map.copyOf(units);
+  }
+
+  private static void lengths(Map<String, Entry> units) {
+    put(units, QuantityKind.LENGTH, Units.METRE, "m");
+    put(units, QuantityKind.LENGTH, MILLI(Units.METRE), "mm");
+    put(units, QuantityKind.LENGTH, CENTI(Units.METRE), "cm");
+    put(units, QuantityKind.LENGTH, DECI(Units.METRE), "dm");
+    put(units, QuantityKind.LENGTH, MICRO(Units.METRE), "µm");
+    put(units, QuantityKind.LENGTH, Units.METRE.multiply(0.0254), "in", "inch", "inches", "\"");
+    put(units, QuantityKind.AREA, Units.SQUARE_METRE, "m²", "m2");
+    put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e2), "dm²", "dm2");
+    put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e4), "cm²", "cm2");
+    put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e6), "mm²", "mm2");
+  }
+
+  private static void electric(Map<String, Entry> units) {
+    put(units, QuantityKind.RESISTANCE, Units.OHM, "Ω", "R");
+    put(units, QuantityKind.RESISTANCE, MILLI(Units.OHM), "mΩ");
+    put(units, QuantityKind.RESISTANCE, KILO(Units.OHM), "kΩ", "KΩ");
+    put(units, QuantityKind.RESISTANCE, MEGA(Units.OHM), "MΩ");
+    put(units, QuantityKind.RESISTANCE, GIGA(Units.OHM), "GΩ");
+    put(units, QuantityKind.VOLTAGE, Units.VOLT, "V");
+    put(units, QuantityKind.VOLTAGE, MILLI(Units.VOLT), "mV");
+    put(units, QuantityKind.VOLTAGE, MICRO(Units.VOLT), "µV");
+    put(units, QuantityKind.VOLTAGE, KILO(Units.VOLT), "kV");
+    put(units, QuantityKind.CURRENT, Units.AMPERE, "A");
+    put(units, QuantityKind.CURRENT, MILLI(Units.AMPERE), "mA");
+    put(units, QuantityKind.CURRENT, MICRO(Units.AMPERE), "µA");
+    put(units, QuantityKind.POWER, Units.WATT, "W");
+    put(units, QuantityKind.POWER, MILLI(Units.WATT), "mW");
+    put(units, QuantityKind.CHARGE, Units.AMPERE.multiply(Units.HOUR), "Ah");
+    put(units, QuantityKind.CHARGE, MILLI(Units.AMPERE).multiply(Units.HOUR), "mAh");
+  }
+
+  private static void put(
+      Map<String, Entry> units, QuantityKind kind, Unit<?> unit, String... symbols) {
+    for (String symbol : symbols) {
+      units.put(symbol, new Entry(kind, unit));
+    }
+  }
+}
