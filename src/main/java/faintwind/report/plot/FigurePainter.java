@@ -1,0 +1,45 @@
+package faintwind.report.plot;
+
+import java.awt.Graphics2D;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Divides the picture among the panels, with their left and right edges in line. */
+final class FigurePainter {
+  private static final double GAP = 14;
+  private static final double LANE = 26;
+
+  private final PlotPen pen;
+
+  FigurePainter(Graphics2D g, PictureStyle style) {
+    this.pen = new PlotPen(g, style);
+  }
+
+  void draw(PlotFigure figure, PictureSize size) {
+    List<PanelPainter> painters = new ArrayList<>();
+    figure.panels().forEach(panel -> painters.add(new PanelPainter(pen, panel)));
+    double fixed = GAP * (painters.size() - 1);
+    double shares = 0;
+    for (PanelPainter painter : painters) {
+      fixed += painter.above() + painter.below() + laneHeight(painter.panel());
+      shares += painter.panel().content().lanes().isEmpty() ? painter.panel().share() : 0;
+    }
+    double free = Math.max(20 * painters.size(), size.height() - fixed);
+    double left = painters.stream().mapToDouble(p -> p.left(free)).max().orElse(0);
+    double right = painters.stream().mapToDouble(PanelPainter::right).max().orElse(0);
+    right = Math.min(right, size.width() * 0.35);
+    double width = Math.max(20, size.width() - left - right);
+    double y = 0;
+    for (PanelPainter painter : painters) {
+      PlotPanel panel = painter.panel();
+      double height =
+          panel.content().lanes().isEmpty() ? free * panel.share() / shares : laneHeight(panel);
+      painter.draw(y, new PlotBox(left, y + painter.above(), width, height));
+      y += painter.above() + height + painter.below() + GAP;
+    }
+  }
+
+  private static double laneHeight(PlotPanel panel) {
+    return LANE * panel.content().lanes().size();
+  }
+}

@@ -1,0 +1,25 @@
+package faintwind.report.plot;
+
+import java.awt.geom.Rectangle2D;
+
+/**
+ * A rectangle on the picture, pixels at 100 %.
+ *
+ * @param x left edge
+ * @param y upper edge
+ * @param width width
+ * @param height height
+ */
+record PlotBox(double x, double y, double width, double height) {
+  double right() {
+    return x + width;
+  }
+
+  double bottom() {
+    return y + height;
+  }
+
+  Rectangle2D shape() {
+    return new Rectangle2D.Double(x, y, width, height);
+  }
+}
