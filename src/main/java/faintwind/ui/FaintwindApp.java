@@ -1,0 +1,62 @@
+package faintwind.ui;
+
+import atlantafx.base.theme.PrimerLight;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import javafx.application.Application;
+import javafx.application.Platform;
+import javafx.stage.Stage;
+
+/** Starts JavaFX and shows the window. */
+public final class FaintwindApp {
+  private FaintwindApp() {}
+
+  /**
+   * Opens the window on a folder of instruments and comes back when it is closed.
+   *
+   * @param folder the folder of instruments; need not exist yet
+   * @return why no window could be opened, such as a missing display; empty after a normal close
+   */
+  public static Optional<Problem> open(Path folder) {
+    // JavaFX warns on the class path, which is how this program is meant to run.
+    Logger javafx = Logger.getLogger("javafx");
+    javafx.setLevel(Level.SEVERE);
+    CountDownLatch closed = new CountDownLatch(1);
+    try {
+      Platform.startup(() -> show(folder, closed));
+      closed.await();
+      Platform.exit();
+      return Optional.empty();
+    } catch (UnsupportedOperationException noDisplay) {
+      return Optional.of(
+          Problem.error(
+              "window.no-display", Where.NOWHERE, String.valueOf(noDisplay.getMessage())));
+    } catch (InterruptedException stopped) {
+      Thread.currentThread().interrupt();
+      return Optional.empty();
+    }
+  }
+
+  private static void show(Path folder, CountDownLatch closed) {
+    dressProgram();
+    Stage stage = new Stage();
+    stage.setOnHidden(event -> closed.countDown());
+    new FaintwindWindow(
+            stage, Messages.of(Locale.getDefault()), folder, new Look(), Clock.systemDefaultZone())
+        .show();
+  }
+
+  /** Loads fonts and the base theme; once, on the JavaFX thread, before the first window. */
+  static void dressProgram() {
+    Fonts.load();
+    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
+  }
+}

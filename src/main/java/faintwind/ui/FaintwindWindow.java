@@ -1,0 +1,228 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.Notes;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+import javafx.util.Duration;
+
+/** The window: one scene, one frame, the screens wired in one visible place. */
+public final class FaintwindWindow {
+  private static final double WIDTH_PX = 1280;
+  private static final double HEIGHT_PX = 800;
+  private static final double LEAST_WIDTH_PX = 960;
+  private static final double LEAST_HEIGHT_PX = 640;
+  private static final double BASE_FONT_PX = 15;
+  private static final Duration WORK_LOOK = Duration.millis(100);
+
+  private final Stage stage;
+  private final Desk desk;
+  private final Workspace workspace;
+  private final TopStrip strip;
+  private final NextLine nextLine;
+  private final Frame frame;
+  private final Scene scene;
+  private final Timeline workLook;
+  private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
+  private Optional<Screen> screen = Optional.empty();
+  private Optional<OpenInstrument> instrument = Optional.empty();
+
+  /**
+   * A window on a folder of instruments.
+   *
+   * @param stage not yet shown
+   * @param words texts in the person's language
+   * @param folder the folder of instruments; need not exist yet
+   * @param look text size, theme and motion as chosen before
+   * @param clock the time of day
+   */
+  public FaintwindWindow(Stage stage, Messages words, Path folder, Look look, Clock clock) {
+    this.stage = stage;
+    desk =
+        new Desk(
+            words,
+            new Background(Platform::runLater),
+            new Notes(),
+            this::go,
+            FileQuestion.over(stage),
+            look,
+            clock);
+    workspace = new Workspace(folder);
+    strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    nextLine = new NextLine(words);
+    frame = new Frame(words, desk.notes(), strip, nextLine);
+    scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
+    workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
+    workLook.setCycleCount(Animation.INDEFINITE);
+    dress();
+    new Keys(this, frame, nextLine, desk).listenOn(scene);
+  }
+
+  /** Shows the window with all instruments of the folder. */
+  public void show() {
+    stage.setTitle(desk.words().text("window.name"));
+    stage.setScene(scene);
+    stage.setMinWidth(LEAST_WIDTH_PX);
+    stage.setMinHeight(LEAST_HEIGHT_PX);
+    go(Place.HOME);
+    stage.show();
+    fit();
+  }
+
+  /** The screen that stands in the frame. */
+  Optional<Screen> screen() {
+    return screen;
+  }
+
+  Desk desk() {
+    return desk;
+  }
+
+  /** Opens an instrument at the step where its journal left off. */
+  void open(OpenInstrument opened) {
+    instrument = Optional.of(opened);
+    go(Place.MAKE);
+  }
+
+  /** Asks whether a long job should stop; without one it does nothing. */
+  void askToStop() {
+    desk.background()
+        .running()
+        .get()
+        .ifPresent(
+            running -> {
+              Act stop =
+                  new Act(
+                      "work-stop",
+                      desk.words().text("window.work.stop"),
+                      () -> {
+                        running.cancel();
+                        restoreNext();
+                      });
+              Act on =
+                  new Act("work-go-on", desk.words().text("window.work.go-on"), this::restoreNext);
+              nextLine.ask(
+                  new Next(
+                      Mark.DOING,
+                      desk.words().text("window.work.ask"),
+                      "",
+                      Optional.empty(),
+                      List.of(stop, on)));
+            });
+  }
+
+  void help() {
+    // The whole help is one note in the margin: the keys.
+    desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
+  }
+
+  private void restoreNext() {
+    nextLine.asked();
+  }
+
+  private void go(Place place) {
+    if (place != Place.HOME && instrument.isEmpty()) {
+      return;
+    }
+    show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
+    if (place == Place.HOME) {
+      strip.showHome(workspace.name(), workspace.allMadeUp());
+    } else {
+      OpenInstrument opened = instrument.get();
+      strip.showInstrument(opened.name(), place, opened.madeUp());
+    }
+  }
+
+  private Screen home() {
+    return new PlaceholderScreen(desk, Place.HOME);
+  }
+
+  /** The one place where the screens of an instrument are made. */
+  private Screen screenAt(Place place, OpenInstrument opened) {
+    return switch (place) {
+      case HOME -> home();
+      case DESIGN, MAKE, TURNTABLE, FORMULA, FIELD, RECORD -> new PlaceholderScreen(desk, place);
+    };
+  }
+
+  private void show(Screen now) {
+    screen.ifPresent(
+        old -> {
+          old.next().removeListener(nextChanged);
+          old.left();
+        });
+    desk.notes().clear();
+    screen = Optional.of(now);
+    now.next().addListener(nextChanged);
+    showNext(now.next().getValue());
+    frame.show(now);
+    // After the layout, when the nodes of the new screen are in the scene.
+    Platform.runLater(() -> now.firstFocus().ifPresent(node -> node.requestFocus()));
+  }
+
+  private void showNext(Next now) {
+    nextLine.show(now);
+  }
+
+  private void lookAtWork() {
+    desk.background()
+        .running()
+        .get()
+        .filter(running -> running.shows(System.nanoTime()))
+        .ifPresent(running -> nextLine.work(running, System.nanoTime()));
+  }
+
+  private void dress() {
+    scene
+        .getStylesheets()
+        .addAll(stylesheet("/faintwind/ui/tokens.css"), stylesheet("/faintwind/ui/faintwind.css"));
+    Look look = desk.look();
+    look.theme().addListener((property, was, now) -> dressRoot());
+    look.textPct().addListener((property, was, now) -> dressRoot());
+    look.projector().addListener((property, was, now) -> dressRoot());
+    scene.widthProperty().addListener((property, was, now) -> fit());
+    desk.background()
+        .running()
+        .addListener(
+            (property, was, now) -> {
+              if (now.isPresent()) {
+                workLook.playFromStart();
+              } else {
+                workLook.stop();
+                nextLine.workEnded();
+              }
+            });
+    dressRoot();
+  }
+
+  private void dressRoot() {
+    Look look = desk.look();
+    frame.getStyleClass().removeIf(name -> name.startsWith("fw-"));
+    frame.getStyleClass().add(look.theme().get().styleClass());
+    frame.setStyle("-fx-font-size: " + BASE_FONT_PX * look.effectivePct() / 100 + "px;");
+    fit();
+  }
+
+  private void fit() {
+    frame.fit(scene.getWidth(), desk.look().effectivePct(), desk.look().projector().get());
+    stage.setFullScreen(desk.look().projector().get());
+  }
+
+  /** Address of a style sheet in the program. */
+  static String stylesheet(String name) {
+    return Objects.requireNonNull(FaintwindWindow.class.getResource(name), name).toExternalForm();
+  }
+}

@@ -1,0 +1,180 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.NoteView;
+import faintwind.ui.part.Notes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * The fixed places of the window: top strip, path, sheet, margin, Next line. Where the window is
+ * narrower than 62 em, the path becomes one line and the margin folds under the sheet, an open note
+ * under the row that asked for it. Nothing scrolls sideways.
+ */
+final class Frame extends VBox {
+  /** Width below which the margin folds, in em. */
+  static final double NARROW_EM = 62;
+
+  private static final double BASE_FONT_PX = 15;
+
+  private final Messages words;
+  private final Notes notes;
+  private final TopStrip strip;
+  private final NextLine nextLine;
+  private final HBox body = new HBox();
+  private final ScrollPane pathPane = pane("path-pane");
+  private final ScrollPane sheetPane = pane("sheet-pane");
+  private final ScrollPane marginPane = pane("margin-pane");
+  private final VBox margin = new VBox();
+  private final VBox foldedSheet = new VBox();
+  private Optional<Screen> screen = Optional.empty();
+  private Optional<NoteView> note = Optional.empty();
+  private boolean narrow;
+  private boolean projector;
+
+  Frame(Messages words, Notes notes, TopStrip strip, NextLine nextLine) {
+    this.words = words;
+    this.notes = notes;
+    this.strip = strip;
+    this.nextLine = nextLine;
+    getStyleClass().add("frame");
+    pathPane.setMinWidth(Region.USE_PREF_SIZE);
+    marginPane.setMinWidth(Region.USE_PREF_SIZE);
+    sheetPane.setMinWidth(0);
+    margin.getStyleClass().add("margin");
+    foldedSheet.getStyleClass().add("folded-sheet");
+    body.getStyleClass().add("body");
+    VBox.setVgrow(body, Priority.ALWAYS);
+    HBox.setHgrow(sheetPane, Priority.ALWAYS);
+    getChildren().addAll(strip, body, nextLine);
+    notes.open().addListener((property, was, now) -> showNote());
+  }
+
+  void show(Screen now) {
+    screen = Optional.of(now);
+    arrange();
+  }
+
+  /** Fits the layout to the window's width at the text size in use. */
+  void fit(double width_px, int textPct, boolean isProjector) {
+    boolean nowNarrow = width_px < NARROW_EM * BASE_FONT_PX * textPct / 100.0;
+    if (nowNarrow != narrow || isProjector != projector) {
+      narrow = nowNarrow;
+      projector = isProjector;
+      strip.setNarrow(narrow);
+      arrange();
+    }
+  }
+
+  boolean isNarrow() {
+    return narrow;
+  }
+
+  /** The regions that F6 walks through, in order; those that are not shown are left out. */
+  List<Node> regions() {
+    List<Node> all = new ArrayList<>(body.getChildren());
+    all.add(nextLine);
+    return all;
+  }
+
+  private void arrange() {
+    if (screen.isEmpty()) {
+      return;
+    }
+    Screen s = screen.get();
+    detach();
+    body.getChildren().clear();
+    boolean pathBeside = !narrow && !projector && s.path().isPresent();
+    if (pathBeside) {
+      pathPane.setContent(s.path().get());
+      body.getChildren().add(pathPane);
+    }
+    List<Node> notesAndDrawings = s.margin();
+    boolean marginBeside = !narrow && !notesAndDrawings.isEmpty();
+    List<Node> sheet = new ArrayList<>();
+    if (!pathBeside) {
+      s.pathLine().or(s::path).ifPresent(sheet::add);
+    }
+    sheet.add(s.sheet());
+    margin.getChildren().setAll(notesAndDrawings);
+    if (!marginBeside && !notesAndDrawings.isEmpty()) {
+      sheet.add(margin);
+    }
+    foldedSheet.getChildren().setAll(sheet);
+    VBox.setVgrow(s.sheet(), Priority.ALWAYS);
+    sheetPane.setContent(foldedSheet);
+    body.getChildren().add(sheetPane);
+    if (marginBeside) {
+      marginPane.setContent(margin);
+      body.getChildren().add(marginPane);
+    }
+    sheetPane.setVvalue(0);
+    showNote();
+  }
+
+  private void detach() {
+    foldedSheet.getChildren().clear();
+    margin.getChildren().clear();
+    pathPane.setContent(null);
+    marginPane.setContent(null);
+    sheetPane.setContent(null);
+  }
+
+  private void showNote() {
+    note.ifPresent(old -> ((Pane) old.getParent()).getChildren().remove(old));
+    note = Optional.empty();
+    notes
+        .open()
+        .get()
+        .ifPresent(
+            open -> {
+              NoteView view = new NoteView(open.note(), words, notes::close);
+              note = Optional.of(view);
+              put(view, open.asker());
+            });
+  }
+
+  private void put(NoteView view, Node asker) {
+    Optional<Node> row = narrow ? rowOf(asker) : Optional.empty();
+    if (row.isPresent() && row.get().getParent() instanceof VBox rows) {
+      rows.getChildren().add(rows.getChildren().indexOf(row.get()) + 1, view);
+      return;
+    }
+    boolean drawingFirst =
+        !margin.getChildren().isEmpty()
+            && margin.getChildren().get(0).getStyleClass().contains("drawing");
+    margin.getChildren().add(drawingFirst ? 1 : 0, view);
+    if (margin.getParent() == null) {
+      foldedSheet.getChildren().add(margin);
+    }
+  }
+
+  /** The row that a control belongs to: its nearest ancestor of style class "row". */
+  static Optional<Node> rowOf(Node control) {
+    for (Node node = control; node != null; node = node.getParent()) {
+      if (node.getStyleClass().contains("row")) {
+        return Optional.of(node);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static ScrollPane pane(String styleClass) {
+    ScrollPane pane = new ScrollPane();
+    pane.setId(styleClass);
+    pane.getStyleClass().add(styleClass);
+    pane.setFitToWidth(true);
+    pane.setFitToHeight(true);
+    pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+    pane.setFocusTraversable(false);
+    return pane;
+  }
+}

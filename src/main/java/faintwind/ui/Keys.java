@@ -1,0 +1,177 @@
+package faintwind.ui;
+
+import static javafx.scene.input.KeyCombination.ALT_DOWN;
+import static javafx.scene.input.KeyCombination.SHIFT_DOWN;
+import static javafx.scene.input.KeyCombination.SHORTCUT_DOWN;
+
+import faintwind.ui.part.PlotCard;
+import faintwind.ui.part.WhyLink;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyEvent;
+
+/** The keys that work everywhere in the window. Plain Enter is not among them on purpose. */
+final class Keys {
+  private final FaintwindWindow window;
+  private final Frame frame;
+  private final NextLine nextLine;
+  private final Desk desk;
+
+  /** A key and what it does. */
+  private record Key(KeyCodeCombination keys, Runnable act) {}
+
+  Keys(FaintwindWindow window, Frame frame, NextLine nextLine, Desk desk) {
+    this.window = window;
+    this.frame = frame;
+    this.nextLine = nextLine;
+    this.desk = desk;
+  }
+
+  void listenOn(Scene scene) {
+    List<Key> keys =
+        List.of(
+            key(KeyCode.ENTER, () -> nextLine.mainButton().ifPresent(b -> b.fire()), SHORTCUT_DOWN),
+            key(KeyCode.F6, () -> region(scene, 1)),
+            key(KeyCode.F6, () -> region(scene, -1), SHIFT_DOWN),
+            key(KeyCode.UP, () -> window.screen().ifPresent(Screen::previousStep), ALT_DOWN),
+            key(KeyCode.DOWN, () -> window.screen().ifPresent(Screen::nextStep), ALT_DOWN),
+            key(KeyCode.F2, () -> window.screen().ifPresent(Screen::correct)),
+            key(KeyCode.F1, () -> why(scene), SHIFT_DOWN),
+            key(KeyCode.F1, window::help),
+            key(KeyCode.HOME, () -> desk.go().accept(Place.HOME), ALT_DOWN),
+            key(KeyCode.T, () -> table(scene), SHORTCUT_DOWN),
+            key(KeyCode.PLUS, desk.look()::larger, SHORTCUT_DOWN),
+            key(KeyCode.EQUALS, desk.look()::larger, SHORTCUT_DOWN),
+            key(KeyCode.ADD, desk.look()::larger, SHORTCUT_DOWN),
+            key(KeyCode.MINUS, desk.look()::smaller, SHORTCUT_DOWN),
+            key(KeyCode.SUBTRACT, desk.look()::smaller, SHORTCUT_DOWN),
+            key(KeyCode.F11, () -> desk.look().projector().set(!desk.look().projector().get())));
+    scene.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event ->
+            keys.stream()
+                .filter(key -> key.keys().match(event))
+                .findFirst()
+                .or(() -> placeKey(event))
+                .ifPresent(
+                    key -> {
+                      event.consume();
+                      key.act().run();
+                    }));
+    // A handler, not a filter: an open list or a field that uses Esc itself comes first.
+    scene.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          if (event.getCode() == KeyCode.ESCAPE && !desk.notes().close()) {
+            window.askToStop();
+          }
+        });
+  }
+
+  private static Key key(KeyCode code, Runnable act, KeyCodeCombination.Modifier... modifiers) {
+    return new Key(new KeyCodeCombination(code, modifiers), act);
+  }
+
+  private Optional<Key> placeKey(KeyEvent event) {
+    KeyCode[] digits = {
+      KeyCode.DIGIT1,
+      KeyCode.DIGIT2,
+      KeyCode.DIGIT3,
+      KeyCode.DIGIT4,
+      KeyCode.DIGIT5,
+      KeyCode.DIGIT6
+    };
+    for (int i = 0; i < digits.length; i++) {
+      Place place = Place.values()[i + 1];
+      Key key = key(digits[i], () -> desk.go().accept(place), SHORTCUT_DOWN);
+      if (key.keys().match(event)) {
+        return Optional.of(key);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void region(Scene scene, int direction) {
+    List<Node> regions = frame.regions();
+    int here = -1;
+    for (int i = 0; i < regions.size(); i++) {
+      if (isInside(scene.getFocusOwner(), regions.get(i))) {
+        here = i;
+      }
+    }
+    for (int k = 1; k <= regions.size(); k++) {
+      Node region = regions.get(Math.floorMod(here + direction * k, regions.size()));
+      Optional<Node> target =
+          region == nextLine ? Optional.of(nextLine.focusTarget()) : firstFocusable(region);
+      if (target.isPresent()) {
+        target.get().requestFocus();
+        return;
+      }
+    }
+  }
+
+  private void why(Scene scene) {
+    Optional.ofNullable(scene.getFocusOwner())
+        .flatMap(Frame::rowOf)
+        .flatMap(row -> find(row, WhyLink.class))
+        .ifPresent(WhyLink::fire);
+  }
+
+  private void table(Scene scene) {
+    Node focus = scene.getFocusOwner();
+    for (Node node = focus; node != null; node = node.getParent()) {
+      if (node instanceof PlotCard card) {
+        card.toggleTable();
+        return;
+      }
+    }
+    find(frame, PlotCard.class).ifPresent(PlotCard::toggleTable);
+  }
+
+  private static <N extends Node> Optional<N> find(Node under, Class<N> type) {
+    if (type.isInstance(under)) {
+      return Optional.of(type.cast(under));
+    }
+    if (under instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        Optional<N> found = find(child, type);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static Optional<Node> firstFocusable(Node under) {
+    if (!under.isVisible() || under.isDisabled()) {
+      return Optional.empty();
+    }
+    if (under.isFocusTraversable()) {
+      return Optional.of(under);
+    }
+    if (under instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        Optional<Node> found = firstFocusable(child);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static boolean isInside(@org.jspecify.annotations.Nullable Node node, Node region) {
+    for (Node up = node; up != null; up = up.getParent()) {
+      if (up == region) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,138 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.Next;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The foot of every screen: one sentence, one filled button; while long work runs, its wire. */
+final class NextLine extends HBox {
+  private final Messages words;
+  private final MarkShape mark;
+  private final Label sentence = new Label();
+  private final Label detail = new Label();
+  private final ProgressBar wire = new ProgressBar(0);
+  private final VBox said = new VBox(sentence, detail);
+  private final HBox buttons = new HBox();
+  private Next next = Next.say(Mark.READY, "");
+  private boolean working;
+  private boolean asking;
+
+  NextLine(Messages words) {
+    this.words = words;
+    mark = new MarkShape(Mark.READY, "");
+    getStyleClass().add("next-line");
+    setId("next-line");
+    sentence.setId("next-sentence");
+    sentence.getStyleClass().addAll("tell", "semibold");
+    sentence.setWrapText(true);
+    detail.setId("next-detail");
+    detail.getStyleClass().addAll("fine", "soft");
+    detail.setWrapText(true);
+    wire.setId("next-wire");
+    wire.getStyleClass().add("wire-bar");
+    said.getStyleClass().add("next-said");
+    buttons.getStyleClass().add("next-buttons");
+    buttons.setMinWidth(Region.USE_PREF_SIZE);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    getChildren().addAll(mark, said, buttons);
+    setAccessibleText("");
+  }
+
+  void show(Next now) {
+    next = now;
+    if (!working && !asking) {
+      put(next);
+    }
+  }
+
+  /** Puts a question in the place of the wire until it is answered. */
+  void ask(Next question) {
+    asking = true;
+    working = false;
+    put(question);
+  }
+
+  /** The question was answered. */
+  void asked() {
+    asking = false;
+    put(next);
+  }
+
+  /** Shows how far a long job has come in place of the sentence. */
+  void work(Running running, long nowNs) {
+    if (asking) {
+      return;
+    }
+    Running.Progress progress = running.latest();
+    if (!working) {
+      working = true;
+      said.getChildren().setAll(sentence, wire);
+      mark.show(Mark.DOING, words.text(Mark.DOING.key()), 0);
+      Button cancel = button(new Act("next-cancel", words.text("window.work.cancel"), running::cancel));
+      buttons.getChildren().setAll(cancel);
+    }
+    sentence.setText(WorkWords.say(words, progress, running.rest(nowNs)));
+    wire.setProgress(progress.share());
+    if (running.cancelled()) {
+      sentence.setText(words.text("window.work.stopping"));
+    }
+  }
+
+  void workEnded() {
+    working = false;
+    asking = false;
+    put(next);
+  }
+
+  /** The filled button, if it is time for it. */
+  Optional<Button> mainButton() {
+    return buttons.getChildren().stream()
+        .filter(node -> node.getStyleClass().contains("main"))
+        .map(Button.class::cast)
+        .findFirst();
+  }
+
+  private void put(Next now) {
+    mark.show(now.mark(), words.text(now.mark().key()), 0.4);
+    sentence.setText(now.sentence());
+    detail.setText(now.detail());
+    said.getChildren().setAll(now.detail().isEmpty() ? List.of(sentence) : List.of(sentence, detail));
+    buttons.getChildren().clear();
+    now.others().forEach(act -> buttons.getChildren().add(button(act)));
+    now.act()
+        .ifPresent(
+            act -> {
+              Button main = button(act);
+              main.getStyleClass().add("main");
+              buttons.getChildren().add(main);
+            });
+    setAccessibleText(now.sentence() + " " + now.detail());
+  }
+
+  private static Button button(Act act) {
+    Button button = new Button(act.label());
+    button.setId(act.id());
+    button.getStyleClass().add("act");
+    button.setOnAction(event -> act.run().run());
+    return button;
+  }
+
+  /** What F6 focuses here: the filled button, else the first one, else the line. */
+  Node focusTarget() {
+    return mainButton()
+        .<Node>map(b -> b)
+        .orElseGet(() -> buttons.getChildren().isEmpty() ? this : buttons.getChildren().get(0));
+  }
+}

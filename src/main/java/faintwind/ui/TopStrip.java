@@ -1,0 +1,110 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.PairDrawing;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The top of the window: whose instrument this is, its places, and how the window looks. */
+final class TopStrip extends HBox {
+  private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
+
+  private final Messages words;
+  private final Label who = new Label();
+  private final Label folder = new Label();
+  private final Label madeUp = new Label();
+  private final HBox places = new HBox();
+  private final Hyperlink folded = link("places-folded");
+  private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
+  private final Consumer<Place> go;
+  private Place here = Place.HOME;
+  private boolean narrow;
+
+  TopStrip(Messages words, Consumer<Place> go, LookMenu look) {
+    this.words = words;
+    this.go = go;
+    getStyleClass().add("top-strip");
+    PairDrawing sign = PairDrawing.metal(words.text("window.sign"));
+    sign.setOnMouseClicked(event -> go.accept(Place.HOME));
+    who.setId("who");
+    who.getStyleClass().addAll("tell", "semibold");
+    folder.setId("folder");
+    folder.getStyleClass().add("soft");
+    madeUp.setId("made-up");
+    madeUp.getStyleClass().addAll("fine", "pencil", "italic");
+    madeUp.setText(words.text("window.made-up"));
+    places.getStyleClass().add("places");
+    for (Place place : Place.values()) {
+      if (place != Place.HOME) {
+        places.getChildren().add(placeLink(place));
+      }
+    }
+    HBox links3 = new HBox(look.lookLink(), look.textLink(), look.helpLink());
+    links3.getStyleClass().add("strip-links");
+    getChildren().addAll(sign, who, folder, madeUp, grow(), places, folded, grow(), links3);
+    folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go));
+  }
+
+  /** All instruments of a folder. */
+  void showHome(String folderName, boolean isMadeUp) {
+    here = Place.HOME;
+    who.setText(words.text("window.name"));
+    folder.setText(folderName.isEmpty() ? "" : words.text("window.folder", folderName));
+    mark(isMadeUp);
+  }
+
+  /** One place of one instrument. */
+  void showInstrument(String name, Place place, boolean isMadeUp) {
+    here = place;
+    who.setText(name);
+    folder.setText("");
+    mark(isMadeUp);
+    links.forEach((p, link) -> link.pseudoClassStateChanged(HERE, p == place));
+    folded.setText(words.text("window.places-folded", words.text(place.key()), links.size() - 1));
+  }
+
+  void setNarrow(boolean isNarrow) {
+    narrow = isNarrow;
+    mark(madeUp.isVisible());
+  }
+
+  private void mark(boolean isMadeUp) {
+    show(madeUp, isMadeUp);
+    show(folder, here == Place.HOME);
+    show(places, here != Place.HOME && !narrow);
+    show(folded, here != Place.HOME && narrow);
+  }
+
+  private static void show(Region node, boolean visible) {
+    node.setVisible(visible);
+    node.setManaged(visible);
+  }
+
+  private Hyperlink placeLink(Place place) {
+    Hyperlink link = link(place.id());
+    link.setText(words.text(place.key()));
+    link.getStyleClass().add("place");
+    link.setOnAction(event -> go.accept(place));
+    links.put(place, link);
+    return link;
+  }
+
+  private static Hyperlink link(String id) {
+    Hyperlink link = new Hyperlink();
+    link.setId(id);
+    return link;
+  }
+
+  private static Region grow() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
+  }
+}

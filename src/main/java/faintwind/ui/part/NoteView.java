@@ -1,0 +1,60 @@
+package faintwind.ui.part;
+
+import faintwind.message.Messages;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One note as it stands in the margin: title with "hide", text, equations, result, source. */
+public final class NoteView extends VBox {
+
+  public NoteView(Note note, Messages words, Runnable hide) {
+    getStyleClass().add("note");
+    setId("note");
+    Label title = text(note.title(), "tell", "semibold");
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    Hyperlink close = new Hyperlink(words.text("window.note.hide"));
+    close.setId("note-hide");
+    close.getStyleClass().add("fine");
+    close.setOnAction(event -> hide.run());
+    HBox head = new HBox(title, gap, close);
+    head.getStyleClass().add("note-head");
+    getChildren().add(head);
+    if (!note.text().isEmpty()) {
+      getChildren().add(text(note.text()));
+    }
+    if (!note.equations().isEmpty()) {
+      VBox box = new VBox();
+      box.getStyleClass().add("equation");
+      note.equations().forEach(line -> box.getChildren().add(text(line)));
+      getChildren().add(box);
+    }
+    if (!note.result().isEmpty()) {
+      getChildren().add(text(note.result()));
+    }
+    if (!note.source().isEmpty()) {
+      getChildren().add(text(note.source(), "fine", "soft"));
+    }
+    setFocusTraversable(true);
+    setAccessibleText(
+        String.join(
+            " ",
+            note.title(),
+            note.text(),
+            String.join(" ", note.equations()),
+            note.result(),
+            note.source()));
+  }
+
+  private static Label text(String words, String... styles) {
+    Label label = new Label(words);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+}
