@@ -11,9 +11,9 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
- * Runs work off the JavaFX thread, and comes back to that thread once: with the value, or with
- * what the world refused. Long jobs run one after the other; entries have a queue of their own, so
- * that none waits for a fit and none overtakes another.
+ * Runs work off the JavaFX thread, and comes back to that thread once: with the value, or with what
+ * the world refused. Long jobs run one after the other; entries have a queue of their own, so that
+ * none waits for a fit and none overtakes another.
  */
 public final class Background {
   private final ExecutorService longWork = Executors.newSingleThreadExecutor(daemon("long-work"));
@@ -50,7 +50,9 @@ public final class Background {
     return watch;
   }
 
-  /** Runs a short piece of work, such as writing an entry; it is not shown and cannot be stopped. */
+  /**
+   * Runs a short piece of work, such as writing an entry; it is not shown and cannot be stopped.
+   */
   public <T> void entry(Work<T> work, Consumer<T> done, Consumer<IOException> failed) {
     submit(entries, work, new Running(System.nanoTime()), new Answer<>(done, failed, () -> {}));
   }
@@ -65,11 +67,7 @@ public final class Background {
         });
   }
 
-  private <T> void submit(
-      ExecutorService thread,
-      Work<T> work,
-      Running watch,
-      Answer<T> answers) {
+  private <T> void submit(ExecutorService thread, Work<T> work, Running watch, Answer<T> answers) {
     thread.execute(
         () -> {
           Runnable answer = () -> {};

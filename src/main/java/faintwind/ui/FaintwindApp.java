@@ -6,6 +6,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -50,7 +51,11 @@ public final class FaintwindApp {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
     new FaintwindWindow(
-            stage, Messages.of(Locale.getDefault()), folder, new Look(), Clock.systemDefaultZone())
+            stage,
+            Messages.of(Locale.getDefault()),
+            folder,
+            new Look(),
+            Clock.system(ZoneId.systemDefault()))
         .show();
   }
 

@@ -154,7 +154,8 @@ public final class FaintwindWindow {
   private Screen screenAt(Place place, OpenInstrument opened) {
     return switch (place) {
       case HOME -> home();
-      case DESIGN, MAKE, TURNTABLE, FORMULA, FIELD, RECORD -> new PlaceholderScreen(desk, place);
+      case RECORD -> new RecordScreen(desk, opened);
+      case DESIGN, MAKE, TURNTABLE, FORMULA, FIELD -> new PlaceholderScreen(desk, place);
     };
   }
 

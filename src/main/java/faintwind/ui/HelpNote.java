@@ -7,13 +7,23 @@ import java.util.List;
 /** The keys of the window as a note in the margin. */
 final class HelpNote {
   private static final List<String> KEYS =
-      List.of("next", "regions", "steps", "correct", "why", "home", "places", "table", "text", "esc", "projector");
+      List.of(
+          "next",
+          "regions",
+          "steps",
+          "correct",
+          "why",
+          "home",
+          "places",
+          "table",
+          "text",
+          "esc",
+          "projector");
 
   private HelpNote() {}
 
   static Note keys(Messages words) {
     List<String> lines = KEYS.stream().map(key -> words.text("window.key." + key)).toList();
-    return new Note(
-        words.text("window.help.title"), words.text("window.help.text"), lines, "", "");
+    return new Note(words.text("window.help.title"), words.text("window.help.text"), lines, "", "");
   }
 }

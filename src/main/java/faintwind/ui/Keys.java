@@ -13,6 +13,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
+import javafx.scene.input.KeyCombination;
 import javafx.scene.input.KeyEvent;
 
 /** The keys that work everywhere in the window. Plain Enter is not among them on purpose. */
@@ -50,14 +51,19 @@ final class Keys {
             key(KeyCode.ADD, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.MINUS, desk.look()::smaller, SHORTCUT_DOWN),
             key(KeyCode.SUBTRACT, desk.look()::smaller, SHORTCUT_DOWN),
-            key(KeyCode.F11, () -> desk.look().projector().set(!desk.look().projector().get())));
+            key(KeyCode.F11, () -> desk.look().projector().set(!desk.look().projector().get())),
+            place(KeyCode.DIGIT1, Place.DESIGN),
+            place(KeyCode.DIGIT2, Place.MAKE),
+            place(KeyCode.DIGIT3, Place.TURNTABLE),
+            place(KeyCode.DIGIT4, Place.FORMULA),
+            place(KeyCode.DIGIT5, Place.FIELD),
+            place(KeyCode.DIGIT6, Place.RECORD));
     scene.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event ->
             keys.stream()
                 .filter(key -> key.keys().match(event))
                 .findFirst()
-                .or(() -> placeKey(event))
                 .ifPresent(
                     key -> {
                       event.consume();
@@ -73,27 +79,12 @@ final class Keys {
         });
   }
 
-  private static Key key(KeyCode code, Runnable act, KeyCodeCombination.Modifier... modifiers) {
+  private static Key key(KeyCode code, Runnable act, KeyCombination.Modifier... modifiers) {
     return new Key(new KeyCodeCombination(code, modifiers), act);
   }
 
-  private Optional<Key> placeKey(KeyEvent event) {
-    KeyCode[] digits = {
-      KeyCode.DIGIT1,
-      KeyCode.DIGIT2,
-      KeyCode.DIGIT3,
-      KeyCode.DIGIT4,
-      KeyCode.DIGIT5,
-      KeyCode.DIGIT6
-    };
-    for (int i = 0; i < digits.length; i++) {
-      Place place = Place.values()[i + 1];
-      Key key = key(digits[i], () -> desk.go().accept(place), SHORTCUT_DOWN);
-      if (key.keys().match(event)) {
-        return Optional.of(key);
-      }
-    }
-    return Optional.empty();
+  private Key place(KeyCode digit, Place place) {
+    return key(digit, () -> desk.go().accept(place), SHORTCUT_DOWN);
   }
 
   private void region(Scene scene, int direction) {

@@ -80,7 +80,8 @@ final class NextLine extends HBox {
       working = true;
       said.getChildren().setAll(sentence, wire);
       mark.show(Mark.DOING, words.text(Mark.DOING.key()), 0);
-      Button cancel = button(new Act("next-cancel", words.text("window.work.cancel"), running::cancel));
+      Button cancel =
+          button(new Act("next-cancel", words.text("window.work.cancel"), running::cancel));
       buttons.getChildren().setAll(cancel);
     }
     sentence.setText(WorkWords.say(words, progress, running.rest(nowNs)));
@@ -108,7 +109,8 @@ final class NextLine extends HBox {
     mark.show(now.mark(), words.text(now.mark().key()), 0.4);
     sentence.setText(now.sentence());
     detail.setText(now.detail());
-    said.getChildren().setAll(now.detail().isEmpty() ? List.of(sentence) : List.of(sentence, detail));
+    said.getChildren()
+        .setAll(now.detail().isEmpty() ? List.of(sentence) : List.of(sentence, detail));
     buttons.getChildren().clear();
     now.others().forEach(act -> buttons.getChildren().add(button(act)));
     now.act()

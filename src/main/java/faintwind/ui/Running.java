@@ -3,7 +3,6 @@ package faintwind.ui;
 import faintwind.job.JobWatch;
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * One long job while it runs. The job's thread tells it the progress and asks whether to stop; the
@@ -13,7 +12,7 @@ public final class Running implements JobWatch {
   private static final long SHOW_AFTER_NS = 300_000_000L;
 
   private final AtomicBoolean cancelled = new AtomicBoolean();
-  private final AtomicReference<Progress> progress = new AtomicReference<>(new Progress("", 0, 0));
+  private volatile Progress progress = new Progress("", 0, 0);
   private final long startedNs;
 
   /**
@@ -37,7 +36,7 @@ public final class Running implements JobWatch {
 
   @Override
   public void progress(String stage, long done, long total) {
-    progress.set(new Progress(stage, done, total));
+    progress = new Progress(stage, done, total);
   }
 
   @Override
@@ -51,7 +50,7 @@ public final class Running implements JobWatch {
   }
 
   public Progress latest() {
-    return progress.get();
+    return progress;
   }
 
   /** Whether it has run long enough to be shown. */

@@ -28,7 +28,9 @@ public interface Screen {
     return Optional.empty();
   }
 
-  /** The right: drawing, clock, source, from top to bottom. Empty where the sheet takes its room. */
+  /**
+   * The right: drawing, clock, source, from top to bottom. Empty where the sheet takes its room.
+   */
   default List<Node> margin() {
     return List.of();
   }

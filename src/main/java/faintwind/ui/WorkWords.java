@@ -10,7 +10,8 @@ final class WorkWords {
   /** Such as "3 200 of 10 000 draws, about 20 s to go". */
   static String say(Messages words, Running.Progress progress, Duration rest) {
     String key = "stage." + progress.stage();
-    String what = words.bundle().containsKey(key) ? words.text(key) : words.text("window.work.units");
+    String what =
+        words.bundle().containsKey(key) ? words.text(key) : words.text("window.work.units");
     if (progress.total() <= 0) {
       return progress.done() <= 0
           ? words.text("window.work.begun")

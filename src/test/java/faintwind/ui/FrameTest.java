@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.message.Messages;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.Locale;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -17,7 +18,11 @@ import org.testfx.framework.junit5.Start;
 
 @ExtendWith(ApplicationExtension.class)
 class FrameTest {
-  @TempDir static Path folder;
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  static Path folder;
+
+  @SuppressWarnings("NullAway.Init") // TestFX calls start first
   private Stage stage;
 
   @Start
@@ -25,7 +30,11 @@ class FrameTest {
     this.stage = stage;
     FaintwindApp.dressProgram();
     new FaintwindWindow(
-            stage, Messages.of(Locale.ENGLISH), folder, new Look(), Clock.systemDefaultZone())
+            stage,
+            Messages.of(Locale.ENGLISH),
+            folder,
+            new Look(),
+            Clock.system(ZoneId.systemDefault()))
         .show();
   }
 

@@ -55,25 +55,18 @@ public final class MarkShape extends Region {
 
   private static List<SVGPath> pieces(Mark mark) {
     return switch (mark) {
-      case READY ->
-          List.of(piece("M4,4H24A3,3 0 0 1 24,10H4A3,3 0 0 1 4,4Z", "wire-outline", 1.5));
+      case READY -> List.of(piece("M4,4H24A3,3 0 0 1 24,10H4A3,3 0 0 1 4,4Z", "wire-outline", 1.5));
       case DONE -> List.of(piece("M3.5,7H24.5", "wire", 7));
       case DOING ->
-          List.of(
-              piece(
-                  "M1,7Q3.17,17.4 5.33,7T9.67,7T14,7T18.33,7T22.67,7T27,7",
-                  "wire",
-                  2.6));
+          List.of(piece("M1,7Q3.17,17.4 5.33,7T9.67,7T14,7T18.33,7T22.67,7T27,7", "wire", 2.6));
       case ATTENTION -> List.of(piece("M1.5,10.5H9L15,1.5L18,10.5H26.5", "wire", 3));
-      case BLOCKED ->
-          List.of(piece("M1.5,7H8M20,7H26.5M6,13L11,1M17,13L22,1", "wire", 3));
+      case BLOCKED -> List.of(piece("M1.5,7H8M20,7H26.5M6,13L11,1M17,13L22,1", "wire", 3));
       case CORRECTED ->
           List.of(
               piece("M1,3.5H27", "wire", 1.4),
               piece("M10,7L18,0", "wire", 1.8),
               piece("M2,11H26", "wire", 4));
-      case REHEARSAL ->
-          List.of(piece("M1,3.5H27M1,10.5H27", "wire-dashed", 1.6));
+      case REHEARSAL -> List.of(piece("M1,3.5H27M1,10.5H27", "wire-dashed", 1.6));
       case WAITING -> throw new IllegalArgumentException("mark WAITING is drawn by lengths()");
     };
   }

@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param act the one filled button; empty while it is not time for it
  * @param others outlined buttons before it, rarely more than one
  */
-public record Next(
-    Mark mark, String sentence, String detail, Optional<Act> act, List<Act> others) {
+public record Next(Mark mark, String sentence, String detail, Optional<Act> act, List<Act> others) {
   public Next {
     others = List.copyOf(others);
   }

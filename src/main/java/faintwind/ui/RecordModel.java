@@ -1,0 +1,116 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.record.Event;
+import faintwind.record.Event.StepOpened;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The journal as a ledger by date, the newest first; corrected lines stay, struck through. */
+public final class RecordModel {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  private final Messages words;
+  private final EventWords eventWords;
+  private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Next> next;
+
+  /**
+   * A line of the ledger.
+   *
+   * @param day heading of its day
+   * @param time hour and minute
+   * @param mark corrected, attention (a waiver) or done
+   * @param text what was entered
+   * @param who wrote it, and in which step
+   * @param struck whether it was corrected
+   * @param strike who struck it through, when and why; empty where it stands
+   */
+  public record Line(
+      String day, String time, Mark mark, String text, String who, boolean struck, String strike) {}
+
+  public RecordModel(Messages words, InstrumentState state) {
+    this.words = words;
+    eventWords = new EventWords(words);
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    show(state);
+  }
+
+  /** The lines, newest first. */
+  public ReadOnlyObjectProperty<List<Line>> lines() {
+    return lines.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The one sentence at the top. */
+  public String title() {
+    int entries = lines.get().size();
+    long struck = lines.get().stream().filter(Line::struck).count();
+    return entries == 0
+        ? words.text("window.record.empty")
+        : words.text("window.record.title", entries, struck);
+  }
+
+  /** Follows the journal. */
+  public void show(InstrumentState state) {
+    List<Line> all = new ArrayList<>();
+    for (Standing<? extends Event> standing : state.lines()) {
+      // Where somebody looked is kept for coming back, and is no news in a ledger.
+      if (!(standing.event() instanceof StepOpened)) {
+        all.add(0, line(standing));
+      }
+    }
+    lines.set(List.copyOf(all));
+    next.set(
+        all.isEmpty()
+            ? Next.say(Mark.READY, words.text("window.record.empty"))
+            : Next.say(Mark.DONE, words.text("window.record.next"))
+                .withDetail(words.text("window.record.next-detail")));
+  }
+
+  private Line line(Standing<? extends Event> standing) {
+    String strike =
+        standing
+            .strike()
+            .map(
+                s ->
+                    words.text(
+                        "window.record.struck",
+                        s.who(),
+                        DAY.format(s.at()),
+                        TIME.format(s.at()),
+                        s.why()))
+            .orElse("");
+    return new Line(
+        DAY.format(standing.at()),
+        TIME.format(standing.at()),
+        mark(standing),
+        eventWords.say(standing.event()),
+        standing
+            .step()
+            .map(step -> words.text("window.record.who-step", standing.who(), step))
+            .orElse(standing.who()),
+        !standing.stands(),
+        strike);
+  }
+
+  private static Mark mark(Standing<? extends Event> standing) {
+    if (!standing.stands()) {
+      return Mark.CORRECTED;
+    }
+    return standing.event() instanceof Event.Waived ? Mark.ATTENTION : Mark.DONE;
+  }
+}

@@ -1,0 +1,90 @@
+package faintwind.ui;
+
+import faintwind.record.InstrumentState;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.Next;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The ledger: what was entered, by date. */
+public final class RecordScreen implements Screen {
+  private final Desk desk;
+  private final OpenInstrument instrument;
+  private final RecordModel model;
+  private final VBox sheet;
+  private final ChangeListener<InstrumentState> stateChanged;
+
+  @FXML private Label title;
+  @FXML private VBox ledger;
+
+  public RecordScreen(Desk desk, OpenInstrument instrument) {
+    this.desk = desk;
+    this.instrument = instrument;
+    model = new RecordModel(desk.words(), instrument.state().get());
+    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    stateChanged = (property, was, now) -> model.show(now);
+    instrument.state().addListener(stateChanged);
+    model.lines().addListener((property, was, now) -> fill());
+    fill();
+  }
+
+  @Override
+  public Node sheet() {
+    return sheet;
+  }
+
+  @Override
+  public ObservableValue<Next> next() {
+    return model.next();
+  }
+
+  @Override
+  public void left() {
+    instrument.state().removeListener(stateChanged);
+  }
+
+  private void fill() {
+    title.setText(model.title());
+    ledger.getChildren().clear();
+    String day = "";
+    for (RecordModel.Line line : model.lines().get()) {
+      if (!line.day().equals(day)) {
+        day = line.day();
+        Label head = new Label(day);
+        head.getStyleClass().addAll("column-head", "ledger-day");
+        ledger.getChildren().add(head);
+      }
+      ledger.getChildren().add(row(line));
+    }
+  }
+
+  private Node row(RecordModel.Line line) {
+    Label time = styled(line.time(), "fine", "soft", "ledger-time");
+    MarkShape mark = new MarkShape(line.mark(), desk.words().text(line.mark().key()));
+    Label text = styled(line.text(), line.struck() ? "struck" : "ledger-text");
+    VBox said = new VBox(text);
+    if (line.struck()) {
+      said.getChildren().add(styled(line.strike(), "fine", "soft"));
+    }
+    HBox.setHgrow(said, Priority.ALWAYS);
+    Label who = styled(line.who(), "fine", "soft", "ledger-who");
+    HBox row = new HBox(time, mark, said, who);
+    row.getStyleClass().addAll("row", "ledger-row");
+    return row;
+  }
+
+  private static Label styled(String text, String... styles) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+}
