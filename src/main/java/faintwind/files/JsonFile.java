@@ -1,0 +1,77 @@
+package faintwind.files;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * Reads a JSON file that must hold one object. Refused: not there, too large, not JSON (with line
+ * and place), a key that stands twice, anything after the object.
+ */
+final class JsonFile {
+  /** No JSON file of this program comes near this size. */
+  private static final long LARGEST_BYTES = 64L << 20;
+
+  private static final JsonMapper MAPPER =
+      JsonMapper.builder()
+          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .build();
+
+  private JsonFile() {}
+
+  static Checked<ObjectNode> read(Path path, String name) throws IOException {
+    Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    return parse(Files.readAllBytes(path), name);
+  }
+
+  static Checked<ObjectNode> parse(byte[] bytes, String name) throws IOException {
+    Where where = Where.file(name);
+    if (bytes.length == 0) {
+      return Checked.refused(Problem.error("json.empty", where, ""));
+    }
+    try {
+      JsonNode node = MAPPER.readTree(withoutMark(bytes));
+      return node instanceof ObjectNode object
+          ? Checked.ok(object)
+          : Checked.refused(Problem.error("json.not-an-object", where, ""));
+    } catch (JsonProcessingException e) {
+      JsonLocation place = e.getLocation();
+      Where line = place == null ? where : where.atLine(Math.max(1, place.getLineNr()));
+      String column = place == null ? "" : String.valueOf(place.getColumnNr());
+      String reason = firstSentence(e.getOriginalMessage());
+      return Checked.refused(Problem.error("json.syntax", line, reason, column));
+    }
+  }
+
+  private static byte[] withoutMark(byte[] bytes) {
+    boolean marked =
+        bytes.length >= 3
+            && bytes[0] == (byte) 0xEF
+            && bytes[1] == (byte) 0xBB
+            && bytes[2] == (byte) 0xBF;
+    return marked ? java.util.Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
+  }
+
+  // the parser's later sentences speak of its own settings
+  private static String firstSentence(String message) {
+    String plain = message.replaceAll("\\p{Cntrl}", " ");
+    int end = plain.indexOf(": ");
+    String first = end > 0 ? plain.substring(0, end) : plain;
+    return first.length() <= 120 ? first : first.substring(0, 120) + "…";
+  }
+}
