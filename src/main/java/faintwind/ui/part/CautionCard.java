@@ -1,0 +1,72 @@
+package faintwind.ui.part;
+
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/**
+ * One caution, in the reading order before the instruction. Its first words say the kind. One
+ * button, "I have read this"; there is none that answers all.
+ */
+public final class CautionCard extends VBox {
+
+  /**
+   * What a caution says.
+   *
+   * @param id id in its step
+   * @param kind such as "Can injure"
+   * @param text the reason and what to do
+   * @param source where it comes from
+   * @param read who read it and when; empty where nobody has
+   * @param refusal whether the way ends here, so that there is no button
+   */
+  public record Caution(
+      String id, String kind, String text, String source, String read, boolean refusal) {
+
+    /** Whether it waits for an answer. */
+    public boolean isOpen() {
+      return read.isEmpty();
+    }
+  }
+
+  public CautionCard(Caution caution, String readThis, Runnable acknowledge) {
+    getStyleClass().addAll("caution", "row");
+    setId("caution-" + caution.id());
+    Mark mark = caution.isOpen() ? Mark.BLOCKED : Mark.DONE;
+    Label kind = new Label(caution.kind());
+    kind.getStyleClass().addAll("tell", "semibold", "caution-kind");
+    HBox head = new HBox(new MarkShape(mark, caution.kind()), kind);
+    head.getStyleClass().add("mark-label");
+    Label text = wrapped(caution.text());
+    Label source = wrapped(caution.source(), "fine", "soft");
+    getChildren().addAll(head, text);
+    VBox words = new VBox(source);
+    HBox.setHgrow(words, Priority.ALWAYS);
+    HBox foot = new HBox(words);
+    foot.getStyleClass().add("caution-foot");
+    getChildren().add(foot);
+    if (!caution.isOpen()) {
+      getStyleClass().add("caution-read");
+      words.getChildren().add(wrapped(caution.read(), "fine", "soft"));
+    } else if (!caution.refusal()) {
+      Button button = new Button(readThis);
+      button.setId("caution-" + caution.id() + "-read");
+      button.setMinWidth(Region.USE_PREF_SIZE);
+      button.setAccessibleText(readThis + ": " + caution.kind() + ". " + caution.text());
+      button.setOnAction(event -> acknowledge.run());
+      foot.getChildren().add(button);
+    }
+    setAccessibleText(caution.kind() + ". " + caution.text() + " " + caution.source());
+  }
+
+  private static Label wrapped(String text, String... styles) {
+    Label label = new Label(text);
+    label.setWrapText(true);
+    label.setMinHeight(Region.USE_PREF_SIZE);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+}

@@ -1,0 +1,55 @@
+package faintwind.ui.part;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** A clock in the margin: name, time left, a bar, start and end in words. */
+public final class ClockView extends VBox {
+  private final Label name = new Label();
+  private final Label left = new Label();
+  private final ProgressBar bar = new ProgressBar();
+  private final Label about = new Label();
+
+  /**
+   * What a clock shows.
+   *
+   * @param name such as "Epoxy stays soft"
+   * @param left time left in words; after the end what stands there in its place
+   * @param share share of the time that has gone, 0 to 1
+   * @param about start and end in words
+   */
+  public record Face(String name, String left, double share, String about) {}
+
+  public ClockView(String id, Face face) {
+    setId(id);
+    getStyleClass().add("clock");
+    name.getStyleClass().addAll("tell", "semibold");
+    name.setWrapText(true);
+    left.getStyleClass().add("clock-left");
+    left.setMinWidth(Region.USE_PREF_SIZE);
+    about.getStyleClass().addAll("fine", "soft");
+    about.setWrapText(true);
+    about.setMinHeight(Region.USE_PREF_SIZE);
+    bar.getStyleClass().add("clock-bar");
+    bar.setMaxWidth(Double.MAX_VALUE);
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMaxWidth(Double.MAX_VALUE);
+    HBox head = new HBox(name, left);
+    head.getStyleClass().add("clock-head");
+    getChildren().addAll(head, bar, about);
+    show(face);
+  }
+
+  /** Shows another moment. */
+  public void show(Face face) {
+    name.setText(face.name());
+    left.setText(face.left());
+    bar.setProgress(Math.max(0, Math.min(1, face.share())));
+    about.setText(face.about());
+    setAccessibleText(face.name() + ", " + face.left() + ". " + face.about());
+  }
+}

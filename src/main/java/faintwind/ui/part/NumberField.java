@@ -1,0 +1,111 @@
+package faintwind.ui.part;
+
+import javafx.animation.PauseTransition;
+import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+/**
+ * A box for a number: text at the right, the unit inside after it, what was understood below. It is
+ * judged when the focus leaves and after 0.8 s of rest.
+ */
+public final class NumberField extends VBox {
+  private static final Duration REST = Duration.millis(800);
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+
+  private final NumberModel model;
+  private final TextField text = new TextField();
+  private final Label understood = new Label();
+  private final HBox choices = new HBox();
+  private final PauseTransition rest = new PauseTransition(REST);
+  private final String about;
+
+  /**
+   * A field on a model.
+   *
+   * @param id stable id of the text field
+   * @param about what the number is, for the accessible text, such as "Lead A to ball, expected 20
+   *     megohm or more"
+   */
+  public NumberField(String id, String about, NumberModel model) {
+    this.model = model;
+    this.about = about;
+    getStyleClass().add("number-field");
+    text.setId(id);
+    text.getStyleClass().add("number-text");
+    text.setAlignment(Pos.CENTER_RIGHT);
+    text.textProperty().bindBidirectional(model.typed());
+    Label unit = new Label(model.unit());
+    unit.getStyleClass().addAll("soft", "number-unit");
+    unit.setMouseTransparent(true);
+    StackPane box = new StackPane(text, unit);
+    StackPane.setAlignment(unit, Pos.CENTER_RIGHT);
+    // The unit's width differs by unit and text size: the typed text ends where the unit begins.
+    unit.widthProperty()
+        .addListener(
+            (property, was, now) ->
+                text.setStyle("-fx-padding: 0 " + Math.ceil(now.doubleValue()) + "px 0 0.5em;"));
+    understood.setId(id + "-understood");
+    understood.getStyleClass().addAll("fine", "soft", "understood");
+    understood.setWrapText(true);
+    understood.setMinHeight(Region.USE_PREF_SIZE);
+    choices.getStyleClass().add("number-choices");
+    getChildren().addAll(box, understood);
+    rest.setOnFinished(event -> model.judge());
+    text.textProperty().addListener((property, was, now) -> rest.playFromStart());
+    text.focusedProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (!now) {
+                rest.stop();
+                model.judge();
+              }
+            });
+    text.setOnAction(event -> model.judge());
+    model.judged().addListener((property, was, now) -> show());
+    model.remark().addListener((property, was, now) -> show());
+    show();
+  }
+
+  /** The box that takes the typing and the focus. */
+  public TextField text() {
+    return text;
+  }
+
+  private void show() {
+    NumberModel.Judged judged = model.judged().get();
+    String remark = model.remark().get();
+    understood.setText(
+        judged.understood().isEmpty() || remark.isEmpty()
+            ? judged.understood() + remark
+            : judged.understood() + ", " + remark);
+    text.pseudoClassStateChanged(REFUSED, judged.isRefused());
+    understood.pseudoClassStateChanged(REFUSED, judged.isRefused());
+    text.setAccessibleText(about + ", " + judged.typed() + ", " + understood.getText());
+    choices.getChildren().clear();
+    getChildren().remove(choices);
+    judged.choices().forEach(choice -> choices.getChildren().add(choice(choice)));
+    if (!judged.choices().isEmpty()) {
+      getChildren().add(choices);
+    }
+  }
+
+  private Hyperlink choice(String number) {
+    Hyperlink pick = new Hyperlink(number);
+    pick.setId(text.getId() + "-choice-" + (choices.getChildren().size() + 1));
+    pick.getStyleClass().add("fine");
+    pick.setOnAction(
+        event -> {
+          model.set(number);
+          text.requestFocus();
+        });
+    return pick;
+  }
+}
