@@ -109,14 +109,21 @@ final class PanelPainter {
   }
 
   private List<PlotTicks.Tick> yTicks(double height) {
-    int most = (int) Math.max(2, Math.min(7, height * panel.share() / 36));
-    return PlotTicks.of(panel.y().scale(), PlotRange.ofY(panel), most, pen.style().locale());
+    return ticks(PlotRange.ofY(panel), height * panel.share());
+  }
+
+  /** A rule every 36 pixels or more, yet at least two where the axis has two round numbers. */
+  private List<PlotTicks.Tick> ticks(PlotRange range, double height) {
+    int most = (int) Math.max(2, Math.min(7, height / 36));
+    List<PlotTicks.Tick> ticks = List.of();
+    for (int count = most; count <= most + 3 && ticks.size() < 2; count++) {
+      ticks = PlotTicks.of(panel.y().scale(), range, count, pen.style().locale());
+    }
+    return ticks;
   }
 
   private void drawRules(PlotPlace py, PlotBox box) {
-    int most = (int) Math.max(2, Math.min(7, box.height() / 36));
-    PlotRange range = new PlotRange(py.low(), py.high());
-    for (PlotTicks.Tick tick : PlotTicks.of(panel.y().scale(), range, most, pen.style().locale())) {
+    for (PlotTicks.Tick tick : ticks(new PlotRange(py.low(), py.high()), box.height())) {
       double y = Math.round(py.of(tick.value())) + 0.5;
       pen.rule(box.x(), y, box.right(), y, PlotToken.RULE, 1);
       pen.words(
