@@ -185,6 +185,10 @@ public final class NumberText {
       if (rest.equals("K") && target.kind().takesBarePrefix()) {
         id = "number.kelvin-or-kilo";
       }
+      if (known.isEmpty() && rest.chars().anyMatch(Character::isDigit)) {
+        // 4o2: figures on both sides of a slip of the finger
+        id = "number.not-a-number";
+      }
       String wanted = unit.isEmpty() ? "1" : unit;
       return Checked.refused(
           Problem.error(id, Where.NOWHERE, typed.trim(), wanted, target.kind().example(), rest));
