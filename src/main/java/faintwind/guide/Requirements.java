@@ -1,0 +1,194 @@
+package faintwind.guide;
+
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What is missing, worked out once for one checklist in one situation. Remembers which steps count
+ * as done, so that a long chain of needs is walked once. Mutable; for one thread.
+ */
+final class Requirements {
+  private final Checklist checklist;
+  private final Situation situation;
+  private final Map<String, Double> values;
+  private final Set<String> skipped;
+  private final Map<String, Boolean> done = new HashMap<>();
+  private final Map<String, Boolean> gates = new HashMap<>();
+
+  Requirements(Checklist checklist, Situation situation) {
+    this.checklist = checklist;
+    this.situation = situation;
+    this.values = situation.values(checklist);
+    this.skipped = skippedSteps();
+  }
+
+  private Set<String> skippedSteps() {
+    Set<String> ids = new HashSet<>();
+    for (Step step : checklist.steps()) {
+      for (Question question : step.asks().questions()) {
+        answered(step, question).ifPresent(choice -> ids.addAll(choice.skips()));
+      }
+    }
+    return ids;
+  }
+
+  boolean isSkipped(Step step) {
+    return skipped.contains(step.id());
+  }
+
+  /** Whether a step is finished with all it needs, or is not needed. */
+  boolean isDone(Step step) {
+    Boolean known = done.get(step.id());
+    if (known != null) {
+      return known;
+    }
+    // a cycle of needs (refused when a checklist is read) must not run for ever
+    done.put(step.id(), false);
+    boolean is =
+        isSkipped(step)
+            || (situation.state().finished(step.id()).isPresent() && toFinish(step).isEmpty());
+    done.put(step.id(), is);
+    return is;
+  }
+
+  List<Problem> gate(String gate) {
+    List<Problem> reasons = new ArrayList<>();
+    for (Step step : checklist.stepsOfGate(gate)) {
+      if (!isDone(step)) {
+        reasons.addAll(toFinish(step));
+        if (situation.state().finished(step.id()).isEmpty()) {
+          reasons.add(error("gate.not-finished", step, step.title(), step.id()));
+        }
+      }
+    }
+    return reasons;
+  }
+
+  private boolean isGateOpen(String gate) {
+    Boolean known = gates.get(gate);
+    if (known != null) {
+      return known;
+    }
+    boolean open = checklist.stepsOfGate(gate).stream().allMatch(this::isDone);
+    gates.put(gate, open);
+    return open;
+  }
+
+  List<Problem> toBegin(Step step) {
+    List<Problem> reasons = new ArrayList<>();
+    for (String need : step.order().needs()) {
+      checklist
+          .step(need)
+          .filter(needed -> !isDone(needed))
+          .ifPresent(n -> reasons.add(error("gate.step-needed", step, n.title(), n.id())));
+    }
+    for (String gate : step.order().behind()) {
+      if (!isGateOpen(gate)) {
+        reasons.add(error("gate.closed." + gate, step, gate));
+      }
+    }
+    return reasons;
+  }
+
+  List<Problem> toFinish(Step step) {
+    List<Problem> reasons = new ArrayList<>(toBegin(step));
+    for (Caution caution : Gate.unread(step, situation)) {
+      reasons.add(error("gate.caution", step, caution.text(), caution.id()));
+    }
+    for (Question question : step.asks().questions()) {
+      question(step, question).ifPresent(reasons::add);
+    }
+    for (Reading reading : step.asks().readings()) {
+      reading(step, reading).ifPresent(reasons::add);
+    }
+    step.asks().clock().flatMap(clock -> clock(step, clock)).ifPresent(reasons::add);
+    if (step.asks().photo().isPresent() && !hasPhoto(step)) {
+      reasons.add(error("gate.photo", step, step.asks().photo().get()));
+    }
+    return reasons;
+  }
+
+  private Optional<Question.Choice> answered(Step step, Question question) {
+    return situation
+        .state()
+        .answer(step.id(), question.id())
+        .flatMap(line -> question.choice(line.event().choice()));
+  }
+
+  private Optional<Problem> question(Step step, Question question) {
+    Optional<Question.Choice> choice = answered(step, question);
+    if (choice.isEmpty()) {
+      return Optional.of(error("gate.unanswered", step, question.text(), question.id()));
+    }
+    return choice.get().stop().map(stop -> error("gate.answer-stops", step, stop, question.id()));
+  }
+
+  /** The judgement of the entry of a reading that counts. */
+  Optional<Reading.Judgement> judgement(Step step, Reading reading) {
+    return situation
+        .state()
+        .reading(step.id(), reading.id())
+        .flatMap(line -> Verdicts.of(reading, line, values));
+  }
+
+  private Optional<Problem> reading(Step step, Reading reading) {
+    if (Gate.isWaived(step, reading.id(), situation)) {
+      return Optional.empty();
+    }
+    Optional<String> typed =
+        situation.state().reading(step.id(), reading.id()).map(line -> line.event().typed());
+    if (typed.isEmpty()) {
+      return Optional.of(error("gate.reading-missing", step, reading.label(), reading.id()));
+    }
+    Optional<ReadingVerdict> verdict = judgement(step, reading).map(Reading.Judgement::verdict);
+    if (verdict.isEmpty()) {
+      return Optional.of(error("gate.reading-not-judged", step, reading.label(), reading.id()));
+    }
+    String id = "gate.reading-" + verdict.get().word();
+    return verdict.get() == ReadingVerdict.GOOD
+        ? Optional.empty()
+        : Optional.of(error(id, step, reading.label(), reading.id(), typed.get()));
+  }
+
+  private Optional<Problem> clock(Step step, Step.ClockSpec clock) {
+    if (Gate.isWaived(step, clock.id(), situation)) {
+      return Optional.empty();
+    }
+    Optional<StepClock> running = Verdicts.clock(step, situation);
+    if (running.isEmpty()) {
+      return Optional.of(error("gate.clock-not-started", step, clock.label(), clock.id()));
+    }
+    return switch (running.get().stand()) {
+      case ENDED -> Optional.empty();
+      case RUNNING ->
+          Optional.of(
+              error(
+                  "gate.clock-runs",
+                  step,
+                  clock.label(),
+                  clock.id(),
+                  String.valueOf((long) Math.ceil(running.get().left_s() / 60))));
+      case TIME_SET_BACK ->
+          Optional.of(error("gate.clock-set-back", step, clock.label(), clock.id()));
+    };
+  }
+
+  private boolean hasPhoto(Step step) {
+    List<Standing<PhotoAdded>> photos = situation.state().standing(PhotoAdded.class, step.id());
+    return !photos.isEmpty() || Gate.isWaived(step, "photo", situation);
+  }
+
+  private static Problem error(String id, Step step, String found, String... details) {
+    return Problem.error(id, Where.step(step.id()), found, details);
+  }
+}

@@ -1,0 +1,121 @@
+package faintwind.guide;
+
+import faintwind.message.AmountText;
+import faintwind.message.Messages;
+import faintwind.message.NumberText;
+import faintwind.physics.design.DesignSheet;
+import faintwind.physics.design.Quantity;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Everything that a verdict or a gate depends on beside the checklist.
+ *
+ * @param state replayed from the journal
+ * @param designs what each design on record adds up to, in the order they were chosen
+ * @param now the time
+ */
+public record Situation(InstrumentState state, List<DatedSheet> designs, OffsetDateTime now) {
+  private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
+  private static final int DIGITS = 4;
+
+  /** A design sheet and since when it counts. */
+  public record DatedSheet(OffsetDateTime since, DesignSheet sheet) {}
+
+  public Situation {
+    designs = List.copyOf(designs);
+  }
+
+  /** The sheet in force. */
+  public Optional<DesignSheet> sheet() {
+    return designs.isEmpty()
+        ? Optional.empty()
+        : Optional.of(designs.get(designs.size() - 1).sheet());
+  }
+
+  /** The sheet that was in force at a time. */
+  public Optional<DesignSheet> sheetAt(OffsetDateTime when) {
+    Optional<DesignSheet> found = Optional.empty();
+    for (DatedSheet dated : designs) {
+      if (!dated.since().isAfter(when)) {
+        found = Optional.of(dated.sheet());
+      }
+    }
+    return found;
+  }
+
+  /**
+   * The numbers that formulas may name: each quantity of the sheet by its id, with {@code low_} and
+   * {@code high_} before it for the edges of its band, and each reading that counts as {@code
+   * reading_ID} in the unit it is judged in.
+   */
+  public Map<String, Double> values(Checklist checklist) {
+    Map<String, Double> values = sheet().map(Situation::values).orElseGet(HashMap::new);
+    for (Step step : checklist.steps()) {
+      for (Reading reading : step.asks().readings()) {
+        state
+            .reading(step.id(), reading.id())
+            .ifPresent(line -> values.put(reading.name(), inUnit(line, reading)));
+      }
+    }
+    return values;
+  }
+
+  private static double inUnit(Standing<ReadingEntered> line, Reading reading) {
+    double value = line.event().amount().value();
+    return Double.isInfinite(value)
+        ? Reading.BEYOND
+        : NumberText.convert(value, line.event().amount().unit(), reading.unit());
+  }
+
+  static Map<String, Double> values(DesignSheet sheet) {
+    Map<String, Double> values = new HashMap<>();
+    for (Quantity quantity : sheet.quantities()) {
+      String id = quantity.id().id();
+      values.put(id, quantity.value().nominal());
+      values.put("low_" + id, quantity.value().low());
+      values.put("high_" + id, quantity.value().high());
+    }
+    return values;
+  }
+
+  /** Whether a name can be a value of a design sheet: an id, or an id after low_ or high_. */
+  public static boolean isSheetName(String name) {
+    return DesignSheet.ids().contains(plainName(name));
+  }
+
+  private static String plainName(String name) {
+    return name.replaceFirst("^(low|high)_", "");
+  }
+
+  /** A text with its {@code {values}} filled in from the sheet in force. */
+  public String fill(String text, Messages messages) {
+    Map<String, Double> values = sheet().map(Situation::values).orElseGet(Map::of);
+    Matcher matcher = VALUE.matcher(text);
+    StringBuilder filled = new StringBuilder();
+    while (matcher.find()) {
+      String name = matcher.group(1);
+      Double value = values.get(name);
+      String words =
+          value == null
+              ? messages.text("guide.value-not-known")
+              : AmountText.quantity(value, unit(name), DIGITS, messages.locale());
+      matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
+    }
+    return matcher.appendTail(filled).toString();
+  }
+
+  private static String unit(String name) {
+    return faintwind.physics.design.QuantityId.of(plainName(name))
+        .map(faintwind.physics.design.QuantityId::unit)
+        .orElse("");
+  }
+}

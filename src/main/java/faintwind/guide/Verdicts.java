@@ -1,0 +1,48 @@
+package faintwind.guide;
+
+import faintwind.message.Amount;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Standing;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the entered readings are judged to be now, with the design and the other readings as now.
+ */
+public final class Verdicts {
+  private Verdicts() {}
+
+  /** The judgement of the entry that counts; empty where there is none or it cannot be judged. */
+  public static Optional<Reading.Judgement> of(
+      Checklist checklist, Step step, Reading reading, Situation situation) {
+    return situation
+        .state()
+        .reading(step.id(), reading.id())
+        .flatMap(line -> of(reading, line, situation.values(checklist)));
+  }
+
+  /** The judgement of one entry, also of one that is struck through. */
+  public static Optional<Reading.Judgement> of(
+      Reading reading, Standing<ReadingEntered> line, Map<String, Double> values) {
+    return reading.judge(inUnit(line.event().amount(), reading.unit()), values);
+  }
+
+  /** An amount in another unit. */
+  static Amount inUnit(Amount amount, String unit) {
+    return amount.bound() == Amount.Bound.OVER_RANGE
+        ? Amount.overRange(unit)
+        : new Amount(
+            faintwind.message.NumberText.convert(amount.value(), amount.unit(), unit),
+            unit,
+            amount.bound(),
+            java.util.OptionalDouble.empty());
+  }
+
+  /** The clock of a step, where it was started. */
+  public static Optional<StepClock> clock(Step step, Situation situation) {
+    return step.asks()
+        .clock()
+        .flatMap(spec -> situation.state().clock(step.id(), spec.id()))
+        .map(line -> new StepClock(line.at(), line.event().duration_s(), situation.now()));
+  }
+}
