@@ -10,6 +10,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +30,7 @@ final class SchemaCheck {
    *
    * @param format such as {@code calibration}, for {@code calibration.schema.json}
    */
-  static SchemaCheck of(String format) throws IOException {
+  static SchemaCheck of(String format) {
     String resource = FOLDER + format + ".schema.json";
     try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
       if (in == null) {
@@ -39,6 +40,9 @@ final class SchemaCheck {
       SchemaValidatorsConfig config =
           SchemaValidatorsConfig.builder().locale(Locale.ENGLISH).build();
       return new SchemaCheck(factory.getSchema(in, config));
+    } catch (IOException e) {
+      // it ships inside the program
+      throw new UncheckedIOException(resource, e);
     }
   }
 
@@ -54,6 +58,8 @@ final class SchemaCheck {
     String place = message.getInstanceLocation().toString();
     String text = message.getMessage();
     String found = text.startsWith(place + ": ") ? text.substring(place.length() + 2) : text;
-    return Problem.error("json.schema", where.atColumn(place), found);
+    String dotted = place.replaceFirst("^/", "").replace('/', '.');
+    Where key = dotted.isEmpty() ? where : where.atColumn(dotted);
+    return Problem.error("json.schema", key, found);
   }
 }
