@@ -1,0 +1,42 @@
+package faintwind.calibration.speed;
+
+import java.util.Set;
+
+/**
+ * What the estimator knows at one row, before averaging.
+ *
+ * @param row the row
+ * @param estimate the state there
+ * @param speed_m_s speed that belongs to it
+ * @param flags known so far
+ */
+record EstimatedRow(PreparedRow row, Estimate estimate, double speed_m_s, Set<SpeedFlag> flags) {
+
+  /**
+   * State at a row.
+   *
+   * @param delta_K difference
+   * @param stillLoss_1_s loss of still air at that difference
+   * @param logLoss ln(loss / loss of still air)
+   * @param variance of {@code logLoss}, from the estimator alone
+   * @param correlation_s time over which its error stays the same
+   * @param heatingShare heat put in over heat lost, 1 at rest
+   */
+  record Estimate(
+      double delta_K,
+      double stillLoss_1_s,
+      double logLoss,
+      double variance,
+      double correlation_s,
+      double heatingShare) {
+
+    double loss_1_s() {
+      return stillLoss_1_s * Math.exp(logLoss);
+    }
+  }
+
+  /** Whether the speed may enter the average of its neighbours. */
+  boolean averages() {
+    return !flags.contains(SpeedFlag.WARMUP) && !flags.contains(SpeedFlag.POWER);
+  }
+}

@@ -1,0 +1,78 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.response.AirPoint;
+import faintwind.physics.AirState;
+import java.util.OptionalDouble;
+
+/**
+ * The air's state along a log: the row's own numbers first, then what was given for the whole log,
+ * then the calibration's. Temperature is smoothed over the past minute, since a thermometer's noise
+ * is no change of the air. For one log and one thread.
+ */
+final class FieldAir {
+  private static final double SMOOTHING_S = 60;
+  private static final double JUMP_K = 5;
+  private static final double JUMP_STANDS_S = 120;
+
+  /** Of a room that is as in the calibration for all that is known (no source). */
+  private static final double U_UNRECORDED_K = 1.5;
+
+  private static final double PRESSURE_STEP_PA = 20;
+  private static final double HUMIDITY_STEP = 0.02;
+
+  private final LogAir given;
+  private final AirState reference;
+  private AirState state;
+  private AirPoint point;
+  private double temperature_K;
+  private boolean begun;
+  private boolean seen;
+  private double jumpFor_s;
+
+  FieldAir(LogAir given, AirState reference) {
+    this.given = given;
+    this.reference = reference;
+    this.state = reference;
+    this.point = AirPoint.of(reference);
+  }
+
+  RowAir next(LogAir row, double step_s) {
+    double last_K = begun ? temperature_K : reference.temperature_K();
+    double read_K = known(row.temperature_K(), given.temperature_K(), last_K);
+    smooth(read_K, step_s);
+    double pressure_Pa = known(row.pressure_Pa(), given.pressure_Pa(), state.pressure_Pa());
+    double humidity =
+        known(row.relativeHumidity(), given.relativeHumidity(), state.relativeHumidity());
+    boolean changed =
+        Math.abs(pressure_Pa - state.pressure_Pa()) > PRESSURE_STEP_PA
+            || Math.abs(humidity - state.relativeHumidity()) > HUMIDITY_STEP
+            || Math.abs(temperature_K - state.temperature_K()) > 2;
+    if (changed) {
+      state = new AirState(temperature_K, pressure_Pa, humidity);
+      point = AirPoint.of(state);
+    }
+    point = point.withTemperature(temperature_K);
+    boolean known = row.temperature_K().isPresent() || given.temperature_K().isPresent();
+    seen |= known;
+    return new RowAir(point, seen ? 0 : U_UNRECORDED_K);
+  }
+
+  private void smooth(double read_K, double step_s) {
+    if (!begun) {
+      temperature_K = read_K;
+      begun = true;
+      return;
+    }
+    // a sensor's error code must not bend the speed; a new room may
+    jumpFor_s = Math.abs(read_K - temperature_K) > JUMP_K ? jumpFor_s + step_s : 0;
+    if (jumpFor_s > JUMP_STANDS_S) {
+      temperature_K = read_K;
+    } else if (jumpFor_s <= 0) {
+      temperature_K += (read_K - temperature_K) * (1 - Math.exp(-step_s / SMOOTHING_S));
+    }
+  }
+
+  private static double known(OptionalDouble first, OptionalDouble second, double otherwise) {
+    return first.isPresent() ? first.getAsDouble() : second.orElse(otherwise);
+  }
+}

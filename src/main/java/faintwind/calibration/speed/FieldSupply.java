@@ -1,0 +1,63 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.SignalPath;
+import faintwind.calibration.speed.PreparedRow.Supply;
+import java.util.OptionalDouble;
+
+/**
+ * Heating rate along a log from its supply column: p · (supply / calibration's supply)², the supply
+ * smoothed over the past seconds, since a voltmeter's noise is no change of the power. Tolerated:
+ * five per cent (common practice, no source); beyond it the speed is corrected all the same but
+ * flagged. For one log and one thread.
+ */
+final class FieldSupply {
+  private static final double TOLERANCE = 0.05;
+  private static final double OFF_SHARE = 0.5;
+  private static final double UNKNOWN_OFF_V = 0.5;
+  private static final double SMOOTHING_S = 20;
+  private static final double JUMP_SHARE = 0.02;
+
+  private final double heating_K_s;
+  private final OptionalDouble nominal_V;
+  private double smooth_V;
+  private Supply supply = Supply.NOT_RECORDED;
+
+  FieldSupply(double heating_K_s, SignalPath signal) {
+    this.heating_K_s = heating_K_s;
+    this.nominal_V = signal.supply_V();
+  }
+
+  /** Takes a row's supply and tells the heating rate, K/s. */
+  double next(OptionalDouble read_V, double step_s) {
+    if (read_V.isEmpty()) {
+      supply = supply == Supply.OFF ? Supply.OFF : Supply.NOT_RECORDED;
+      return supply == Supply.OFF ? 0 : heating_K_s * ratio2();
+    }
+    double volts = read_V.getAsDouble();
+    double off_V = nominal_V.isPresent() ? OFF_SHARE * nominal_V.getAsDouble() : UNKNOWN_OFF_V;
+    boolean off = Math.abs(volts) < off_V;
+    boolean jump = Math.abs(volts - smooth_V) > JUMP_SHARE * Math.abs(smooth_V);
+    smooth_V =
+        jump || off ? volts : smooth_V + (volts - smooth_V) * (1 - Math.exp(-step_s / SMOOTHING_S));
+    if (off) {
+      supply = Supply.OFF;
+      return nominal_V.isPresent() ? heating_K_s * ratio2() : 0;
+    }
+    double ratio = nominal_V.isPresent() ? smooth_V / nominal_V.getAsDouble() : 1;
+    supply = Math.abs(Math.abs(ratio) - 1) > TOLERANCE ? Supply.OUT : Supply.GOOD;
+    return heating_K_s * ratio2();
+  }
+
+  /** What the last row's supply says. */
+  Supply supply() {
+    return supply;
+  }
+
+  private double ratio2() {
+    if (nominal_V.isEmpty() || (smooth_V == 0 && supply == Supply.NOT_RECORDED)) {
+      return 1;
+    }
+    double ratio = smooth_V / nominal_V.getAsDouble();
+    return ratio * ratio;
+  }
+}

@@ -1,0 +1,125 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.PreparedRow.Kind;
+
+/** The filter over one log from row to row, with the watch on the heater. For one thread. */
+final class ForwardFilter {
+  private static final double RESUME_SHARE = 0.2;
+  private static final double SETTLED_VARIANCE = 0.01;
+
+  private final FieldFormula formula;
+  private final HeaterLimits limits;
+  private final StillLoss still;
+  private final HeatState state;
+  private final Innovation innovation;
+  private final HeaterWatch watch;
+  private boolean restarted;
+  private boolean settled;
+  private int rowsSinceBegin;
+
+  ForwardFilter(Calibration calibration, FieldFormula formula) {
+    this.formula = formula;
+    limits = HeaterLimits.of(calibration, formula);
+    still = new StillLoss(formula);
+    state = new HeatState(formula);
+    innovation = new Innovation(formula);
+    watch = new HeaterWatch(limits);
+  }
+
+  void copyFrom(ForwardFilter other) {
+    state.copyFrom(other.state);
+    watch.copyFrom(other.watch);
+    restarted = other.restarted;
+    settled = other.settled;
+    rowsSinceBegin = other.rowsSinceBegin;
+  }
+
+  /**
+   * Takes the next row in.
+   *
+   * @param walk2_1_s variance of the walk of ln(loss), per second
+   * @param noise2 variance of a reading, signal unit squared
+   */
+  void step(PreparedRow row, double walk2_1_s, double noise2) {
+    double air_K = row.air().air_K();
+    double read_K = formula.delta_K(row.signal(), air_K);
+    restarted = row.kind() == Kind.FIRST || row.kind() == Kind.AFTER_LONG_GAP;
+    if (restarted) {
+      begin(row, read_K);
+      innovation.foresee(state, row.signal(), noise2, air_K);
+      return;
+    }
+    state.advance(row.step_s(), watch.heating_K_s(row), walk2_1_s, row.air());
+    innovation.foresee(state, row.signal(), noise2, air_K);
+    if (row.kind() == Kind.SPIKE) {
+      innovation.ignore();
+      return;
+    }
+    innovation.correct(state);
+    double noise_K = Math.sqrt(noise2) / Math.abs(innovation.sensitivity());
+    double still_1_s = still.at(state.mean()[HeatState.DELTA], row.air());
+    if (watch.look(row, read_K, noise_K, state, still_1_s)) {
+      switched(row, read_K);
+    }
+    rowsSinceBegin++;
+    settled |= state.logVariance() < SETTLED_VARIANCE;
+  }
+
+  private void begin(PreparedRow row, double read_K) {
+    boolean warm = read_K > RESUME_SHARE * limits.stillDelta_K();
+    double supplied_K_s = row.supplied_K_s();
+    state.begin(read_K, warm ? supplied_K_s : 0, formula.path().heating_K_s());
+    watch.begin(row, read_K);
+    settled = false;
+    rowsSinceBegin = 0;
+  }
+
+  private void switched(PreparedRow row, double read_K) {
+    boolean bySupply = row.supply() == PreparedRow.Supply.OFF || watch.switchedOn();
+    settled = false;
+    rowsSinceBegin = 0;
+    if (bySupply && read_K > RESUME_SHARE * limits.stillDelta_K()) {
+      state.forgetLoss(formula.path().heating_K_s());
+      return;
+    }
+    double flow_K_s = 0;
+    state.begin(read_K, flow_K_s, formula.path().heating_K_s());
+    restarted = true;
+  }
+
+  FieldFormula formula() {
+    return formula;
+  }
+
+  HeaterLimits limits() {
+    return limits;
+  }
+
+  HeatState state() {
+    return state;
+  }
+
+  Innovation innovation() {
+    return innovation;
+  }
+
+  boolean heaterIsOff() {
+    return watch.isOff();
+  }
+
+  /** Whether the last row began anew, so that nothing before it bears on it. */
+  boolean restarted() {
+    return restarted;
+  }
+
+  /** Rows since the last begin or switch. */
+  int rowsSinceBegin() {
+    return rowsSinceBegin;
+  }
+
+  /** Whether the loss has been known to a tenth since the last begin. */
+  boolean settled() {
+    return settled;
+  }
+}

@@ -1,0 +1,97 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.PreparedRow.Kind;
+import java.util.Optional;
+
+/**
+ * Makes the rows of a log ready, one after the other: time must increase, breaks and impossible
+ * jumps are told, air and supply are smoothed. For one log and one thread.
+ */
+final class LogPreparation {
+  private static final double GAP_STEPS = 3.05;
+  private static final double LEAST_GAP_S = 1;
+  private static final double LONG_GAP_S = 1800;
+  private static final double NOISE_MARGIN = 8;
+  private static final int SPIKES_IN_A_ROW = 3;
+
+  private final FieldAir air;
+  private final FieldSupply supply;
+  private final UsualStep usual = new UsualStep();
+  private final double fastest_1_s;
+  private final double heating_K_s;
+  private final double perKelvin;
+  private final double noise;
+  private boolean begun;
+  private double last_s;
+  private double lastSignal;
+  private double lastDelta_K;
+  private double sinceSignal_s;
+  private int spikes;
+
+  LogPreparation(Calibration calibration, FieldFormula formula, SpeedSettings settings) {
+    air = new FieldAir(settings.air(), calibration.formula().referenceAir());
+    heating_K_s = formula.path().heating_K_s();
+    supply = new FieldSupply(heating_K_s, calibration.signal());
+    HeaterLimits limits = HeaterLimits.of(calibration, formula);
+    fastest_1_s = limits.greatestLoss_1_s();
+    perKelvin = Math.abs(calibration.signal().perKelvin());
+    noise = calibration.performance().noise();
+  }
+
+  UsualStep usual() {
+    return usual;
+  }
+
+  /** The row made ready; empty where it cannot be used. */
+  Optional<PreparedRow> next(LogSample sample, FieldFormula formula) {
+    if (sample.time_s().isEmpty() || sample.signal().isEmpty()) {
+      return Optional.empty();
+    }
+    double time_s = sample.time_s().getAsDouble();
+    double signal = sample.signal().getAsDouble();
+    if (!Double.isFinite(time_s) || !Double.isFinite(signal) || (begun && time_s <= last_s)) {
+      return Optional.empty();
+    }
+    double step_s = begun ? time_s - last_s : 0;
+    Kind kind = begun ? kind(step_s, signal) : Kind.FIRST;
+    PreparedRow row =
+        new PreparedRow(
+            time_s,
+            step_s,
+            signal,
+            air.next(sample.air(), step_s),
+            supply.next(sample.supply_V(), step_s),
+            supply.supply(),
+            kind);
+    if (kind != Kind.SPIKE) {
+      lastSignal = signal;
+      lastDelta_K = Math.abs(formula.delta_K(signal, row.air().air_K()));
+      sinceSignal_s = 0;
+    }
+    begun = true;
+    last_s = time_s;
+    return Optional.of(row);
+  }
+
+  private Kind kind(double step_s, double signal) {
+    sinceSignal_s += step_s;
+    boolean gap = usual.isKnown() && step_s > Math.max(LEAST_GAP_S, GAP_STEPS * usual.median_s());
+    if (!gap) {
+      usual.add(step_s);
+    }
+    if (step_s > LONG_GAP_S) {
+      spikes = 0;
+      return Kind.AFTER_LONG_GAP;
+    }
+    double possible_K = (2 * heating_K_s + fastest_1_s * lastDelta_K) * sinceSignal_s;
+    double allowed = perKelvin * possible_K * 1.3 + NOISE_MARGIN * noise;
+    if (Math.abs(signal - lastSignal) > allowed && spikes < SPIKES_IN_A_ROW) {
+      spikes++;
+      return Kind.SPIKE;
+    }
+    boolean accepted = spikes >= SPIKES_IN_A_ROW;
+    spikes = 0;
+    return gap || accepted ? Kind.AFTER_GAP : Kind.USUAL;
+  }
+}

@@ -1,0 +1,98 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.speed.EstimatedRow.Estimate;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * Makes an {@link EstimatedRow} of a state and flags what the state and the record show. For one
+ * log and one thread.
+ */
+final class RowJudge {
+  private static final double WARM_SHARE = 0.1;
+  private static final double SETTLED_VARIANCE = 0.01;
+  private static final double GAP_VARIANCE_RATIO = 4;
+  private static final double LEAST_DELTA_K = 0.05;
+  private static final double LONGEST_CORRELATION_S = 600;
+
+  private final FieldFormula formula;
+  private final StillLoss still;
+  private final double warm_K;
+  private boolean settled;
+  private boolean afterGap;
+  private double varianceBeforeGap = 1;
+  private double lastVariance = 1;
+
+  RowJudge(FieldFormula formula, HeaterLimits limits) {
+    this.formula = formula;
+    still = new StillLoss(formula);
+    warm_K = WARM_SHARE * limits.stillDelta_K();
+  }
+
+  /**
+   * The row with its speed and flags.
+   *
+   * @param mean state of the row
+   * @param variance of ln(loss)
+   * @param walk2_1_s variance of its walk per second
+   * @param heater what is believed of the heater
+   */
+  EstimatedRow judge(
+      PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
+    double delta_K = mean[HeatState.DELTA];
+    double still_1_s = still.at(Math.max(delta_K, LEAST_DELTA_K), row.air());
+    double logLoss = Math.log(Math.max(0.3, Math.min(50, mean[HeatState.RATIO])));
+    double lost = still_1_s * Math.exp(logLoss) * Math.max(delta_K, LEAST_DELTA_K);
+    Estimate estimate =
+        new Estimate(
+            Math.max(delta_K, LEAST_DELTA_K),
+            still_1_s,
+            logLoss,
+            variance,
+            Math.min(LONGEST_CORRELATION_S, variance / walk2_1_s),
+            Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)));
+    double speed_m_s = formula.speed_m_s(estimate.loss_1_s(), estimate.delta_K(), row.air());
+    return new EstimatedRow(row, estimate, speed_m_s, flags(row, delta_K, variance, heater));
+  }
+
+  /** What is believed of the heater at a row. */
+  enum Heater {
+    ON,
+    OFF,
+    /** Switched or lost in this very row. */
+    CHANGED
+  }
+
+  private Set<SpeedFlag> flags(PreparedRow row, double delta_K, double variance, Heater heater) {
+    EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
+    if (begins(row) || heater == Heater.CHANGED) {
+      settled = false;
+    }
+    settled |= variance < SETTLED_VARIANCE;
+    if (!settled || delta_K < warm_K) {
+      flags.add(SpeedFlag.WARMUP);
+    }
+    if (heater != Heater.ON || row.supply() == PreparedRow.Supply.OUT) {
+      flags.add(SpeedFlag.POWER);
+    }
+    if (isAfterGap(row, variance)) {
+      flags.add(SpeedFlag.GAP);
+    }
+    lastVariance = variance;
+    return flags;
+  }
+
+  private boolean isAfterGap(PreparedRow row, double variance) {
+    boolean gap =
+        row.kind() == PreparedRow.Kind.AFTER_GAP || row.kind() == PreparedRow.Kind.AFTER_LONG_GAP;
+    if (gap && !afterGap) {
+      varianceBeforeGap = lastVariance;
+    }
+    afterGap = gap || (afterGap && variance > GAP_VARIANCE_RATIO * varianceBeforeGap);
+    return afterGap;
+  }
+
+  private static boolean begins(PreparedRow row) {
+    return row.kind() == PreparedRow.Kind.FIRST || row.kind() == PreparedRow.Kind.AFTER_LONG_GAP;
+  }
+}

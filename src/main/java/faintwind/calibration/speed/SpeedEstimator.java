@@ -1,0 +1,32 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.Calibration;
+import java.util.function.Consumer;
+
+/**
+ * Turns the rows of one log into air speed. The state (difference, resistor, bead, loss) is
+ * estimated with the heat balance as model by an extended Kalman filter (Kalman 1960; Jazwinski
+ * 1970) in which the logarithm of the loss walks at random with a strength of greatest likelihood;
+ * the speed follows from the loss by the calibrated formula in the log's own air.
+ *
+ * <p>Exactly one {@link SpeedRow} comes out for each row that goes in, in the same order. For one
+ * log and one thread.
+ */
+public sealed interface SpeedEstimator permits SmoothedSpeed, FilteredSpeed {
+
+  /** Takes the next row; hands on whatever rows are ready. */
+  void accept(LogSample sample, Consumer<SpeedRow> ready);
+
+  /** No row follows: hands on the rest. */
+  void finish(Consumer<SpeedRow> ready);
+
+  /** For a file: smoothed both ways over overlapping blocks, averages centred. */
+  static SpeedEstimator smoothing(Calibration calibration, SpeedSettings settings) {
+    return new SmoothedSpeed(calibration, settings);
+  }
+
+  /** For a live stream: past rows only, one row out for each row in at once. */
+  static SpeedEstimator filtering(Calibration calibration, SpeedSettings settings) {
+    return new FilteredSpeed(calibration, settings);
+  }
+}

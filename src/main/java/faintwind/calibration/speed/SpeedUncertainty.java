@@ -1,0 +1,100 @@
+package faintwind.calibration.speed;
+
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.speed.EstimatedRow.Estimate;
+
+/**
+ * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
+ * calibration's covariance (JCGM 100:2008, equation 13), the estimator's variance less what the
+ * averaging takes off it, and the air where it was not recorded. Where the speed hardly bends over
+ * the band the slope carries them to the speed; near still air the formula itself does, and the
+ * wider side counts.
+ *
+ * <p>Where natural convection is not small against forced (Gr/Re² above 0.1) the direction of the
+ * flow matters, and 6 % · x/(1 + x) with x = Gr/Re² is added: an assumption of this program, no
+ * published figure was found.
+ */
+final class SpeedUncertainty {
+  private static final double COVERAGE_FACTOR = 2;
+  private static final double NEARLY_STRAIGHT = 0.2;
+  private static final double DIRECTION_U95 = 0.06;
+  private static final double MIXED = 0.1;
+  private static final double GRAVITY_M_S2 = 9.80665;
+  private static final double DIAMETER_M = 0.0127;
+
+  private final FieldFormula formula;
+
+  SpeedUncertainty(FieldFormula formula) {
+    this.formula = formula;
+  }
+
+  /**
+   * An averaged speed's uncertainty and whether it can be told from still air.
+   *
+   * @param u95_m_s expanded uncertainty
+   * @param aboveStill whether still air lies outside the band
+   */
+  record Band(double u95_m_s, boolean aboveStill) {}
+
+  /**
+   * The band of an averaged speed.
+   *
+   * @param speed_m_s averaged speed
+   * @param row the row at its middle
+   * @param logLoss averaged ln(loss / loss of still air)
+   * @param variance of that average, from the estimator alone
+   */
+  Band band(double speed_m_s, EstimatedRow row, double logLoss, double variance) {
+    Estimate estimate = row.estimate();
+    AirPoint air = row.row().air();
+    double delta_K = estimate.delta_K();
+    double slope_m_s = formula.speedByLogLoss_m_s(speed_m_s, delta_K, air);
+    double calibration =
+        formula.relativeLossUncertainty(delta_K, air.air_K(), estimate.heatingShare());
+    double airPart = unknownAir(row.row(), estimate);
+    double u = Math.sqrt(calibration * calibration + variance + airPart * airPart);
+    double wide = COVERAGE_FACTOR * u;
+    boolean aboveStill = logLoss > wide;
+    double straight_m_s = wide * slope_m_s;
+    double side_m_s =
+        straight_m_s < NEARLY_STRAIGHT * speed_m_s
+            ? straight_m_s
+            : widerSide(speed_m_s, estimate, logLoss, wide, air);
+    double direction_m_s = direction(speed_m_s, delta_K, air);
+    return new Band(Math.hypot(side_m_s, direction_m_s), aboveStill);
+  }
+
+  /** What a wrong air temperature does to ln(loss read / loss of still air). */
+  private double unknownAir(PreparedRow row, Estimate estimate) {
+    double u_K = row.rowAir().u_temperature_K();
+    if (u_K <= 0) {
+      return 0;
+    }
+    AirPoint warmer = row.air().withTemperature(row.air().air_K() + u_K);
+    double delta_K = formula.delta_K(row.signal(), warmer.air_K());
+    double before_K = formula.delta_K(row.signal(), row.air().air_K());
+    double still_1_s = formula.stillLoss_1_s(estimate.delta_K(), warmer);
+    double changed = Math.log(still_1_s / estimate.stillLoss_1_s());
+    boolean cold = Math.abs(before_K) < 0.1 || delta_K * before_K <= 0;
+    return Math.abs(changed + (cold ? 0 : Math.log(delta_K / before_K)));
+  }
+
+  private double widerSide(
+      double speed_m_s, Estimate estimate, double logLoss, double wide, AirPoint air) {
+    double still_1_s = estimate.stillLoss_1_s();
+    double high = still_1_s * Math.exp(Math.max(0, logLoss) + wide);
+    double low = still_1_s * Math.exp(logLoss - wide);
+    double up_m_s = formula.speed_m_s(high, estimate.delta_K(), air) - speed_m_s;
+    double down_m_s = speed_m_s - formula.speed_m_s(low, estimate.delta_K(), air);
+    return Math.max(up_m_s, down_m_s);
+  }
+
+  private static double direction(double speed_m_s, double delta_K, AirPoint air) {
+    if (speed_m_s <= 0) {
+      return 0;
+    }
+    double film_K = air.air_K() + delta_K / 2;
+    double mixed = GRAVITY_M_S2 * delta_K * DIAMETER_M / (film_K * speed_m_s * speed_m_s);
+    return mixed > MIXED ? DIRECTION_U95 * mixed / (1 + mixed) * speed_m_s : 0;
+  }
+}
