@@ -1,0 +1,24 @@
+package faintwind.physics.design;
+
+import faintwind.physics.AirState;
+
+/**
+ * An instrument as decided, before anything is bought. {@link DesignRules} says what contradicts
+ * itself; {@link DesignSheet#of} what follows.
+ *
+ * @param name what the builder calls it
+ * @param ball the two balls
+ * @param heater the heater
+ * @param supply what feeds it
+ * @param sense thermocouple and logger
+ * @param air the air it will stand in
+ * @param use what it is for
+ */
+public record Design(
+    String name,
+    BallDesign ball,
+    HeaterDesign heater,
+    SupplyDesign supply,
+    SenseDesign sense,
+    AirState air,
+    Use use) {}

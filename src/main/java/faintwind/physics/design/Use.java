@@ -1,0 +1,22 @@
+package faintwind.physics.design;
+
+/**
+ * What the instrument is for.
+ *
+ * @param place where it stands
+ * @param contact_s longest time that someone may touch the heated ball, s
+ * @param slowest_m_s slowest speed wanted, m/s
+ * @param fastest_m_s fastest speed wanted, m/s
+ * @param altitude_m altitude above sea level, m, for the resistor's rating
+ */
+public record Use(
+    Place place, double contact_s, double slowest_m_s, double fastest_m_s, double altitude_m) {
+
+  /** Where it stands. */
+  public enum Place {
+    INDOORS,
+    NARROW,
+    SHADE,
+    SUN
+  }
+}
