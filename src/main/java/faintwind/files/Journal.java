@@ -38,19 +38,40 @@ public record Journal(Path file) {
   }
 
   /**
-   * All entries. A torn last line is a note; a line in the middle that is not an entry, or an id
-   * that comes twice, is a refusal that names every such line.
+   * What a journal holds.
+   *
+   * @param entries every line that is an entry, in order
+   * @param problems a torn last line is a warning; a line in the middle that is not an entry, or an
+   *     id that comes twice, is an error
+   */
+  public record Content(List<JournalEntry> entries, List<Problem> problems) {
+    public Content {
+      entries = List.copyOf(entries);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * All entries; refused, naming every such line, where an entry in the middle cannot be read.
    *
    * @throws IOException where the file cannot be read
    */
   public Checked<List<JournalEntry>> read() throws IOException {
-    return parse(Files.readAllBytes(file));
+    Content content = content();
+    return content.problems().stream().anyMatch(Problem::isError)
+        ? Checked.refused(content.problems())
+        : Checked.ok(content.entries(), content.problems());
   }
 
-  private Checked<List<JournalEntry>> parse(byte[] bytes) {
+  /**
+   * Whatever can be read, with all that cannot.
+   *
+   * @throws IOException where the file cannot be read
+   */
+  public Content content() throws IOException {
+    byte[] bytes = Files.readAllBytes(file);
     List<JournalEntry> entries = new ArrayList<>();
-    List<Problem> notes = new ArrayList<>();
-    List<Problem> errors = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
     Set<String> ids = new HashSet<>();
     Where here = Where.file(String.valueOf(file.getFileName()));
     int start = 0;
@@ -58,25 +79,20 @@ public record Journal(Path file) {
       int end = lineEnd(bytes, start);
       String line = new String(bytes, start, end - start, StandardCharsets.UTF_8);
       Where where = here.atLine(number);
-      if (!line.isBlank()) {
-        Checked<JournalEntry> read = JournalLine.read(line, where);
-        if (read instanceof Checked.Ok<JournalEntry> ok) {
-          if (!ids.add(ok.value().id())) {
-            errors.add(Problem.error("journal.id-twice", where.atColumn("id"), ok.value().id()));
-          }
-          entries.add(ok.value());
-        } else if (end == bytes.length) {
-          notes.add(Problem.warning("journal.torn", where, JournalLine.shortened(line)));
-        } else {
-          errors.addAll(read.problems());
+      Checked<JournalEntry> read = JournalLine.read(line, where);
+      if (read instanceof Checked.Ok<JournalEntry> ok) {
+        if (!ids.add(ok.value().id())) {
+          problems.add(Problem.error("journal.id-twice", where.atColumn("id"), ok.value().id()));
         }
+        entries.add(ok.value());
+      } else if (end == bytes.length) {
+        problems.add(Problem.warning("journal.torn", where, JournalLine.shortened(line)));
+      } else if (!line.isBlank()) {
+        problems.addAll(read.problems());
       }
       start = end + 1;
     }
-    errors.addAll(notes);
-    return errors.size() > notes.size()
-        ? Checked.refused(errors)
-        : Checked.ok(List.copyOf(entries), notes);
+    return new Content(entries, problems);
   }
 
   private static int lineEnd(byte[] bytes, int start) {

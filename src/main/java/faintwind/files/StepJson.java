@@ -1,0 +1,140 @@
+package faintwind.files;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.guide.Caution;
+import faintwind.guide.Condition;
+import faintwind.guide.Question;
+import faintwind.guide.Reading;
+import faintwind.guide.ReadingBand;
+import faintwind.guide.Remedy;
+import faintwind.guide.Step;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.ReadingVerdict;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/** A step from JSON that agrees with its schema; only formulas can still be wrong. */
+final class StepJson {
+  private final Where where;
+  private final List<Problem> problems;
+
+  private StepJson(Where where, List<Problem> problems) {
+    this.where = where;
+    this.problems = problems;
+  }
+
+  static Optional<Step> read(ObjectNode node, Where where, List<Problem> problems) {
+    int before = problems.size();
+    Step step = new StepJson(where, problems).step(node);
+    return problems.size() == before ? Optional.of(step) : Optional.empty();
+  }
+
+  static Optional<Remedy> remedy(ObjectNode node, Where where, List<Problem> problems) {
+    int before = problems.size();
+    String id = node.path("id").asText();
+    Condition when = new StepJson(where.atColumn(id), problems).condition(node.path("when"));
+    Remedy.Words words =
+        new Remedy.Words(
+            node.path("cause").asText(), node.path("because").asText(), node.path("todo").asText());
+    return problems.size() == before
+        ? Optional.of(new Remedy(id, when, node.path("rank").asInt(), words))
+        : Optional.empty();
+  }
+
+  private Step step(ObjectNode node) {
+    Step.Words words =
+        new Step.Words(
+            node.path("why").asText(),
+            texts(node.path("how")),
+            node.path("good").asText(),
+            texts(node.path("wrong")),
+            optional(node, "picture")
+                .map(p -> new Step.Picture(p.path("file").asText(), p.path("shows").asText())));
+    return new Step(
+        node.path("id").asText(),
+        node.path("title").asText(),
+        words,
+        list(node.path("cautions"), StepJson::caution),
+        new Step.Order(
+            texts(node.path("needs")),
+            optional(node, "gate").map(JsonNode::asText),
+            texts(node.path("behind"))),
+        new Step.Kit(texts(node.path("tools")), texts(node.path("parts"))),
+        new Step.Asks(
+            list(node.path("questions"), StepJson::question),
+            list(node.path("readings"), this::reading),
+            optional(node, "clock").map(this::clock),
+            optional(node, "photo").map(JsonNode::asText)));
+  }
+
+  private static Caution caution(JsonNode node) {
+    return new Caution(
+        node.path("id").asText(),
+        Caution.Level.ofWord(node.path("level").asText()).orElse(Caution.Level.INJURE),
+        node.path("text").asText(),
+        node.path("source").asText());
+  }
+
+  private static Question question(JsonNode node) {
+    return new Question(
+        node.path("id").asText(),
+        node.path("text").asText(),
+        list(
+            node.path("choices"),
+            choice ->
+                new Question.Choice(
+                    choice.path("id").asText(),
+                    choice.path("text").asText(),
+                    optional(choice, "stop").map(JsonNode::asText),
+                    texts(choice.path("skips")))));
+  }
+
+  private Reading reading(JsonNode node) {
+    return new Reading(
+        node.path("id").asText(),
+        node.path("label").asText(),
+        node.path("unit").asText(),
+        node.path("expected").asText(),
+        list(
+            node.path("bands"),
+            band ->
+                new ReadingBand(
+                    ReadingVerdict.ofWord(band.path("verdict").asText())
+                        .orElse(ReadingVerdict.STOP),
+                    condition(band.path("when")),
+                    band.path("words").asText())));
+  }
+
+  private Step.ClockSpec clock(JsonNode node) {
+    return new Step.ClockSpec(
+        node.path("id").asText(),
+        node.path("label").asText(),
+        condition(node.path("duration_s")),
+        node.path("then").asText());
+  }
+
+  private Condition condition(JsonNode node) {
+    Checked<Condition> parsed = Condition.parse(node.asText(), where);
+    problems.addAll(parsed.problems());
+    return parsed.fold((value, notes) -> value, p -> new Condition("0", java.util.Set.of()));
+  }
+
+  private static Optional<JsonNode> optional(JsonNode node, String key) {
+    return Optional.ofNullable(node.get(key));
+  }
+
+  private static List<String> texts(JsonNode array) {
+    return list(array, JsonNode::asText);
+  }
+
+  private static <T> List<T> list(JsonNode array, Function<JsonNode, T> read) {
+    List<T> all = new ArrayList<>();
+    array.forEach(element -> all.add(read.apply(element)));
+    return all;
+  }
+}

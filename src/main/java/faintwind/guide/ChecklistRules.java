@@ -1,0 +1,150 @@
+package faintwind.guide;
+
+import faintwind.message.NumberText;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.design.DesignSheet;
+import faintwind.record.ReadingVerdict;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** What must hold for a checklist beyond its form, so that it can be worked through to its end. */
+public final class ChecklistRules {
+  private static final Set<String> GATES =
+      Set.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG, Gate.HOME_PLATING);
+
+  private ChecklistRules() {}
+
+  /** Every breach: ids that come twice, unknown names, cycles, steps that can never be begun. */
+  public static List<Problem> problems(Checklist checklist) {
+    List<Problem> problems = new ArrayList<>();
+    ids(checklist, problems);
+    Set<String> readings = new HashSet<>();
+    checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));
+    for (Step step : checklist.steps()) {
+      links(checklist, step, problems);
+      names(step, readings, problems);
+      if (checklist.allNeeds(step).contains(step.id())) {
+        problems.add(error("checklist.cycle", step, needs(checklist, step)));
+      }
+    }
+    for (Remedy remedy : checklist.remedies()) {
+      for (String name : new TreeSet<>(remedy.when().names())) {
+        if (!readings.contains(name) && !Situation.isSheetName(name)) {
+          Where where = Where.file("remedies.json").atColumn(remedy.id());
+          problems.add(Problem.error("checklist.unknown-name", where, name));
+        }
+      }
+    }
+    return problems;
+  }
+
+  private static String needs(Checklist checklist, Step step) {
+    return String.join(
+        ", ",
+        checklist.allNeeds(step).stream()
+            .filter(id -> checklist.step(id).isPresent())
+            .filter(id -> checklist.allNeeds(checklist.step(id).orElseThrow()).contains(step.id()))
+            .sorted()
+            .toList());
+  }
+
+  private static void ids(Checklist checklist, List<Problem> problems) {
+    Set<String> steps = new HashSet<>();
+    Set<String> readings = new HashSet<>();
+    for (Step step : checklist.steps()) {
+      if (!steps.add(step.id())) {
+        problems.add(error("checklist.id-twice", step, step.id()));
+      }
+      for (Reading reading : step.asks().readings()) {
+        if (!readings.add(reading.name())) {
+          problems.add(error("checklist.id-twice", step, reading.id()));
+        }
+      }
+      twice(step, step.cautions().stream().map(Caution::id).toList(), problems);
+      twice(step, step.asks().questions().stream().map(Question::id).toList(), problems);
+    }
+  }
+
+  private static void twice(Step step, List<String> ids, List<Problem> problems) {
+    Set<String> seen = new HashSet<>();
+    ids.stream()
+        .filter(id -> !seen.add(id))
+        .forEach(id -> problems.add(error("checklist.id-twice", step, id)));
+  }
+
+  private static void links(Checklist checklist, Step step, List<Problem> problems) {
+    List<String> named = new ArrayList<>(step.order().needs());
+    step.asks()
+        .questions()
+        .forEach(question -> question.choices().forEach(choice -> named.addAll(choice.skips())));
+    for (String id : named) {
+      if (checklist.step(id).isEmpty()) {
+        problems.add(error("checklist.unknown-step", step, id));
+      }
+    }
+    List<String> gates = new ArrayList<>(step.order().behind());
+    step.order().gate().ifPresent(gates::add);
+    for (String gate : gates) {
+      if (!GATES.contains(gate)) {
+        problems.add(error("checklist.unknown-gate", step, gate, String.join(", ", sorted())));
+      } else if (!checklist.gates().contains(gate)) {
+        problems.add(error("checklist.gate-never-opens", step, gate));
+      }
+    }
+  }
+
+  private static Set<String> sorted() {
+    return new TreeSet<>(GATES);
+  }
+
+  private static void names(Step step, Set<String> readings, List<Problem> problems) {
+    for (String name : step.names()) {
+      if (!Situation.isSheetName(name) && !readings.contains(name)) {
+        problems.add(error("checklist.unknown-name", step, name));
+      }
+    }
+    for (Reading reading : step.asks().readings()) {
+      if (!NumberText.knowsUnit(reading.unit())) {
+        problems.add(error("checklist.unknown-unit", step, reading.unit(), reading.id()));
+      }
+      if (reading.bands().stream().noneMatch(b -> b.verdict() == ReadingVerdict.GOOD)) {
+        problems.add(error("checklist.never-good", step, reading.id()));
+      }
+    }
+  }
+
+  /** Bands and clocks that give no answer with a design where every quantity is known. */
+  public static List<Problem> problems(Checklist checklist, DesignSheet sheet) {
+    Map<String, Double> values = new HashMap<>(Situation.values(sheet));
+    checklist.steps().forEach(s -> s.asks().readings().forEach(r -> values.put(r.name(), 1.0)));
+    values.put("value", 1.0);
+    List<Problem> problems = new ArrayList<>();
+    for (Step step : checklist.steps()) {
+      for (Reading reading : step.asks().readings()) {
+        for (ReadingBand band : reading.bands()) {
+          if (band.when().holds(values).isEmpty()) {
+            problems.add(error("checklist.no-answer", step, band.when().text(), reading.id()));
+          }
+        }
+      }
+      step.asks()
+          .clock()
+          .filter(clock -> !(clock.duration_s().number(values).orElse(-1) >= 0))
+          .ifPresent(
+              clock ->
+                  problems.add(
+                      error("checklist.no-answer", step, clock.duration_s().text(), clock.id())));
+    }
+    return problems;
+  }
+
+  private static Problem error(String id, Step step, String found, String... details) {
+    return Problem.error(id, Where.step(step.id()), found, details);
+  }
+}

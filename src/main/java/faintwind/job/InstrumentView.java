@@ -1,0 +1,89 @@
+package faintwind.job;
+
+import faintwind.files.ChecklistFiles;
+import faintwind.files.InstrumentFolder;
+import faintwind.guide.Checklist;
+import faintwind.guide.Progress;
+import faintwind.guide.Situation;
+import faintwind.guide.Situation.DatedSheet;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.physics.design.DesignSheet;
+import faintwind.record.Event.DesignChosen;
+import faintwind.record.InstrumentState;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One instrument as it stands: folder, checklist, journal and the sheets of its designs. A value;
+ * to see what changed, open it again.
+ *
+ * @param path its folder
+ * @param checklist that guides it
+ * @param state replayed from the journal
+ * @param designs what each design on record adds up to
+ * @param writable whether entries may be made; false where a problem is an error
+ * @param problems of the folder
+ */
+public record InstrumentView(
+    Path path,
+    Checklist checklist,
+    InstrumentState state,
+    List<DatedSheet> designs,
+    boolean writable,
+    List<Problem> problems) {
+
+  public InstrumentView {
+    designs = List.copyOf(designs);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Opens a folder with the shipped checklist and what the folder lays over it.
+   *
+   * @param path of the instrument's folder
+   * @param sheetOf the sheet of a design file's text; empty where it cannot be worked out
+   * @return refused where the checklist is broken; a broken journal opens read-only
+   * @throws IOException where something that is there cannot be read
+   */
+  public static Checked<InstrumentView> open(
+      Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
+    InstrumentFolder.Opened opened = new InstrumentFolder(path).open();
+    String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
+    List<DatedSheet> designs = sheets(opened.state(), sheetOf);
+    boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
+    return ChecklistFiles.forInstrument(path, name, "en")
+        .map(
+            checklist ->
+                new InstrumentView(
+                    path, checklist, opened.state(), designs, writable, opened.problems()));
+  }
+
+  private static List<DatedSheet> sheets(
+      InstrumentState state, Function<String, Optional<DesignSheet>> sheetOf) {
+    List<DatedSheet> designs = new ArrayList<>();
+    state
+        .standing(DesignChosen.class)
+        .forEach(
+            line ->
+                sheetOf
+                    .apply(line.event().json())
+                    .ifPresent(sheet -> designs.add(new DatedSheet(line.at(), sheet))));
+    return designs;
+  }
+
+  /** What verdicts and gates depend on, at a time. */
+  public Situation situation(OffsetDateTime now) {
+    return new Situation(state, designs, now);
+  }
+
+  /** Where every step stands at a time. */
+  public Progress progress(OffsetDateTime now) {
+    return Progress.of(checklist, situation(now));
+  }
+}
