@@ -1,0 +1,91 @@
+package faintwind.files;
+
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.calibration.speed.SpeedRow;
+import java.io.Flushable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Writes a converted log: the log's own columns as they stood, then {@code speed_m_s}, {@code
+ * u95_m_s} and {@code flag}. Lines end with LF. Numbers have five decimals, 0.01 mm/s, far below
+ * any uncertainty. Not safe for two threads; does not close the stream.
+ */
+public final class SpeedWriter implements Flushable {
+  private static final List<String> COLUMNS = List.of("speed_m_s", "u95_m_s", "flag");
+  private static final int DECIMALS = 5;
+  private static final long SCALE = 100_000;
+
+  private final OutputStream out;
+  private final byte[] digits = new byte[32];
+
+  private SpeedWriter(OutputStream out) {
+    this.out = out;
+  }
+
+  /** Writes the header of a log with these columns. */
+  public static SpeedWriter begin(OutputStream out, LogColumns columns) throws IOException {
+    SpeedWriter writer = new SpeedWriter(out);
+    for (String name : columns.names()) {
+      writer.text(RowText.plainOrQuoted(name));
+      writer.out.write(',');
+    }
+    writer.text(String.join(",", COLUMNS));
+    writer.out.write('\n');
+    return writer;
+  }
+
+  /** Those of the added columns that a log has already. */
+  public static List<String> alreadyIn(LogColumns columns) {
+    return COLUMNS.stream().filter(columns::has).toList();
+  }
+
+  /**
+   * Writes one row.
+   *
+   * @param row its text as {@link LogRow#text} gives it
+   * @param speed what was found for it
+   */
+  public void write(String row, SpeedRow speed) throws IOException {
+    text(row);
+    out.write(',');
+    number(speed.speed_m_s());
+    out.write(',');
+    number(speed.u95_m_s());
+    out.write(',');
+    Set<SpeedFlag> flags = speed.flags();
+    if (!flags.isEmpty()) {
+      text(SpeedFlag.text(flags));
+    }
+    out.write('\n');
+  }
+
+  @Override
+  public void flush() throws IOException {
+    out.flush();
+  }
+
+  private void text(String text) throws IOException {
+    out.write(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void number(OptionalDouble number) throws IOException {
+    if (number.isEmpty()) {
+      return;
+    }
+    long left = Math.round(Math.min(1e9, Math.max(0, number.getAsDouble())) * SCALE);
+    int at = digits.length;
+    for (int i = 0; i < DECIMALS || left > 0 || i == DECIMALS; i++) {
+      if (i == DECIMALS) {
+        digits[--at] = '.';
+      }
+      digits[--at] = (byte) ('0' + left % 10);
+      left /= 10;
+    }
+    out.write(digits, at, digits.length - at);
+  }
+}
