@@ -1,10 +1,66 @@
 package faintwind;
 
-/** Entry point of the launcher. */
+import faintwind.job.World;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine;
+
+/** Entry point: the command line, and the window where no command is given. */
 public final class Main {
   private Main() {}
 
+  /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    System.exit(arguments.length);
+    Terminal terminal =
+        new Terminal(
+            System.in,
+            new PrintStream(System.out, false, StandardCharsets.UTF_8),
+            new PrintStream(System.err, true, StandardCharsets.UTF_8),
+            Messages.of(Locale.getDefault()));
+    int code = run(terminal, arguments);
+    terminal.out().flush();
+    System.exit(code);
+  }
+
+  /** Runs one command; what it would exit with. */
+  static int run(Terminal terminal, String... arguments) {
+    CommandLine line = new CommandLine(new FaintwindCommand(terminal));
+    line.addSubcommand(new CheckCommand(terminal));
+    line.setOut(writer(terminal.out()));
+    line.setErr(writer(terminal.err()));
+    line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));
+    line.setExecutionExceptionHandler((failure, command, parsed) -> failed(terminal, failure));
+    return line.execute(arguments);
+  }
+
+  private static java.io.PrintWriter writer(PrintStream stream) {
+    return new java.io.PrintWriter(stream, true, StandardCharsets.UTF_8);
+  }
+
+  private static int misused(Terminal terminal, CommandLine.ParameterException failure) {
+    int code = terminal.misuse(UsageWords.problem(failure));
+    terminal.tell("usage.see-help", failure.getCommandLine().getCommandSpec().qualifiedName());
+    return code;
+  }
+
+  private static int failed(Terminal terminal, Exception failure) {
+    if (failure instanceof IOException world) {
+      terminal.report(List.of(World.problem(world)));
+      return ExitCode.WORLD.number();
+    }
+    if (failure instanceof InvalidPathException path) {
+      return terminal.misuse(Problem.error("usage.path", Where.NOWHERE, path.getInput()));
+    }
+    // a broken promise of the program itself: say so, with all that is needed to find it
+    terminal.tell("terminal.fault", failure.toString());
+    failure.printStackTrace(terminal.err());
+    return ExitCode.WORLD.number();
   }
 }

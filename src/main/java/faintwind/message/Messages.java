@@ -73,7 +73,8 @@ public final class Messages {
     return arguments.toArray();
   }
 
-  private String place(Where where) {
+  /** The place in words, empty where there is none. */
+  public String place(Where where) {
     List<String> parts = new ArrayList<>();
     where.file().ifPresent(parts::add);
     where.step().ifPresent(step -> parts.add(text("where.step", step)));

@@ -1,0 +1,36 @@
+package faintwind;
+
+import faintwind.ui.FaintwindApp;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code faintwind} without a command: opens the window. */
+@Command(
+    name = "faintwind",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+final class FaintwindCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Option(names = "--instruments", paramLabel = "FOLDER", descriptionKey = "faintwind.instruments")
+  private Path instruments = Path.of(System.getProperty("user.home"), "faintwind");
+
+  FaintwindCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    return FaintwindApp.open(instruments)
+        .map(
+            problem -> {
+              terminal.report(List.of(problem));
+              return ExitCode.WORLD.number();
+            })
+        .orElse(ExitCode.DONE.number());
+  }
+}

@@ -1,0 +1,61 @@
+package faintwind;
+
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.util.List;
+import java.util.Optional;
+
+/** The standard streams and the words: how the command line speaks. */
+record Terminal(InputStream in, PrintStream out, PrintStream err, Messages messages) {
+
+  /** A line on standard output. */
+  void say(String key, Object... arguments) {
+    out.println(messages.text(key, arguments));
+  }
+
+  /** A line on standard error that is neither warning nor error: a summary. */
+  void tell(String key, Object... arguments) {
+    err.println(messages.text(key, arguments));
+  }
+
+  /** Every problem or note on standard error, one a line. */
+  void report(List<Problem> problems) {
+    for (Problem problem : problems) {
+      err.println(problem.isError() ? error(problem) : warning(problem));
+    }
+    err.flush();
+  }
+
+  /** The same, with the exit code that goes with a refusal. */
+  int refuse(List<Problem> problems) {
+    report(problems);
+    return ExitCode.REFUSED.number();
+  }
+
+  /** A problem of the command line. */
+  int misuse(Problem problem) {
+    report(List.of(problem));
+    return ExitCode.USAGE.number();
+  }
+
+  private String error(Problem problem) {
+    return messages.text("terminal.error", messages.line(problem));
+  }
+
+  /** {@code warning: RUN: text}, with the place in the input after the text. */
+  private String warning(Problem problem) {
+    Where where = problem.where();
+    Optional<String> run = where.run();
+    Where rest =
+        new Where(where.file(), where.line(), where.column(), where.step(), Optional.empty());
+    String place = messages.place(rest);
+    String sentence = messages.sentence(problem);
+    String text = place.isEmpty() ? sentence : sentence + " (" + place + ")";
+    return run.isPresent()
+        ? messages.text("terminal.warning-run", run.get(), text)
+        : messages.text("terminal.warning", text);
+  }
+}
