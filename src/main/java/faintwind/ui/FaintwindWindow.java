@@ -189,7 +189,10 @@ public final class FaintwindWindow {
   private void dress() {
     scene
         .getStylesheets()
-        .addAll(stylesheet("/faintwind/ui/tokens.css"), stylesheet("/faintwind/ui/faintwind.css"));
+        .addAll(
+            stylesheet("/faintwind/ui/tokens.css"),
+            stylesheet("/faintwind/ui/faintwind.css"),
+            stylesheet("/faintwind/ui/data.css"));
     Look look = desk.look();
     look.theme().addListener((property, was, now) -> dressRoot());
     look.textPct().addListener((property, was, now) -> dressRoot());

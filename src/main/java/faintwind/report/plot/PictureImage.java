@@ -22,7 +22,7 @@ public final class PictureImage {
         new BufferedImage(
             (int) Math.ceil(size.width() * scale),
             (int) Math.ceil(size.height() * scale),
-            BufferedImage.TYPE_INT_ARGB);
+            BufferedImage.TYPE_INT_ARGB_PRE);
     Graphics2D g = image.createGraphics();
     g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g.setRenderingHint(

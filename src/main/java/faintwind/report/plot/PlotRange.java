@@ -39,7 +39,12 @@ record PlotRange(double low, double high) {
         }
       }
     }
-    return ends(panel.y(), values, 0.06);
+    PlotRange range = ends(panel.y(), values, 0.06);
+    boolean labelled = panel.content().spans().stream().anyMatch(s -> !s.label().isEmpty());
+    // labels of spans stand at the top, over the lines
+    return labelled && panel.y().high().isEmpty()
+        ? new PlotRange(range.low(), range.high() + 0.12 * (range.high() - range.low()))
+        : range;
   }
 
   private static PlotRange ends(PlotAxis axis, List<Double> values, double pad) {

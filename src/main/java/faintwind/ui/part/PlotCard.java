@@ -39,7 +39,7 @@ public final class PlotCard extends VBox {
   /**
    * A card round a drawing.
    *
-   * @param title quantity and unit
+   * @param title quantity and unit; empty where the drawing carries it
    * @param remark small words at the right; may be empty
    * @param summary what a person who cannot see the plot is told, such as "falls from 32 K to 13 K"
    * @param numbers asked for when the table is wanted
@@ -59,7 +59,10 @@ public final class PlotCard extends VBox {
     line.getStyleClass().add("plot-head");
     place.getChildren().add(drawing);
     VBox.setVgrow(place, Priority.ALWAYS);
-    getChildren().addAll(line, place);
+    if (!title.isEmpty()) {
+      getChildren().add(line); // otherwise the drawing carries its own title
+    }
+    getChildren().add(place);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     setAccessibleText(title + ". " + summary);

@@ -1,0 +1,212 @@
+package faintwind.ui;
+
+import faintwind.calibration.Direction;
+import faintwind.calibration.Run;
+import faintwind.calibration.RunKind;
+import faintwind.calibration.RunSet;
+import faintwind.job.ReadRuns;
+import faintwind.job.TypedRuns;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The turntable's recordings: brought in as a runs table or noted by hand, then looked at. */
+public final class TurntableModel {
+  private final Messages words;
+  private final Background background;
+  private final Consumer<Path> take;
+  private final TypedRunsModel typed;
+  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<Next> next;
+  private boolean cautionRead;
+
+  /**
+   * What there is to show.
+   *
+   * @param table the table that was read; empty where nothing was brought in
+   * @param runs its runs; empty where it was refused
+   * @param problems sentences with their place
+   * @param refused whether the problems keep the runs from being used
+   */
+  public record View(Optional<Path> table, List<Run> runs, List<String> problems, boolean refused) {
+    static final View NOTHING = new View(Optional.empty(), List.of(), List.of(), false);
+
+    public View {
+      runs = List.copyOf(runs);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * One run in the list at the left.
+   *
+   * @param mark state
+   * @param name such as "0.60 m/s" or "Warm-up, still"
+   * @param detail direction and duration
+   */
+  public record RunLine(Mark mark, String name, String detail) {}
+
+  /**
+   * A model with nothing brought in.
+   *
+   * @param take takes the table on to the formula
+   */
+  public TurntableModel(Messages words, Background background, Consumer<Path> take) {
+    this.words = words;
+    this.background = background;
+    this.take = take;
+    typed = new TypedRunsModel(words);
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    say();
+  }
+
+  public ReadOnlyObjectProperty<View> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The runs that are typed. */
+  public TypedRunsModel typed() {
+    return typed;
+  }
+
+  public boolean isCautionRead() {
+    return cautionRead;
+  }
+
+  /** The caution of the spinning arm was read: the rest opens. */
+  public void cautionRead() {
+    cautionRead = true;
+    say();
+  }
+
+  /** Reads a runs table off the JavaFX thread. */
+  public void open(Path table) {
+    background.run(
+        watch -> ReadRuns.read(table), read -> show(table, read), broke -> broke(table, broke));
+  }
+
+  /** Writes the typed runs as a table beside their recording and reads it back. */
+  public void openTyped() {
+    Checked<TypedRunsModel.Noted> noted = typed.read();
+    noted.fold(
+        (value, notes) -> {
+          background.run(
+              watch -> {
+                Path table =
+                    TypedRuns.write(value.recording(), value.spins(), OptionalDouble.empty());
+                return new Written(table, ReadRuns.read(table));
+              },
+              written -> show(written.table(), written.read()),
+              broke -> broke(value.recording(), broke));
+          return true;
+        },
+        problems -> {
+          view.set(new View(Optional.empty(), List.of(), lines(problems), true));
+          say();
+          return false;
+        });
+  }
+
+  private record Written(Path table, Checked<RunSet> read) {}
+
+  private void show(Path table, Checked<RunSet> read) {
+    view.set(
+        read.fold(
+            (set, notes) -> new View(Optional.of(table), set.runs(), lines(notes), false),
+            problems -> new View(Optional.of(table), List.of(), lines(problems), true)));
+    say();
+  }
+
+  private void broke(Path file, IOException broke) {
+    String text =
+        words.text(
+            "window.file.failed", String.valueOf(file.getFileName()), DiskWords.say(broke, words));
+    view.set(new View(Optional.of(file), List.of(), List.of(text), true));
+    say();
+  }
+
+  private List<String> lines(List<Problem> problems) {
+    return problems.stream().map(words::line).toList();
+  }
+
+  /** The one sentence at the top. */
+  public String title() {
+    View now = view.get();
+    if (now.refused()) {
+      return words.text("turntable.title.refused", now.problems().size());
+    }
+    if (now.runs().isEmpty()) {
+      return words.text("turntable.title.nothing");
+    }
+    long spins = now.runs().stream().filter(r -> r.kind() == RunKind.SPIN).count();
+    return words.text("turntable.title.runs", now.runs().size(), spins);
+  }
+
+  /** The runs as lines. */
+  public List<RunLine> lines() {
+    return view.get().runs().stream().map(this::line).toList();
+  }
+
+  private RunLine line(Run run) {
+    double length_s = run.recording().signal().last_s() - run.recording().signal().first_s();
+    String time = Figures.duration(words, Duration.ofSeconds(Math.round(length_s)));
+    String name =
+        switch (run.kind()) {
+          case STILL -> words.text("turntable.run.still");
+          case ZERO -> words.text("turntable.run.zero");
+          case REFERENCE ->
+              words.text("turntable.run.speed", speed(run.reference_m_s().get().value()));
+          case SPIN -> words.text("turntable.run.speed", speed(run.arm().get().speed_m_s()));
+        };
+    String way =
+        run.conditions()
+            .direction()
+            .map(d -> words.text(d == Direction.CW ? "plot.cw" : "plot.ccw") + ", ")
+            .orElse("");
+    return new RunLine(Mark.DONE, name, way + time);
+  }
+
+  private static String speed(double speed_m_s) {
+    return String.format(Locale.ROOT, "%.2f", speed_m_s);
+  }
+
+  private void say() {
+    View now = view.get();
+    if (!cautionRead) {
+      next.set(Next.say(Mark.BLOCKED, words.text("turntable.next.caution")));
+    } else if (now.refused()) {
+      next.set(
+          Next.say(Mark.BLOCKED, words.text("turntable.next.refused"))
+              .withDetail(words.text("turntable.next.refused-detail")));
+    } else if (now.runs().isEmpty()) {
+      next.set(Next.say(Mark.READY, words.text("turntable.next.bring")));
+    } else {
+      Act act =
+          new Act(
+              "turntable-fit",
+              words.text("turntable.next.fit.act"),
+              () -> now.table().ifPresent(take));
+      Mark mark = now.problems().isEmpty() ? Mark.DONE : Mark.ATTENTION;
+      next.set(
+          Next.say(mark, words.text("turntable.next.fit"), act)
+              .withDetail(words.text("turntable.next.fit-detail")));
+    }
+  }
+}

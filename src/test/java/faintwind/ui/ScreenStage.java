@@ -1,0 +1,100 @@
+package faintwind.ui;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.Notes;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.scene.Scene;
+import javafx.stage.Stage;
+
+/** One screen in the window's frame, for tests that need no instrument folder. */
+final class ScreenStage {
+  final Messages words = Messages.of(Locale.ENGLISH);
+  final Look look = new Look();
+  final Notes notes = new Notes();
+  final Background background = new Background(Platform::runLater);
+  final Desk desk;
+  private final Stage stage;
+  private final NextLine nextLine;
+  private final Frame frame;
+  private Optional<Path> chosen = Optional.empty();
+
+  ScreenStage(Stage stage) {
+    this.stage = stage;
+    FaintwindApp.dressProgram();
+    desk =
+        new Desk(
+            words,
+            background,
+            notes,
+            place -> {},
+            answers(),
+            look,
+            Clock.fixed(Instant.parse("2026-11-21T12:00:00Z"), ZoneOffset.UTC));
+    nextLine = new NextLine(words);
+    TopStrip strip = new TopStrip(words, place -> {}, new LookMenu(words, look, () -> {}));
+    frame = new Frame(words, notes, strip, nextLine);
+    frame.getStyleClass().add("fw-light");
+    frame.setStyle("-fx-font-size: 15px;");
+    Scene scene = new Scene(frame, 1280, 800);
+    for (String sheet : new String[] {"tokens", "faintwind", "data"}) {
+      scene.getStylesheets().add(FaintwindWindow.stylesheet("/faintwind/ui/" + sheet + ".css"));
+    }
+    stage.setScene(scene);
+    strip.showInstrument("Rind 1, north shelf", Place.TURNTABLE, true);
+  }
+
+  /** Answers every file question from now on. */
+  void choose(Path file) {
+    chosen = Optional.of(file);
+  }
+
+  void show(Screen screen) {
+    screen.next().addListener((property, was, now) -> nextLine.show(now));
+    nextLine.show(screen.next().getValue());
+    frame.show(screen);
+    stage.show();
+  }
+
+  void theme(Theme theme) {
+    frame.getStyleClass().removeIf(name -> name.startsWith("fw-"));
+    frame.getStyleClass().add(theme.styleClass());
+    look.theme().set(theme);
+  }
+
+  void size(double width, double height) {
+    stage.setWidth(width);
+    stage.setHeight(height);
+  }
+
+  /** Keeps a picture under target/pictures; on the JavaFX thread. */
+  void picture(String name) {
+    frame.applyCss();
+    frame.layout();
+    Pictures.keep(stage.getScene(), Path.of("target/pictures/" + name + ".png"));
+  }
+
+  private FileQuestion answers() {
+    return new FileQuestion() {
+      @Override
+      public Optional<Path> open(String title, String kind, String pattern) {
+        return chosen;
+      }
+
+      @Override
+      public Optional<Path> save(String title, String suggestedName) {
+        return chosen.map(folder -> folder.resolve(suggestedName));
+      }
+
+      @Override
+      public Optional<Path> folder(String title) {
+        return chosen;
+      }
+    };
+  }
+}
