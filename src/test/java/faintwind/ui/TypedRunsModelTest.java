@@ -63,11 +63,9 @@ class TypedRunsModelTest {
     type(0, "60 cm", "30", "282,7", "3000", "3600");
     model.addRow();
     type(1, "600", "20", "300", "4000", "4700");
-    TypedRunsModel.Noted noted =
-        model.read().fold((value, notes) -> value, problems -> fail(problems.toString()));
+    TypedRunsModel.Noted noted = value(model.read());
     Path table = TypedRuns.write(noted.recording(), noted.spins(), OptionalDouble.of(1));
-    Checked<RunSet> read = ReadRuns.read(table);
-    RunSet runs = read.fold((value, notes) -> value, problems -> fail(problems.toString()));
+    RunSet runs = value(ReadRuns.read(table));
     assertThat(runs.runs())
         .extracting(r -> r.kind())
         .isEqualTo(List.of(RunKind.STILL, RunKind.SPIN, RunKind.SPIN));
@@ -86,7 +84,11 @@ class TypedRunsModelTest {
     assertThat(first).exists();
   }
 
-  private static <T> T fail(String why) {
-    throw new AssertionError(why);
+  private static <T> T value(Checked<T> read) {
+    return read.fold(
+        (value, notes) -> value,
+        problems -> {
+          throw new AssertionError(problems.toString());
+        });
   }
 }
