@@ -4,6 +4,8 @@ import faintwind.job.World;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
@@ -19,10 +21,10 @@ public final class Main {
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
     Terminal terminal =
-        new Terminal(
+        Terminal.of(
             System.in,
-            new PrintStream(System.out, false, StandardCharsets.UTF_8),
-            new PrintStream(System.err, true, StandardCharsets.UTF_8),
+            new FileOutputStream(FileDescriptor.out),
+            new FileOutputStream(FileDescriptor.err),
             Messages.of(Locale.getDefault()));
     int code = run(terminal, arguments);
     terminal.out().flush();
@@ -32,6 +34,7 @@ public final class Main {
   /** Runs one command; what it would exit with. */
   static int run(Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
+    line.addSubcommand(new ConvertCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal));
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));

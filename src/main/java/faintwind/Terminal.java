@@ -4,12 +4,32 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
 
-/** The standard streams and the words: how the command line speaks. */
-record Terminal(InputStream in, PrintStream out, PrintStream err, Messages messages) {
+/**
+ * The standard streams and the words: how the command line speaks.
+ *
+ * @param in standard input
+ * @param raw standard output for rows of data: tells of a write that fails
+ * @param out standard output for words
+ * @param err standard error
+ * @param messages the words
+ */
+record Terminal(
+    InputStream in, OutputStream raw, PrintStream out, PrintStream err, Messages messages) {
+
+  static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
+    return new Terminal(
+        in,
+        out,
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8),
+        messages);
+  }
 
   /** A line on standard output. */
   void say(String key, Object... arguments) {

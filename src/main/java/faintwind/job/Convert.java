@@ -60,7 +60,7 @@ public final class Convert {
         AtomicFile file = AtomicFile.begin(target)) {
       Checked<ConversionSummary> done =
           rows(in, file.stream(), log.toString(), Flush.AT_END, watch);
-      if (done.isOk()) {
+      if (done.isOk() && !watch.cancelled()) {
         file.commit();
       }
       return done;
@@ -87,13 +87,26 @@ public final class Convert {
     return rows(in, buffered, name, Flush.EACH_ROW, watch);
   }
 
+  /** A live stream to a file, which appears whole when the stream ends. */
+  public Checked<ConversionSummary> streamToFile(
+      InputStream in, Path target, String name, JobWatch watch) throws IOException {
+    try (AtomicFile file = AtomicFile.begin(target)) {
+      Checked<ConversionSummary> done = rows(in, file.stream(), name, Flush.AT_END, watch);
+      if (done.isOk() && !watch.cancelled()) {
+        file.commit();
+      }
+      return done;
+    }
+  }
+
   /**
    * Many logs into one folder, under their own file names. A log that is refused does not keep the
-   * others.
+   * others. The folder is made where it is missing.
    *
    * @return one outcome a log, in order
    */
   public List<LogOutcome> files(List<Path> logs, Path folder, JobWatch watch) throws IOException {
+    Files.createDirectories(folder);
     List<LogOutcome> outcomes = new ArrayList<>();
     for (Path log : logs) {
       if (watch.cancelled()) {
