@@ -14,6 +14,7 @@ import faintwind.calibration.RunOutcome;
 import faintwind.calibration.SignalPath;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -46,7 +47,7 @@ final class CalibrationJson {
 
   private void origin(Origin origin) {
     json.put("instrument_id", origin.instrumentId());
-    json.put("created", origin.created().toString());
+    json.put("created", DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(origin.created()));
     json.put("software_version", origin.softwareVersion());
   }
 
@@ -59,7 +60,9 @@ final class CalibrationJson {
   }
 
   private void formula(FormulaFit formula) {
-    json.putObject("model").put("name", formula.model()).put("equation", formula.equation());
+    json.putObject("model")
+        .put("name", formula.model())
+        .put("equation", messages.text(formula.equation()));
     ObjectNode parameters = json.putObject("parameters");
     ObjectNode covariance = json.putObject("covariance");
     ArrayNode order = covariance.putArray("order");

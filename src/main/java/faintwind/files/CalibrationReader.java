@@ -12,6 +12,7 @@ import faintwind.calibration.Performance;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.SignalPath;
 import faintwind.calibration.SignalUnit;
+import faintwind.calibration.response.ResponseModel;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.AirState;
@@ -88,15 +89,15 @@ final class CalibrationReader {
     List<List<Double>> rows =
         each(json.path("covariance").path("matrix"), row -> each(row, JsonNode::doubleValue));
     JsonNode air = json.path("reference_air");
-    return new FormulaFit(
-        json.path("model").path("name").asText(),
-        json.path("model").path("equation").asText(),
-        parameters,
-        Covariance.of(rows),
+    AirState reference =
         new AirState(
             number(air, "temperature_K"),
             number(air, "pressure_Pa"),
-            number(air, "relative_humidity")));
+            number(air, "relative_humidity"));
+    String model = json.path("model").path("name").asText();
+    // the words in the file are for people; the program has its own
+    String equation = ResponseModel.of(model, reference).equationKey();
+    return new FormulaFit(model, equation, parameters, Covariance.of(rows), reference);
   }
 
   private Coverage coverage() {

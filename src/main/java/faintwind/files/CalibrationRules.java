@@ -3,8 +3,12 @@ package faintwind.files;
 import com.fasterxml.jackson.databind.JsonNode;
 import faintwind.calibration.response.Empirical;
 import faintwind.calibration.response.PhysicsShaped;
+import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.ThermalPath;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.AirState;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
@@ -50,19 +54,41 @@ final class CalibrationRules {
         new ArrayList<>(Arrays.stream(Empirical.Form.values()).map(Empirical.Form::id).toList());
     known.add(PhysicsShaped.ID);
     String found = file.path("model").path("name").asText();
-    if (!known.contains(found)) {
+    if (known.contains(found)) {
+      parameters(file, found);
+      return;
+    }
+    problems.add(
+        Problem.error(
+            "calibration.model-unknown",
+            where.atColumn("model.name"),
+            found,
+            String.join(", ", known)));
+  }
+
+  private void parameters(JsonNode file, String model) {
+    List<Quantity> wanted = new ArrayList<>(ResponseModel.of(model, AirState.ROOM).quantities());
+    wanted.addAll(ThermalPath.quantities(""));
+    List<String> names = wanted.stream().map(Quantity::name).toList();
+    List<String> order = order(file);
+    if (!order.equals(names)) {
       problems.add(
           Problem.error(
-              "calibration.model-unknown",
-              where.atColumn("model.name"),
-              found,
-              String.join(", ", known)));
+              "calibration.parameters",
+              where.atColumn("covariance.order"),
+              String.join(", ", order),
+              String.join(", ", names)));
     }
   }
 
-  private void covariance(JsonNode file) {
+  private static List<String> order(JsonNode file) {
     List<String> order = new ArrayList<>();
     file.path("covariance").path("order").forEach(name -> order.add(name.asText()));
+    return order;
+  }
+
+  private void covariance(JsonNode file) {
+    List<String> order = order(file);
     List<String> names = new ArrayList<>();
     file.path("parameters").fieldNames().forEachRemaining(names::add);
     if (!new TreeSet<>(order).equals(new TreeSet<>(names))) {

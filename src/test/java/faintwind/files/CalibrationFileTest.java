@@ -15,6 +15,9 @@ import faintwind.calibration.RunOutcome;
 import faintwind.calibration.SignalChain;
 import faintwind.calibration.SignalPath;
 import faintwind.calibration.SignalUnit;
+import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.ThermalPath;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -25,6 +28,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -101,10 +105,11 @@ class CalibrationFileTest {
 
   @Test
   void covarianceThatDoesNotBelongToTheParametersIsRefused() throws IOException {
-    String text = text().replace("\"order\" : [ \"a\", \"b\" ]", "\"order\" : [ \"a\" ]");
+    String text = text().replace("\"order\" : [ \"a\", \"b\",", "\"order\" : [ \"b\",");
     assertThat(read(text).problems())
         .extracting(Problem::id)
-        .containsExactly("calibration.order", "calibration.covariance-size");
+        .containsExactly(
+            "calibration.parameters", "calibration.order", "calibration.covariance-size");
   }
 
   @Test
@@ -159,13 +164,7 @@ class CalibrationFileTest {
             -1,
             new SignalChain.Resolution(
                 OptionalDouble.of(2500), OptionalInt.of(12), OptionalDouble.empty()));
-    FormulaFit formula =
-        new FormulaFit(
-            "king",
-            "loss = a + b U^n",
-            List.of(new Parameter("a", a, 1e-5, "1/s"), new Parameter("b", 0.1 + 0.2, 0, "1")),
-            Covariance.of(new double[][] {{variance, -variance / 3}, {-variance / 3, 1e-300}}),
-            new AirState(294.25, 99_910, 0.5));
+    FormulaFit formula = formula(a, variance);
     return new Calibration(
         new Origin(
             "cellar-1",
@@ -180,6 +179,24 @@ class CalibrationFileTest {
         List.of(
             Problem.warning("runs.turns-not-whole", Where.run("spin01"), "10.5"),
             Problem.warning("runs.units-differ", Where.NOWHERE, "x")));
+  }
+
+  private static FormulaFit formula(double a, double variance) {
+    AirState air = new AirState(294.25, 99_910, 0.5);
+    ResponseModel model = ResponseModel.of("king", air);
+    List<Quantity> quantities = new ArrayList<>(model.quantities());
+    quantities.addAll(ThermalPath.quantities("K"));
+    List<Parameter> parameters = new ArrayList<>();
+    double[][] matrix = new double[quantities.size()][quantities.size()];
+    for (int i = 0; i < quantities.size(); i++) {
+      Quantity quantity = quantities.get(i);
+      double value = i == 0 ? a : quantity.prior();
+      parameters.add(new Parameter(quantity.name(), value, 0.1 + 0.2, quantity.unit()));
+      matrix[i][i] = i == 0 ? variance : 1e-300;
+    }
+    matrix[0][1] = -variance / 3;
+    matrix[1][0] = -variance / 3;
+    return new FormulaFit("king", model.equationKey(), parameters, Covariance.of(matrix), air);
   }
 
   private static Evidence evidence() {
