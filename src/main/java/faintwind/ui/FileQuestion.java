@@ -12,7 +12,7 @@ import javafx.stage.Window;
 public interface FileQuestion {
 
   /** A file to read. */
-  Optional<Path> open(String title, String kind, String pattern);
+  Optional<Path> open(String title, String kind, String... patterns);
 
   /** A file to write. */
   Optional<Path> save(String title, String suggestedName);
@@ -24,10 +24,10 @@ public interface FileQuestion {
   static FileQuestion over(Window owner) {
     return new FileQuestion() {
       @Override
-      public Optional<Path> open(String title, String kind, String pattern) {
+      public Optional<Path> open(String title, String kind, String... patterns) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
-        chooser.getExtensionFilters().add(new ExtensionFilter(kind, pattern));
+        chooser.getExtensionFilters().add(new ExtensionFilter(kind, patterns));
         return path(chooser.showOpenDialog(owner));
       }
 

@@ -1,8 +1,9 @@
 package faintwind.ui;
 
-import faintwind.record.InstrumentState;
+import faintwind.ui.OpenInstrument.Standpoint;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
+import faintwind.ui.part.Words;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
@@ -10,7 +11,6 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The ledger: what was entered, by date. */
@@ -19,7 +19,7 @@ public final class RecordScreen implements Screen {
   private final OpenInstrument instrument;
   private final RecordModel model;
   private final VBox sheet;
-  private final ChangeListener<InstrumentState> stateChanged;
+  private final ChangeListener<Standpoint> stateChanged;
 
   @FXML private Label title;
   @FXML private VBox ledger;
@@ -27,10 +27,10 @@ public final class RecordScreen implements Screen {
   public RecordScreen(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
     this.instrument = instrument;
-    model = new RecordModel(desk.words(), instrument.state().get());
+    model = new RecordModel(desk.words(), instrument.state());
     sheet = FxScreen.load(this, desk.words(), VBox.class);
-    stateChanged = (property, was, now) -> model.show(now);
-    instrument.state().addListener(stateChanged);
+    stateChanged = (property, was, now) -> model.show(now.view().state());
+    instrument.now().addListener(stateChanged);
     model.lines().addListener((property, was, now) -> fill());
     fill();
   }
@@ -47,7 +47,7 @@ public final class RecordScreen implements Screen {
 
   @Override
   public void left() {
-    instrument.state().removeListener(stateChanged);
+    instrument.now().removeListener(stateChanged);
   }
 
   private void fill() {
@@ -66,25 +66,17 @@ public final class RecordScreen implements Screen {
   }
 
   private Node row(RecordModel.Line line) {
-    Label time = styled(line.time(), "fine", "soft", "ledger-time");
+    Label time = Words.label(line.time(), "fine", "soft", "ledger-time");
     MarkShape mark = new MarkShape(line.mark(), desk.words().text(line.mark().key()));
-    Label text = styled(line.text(), line.struck() ? "struck" : "ledger-text");
+    Label text = Words.label(line.text(), line.struck() ? "struck" : "ledger-text");
     VBox said = new VBox(text);
     if (line.struck()) {
-      said.getChildren().add(styled(line.strike(), "fine", "soft"));
+      said.getChildren().add(Words.label(line.strike(), "fine", "soft"));
     }
     HBox.setHgrow(said, Priority.ALWAYS);
-    Label who = styled(line.who(), "fine", "soft", "ledger-who");
+    Label who = Words.label(line.who(), "fine", "soft", "ledger-who");
     HBox row = new HBox(time, mark, said, who);
     row.getStyleClass().addAll("row", "ledger-row");
     return row;
-  }
-
-  private static Label styled(String text, String... styles) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
   }
 }

@@ -1,21 +1,133 @@
 package faintwind.ui;
 
+import faintwind.job.Enter;
+import faintwind.job.InstrumentView;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.record.Event.InstrumentCreated;
+import faintwind.ui.OpenInstrument.Standpoint;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
 
-/** The folder of instruments that the window shows. */
-final class Workspace {
+/** The folder of instruments that the window shows. Reads and writes; never on the JavaFX thread. */
+public final class Workspace {
+  private static final String JOURNAL = "journal.jsonl";
+
   private final Path folder;
+  private final Clock clock;
+  private final OpenInstrument.Opening opening;
 
-  Workspace(Path folder) {
-    this.folder = folder;
+  /**
+   * What was found in the folder.
+   *
+   * @param instruments those that could be opened
+   * @param broken folders whose checklist is broken, with what is wrong
+   */
+  public record Found(List<Standpoint> instruments, List<Broken> broken) {
+    public Found {
+      instruments = List.copyOf(instruments);
+      broken = List.copyOf(broken);
+    }
   }
 
-  String name() {
+  /** A folder that cannot be opened at all. */
+  public record Broken(Path folder, List<Problem> problems) {
+    public Broken {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  public Workspace(Path folder, Clock clock, Designs designs) {
+    this.folder = folder;
+    this.clock = clock;
+    opening = path -> open(path, designs);
+  }
+
+  /** Name of the folder. */
+  public String name() {
     Path last = folder.getFileName();
     return last == null ? folder.toString() : last.toString();
   }
 
-  boolean allMadeUp() {
-    return false;
+  public Path folder() {
+    return folder;
+  }
+
+  /** How an instrument of this folder is opened again. */
+  public OpenInstrument.Opening opening() {
+    return opening;
+  }
+
+  /** Reads every instrument. */
+  public Found read() throws IOException {
+    List<Standpoint> found = new ArrayList<>();
+    List<Broken> broken = new ArrayList<>();
+    for (Path path : instrumentFolders()) {
+      try {
+        found.add(Standpoint.of(opening.open(path), OffsetDateTime.now(clock)));
+      } catch (BrokenFolderException e) {
+        broken.add(new Broken(path, e.problems()));
+      }
+    }
+    return new Found(found, broken);
+  }
+
+  private List<Path> instrumentFolders() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(path -> Files.exists(path.resolve(JOURNAL))).sorted().toList();
+    }
+  }
+
+  /** Begins an instrument in a folder of its own, named after it. */
+  public Standpoint begin(String name, String who) throws IOException {
+    Path path = freeFolder(name);
+    Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
+    return Standpoint.of(opening.open(path), OffsetDateTime.now(clock));
+  }
+
+  private Path freeFolder(String name) {
+    String plain =
+        name.toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}]+", "-")
+            .replaceAll("^-+|-+$", "");
+    String start = plain.isEmpty() ? "instrument" : plain;
+    Path path = folder.resolve(start);
+    for (int i = 2; Files.exists(path); i++) {
+      path = folder.resolve(start + "-" + i);
+    }
+    return path;
+  }
+
+  private static InstrumentView open(Path path, Designs designs) throws IOException {
+    Checked<InstrumentView> opened = InstrumentView.open(path, designs::sheetOf);
+    if (opened instanceof Checked.Ok<InstrumentView> ok) {
+      return ok.value();
+    }
+    throw new BrokenFolderException(path, opened.problems());
+  }
+
+  /** A folder whose checklist is broken: the world, as far as a screen is concerned. */
+  static final class BrokenFolderException extends IOException {
+    private static final long serialVersionUID = 1L;
+    private final transient List<Problem> problems;
+
+    BrokenFolderException(Path path, List<Problem> problems) {
+      super(path.toString());
+      this.problems = List.copyOf(problems);
+    }
+
+    List<Problem> problems() {
+      return problems;
+    }
   }
 }

@@ -40,8 +40,8 @@ public final class CautionCard extends VBox {
     kind.getStyleClass().addAll("tell", "semibold", "caution-kind");
     HBox head = new HBox(new MarkShape(mark, caution.kind()), kind);
     head.getStyleClass().add("mark-label");
-    Label text = wrapped(caution.text());
-    Label source = wrapped(caution.source(), "fine", "soft");
+    Label text = Words.label(caution.text());
+    Label source = Words.label(caution.source(), "fine", "soft");
     getChildren().addAll(head, text);
     VBox words = new VBox(source);
     HBox.setHgrow(words, Priority.ALWAYS);
@@ -50,7 +50,7 @@ public final class CautionCard extends VBox {
     getChildren().add(foot);
     if (!caution.isOpen()) {
       getStyleClass().add("caution-read");
-      words.getChildren().add(wrapped(caution.read(), "fine", "soft"));
+      words.getChildren().add(Words.label(caution.read(), "fine", "soft"));
     } else if (!caution.refusal()) {
       Button button = new Button(readThis);
       button.setId("caution-" + caution.id() + "-read");
@@ -60,13 +60,5 @@ public final class CautionCard extends VBox {
       foot.getChildren().add(button);
     }
     setAccessibleText(caution.kind() + ". " + caution.text() + " " + caution.source());
-  }
-
-  private static Label wrapped(String text, String... styles) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
   }
 }

@@ -14,7 +14,7 @@ public final class NoteView extends VBox {
   public NoteView(Note note, Messages words, Runnable hide) {
     getStyleClass().add("note");
     setId("note");
-    Label title = text(note.title(), "tell", "semibold");
+    Label title = Words.label(note.title(), "tell", "semibold");
     Region gap = new Region();
     HBox.setHgrow(gap, Priority.ALWAYS);
     Hyperlink close = new Hyperlink(words.text("window.note.hide"));
@@ -25,19 +25,19 @@ public final class NoteView extends VBox {
     head.getStyleClass().add("note-head");
     getChildren().add(head);
     if (!note.text().isEmpty()) {
-      getChildren().add(text(note.text()));
+      getChildren().add(Words.label(note.text()));
     }
     if (!note.equations().isEmpty()) {
       VBox box = new VBox();
       box.getStyleClass().add("equation");
-      note.equations().forEach(line -> box.getChildren().add(text(line)));
+      note.equations().forEach(line -> box.getChildren().add(Words.label(line)));
       getChildren().add(box);
     }
     if (!note.result().isEmpty()) {
-      getChildren().add(text(note.result()));
+      getChildren().add(Words.label(note.result()));
     }
     if (!note.source().isEmpty()) {
-      getChildren().add(text(note.source(), "fine", "soft"));
+      getChildren().add(Words.label(note.source(), "fine", "soft"));
     }
     setFocusTraversable(true);
     setAccessibleText(
@@ -48,13 +48,5 @@ public final class NoteView extends VBox {
             String.join(" ", note.equations()),
             note.result(),
             note.source()));
-  }
-
-  private static Label text(String words, String... styles) {
-    Label label = new Label(words);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
   }
 }

@@ -3,6 +3,7 @@ package faintwind.ui.part;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -23,6 +24,8 @@ public final class NumberField extends VBox {
   private final NumberModel model;
   private final TextField text = new TextField();
   private final Label understood = new Label();
+  private final StackPane box = new StackPane();
+  private final HBox line = new HBox(box);
   private final HBox choices = new HBox();
   private final PauseTransition rest = new PauseTransition(REST);
   private final String about;
@@ -45,7 +48,9 @@ public final class NumberField extends VBox {
     Label unit = new Label(model.unit());
     unit.getStyleClass().addAll("soft", "number-unit");
     unit.setMouseTransparent(true);
-    StackPane box = new StackPane(text, unit);
+    box.getChildren().addAll(text, unit);
+    box.getStyleClass().add("number-box");
+    line.getStyleClass().add("number-line");
     StackPane.setAlignment(unit, Pos.CENTER_RIGHT);
     // The unit's width differs by unit and text size: the typed text ends where the unit begins.
     unit.widthProperty()
@@ -57,7 +62,7 @@ public final class NumberField extends VBox {
     understood.setWrapText(true);
     understood.setMinHeight(Region.USE_PREF_SIZE);
     choices.getStyleClass().add("number-choices");
-    getChildren().addAll(box, understood);
+    getChildren().addAll(line, understood);
     rest.setOnFinished(event -> model.judge());
     text.textProperty().addListener((property, was, now) -> rest.playFromStart());
     text.focusedProperty()
@@ -77,6 +82,12 @@ public final class NumberField extends VBox {
   /** The box that takes the typing and the focus. */
   public TextField text() {
     return text;
+  }
+
+  /** Puts a node, such as a verdict, at the right of the box; the words below span both. */
+  public NumberField with(Node beside) {
+    line.getChildren().add(beside);
+    return this;
   }
 
   private void show() {

@@ -1,0 +1,75 @@
+package faintwind.ui;
+
+import faintwind.guide.Situation;
+import faintwind.guide.Step;
+import faintwind.guide.StepClock;
+import faintwind.message.Messages;
+import faintwind.ui.part.ClockView;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says in words where a clock stands. */
+final class ClockWords {
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+  private final Messages words;
+
+  ClockWords(Messages words) {
+    this.words = words;
+  }
+
+  /** The face of a step's clock; empty where the step has none. */
+  Optional<ClockView.Face> face(Step step, StepClock clock, Situation situation) {
+    return step.asks()
+        .clock()
+        .map(
+            spec -> {
+              String name = situation.fill(spec.label(), words);
+              return switch (clock.stand()) {
+                case RUNNING ->
+                    new ClockView.Face(
+                        name,
+                        left(clock),
+                        clock.share(),
+                        words.text(
+                            "window.clock.runs",
+                            moment(clock.start(), clock.now()),
+                            moment(clock.end(), clock.now())));
+                case ENDED ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.ended"),
+                        1,
+                        words.text(
+                            "window.clock.since",
+                            Figures.duration(words, seconds(clock.late_s())),
+                            situation.fill(spec.then(), words)));
+                case TIME_SET_BACK ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.unknown"),
+                        0,
+                        words.text("window.clock.set-back", moment(clock.start(), clock.now())));
+              };
+            });
+  }
+
+  /** The time left, such as "18 min". */
+  String left(StepClock clock) {
+    return Figures.duration(words, seconds(clock.left_s()));
+  }
+
+  private static String moment(OffsetDateTime when, OffsetDateTime now) {
+    boolean today = when.toLocalDate().equals(now.toLocalDate());
+    return (today ? TIME : DAY).format(when);
+  }
+
+  private static Duration seconds(double time_s) {
+    return Duration.ofSeconds(Math.round(time_s));
+  }
+}

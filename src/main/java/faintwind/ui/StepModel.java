@@ -1,0 +1,223 @@
+package faintwind.ui;
+
+import faintwind.guide.Gate;
+import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Step;
+import faintwind.message.Messages;
+import faintwind.record.Event;
+import faintwind.record.Event.QuestionAnswered;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.StepOpened;
+import faintwind.record.Standing;
+import faintwind.ui.OpenInstrument.Standpoint;
+import faintwind.ui.part.Next;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ChangeListener;
+
+/** One step on the sheet: what it shows now, and what a person can enter. */
+public final class StepModel {
+  private final Messages words;
+  private final OpenInstrument instrument;
+  private final StepViews views;
+  private final StepNext nexts;
+  private final PathModel path;
+  private final ReadOnlyObjectWrapper<StepView> view;
+  private final ReadOnlyObjectWrapper<Next> next;
+  private final ReadOnlyObjectWrapper<List<PathModel.StageLine>> stages;
+  private final ReadOnlyObjectWrapper<String> focusWanted = new ReadOnlyObjectWrapper<>("");
+  private final ChangeListener<Standpoint> changed = (property, was, now) -> refresh();
+  private Step step;
+
+  /**
+   * A model on an open instrument; it begins at the step where the journal left off.
+   *
+   * @param addPhoto asks for a photo file and keeps it
+   */
+  public StepModel(Messages words, OpenInstrument instrument, Runnable addPhoto) {
+    this.words = words;
+    this.instrument = instrument;
+    views = new StepViews(words, instrument.checklist());
+    nexts = new StepNext(words, this, addPhoto);
+    path = new PathModel(words);
+    step = start();
+    view = new ReadOnlyObjectWrapper<>(views.of(step, now().situation(), now().progress()));
+    next = new ReadOnlyObjectWrapper<>(nexts.of(step, now(), view.get()));
+    stages = new ReadOnlyObjectWrapper<>(stageLines());
+    instrument.now().addListener(changed);
+  }
+
+  public ReadOnlyObjectProperty<StepView> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The path beside the sheet. */
+  public ReadOnlyObjectProperty<List<PathModel.StageLine>> stages() {
+    return stages.getReadOnlyProperty();
+  }
+
+  /** Id of the reading that should get the focus; empty where none. */
+  public ReadOnlyObjectProperty<String> focusWanted() {
+    return focusWanted.getReadOnlyProperty();
+  }
+
+  public String stepId() {
+    return step.id();
+  }
+
+  /** Shows another step and remembers in the journal that it was opened. */
+  public void open(String id) {
+    instrument
+        .checklist()
+        .step(id)
+        .ifPresent(
+            wanted -> {
+              step = wanted;
+              instrument.enter(enter -> enter.open(id));
+              refresh();
+            });
+  }
+
+  /** The step before or after, across stages; at the ends nothing happens. */
+  public void move(int by) {
+    List<Step> all = instrument.checklist().steps();
+    int to = all.indexOf(step) + by;
+    if (to >= 0 && to < all.size()) {
+      open(all.get(to).id());
+    }
+  }
+
+  /** The next step that can be worked on, if there is one. */
+  Optional<StepProgress> following() {
+    List<StepProgress> all = now().progress().steps();
+    int here = instrument.checklist().steps().indexOf(step);
+    List<StepProgress> after = all.subList(here + 1, all.size());
+    return after.stream()
+        .filter(s -> !s.state().settled())
+        .findFirst()
+        .or(() -> now().progress().next().filter(s -> !s.step().equals(step)));
+  }
+
+  /** Keeps a reading, where it differs from the one that is kept. */
+  public void enterReading(String reading, String typed) {
+    String stepId = step.id();
+    if (!typed.equals(keptReading(reading).map(line -> line.event().typed()).orElse(""))) {
+      instrument.enter(enter -> enter.reading(stepId, reading, typed));
+    }
+  }
+
+  /**
+   * Strikes the reading that counts and puts another in its place, or none where it is empty.
+   *
+   * @param why the reason
+   */
+  public void correctReading(String reading, String typed, String why) {
+    keptReading(reading)
+        .ifPresent(
+            line ->
+                instrument.enter(
+                    enter ->
+                        typed.isEmpty()
+                            ? enter.correct(line.entry(), why, Optional.empty())
+                            : enter.correctReading(line.entry(), typed, why)));
+  }
+
+  private Optional<Standing<ReadingEntered>> keptReading(String reading) {
+    return instrument.state().reading(step.id(), reading);
+  }
+
+  /** Answers a question; another answer than before strikes the first one. */
+  public void answer(String question, String choice) {
+    String stepId = step.id();
+    Optional<Standing<QuestionAnswered>> before = instrument.state().answer(stepId, question);
+    if (before.isEmpty()) {
+      instrument.enter(enter -> enter.answer(stepId, question, choice));
+    } else if (!before.get().event().choice().equals(choice)) {
+      Optional<Event> other = Optional.of(new QuestionAnswered(question, choice));
+      String why = words.text("window.step.answer-changed");
+      instrument.enter(enter -> enter.correct(before.get().entry(), why, other));
+    }
+  }
+
+  /** Keeps that a caution was read. */
+  public void acknowledge(String caution) {
+    String stepId = step.id();
+    instrument.enter(enter -> enter.acknowledge(stepId, caution));
+  }
+
+  /** Starts the step's clock. */
+  public void startClock() {
+    String stepId = step.id();
+    instrument.enter(enter -> enter.startClock(stepId));
+  }
+
+  /** Whether the step may be called finished. */
+  public boolean canFinish() {
+    return Gate.toFinish(instrument.checklist(), step, now().situation()).open();
+  }
+
+  /** Calls the step finished and shows the next one. */
+  public void finish() {
+    if (!canFinish()) {
+      return;
+    }
+    String stepId = step.id();
+    instrument.enter(enter -> enter.finish(stepId));
+    following().ifPresent(s -> open(s.step().id()));
+  }
+
+  /** Whether a waiver can be written: both must be given. */
+  public boolean canWaive(String name, String reason) {
+    return !name.isBlank() && !reason.isBlank();
+  }
+
+  /** Goes on without a reading, by name and with a reason. */
+  public void waive(String reading, String name, String reason) {
+    if (canWaive(name, reason)) {
+      instrument.who().set(name.trim());
+      String stepId = step.id();
+      instrument.enter(enter -> enter.waive(stepId, reading, reason.trim()));
+    }
+  }
+
+  /** Asks for the focus on a reading. */
+  void wantFocus(String reading) {
+    focusWanted.set("");
+    focusWanted.set(reading);
+  }
+
+  /** Stops following the instrument. */
+  public void left() {
+    instrument.now().removeListener(changed);
+  }
+
+  private Standpoint now() {
+    return instrument.now().get();
+  }
+
+  private Step start() {
+    return instrument
+        .state()
+        .last(StepOpened.class)
+        .flatMap(Standing::step)
+        .flatMap(instrument.checklist()::step)
+        .or(() -> now().progress().next().map(StepProgress::step))
+        .orElseGet(() -> instrument.checklist().steps().get(0));
+  }
+
+  private List<PathModel.StageLine> stageLines() {
+    return path.lines(instrument.checklist(), now().progress(), step.id());
+  }
+
+  private void refresh() {
+    view.set(views.of(step, now().situation(), now().progress()));
+    next.set(nexts.of(step, now(), view.get()));
+    stages.set(stageLines());
+  }
+}

@@ -1,0 +1,229 @@
+package faintwind.ui;
+
+import faintwind.ui.part.CautionCard;
+import faintwind.ui.part.GateList;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.NumberModel;
+import faintwind.ui.part.ReadingRow;
+import faintwind.ui.part.Words;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.beans.value.ObservableValue;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** One step: cautions, instruction, questions, readings, and one wash when something fails. */
+public final class StepScreen implements Screen {
+  private final Desk desk;
+  private final StepModel model;
+  private final StepReadings typing;
+  private final PathView path;
+  private final StepAside aside;
+  private final VBox sheet;
+  private final Map<String, ReadingRow> rows = new LinkedHashMap<>();
+  private String shownStep = "";
+
+  @FXML private Label banner;
+  @FXML private Label crumb;
+  @FXML private Label title;
+  @FXML private VBox notices;
+  @FXML private VBox gate;
+  @FXML private VBox cautions;
+  @FXML private VBox instruction;
+  @FXML private VBox questions;
+  @FXML private VBox readingTable;
+  @FXML private VBox readings;
+  @FXML private VBox trouble;
+
+  public StepScreen(Desk desk, OpenInstrument instrument) {
+    this.desk = desk;
+    PhotoQuestion photo = new PhotoQuestion(desk, instrument);
+    model = new StepModel(desk.words(), instrument, () -> photo.ask(this.currentStep()));
+    typing = new StepReadings(model, desk.words());
+    path = new PathView(desk.words(), model::open);
+    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    aside = new StepAside(desk, instrument, () -> photo.ask(this.currentStep()));
+    model.view().addListener((property, was, now) -> show(now));
+    model.stages().addListener((property, was, now) -> path.show(now));
+    model.focusWanted().addListener((property, was, now) -> focus(now));
+    path.show(model.stages().get());
+    show(model.view().get());
+  }
+
+  private String currentStep() {
+    return model.stepId();
+  }
+
+  @Override
+  public Node sheet() {
+    return sheet;
+  }
+
+  @Override
+  public Optional<Node> path() {
+    return Optional.of(path.path());
+  }
+
+  @Override
+  public Optional<Node> pathLine() {
+    return Optional.of(path.line());
+  }
+
+  @Override
+  public List<Node> margin() {
+    return List.of(aside.node());
+  }
+
+  @Override
+  public ObservableValue<Next> next() {
+    return model.next();
+  }
+
+  @Override
+  public Optional<Node> firstFocus() {
+    return rows.values().stream()
+        .filter(row -> row.field().text().getText().isEmpty())
+        .findFirst()
+        .or(() -> rows.values().stream().findFirst())
+        .map(row -> row.field().text());
+  }
+
+  @Override
+  public void previousStep() {
+    model.move(-1);
+  }
+
+  @Override
+  public void nextStep() {
+    model.move(1);
+  }
+
+  @Override
+  public void correct() {
+    rows.forEach(
+        (id, row) -> {
+          if (row.field().text().isFocused()) {
+            typing.beginCorrection(id);
+          }
+        });
+  }
+
+  @Override
+  public void left() {
+    model.left();
+  }
+
+  private void show(StepView view) {
+    present(banner, view.heading().banner());
+    crumb.setText(view.heading().crumb());
+    title.setText(view.heading().title());
+    notices.getChildren().setAll(view.heading().notices().stream().map(this::notice).toList());
+    showGate(view);
+    cautions
+        .getChildren()
+        .setAll(
+            view.cautions().stream()
+                .map(
+                    c ->
+                        new CautionCard(
+                            c,
+                            desk.words().text("window.step.read-this"),
+                            () -> model.acknowledge(c.id())))
+                .toList());
+    boolean covered = view.instruction().covered();
+    showInstruction(view.instruction());
+    boolean showQuestions = !covered && !view.questions().isEmpty();
+    questions
+        .getChildren()
+        .setAll(
+            showQuestions
+                ? view.questions().stream().map(q -> (Node) new QuestionCard(q, model)).toList()
+                : List.of());
+    showReadings(view, covered);
+    trouble.getChildren().clear();
+    view.outcome()
+        .trouble()
+        .filter(t -> !covered)
+        .ifPresent(t -> trouble.getChildren().add(new TroubleWash(t, model, desk.words())));
+    present(trouble, !trouble.getChildren().isEmpty());
+    aside.show(view.aside());
+  }
+
+  private Node notice(String text) {
+    return Words.label(text, "notice");
+  }
+
+  private void showGate(StepView view) {
+    gate.getChildren().clear();
+    if (!view.outcome().missing().isEmpty()) {
+      gate.getChildren()
+          .add(
+              new GateList(
+                  desk.words().text("window.step.first"), view.outcome().missing(), model::open));
+    }
+    present(gate, !gate.getChildren().isEmpty());
+  }
+
+  private void showInstruction(StepView.Instruction shown) {
+    instruction.getChildren().clear();
+    if (shown.covered()) {
+      instruction
+          .getChildren()
+          .add(Words.label(desk.words().text("window.step.covered"), "soft", "covered"));
+      return;
+    }
+    shown.how().forEach(line -> instruction.getChildren().add(Words.label(line, "tell")));
+    if (!shown.kit().isEmpty()) {
+      instruction.getChildren().add(Words.label(shown.kit(), "soft"));
+    }
+  }
+
+  /** Rows stay while the step stays, so that the focus and what is being typed are kept. */
+  private void showReadings(StepView view, boolean covered) {
+    if (!shownStep.equals(model.stepId())) {
+      shownStep = model.stepId();
+      rows.clear();
+      readings.getChildren().clear();
+      typing.begin();
+      for (StepView.ReadingLine line : view.readings()) {
+        NumberModel number = typing.add(line);
+        ReadingRow row =
+            new ReadingRow(line.id(), line.label(), line.expected(), number, desk.words());
+        rows.put(line.id(), row);
+        readings.getChildren().add(row);
+      }
+    }
+    for (StepView.ReadingLine line : view.readings()) {
+      typing.show(line);
+      ReadingRow row = rows.get(line.id());
+      if (row != null) {
+        row.show(line.answer().mark(), line.answer().verdict(), typing.keptWords(line));
+      }
+    }
+    present(readingTable, !covered && !view.readings().isEmpty());
+  }
+
+  private void focus(String reading) {
+    Optional.ofNullable(rows.get(reading))
+        .ifPresent(
+            row -> {
+              row.field().text().requestFocus();
+              row.field().text().selectAll();
+            });
+  }
+
+  private static void present(Label label, String text) {
+    label.setText(text);
+    present(label, !text.isEmpty());
+  }
+
+  private static void present(Region node, boolean visible) {
+    node.setVisible(visible);
+    node.setManaged(visible);
+  }
+}

@@ -1,0 +1,171 @@
+package faintwind.ui;
+
+import faintwind.guide.Step.Picture;
+import faintwind.ui.part.CautionCard.Caution;
+import faintwind.ui.part.ClockView;
+import faintwind.ui.part.GateList.Missing;
+import faintwind.ui.part.Mark;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything a step's sheet and margin show at one moment, in words.
+ *
+ * @param heading where one is
+ * @param cautions what is to be read first
+ * @param instruction what to do
+ * @param questions to be answered
+ * @param readings to be typed
+ * @param aside what stands in the margin
+ * @param outcome what is wrong or missing
+ */
+public record StepView(
+    Heading heading,
+    List<Caution> cautions,
+    Instruction instruction,
+    List<Asked> questions,
+    List<ReadingLine> readings,
+    Aside aside,
+    Outcome outcome) {
+  public StepView {
+    cautions = List.copyOf(cautions);
+    questions = List.copyOf(questions);
+    readings = List.copyOf(readings);
+  }
+
+  /**
+   * Head of the sheet.
+   *
+   * @param banner words of the stage that stand on each of its pages; may be empty
+   * @param crumb stage and number of the step
+   * @param title the step's title
+   * @param notices what a later change made doubtful, and waivers
+   */
+  public record Heading(String banner, String crumb, String title, List<String> notices) {
+    public Heading {
+      notices = List.copyOf(notices);
+    }
+  }
+
+  /**
+   * What to do; covered while a caution is open.
+   *
+   * @param covered whether it must not be read yet
+   * @param how one instruction a line
+   * @param kit tools and parts in one line; may be empty
+   */
+  public record Instruction(boolean covered, List<String> how, String kit) {
+    public Instruction {
+      how = List.copyOf(how);
+    }
+  }
+
+  /**
+   * A question.
+   *
+   * @param id in its step
+   * @param text the question
+   * @param choices its answers
+   * @param chosen id of the answer given; empty where none was
+   * @param stop why the way ends here; empty where it does not
+   */
+  public record Asked(
+      String id, String text, List<Option> choices, String chosen, String stop) {
+    public Asked {
+      choices = List.copyOf(choices);
+    }
+
+    /** One answer. */
+    public record Option(String id, String text) {}
+  }
+
+  /**
+   * A reading.
+   *
+   * @param id in the checklist
+   * @param label what is measured
+   * @param expected what to expect, in words
+   * @param unit symbol
+   * @param answer the entry that counts
+   */
+  public record ReadingLine(
+      String id, String label, String expected, String unit, Answer answer) {}
+
+  /**
+   * What was typed and what it was judged to be.
+   *
+   * @param typed as typed; empty where nothing was
+   * @param mark of the verdict; ready where there is none
+   * @param verdict the word; empty where there is none
+   * @param words what goes with the verdict
+   * @param kept when it was kept, in words
+   */
+  public record Answer(String typed, Mark mark, String verdict, String words, String kept) {
+    static final Answer NONE = new Answer("", Mark.READY, "", "", "");
+
+    public boolean isGiven() {
+      return !typed.isEmpty();
+    }
+  }
+
+  /**
+   * The margin.
+   *
+   * @param picture drawn beside the step
+   * @param why the reason for the step
+   * @param good what good looks like
+   * @param wrong what goes wrong, and what to do then
+   * @param clock where one runs or ran
+   * @param photos what photo is wanted and how many there are
+   */
+  public record Aside(
+      Optional<Picture> picture,
+      String why,
+      String good,
+      List<String> wrong,
+      Optional<ClockView.Face> clock,
+      Optional<Photos> photos) {
+    public Aside {
+      wrong = List.copyOf(wrong);
+    }
+  }
+
+  /** The photo that is wanted, and the files that were kept. */
+  public record Photos(String wanted, List<String> kept) {
+    public Photos {
+      kept = List.copyOf(kept);
+    }
+  }
+
+  /**
+   * What keeps the step from being finished.
+   *
+   * @param trouble the wash across the sheet; empty where nothing is wrong
+   * @param missing steps and gates before this one that are not there yet
+   */
+  public record Outcome(Optional<Trouble> trouble, List<Missing> missing) {
+    public Outcome {
+      missing = List.copyOf(missing);
+    }
+  }
+
+  /**
+   * What is wrong.
+   *
+   * @param mark blocked or attention
+   * @param cause in a sentence
+   * @param because why one thinks so
+   * @param nextLikely the next likely cause; may be empty
+   * @param todo what to do
+   * @param locked what stays locked meanwhile; may be empty
+   * @param waivable id of the reading that can be gone on without; empty where none can
+   */
+  public record Trouble(
+      Mark mark,
+      String cause,
+      String because,
+      String nextLikely,
+      String todo,
+      String locked,
+      String waivable) {}
+}

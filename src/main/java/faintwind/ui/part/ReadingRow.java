@@ -1,0 +1,53 @@
+package faintwind.ui.part;
+
+import faintwind.message.Messages;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** One reading: what, expected band, typed, verdict. Tab walks down the boxes. */
+public final class ReadingRow extends HBox {
+  private final NumberField field;
+  private final MarkLabel verdict;
+  private final Label kept = new Label();
+
+  /**
+   * A row without an entry.
+   *
+   * @param id id of the reading; the box has the id "reading-" and this
+   * @param label what is measured
+   * @param expected what to expect, in words
+   * @param number the box's model
+   */
+  public ReadingRow(String id, String label, String expected, NumberModel number, Messages words) {
+    getStyleClass().addAll("row", "reading-row");
+    setId("row-" + id);
+    Label what = Words.label(label, "tell", "medium");
+    Label band = Words.label(expected, "reading-expected");
+    kept.getStyleClass().addAll("fine", "soft");
+    VBox left = new VBox(what, kept);
+    left.getStyleClass().add("reading-what");
+    HBox.setHgrow(left, Priority.ALWAYS);
+    verdict = new MarkLabel(Mark.READY, "");
+    verdict.getStyleClass().add("reading-verdict");
+    verdict.setVisible(false);
+    String about = words.text("window.reading.about", label, expected);
+    field = new NumberField("reading-" + id, about, number).with(verdict);
+    field.getStyleClass().add("reading-field");
+    getChildren().addAll(left, band, field);
+  }
+
+  /** Shows the verdict and when the entry was kept; both empty while there is none. */
+  public void show(Mark mark, String word, String keptWords) {
+    verdict.setVisible(!word.isEmpty());
+    verdict.show(mark, word);
+    kept.setText(keptWords);
+    kept.setVisible(!keptWords.isEmpty());
+    kept.setManaged(!keptWords.isEmpty());
+  }
+
+  public NumberField field() {
+    return field;
+  }
+}
