@@ -53,8 +53,7 @@ public final class FaintwindApp {
     new FaintwindWindow(
             stage,
             Messages.of(Locale.getDefault()),
-            folder,
-            new Look(),
+            KeptLook.in(folder),
             Clock.system(ZoneId.systemDefault()))
         .show();
   }

@@ -1,11 +1,11 @@
 package faintwind.ui;
 
+import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Objects;
@@ -26,16 +26,20 @@ public final class FaintwindWindow {
   private static final double LEAST_WIDTH_PX = 960;
   private static final double LEAST_HEIGHT_PX = 640;
   private static final double BASE_FONT_PX = 15;
+  private static final Duration TICK = Duration.seconds(10);
   private static final Duration WORK_LOOK = Duration.millis(100);
 
   private final Stage stage;
   private final Desk desk;
+  private final KeptLook kept;
+  private final Designs designs;
   private final Workspace workspace;
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Frame frame;
   private final Scene scene;
   private final Timeline workLook;
+  private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
   private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
@@ -45,12 +49,14 @@ public final class FaintwindWindow {
    *
    * @param stage not yet shown
    * @param words texts in the person's language
-   * @param folder the folder of instruments; need not exist yet
-   * @param look text size, theme and motion as chosen before
+   * @param kept look and name as chosen before, and the folder of instruments
    * @param clock the time of day
    */
-  public FaintwindWindow(Stage stage, Messages words, Path folder, Look look, Clock clock) {
+  public FaintwindWindow(Stage stage, Messages words, KeptLook kept, Clock clock) {
     this.stage = stage;
+    this.kept = kept;
+    Look look = kept.look();
+    designs = Designs.NONE;
     desk =
         new Desk(
             words,
@@ -60,7 +66,7 @@ public final class FaintwindWindow {
             FileQuestion.over(stage),
             look,
             clock);
-    workspace = new Workspace(folder);
+    workspace = new Workspace(kept.folder(), clock, designs);
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -77,9 +83,43 @@ public final class FaintwindWindow {
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
-    go(Place.HOME);
+    if (kept.asked()) {
+      go(Place.HOME);
+    } else {
+      show(new FirstStartScreen(desk, this::firstStartDone));
+      strip.showHome("", false);
+    }
     stage.show();
     fit();
+    ticking.setCycleCount(Animation.INDEFINITE);
+    ticking.play();
+  }
+
+  private void firstStartDone() {
+    keepChoices();
+    go(Place.HOME);
+  }
+
+  private void keepChoices() {
+    WindowChoices choices = kept.choices();
+    desk.background()
+        .entry(
+            watch -> {
+              choices.write(kept.folder());
+              return choices;
+            },
+            written -> {},
+            world ->
+                nextLine.warn(
+                    desk.words().text("window.not-kept", String.valueOf(world.getMessage()))));
+  }
+
+  private void tick() {
+    instrument.ifPresent(
+        opened -> {
+          opened.tryAgain();
+          opened.tick();
+        });
   }
 
   /** The screen that stands in the frame. */
@@ -92,7 +132,9 @@ public final class FaintwindWindow {
   }
 
   /** Opens an instrument at the step where its journal left off. */
-  void open(OpenInstrument opened) {
+  void open(OpenInstrument.Standpoint standpoint) {
+    OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
+    opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
     instrument = Optional.of(opened);
     go(Place.MAKE);
   }
@@ -139,7 +181,8 @@ public final class FaintwindWindow {
     }
     show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
     if (place == Place.HOME) {
-      strip.showHome(workspace.name(), workspace.allMadeUp());
+      strip.showHome(workspace.name(), false);
+      nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
       strip.showInstrument(opened.name(), place, opened.madeUp());
@@ -147,7 +190,7 @@ public final class FaintwindWindow {
   }
 
   private Screen home() {
-    return new PlaceholderScreen(desk, Place.HOME);
+    return new HomeScreen(desk, new HomeModel(desk, workspace, designs, kept.who(), this::open));
   }
 
   /** The one place where the screens of an instrument are made. */
@@ -155,7 +198,8 @@ public final class FaintwindWindow {
     return switch (place) {
       case HOME -> home();
       case RECORD -> new RecordScreen(desk, opened);
-      case DESIGN, MAKE, TURNTABLE, FORMULA, FIELD -> new PlaceholderScreen(desk, place);
+      case MAKE -> new StepScreen(desk, opened);
+      case DESIGN, TURNTABLE, FORMULA, FIELD -> new PlaceholderScreen(desk, place);
     };
   }
 
@@ -194,8 +238,9 @@ public final class FaintwindWindow {
             stylesheet("/faintwind/ui/faintwind.css"),
             stylesheet("/faintwind/ui/data.css"));
     Look look = desk.look();
-    look.theme().addListener((property, was, now) -> dressRoot());
-    look.textPct().addListener((property, was, now) -> dressRoot());
+    look.theme().addListener((property, was, now) -> changed());
+    look.textPct().addListener((property, was, now) -> changed());
+    look.lessMotion().addListener((property, was, now) -> changed());
     look.projector().addListener((property, was, now) -> dressRoot());
     scene.widthProperty().addListener((property, was, now) -> fit());
     desk.background()
@@ -210,6 +255,13 @@ public final class FaintwindWindow {
               }
             });
     dressRoot();
+  }
+
+  private void changed() {
+    dressRoot();
+    if (kept.asked()) {
+      keepChoices();
+    }
   }
 
   private void dressRoot() {

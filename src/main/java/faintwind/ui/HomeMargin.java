@@ -64,7 +64,9 @@ final class HomeMargin {
       left.setMinWidth(Region.USE_PREF_SIZE);
       HBox line =
           new HBox(
-              new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()), name, left);
+              new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()),
+              name,
+              left);
       line.getStyleClass().add("mark-label");
       clocks.getChildren().add(line);
     }

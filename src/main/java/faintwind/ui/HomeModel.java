@@ -49,7 +49,11 @@ public final class HomeModel {
    * @param open shows an instrument
    */
   public HomeModel(
-      Desk desk, Workspace workspace, Designs designs, StringProperty who, Consumer<Standpoint> open) {
+      Desk desk,
+      Workspace workspace,
+      Designs designs,
+      StringProperty who,
+      Consumer<Standpoint> open) {
     words = desk.words();
     background = desk.background();
     this.workspace = workspace;
@@ -220,7 +224,6 @@ public final class HomeModel {
                         "open-first",
                         words.text("window.home.open", line.name()),
                         () -> open(line.folder()))))
-        .orElseGet(
-            () -> Next.say(Mark.BLOCKED, words.text("window.home.all-broken")));
+        .orElseGet(() -> Next.say(Mark.BLOCKED, words.text("window.home.all-broken")));
   }
 }

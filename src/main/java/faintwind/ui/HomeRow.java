@@ -20,7 +20,8 @@ final class HomeRow extends HBox {
     setId("instrument-" + line.folder().getFileName());
     PairDrawing pair = PairDrawing.metal(words.text("window.sign"));
     VBox name =
-        new VBox(Words.label(line.name(), "tell", "semibold"), Words.label(line.what(), "fine", "soft"));
+        new VBox(
+            Words.label(line.name(), "tell", "semibold"), Words.label(line.what(), "fine", "soft"));
     name.getStyleClass().add("home-name");
     HBox lengths = new HBox();
     lengths.getStyleClass().add("lengths");

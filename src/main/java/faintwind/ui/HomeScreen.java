@@ -69,7 +69,8 @@ public final class HomeScreen implements Screen {
     rows.getChildren()
         .setAll(
             view.lines().stream()
-                .map(line -> (Node) new HomeRow(line, desk.words(), () -> model.open(line.folder())))
+                .map(
+                    line -> (Node) new HomeRow(line, desk.words(), () -> model.open(line.folder())))
                 .toList());
     broken
         .getChildren()
@@ -105,7 +106,8 @@ public final class HomeScreen implements Screen {
     Button start = button("first-start", "window.home.start", model::beginNaming);
     Button rehearse = button("first-rehearse", "window.home.rehearse", () -> {});
     rehearse.setDisable(true);
-    VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-later"), "fine", "soft"));
+    VBox later =
+        new VBox(rehearse, Words.label(text("window.home.rehearse-later"), "fine", "soft"));
     Hyperlink demo = new Hyperlink(text("window.home.demo"));
     demo.setId("first-demo");
     demo.setOnAction(event -> model.openDemo());
@@ -124,8 +126,7 @@ public final class HomeScreen implements Screen {
             Words.label(text("window.home.who-why"), "fine", "soft"));
   }
 
-  private Node labelled(
-      String id, String key, javafx.beans.property.StringProperty value) {
+  private Node labelled(String id, String key, javafx.beans.property.StringProperty value) {
     TextField field = new TextField();
     field.setId(id);
     field.setAccessibleText(text(key));

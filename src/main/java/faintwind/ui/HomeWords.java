@@ -35,8 +35,7 @@ final class HomeWords {
 
   HomeView view(Workspace.Found found, Comparator<Line> order) {
     List<Line> lines = found.instruments().stream().map(this::line).sorted(order).toList();
-    List<Clock> running =
-        found.instruments().stream().flatMap(s -> clocksOf(s).stream()).toList();
+    List<Clock> running = found.instruments().stream().flatMap(s -> clocksOf(s).stream()).toList();
     long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
     List<String> broken =
         found.broken().stream()
@@ -70,10 +69,7 @@ final class HomeWords {
 
   /** The step that needs a person first. */
   private static Optional<StepProgress> pressing(Progress progress) {
-    return progress.steps().stream()
-        .filter(StepMarks::stopsItself)
-        .findFirst()
-        .or(progress::next);
+    return progress.steps().stream().filter(StepMarks::stopsItself).findFirst().or(progress::next);
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {

@@ -28,6 +28,7 @@ final class NextLine extends HBox {
   private Next next = Next.say(Mark.READY, "");
   private boolean working;
   private boolean asking;
+  private String warning = "";
 
   NextLine(Messages words) {
     this.words = words;
@@ -52,6 +53,14 @@ final class NextLine extends HBox {
 
   void show(Next now) {
     next = now;
+    if (!working && !asking) {
+      put(next);
+    }
+  }
+
+  /** Says in place of the detail what went wrong; empty words take it away again. */
+  void warn(String trouble) {
+    warning = trouble;
     if (!working && !asking) {
       put(next);
     }
@@ -108,9 +117,13 @@ final class NextLine extends HBox {
   private void put(Next now) {
     mark.show(now.mark(), words.text(now.mark().key()), 0.4);
     sentence.setText(now.sentence());
-    detail.setText(now.detail());
-    said.getChildren()
-        .setAll(now.detail().isEmpty() ? List.of(sentence) : List.of(sentence, detail));
+    String small = warning.isEmpty() ? now.detail() : warning;
+    detail.setText(small);
+    detail.getStyleClass().remove("mark-blocked");
+    if (!warning.isEmpty()) {
+      detail.getStyleClass().add("mark-blocked");
+    }
+    said.getChildren().setAll(small.isEmpty() ? List.of(sentence) : List.of(sentence, detail));
     buttons.getChildren().clear();
     now.others().forEach(act -> buttons.getChildren().add(button(act)));
     now.act()
@@ -120,7 +133,7 @@ final class NextLine extends HBox {
               main.getStyleClass().add("main");
               buttons.getChildren().add(main);
             });
-    setAccessibleText(now.sentence() + " " + now.detail());
+    setAccessibleText(now.sentence() + " " + small);
   }
 
   private static Button button(Act act) {

@@ -168,7 +168,7 @@ public final class OpenInstrument {
         watch -> Standpoint.of(view, OffsetDateTime.now(clock)),
         standpoint -> {
           // An entry that came meanwhile has newer news.
-          if (now.get().view() == view) {
+          if (now.get().view().state().equals(view.state())) {
             now.set(standpoint);
           }
         },

@@ -90,10 +90,7 @@ final class StepNext {
   private Optional<Next> trouble(StepView view) {
     return view.outcome()
         .trouble()
-        .map(
-            t ->
-                Next.say(t.mark(), t.todo(), measureAgain(t))
-                    .withDetail(t.locked()));
+        .map(t -> Next.say(t.mark(), t.todo(), measureAgain(t)).withDetail(t.locked()));
   }
 
   private Act measureAgain(Trouble trouble) {
@@ -145,10 +142,7 @@ final class StepNext {
                 s ->
                     next.withDetail(words.text("window.next.meanwhile", s.step().title()))
                         .withOther(
-                            act(
-                                "go-on",
-                                "window.next.go-on",
-                                () -> model.open(s.step().id()))))
+                            act("go-on", "window.next.go-on", () -> model.open(s.step().id()))))
             .orElse(next);
   }
 

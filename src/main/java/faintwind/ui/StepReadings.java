@@ -38,7 +38,7 @@ final class StepReadings {
   /** The next entry of that reading strikes the one that counts. */
   void beginCorrection(String reading) {
     correcting.add(reading);
-    numbers.get(reading).remark().set(words.text("window.step.correcting"));
+    Objects.requireNonNull(numbers.get(reading)).remark().set(words.text("window.step.correcting"));
   }
 
   /** Follows the journal where the box holds what was kept before. */

@@ -69,8 +69,7 @@ public record StepView(
    * @param chosen id of the answer given; empty where none was
    * @param stop why the way ends here; empty where it does not
    */
-  public record Asked(
-      String id, String text, List<Option> choices, String chosen, String stop) {
+  public record Asked(String id, String text, List<Option> choices, String chosen, String stop) {
     public Asked {
       choices = List.copyOf(choices);
     }
@@ -88,8 +87,7 @@ public record StepView(
    * @param unit symbol
    * @param answer the entry that counts
    */
-  public record ReadingLine(
-      String id, String label, String expected, String unit, Answer answer) {}
+  public record ReadingLine(String id, String label, String expected, String unit, Answer answer) {}
 
   /**
    * What was typed and what it was judged to be.

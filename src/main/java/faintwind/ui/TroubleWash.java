@@ -47,8 +47,7 @@ final class TroubleWash extends VBox {
   private HBox waiver() {
     Hyperlink link = new Hyperlink(words.text("window.step.waive"));
     link.setId("waive");
-    HBox line =
-        new HBox(link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
+    HBox line = new HBox(link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
     line.getStyleClass().add("waiver-line");
     link.setOnAction(event -> said.getChildren().set(said.getChildren().indexOf(line), form()));
     return line;
@@ -74,8 +73,7 @@ final class TroubleWash extends VBox {
     reason
         .textProperty()
         .addListener((p, was, now) -> go.setDisable(!model.canWaive(name.getText(), now)));
-    go.setOnAction(
-        event -> model.waive(trouble.waivable(), name.getText(), reason.getText()));
+    go.setOnAction(event -> model.waive(trouble.waivable(), name.getText(), reason.getText()));
     HBox line = new HBox(name, reason, go);
     line.getStyleClass().add("waiver-form");
     return new VBox(Words.label(words.text("window.step.waive-means"), "fine", "soft"), line);

@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 
-/** The folder of instruments that the window shows. Reads and writes; never on the JavaFX thread. */
+/**
+ * The folder of instruments that the window shows. Reads and writes; never on the JavaFX thread.
+ */
 public final class Workspace {
   private static final String JOURNAL = "journal.jsonl";
 
@@ -97,9 +99,7 @@ public final class Workspace {
 
   private Path freeFolder(String name) {
     String plain =
-        name.toLowerCase(Locale.ROOT)
-            .replaceAll("[^\\p{L}\\p{N}]+", "-")
-            .replaceAll("^-+|-+$", "");
+        name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
     String start = plain.isEmpty() ? "instrument" : plain;
     Path path = folder.resolve(start);
     for (int i = 2; Files.exists(path); i++) {

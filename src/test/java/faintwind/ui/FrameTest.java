@@ -32,8 +32,7 @@ class FrameTest {
     new FaintwindWindow(
             stage,
             Messages.of(Locale.ENGLISH),
-            folder,
-            new Look(),
+            KeptLook.in(folder),
             Clock.system(ZoneId.systemDefault()))
         .show();
   }
