@@ -82,7 +82,7 @@ final class ScreenStage {
   private FileQuestion answers() {
     return new FileQuestion() {
       @Override
-      public Optional<Path> open(String title, String kind, String pattern) {
+      public Optional<Path> open(String title, String kind, String... patterns) {
         return chosen;
       }
 
