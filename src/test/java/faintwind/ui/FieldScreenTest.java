@@ -1,0 +1,108 @@
+package faintwind.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.files.CalibrationFile;
+import faintwind.report.plot.MadeUpCalibration;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+@ExtendWith(ApplicationExtension.class)
+class FieldScreenTest {
+  private static final Path LOG =
+      Path.of("src/test/resources/sample-runs/bench-a/in/field_gusts.csv");
+
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  static Path folder;
+
+  @SuppressWarnings("NullAway.Init") // TestFX calls start first
+  private ScreenStage window;
+
+  @SuppressWarnings("NullAway.Init")
+  private FieldModel model;
+
+  @Start
+  void start(Stage stage) {
+    window = new ScreenStage(stage);
+    model =
+        new FieldModel(window.words, window.background, name -> Optional.of(folder.resolve(name)));
+    window.show(new FieldScreen(window.desk, model));
+  }
+
+  @Test
+  void logIsShownWithItsFlagsAndSavedWithEveryRow(FxRobot robot)
+      throws IOException, TimeoutException {
+    Path calibration = folder.resolve("cal.json");
+    CalibrationFile.write(
+        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    Path log = startedLog();
+    window.choose(calibration);
+    robot.clickOn("#field-calibration-choose");
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
+    WaitForAsyncUtils.waitForFxEvents();
+    window.choose(log);
+    robot.clickOn("#field-drop-choose");
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("field-light"));
+    robot.interact(() -> window.theme(Theme.DARK));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("field-dark"));
+    assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
+        .startsWith("Saturday 21 November: ");
+    assertThat(robot.lookup("#field-plot").tryQuery()).isPresent();
+    robot.clickOn("#field-save");
+    Path saved = folder.resolve("gusts-speeds.csv");
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> Files.exists(saved));
+    assertThat(Files.readAllLines(saved).stream().filter(l -> !l.startsWith("#")).count())
+        .isEqualTo(Files.readAllLines(log).stream().filter(l -> !l.startsWith("#")).count());
+  }
+
+  @Test
+  void aFileThatIsNoLogIsRefusedWithItsPlace(FxRobot robot) throws IOException, TimeoutException {
+    Path calibration = folder.resolve("cal2.json");
+    CalibrationFile.write(
+        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    robot.interact(() -> model.useCalibration(calibration));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
+    Path wrong = Files.writeString(folder.resolve("wrong.csv"), "a,b\n1,2\n");
+    robot.interact(() -> model.open(wrong));
+    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> !model.view().get().problems().isEmpty());
+    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("wrong.csv"));
+    assertThat(model.next().get().act()).isEmpty();
+    assertThat(model.view().get().look()).isEmpty();
+  }
+
+  /** The sample log with a date at its head. */
+  private static Path startedLog() throws IOException {
+    List<String> lines = Files.readAllLines(LOG);
+    Path log = folder.resolve("gusts.csv");
+    return Files.writeString(
+        log, "# start: 2026-11-21T08:00:00+01:00\n" + String.join("\n", lines) + "\n");
+  }
+
+  @Test
+  void everyFlagHasItsOwnWord() {
+    for (SpeedFlag flag : SpeedFlag.values()) {
+      assertThat(window.words.text("convert.flag." + flag.word())).isNotBlank();
+    }
+  }
+}
