@@ -1,0 +1,47 @@
+package faintwind.calibration.fit;
+
+import java.util.Map;
+
+/**
+ * What a fit cannot know of itself is added to its covariance: that the formula's form is not
+ * exactly the ball's, and that the air carried round in a spin need not be quite what the recovery
+ * after it shows. Sizes from the simulation study in docs/accuracy.md: common practice, no source.
+ */
+final class FormAllowance {
+  /** Relative standard uncertainty of a parameter that stands for the form. */
+  private static final Map<String, Double> RELATIVE =
+      Map.of("forced", 0.006, "natural", 0.01, "mixing", 0.03, "b", 0.006, "c", 0.01, "m", 0.03);
+
+  /** The same for what is not positive by nature, absolute. */
+  private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.004);
+
+  private static final double CARRIED_FORM = 0.35;
+
+  private FormAllowance() {}
+
+  static void add(Setup setup, double[] values, double[][] covariance) {
+    for (int i = 0; i < setup.layout().losses(); i++) {
+      covariance[i][i] += form(setup, values, i) + carried(setup, values, i);
+    }
+  }
+
+  /** Variance of a loss parameter that stands for the form. */
+  static double form(Setup setup, double[] values, int i) {
+    String name = setup.unknowns().get(i).name();
+    double u = RELATIVE.getOrDefault(name, 0.0) * values[i] + ABSOLUTE.getOrDefault(name, 0.0);
+    return u * u;
+  }
+
+  /**
+   * Variance of a loss parameter from the carried air: a share that is wrong scales every speed
+   * alike, forced ∝ speed^−n with n about the half that the published forms have near their middle.
+   */
+  static double carried(Setup setup, double[] values, int i) {
+    String name = setup.unknowns().get(i).name();
+    if (setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
+      return 0;
+    }
+    double scale = CARRIED_FORM * values[setup.layout().carriedShare()] * 0.53 * values[i];
+    return scale * scale;
+  }
+}

@@ -1,0 +1,255 @@
+package faintwind.calibration.fit;
+
+import faintwind.calibration.ArmTurning;
+import faintwind.calibration.Direction;
+import faintwind.calibration.Run;
+import faintwind.calibration.RunKind;
+import faintwind.calibration.Uncertain;
+import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.response.TypeLetter;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Turns a setting and a model into the unknowns and tracks of a fit. The priors stated here are
+ * common practice, no source, except where another is named.
+ */
+final class Setup {
+  /** Delay of start and stop against the clicks: a person's reaction and the arm's run-up. */
+  static final double DELAY_S = 3;
+
+  /** Arm radius where its uncertainty is not stated, m. */
+  static final double RADIUS_U_M = 0.002;
+
+  /** Time of a count of turns where its uncertainty is not stated, s. */
+  static final double CLICKS_U_S = 0.5;
+
+  /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
+  static final double CARRIED_SHARE = 0.03;
+
+  static final double CARRIED_SPREAD = 0.02;
+
+  /** Loss of a usual ball in still air, 1/s. */
+  private static final double STILL_LOSS_1_S = 0.0025;
+
+  static final double FIRST_RUN_SCATTER = 0.01;
+
+  private final Setting setting;
+  private final Unknowns unknowns = new Unknowns();
+  private final Layout layout;
+  private boolean statedShare;
+  private final List<Track> tracks = new ArrayList<>();
+  private final List<ZeroReading> zeros = new ArrayList<>();
+  private final Map<String, Integer> speedColumns = new HashMap<>();
+  private final Map<String, Double> statedSpread = new HashMap<>();
+  private final Map<Double, Integer> radiusColumns = new HashMap<>();
+
+  Setup(Setting setting, ResponseModel model) {
+    this.setting = setting;
+    for (Quantity quantity : model.quantities()) {
+      unknowns.add(Unknown.of(quantity));
+    }
+    double reference_K = setting.referenceAir().temperature_K();
+    double bend =
+        setting
+            .signal()
+            .thermocouple()
+            .flatMap(TypeLetter::of)
+            .map(t -> t.bendAt(reference_K))
+            .orElse(0.0);
+    layout =
+        new Layout(
+            model, model.quantities().size(), bend, setting.signal().perKelvin(), reference_K);
+    addPath(reference_K);
+    addCarriedAir();
+    addZeros();
+    for (FileRows file : setting.files()) {
+      tracks.add(track(file));
+    }
+  }
+
+  Layout layout() {
+    return layout;
+  }
+
+  Unknowns unknowns() {
+    return unknowns;
+  }
+
+  /** Relative speed error of each moved run by name: the index of its unknown. */
+  Map<String, Integer> speedColumns() {
+    return speedColumns;
+  }
+
+  /** Stated relative standard uncertainty of a moved run's own speed. */
+  double statedSpread(String run) {
+    return statedSpread.getOrDefault(run, 0.0);
+  }
+
+  /** Index of the relative radius error by radius. */
+  Map<Double, Integer> radiusColumns() {
+    return radiusColumns;
+  }
+
+  /** Whether the share of carried air was stated rather than left to the recordings. */
+  boolean statedShare() {
+    return statedShare;
+  }
+
+  RunProblem problem() {
+    return new RunProblem(layout, unknowns, tracks, zeros);
+  }
+
+  private void addPath(double reference_K) {
+    for (Quantity quantity : ThermalPath.quantities(setting.signal().unit().symbol())) {
+      unknowns.add(Unknown.of(quantity));
+    }
+    double largest_K = setting.largest() / Math.abs(setting.signal().perKelvin());
+    unknowns.replace(
+        layout.path(ThermalPath.HEATING), Unknown.log("heating", STILL_LOSS_1_S * largest_K, 0.7));
+    double spread = 0.01 * setting.largest();
+    double stated = setting.signal().chain().offset().orElse(0);
+    unknowns.replace(layout.path(ThermalPath.OFFSET), Unknown.linear("offset", stated, spread * 3));
+    setting
+        .signal()
+        .thermocouple()
+        .flatMap(TypeLetter::of)
+        .ifPresent(
+            type -> {
+              double slope = type.slopeAt(reference_K);
+              unknowns.replace(
+                  layout.path(ThermalPath.SLOPE),
+                  Unknown.linear("sensitivity_slope", slope, 0.03 * slope));
+            });
+  }
+
+  private void addCarriedAir() {
+    double sum = 0;
+    double u = 0;
+    int stated = 0;
+    for (FileRows file : setting.files()) {
+      for (Run run : file.runs()) {
+        if (run.arm().isPresent() && run.arm().get().swirlShare().isPresent()) {
+          Uncertain share = run.arm().get().swirlShare().get();
+          sum += share.value();
+          u += share.u().orElse(0.3 * share.value() + 0.003);
+          stated++;
+        }
+      }
+    }
+    statedShare = stated > 0;
+    unknowns.add(
+        stated > 0
+            ? Unknown.soft("carried_share", sum / stated, u / stated)
+            : Unknown.soft("carried_share", CARRIED_SHARE, CARRIED_SPREAD));
+    unknowns.add(Unknown.log("carried_rise", 30, 0.7));
+    unknowns.add(Unknown.log("carried_decay", 30, 0.7));
+    unknowns.add(Unknown.log("ramp", 4, 0.5));
+  }
+
+  private void addZeros() {
+    for (Run run : setting.zeros()) {
+      double least = setting.noise() / Math.sqrt(20.0);
+      zeros.add(ZeroReading.of(run.name(), run.recording().signal(), least));
+    }
+  }
+
+  private Track track(FileRows file) {
+    List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
+    Track.Rows rows = RowAverages.of(file, spikes);
+    for (int i = 0; i < rows.size(); i++) {
+      rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
+    }
+    AirAlong air = AirAlong.of(file, setting.referenceAir());
+    SupplyAlong supply =
+        new SupplyAlong(
+            file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
+    List<Turn> turns = new ArrayList<>();
+    for (Run run : file.runs()) {
+      if (run.kind() == RunKind.SPIN) {
+        turns.add(spin(run, run.arm().orElseThrow()));
+      } else if (run.kind() == RunKind.REFERENCE) {
+        turns.add(flow(file, run, run.reference_m_s().orElseThrow()));
+      }
+    }
+    boolean cold = isCold(rows);
+    double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
+    int delta =
+        unknowns.add(
+            Unknown.linear("start_delta " + file.file(), start_K, cold ? 1 : 0.02 * start_K + 1));
+    int power =
+        unknowns.add(
+            cold
+                ? Unknown.linear("start_power " + file.file(), 0, supply.recorded() ? 0.05 : 0.3)
+                : Unknown.linear("start_power " + file.file(), 1, 0.03));
+    return new Track(file, turns, rows, GridMaker.of(file, rows, air, supply), delta, power);
+  }
+
+  private double zeroSignal() {
+    return zeros.isEmpty()
+        ? setting.signal().chain().offset().orElse(0)
+        : zeros.stream().mapToDouble(ZeroReading::signal).average().orElse(0);
+  }
+
+  private boolean isCold(Track.Rows rows) {
+    double first = (rows.signal[0] - zeroSignal()) * Math.signum(setting.signal().perKelvin());
+    return first < 0.15 * setting.largest();
+  }
+
+  private Turn spin(Run run, ArmTurning arm) {
+    double sign = run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
+    double clicks = arm.turnsTime_s().u().orElse(CLICKS_U_S) / arm.turnsTime_s().value();
+    double radius_m = arm.radius_m().value();
+    int radius =
+        radiusColumns.computeIfAbsent(
+            radius_m,
+            r ->
+                unknowns.add(
+                    Unknown.linear(
+                        "radius " + Math.round(1000 * r) + " mm",
+                        0,
+                        arm.radius_m().u().orElse(RADIUS_U_M) / r)));
+    return new Turn(
+        run.name(),
+        sign * arm.speed_m_s(),
+        arm.spinStart_s(),
+        arm.spinStop_s(),
+        1,
+        new Turn.Columns(
+            speedColumn(run.name(), clicks),
+            radius,
+            unknowns.add(Unknown.linear("start_delay " + run.name(), 0, DELAY_S)),
+            unknowns.add(Unknown.linear("stop_delay " + run.name(), 0, DELAY_S))));
+  }
+
+  private Turn flow(FileRows file, Run run, Uncertain speed) {
+    double relative = speed.u().orElse(0.03 * speed.value()) / speed.value();
+    double from = run.recording().signal().first_s();
+    double to = run.recording().signal().last_s();
+    boolean first = from <= file.signal().first_s();
+    boolean last = to >= file.signal().last_s();
+    return new Turn(
+        run.name(),
+        speed.value(),
+        first ? Double.NEGATIVE_INFINITY : from,
+        last ? Double.POSITIVE_INFINITY : to,
+        0,
+        new Turn.Columns(
+            speedColumn(run.name(), relative),
+            -1,
+            first ? -1 : unknowns.add(Unknown.linear("start_delay " + run.name(), 0, DELAY_S)),
+            last ? -1 : unknowns.add(Unknown.linear("stop_delay " + run.name(), 0, DELAY_S))));
+  }
+
+  private int speedColumn(String run, double stated) {
+    statedSpread.put(run, stated);
+    int column =
+        unknowns.add(Unknown.linear("speed " + run, 0, Math.hypot(stated, FIRST_RUN_SCATTER)));
+    speedColumns.put(run, column);
+    return column;
+  }
+}
