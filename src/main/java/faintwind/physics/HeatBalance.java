@@ -18,11 +18,35 @@ public final class HeatBalance {
   private final BallPair pair;
   private final double air_K;
   private final FilmAir film;
+  private final double convectionFactor;
 
   public HeatBalance(BallPair pair, AirState air) {
+    this(pair, air.temperature_K(), new FilmAir(air), 1);
+  }
+
+  private HeatBalance(BallPair pair, double air_K, FilmAir film, double convectionFactor) {
     this.pair = pair;
-    this.air_K = air.temperature_K();
-    this.film = new FilmAir(air);
+    this.air_K = air_K;
+    this.film = film;
+    this.convectionFactor = convectionFactor;
+  }
+
+  /** The same air around other balls. */
+  public HeatBalance with(BallPair other) {
+    return new HeatBalance(other, air_K, film, convectionFactor);
+  }
+
+  /**
+   * The same with all convection of the balls multiplied, to follow how far published correlations
+   * lie apart (6.6–11 % from end to end for Re 10–2500).
+   */
+  public HeatBalance withConvection(double factor) {
+    return new HeatBalance(pair, air_K, film, factor);
+  }
+
+  /** Temperature of the air, K. */
+  public double air_K() {
+    return air_K;
   }
 
   public BallPair pair() {
@@ -79,7 +103,7 @@ public final class HeatBalance {
             rayleigh(ball, excess_K, film_K), film.prandtl(film_K));
     double nu =
         SphereConvection.CONDUCTION + SphereConvection.mixedAboveConduction(forced, natural);
-    return nu * perNusselt_W_K(ball, excess_K);
+    return convectionFactor * nu * perNusselt_W_K(ball, excess_K);
   }
 
   private double perNusselt_W_K(Ball ball, double excess_K) {

@@ -1,5 +1,8 @@
 package faintwind.physics.design;
 
+import faintwind.message.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,11 +11,33 @@ import java.util.Optional;
  * battery where there is none, plating where the balls stay bare) is absent.
  *
  * @param quantities in the order of {@link QuantityId}
+ * @param curve delta, time constant, signal and resolution against speed
+ * @param budget what each part's tolerance does to delta at 1 m/s, K, the largest first
  */
-public record DesignSheet(List<Quantity> quantities) {
+public record DesignSheet(
+    List<Quantity> quantities, List<CurvePoint> curve, List<Spread.Line> budget) {
 
   public DesignSheet {
-    quantities = List.copyOf(quantities);
+    quantities = quantities.stream().sorted(Comparator.comparing(Quantity::id)).toList();
+    curve = List.copyOf(curve);
+    budget = List.copyOf(budget);
+  }
+
+  /** A sheet of quantities alone. */
+  public DesignSheet(List<Quantity> quantities) {
+    this(quantities, List.of(), List.of());
+  }
+
+  /** Everything that follows from a design. */
+  public static DesignSheet of(Design design) {
+    Spread spread = new Spread(design);
+    List<Quantity> all = new ArrayList<>();
+    all.addAll(BallSheet.of(design));
+    all.addAll(HeaterSheet.of(design, spread));
+    all.addAll(HeatSheet.of(design, spread));
+    all.addAll(SignalSheet.of(design, spread));
+    all.addAll(PlatingSheet.of(design));
+    return new DesignSheet(all, DesignCurve.of(design, spread), spread.budget(m -> m.delta_K(1.0)));
   }
 
   /** Every name that a step may use, whatever the design. */
@@ -25,7 +50,21 @@ public record DesignSheet(List<Quantity> quantities) {
     return quantities.stream().filter(q -> q.id().id().equals(id)).findFirst();
   }
 
+  /** A quantity; empty where this design has none. */
   public Optional<Quantity> quantity(QuantityId id) {
     return quantities.stream().filter(q -> q.id() == id).findFirst();
+  }
+
+  /** The reasons of every verdict that is not good, those that stop the design first. */
+  public List<Problem> reasons() {
+    return quantities.stream()
+        .sorted(Comparator.comparing(q -> q.verdict() == Verdict.STOP ? 0 : 1))
+        .flatMap(q -> q.reason().stream())
+        .toList();
+  }
+
+  /** Whether something in it cannot work or is not safe. */
+  public boolean stops() {
+    return quantities.stream().anyMatch(q -> q.verdict() == Verdict.STOP);
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.physics.design;
 
 import faintwind.physics.Thermocouple;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,9 +32,14 @@ public record ThermocoupleType(
     gauges = List.copyOf(gauges);
   }
 
-  /** The wire of a gauge number. */
+  /**
+   * The wire of a gauge number: from the table, or with the resistance of the nearest gauge there
+   * scaled by the cross-section (±5 % more). Empty where the type has no table.
+   */
   public Optional<Gauge> gauge(int awg) {
-    return gauges.stream().filter(g -> g.awg() == awg).findFirst();
+    Optional<Gauge> nearest =
+        gauges.stream().min(Comparator.comparingInt(g -> Math.abs(g.awg() - awg)));
+    return nearest.map(g -> g.awg() == awg ? g : g.scaled(awg));
   }
 
   /** One conductor's alloy and its thermal conductivity, W/(m K). */
@@ -49,5 +55,11 @@ public record ThermocoupleType(
   public record Colours(String standard, String positive, String negative, String status) {}
 
   /** A gauge: diameter of one conductor and resistance of both together for each metre of run. */
-  public record Gauge(int awg, double diameter_m, Interval pair_ohm_m) {}
+  public record Gauge(int awg, double diameter_m, Interval pair_ohm_m) {
+    private Gauge scaled(int other) {
+      double d = Wire.gauge_m(other);
+      double ratio = diameter_m / d;
+      return new Gauge(other, d, pair_ohm_m.times(Interval.share(ratio * ratio, 0.05)));
+    }
+  }
 }

@@ -1,0 +1,30 @@
+package faintwind.physics.design;
+
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.Optional;
+
+/** Quantities with a verdict that has a reason. */
+final class Judged {
+  private Judged() {}
+
+  /** Usable, with a reason to look at it. */
+  static Quantity improve(QuantityId id, Interval value, String reason, String... details) {
+    Problem problem = Problem.warning(reason, place(id), details[0], rest(details));
+    return new Quantity(id, value, Verdict.IMPROVE, Optional.of(problem));
+  }
+
+  /** Not usable, with the reason. */
+  static Quantity stop(QuantityId id, Interval value, String reason, String... details) {
+    Problem problem = Problem.error(reason, place(id), details[0], rest(details));
+    return new Quantity(id, value, Verdict.STOP, Optional.of(problem));
+  }
+
+  private static Where place(QuantityId id) {
+    return Where.NOWHERE.atColumn(id.id());
+  }
+
+  private static String[] rest(String[] details) {
+    return java.util.Arrays.copyOfRange(details, 1, details.length);
+  }
+}
