@@ -36,6 +36,7 @@ public final class Main {
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
     line.addSubcommand(new ConvertCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal));
+    line.addSubcommand(new SizeCommand(terminal));
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));

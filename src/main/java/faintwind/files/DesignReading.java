@@ -54,7 +54,10 @@ final class DesignReading {
   Checked<Design> design() {
     DesignKeys air = keys("air");
     DesignKeys use = keys("use");
-    double altitude_m = air.number("altitude_m", 0);
+    double altitude_m =
+        air.has("pressure_hPa")
+            ? air.optional("altitude_m").orElse(0)
+            : air.number("altitude_m", 0);
     Optional<BallDesign> ball = ball(keys("ball"));
     Optional<HeaterDesign> heater = heater(keys("heater"), supplyVoltage());
     SupplyDesign supply = supply(keys("supply"));

@@ -104,6 +104,33 @@ public enum QuantityId {
     return id;
   }
 
+  /** What the quantity belongs to. */
+  public Group group() {
+    if (compareTo(BALL_DIAMETER) < 0) {
+      return Group.AIR;
+    }
+    if (compareTo(HEATER_RESISTANCE) < 0) {
+      return Group.BALLS;
+    }
+    if (compareTo(STILL_DELTA) < 0) {
+      return Group.HEATER;
+    }
+    if (compareTo(SENSITIVITY) < 0) {
+      return Group.HEAT;
+    }
+    return compareTo(PLATING_NICKEL_CURRENT) < 0 ? Group.SIGNAL : Group.PLATING;
+  }
+
+  /** Groups of quantities; the words are under {@code quantity-group.} */
+  public enum Group {
+    AIR,
+    BALLS,
+    HEATER,
+    HEAT,
+    SIGNAL,
+    PLATING
+  }
+
   /** Unit as it is written; empty for a pure number. */
   public String unit() {
     return unit;

@@ -7,6 +7,9 @@ import java.util.List;
 final class SignalSheet {
   private static final double ZERO_K = 0.1; // two balls in one room, common practice, no source
 
+  /** Twice a reading's standard uncertainty, as a share of the still-air signal. */
+  private static final double COARSE = 0.01;
+
   private SignalSheet() {}
 
   static List<Quantity> of(Design design, Spread spread) {
@@ -52,14 +55,16 @@ final class SignalSheet {
           name,
           gain);
     }
-    if (share.nominal() < 1) {
+    double told = 2e3 * sense.logger().u_V() / still_mV.nominal();
+    if (told > COARSE) {
       return Judged.improve(
           QuantityId.RANGE_SHARE,
           share,
           "design.range-hardly-used",
           Figures.of(share.nominal()),
           name,
-          Figures.of(sense.gain() * 50 / share.nominal()));
+          Figures.of(100 * told),
+          Figures.of(Math.floor(sense.gain() * 80 / share.high())));
     }
     return Quantity.good(QuantityId.RANGE_SHARE, share);
   }

@@ -1,0 +1,49 @@
+package faintwind.job;
+
+import faintwind.files.DesignFile;
+import faintwind.files.Library;
+import faintwind.message.Checked;
+import faintwind.physics.design.Catalogue;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignSheet;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads a design and works out everything that follows from it. */
+public final class Size {
+  private Size() {}
+
+  /**
+   * A design with its sheet.
+   *
+   * @param design the design
+   * @param sheet what follows
+   */
+  public record Sized(Design design, DesignSheet sheet) {}
+
+  /**
+   * Sizes a design with the parts that ship with the program.
+   *
+   * @param design the design file
+   * @return design and sheet, with a note of what was assumed; or every problem of the file
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<Sized> run(Path design) throws IOException {
+    return run(design, Optional.empty());
+  }
+
+  /**
+   * Sizes a design with the parts that ship with the program and those of a folder.
+   *
+   * @param design the design file
+   * @param ownParts folder with {@code metals/}, {@code wires/} … of the user's own
+   */
+  public static Checked<Sized> run(Path design, Optional<Path> ownParts) throws IOException {
+    Checked<Catalogue> parts = Library.read(ownParts);
+    if (!(parts instanceof Checked.Ok<Catalogue> catalogue)) {
+      return Checked.refused(parts.problems());
+    }
+    return DesignFile.read(design, catalogue.value()).map(d -> new Sized(d, DesignSheet.of(d)));
+  }
+}
