@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /** What a file seems to be, by its name and its first bytes. */
 public enum FileKind {
@@ -16,6 +17,9 @@ public enum FileKind {
   UNKNOWN;
 
   private static final int LOOKED_AT_BYTES = 4096;
+  private static final Pattern CHAIN_KEY = Pattern.compile("\"(input|gain|sign)\"");
+  private static final Pattern TABLE_COLUMN =
+      Pattern.compile("(^|,)\\s*(run|kind|radius_mm|turns_time_s|spin_start_s)\\s*(,|$)");
 
   /** The word in bundle keys. */
   public String word() {
@@ -31,22 +35,26 @@ public enum FileKind {
     if (name.equals(ChainFile.NAME)) {
       return CHAIN;
     }
+    String head = head(path);
     if (name.endsWith(".json")) {
-      return CALIBRATION;
+      boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();
+      return chain ? CHAIN : CALIBRATION;
     }
-    return name.equals("runs.csv") || firstRow(path).matches("(.*,)?\\s*kind\\s*(,.*)?")
-        ? RUNS_TABLE
-        : RUN_FILE;
+    String row = firstRow(head);
+    if (name.equals("runs.csv") || TABLE_COLUMN.matcher(row).find()) {
+      return RUNS_TABLE;
+    }
+    return name.endsWith(".csv") || row.contains(LogColumns.TIME) ? RUN_FILE : UNKNOWN;
   }
 
-  private static String firstRow(Path path) throws IOException {
+  private static String firstRow(String head) {
+    return head.lines().filter(line -> !line.startsWith("#")).findFirst().orElse("");
+  }
+
+  private static String head(Path path) throws IOException {
     try (InputStream in = Files.newInputStream(path)) {
       String text = new String(in.readNBytes(LOOKED_AT_BYTES), StandardCharsets.UTF_8);
-      return text.replace("\uFEFF", "")
-          .lines()
-          .filter(line -> !line.startsWith("#"))
-          .findFirst()
-          .orElse("");
+      return text.replace("\uFEFF", "");
     }
   }
 }

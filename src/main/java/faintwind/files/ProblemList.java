@@ -21,6 +21,9 @@ final class ProblemList {
   private final Map<Kind, Integer> counts = new LinkedHashMap<>();
 
   void add(Problem problem) {
+    if (problems.contains(problem)) {
+      return;
+    }
     Kind kind = kind(problem);
     int count = counts.merge(kind, 1, Integer::sum);
     if (count <= LISTED) {

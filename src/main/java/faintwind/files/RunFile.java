@@ -128,24 +128,38 @@ public final class RunFile {
     if (!isWhole()) {
       return;
     }
+    // every cell is judged, also where the time cannot be used
+    OptionalDouble time_s = time();
+    OptionalDouble value = signal();
+    Map<AirCell, OptionalDouble> state = new EnumMap<>(AirCell.class);
+    for (AirCell kind : AirCell.values()) {
+      state.put(kind, air(kind));
+    }
+    OptionalDouble supply_V = number(LogColumns.SUPPLY);
+    if (time_s.isPresent()) {
+      double t_s = time_s.getAsDouble();
+      value.ifPresent(v -> signal.add(t_s, v));
+      state.forEach(
+          (kind, si) ->
+              si.ifPresent(v -> air.computeIfAbsent(kind, k -> new GrowingSeries()).add(t_s, v)));
+      supply_V.ifPresent(v -> supply.add(t_s, v));
+    }
+  }
+
+  private OptionalDouble time() {
     OptionalDouble time_s = required(LogColumns.TIME);
     if (time_s.isEmpty()) {
-      return;
+      return time_s;
     }
-    double t_s = time_s.getAsDouble();
-    if (last_s.isPresent() && t_s <= last_s.getAsDouble()) {
-      String before = NumberCell.shown(last_s.getAsDouble());
+    OptionalDouble before_s = last_s;
+    last_s = time_s;
+    if (before_s.isPresent() && time_s.getAsDouble() <= before_s.getAsDouble()) {
+      String before = NumberCell.shown(before_s.getAsDouble());
       problems.error(
           "file.time-not-increasing", here(LogColumns.TIME), cell(LogColumns.TIME), before);
-      last_s = time_s;
-      return;
+      return OptionalDouble.empty();
     }
-    last_s = time_s;
-    readSignal(t_s);
-    for (AirCell kind : AirCell.values()) {
-      readAir(kind, t_s);
-    }
-    number(LogColumns.SUPPLY).ifPresent(v -> supply.add(t_s, v));
+    return time_s;
   }
 
   private boolean isWhole() {
@@ -177,32 +191,27 @@ public final class RunFile {
     return false;
   }
 
-  private void readSignal(double t_s) {
+  private OptionalDouble signal() {
     String column = columns.unit().column();
     if (cells.isEmpty(columns.index(column))) {
       problems.warning("file.signal-empty", here(column), "");
-      return;
+      return OptionalDouble.empty();
     }
     OptionalDouble value = required(column);
-    if (value.isEmpty()) {
-      return;
+    if (terminal < 0 || value.isEmpty()) {
+      return value;
     }
-    if (terminal < 0) {
-      signal.add(t_s, value.getAsDouble());
-      return;
-    }
-    OptionalDouble own = required(columns.names().get(terminal));
-    own.ifPresent(own_C -> signal.add(t_s, value.getAsDouble() - own_C));
+    OptionalDouble own_C = required(columns.names().get(terminal));
+    return own_C.isPresent() ? OptionalDouble.of(value.getAsDouble() - own_C.getAsDouble()) : own_C;
   }
 
-  private void readAir(AirCell kind, double t_s) {
+  private OptionalDouble air(AirCell kind) {
     OptionalDouble value = number(kind.column());
     if (value.isPresent() && !kind.allows(value.getAsDouble())) {
       problems.warning(
           "file.air-out-of-range", here(kind.column()), cell(kind.column()), kind.allowed());
     }
-    kind.siOf(value)
-        .ifPresent(si -> air.computeIfAbsent(kind, k -> new GrowingSeries()).add(t_s, si));
+    return kind.siOf(value);
   }
 
   // an optional column: nothing where it or its cell is missing
