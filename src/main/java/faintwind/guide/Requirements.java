@@ -64,7 +64,9 @@ final class Requirements {
   List<Problem> gate(String gate) {
     List<Problem> reasons = new ArrayList<>();
     for (Step step : checklist.stepsOfGate(gate)) {
-      if (!isDone(step)) {
+      if (isSkipped(step)) {
+        reasons.add(error("gate.not-needed", step, step.title(), step.id()));
+      } else if (!isDone(step)) {
         reasons.addAll(toFinish(step));
         if (situation.state().finished(step.id()).isEmpty()) {
           reasons.add(error("gate.not-finished", step, step.title(), step.id()));
@@ -79,7 +81,8 @@ final class Requirements {
     if (known != null) {
       return known;
     }
-    boolean open = checklist.stepsOfGate(gate).stream().allMatch(this::isDone);
+    boolean open =
+        checklist.stepsOfGate(gate).stream().allMatch(step -> isDone(step) && !isSkipped(step));
     gates.put(gate, open);
     return open;
   }

@@ -1,0 +1,140 @@
+package faintwind.guide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.Situation.DatedSheet;
+import faintwind.message.Problem;
+import faintwind.physics.design.Interval;
+import faintwind.physics.design.QuantityId;
+import faintwind.record.Event;
+import faintwind.record.Event.Corrected;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.StepFinished;
+import faintwind.record.Event.StepOpened;
+import faintwind.record.Event.Waived;
+import faintwind.record.InstrumentState;
+import faintwind.record.JournalEntry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class ProgressTest {
+  private static final Checklist CHECKLIST = ShippedChecklist.standard();
+  private final List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
+
+  private StepState state(String step) {
+    return progress().step(step).orElseThrow().state();
+  }
+
+  private Progress progress() {
+    return Progress.of(CHECKLIST, SampleBuild.after(entries));
+  }
+
+  private static ReadingEntered reading(String id, String typed, String unit) {
+    return new ReadingEntered(id, typed, SampleBuild.amount(typed, unit), Optional.empty());
+  }
+
+  private String entryOf(String reading) {
+    return entries.stream()
+        .filter(e -> e.event() instanceof ReadingEntered r && r.reading().equals(reading))
+        .findFirst()
+        .orElseThrow()
+        .id();
+  }
+
+  @Test
+  void aCompleteBuildIsDoneAndPlatingWasNotNeeded() {
+    for (Progress.StepProgress step : progress().steps()) {
+      assertThat(step.state().settled()).as(step.step().id() + step.reasons()).isTrue();
+    }
+    assertThat(state("plating-order")).isEqualTo(StepState.NOT_NEEDED);
+    assertThat(progress().next()).isEmpty();
+  }
+
+  @Test
+  void atTheBeginningOnlyWhatNeedsNothingIsReady() {
+    entries.clear();
+    List<String> ready =
+        progress().steps().stream()
+            .filter(s -> s.state() == StepState.READY)
+            .map(s -> s.step().id())
+            .toList();
+    assertThat(ready).containsExactly("choose-use");
+    entries.add(SampleBuild.entry("o", "choose-use", new StepOpened()));
+    assertThat(state("choose-use")).isEqualTo(StepState.DOING);
+    assertThat(progress().next().orElseThrow().step().id()).isEqualTo("choose-use");
+  }
+
+  @Test
+  void aReadingThatStopsBlocksItsStepAndWhatNeedsIt() {
+    entries.add(SampleBuild.entry("x", "heater-insulation", reading("lead-a-ball", "420k", "MΩ")));
+    assertThat(state("heater-insulation")).isEqualTo(StepState.BLOCKED);
+    assertThat(state("glue-junctions")).isEqualTo(StepState.BLOCKED);
+    assertThat(state("glue-heater")).isEqualTo(StepState.DONE);
+  }
+
+  @Test
+  void aRunningClockWaits() {
+    entries.add(
+        SampleBuild.entry("c", "glue-junctions", new Event.ClockStarted("junction-cure", 86_400)));
+    Progress.StepProgress step = progress().step("glue-junctions").orElseThrow();
+    assertThat(step.state()).isEqualTo(StepState.WAITING);
+    assertThat(step.clock().orElseThrow().left_s()).isEqualTo(82_800);
+  }
+
+  @Test
+  void aWaiverNeedsAttentionAndLetsOthersGoOn() {
+    entries.add(SampleBuild.entry("x", "heater-insulation", reading("lead-a-ball", "6 M", "MΩ")));
+    entries.add(
+        SampleBuild.entry("w", "heater-insulation", new Waived("lead-a-ball", "for show only")));
+    assertThat(state("heater-insulation")).isEqualTo(StepState.NEEDS_ATTENTION);
+    assertThat(state("glue-junctions")).isEqualTo(StepState.DONE);
+    assertThat(progress().next()).isEmpty();
+  }
+
+  @Test
+  void aCorrectedReadingLeavesItsTraceAndDoubtsWhatRestsOnIt() {
+    Corrected slip =
+        new Corrected(
+            entryOf("heater-alone"),
+            "typed for another resistor",
+            Optional.of(reading("heater-alone", "99.8", "Ω")));
+    entries.add(SampleBuild.entry("k", "heater-alone", slip));
+    assertThat(state("heater-alone")).isEqualTo(StepState.CORRECTED);
+    Progress.StepProgress later = progress().step("coats-on-plate").orElseThrow();
+    assertThat(later.state()).isEqualTo(StepState.NEEDS_ATTENTION);
+    assertThat(later.doubts().stream().map(Problem::id)).containsExactly("doubt.corrected-before");
+    assertThat(state("weigh-drilled")).isEqualTo(StepState.DONE);
+    entries.add(
+        new JournalEntry(
+            "f", SampleBuild.LATER, "Ada Test", Optional.of("coats-on-plate"), new StepFinished()));
+    assertThat(state("coats-on-plate")).isEqualTo(StepState.DONE);
+  }
+
+  @Test
+  void aChangedDesignDoubtsExactlyTheStepsThatUsedTheChangedNumbers() {
+    DatedSheet before = new DatedSheet(SampleBuild.BEGIN, SampleBuild.sheet());
+    DatedSheet after =
+        new DatedSheet(
+            SampleBuild.LATER.minusHours(2),
+            SampleBuild.sheet(Map.of(QuantityId.BORE, Interval.exact(3.2))));
+    Situation situation =
+        new Situation(InstrumentState.replay(entries), List.of(before, after), SampleBuild.LATER);
+    Progress progress = Progress.of(CHECKLIST, situation);
+    Progress.StepProgress drill = progress.step("drill-heated").orElseThrow();
+    assertThat(drill.doubts().get(0).found()).isEqualTo("bore_mm");
+    assertThat(drill.state()).isEqualTo(StepState.NEEDS_ATTENTION);
+    assertThat(progress.step("weigh-blanks").orElseThrow().doubts()).isEmpty();
+  }
+
+  @Test
+  void aStageShowsItsMostPressingStep() {
+    Stage assemble = CHECKLIST.stages().get(3);
+    assertThat(progress().stage(assemble)).isEqualTo(StepState.DONE);
+    assertThat(progress().stage(CHECKLIST.stages().get(2))).isEqualTo(StepState.DONE);
+    entries.removeIf(e -> e.step().filter("mount-pair"::equals).isPresent());
+    assertThat(progress().stage(assemble)).isEqualTo(StepState.READY);
+  }
+}
