@@ -24,6 +24,7 @@ final class Requirements {
   private final Set<String> skipped;
   private final Map<String, Boolean> done = new HashMap<>();
   private final Map<String, Boolean> gates = new HashMap<>();
+  private final Map<String, List<Problem>> missing = new HashMap<>();
 
   Requirements(Checklist checklist, Situation situation) {
     this.checklist = checklist;
@@ -104,6 +105,15 @@ final class Requirements {
   }
 
   List<Problem> toFinish(Step step) {
+    List<Problem> known = missing.get(step.id());
+    if (known == null) {
+      known = List.copyOf(findMissing(step));
+      missing.put(step.id(), known);
+    }
+    return known;
+  }
+
+  private List<Problem> findMissing(Step step) {
     List<Problem> reasons = new ArrayList<>(toBegin(step));
     for (Caution caution : Gate.unread(step, situation)) {
       reasons.add(error("gate.caution", step, caution.text(), caution.id()));
