@@ -199,7 +199,9 @@ public final class FaintwindWindow {
       case HOME -> home();
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
-      case DESIGN, TURNTABLE, FORMULA, FIELD -> new PlaceholderScreen(desk, place);
+      case TURNTABLE -> DataScreens.turntable(desk, opened);
+      case FIELD -> DataScreens.field(desk, opened);
+      case DESIGN, FORMULA -> new PlaceholderScreen(desk, place);
     };
   }
 

@@ -7,7 +7,7 @@ import faintwind.job.Convert;
 import faintwind.job.FieldFindings;
 import faintwind.job.FieldRows;
 import faintwind.job.LookAtLog;
-import faintwind.job.ReadCalibration;
+import faintwind.job.OpenCalibration;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -78,7 +78,7 @@ public final class FieldModel {
   /** Converts by this calibration from now on. */
   public void useCalibration(Path file) {
     background.run(
-        watch -> ReadCalibration.read(file),
+        watch -> OpenCalibration.read(file),
         read -> calibrationRead(file, read),
         broke -> problem(file, broke));
   }

@@ -25,7 +25,7 @@ import javafx.scene.layout.VBox;
 
 /** Takes the turntable's recordings and shows them, after the caution of the spinning arm. */
 public final class TurntableScreen implements Screen {
-  private static final String CAUTION = "spinning-arm";
+  static final String CAUTION = "spinning-arm";
 
   private final Desk desk;
   private final TurntableModel model;

@@ -1,0 +1,79 @@
+package faintwind.ui;
+
+import faintwind.job.KeepRuns;
+import faintwind.record.Event;
+import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Standing;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes the screens that show data, each on what the open instrument has on record. */
+final class DataScreens {
+  private DataScreens() {}
+
+  /** The turntable, with the runs kept last. */
+  static Screen turntable(Desk desk, OpenInstrument instrument) {
+    TurntableModel model =
+        new TurntableModel(
+            desk.words(),
+            desk.background(),
+            table -> {
+              instrument.enter(enter -> KeepRuns.keep(instrument.folder(), table, enter));
+              desk.go().accept(Place.FORMULA);
+            });
+    runsTable(instrument).ifPresent(model::open);
+    return new TurntableScreen(
+        desk,
+        model,
+        cautionReadBy(desk, instrument),
+        event -> instrument.enter(enter -> enter.plain(Optional.empty(), event)));
+  }
+
+  /** A field log by the calibration in force. */
+  static Screen field(Desk desk, OpenInstrument instrument) {
+    FieldModel model =
+        new FieldModel(
+            desk.words(),
+            desk.background(),
+            name -> desk.files().save(desk.words().text("field.next.save.act"), name));
+    inForce(instrument).ifPresent(model::useCalibration);
+    return new FieldScreen(desk, model);
+  }
+
+  /** The runs table that was kept last. */
+  static Optional<Path> runsTable(OpenInstrument instrument) {
+    List<Standing<Event.FileAdded>> tables =
+        instrument.state().standing(Event.FileAdded.class).stream()
+            .filter(line -> line.event().kind() == Event.FileKind.RUNS_TABLE)
+            .toList();
+    return tables.isEmpty()
+        ? Optional.empty()
+        : Optional.of(instrument.folder().resolve(tables.get(tables.size() - 1).event().file()));
+  }
+
+  /** The calibration that counts now. */
+  static Optional<Path> inForce(OpenInstrument instrument) {
+    return instrument
+        .state()
+        .last(Event.CalibrationPutInForce.class)
+        .map(line -> instrument.folder().resolve(line.event().file()));
+  }
+
+  private static Optional<String> cautionReadBy(Desk desk, OpenInstrument instrument) {
+    return instrument.state().standing(CautionAcknowledged.class).stream()
+        .filter(line -> line.event().caution().equals(TurntableScreen.CAUTION))
+        .findFirst()
+        .map(
+            line ->
+                desk.words()
+                    .text(
+                        "turntable.caution.read-by",
+                        line.who(),
+                        DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                            .withLocale(desk.words().locale())
+                            .format(line.at())));
+  }
+}
