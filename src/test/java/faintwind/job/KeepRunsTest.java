@@ -24,11 +24,10 @@ class KeepRunsTest {
     Path instrument = folder.resolve("rind");
     Enter.Person person = Enter.Person.named("Ida");
     if (!Files.exists(instrument)) {
-      Enter.begin(
-          instrument, new Event.InstrumentCreated("Rind", true), Clock.systemDefaultZone(), person);
+      Enter.begin(instrument, new Event.InstrumentCreated("Rind", true), Clock.systemUTC(), person);
     }
     InstrumentView view = value(InstrumentView.open(instrument, design -> Optional.empty()));
-    return new Enter(view, Clock.systemDefaultZone(), person);
+    return new Enter(view, Clock.systemUTC(), person);
   }
 
   private static <T> T value(Checked<T> read) {
