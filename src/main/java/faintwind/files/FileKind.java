@@ -12,10 +12,13 @@ import java.util.regex.Pattern;
 public enum FileKind {
   CALIBRATION,
   CHAIN,
+  DESIGN,
+  INSTRUMENT,
   RUNS_TABLE,
   RUN_FILE,
   UNKNOWN;
 
+  private static final String JOURNAL = "journal.jsonl";
   private static final int LOOKED_AT_BYTES = 4096;
   private static final Pattern CHAIN_KEY = Pattern.compile("\"(input|gain|sign)\"");
   private static final Pattern TABLE_COLUMN =
@@ -29,13 +32,16 @@ public enum FileKind {
   /** The kind; a file that could be anything is taken by its ending. */
   public static FileKind of(Path path) throws IOException {
     if (Files.isDirectory(path)) {
-      return UNKNOWN;
+      return Files.exists(path.resolve(JOURNAL)) ? INSTRUMENT : UNKNOWN;
     }
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
     if (name.equals(ChainFile.NAME)) {
       return CHAIN;
     }
     String head = head(path);
+    if (name.endsWith(".json") && head.contains("\"faintwind-design/")) {
+      return DESIGN;
+    }
     if (name.endsWith(".json")) {
       boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();
       return chain ? CHAIN : CALIBRATION;

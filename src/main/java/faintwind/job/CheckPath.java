@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds out what a file or folder is and lists everything that is wrong with it. */
 public final class CheckPath {
@@ -49,10 +50,21 @@ public final class CheckPath {
     return "check.kind." + kind.word();
   }
 
+  private static Checked<InstrumentView> instrument(Path path) throws IOException {
+    return InstrumentView.open(path, text -> Optional.empty())
+        .then(
+            view ->
+                view.writable()
+                    ? Checked.ok(view, view.problems())
+                    : Checked.refused(view.problems()));
+  }
+
   private static Checked<?> problems(FileKind kind, Path path, String name) throws IOException {
     return switch (kind) {
       case CALIBRATION -> CalibrationFile.read(path, name);
       case CHAIN -> ChainFile.read(path, name);
+      case DESIGN -> Size.run(path);
+      case INSTRUMENT -> instrument(path);
       case RUNS_TABLE -> RunsTable.read(path);
       case RUN_FILE -> RunFile.read(path, name, SignalChain.Input.VOLTAGE);
       case UNKNOWN -> Checked.refused(Problem.error("check.unknown", Where.file(name), name));
