@@ -3,7 +3,9 @@ package faintwind.ui;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
+import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ObservableValue;
@@ -47,6 +49,20 @@ final class FirstStartScreen implements Screen {
                 Mark.READY,
                 text("window.first.next"),
                 new Act("first-keep", text("window.first.keep"), keep)));
+  }
+
+  @Override
+  public List<Node> margin() {
+    VBox sample = new VBox();
+    sample.getStyleClass().add("aside-part");
+    sample
+        .getChildren()
+        .addAll(
+            Words.label(text("window.home.how"), "tell", "semibold"),
+            Words.label(text("window.home.how-text"), "soft"));
+    PictureView.of("principle.svg", text("window.home.principle-shows"))
+        .ifPresent(sample.getChildren()::add);
+    return List.of(sample);
   }
 
   private HBox sizes() {

@@ -60,6 +60,7 @@ final class Frame extends VBox {
 
   void show(Screen now) {
     screen = Optional.of(now);
+    now.margin().forEach(node -> node.visibleProperty().addListener((p, was, is) -> arrange()));
     arrange();
   }
 
@@ -97,7 +98,7 @@ final class Frame extends VBox {
       pathPane.setContent(s.path().get());
       body.getChildren().add(pathPane);
     }
-    List<Node> notesAndDrawings = s.margin();
+    List<Node> notesAndDrawings = s.margin().stream().filter(Node::isVisible).toList();
     boolean marginBeside = !narrow && !notesAndDrawings.isEmpty();
     List<Node> sheet = new ArrayList<>();
     if (!pathBeside) {

@@ -21,7 +21,7 @@ final class HomeMargin {
   private final VBox principle = new VBox();
   private final VBox clocks = new VBox();
   private final HBox buttons = new HBox();
-  private final Hyperlink demo = new Hyperlink();
+  private final Hyperlink demo;
 
   HomeMargin(Messages words, HomeModel model) {
     this.words = words;
@@ -39,12 +39,9 @@ final class HomeMargin {
         .getChildren()
         .add(Words.label(words.text("window.home.principle-source"), "fine", "soft"));
     clocks.getStyleClass().add("aside-part");
-    Button begin = new Button(words.text("window.home.new"));
-    begin.setId("new-instrument");
-    begin.setOnAction(event -> model.beginNaming());
-    demo.setText(words.text("window.home.demo"));
-    demo.setId("open-demo");
-    demo.setOnAction(event -> model.openDemo());
+    Button begin =
+        Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
+    demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     buttons.getChildren().add(begin);
     buttons.getStyleClass().add("margin-buttons");
   }
@@ -80,8 +77,7 @@ final class HomeMargin {
     if (mode == HomeModel.Mode.LIST) {
       column.getChildren().addAll(Words.rule(), clocks, buttons, demo);
     }
-    if (mode == HomeModel.Mode.FIRST_RUN) {
-      column.getChildren().clear();
-    }
+    // The first run has the drawing large, in the sheet.
+    column.setVisible(mode != HomeModel.Mode.FIRST_RUN);
   }
 }

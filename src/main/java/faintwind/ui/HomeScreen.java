@@ -103,14 +103,12 @@ public final class HomeScreen implements Screen {
               picture.getStyleClass().add("principle-large");
               first.getChildren().add(picture);
             });
-    Button start = button("first-start", "window.home.start", model::beginNaming);
-    Button rehearse = button("first-rehearse", "window.home.rehearse", () -> {});
+    Button start = Words.button("first-start", text("window.home.start"), model::beginNaming);
+    Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), () -> {});
     rehearse.setDisable(true);
     VBox later =
         new VBox(rehearse, Words.label(text("window.home.rehearse-later"), "fine", "soft"));
-    Hyperlink demo = new Hyperlink(text("window.home.demo"));
-    demo.setId("first-demo");
-    demo.setOnAction(event -> model.openDemo());
+    Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
     HBox choices = new HBox(start, later, demo);
     choices.getStyleClass().add("first-choices");
     first.getChildren().addAll(Words.label(text("window.home.first-why"), "tell"), choices);
@@ -136,13 +134,6 @@ public final class HomeScreen implements Screen {
     VBox box = new VBox(label, field);
     box.getStyleClass().add("labelled");
     return box;
-  }
-
-  private Button button(String id, String key, Runnable run) {
-    Button button = new Button(text(key));
-    button.setId(id);
-    button.setOnAction(event -> run.run());
-    return button;
   }
 
   private String text(String key) {
