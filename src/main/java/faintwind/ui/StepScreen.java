@@ -55,6 +55,11 @@ public final class StepScreen implements Screen {
     show(model.view().get());
   }
 
+  /** Shows a step, as the path does. */
+  void openStep(String id) {
+    model.open(id);
+  }
+
   private String currentStep() {
     return model.stepId();
   }
