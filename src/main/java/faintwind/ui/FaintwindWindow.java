@@ -32,7 +32,6 @@ public final class FaintwindWindow {
   private final Stage stage;
   private final Desk desk;
   private final KeptLook kept;
-  private final Designs designs;
   private final Workspace workspace;
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -56,7 +55,6 @@ public final class FaintwindWindow {
     this.stage = stage;
     this.kept = kept;
     Look look = kept.look();
-    designs = Designs.NONE;
     desk =
         new Desk(
             words,
@@ -66,7 +64,7 @@ public final class FaintwindWindow {
             FileQuestion.over(stage),
             look,
             clock);
-    workspace = new Workspace(kept.folder(), clock, designs);
+    workspace = new Workspace(kept.folder(), clock);
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -190,7 +188,7 @@ public final class FaintwindWindow {
   }
 
   private Screen home() {
-    return new HomeScreen(desk, new HomeModel(desk, workspace, designs, kept.who(), this::open));
+    return new HomeScreen(desk, new HomeModel(desk, workspace, kept.who(), this::open));
   }
 
   /** The one place where the screens of an instrument are made. */
@@ -217,7 +215,7 @@ public final class FaintwindWindow {
     showNext(now.next().getValue());
     frame.show(now);
     // After the layout, when the nodes of the new screen are in the scene.
-    Platform.runLater(() -> now.firstFocus().ifPresent(node -> node.requestFocus()));
+    Platform.runLater(() -> now.firstFocus().orElseGet(nextLine::focusTarget).requestFocus());
   }
 
   private void showNext(Next now) {

@@ -48,18 +48,13 @@ public final class HomeModel {
    * @param who the name that entries are signed with
    * @param open shows an instrument
    */
-  public HomeModel(
-      Desk desk,
-      Workspace workspace,
-      Designs designs,
-      StringProperty who,
-      Consumer<Standpoint> open) {
+  public HomeModel(Desk desk, Workspace workspace, StringProperty who, Consumer<Standpoint> open) {
     words = desk.words();
     background = desk.background();
     this.workspace = workspace;
     this.who = who;
     this.open = open;
-    homeWords = new HomeWords(words, designs);
+    homeWords = new HomeWords(words);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.DOING, words.text("window.home.reading")));
     newName.addListener((property, was, now) -> showNext());
     who.addListener((property, was, now) -> showNext());
@@ -131,6 +126,7 @@ public final class HomeModel {
   /** Opens the instrument of a folder. */
   public void open(Path folder) {
     found.instruments().stream()
+        .map(Workspace.Listed::standpoint)
         .filter(standpoint -> standpoint.view().path().equals(folder))
         .findFirst()
         .ifPresent(open);

@@ -24,18 +24,17 @@ final class HomeWords {
   private static final Set<Mark> NEEDS_HANDS = Set.of(Mark.BLOCKED, Mark.ATTENTION);
 
   private final Messages words;
-  private final Designs designs;
   private final ClockWords clocks;
 
-  HomeWords(Messages words, Designs designs) {
+  HomeWords(Messages words) {
     this.words = words;
-    this.designs = designs;
     clocks = new ClockWords(words);
   }
 
   HomeView view(Workspace.Found found, Comparator<Line> order) {
     List<Line> lines = found.instruments().stream().map(this::line).sorted(order).toList();
-    List<Clock> running = found.instruments().stream().flatMap(s -> clocksOf(s).stream()).toList();
+    List<Clock> running =
+        found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
     long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
     List<String> broken =
         found.broken().stream()
@@ -49,7 +48,8 @@ final class HomeWords {
     return problems.stream().map(words::line).collect(Collectors.joining(" "));
   }
 
-  private Line line(Standpoint standpoint) {
+  private Line line(Workspace.Listed listed) {
+    Standpoint standpoint = listed.standpoint();
     Progress progress = standpoint.progress();
     InstrumentState state = standpoint.view().state();
     List<Length> lengths =
@@ -60,7 +60,7 @@ final class HomeWords {
     return new Line(
         standpoint.view().path(),
         state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
-        state.designJson().flatMap(designs::describe).orElse(words.text("window.home.no-design")),
+        listed.what().orElse(words.text("window.home.no-design")),
         lengths,
         state(standpoint, pressing),
         next(pressing),

@@ -98,7 +98,7 @@ final class Keys {
     for (int k = 1; k <= regions.size(); k++) {
       Node region = regions.get(Math.floorMod(here + direction * k, regions.size()));
       Optional<Node> target =
-          region == nextLine ? Optional.of(nextLine.focusTarget()) : firstFocusable(region);
+          region == nextLine ? Optional.of(nextLine.focusTarget()) : Focus.first(region);
       if (target.isPresent()) {
         target.get().requestFocus();
         return;
@@ -131,24 +131,6 @@ final class Keys {
     if (under instanceof Parent parent) {
       for (Node child : parent.getChildrenUnmodifiable()) {
         Optional<N> found = find(child, type);
-        if (found.isPresent()) {
-          return found;
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  private static Optional<Node> firstFocusable(Node under) {
-    if (!under.isVisible() || under.isDisabled()) {
-      return Optional.empty();
-    }
-    if (under.isFocusTraversable()) {
-      return Optional.of(under);
-    }
-    if (under instanceof Parent parent) {
-      for (Node child : parent.getChildrenUnmodifiable()) {
-        Optional<Node> found = firstFocusable(child);
         if (found.isPresent()) {
           return found;
         }

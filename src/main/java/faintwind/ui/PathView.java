@@ -6,10 +6,10 @@ import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -64,10 +64,7 @@ final class PathView {
 
   private Node stage(PathModel.StageLine stage) {
     Row row = new Row(stage.title(), stage.mark(), stage.word(), stage.first());
-    Button head = button(row, "path-stage");
-    if (!stage.note().isEmpty()) {
-      head.getStyleClass().add("with-note");
-    }
+    HBox head = button(row, "path-stage");
     VBox block = new VBox(head);
     block.getStyleClass().add("path-block");
     if (!stage.note().isEmpty()) {
@@ -76,7 +73,7 @@ final class PathView {
     if (stage.isOpen()) {
       block.getStyleClass().add("open");
       for (PathModel.StepLine step : stage.steps()) {
-        Button button =
+        HBox button =
             button(new Row(step.title(), step.mark(), step.word(), step.id()), "path-step");
         if (step.here()) {
           button.getStyleClass().add("here");
@@ -89,7 +86,7 @@ final class PathView {
 
   private record Row(String title, Mark mark, String word, String step) {}
 
-  private Button button(Row row, String styleClass) {
+  private HBox button(Row row, String styleClass) {
     String spoken = words.text(row.mark().key());
     Label title = Words.label(row.title(), row.mark() == Mark.READY ? "soft" : "path-title");
     HBox.setHgrow(title, Priority.ALWAYS);
@@ -97,17 +94,20 @@ final class PathView {
     Label word = new Label(row.word());
     word.getStyleClass().addAll("fine", "semibold", row.mark().styleClass());
     word.setMinWidth(Region.USE_PREF_SIZE);
-    HBox content = new HBox(new MarkShape(row.mark(), spoken), title, word);
-    content.getStyleClass().add("path-row");
-    Button button = new Button();
+    HBox button = new HBox(new MarkShape(row.mark(), spoken), title, word);
     button.setId(styleClass + "-" + row.step());
-    button.getStyleClass().setAll(styleClass);
-    button.setGraphic(content);
-    button.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-    button.setMaxWidth(Double.MAX_VALUE);
-    content.prefWidthProperty().bind(button.widthProperty().subtract(1));
+    button.getStyleClass().addAll("path-row", styleClass);
+    button.setFocusTraversable(true);
+    button.setAccessibleRole(AccessibleRole.BUTTON);
     button.setAccessibleText(row.title() + ", " + spoken);
-    button.setOnAction(event -> open.accept(row.step()));
+    button.setOnMouseClicked(event -> open.accept(row.step()));
+    button.setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+            event.consume();
+            open.accept(row.step());
+          }
+        });
     return button;
   }
 }

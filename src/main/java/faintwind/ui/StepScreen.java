@@ -10,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
@@ -91,6 +92,11 @@ public final class StepScreen implements Screen {
 
   @Override
   public Optional<Node> firstFocus() {
+    boolean typing = readingTable.isVisible();
+    return typing ? firstReading() : Focus.first(sheet);
+  }
+
+  private Optional<Node> firstReading() {
     return rows.values().stream()
         .filter(row -> row.field().text().getText().isEmpty())
         .findFirst()
@@ -127,6 +133,7 @@ public final class StepScreen implements Screen {
     present(banner, view.heading().banner());
     crumb.setText(view.heading().crumb());
     title.setText(view.heading().title());
+    boolean moved = !shownStep.equals(model.stepId());
     notices.getChildren().setAll(view.heading().notices().stream().map(this::notice).toList());
     showGate(view);
     cautions
@@ -156,7 +163,14 @@ public final class StepScreen implements Screen {
         .filter(t -> !covered)
         .ifPresent(t -> trouble.getChildren().add(new TroubleWash(t, model, desk.words())));
     present(trouble, !trouble.getChildren().isEmpty());
+    for (VBox part : List.of(notices, cautions, instruction, questions)) {
+      present(part, !part.getChildren().isEmpty());
+    }
     aside.show(view.aside());
+    if (moved) {
+      // After the layout, when the new rows are in the scene.
+      Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+    }
   }
 
   private Node notice(String text) {

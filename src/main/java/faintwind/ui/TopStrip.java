@@ -48,7 +48,9 @@ final class TopStrip extends HBox {
     }
     HBox links3 = new HBox(look.lookLink(), look.textLink(), look.helpLink());
     links3.getStyleClass().add("strip-links");
-    getChildren().addAll(sign, who, folder, madeUp, grow(), places, folded, grow(), links3);
+    HBox left = new HBox(sign, who, folder, madeUp);
+    left.getStyleClass().add("strip-left");
+    getChildren().addAll(left, places, folded, grow(), links3);
     folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go));
   }
 

@@ -2,11 +2,15 @@ package faintwind.ui;
 
 import faintwind.job.Enter;
 import faintwind.job.InstrumentView;
+import faintwind.job.KeptDesigns;
+import faintwind.job.Size;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.physics.design.DesignSheet;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.ui.OpenInstrument.Standpoint;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -14,6 +18,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -24,7 +29,7 @@ public final class Workspace {
 
   private final Path folder;
   private final Clock clock;
-  private final OpenInstrument.Opening opening;
+  private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
    * What was found in the folder.
@@ -32,12 +37,15 @@ public final class Workspace {
    * @param instruments those that could be opened
    * @param broken folders whose checklist is broken, with what is wrong
    */
-  public record Found(List<Standpoint> instruments, List<Broken> broken) {
+  public record Found(List<Listed> instruments, List<Broken> broken) {
     public Found {
       instruments = List.copyOf(instruments);
       broken = List.copyOf(broken);
     }
   }
+
+  /** An instrument with its design in a few words, where it has one. */
+  public record Listed(Standpoint standpoint, Optional<String> what) {}
 
   /** A folder that cannot be opened at all. */
   public record Broken(Path folder, List<Problem> problems) {
@@ -46,10 +54,9 @@ public final class Workspace {
     }
   }
 
-  public Workspace(Path folder, Clock clock, Designs designs) {
+  public Workspace(Path folder, Clock clock) {
     this.folder = folder;
     this.clock = clock;
-    opening = path -> open(path, designs);
   }
 
   /** Name of the folder. */
@@ -64,16 +71,17 @@ public final class Workspace {
 
   /** How an instrument of this folder is opened again. */
   public OpenInstrument.Opening opening() {
-    return opening;
+    return this::open;
   }
 
   /** Reads every instrument. */
   public Found read() throws IOException {
-    List<Standpoint> found = new ArrayList<>();
+    List<Listed> found = new ArrayList<>();
     List<Broken> broken = new ArrayList<>();
     for (Path path : instrumentFolders()) {
       try {
-        found.add(Standpoint.of(opening.open(path), OffsetDateTime.now(clock)));
+        Standpoint standpoint = Standpoint.of(open(path), OffsetDateTime.now(clock));
+        found.add(new Listed(standpoint, describe(standpoint)));
       } catch (BrokenFolderException e) {
         broken.add(new Broken(path, e.problems()));
       }
@@ -94,7 +102,7 @@ public final class Workspace {
   public Standpoint begin(String name, String who) throws IOException {
     Path path = freeFolder(name);
     Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
-    return Standpoint.of(opening.open(path), OffsetDateTime.now(clock));
+    return Standpoint.of(open(path), OffsetDateTime.now(clock));
   }
 
   private Path freeFolder(String name) {
@@ -108,8 +116,36 @@ public final class Workspace {
     return path;
   }
 
-  private static InstrumentView open(Path path, Designs designs) throws IOException {
-    Checked<InstrumentView> opened = InstrumentView.open(path, designs::sheetOf);
+  private Optional<String> describe(Standpoint standpoint) throws IOException {
+    Optional<String> json = standpoint.view().state().designJson();
+    return json.isEmpty()
+        ? Optional.empty()
+        : designs().sized(json.get()).map(sized -> KeptDesigns.describe(sized.design()));
+  }
+
+  /** Read at the first need, which is never on the JavaFX thread. */
+  private synchronized KeptDesigns designs() throws IOException {
+    if (designs.isEmpty()) {
+      designs = Optional.of(KeptDesigns.withShippedParts());
+    }
+    return designs.get();
+  }
+
+  private Optional<DesignSheet> sheetOf(String json) {
+    try {
+      return designs().sized(json).map(Size.Sized::sheet);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private InstrumentView open(Path path) throws IOException {
+    Checked<InstrumentView> opened;
+    try {
+      opened = InstrumentView.open(path, this::sheetOf);
+    } catch (UncheckedIOException e) {
+      throw new IOException(e);
+    }
     if (opened instanceof Checked.Ok<InstrumentView> ok) {
       return ok.value();
     }
