@@ -14,6 +14,22 @@ import java.util.Optional;
 final class DataScreens {
   private DataScreens() {}
 
+  /** The design on record, or the starting one. */
+  static Screen design(Desk desk, OpenInstrument instrument) {
+    DesignModel model =
+        new DesignModel(
+            desk.words(),
+            desk.background(),
+            new DesignModel.Ways(
+                json ->
+                    instrument.enter(
+                        enter -> enter.plain(Optional.empty(), new Event.DesignChosen(json, ""))),
+                name -> desk.files().save(desk.words().text("design.next.parts.act"), name)));
+    DesignScreen screen = new DesignScreen(desk, model);
+    model.begin(instrument.state().designJson(), Optional.empty());
+    return screen;
+  }
+
   /** The turntable, with the runs kept last. */
   static Screen turntable(Desk desk, OpenInstrument instrument) {
     TurntableModel model =

@@ -199,7 +199,8 @@ public final class FaintwindWindow {
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened);
       case FIELD -> DataScreens.field(desk, opened);
-      case DESIGN, FORMULA -> new PlaceholderScreen(desk, place);
+      case DESIGN -> DataScreens.design(desk, opened);
+      case FORMULA -> new PlaceholderScreen(desk, place);
     };
   }
 

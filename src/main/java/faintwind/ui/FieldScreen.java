@@ -173,7 +173,7 @@ public final class FieldScreen implements Screen {
     return new Note(
         text("field.how"),
         text("field.why.text"),
-        List.of(calibration.formula().equation()),
+        List.of(text(calibration.formula().equation())),
         Optional.of(calibration.performance().floor_m_s())
             .map(
                 floor ->

@@ -63,7 +63,8 @@ public final class MadeUpCalibration {
       covariance[i][i] = u * u;
       parameters.add(new Parameter(quantities.get(i).name(), value, u, quantities.get(i).unit()));
     }
-    return new FormulaFit(model.id(), "made up", parameters, Covariance.of(covariance), AIR);
+    return new FormulaFit(
+        model.id(), model.equationKey(), parameters, Covariance.of(covariance), AIR);
   }
 
   private static List<RunOutcome> runs() {

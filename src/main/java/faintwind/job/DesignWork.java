@@ -1,0 +1,69 @@
+package faintwind.job;
+
+import faintwind.files.DesignEdit;
+import faintwind.files.DesignFile;
+import faintwind.files.Library;
+import faintwind.message.Checked;
+import faintwind.physics.design.Catalogue;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignChange;
+import faintwind.physics.design.DesignSheet;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Works on a design before anything is bought: changes a choice, says what follows. */
+public final class DesignWork {
+  /** Where nothing was decided yet: half-inch copper at a quarter of a watt. */
+  public static final String START =
+      """
+      {
+        "format": "faintwind-design/1",
+        "name": "new",
+        "ball": {"metal": "copper", "diameter_mm": 12.7},
+        "heater": {"wanted_power_W": 0.25, "tolerance_pct": 1},
+        "supply": {"voltage_V": 5, "tolerance_pct": 2},
+        "sense": {"thermocouple": "T", "awg": 36, "logger": "logger-24bit-256mV"}
+      }
+      """;
+
+  private final Catalogue parts;
+
+  private DesignWork(Catalogue parts) {
+    this.parts = parts;
+  }
+
+  /**
+   * A design that could be read, its text, and what follows.
+   *
+   * @param text the design file
+   * @param design what it says
+   * @param sheet what follows
+   */
+  public record Worked(String text, Design design, DesignSheet sheet) {}
+
+  /**
+   * Reads the parts that ship with the program and those of a folder.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<DesignWork> open(Optional<Path> ownParts) throws IOException {
+    return Library.read(ownParts).map(DesignWork::new);
+  }
+
+  /** What a design can be made of. */
+  public Catalogue parts() {
+    return parts;
+  }
+
+  /** The design with some choices changed; refused with everything that is wrong with it. */
+  public Checked<Worked> with(String text, List<DesignChange> changes) throws IOException {
+    Checked<String> changed = DesignEdit.apply(text, changes);
+    if (!(changed instanceof Checked.Ok<String> ok)) {
+      return Checked.refused(changed.problems());
+    }
+    return DesignFile.parse(ok.value(), parts)
+        .map(design -> new Worked(ok.value(), design, DesignSheet.of(design)));
+  }
+}
