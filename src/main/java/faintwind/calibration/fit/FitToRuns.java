@@ -5,6 +5,7 @@ import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.math3.exception.MathIllegalStateException;
@@ -36,7 +37,10 @@ public final class FitToRuns {
 
   /** The same with the model of that id. */
   public static Checked<FitResult> fit(RunSet set, String model, BooleanSupplier cancelled) {
-    List<Problem> refusals = DataCheck.refusals(set);
+    List<Problem> refusals = new ArrayList<>(DataCheck.refusals(set));
+    if (refusals.isEmpty()) {
+      refusals.addAll(SignalCheck.refusals(set));
+    }
     if (!refusals.isEmpty()) {
       return Checked.refused(refusals);
     }
@@ -49,6 +53,17 @@ public final class FitToRuns {
     RunProblem problem = setup.problem();
     double[] start = bestStart(setup, problem, cancelled);
     return refine(setting, setup, problem, start, cancelled);
+  }
+
+  /** The same from the expected start only, for runners-up. */
+  static FitResult fitFromExpected(
+      Setting setting, ResponseModel model, BooleanSupplier cancelled) {
+    Setup setup = new Setup(setting, model);
+    RunProblem problem = setup.problem();
+    double[] start = new double[setup.unknowns().size()];
+    problem.whiten(start, Wander.FIRST);
+    double[] rough = minimise(ROUGH, problem, start, cancelled).point();
+    return refine(setting, setup, problem, rough, cancelled);
   }
 
   private static double[] bestStart(Setup setup, RunProblem problem, BooleanSupplier cancelled) {

@@ -10,10 +10,11 @@ import java.util.Map;
 final class FormAllowance {
   /** Relative standard uncertainty of a parameter that stands for the form. */
   private static final Map<String, Double> RELATIVE =
-      Map.of("forced", 0.006, "natural", 0.01, "mixing", 0.03, "b", 0.006, "c", 0.01, "m", 0.03);
+      Map.of(
+          "forced", 0.003, "natural", 0.006, "mixing", 0.015, "b", 0.003, "c", 0.006, "m", 0.015);
 
   /** The same for what is not positive by nature, absolute. */
-  private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.004);
+  private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.002);
 
   private static final double CARRIED_FORM = 0.35;
 

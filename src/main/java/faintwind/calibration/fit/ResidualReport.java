@@ -27,7 +27,7 @@ final class ResidualReport {
         rate += course.rate_1_s[i];
         rows++;
       }
-      effective += effective(own, residuals, course);
+      effective += effective(own, course, problem.whitening(k));
     }
     return new ResidualStatistics(
         Math.sqrt(squares / rows),
@@ -38,12 +38,15 @@ final class ResidualReport {
         rows);
   }
 
-  /** Length of a track over twice the memory of its slow residuals, at most its rows. */
-  private static double effective(Track.Rows rows, double[] residuals, Whitening.Course course) {
+  /**
+   * Sum of (1 − r)/(1 + r) with r the correlation of a row's residual with that before it: the rows
+   * of a first-order process with white noise on it are worth that many independent ones.
+   */
+  private static double effective(Track.Rows rows, Whitening.Course course, Whitening whitening) {
     double sum = 1;
-    for (int i = 1; i < residuals.length; i++) {
+    for (int i = 1; i < rows.size(); i++) {
       double h = rows.time_s[i] - rows.time_s[i - 1];
-      double together = Math.exp(-course.rate_1_s[i] * h);
+      double together = Math.exp(-course.rate_1_s[i] * h) * whitening.gain(i - 1);
       sum += (1 - together) / (1 + together);
     }
     return sum;

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.ArmSpeed;
 import faintwind.calibration.Run;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunOutcome;
@@ -59,8 +60,7 @@ final class RunOutcomes {
     if (run.kind() == RunKind.REFERENCE) {
       return own;
     }
-    double radius_m = run.arm().orElseThrow().radius_m().value();
-    double radius = run.arm().orElseThrow().radius_m().u().orElse(Setup.RADIUS_U_M) / radius_m;
+    double radius = ArmSpeed.uRadius(run.arm().orElseThrow());
     int column = fit.setup().layout().carriedShare();
     double carried = Math.sqrt(fit.covariance()[column][column]);
     return Math.sqrt(own * own + radius * radius + carried * carried);

@@ -21,6 +21,9 @@ final class RunProblem {
   private final List<double[]> predicted = new ArrayList<>();
   private final List<double[][]> rowsBy = new ArrayList<>();
   private final List<Whitening> whitenings = new ArrayList<>();
+  private final List<double[]> signals = new ArrayList<>();
+  private final double[] zeroSignals;
+  private final double[] priorTargets;
 
   RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
     this.layout = layout;
@@ -32,7 +35,31 @@ final class RunProblem {
       integrators.add(integrator);
       predicted.add(new double[track.rows.size()]);
       rowsBy.add(new double[track.rows.size()][integrator.columns().length]);
+      signals.add(track.rows.signal);
     }
+    zeroSignals = zeros.stream().mapToDouble(ZeroReading::signal).toArray();
+    priorTargets = new double[unknowns.size()];
+  }
+
+  /** The same problem with the weights of another, its own signals to be drawn. */
+  RunProblem withWeightsOf(RunProblem other) {
+    whitenings.clear();
+    whitenings.addAll(other.whitenings);
+    return this;
+  }
+
+  /**
+   * Puts drawn values in the place of what was recorded and believed.
+   *
+   * @param drawn signals of every track
+   * @param zeroDraws signals of the zero runs
+   * @param targets centres of the priors in the fit's own variables
+   */
+  void replace(List<double[]> drawn, double[] zeroDraws, double[] targets) {
+    signals.clear();
+    signals.addAll(drawn);
+    System.arraycopy(zeroDraws, 0, zeroSignals, 0, zeroSignals.length);
+    System.arraycopy(targets, 0, priorTargets, 0, priorTargets.length);
   }
 
   /** Settles the weights: whitens every track by the course the balls take at this point. */
@@ -51,7 +78,7 @@ final class RunProblem {
 
   /** Recorded less predicted signals of a track from the last {@link #integrate}. */
   double[] residuals(int track) {
-    double[] residuals = tracks.get(track).rows.signal.clone();
+    double[] residuals = signals.get(track).clone();
     for (int i = 0; i < residuals.length; i++) {
       residuals[i] -= predicted.get(track)[i];
     }
@@ -119,17 +146,19 @@ final class RunProblem {
       cost += add(k, slopes, normal, right);
     }
     int offset = layout.path(faintwind.calibration.response.ThermalPath.OFFSET);
-    for (ZeroReading zero : zeros) {
-      double residual = (unknowns.get(offset).value(x[offset]) - zero.signal()) / zero.u();
-      double by = slopes[offset] / zero.u();
+    for (int z = 0; z < zeros.size(); z++) {
+      double u = zeros.get(z).u();
+      double residual = (unknowns.get(offset).value(x[offset]) - zeroSignals[z]) / u;
+      double by = slopes[offset] / u;
       normal[offset][offset] += by * by;
       right[offset] += by * residual;
       cost += residual * residual;
     }
     for (int i = 0; i < p; i++) {
       normal[i][i] += 1;
-      right[i] += x[i];
-      cost += x[i] * x[i];
+      double away = x[i] - priorTargets[i];
+      right[i] += away;
+      cost += away * away;
     }
     return compress(normal, right, cost);
   }
@@ -150,7 +179,7 @@ final class RunProblem {
       double gain = whitening.gain(i);
       double scale = whitening.scale(i);
       double[] by = rowsBy.get(k)[i];
-      double surprise = predicted.get(k)[i] - rows.signal[i] - keep * expectedResidual;
+      double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
       expectedResidual = keep * expectedResidual + gain * surprise;
       double residual = surprise * scale;
       for (int a = 0; a < width; a++) {

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.ArmSpeed;
 import faintwind.calibration.ArmTurning;
 import faintwind.calibration.Direction;
 import faintwind.calibration.Run;
@@ -21,12 +22,6 @@ import java.util.Map;
 final class Setup {
   /** Delay of start and stop against the clicks: a person's reaction and the arm's run-up. */
   static final double DELAY_S = 3;
-
-  /** Arm radius where its uncertainty is not stated, m. */
-  static final double RADIUS_U_M = 0.002;
-
-  /** Time of a count of turns where its uncertainty is not stated, s. */
-  static final double CLICKS_U_S = 0.5;
 
   /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
   static final double CARRIED_SHARE = 0.03;
@@ -202,7 +197,7 @@ final class Setup {
 
   private Turn spin(Run run, ArmTurning arm) {
     double sign = run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
-    double clicks = arm.turnsTime_s().u().orElse(CLICKS_U_S) / arm.turnsTime_s().value();
+    double clicks = ArmSpeed.uClicks(arm);
     double radius_m = arm.radius_m().value();
     int radius =
         radiusColumns.computeIfAbsent(
@@ -210,9 +205,7 @@ final class Setup {
             r ->
                 unknowns.add(
                     Unknown.linear(
-                        "radius " + Math.round(1000 * r) + " mm",
-                        0,
-                        arm.radius_m().u().orElse(RADIUS_U_M) / r)));
+                        "radius " + Math.round(1000 * r) + " mm", 0, ArmSpeed.uRadius(arm))));
     return new Turn(
         run.name(),
         sign * arm.speed_m_s(),

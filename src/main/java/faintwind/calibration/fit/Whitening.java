@@ -94,6 +94,19 @@ final class Whitening {
     return white;
   }
 
+  /** Residuals whose whitened form is this: the way back from {@link #apply}. */
+  double[] colour(double[] white) {
+    double[] residuals = new double[white.length];
+    double expected = 0;
+    for (int i = 0; i < white.length; i++) {
+      expected *= keep[i];
+      double surprise = scale[i] > 0 ? white[i] / scale[i] : 0;
+      residuals[i] = expected + surprise;
+      expected += gain[i] * surprise;
+    }
+    return residuals;
+  }
+
   /** −2 log likelihood of the residuals, without its constant. */
   double deviance(double[] residuals) {
     double sum = logDeterminant;

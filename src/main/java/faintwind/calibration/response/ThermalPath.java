@@ -7,8 +7,10 @@ import java.util.List;
  * resistor's own heat node, the bead's lag, the thermocouple's curvature, the chain's offset, and
  * the inequality of the balls.
  *
- * <p>With the heat capacity of ball and resistor together as unit:<br>
- * (1 − share) dΔ/dt = q − loss · Δ − mismatch · dTair/dt,<br>
+ * <p>With the heat capacity of ball and resistor together as unit, E the reference ball's
+ * temperature over the air's:<br>
+ * (1 − share) d(Δ + E)/dt = q − loss(Δ + E) · (Δ + E) without the air's own change,<br>
+ * dE/dt = −(1 + mismatch) · loss(E) · E − dTair/dt,<br>
  * dq/dt = (p − q)/time − share/time · dΔ/dt, p = heating · (supply/nominal)²,<br>
  * d(bead)/dt = (Δ − bead)/bead time; the signal is that of the bead.<br>
  * Two lumped bodies and a lag: common practice, no source.
@@ -18,7 +20,8 @@ import java.util.List;
  * @param heaterTime_s time constant of the resistor against the ball, s
  * @param beadTime_s lag of the thermocouple's bead, s
  * @param offset signal at no difference, signal unit
- * @param mismatch relative excess of the heated ball's time constant over the reference ball's
+ * @param mismatch relative excess of the reference ball's loss over what the formula gives a ball
+ *     without heater (it has fewer leads)
  * @param curve from difference to signal
  */
 public record ThermalPath(
@@ -46,7 +49,7 @@ public record ThermalPath(
         new Quantity("heater_time", "s", true, 20, 0.5),
         new Quantity("bead_time", "s", true, 4, 0.7),
         new Quantity("offset", signalUnit, false, 0, 1),
-        new Quantity("mismatch", "1", false, 0, 0.03),
+        new Quantity("mismatch", "1", false, -0.05, 0.1),
         new Quantity("sensitivity_slope", "1/K", false, 0.0012, 0.0006));
   }
 

@@ -1,0 +1,124 @@
+package faintwind.calibration.fit;
+
+import faintwind.calibration.Evidence.MonteCarloSummary;
+import faintwind.calibration.FormulaFit;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.Formula;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.SplittableRandom;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+
+/**
+ * Uncertainty by Monte Carlo (JCGM 101:2008): by refitting, see {@link Refits}, and, labelled as
+ * such, by draws from the covariance of a fit.
+ */
+public final class MonteCarlo {
+  private static final List<Double> COMPARED = List.of(0.1, 0.2, 0.3, 0.5, 1.0, 2.0, 3.0);
+
+  private MonteCarlo() {}
+
+  /** Seed of one refit, so that refits can be shared out among threads in any order. */
+  public static long seedOf(long seed, int refit) {
+    return new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (refit + 1L)).nextLong();
+  }
+
+  /**
+   * All refits one after another, on the caller's thread.
+   *
+   * @param progress told the number done after each
+   */
+  public static List<double[]> refit(
+      FitResult fit, int count, long seed, IntConsumer progress, BooleanSupplier cancelled) {
+    Refits refits = new Refits(fit);
+    List<double[]> draws = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      refits.draw(seedOf(seed, i), cancelled).ifPresent(draws::add);
+      progress.accept(i + 1);
+    }
+    return draws;
+  }
+
+  /** What the refits say beside the covariance. */
+  public static MonteCarloSummary summary(
+      FitResult fit, List<double[]> draws, int failed, long seed) {
+    double[] ratios =
+        COMPARED.stream()
+            .mapToDouble(u -> u_m_s(fit, draws, u) / (Verdict.u95_m_s(fit, u) / Verdict.K95))
+            .toArray();
+    return new MonteCarloSummary(draws.size(), failed, seed, Spikes.median(ratios));
+  }
+
+  /**
+   * Standard uncertainty of a speed read at rest by the draws: the scatter of the speeds that the
+   * drawn formulas read from the signal of the fitted one.
+   */
+  public static double u_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
+    double[] speeds = speeds(fit, draws, speed_m_s);
+    double mean = java.util.Arrays.stream(speeds).average().orElse(speed_m_s);
+    double sum = 0;
+    for (double speed : speeds) {
+      sum += (speed - mean) * (speed - mean);
+    }
+    return Math.sqrt(sum / Math.max(1, speeds.length - 1));
+  }
+
+  /**
+   * The 95 % interval of a speed read at rest: the 2.5 and 97.5 % quantiles of the draws (JCGM
+   * 101:2008, 7.7), in this order.
+   */
+  public static double[] interval95_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
+    double[] speeds = speeds(fit, draws, speed_m_s);
+    java.util.Arrays.sort(speeds);
+    int last = speeds.length - 1;
+    return new double[] {
+      speeds[(int) Math.round(0.025 * last)], speeds[(int) Math.round(0.975 * last)]
+    };
+  }
+
+  private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {
+    FormulaFit base = fit.formulaFit();
+    AirPoint air = AirPoint.of(fit.setting().referenceAir());
+    OptionalDouble supply = fit.signal().supply_V();
+    Formula formula = Formula.of(base, fit.signal());
+    double signal = formula.signal(formula.steadyDelta_K(speed_m_s, supply, air), air.air_K());
+    return draws.stream()
+        .mapToDouble(
+            values -> Formula.of(base, fit.signal(), values).steadySpeed_m_s(signal, supply, air))
+        .toArray();
+  }
+
+  /**
+   * Draws from the fit's own covariance: not refits, and to be labelled so wherever they are shown.
+   */
+  public static List<double[]> covarianceDraws(FitResult fit, int count, long seed) {
+    FormulaFit base = fit.formulaFit();
+    int size = base.parameters().size();
+    double[][] lower = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = base.covariance().at(i, j);
+        for (int m = 0; m < j; m++) {
+          sum -= lower[i][m] * lower[j][m];
+        }
+        lower[i][j] =
+            i == j ? Math.sqrt(Math.max(0, sum)) : lower[j][j] > 0 ? sum / lower[j][j] : 0;
+      }
+    }
+    SplittableRandom random = new SplittableRandom(seed);
+    List<double[]> draws = new ArrayList<>();
+    for (int n = 0; n < count; n++) {
+      double[] normal = random.doubles(size).map(u -> random.nextGaussian()).toArray();
+      double[] values = base.values();
+      for (int i = 0; i < size; i++) {
+        for (int j = 0; j <= i; j++) {
+          values[i] += lower[i][j] * normal[j];
+        }
+      }
+      draws.add(values);
+    }
+    return draws;
+  }
+}
