@@ -17,7 +17,7 @@ import java.util.List;
  * @param points the runs it is drawn through
  * @param errors its relative error at speeds of interest, against the formula
  */
-public record StraightLineLook(double slope_per_m, List<Point> points, List<Error> errors) {
+public record StraightLineLook(double slope_per_m, List<Point> points, List<Misreading> errors) {
   private static final List<Double> SPEEDS = List.of(0.1, 0.3, 1.0, 3.0);
   private static final double NEAR_FULL = 0.9;
   private static final double FROM_S = 12;
@@ -43,7 +43,7 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Erro
    * @param speed_m_s true air speed
    * @param relative its reading over that, less one
    */
-  public record Error(double speed_m_s, double relative) {}
+  public record Misreading(double speed_m_s, double relative) {}
 
   /** The look at the runs of a fit. */
   public static StraightLineLook of(FitResult fit, RunSet set) {
@@ -63,9 +63,9 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Erro
               });
     }
     double line = line(points);
-    List<Error> errors = new ArrayList<>();
+    List<Misreading> errors = new ArrayList<>();
     for (double speed : SPEEDS) {
-      errors.add(new Error(speed, line > 0 ? foretold(fit, speed) / line / speed - 1 : 0));
+      errors.add(new Misreading(speed, line > 0 ? foretold(fit, speed) / line / speed - 1 : 0));
     }
     return new StraightLineLook(line, points, errors);
   }
@@ -94,7 +94,6 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Erro
     double p = formula.heating_K_s(fit.signal().supply_V());
     double delta = formula.steadyDelta_K(0, fit.signal().supply_V(), air);
     double early = 0;
-    double late = 0;
     double step = 0.5;
     for (double t = 0; t < TO_S; t += step) {
       if (Math.abs(t - FROM_S) < step / 2) {
@@ -102,7 +101,7 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Erro
       }
       delta += step * (p - formula.loss_1_s(speed_m_s, delta, air) * delta);
     }
-    late = delta;
+    double late = delta;
     double perKelvin =
         Math.abs(formula.path().curve().signalByDelta(0.5 * (early + late), air.air_K()));
     return (early - late) / (TO_S - FROM_S) * perKelvin;
