@@ -27,7 +27,7 @@ final class DesignChoicesView {
     this.words = words;
     this.model = model;
     box.setId("design-choices");
-    box.getStyleClass().addAll("path", "design-choices");
+    box.getStyleClass().addAll("path", "wide-path", "design-choices");
     box.getChildren().add(Rows.words(words.text("design.choices"), "tell", "semibold"));
     group(
         "ball",

@@ -266,7 +266,7 @@ public final class DesignModel {
   private String name(DesignWork.Worked worked) {
     return words.text(
         "design.compared",
-        worked.design().ball().metal().label().name(),
+        DesignWords.plain(worked.design().ball().metal().label().name()),
         DesignWords.figures(1e3 * worked.design().ball().diameter_m().nominal()));
   }
 

@@ -14,6 +14,7 @@ import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -157,6 +158,10 @@ public final class DesignScreen implements Screen {
     add.setOnAction(event -> model.compare());
     GridPane grid = new GridPane();
     grid.getStyleClass().add("side-by-side");
+    ColumnConstraints names = new ColumnConstraints();
+    names.setHgrow(Priority.ALWAYS);
+    names.setMinWidth(Region.USE_PREF_SIZE);
+    grid.getColumnConstraints().add(names);
     for (int k = 0; k < now.compared().size(); k++) {
       grid.add(Rows.words(now.compared().get(k).name(), "fine", "bold", "side-head"), k + 1, 0);
     }
@@ -164,7 +169,7 @@ public final class DesignScreen implements Screen {
     for (int i = 0; i < rows.size(); i++) {
       for (int k = 0; k < rows.get(i).size(); k++) {
         Label cell =
-            k == 0 ? Rows.words(rows.get(i).get(k), "fine", "soft") : fixed(rows.get(i).get(k));
+            fixed(rows.get(i).get(k), k == 0 ? new String[] {"fine", "soft"} : new String[0]);
         grid.add(cell, k, i + 1);
         GridPane.setHalignment(
             cell, k == 0 ? javafx.geometry.HPos.LEFT : javafx.geometry.HPos.RIGHT);

@@ -50,6 +50,12 @@ final class DesignWords {
     return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
+  /** A part's name without what stands in brackets after it. */
+  static String plain(String name) {
+    int bracket = name.indexOf(" (");
+    return bracket < 0 ? name : name.substring(0, bracket);
+  }
+
   /**
    * One outcome.
    *
@@ -275,14 +281,10 @@ final class DesignWords {
             QuantityId.LEAD_LOSS_SHARE,
             QuantityId.SUN_SHARE)) {
       List<String> row = new ArrayList<>();
-      row.add(words.text("design.side." + id.name().toLowerCase(java.util.Locale.ROOT)));
+      String name = words.text("design.side." + id.name().toLowerCase(java.util.Locale.ROOT));
+      row.add(name + ", " + id.unit());
       for (DesignModel.Compared c : compared) {
-        row.add(
-            c.worked()
-                .sheet()
-                .quantity(id)
-                .map(q -> (figures(q.value().nominal()) + " " + id.unit()).strip())
-                .orElse("–"));
+        row.add(c.worked().sheet().quantity(id).map(q -> figures(q.value().nominal())).orElse("–"));
       }
       rows.add(row);
     }

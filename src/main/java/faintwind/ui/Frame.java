@@ -96,6 +96,10 @@ final class Frame extends VBox {
     boolean pathBeside = !narrow && !projector && s.path().isPresent();
     if (pathBeside) {
       pathPane.setContent(s.path().get());
+      pathPane.getStyleClass().remove("wide");
+      if (s.path().get().getStyleClass().contains("wide-path")) {
+        pathPane.getStyleClass().add("wide"); // fields need more room than names of steps
+      }
       body.getChildren().add(pathPane);
     }
     List<Node> notesAndDrawings = s.margin().stream().filter(Node::isVisible).toList();

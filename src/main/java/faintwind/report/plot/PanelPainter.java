@@ -112,9 +112,9 @@ final class PanelPainter {
     return ticks(PlotRange.ofY(panel), height * panel.share());
   }
 
-  /** A rule every 36 pixels or more, yet at least two where the axis has two round numbers. */
+  /** A rule every 30 pixels or more, yet at least two where the axis has two round numbers. */
   private List<PlotTicks.Tick> ticks(PlotRange range, double height) {
-    int most = (int) Math.max(2, Math.min(7, height / 36));
+    int most = (int) Math.max(2, Math.min(7, height / 30));
     List<PlotTicks.Tick> ticks = List.of();
     for (int count = most; count <= most + 3 && ticks.size() < 2; count++) {
       ticks = PlotTicks.of(panel.y().scale(), range, count, pen.style().locale());
