@@ -137,7 +137,7 @@ final class PanelPainter {
     if (panel.x().name().isEmpty()) {
       return;
     }
-    int most = (int) Math.max(2, Math.min(9, box.width() / 56));
+    int most = (int) Math.max(3, Math.min(9, box.width() / 56));
     for (PlotTicks.Tick tick : PlotTicks.of(panel.x().scale(), x, most, pen.style().locale())) {
       double at = Math.round(px.of(tick.value())) + 0.5;
       pen.rule(at, base, at, base + 5, PlotToken.INK, 1);

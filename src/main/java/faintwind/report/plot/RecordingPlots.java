@@ -3,6 +3,7 @@ package faintwind.report.plot;
 import faintwind.calibration.ArmTurning;
 import faintwind.calibration.Run;
 import faintwind.calibration.Series;
+import faintwind.calibration.fit.FittedRecording;
 import faintwind.message.Messages;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -62,6 +63,30 @@ public final class RecordingPlots {
     return Series.of(
         rows.keySet().stream().mapToDouble(t -> t).toArray(),
         rows.values().stream().mapToDouble(v -> v).toArray());
+  }
+
+  /**
+   * Measured traces with the fitted signal of the same file laid over them; a file that was not
+   * fitted, such as one with the heater off, stays as it is.
+   */
+  public static List<RecordingTrace> fitted(
+      List<RecordingTrace> measured, List<FittedRecording> fitted, List<Run> runs) {
+    Map<String, String> fileOf = new LinkedHashMap<>();
+    runs.forEach(run -> fileOf.putIfAbsent(run.name(), run.file()));
+    return measured.stream()
+        .map(
+            trace ->
+                new RecordingTrace(
+                    trace.name(),
+                    trace.unit(),
+                    trace.measured(),
+                    fitted.stream()
+                        .filter(
+                            f -> f.file().equals(fileOf.getOrDefault(trace.name(), trace.name())))
+                        .findFirst()
+                        .map(FittedRecording::fitted),
+                    trace.spins()))
+        .toList();
   }
 
   /**
