@@ -11,6 +11,9 @@ import java.util.List;
  */
 final class HeaterTrace {
   private static final double FALL_SHARE = 0.8;
+  private static final double WINDOW_S = 60;
+  private static final double LEAST_K = 0.01;
+  private static final double NOTHING_K = 0.3;
 
   private final List<Heater> belief = new ArrayList<>();
   private final List<PreparedRow> rows = new ArrayList<>();
@@ -35,19 +38,31 @@ final class HeaterTrace {
   void lookBack(BlockTrace smoothed, FieldFormula formula) {
     StillLoss still = new StillLoss(formula);
     for (int discovery : discoveries) {
+      int end = discovery;
       int i = discovery - 1;
-      while (i >= 0 && fallsUnheated(smoothed, i, still)) {
+      while (i >= 0) {
+        while (rows.get(end).time_s() > rows.get(i).time_s() + WINDOW_S && end > i + 3) {
+          end--;
+        }
+        boolean near = rows.get(discovery).time_s() < rows.get(i).time_s() + WINDOW_S;
+        if (!near && !fallsUnheated(smoothed, i, end, still)) {
+          break;
+        }
         belief.set(i, Heater.OFF);
         i--;
       }
     }
   }
 
-  private boolean fallsUnheated(BlockTrace smoothed, int row, StillLoss still) {
-    double delta_K = Math.max(1e-3, smoothed.mean(row, HeatState.DELTA));
+  /** Whether Δ falls from a row to a later one as still air without heat lets it, or faster. */
+  private boolean fallsUnheated(BlockTrace smoothed, int row, int later, StillLoss still) {
+    double delta_K = Math.max(LEAST_K, smoothed.mean(row, HeatState.DELTA));
+    double laterDelta_K = Math.max(LEAST_K, smoothed.mean(later, HeatState.DELTA));
+    if (delta_K <= NOTHING_K) {
+      return true;
+    }
     double still_1_s = still.at(delta_K, rows.get(row).air());
-    double loss_1_s = still_1_s * smoothed.mean(row, HeatState.RATIO);
-    double fall_1_s = loss_1_s - smoothed.mean(row, HeatState.FLOW) / delta_K;
-    return fall_1_s > FALL_SHARE * still_1_s;
+    double duration_s = rows.get(later).time_s() - rows.get(row).time_s();
+    return Math.log(delta_K / laterDelta_K) > FALL_SHARE * still_1_s * duration_s;
   }
 }

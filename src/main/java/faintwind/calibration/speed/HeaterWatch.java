@@ -130,8 +130,12 @@ final class HeaterWatch {
         loss > limits.greatestLoss_1_s()
             && state.logVariance() < SURE_VARIANCE
             && fall_1_s > FALL_SHARE * still_1_s;
-    impossibleRows = impossible ? impossibleRows + 1 : 0;
-    impossible_s = impossible ? impossible_s + row.step_s() : 0;
+    impossibleRows += impossible ? 1 : -1;
+    impossible_s += impossible ? row.step_s() : -row.step_s();
+    if (impossibleRows <= 0 || impossible_s <= 0) {
+      impossibleRows = 0;
+      impossible_s = 0;
+    }
     off |= impossible_s > IMPOSSIBLE_S && impossibleRows >= IMPOSSIBLE_ROWS;
   }
 

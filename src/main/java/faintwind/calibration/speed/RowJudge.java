@@ -11,6 +11,7 @@ import java.util.Set;
 final class RowJudge {
   private static final double WARM_SHARE = 0.1;
   private static final double SETTLED_VARIANCE = 0.01;
+  private static final double SURELY_SETTLED_S = 120;
   private static final double GAP_VARIANCE_RATIO = 4;
   private static final double LEAST_DELTA_K = 0.05;
   private static final double LONGEST_CORRELATION_S = 600;
@@ -19,6 +20,7 @@ final class RowJudge {
   private final StillLoss still;
   private final double warm_K;
   private boolean settled;
+  private double begun_s;
   private boolean afterGap;
   private double varianceBeforeGap = 1;
   private double lastVariance = 1;
@@ -40,6 +42,7 @@ final class RowJudge {
   EstimatedRow judge(
       PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
     double delta_K = mean[HeatState.DELTA];
+    double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
     double still_1_s = still.at(Math.max(delta_K, LEAST_DELTA_K), row.air());
     double logLoss = Math.log(Math.max(0.3, Math.min(50, mean[HeatState.RATIO])));
     double lost = still_1_s * Math.exp(logLoss) * Math.max(delta_K, LEAST_DELTA_K);
@@ -52,7 +55,7 @@ final class RowJudge {
             Math.min(LONGEST_CORRELATION_S, variance / walk2_1_s),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)));
     double speed_m_s = formula.speed_m_s(estimate.loss_1_s(), estimate.delta_K(), row.air());
-    return new EstimatedRow(row, estimate, speed_m_s, flags(row, delta_K, variance, heater));
+    return new EstimatedRow(row, estimate, speed_m_s, flags(row, shown_K, variance, heater));
   }
 
   /** What is believed of the heater at a row. */
@@ -65,10 +68,11 @@ final class RowJudge {
 
   private Set<SpeedFlag> flags(PreparedRow row, double delta_K, double variance, Heater heater) {
     EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
-    if (begins(row) || heater == Heater.CHANGED) {
+    if (begins(row) || heater != Heater.ON) {
       settled = false;
+      begun_s = row.time_s();
     }
-    settled |= variance < SETTLED_VARIANCE;
+    settled |= variance < SETTLED_VARIANCE || row.time_s() > begun_s + SURELY_SETTLED_S;
     if (!settled || delta_K < warm_K) {
       flags.add(SpeedFlag.WARMUP);
     }
