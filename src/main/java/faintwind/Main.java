@@ -34,6 +34,7 @@ public final class Main {
   /** Runs one command; what it would exit with. */
   static int run(Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
+    line.addSubcommand(new CalibrateCommand(terminal));
     line.addSubcommand(new ConvertCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));

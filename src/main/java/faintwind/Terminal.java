@@ -2,7 +2,6 @@ package faintwind;
 
 import faintwind.message.Messages;
 import faintwind.message.Problem;
-import faintwind.message.Where;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -67,13 +66,8 @@ record Terminal(
 
   /** {@code warning: RUN: text}, with the place in the input after the text. */
   private String warning(Problem problem) {
-    Where where = problem.where();
-    Optional<String> run = where.run();
-    Where rest =
-        new Where(where.file(), where.line(), where.column(), where.step(), Optional.empty());
-    String place = messages.place(rest);
-    String sentence = messages.sentence(problem);
-    String text = place.isEmpty() ? sentence : sentence + " (" + place + ")";
+    Optional<String> run = problem.where().run();
+    String text = messages.note(problem);
     return run.isPresent()
         ? messages.text("terminal.warning-run", run.get(), text)
         : messages.text("terminal.warning", text);

@@ -182,7 +182,7 @@ final class CalibrationJson {
   private void warning(Problem warning, ArrayNode warnings) {
     ObjectNode entry = warnings.addObject().put("code", warning.id());
     warning.where().run().ifPresent(run -> entry.put("run", run));
-    entry.put("text", messages.sentence(warning)).put("found", warning.found());
+    entry.put("text", messages.note(warning)).put("found", warning.found());
     warning.details().forEach(entry.putArray("details")::add);
   }
 }

@@ -4,6 +4,7 @@ import java.text.MessageFormat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /**
@@ -71,6 +72,16 @@ public final class Messages {
     arguments.add(problem.found());
     arguments.addAll(problem.details());
     return arguments.toArray();
+  }
+
+  /** The sentence, and after it in brackets the place in the input; the run is left out. */
+  public String note(Problem problem) {
+    Where where = problem.where();
+    Where rest =
+        new Where(where.file(), where.line(), where.column(), where.step(), Optional.empty());
+    String place = place(rest);
+    String sentence = sentence(problem);
+    return place.isEmpty() ? sentence : sentence + " (" + place + ")";
   }
 
   /** The place in words, empty where there is none. */

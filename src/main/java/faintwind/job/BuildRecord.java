@@ -1,0 +1,83 @@
+package faintwind.job;
+
+import faintwind.calibration.BuildFacts;
+import faintwind.calibration.Uncertain;
+import faintwind.files.DesignFile;
+import faintwind.files.InstrumentFolder;
+import faintwind.files.Library;
+import faintwind.message.Checked;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignSheet;
+import faintwind.physics.design.Interval;
+import faintwind.physics.design.QuantityId;
+import faintwind.record.InstrumentState;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/**
+ * What is on record of the instrument that a runs table belongs to: a {@code design.json} beside
+ * the table, or the journal of the instrument folder around it.
+ *
+ * @param instrument its name
+ * @param facts what the design says of the balls
+ */
+public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> facts) {
+  private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
+  private static final String JOURNAL = "journal.jsonl";
+  private static final String DESIGN = "design.json";
+  private static final int FOLDERS_UP = 4;
+
+  /**
+   * The record around a table; empty where there is none.
+   *
+   * @return refused where a design beside the table is wrong
+   * @throws IOException where something that is there cannot be read
+   */
+  static Checked<BuildRecord> around(Path table) throws IOException {
+    Path design = table.resolveSibling(DESIGN);
+    if (Files.exists(design)) {
+      return DesignFile.read(design, Library.shipped())
+          .map(d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d))));
+    }
+    Optional<Path> folder = instrumentFolder(table);
+    if (folder.isEmpty()) {
+      return Checked.ok(NONE);
+    }
+    InstrumentState state = new InstrumentFolder(folder.get()).open().state();
+    if (state.designJson().isEmpty()) {
+      return Checked.ok(new BuildRecord(state.name(), Optional.empty()));
+    }
+    return DesignFile.parse(state.designJson().get(), Library.shipped())
+        .map(d -> new BuildRecord(state.name(), Optional.of(facts(d))));
+  }
+
+  private static Optional<Path> instrumentFolder(Path table) {
+    Path folder = table.toAbsolutePath().normalize().getParent();
+    for (int i = 0; i < FOLDERS_UP && folder != null; i++) {
+      if (Files.exists(folder.resolve(JOURNAL))) {
+        return Optional.of(folder);
+      }
+      folder = folder.getParent();
+    }
+    return Optional.empty();
+  }
+
+  private static BuildFacts facts(Design design) {
+    return new BuildFacts(
+        Optional.of(uncertain(design.ball().diameter_m())),
+        Optional.of(uncertain(design.ball().drilled_kg(design.ball().bore().heatedDepth_m()))),
+        Optional.of(uncertain(design.ball().metal().specificHeat_J_kgK())),
+        Optional.of(uncertain(design.heater().resistance_ohm())),
+        Optional.of(uncertain(design.supply().voltage_V())),
+        DesignSheet.of(design)
+            .quantity(QuantityId.LEAD_LOSS)
+            .map(q -> uncertain(q.value().times(1e-3))));
+  }
+
+  /** A tolerance band as a rectangular distribution: u = half width / √3 (JCGM 100:2008, 4.3.7). */
+  private static Uncertain uncertain(Interval band) {
+    return Uncertain.of(band.nominal(), (band.high() - band.low()) / 2 / Math.sqrt(3));
+  }
+}
