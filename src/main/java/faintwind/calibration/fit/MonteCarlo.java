@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.Draws;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.response.AirPoint;
@@ -56,26 +57,15 @@ public final class MonteCarlo {
    * drawn formulas read from the signal of the fitted one.
    */
   public static double u_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
-    double[] speeds = speeds(fit, draws, speed_m_s);
-    double mean = java.util.Arrays.stream(speeds).average().orElse(speed_m_s);
-    double sum = 0;
-    for (double speed : speeds) {
-      sum += (speed - mean) * (speed - mean);
-    }
-    return Math.sqrt(sum / Math.max(1, speeds.length - 1));
+    return Draws.of(speeds(fit, draws, speed_m_s)).u();
   }
 
   /**
    * The 95 % interval of a speed read at rest: the 2.5 and 97.5 % quantiles of the draws (JCGM
-   * 101:2008, 7.7), in this order.
+   * 101:2008, 7.7.2), in this order.
    */
   public static double[] interval95_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
-    double[] speeds = speeds(fit, draws, speed_m_s);
-    java.util.Arrays.sort(speeds);
-    int last = speeds.length - 1;
-    return new double[] {
-      speeds[(int) Math.round(0.025 * last)], speeds[(int) Math.round(0.975 * last)]
-    };
+    return Draws.of(speeds(fit, draws, speed_m_s)).symmetric(0.95);
   }
 
   private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {

@@ -1,0 +1,195 @@
+package faintwind.published;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import faintwind.calibration.fit.Optimiser;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+@DisplayName("The one optimiser against certified and published fits")
+class LeastSquaresPublishedTest {
+
+  /** y as a function of b and x. */
+  interface Model {
+    double at(double[] b, double x);
+  }
+
+  private static final Map<String, Model> MODELS =
+      Map.of(
+          "Misra1a", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x)),
+          "Chwirut2", (b, x) -> Math.exp(-b[0] * x) / (b[1] + b[2] * x),
+          "DanWood", (b, x) -> b[0] * Math.pow(x, b[1]),
+          "BoxBOD", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x)),
+          "Rat42", (b, x) -> b[0] / (1 + Math.exp(b[1] - b[2] * x)),
+          "Rat43", (b, x) -> b[0] / Math.pow(1 + Math.exp(b[1] - b[2] * x), 1 / b[3]),
+          "MGH09", (b, x) -> b[0] * (x * x + x * b[1]) / (x * x + x * b[2] + b[3]),
+          "Eckerle4", (b, x) -> b[0] / b[1] * Math.exp(-0.5 * Math.pow((x - b[2]) / b[1], 2)),
+          "Thurber", LeastSquaresPublishedTest::rational,
+          "Hahn1", LeastSquaresPublishedTest::rational);
+
+  /** Lower level of difficulty: six digits are asked for; of the others four. */
+  private static final List<String> LOWER = List.of("Misra1a", "Chwirut2", "DanWood");
+
+  private static double rational(double[] b, double x) {
+    return (b[0] + x * (b[1] + x * (b[2] + x * b[3]))) / (1 + x * (b[4] + x * (b[5] + x * b[6])));
+  }
+
+  static Stream<Arguments> problems() {
+    return MODELS.keySet().stream().sorted().map(Arguments::of);
+  }
+
+  @ParameterizedTest(name = "{0}, NIST StRD certified values (seen; recomputed), start 2")
+  @MethodSource("problems")
+  void parametersAndStandardDeviationsAgreeWithTheCertifiedOnes(String problem) {
+    FitColumns data = FitColumns.read("nist-strd/" + problem + ".csv");
+    FitColumns all = FitColumns.read("nist-strd-certified-parameters.csv");
+    List<String[]> rows = all.rows().stream().filter(r -> r[0].equals(problem)).toList();
+    double[] start = rows.stream().mapToDouble(r -> Double.parseDouble(r[3])).toArray();
+
+    Optimiser.Optimum optimum =
+        fit(MODELS.get(problem), data.numbers("x"), data.numbers("y"), start);
+
+    double digits = LOWER.contains(problem) ? 1e-6 : 1e-4;
+    double[][] unit = optimum.unitCovariance();
+    for (int i = 0; i < start.length; i++) {
+      double certified = Double.parseDouble(rows.get(i)[4]);
+      double certifiedSd = Double.parseDouble(rows.get(i)[5]);
+      double sd = optimum.residualDeviation() * Math.sqrt(unit[i][i]);
+      assertThat(optimum.point()[i])
+          .as(rows.get(i)[1])
+          .isCloseTo(certified, within(digits * Math.abs(certified)));
+      assertThat(sd).as("sd " + rows.get(i)[1]).isCloseTo(certifiedSd, within(1e-4 * certifiedSd));
+    }
+  }
+
+  @Test
+  @DisplayName("GUM H.3 thermometer (JCGM 100:2008 H.3.3, seen): line, deviations, correlation")
+  void thermometerLineOfTheGuide() {
+    FitColumns data = FitColumns.read("gum-h3-thermometer.csv");
+    Optimiser.Optimum optimum =
+        fit(
+            (b, t) -> b[0] + b[1] * (t - 20),
+            data.numbers("t_C"),
+            data.numbers("b_C"),
+            new double[] {0, 0});
+    double s = optimum.residualDeviation();
+    double[][] unit = optimum.unitCovariance();
+
+    assertThat(optimum.point()[0]).isCloseTo(-0.1712, within(5e-5));
+    assertThat(optimum.point()[1]).isCloseTo(0.00218, within(5e-6));
+    assertThat(s * Math.sqrt(unit[0][0])).isCloseTo(0.0029, within(5e-5));
+    assertThat(s * Math.sqrt(unit[1][1])).isCloseTo(0.00067, within(5e-6));
+    assertThat(unit[0][1] / Math.sqrt(unit[0][0] * unit[1][1])).isCloseTo(-0.930, within(5e-4));
+    assertThat(s).isCloseTo(0.0035, within(5e-5));
+    double at30 = optimum.point()[0] + 10 * optimum.point()[1];
+    double u30 = s * Math.sqrt(unit[0][0] + 20 * unit[0][1] + 100 * unit[1][1]);
+    assertThat(at30).isCloseTo(-0.1494, within(5e-5));
+    assertThat(u30).isCloseTo(0.0041, within(5e-5));
+  }
+
+  static Stream<Arguments> kings() {
+    return Stream.of(
+        Arguments.of("13 points, n free", true, 0.0, 2.06334, 0.97976, 0.46166, 0.03089),
+        Arguments.of("without zero flow, n free", false, 0.0, 1.62217, 1.30844, 0.40167, 0.01581),
+        Arguments.of("without zero flow, n 0.5", false, 0.5, 2.26807, 0.82648, 0.5, 0.04474),
+        Arguments.of("13 points, n 0.45", true, 0.45, 2.02373, 1.02448, 0.45, 0.03406));
+  }
+
+  @ParameterizedTest(name = "King's law on a real hot-wire table (data seen, fit recomputed): {0}")
+  @MethodSource("kings")
+  void kingsLawOnARealTable(
+      String name, boolean zero, double held, double a, double b, double n, double s) {
+    FitColumns data = FitColumns.read("hotwire-calibration-cta-13pt.csv");
+    double[] speed = data.numbers("speed_m_s");
+    double[] squared = data.numbers("voltage_squared_V2");
+    if (!zero) {
+      speed = java.util.Arrays.copyOfRange(speed, 1, speed.length);
+      squared = java.util.Arrays.copyOfRange(squared, 1, squared.length);
+    }
+    Optimiser.Optimum optimum =
+        held > 0
+            ? fit((q, u) -> q[0] + q[1] * power(u, held), speed, squared, new double[] {1, 1})
+            : fit((q, u) -> q[0] + q[1] * power(u, q[2]), speed, squared, new double[] {1, 1, 0.5});
+
+    assertThat(optimum.point()[0]).isCloseTo(a, within(1e-4));
+    assertThat(optimum.point()[1]).isCloseTo(b, within(1e-4));
+    assertThat(optimum.residualDeviation()).isCloseTo(s, within(1e-4));
+    if (held == 0) {
+      assertThat(optimum.point()[2]).isCloseTo(n, within(1e-4));
+    }
+  }
+
+  @Test
+  @DisplayName("King's law without zero flow: correlations −0.9951, −0.9972, 0.9858 (recomputed)")
+  void parametersOfKingsLawAreStronglyCorrelated() {
+    FitColumns data = FitColumns.read("hotwire-calibration-cta-13pt.csv");
+    double[] speed = data.numbers("speed_m_s");
+    double[] squared = data.numbers("voltage_squared_V2");
+    Optimiser.Optimum optimum =
+        fit(
+            (q, u) -> q[0] + q[1] * power(u, q[2]),
+            java.util.Arrays.copyOfRange(speed, 1, speed.length),
+            java.util.Arrays.copyOfRange(squared, 1, squared.length),
+            new double[] {1, 1, 0.5});
+    double[][] unit = optimum.unitCovariance();
+
+    assertThat(correlation(unit, 0, 1)).isCloseTo(-0.9951, within(1e-4));
+    assertThat(correlation(unit, 1, 2)).isCloseTo(-0.9972, within(1e-4));
+    assertThat(correlation(unit, 0, 2)).isCloseTo(0.9858, within(1e-4));
+  }
+
+  @Test
+  @DisplayName("Cubic U(V) of a real hot-wire table before a session (data seen, fit recomputed)")
+  void cubicOfASecondRealTable() {
+    FitColumns data = FitColumns.read("hotwire-calibration-pre-post-drift.csv");
+    List<String[]> pre = data.rows().stream().filter(r -> r[0].equals("pre")).toList();
+    Optimiser.Optimum optimum =
+        fit(
+            (q, v) -> q[0] + v * (q[1] + v * (q[2] + v * q[3])),
+            pre.stream().mapToDouble(r -> Double.parseDouble(r[2])).toArray(),
+            pre.stream().mapToDouble(r -> Double.parseDouble(r[1])).toArray(),
+            new double[] {1, 1, 0, 0});
+
+    assertThat(optimum.point()[0]).isCloseTo(2.327586, within(1e-5));
+    assertThat(optimum.point()[1]).isCloseTo(0.735887, within(1e-5));
+    assertThat(optimum.point()[2]).isCloseTo(0.0839459, within(1e-5));
+    assertThat(optimum.point()[3]).isCloseTo(0.00433932, within(1e-5));
+    assertThat(optimum.residualDeviation()).isCloseTo(0.0171, within(1e-4));
+  }
+
+  private static double correlation(double[][] c, int i, int j) {
+    return c[i][j] / Math.sqrt(c[i][i] * c[j][j]);
+  }
+
+  private static double power(double u, double n) {
+    return u > 0 ? Math.pow(u, n) : 0;
+  }
+
+  private static Optimiser.Optimum fit(Model model, double[] x, double[] y, double[] start) {
+    return new Optimiser().minimise(b -> linearised(model, x, y, b), start, () -> false);
+  }
+
+  private static Optimiser.Linearised linearised(Model model, double[] x, double[] y, double[] b) {
+    double[] residuals = new double[x.length];
+    double[][] jacobian = new double[x.length][b.length];
+    for (int i = 0; i < x.length; i++) {
+      residuals[i] = model.at(b, x[i]) - y[i];
+      for (int j = 0; j < b.length; j++) {
+        double step = 1e-6 * Math.max(Math.abs(b[j]), 1e-9);
+        double[] up = b.clone();
+        double[] down = b.clone();
+        up[j] += step;
+        down[j] -= step;
+        jacobian[i][j] = (model.at(up, x[i]) - model.at(down, x[i])) / (up[j] - down[j]);
+      }
+    }
+    return new Optimiser.Linearised(residuals, jacobian);
+  }
+}
