@@ -47,7 +47,7 @@ public final class DesignScreen implements Screen {
     said = new DesignWords(desk.words());
     sheet = FxScreen.load(this, desk.words(), VBox.class);
     choices = new DesignChoicesView(desk.words(), model);
-    aside.getStyleClass().add("design-aside");
+    aside.getStyleClass().addAll("design-aside", "wide");
     aside.setId("design-aside");
     buildRest();
     model.view().addListener((property, was, now) -> fill(now));

@@ -1,5 +1,10 @@
 package faintwind.ui;
 
+import faintwind.guide.Caution;
+import faintwind.guide.Checklist;
+import faintwind.guide.Question;
+import faintwind.guide.Reading;
+import faintwind.guide.Step;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.CalibrationMade;
@@ -19,29 +24,46 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
 import java.time.Duration;
+import java.util.Optional;
 
 /** One line of words for each kind of journal event. */
 final class EventWords {
-  private final Messages words;
+  private static final int MOST_LETTERS = 80;
 
-  EventWords(Messages words) {
+  private final Messages words;
+  private final Checklist checklist;
+
+  EventWords(Messages words, Checklist checklist) {
     this.words = words;
+    this.checklist = checklist;
+  }
+
+  /** A step's title; its id where the checklist has it no longer. */
+  String step(String id) {
+    return checklist.step(id).map(Step::title).orElse(id);
   }
 
   /** What the event says, without its time and its author. */
-  String say(Event event) {
+  String say(Optional<String> step, Event event) {
+    Optional<Step> at = step.flatMap(checklist::step);
     if (event instanceof ReadingEntered e) {
-      return words.text("window.record.reading", e.reading(), e.typed());
+      String unit = at.flatMap(s -> s.reading(e.reading())).map(Reading::unit).orElse("");
+      return words.text("window.record.reading", reading(at, e.reading()), e.typed(), unit);
     } else if (event instanceof QuestionAnswered e) {
-      return words.text("window.record.answer", e.question(), e.choice());
+      Optional<Question> question = question(at, e.question());
+      return words.text(
+          "window.record.answer",
+          question.map(Question::text).orElse(e.question()),
+          question.flatMap(q -> q.choice(e.choice())).map(c -> c.text()).orElse(e.choice()));
     } else if (event instanceof CautionAcknowledged e) {
-      return words.text("window.record.caution", e.caution());
+      String text = at.flatMap(s -> s.caution(e.caution())).map(Caution::text).orElse(e.caution());
+      return words.text("window.record.caution", shortened(text));
     } else if (event instanceof Waived e) {
-      return words.text("window.record.waived", e.what(), e.reason());
+      return words.text("window.record.waived", reading(at, e.what()), e.reason());
     } else if (event instanceof ClockStarted e) {
       long seconds = Math.round(e.duration_s());
       String time = Figures.duration(words, Duration.ofSeconds(seconds));
-      return words.text("window.record.clock", e.clock(), time);
+      return words.text("window.record.clock", clock(at, e.clock()), time);
     } else if (event instanceof NoteWritten e) {
       return e.text();
     } else if (event instanceof StepFinished) {
@@ -50,6 +72,25 @@ final class EventWords {
       return words.text("window.record.step-opened");
     }
     return sayThing(event);
+  }
+
+  private static String reading(Optional<Step> step, String id) {
+    return step.flatMap(s -> s.reading(id)).map(Reading::label).orElse(id);
+  }
+
+  private static Optional<Question> question(Optional<Step> step, String id) {
+    return step.flatMap(
+        s -> s.asks().questions().stream().filter(q -> q.id().equals(id)).findFirst());
+  }
+
+  private static String clock(Optional<Step> step, String id) {
+    return step.flatMap(s -> s.asks().clock()).map(Step.ClockSpec::label).orElse(id);
+  }
+
+  private static String shortened(String text) {
+    return text.length() <= MOST_LETTERS
+        ? text
+        : text.substring(0, text.lastIndexOf(' ', MOST_LETTERS)) + " …";
   }
 
   private String sayThing(Event event) {

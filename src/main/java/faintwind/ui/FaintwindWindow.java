@@ -7,6 +7,7 @@ import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -94,6 +95,7 @@ public final class FaintwindWindow {
   }
 
   private void firstStartDone() {
+    kept.wasAsked();
     keepChoices();
     go(Place.HOME);
   }
@@ -267,8 +269,11 @@ public final class FaintwindWindow {
 
   private void dressRoot() {
     Look look = desk.look();
-    frame.getStyleClass().removeIf(name -> name.startsWith("fw-"));
-    frame.getStyleClass().add(look.theme().get().styleClass());
+    // In one step: without any theme the colour tokens are unknown.
+    List<String> classes = new ArrayList<>(frame.getStyleClass());
+    classes.removeIf(name -> name.startsWith("fw-"));
+    classes.add(look.theme().get().styleClass());
+    frame.getStyleClass().setAll(classes);
     frame.setStyle("-fx-font-size: " + BASE_FONT_PX * look.effectivePct() / 100 + "px;");
     fit();
   }

@@ -15,6 +15,13 @@ public final class Figures {
     return String.format(Locale.ROOT, "%,d", number).replace(',', THIN_SPACE);
   }
 
+  /** The same words with a capital at their head. */
+  public static String sentence(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+
   /** A time in its two largest units, such as "3 h 10 min" or "20 s". */
   public static String duration(Messages words, Duration time) {
     long seconds = Math.max(0, time.toSeconds());

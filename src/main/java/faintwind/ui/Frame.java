@@ -23,6 +23,9 @@ final class Frame extends VBox {
   /** Width below which the margin folds, in em. */
   static final double NARROW_EM = 62;
 
+  /** Width from which path and margin are wider, in em. */
+  private static final double ROOMY_EM = 106;
+
   private static final double BASE_FONT_PX = 15;
 
   private final Messages words;
@@ -66,7 +69,9 @@ final class Frame extends VBox {
 
   /** Fits the layout to the window's width at the text size in use. */
   void fit(double width_px, int textPct, boolean isProjector) {
-    boolean nowNarrow = width_px < NARROW_EM * BASE_FONT_PX * textPct / 100.0;
+    double width_em = width_px / (BASE_FONT_PX * textPct / 100.0);
+    style(this, "roomy", width_em >= ROOMY_EM);
+    boolean nowNarrow = width_em < NARROW_EM;
     if (nowNarrow != narrow || isProjector != projector) {
       narrow = nowNarrow;
       projector = isProjector;
@@ -94,15 +99,18 @@ final class Frame extends VBox {
     detach();
     body.getChildren().clear();
     boolean pathBeside = !narrow && !projector && s.path().isPresent();
+    style(sheetPane, "beside-path", pathBeside);
     if (pathBeside) {
-      pathPane.setContent(s.path().get());
-      pathPane.getStyleClass().remove("wide");
-      if (s.path().get().getStyleClass().contains("wide-path")) {
-        pathPane.getStyleClass().add("wide"); // fields need more room than names of steps
-      }
+      Node path = s.path().get();
+      style(pathPane, "wide", path.getStyleClass().contains("wide-path"));
+      pathPane.setContent(path);
       body.getChildren().add(pathPane);
     }
     List<Node> notesAndDrawings = s.margin().stream().filter(Node::isVisible).toList();
+    style(
+        marginPane,
+        "wide",
+        notesAndDrawings.stream().anyMatch(node -> node.getStyleClass().contains("wide")));
     boolean marginBeside = !narrow && !notesAndDrawings.isEmpty();
     List<Node> sheet = new ArrayList<>();
     if (!pathBeside) {
@@ -123,6 +131,13 @@ final class Frame extends VBox {
     }
     sheetPane.setVvalue(0);
     showNote();
+  }
+
+  private static void style(Node node, String name, boolean has) {
+    node.getStyleClass().remove(name);
+    if (has) {
+      node.getStyleClass().add(name);
+    }
   }
 
   private void detach() {

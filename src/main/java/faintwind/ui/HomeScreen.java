@@ -5,6 +5,7 @@ import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
@@ -63,6 +64,7 @@ public final class HomeScreen implements Screen {
   }
 
   private void show(HomeView view) {
+    boolean came = rows.getChildren().isEmpty() && !view.lines().isEmpty();
     margin.show(view);
     orderSaid.setText(text(model.isByName() ? "window.home.by-name" : "window.home.by-need"));
     order.setText(text(model.isByName() ? "window.home.order-need" : "window.home.order-name"));
@@ -77,6 +79,10 @@ public final class HomeScreen implements Screen {
         .setAll(view.broken().stream().map(b -> (Node) Words.label(b, "broken-folder")).toList());
     if (model.mode().get() == HomeModel.Mode.LIST) {
       title.setText(view.title());
+    }
+    if (came) {
+      // After the layout, when the rows are in the scene.
+      Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
     }
   }
 

@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Stage;
 import faintwind.guide.StepClock;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -18,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts the instruments of a folder into the words of a {@link HomeView}. */
 final class HomeWords {
@@ -85,9 +87,16 @@ final class HomeWords {
     StepProgress step = pressing.get();
     Mark mark = StepMarks.of(step);
     String note =
-        mark == Mark.WAITING
-            ? step.clock().map(clocks::left).map(t -> words.text("window.home.to-go", t)).orElse("")
-            : step.step().title();
+        switch (mark) {
+          case WAITING ->
+              step.clock()
+                  .map(clocks::left)
+                  .map(t -> words.text("window.home.to-go", t))
+                  .orElse("");
+          case BLOCKED, ATTENTION -> firstReason(step);
+          case READY, DOING, DONE, CORRECTED, REHEARSAL ->
+              standpoint.view().checklist().stageOf(step.step().id()).map(Stage::title).orElse("");
+        };
     return new State(mark, words.text(mark.key()), note);
   }
 
@@ -97,12 +106,21 @@ final class HomeWords {
     }
     StepProgress step = pressing.get();
     String detail =
-        step.reasons().stream()
-            .filter(reason -> !reason.id().equals("gate.not-finished"))
-            .findFirst()
-            .map(reason -> shortened(words.sentence(reason)))
-            .orElse("");
+        switch (StepMarks.of(step)) {
+          case READY, DOING -> firstReason(step);
+          case WAITING -> step.step().asks().clock().map(c -> c.label()).orElse("");
+          case BLOCKED, ATTENTION, DONE, CORRECTED, REHEARSAL -> "";
+        };
     return new Said(step.step().title(), detail);
+  }
+
+  private String firstReason(StepProgress step) {
+    return Stream.concat(step.reasons().stream(), step.doubts().stream())
+        .filter(reason -> !reason.id().equals("gate.not-finished"))
+        .filter(reason -> !StepMarks.stopsItself(step) || StepMarks.isStop(reason))
+        .findFirst()
+        .map(reason -> shortened(Figures.sentence(words.sentence(reason))))
+        .orElse("");
   }
 
   private static String shortened(String text) {

@@ -57,6 +57,11 @@ public final class KeptLook {
     return asked;
   }
 
+  /** The person was asked now. */
+  void wasAsked() {
+    asked = true;
+  }
+
   /** The choices as they are now. */
   public WindowChoices choices() {
     return new WindowChoices(

@@ -38,6 +38,8 @@ final class NextLine extends HBox {
     sentence.setId("next-sentence");
     sentence.getStyleClass().addAll("tell", "semibold");
     sentence.setWrapText(true);
+    sentence.setMinHeight(Region.USE_PREF_SIZE);
+    detail.setMinHeight(Region.USE_PREF_SIZE);
     detail.setId("next-detail");
     detail.getStyleClass().addAll("fine", "soft");
     detail.setWrapText(true);

@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.guide.Checklist;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.StepOpened;
@@ -39,9 +40,9 @@ public final class RecordModel {
   public record Line(
       String day, String time, Mark mark, String text, String who, boolean struck, String strike) {}
 
-  public RecordModel(Messages words, InstrumentState state) {
+  public RecordModel(Messages words, Checklist checklist, InstrumentState state) {
     this.words = words;
-    eventWords = new EventWords(words);
+    eventWords = new EventWords(words, checklist);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
     show(state);
   }
@@ -98,10 +99,11 @@ public final class RecordModel {
         DAY.format(standing.at()),
         TIME.format(standing.at()),
         mark(standing),
-        eventWords.say(standing.event()),
+        eventWords.say(standing.step(), standing.event()),
         standing
             .step()
-            .map(step -> words.text("window.record.who-step", standing.who(), step))
+            .map(
+                step -> words.text("window.record.who-step", standing.who(), eventWords.step(step)))
             .orElse(standing.who()),
         !standing.stands(),
         strike);

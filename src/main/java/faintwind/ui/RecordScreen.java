@@ -27,7 +27,7 @@ public final class RecordScreen implements Screen {
   public RecordScreen(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
     this.instrument = instrument;
-    model = new RecordModel(desk.words(), instrument.state());
+    model = new RecordModel(desk.words(), instrument.checklist(), instrument.state());
     sheet = FxScreen.load(this, desk.words(), VBox.class);
     stateChanged = (property, was, now) -> model.show(now.view().state());
     instrument.now().addListener(stateChanged);

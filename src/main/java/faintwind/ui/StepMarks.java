@@ -4,6 +4,7 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Stage;
 import faintwind.guide.StepState;
+import faintwind.message.Problem;
 import faintwind.ui.part.Mark;
 import java.util.Comparator;
 import java.util.List;
@@ -35,7 +36,12 @@ final class StepMarks {
 
   /** Whether one of its own readings or answers says stop. */
   static boolean stopsItself(StepProgress step) {
-    return step.reasons().stream().anyMatch(reason -> OWN_STOPS.contains(reason.id()));
+    return step.reasons().stream().anyMatch(StepMarks::isStop);
+  }
+
+  /** Whether a reason is a reading or an answer that says stop. */
+  static boolean isStop(Problem reason) {
+    return OWN_STOPS.contains(reason.id());
   }
 
   /** A stage shows its most pressing step; whole only when every step is settled. */

@@ -3,6 +3,7 @@ package faintwind.ui;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Step;
+import faintwind.guide.StepState;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
@@ -13,12 +14,16 @@ import faintwind.ui.OpenInstrument.Standpoint;
 import faintwind.ui.part.Next;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ChangeListener;
 
 /** One step on the sheet: what it shows now, and what a person can enter. */
 public final class StepModel {
+  private static final Set<StepState> WORKABLE =
+      Set.of(StepState.READY, StepState.DOING, StepState.NEEDS_ATTENTION);
+
   private final Messages words;
   private final OpenInstrument instrument;
   private final StepViews views;
@@ -93,15 +98,21 @@ public final class StepModel {
     }
   }
 
-  /** The next step that can be worked on, if there is one. */
+  /** The next step to look at: one that can be worked on, else the first that is not settled. */
   Optional<StepProgress> following() {
-    List<StepProgress> all = now().progress().steps();
-    int here = instrument.checklist().steps().indexOf(step);
-    List<StepProgress> after = all.subList(here + 1, all.size());
-    return after.stream()
-        .filter(s -> !s.state().settled())
-        .findFirst()
+    return workable()
+        .or(() -> after().stream().filter(s -> !s.state().settled()).findFirst())
         .or(() -> now().progress().next().filter(s -> !s.step().equals(step)));
+  }
+
+  /** The next step after this one that can be worked on now. */
+  Optional<StepProgress> workable() {
+    return after().stream().filter(s -> WORKABLE.contains(s.state())).findFirst();
+  }
+
+  private List<StepProgress> after() {
+    List<StepProgress> all = now().progress().steps();
+    return all.subList(instrument.checklist().steps().indexOf(step) + 1, all.size());
   }
 
   /** Keeps a reading, where it differs from the one that is kept. */

@@ -137,7 +137,7 @@ final class StepNext {
             words.text("window.next.clock-set-back"),
             act("start-clock", "window.next.start-clock", model::startClock))
         : model
-            .following()
+            .workable()
             .map(
                 s ->
                     next.withDetail(words.text("window.next.meanwhile", s.step().title()))

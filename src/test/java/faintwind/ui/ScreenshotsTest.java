@@ -1,0 +1,134 @@
+package faintwind.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.job.WindowChoices;
+import faintwind.message.Messages;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.function.BooleanSupplier;
+import javafx.scene.Node;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+/** Makes the pictures of the screens in docs/screenshots, at two sizes, light and dark. */
+@ExtendWith(ApplicationExtension.class)
+class ScreenshotsTest {
+  private static final Path PICTURES = Path.of("docs/screenshots");
+
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path parent;
+
+  @SuppressWarnings("NullAway.Init") // each test opens its window
+  private Stage stage;
+
+  @SuppressWarnings("NullAway.Init")
+  private FaintwindWindow window;
+
+  private int width;
+
+  @ParameterizedTest
+  @CsvSource({"1280, 800", "1920, 1080"})
+  void everyScreenHasItsPictures(int wide, int high, FxRobot robot) throws IOException {
+    width = wide;
+    Path folder = parent.resolve("Cheese cellar");
+    new WindowChoices(100, "light", false, "Ida").write(folder);
+    build(folder);
+    robot.interact(() -> openWindow(folder, wide, high));
+    walk(robot);
+    robot.interact(() -> stage.close());
+    assertThat(PICTURES.resolve("home-" + wide + "-light.png")).isNotEmptyFile();
+  }
+
+  private void openWindow(Path folder, int wide, int high) {
+    FaintwindApp.dressProgram();
+    stage = new Stage();
+    stage.setWidth(wide);
+    stage.setHeight(high);
+    window =
+        new FaintwindWindow(
+            stage,
+            Messages.of(Locale.ENGLISH),
+            KeptLook.in(folder),
+            Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC));
+    window.show();
+  }
+
+  private static void build(Path folder) throws IOException {
+    Cellar.begin("Rind 2, by the door")
+        .design()
+        .before("heater-insulation")
+        .open("heater-insulation")
+        .cautions("heater-insulation")
+        .type("heater-insulation", "lead-a-ball", "420k")
+        .type("heater-insulation", "lead-b-ball", "OL")
+        .type("heater-insulation", "lead-to-lead", "100,3")
+        .into(folder, "rind-2");
+    Cellar.begin("Rind 3, floor drain")
+        .design()
+        .before("coat-parts")
+        .open("coat-parts")
+        .cautions("coat-parts")
+        .clock("coat-parts", 24 * 3600, 21 * 60)
+        .into(folder, "rind-3");
+    Cellar.begin("Rind 1, north shelf").design().before("convert-log").into(folder, "rind-1");
+    Cellar.begin("Rind 6, new").into(folder, "rind-6");
+  }
+
+  private void walk(FxRobot robot) {
+    Waiting.until(() -> robot.lookup("#instrument-rind-2").tryQuery().isPresent());
+    picture(robot, "home");
+    open(robot, "rind-2");
+    picture(robot, "step-insulation");
+    place(robot, Place.RECORD, () -> robot.lookup("#ledger .row").tryQuery().isPresent());
+    picture(robot, "record");
+    place(robot, Place.DESIGN, () -> true);
+    picture(robot, "design");
+    robot.interact(() -> window.desk().go().accept(Place.HOME));
+    Waiting.until(() -> robot.lookup("#instrument-rind-3").tryQuery().isPresent());
+    open(robot, "rind-3");
+    picture(robot, "step-clock");
+    step(robot, "plating-home-cautions");
+    picture(robot, "plating");
+  }
+
+  private void open(FxRobot robot, String folder) {
+    robot.doubleClickOn("#instrument-" + folder);
+    Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
+  }
+
+  private void step(FxRobot robot, String id) {
+    robot.interact(() -> ((StepScreen) window.screen().orElseThrow()).openStep(id));
+    Waiting.until(() -> robot.lookup("#path-step-" + id).tryQuery().isPresent());
+  }
+
+  private void place(FxRobot robot, Place place, BooleanSupplier there) {
+    robot.interact(() -> window.desk().go().accept(place));
+    Waiting.until(there);
+  }
+
+  private void picture(FxRobot robot, String name) {
+    for (Theme theme : new Theme[] {Theme.DARK, Theme.LIGHT}) {
+      robot.interact(() -> window.desk().look().theme().set(theme));
+      String kind = theme == Theme.LIGHT ? "light" : "dark";
+      String file = name + "-" + width + "-" + kind + ".png";
+      robot.interact(() -> keep(PICTURES.resolve(file)));
+    }
+  }
+
+  private void keep(Path file) {
+    Node root = stage.getScene().getRoot();
+    root.applyCss();
+    stage.getScene().getRoot().layout();
+    Pictures.keep(stage.getScene(), file);
+  }
+}
