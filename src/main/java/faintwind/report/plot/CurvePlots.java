@@ -50,11 +50,13 @@ public final class CurvePlots {
    * The first slope of each run against its speed with the straight line through zero; only a first
    * look, and said so beside it.
    *
-   * @param slopes speed (m/s) and first slope (K a minute) of each run
-   * @param perSpeed slope of the line, K a minute for each m/s
+   * @param slopes speed (m/s) and first slope (signal unit a minute) of each run
+   * @param perSpeed slope of the line, signal unit a minute for each m/s
+   * @param unit symbol of the signal's unit
    * @param notes what is wrong with it, in words
    */
-  public PlotFigure straightLine(PlotPoints slopes, double perSpeed, List<String> notes) {
+  public PlotFigure straightLine(
+      PlotPoints slopes, double perSpeed, String unit, List<String> notes) {
     double fastest = 0;
     for (int i = 0; i < slopes.size(); i++) {
       fastest = Math.max(fastest, slopes.x(i));
@@ -76,9 +78,9 @@ public final class CurvePlots {
     PlotPanel panel =
         new PlotPanel(
             messages.text("plot.straight.title"),
-            messages.text("plot.straight.caption"),
+            messages.text("plot.straight.caption", unit),
             PlotAxis.fromZero(messages.text("plot.speed")),
-            PlotAxis.fromZero(messages.text("plot.straight.axis")),
+            PlotAxis.fromZero(messages.text("plot.straight.axis", unit)),
             content,
             1);
     List<PlotPanel> panels = List.of(panel);

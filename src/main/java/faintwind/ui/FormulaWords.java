@@ -1,0 +1,287 @@
+package faintwind.ui;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Evidence;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.Performance.AtSpeed;
+import faintwind.calibration.RunOutcome;
+import faintwind.calibration.fit.StraightLineLook;
+import faintwind.job.FittedFormula;
+import faintwind.message.Messages;
+import faintwind.report.plot.CalibrationPlots;
+import faintwind.report.plot.CurvePlots;
+import faintwind.report.plot.PlotFigure;
+import faintwind.report.plot.PlotPoints;
+import faintwind.report.plot.RecordingPlots;
+import faintwind.report.plot.RecordingTrace;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Note;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says and draws what a fit found. */
+final class FormulaWords {
+  private static final double K95 = 1.96;
+  private static final double GOOD_PCT = 6;
+  private static final double WAYS_AGREE = 0.3;
+  private static final double FORETOLD = 0.10;
+  private static final List<Double> TABLE_M_S = List.of(0.1, 0.3, 1.0, 3.0);
+
+  private final Messages words;
+  private final FittedFormula formula;
+  private final Calibration calibration;
+
+  FormulaWords(Messages words, FittedFormula formula) {
+    this.words = words;
+    this.formula = formula;
+    this.calibration = formula.calibration();
+  }
+
+  private double lowest_m_s() {
+    return Math.max(calibration.coverage().lowest_m_s(), calibration.performance().floor_m_s());
+  }
+
+  private double within_pct() {
+    double highest = calibration.coverage().highest_m_s();
+    return 100
+        * calibration.performance().speeds().stream()
+            .filter(s -> s.speed_m_s() >= 0.99 * lowest_m_s() && s.speed_m_s() <= 1.01 * highest)
+            .mapToDouble(s -> s.u95_m_s() / s.speed_m_s())
+            .max()
+            .orElse(0);
+  }
+
+  /** The verdict in a sentence. */
+  String title() {
+    return words.text(
+        mark() == Mark.DONE ? "formula.title.good" : "formula.title.care",
+        figures(lowest_m_s(), 2),
+        figures(calibration.coverage().highest_m_s(), 2),
+        figures(Math.ceil(10 * within_pct()) / 10, 2));
+  }
+
+  Mark mark() {
+    return within_pct() <= GOOD_PCT && formula.shortfalls().isEmpty() ? Mark.DONE : Mark.ATTENTION;
+  }
+
+  /** What was fitted, and the smallest speed. */
+  String how() {
+    List<RunOutcome> runs = calibration.evidence().runs();
+    long left = runs.stream().filter(r -> !r.used()).count();
+    return words.text(
+        "formula.how", runs.size(), left, figures(calibration.performance().floor_m_s(), 2));
+  }
+
+  private static String figures(double value, int digits) {
+    return new BigDecimal(value)
+        .round(new MathContext(digits))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  /** One parameter: name, value, 95 % range with its unit. */
+  record ParameterLine(String name, String value, String range) {}
+
+  List<ParameterLine> parameters() {
+    return calibration.formula().parameters().stream()
+        .map(
+            p ->
+                new ParameterLine(
+                    p.name(),
+                    figures(p.value(), 4),
+                    ("\u00b1 " + figures(K95 * p.u(), 2) + " " + unit(p)).strip()))
+        .toList();
+  }
+
+  private static String unit(Parameter p) {
+    return p.unit().equals("1") ? "" : p.unit();
+  }
+
+  /** What the parameters are, with the full equation. */
+  Note why() {
+    return new Note(
+        words.text("formula.parameters.why"),
+        words.text("formula.parameters.text"),
+        List.of(words.text("formula.equation")),
+        words.text("formula.equation.of", words.text(calibration.formula().equation())),
+        words.text("formula.parameters.source"));
+  }
+
+  /** One line of the table of speeds. */
+  record SureLine(String speed, String u95, String rise) {}
+
+  List<SureLine> howSure() {
+    List<SureLine> lines = new ArrayList<>();
+    for (double speed : TABLE_M_S) {
+      Optional<AtSpeed> at =
+          calibration.performance().speeds().stream()
+              .min(Comparator.comparingDouble(s -> Math.abs(s.speed_m_s() - speed)));
+      at.filter(s -> Math.abs(s.speed_m_s() - speed) < 0.05 * speed)
+          .ifPresent(
+              s ->
+                  lines.add(
+                      new SureLine(
+                          figures(speed, 2),
+                          "\u00b1 " + figures(s.u95_m_s(), 2),
+                          figures(s.rise_s(), 2) + " s")));
+    }
+    return lines;
+  }
+
+  /** One check: a mark, a strong line, a fine line. */
+  record CheckLine(Mark mark, String name, String detail) {}
+
+  List<CheckLine> checks() {
+    List<CheckLine> lines = new ArrayList<>();
+    Evidence evidence = calibration.evidence();
+    evidence.monteCarlo().ifPresent(m -> lines.add(twoWays(m)));
+    foretold(evidence).ifPresent(lines::add);
+    boolean shown = calibration.coverage().carriedAirShown();
+    lines.add(
+        check(
+            shown,
+            "formula.check.carried",
+            words.text(
+                shown ? "formula.check.carried.detail" : "formula.check.carried.not.detail")));
+    lines.add(
+        check(
+            true,
+            "formula.check.residuals",
+            words.text(
+                "formula.check.residuals.detail",
+                figures(evidence.residuals().rms(), 2),
+                calibration.signal().unit().symbol(),
+                Figures.whole(evidence.residuals().rows()))));
+    if (evidence.candidates().size() > 1) {
+      lines.add(
+          check(
+              true,
+              "formula.check.model",
+              words.text(
+                  "formula.check.model.detail",
+                  calibration.formula().model(),
+                  evidence.candidates().size())));
+    }
+    return lines;
+  }
+
+  private CheckLine twoWays(Evidence.MonteCarloSummary study) {
+    boolean agree = Math.abs(study.ratio() - 1) < WAYS_AGREE;
+    return check(
+        agree,
+        "formula.check.two-ways",
+        words.text("formula.check.two-ways.detail", study.refits(), figures(study.ratio(), 2)));
+  }
+
+  private Optional<CheckLine> foretold(Evidence evidence) {
+    return evidence.leaveOneOut().stream()
+        .max(Comparator.comparingDouble(l -> Math.abs(relative(l))))
+        .map(
+            worst ->
+                check(
+                    Math.abs(relative(worst)) < FORETOLD,
+                    "formula.check.left-out",
+                    words.text(
+                        "formula.check.left-out.detail",
+                        worst.run(),
+                        String.format(Locale.ROOT, "%+.1f", 100 * relative(worst)))));
+  }
+
+  private static double relative(Evidence.LeftOut run) {
+    return run.foretold_m_s() / run.speed_m_s() - 1;
+  }
+
+  private CheckLine check(boolean good, String key, String detail) {
+    return new CheckLine(
+        good ? Mark.DONE : Mark.ATTENTION, words.text(good ? key : key + ".not"), detail);
+  }
+
+  /** Warnings in words. */
+  List<String> warnings() {
+    return calibration.warnings().stream().map(words::line).toList();
+  }
+
+  PlotFigure loss() {
+    return new CalibrationPlots(words).loss(calibration, formula.runs());
+  }
+
+  PlotFigure errors() {
+    List<CalibrationPlots.RunError> straight =
+        formula.straightLine().stream()
+            .filter(look -> look.slope_per_m() > 0)
+            .flatMap(
+                look ->
+                    look.points().stream()
+                        .map(
+                            p ->
+                                new CalibrationPlots.RunError(
+                                    p.run(),
+                                    p.speed_m_s(),
+                                    p.slope_per_s() / look.slope_per_m() / p.speed_m_s() - 1)))
+            .toList();
+    return new CalibrationPlots(words).errors(calibration, straight);
+  }
+
+  PlotFigure u95() {
+    return new CalibrationPlots(words).u95(calibration);
+  }
+
+  PlotFigure response() {
+    return new CalibrationPlots(words).response(calibration);
+  }
+
+  /** The straight-line look; empty where no run began near full temperature. */
+  Optional<PlotFigure> straightLine() {
+    return formula
+        .straightLine()
+        .filter(look -> !look.points().isEmpty() && look.slope_per_m() > 0)
+        .map(
+            look ->
+                new CurvePlots(words)
+                    .straightLine(
+                        PlotPoints.of(
+                            look.points().stream()
+                                .mapToDouble(StraightLineLook.Point::speed_m_s)
+                                .toArray(),
+                            look.points().stream()
+                                .mapToDouble(p -> 60 * p.slope_per_s())
+                                .toArray()),
+                        60 * look.slope_per_m(),
+                        calibration.signal().unit().symbol(),
+                        notes(look)));
+  }
+
+  private List<String> notes(StraightLineLook look) {
+    List<String> notes = new ArrayList<>();
+    look.errors().stream()
+        .max(Comparator.comparingDouble(StraightLineLook.Misreading::relative))
+        .filter(e -> e.relative() > 0)
+        .ifPresent(e -> notes.add(error("formula.straight.high", e)));
+    look.errors().stream()
+        .min(Comparator.comparingDouble(StraightLineLook.Misreading::relative))
+        .filter(e -> e.relative() < 0)
+        .ifPresent(e -> notes.add(error("formula.straight.low", e)));
+    notes.add(words.text("formula.straight.first"));
+    notes.add(words.text("formula.straight.never"));
+    return notes;
+  }
+
+  private String error(String key, StraightLineLook.Misreading error) {
+    return words.text(
+        key, Math.round(100 * Math.abs(error.relative())), figures(error.speed_m_s(), 2));
+  }
+
+  /** Measured and fitted, one figure a run file. */
+  List<PlotFigure> recordings() {
+    List<RecordingTrace> traces =
+        RecordingPlots.fitted(
+            RecordingPlots.traces(formula.runs()), formula.recordings(), formula.runs());
+    RecordingPlots plots = new RecordingPlots(words);
+    return traces.stream().map(plots::recording).toList();
+  }
+}
