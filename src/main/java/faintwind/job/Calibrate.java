@@ -4,12 +4,15 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Performance;
+import faintwind.calibration.Run;
 import faintwind.calibration.RunSet;
 import faintwind.calibration.fit.CalibrationAssembly;
 import faintwind.calibration.fit.Choice;
 import faintwind.calibration.fit.Diagnosis;
+import faintwind.calibration.fit.FittedRecording;
 import faintwind.calibration.fit.ModelChoice;
 import faintwind.calibration.fit.MonteCarlo;
+import faintwind.calibration.fit.StraightLineLook;
 import faintwind.files.CalibrationFile;
 import faintwind.files.RunsTable;
 import faintwind.files.Sha256;
@@ -63,10 +66,26 @@ public final class Calibrate {
    * @param calibration the calibration
    * @param shortfalls why it should be looked at before it is used: a limit that was not met, runs
    *     that contradict each other; most often empty
+   * @param look what it was drawn from, to be shown beside it
    */
-  public record Outcome(Calibration calibration, List<Problem> shortfalls) {
+  public record Outcome(Calibration calibration, List<Problem> shortfalls, Look look) {
     public Outcome {
       shortfalls = List.copyOf(shortfalls);
+    }
+  }
+
+  /**
+   * What a calibration was drawn from; none of it is written.
+   *
+   * @param runs the runs
+   * @param recordings measured and fitted signals
+   * @param straightLine the straight-line look
+   */
+  public record Look(
+      List<Run> runs, List<FittedRecording> recordings, StraightLineLook straightLine) {
+    public Look {
+      runs = List.copyOf(runs);
+      recordings = List.copyOf(recordings);
     }
   }
 
@@ -137,7 +156,9 @@ public final class Calibrate {
             fitted.evidence(),
             fitted.performance(),
             warnings),
-        shortfalls);
+        shortfalls,
+        new Look(
+            set.runs(), FittedRecording.of(choice.fit()), StraightLineLook.of(choice.fit(), set)));
   }
 
   private MonteCarloSummary study(Choice choice, JobWatch watch) {

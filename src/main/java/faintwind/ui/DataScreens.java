@@ -48,6 +48,15 @@ final class DataScreens {
         event -> instrument.enter(enter -> enter.plain(Optional.empty(), event)));
   }
 
+  /** The formula of the runs kept last, or the one in force. */
+  static Screen formula(Desk desk, OpenInstrument instrument) {
+    FormulaModel model =
+        new FormulaModel(desk.words(), desk.background(), new InstrumentFormula(desk, instrument));
+    FormulaScreen screen = new FormulaScreen(desk, model);
+    model.begin(runsTable(instrument));
+    return screen;
+  }
+
   /** A field log by the calibration in force. */
   static Screen field(Desk desk, OpenInstrument instrument) {
     FieldModel model =

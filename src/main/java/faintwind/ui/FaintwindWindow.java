@@ -202,7 +202,7 @@ public final class FaintwindWindow {
       case TURNTABLE -> DataScreens.turntable(desk, opened);
       case FIELD -> DataScreens.field(desk, opened);
       case DESIGN -> DataScreens.design(desk, opened);
-      case FORMULA -> new PlaceholderScreen(desk, place);
+      case FORMULA -> DataScreens.formula(desk, opened);
     };
   }
 

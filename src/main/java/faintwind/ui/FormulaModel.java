@@ -1,8 +1,8 @@
 package faintwind.ui;
 
 import faintwind.calibration.fit.Optimiser;
-import faintwind.job.FittedFormula;
 import faintwind.job.JobWatch;
+import faintwind.job.KeepFormula.Kept;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -47,7 +46,7 @@ public final class FormulaModel {
    * @param made the fit and its file; empty before
    * @param problems sentences with their place
    */
-  public record View(Stage stage, Optional<Made> made, List<String> problems) {
+  public record View(Stage stage, Optional<Kept> made, List<String> problems) {
     static final View NOTHING = new View(Stage.NOTHING, Optional.empty(), List.of());
 
     public View {
@@ -55,28 +54,20 @@ public final class FormulaModel {
     }
   }
 
-  /**
-   * A fit and where its calibration is kept.
-   *
-   * @param formula the fit
-   * @param file name of the calibration file in the instrument's folder
-   */
-  public record Made(FittedFormula formula, String file) {}
-
   /** What the model asks of the world. */
   public interface Ways {
 
-    /** Fits the runs of a table and keeps the calibration; off the JavaFX thread. */
-    Checked<Made> fit(Path table, JobWatch watch) throws IOException;
+    /** Fits the runs of a table and keeps the calibration file; off the JavaFX thread. */
+    Checked<Kept> fit(Path table, JobWatch watch) throws IOException;
 
     /** Reads the calibration in force again; empty where there is none. */
-    Optional<Checked<Made>> read() throws IOException;
+    Optional<Checked<Kept>> read() throws IOException;
+
+    /** Notes in the journal that a calibration was made. */
+    void made(Kept kept);
 
     /** Puts a calibration file in force. */
     void putInForce(String file);
-
-    /** Writes the build log; gives its name. */
-    void report(Consumer<String> written);
 
     /** Goes to the turntable. */
     void toTurntable();
@@ -113,7 +104,7 @@ public final class FormulaModel {
     set(runsTable.isPresent() ? Stage.READY : Stage.NOTHING, Optional.empty(), List.of());
   }
 
-  private void readAgain(Checked<Made> read) {
+  private void readAgain(Checked<Kept> read) {
     read.fold(
         (made, notes) -> {
           inForce = true;
@@ -135,7 +126,7 @@ public final class FormulaModel {
   }
 
   /** Empty where the person stopped it. */
-  private Optional<Checked<Made>> fit(Path runs, JobWatch watch) throws IOException {
+  private Optional<Checked<Kept>> fit(Path runs, JobWatch watch) throws IOException {
     try {
       return Optional.of(ways.fit(runs, watch));
     } catch (Optimiser.Cancelled stopped) {
@@ -143,7 +134,7 @@ public final class FormulaModel {
     }
   }
 
-  private void fitted(Optional<Checked<Made>> outcome) {
+  private void fitted(Optional<Checked<Kept>> outcome) {
     if (outcome.isEmpty()) {
       said = words.text("formula.next.stopped");
       boolean before = view.get().made().isPresent();
@@ -155,6 +146,7 @@ public final class FormulaModel {
         .fold(
             (made, notes) -> {
               inForce = false;
+              ways.made(made);
               set(Stage.FITTED, Optional.of(made), lines(made.formula().shortfalls()));
               return true;
             },
@@ -175,23 +167,15 @@ public final class FormulaModel {
     return problems.stream().map(words::line).toList();
   }
 
-  private void set(Stage stage, Optional<Made> made, List<String> problems) {
+  private void set(Stage stage, Optional<Kept> made, List<String> problems) {
     view.set(new View(stage, made, problems));
     say();
   }
 
-  private void putInForce(Made made) {
+  private void putInForce(Kept made) {
     ways.putInForce(made.file());
     inForce = true;
     say();
-  }
-
-  private void report() {
-    ways.report(
-        name -> {
-          said = words.text("formula.next.reported", name);
-          say();
-        });
   }
 
   private void say() {
@@ -214,8 +198,7 @@ public final class FormulaModel {
         });
   }
 
-  private Next sayFitted(Made made) {
-    Act report = new Act("formula-report", words.text("formula.next.report.act"), this::report);
+  private Next sayFitted(Kept made) {
     Act again = new Act("formula-again", words.text("formula.next.again.act"), this::fit);
     if (inForce) {
       Next done =
@@ -223,7 +206,7 @@ public final class FormulaModel {
               Mark.DONE,
               words.text("formula.next.in-force"),
               said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said,
-              Optional.of(report),
+              Optional.empty(),
               List.of());
       return table.isPresent() ? done.withOther(again) : done;
     }
@@ -232,6 +215,6 @@ public final class FormulaModel {
     Mark mark = made.formula().shortfalls().isEmpty() ? Mark.READY : Mark.ATTENTION;
     return Next.say(mark, words.text("formula.next.force"), force)
         .withDetail(said.isEmpty() ? words.text("formula.next.force-detail", made.file()) : said)
-        .withOther(report);
+        .withOther(again);
   }
 }

@@ -1,0 +1,63 @@
+package faintwind.ui;
+
+import faintwind.job.Calibrate;
+import faintwind.job.JobWatch;
+import faintwind.job.KeepFormula;
+import faintwind.job.KeepFormula.Kept;
+import faintwind.message.Checked;
+import faintwind.record.Event;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** The formula of the instrument that is open. */
+final class InstrumentFormula implements FormulaModel.Ways {
+  private final Desk desk;
+  private final OpenInstrument instrument;
+  private final KeepFormula job;
+  private final Optional<String> inForce;
+  private final Optional<Path> table;
+
+  InstrumentFormula(Desk desk, OpenInstrument instrument) {
+    this.desk = desk;
+    this.instrument = instrument;
+    job =
+        new KeepFormula(
+            instrument.folder(),
+            new Calibrate(desk.clock(), desk.words(), Calibrate.Settings.USUAL),
+            desk.words());
+    // taken here, on the JavaFX thread: the jobs run on another
+    inForce =
+        instrument.state().last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
+    table = DataScreens.runsTable(instrument);
+  }
+
+  @Override
+  public Checked<Kept> fit(Path runs, JobWatch watch) throws IOException {
+    return job.fit(runs, watch);
+  }
+
+  @Override
+  public Optional<Checked<Kept>> read() throws IOException {
+    return inForce.isPresent() ? Optional.of(job.read(inForce.get(), table)) : Optional.empty();
+  }
+
+  @Override
+  public void made(Kept kept) {
+    enter(new Event.CalibrationMade(kept.file(), kept.sha256()));
+  }
+
+  @Override
+  public void putInForce(String file) {
+    enter(new Event.CalibrationPutInForce(file));
+  }
+
+  private void enter(Event event) {
+    instrument.enter(enter -> enter.plain(Optional.empty(), event));
+  }
+
+  @Override
+  public void toTurntable() {
+    desk.go().accept(Place.TURNTABLE);
+  }
+}
