@@ -20,6 +20,8 @@ import java.util.List;
  * designs that contradict themselves.
  */
 public final class DesignFile {
+  private static final String FORMAT = "faintwind-design/1";
+
   private DesignFile() {}
 
   /**
@@ -50,6 +52,11 @@ public final class DesignFile {
   private static Checked<Design> design(
       ObjectNode node, SchemaCheck check, String name, Catalogue catalogue) {
     Where where = Where.file(name);
+    String format = node.path("format").asText();
+    if (format.startsWith("faintwind-design/") && !format.equals(FORMAT)) {
+      return Checked.refused(
+          Problem.error("design.newer-format", where.atColumn("format"), format, FORMAT));
+    }
     List<Problem> problems = check.problems(node, where);
     if (!problems.isEmpty()) {
       return Checked.refused(problems);

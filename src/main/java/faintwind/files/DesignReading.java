@@ -109,7 +109,7 @@ final class DesignReading {
     }
     double d = diameter.getAsDouble();
     OptionalDouble blind =
-        keys.text("reference_bore", "blind").equals("through")
+        keys.optionalText("reference_bore").filter("through"::equals).isPresent()
             ? OptionalDouble.empty()
             : OptionalDouble.of(
                 keys.number("reference_bore_depth_mm", Math.round(7.5 * d / MM) / 10.0) * MM);

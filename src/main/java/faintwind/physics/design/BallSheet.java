@@ -1,6 +1,7 @@
 package faintwind.physics.design;
 
 import faintwind.physics.AirProperties;
+import faintwind.physics.MoistAir;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -39,7 +40,10 @@ final class BallSheet {
   private static List<Quantity> air(Design design) {
     AirProperties p = AirProperties.of(design.air());
     return List.of(
-        plain(QuantityId.AIR_DENSITY, p.density_kg_m3()),
+        Judged.ranged(
+            QuantityId.AIR_DENSITY,
+            Interval.exact(p.density_kg_m3()),
+            MoistAir.density_kg_m3(design.air()).left()),
         plain(QuantityId.AIR_KINEMATIC_VISCOSITY, p.kinematicViscosity_m2_s() * 1e6),
         plain(QuantityId.AIR_CONDUCTIVITY, p.conductivity_W_mK() * 1e3),
         plain(QuantityId.AIR_PRANDTL, p.prandtl()));

@@ -16,9 +16,9 @@ final class HeatSheet {
   static List<Quantity> of(Design design, Spread spread) {
     List<Quantity> all = new ArrayList<>();
     Interval still = spread.of(m -> m.delta_K(0));
-    all.add(Quantity.plain(QuantityId.STILL_DELTA, still));
-    all.add(Quantity.plain(QuantityId.DELTA_AT_1, spread.of(m -> m.delta_K(1))));
-    all.add(Quantity.plain(QuantityId.DELTA_AT_3, spread.of(m -> m.delta_K(3))));
+    all.add(delta(QuantityId.STILL_DELTA, 0, spread));
+    all.add(delta(QuantityId.DELTA_AT_1, 1, spread));
+    all.add(delta(QuantityId.DELTA_AT_3, 3, spread));
     all.addAll(touch(design, still, spread.nominal()));
     Interval rate = spread.of(m -> m.power_W() / m.balance().pair().heated().heatCapacity_J_K());
     all.add(Quantity.plain(QuantityId.WARM_UP_RATE, rate));
@@ -30,6 +30,11 @@ final class HeatSheet {
     all.add(biot(design, spread.nominal()));
     all.addAll(sun(design, spread));
     return all;
+  }
+
+  private static Quantity delta(QuantityId id, double speed_m_s, Spread spread) {
+    Interval delta = spread.of(m -> m.delta_K(speed_m_s));
+    return Judged.ranged(id, delta, spread.nominal().ranged_K(speed_m_s).left());
   }
 
   private static List<Quantity> touch(Design design, Interval still, DesignModel model) {

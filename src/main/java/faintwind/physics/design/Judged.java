@@ -2,6 +2,8 @@ package faintwind.physics.design;
 
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.Ranged;
+import java.util.List;
 import java.util.Optional;
 
 /** Quantities with a verdict that has a reason. */
@@ -18,6 +20,23 @@ final class Judged {
   static Quantity stop(QuantityId id, Interval value, String reason, String... details) {
     Problem problem = Problem.error(reason, place(id), details[0], rest(details));
     return new Quantity(id, value, Verdict.STOP, Optional.of(problem));
+  }
+
+  /** A plain number that rests on a correlation used outside its range says so. */
+  static Quantity ranged(QuantityId id, Interval value, List<Ranged.RangeLeft> left) {
+    Optional<Problem> reason =
+        left.stream()
+            .findFirst()
+            .map(
+                r ->
+                    Problem.warning(
+                        r.correlation(),
+                        place(id),
+                        r.quantity(),
+                        Figures.of(r.found()),
+                        Figures.of(r.low()),
+                        Figures.of(r.high())));
+    return new Quantity(id, value, Verdict.PLAIN, reason);
   }
 
   private static Where place(QuantityId id) {
