@@ -74,7 +74,7 @@ public final class CalibrationAssembly {
         speeds[speeds.length - 1],
         lowest,
         signals[signals.length - 1],
-        Diagnosis.carriedAirShown(fit, set));
+        fit.setup().carriedShown());
   }
 
   private static double lowestSignal(Run run, double offset, double sign) {

@@ -29,12 +29,15 @@ final class DataCheck {
     if (units > 1) {
       found.add(Problem.error("fit.mixed-units", Where.NOWHERE, String.valueOf(units)));
     }
+    List<Problem> clocks = SignalCheck.clocks(set);
+    found.addAll(clocks);
     for (Run run : set.runs()) {
       int rows = run.recording().signal().size();
       if (rows == 0 || (rows < LEAST_ROWS && run.kind() != RunKind.ZERO)) {
         found.add(Problem.error("fit.too-short", Where.run(run.name()), String.valueOf(rows)));
       }
       run.arm()
+          .filter(arm -> clocks.isEmpty())
           .filter(arm -> arm.spinStop_s() - arm.spinStart_s() < LEAST_SPIN_S)
           .ifPresent(
               arm ->

@@ -1,7 +1,6 @@
 package faintwind.calibration.fit;
 
 import faintwind.calibration.Evidence.LeftOut;
-import faintwind.calibration.Run;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunSet;
 import faintwind.message.Problem;
@@ -13,9 +12,6 @@ import java.util.Map;
 
 /** What a fit shows of a bad data set, in plain words. */
 public final class Diagnosis {
-  /** Rest after a stop that shows the carried air, s. */
-  static final double REST_AFTER_S = 120;
-
   /**
    * A run whose speed the others foretell this many standard uncertainties off contradicts them.
    */
@@ -67,7 +63,7 @@ public final class Diagnosis {
       found.add(Problem.warning("fit.no-low-speed", Where.NOWHERE, SignalCheck.text(lowest)));
     }
     boolean spins = set.runs().stream().anyMatch(r -> r.kind() == RunKind.SPIN);
-    if (spins && !carriedAirShown(fit, set)) {
+    if (spins && !fit.setup().carriedShown()) {
       found.add(Problem.warning("fit.carried-air-assumed", Where.NOWHERE, "3", "2"));
     }
   }
@@ -138,19 +134,5 @@ public final class Diagnosis {
   /** Whether runs contradict each other: the job then ends with code 4. */
   public static boolean runsContradict(FitResult fit, RunSet set) {
     return !contradicting(fit, set).isEmpty();
-  }
-
-  /** Whether the recordings after the stops, or a statement, show the carried air. */
-  static boolean carriedAirShown(FitResult fit, RunSet set) {
-    if (fit.setup().statedShare()) {
-      return true;
-    }
-    return set.runs().stream()
-        .filter(r -> r.kind() == RunKind.SPIN)
-        .anyMatch(r -> restAfter_s(r) >= REST_AFTER_S);
-  }
-
-  static double restAfter_s(Run run) {
-    return run.recording().signal().last_s() - run.arm().orElseThrow().spinStop_s();
   }
 }

@@ -97,10 +97,11 @@ public final class FitToRuns {
       problem.integrate(x);
       if (round < ROUNDS - 1) {
         wander = new WanderSearch(problem).from(wander);
+        Wildness.settle(problem, wander);
+        wander = new WanderSearch(problem).from(wander);
         double[] values = setup.unknowns().values(x);
         scatter = RunScatter.settle(setup, values, spread(setup, optimum), scatter);
         x = setup.unknowns().convert(values);
-        Wildness.settle(problem, wander);
       }
     }
     double deviance = deviance(problem, x, wander);

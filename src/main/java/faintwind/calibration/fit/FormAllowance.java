@@ -42,7 +42,11 @@ final class FormAllowance {
     if (setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
       return 0;
     }
-    double scale = CARRIED_FORM * values[setup.layout().carriedShare()] * 0.53 * values[i];
+    double share =
+        setup.carriedShown()
+            ? CARRIED_FORM * values[setup.layout().carriedShare()]
+            : Setup.CARRIED_SPREAD;
+    double scale = share * 0.53 * values[i];
     return scale * scale;
   }
 }

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.BuildFacts;
 import faintwind.calibration.Run;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunSet;
@@ -24,6 +25,7 @@ import java.util.OptionalDouble;
  * @param referenceAir mean air of the runs
  * @param noise standard deviation of a single row, signal unit
  * @param largest largest signal
+ * @param build what is on record of the build
  */
 record Setting(
     List<FileRows> files,
@@ -31,7 +33,8 @@ record Setting(
     faintwind.calibration.SignalPath signal,
     AirState referenceAir,
     double noise,
-    double largest) {
+    double largest,
+    Optional<BuildFacts> build) {
 
   static Setting of(RunSet set) {
     Map<String, List<Run>> byFile = new LinkedHashMap<>();
@@ -61,7 +64,8 @@ record Setting(
         new faintwind.calibration.SignalPath(unit, set.chain(), letter, perKelvin, supply),
         air,
         noise(files, set.chain()),
-        largest);
+        largest,
+        set.build());
   }
 
   private static Optional<String> letter(RunSet set) {

@@ -28,6 +28,12 @@ final class Setup {
 
   static final double CARRIED_SPREAD = 0.02;
 
+  /** Where nothing shows it, the share is held, and its spread goes into the allowance. */
+  private static final double HELD_SPREAD = 0.001;
+
+  /** Rest after a stop that shows the carried air, s. */
+  static final double REST_AFTER_S = 120;
+
   /** Loss of a usual ball in still air, 1/s. */
   private static final double STILL_LOSS_1_S = 0.0025;
 
@@ -60,6 +66,7 @@ final class Setup {
         new Layout(
             model, model.quantities().size(), bend, setting.signal().perKelvin(), reference_K);
     addPath(reference_K);
+    BuildPriors.sharpen(setting, layout, unknowns);
     addCarriedAir();
     addZeros();
     for (FileRows file : setting.files()) {
@@ -93,6 +100,19 @@ final class Setup {
   /** Whether the share of carried air was stated rather than left to the recordings. */
   boolean statedShare() {
     return statedShare;
+  }
+
+  /** Whether a recording after a stop, or a statement, shows the carried air. */
+  boolean carriedShown() {
+    return statedShare
+        || setting.files().stream()
+            .flatMap(file -> file.runs().stream())
+            .filter(run -> run.kind() == RunKind.SPIN)
+            .anyMatch(run -> restAfter_s(run) >= REST_AFTER_S);
+  }
+
+  private static double restAfter_s(Run run) {
+    return run.recording().signal().last_s() - run.arm().orElseThrow().spinStop_s();
   }
 
   RunProblem problem() {
@@ -140,7 +160,8 @@ final class Setup {
     unknowns.add(
         stated > 0
             ? Unknown.soft("carried_share", sum / stated, u / stated)
-            : Unknown.soft("carried_share", CARRIED_SHARE, CARRIED_SPREAD));
+            : Unknown.soft(
+                "carried_share", CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
     unknowns.add(Unknown.log("carried_rise", 30, 0.7));
     unknowns.add(Unknown.log("carried_decay", 30, 0.7));
     unknowns.add(Unknown.log("ramp", 4, 0.5));

@@ -22,7 +22,6 @@ final class SignalCheck {
 
   static List<Problem> refusals(RunSet set) {
     List<Problem> found = new ArrayList<>();
-    clocks(set, found);
     double zero = zero(set);
     double sign = set.chain().sign();
     double most = extreme(set, zero, sign);
@@ -41,7 +40,9 @@ final class SignalCheck {
     return found;
   }
 
-  private static void clocks(RunSet set, List<Problem> found) {
+  /** Spins whose time on the file's clock cannot be that of the counted turns. */
+  static List<Problem> clocks(RunSet set) {
+    List<Problem> found = new ArrayList<>();
     for (Run run : set.runs()) {
       if (run.arm().isPresent()) {
         ArmTurning arm = run.arm().get();
@@ -56,6 +57,7 @@ final class SignalCheck {
         }
       }
     }
+    return found;
   }
 
   private static String clockId(double ratio) {
