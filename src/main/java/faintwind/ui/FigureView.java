@@ -42,7 +42,7 @@ final class FigureView extends Region {
     this.look = look;
     this.locale = locale;
     this.height_em = height_em;
-    getStyleClass().add("picture");
+    getStyleClass().add("figure");
     image.setManaged(false);
     getChildren().add(image);
     // Weak: a look outlives the screens.

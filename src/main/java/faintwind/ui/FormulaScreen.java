@@ -22,7 +22,7 @@ import javafx.scene.layout.VBox;
 /** The verdict as title, measured and fitted, the straight-line look smaller beside it. */
 public final class FormulaScreen implements Screen {
   private static final double MAIN_EM = 26;
-  private static final double ERRORS_EM = 11;
+  private static final double ERRORS_EM = 13;
   private static final double RECORDING_EM = 18;
   private static final double MORE_EM = 14;
 
@@ -133,7 +133,6 @@ public final class FormulaScreen implements Screen {
     VBox equation = new VBox(Rows.words(text("formula.equation")));
     equation.getStyleClass().add("equation");
     margin.getChildren().setAll(Rows.words(text("formula.one-line"), "tell", "semibold"), equation);
-    margin.getChildren().add(parameters(said));
     margin.getChildren().add(Rows.words(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
     margin.getChildren().add(Rows.words(text("formula.checks"), "tell", "semibold"));
@@ -144,6 +143,8 @@ public final class FormulaScreen implements Screen {
     }
     checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk.words()));
     margin.getChildren().add(checks);
+    margin.getChildren().add(Rows.words(text("formula.parameters"), "tell", "semibold"));
+    margin.getChildren().add(parameters(said));
   }
 
   private Node parameters(FormulaWords said) {

@@ -92,7 +92,7 @@ final class FormulaWords {
         .map(
             p ->
                 new ParameterLine(
-                    p.name(),
+                    p.name().replace('_', ' '),
                     figures(p.value(), 4),
                     ("\u00b1 " + figures(K95 * p.u(), 2) + " " + unit(p)).strip()))
         .toList();

@@ -67,11 +67,6 @@ final class ScreenStage {
     look.theme().set(theme);
   }
 
-  void size(double width, double height) {
-    stage.setWidth(width);
-    stage.setHeight(height);
-  }
-
   /** Keeps a picture under target/pictures; on the JavaFX thread. */
   void picture(String name) {
     frame.applyCss();

@@ -17,6 +17,7 @@ import java.util.TreeMap;
 /** Plots of recordings, measured and fitted, each with a strip of what is left over. */
 public final class RecordingPlots {
   private static final double GAP_STEPS = 5;
+  private static final double SPIKE = 4;
 
   private final Messages messages;
 
@@ -152,9 +153,18 @@ public final class RecordingPlots {
         messages.text("plot.residual.title", trace.unit()),
         "",
         timeAxis(messages.text("plot.minutes")).between(measured.first_s(), measured.last_s()),
-        PlotAxis.of(messages.text("plot.residual.title", trace.unit()), PlotAxis.Scale.SIGNED),
+        residualAxis(messages.text("plot.residual.title", trace.unit()), rest),
         PlotContent.lines(List.of(line)),
         1);
+  }
+
+  /** All residuals but rare spikes, which would flatten the rest; those leave the strip. */
+  private static PlotAxis residualAxis(String name, double[] rest) {
+    double[] sizes = Arrays.stream(rest).map(Math::abs).sorted().toArray();
+    double usual = sizes.length == 0 ? 0 : sizes[(int) (0.99 * (sizes.length - 1))];
+    double most = sizes.length == 0 ? 0 : sizes[sizes.length - 1];
+    PlotAxis axis = PlotAxis.of(name, PlotAxis.Scale.SIGNED);
+    return usual > 0 && most > SPIKE * usual ? axis.between(-1.5 * usual, 1.5 * usual) : axis;
   }
 
   private static PlotAxis timeAxis(String name) {
