@@ -1,0 +1,253 @@
+package faintwind.demo;
+
+import faintwind.calibration.virtual.VirtualCalibration;
+import faintwind.calibration.virtual.VirtualPlan;
+import faintwind.calibration.virtual.VirtualRehearsal;
+import faintwind.guide.Stage;
+import faintwind.guide.Step;
+import faintwind.job.Calibrate;
+import faintwind.job.JobWatch;
+import faintwind.job.KeepFormula;
+import faintwind.job.KeepRuns;
+import faintwind.message.Messages;
+import faintwind.record.Event;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Makes the three demonstration instruments: one finished, one half built, one with faults in its
+ * readings. Everything in them is invented; runs come from the virtual instrument, entries go
+ * through the same jobs as a person's, and the calibration is fitted, never typed.
+ */
+final class DemoProjects {
+  private static final String DESIGN =
+      """
+      {
+        "format": "faintwind-design/1",
+        "name": "NAME",
+        "note": "Made-up data: an invented cheese-ageing cellar and its draughts.",
+        "ball": {"metal": "copper", "diameter_mm": 12.7, "bore_mm": 3.3, "reference_bore_depth_mm": 9.5, "coat": "bare-polished-copper"},
+        "heater": {"resistor": "metal-film-half-watt", "series": "E24", "resistance_ohm": 100, "tolerance_pct": 1, "lead_wire": "copper-36awg", "lead_length_mm": LEAD},
+        "supply": {"voltage_V": 5, "tolerance_pct": 2, "regulator": "linear", "battery": "6xaa-alkaline", "cable": "copper-24awg", "cable_length_m": 0.5},
+        "sense": {"thermocouple": "TYPE", "awg": 36, "free_length_mm": 80, "loop_length_m": 0.6, "logger": "logger-24bit-256mV"},
+        "air": {"temperature_C": 12, "pressure_hPa": 1002, "humidity_pct": 85},
+        "use": {"place": "indoors", "contact_s": 10, "slowest_m_s": 0.05, "fastest_m_s": 3}
+      }
+      """;
+
+  /** What the made-up builder's meter showed, by reading. */
+  private static final Map<String, String> TYPED = readings();
+
+  private static final Map<String, Map<String, String>> ANSWERS =
+      Map.of(
+          "choose-use", Map.of("place", "indoors", "group", "no"),
+          "choose-design", Map.of("sheet", "none"),
+          "check-clearance", Map.of("fits", "yes"),
+          "plating-needed", Map.of("needed", "no"),
+          "set-up-input", Map.of("input", "voltage"),
+          "arm-safety", Map.of("balanced", "yes", "fixed", "yes", "clear", "yes"),
+          "spin-runs", Map.of("done", "yes"),
+          "bring-in-runs", Map.of("checked", "yes"),
+          "judge-formula", Map.of("warnings", "yes"));
+
+  private DemoProjects() {}
+
+  static void writeAll(Path into) throws IOException {
+    finished(into.resolve("cellar"));
+    halfBuilt(into.resolve("ripening-room"));
+    faulty(into.resolve("cellar-door"));
+  }
+
+  /** Rind 1: from the first choice to a day's log in the cellar. */
+  static void finished(Path folder) throws IOException {
+    DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-09-05T18:10:00+02:00"));
+    begin(walk, "Rind 1, north shelf", design("Rind 1, north shelf", "80", "T"));
+    walk.plain(
+        new Event.PartRecorded(
+            "two copper balls 12.7 mm", "lot 7 (made up)", OptionalDouble.of(6.4), "EUR"));
+    walk.plain(
+        new Event.PartRecorded(
+            "resistor 100 Ω, 1 %, half a watt, metal film",
+            "reel 2 (made up)",
+            OptionalDouble.of(0.1),
+            "EUR"));
+    steps(walk, "quiet-room");
+    walk.done("plan-runs", TYPED, Map.of());
+    walk.done("warm-up-run", TYPED, Map.of());
+    walk.done("spin-runs", TYPED, ANSWERS.getOrDefault("spin-runs", Map.of()));
+    Path table = runs(walk, folder);
+    walk.ok(KeepRuns.keep(folder, table, walk.enter()));
+    walk.done("bring-in-runs", TYPED, ANSWERS.getOrDefault("bring-in-runs", Map.of()));
+    formula(walk, folder, table);
+    steps(walk, "place-probe");
+    fieldLog(walk, folder);
+    walk.done("convert-log", TYPED, Map.of());
+    walk.done("care", TYPED, Map.of());
+  }
+
+  /** Rind 3: the coats are curing. */
+  static void halfBuilt(Path folder) throws IOException {
+    DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-11-14T10:00:00+01:00"));
+    begin(walk, "Rind 3, ripening room", design("Rind 3, ripening room", "60", "K"));
+    steps(walk, "heater-alone");
+    walk.done("make-junctions", TYPED, Map.of());
+    walk.begun("coat-parts");
+  }
+
+  /** Rind 2: a coat was pierced in the bore, and the blanks were first weighed wrong. */
+  static void faulty(Path folder) throws IOException {
+    DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-10-17T14:00:00+02:00"));
+    begin(walk, "Rind 2, by the door", design("Rind 2, by the door", "80", "T"));
+    steps(walk, "check-parts");
+    walk.done("ready-workplace", TYPED, Map.of());
+    String wrong =
+        walk.ok(walk.enter().reading("weigh-blanks", "blank-a", "95.8")).id();
+    walk.ok(walk.enter().correctReading(wrong, "9,58", "decimal point misread"));
+    walk.ok(walk.enter().reading("weigh-blanks", "blank-b", "9.57"));
+    walk.ok(walk.enter().finish("weigh-blanks"));
+    steps(walk, "glue-heater", Set.of("ready-workplace", "weigh-blanks"));
+    walk.begun("heater-insulation");
+    walk.ok(walk.enter().reading("heater-insulation", "lead-a-ball", "420k"));
+    walk.ok(walk.enter().reading("heater-insulation", "lead-b-ball", "OL"));
+    walk.ok(walk.enter().reading("heater-insulation", "lead-to-lead", "100,3"));
+  }
+
+  private static void begin(DemoWalk walk, String name, String design) throws IOException {
+    walk.begin(name);
+    walk.plain(
+        new Event.NoteWritten(
+            "Made-up data: an invented cheese-ageing cellar and its draughts."));
+    walk.plain(new Event.DesignChosen(design, "first design"));
+  }
+
+  private static String design(String name, String lead_mm, String type) {
+    return DESIGN.replace("NAME", name).replace("LEAD", lead_mm).replace("TYPE", type);
+  }
+
+  private static void steps(DemoWalk walk, String last) throws IOException {
+    steps(walk, last, Set.of());
+  }
+
+  /** Every needed step that is not finished yet, up to and with the last. */
+  private static void steps(DemoWalk walk, String last, Set<String> done) throws IOException {
+    for (Stage stage : walk.view().checklist().stages()) {
+      for (Step step : stage.steps()) {
+        boolean finished = walk.view().state().finished(step.id()).isPresent();
+        boolean skipped = step.id().startsWith("plating-") && !step.id().equals("plating-needed");
+        if (!finished && !skipped && !done.contains(step.id())) {
+          walk.done(step.id(), TYPED, ANSWERS.getOrDefault(step.id(), Map.of()));
+        }
+        if (step.id().equals(last)) {
+          return;
+        }
+      }
+      walk.wait(Duration.ofHours(20));
+    }
+  }
+
+  private static Path runs(DemoWalk walk, Path folder) throws IOException {
+    VirtualCalibration session =
+        VirtualRehearsal.calibration(
+            DemoCellar.onTheTurntable(), VirtualPlan.staircase(), DemoCellar.SEED);
+    Path set = Files.createDirectories(folder.resolve("runs/first-session"));
+    String start = walk.now().minusHours(4).toString();
+    for (String file : session.files().keySet()) {
+      DemoTables.recording(set.resolve(file), session.file(file), start);
+    }
+    Path table = set.resolve("runs.csv");
+    DemoTables.runs(table, session.runs());
+    Files.writeString(
+        set.resolve("chain.json"),
+        """
+        {
+          "note": "made-up data",
+          "input": "voltage",
+          "type": "T",
+          "gain": 1,
+          "sign": 1
+        }
+        """,
+        StandardCharsets.UTF_8);
+    return table;
+  }
+
+  private static void formula(DemoWalk walk, Path folder, Path table) throws IOException {
+    Calibrate calibrate =
+        new Calibrate(walk.clock(), Messages.of(Locale.ENGLISH), Calibrate.Settings.USUAL);
+    KeepFormula.Kept kept =
+        walk.ok(
+            new KeepFormula(folder, calibrate, Messages.of(Locale.ENGLISH))
+                .fit(table, JobWatch.NOBODY));
+    walk.plain(new Event.CalibrationMade(kept.file(), kept.sha256()));
+    walk.done("fit-formula", TYPED, Map.of());
+    walk.done("judge-formula", TYPED, ANSWERS.getOrDefault("judge-formula", Map.of()));
+    walk.plain(new Event.CalibrationPutInForce(kept.file()));
+    walk.done("write-build-log", TYPED, Map.of());
+  }
+
+  private static void fieldLog(DemoWalk walk, Path folder) throws IOException {
+    Path log = Files.createDirectories(folder.resolve("logs")).resolve("north-shelf-day.csv");
+    DemoTables.recording(
+        log,
+        VirtualRehearsal.coldFieldLog(
+                DemoCellar.inTheCellar(), 24 * 3600, DemoCellar::draught_m_s, DemoCellar.SEED + 1)
+            .recording(),
+        walk.now().toString());
+    walk.wait(Duration.ofHours(25));
+    walk.ok(walk.enter().file(Event.FileKind.FIELD_LOG, log));
+  }
+
+  private static Map<String, String> readings() {
+    Map<String, String> typed = new HashMap<>();
+    for (String open :
+        List.of(
+            "lead-a-plate", "lead-b-plate", "junction-1-plate", "junction-2-plate", "lead-a-ball",
+            "lead-b-ball", "loop-heated-ball", "loop-reference-ball", "loop-heater", "ball-ball",
+            "cable-heater-pair", "cable-signal-pair", "cable-heater-signal")) {
+      typed.put(open, "OL");
+    }
+    for (String conductor :
+        List.of(
+            "cable-heater-plus", "cable-heater-minus", "cable-signal-plus", "cable-signal-minus")) {
+      typed.put(conductor, "0.3");
+    }
+    typed.putAll(
+        Map.of(
+            "diameter-a", "12.70",
+            "diameter-b", "12,69",
+            "blank-a", "9.58",
+            "blank-b", "9.57",
+            "heated-depth", "12.7",
+            "reference-depth", "9.5",
+            "heated-mass", "8.63",
+            "reference-mass", "8.84",
+            "heater-alone", "100.2",
+            "lead-to-lead", "100,3"));
+    typed.putAll(
+        Map.of(
+            "loop", "23.4",
+            "supply-volts", "4.99",
+            "supply-current", "49.8",
+            "zero-signal", "-0.002",
+            "noise", "0.4",
+            "sense-change", "0.29",
+            "breath-drop", "0.12",
+            "radius", "600",
+            "u-radius", "1",
+            "jar-delta", "30.6"));
+    typed.putAll(
+        Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
+    return typed;
+  }
+}
