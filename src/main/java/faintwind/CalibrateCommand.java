@@ -43,6 +43,12 @@ final class CalibrateCommand implements Callable<Integer> {
   private Path out = Path.of("");
 
   @Option(
+      names = "--report",
+      paramLabel = "FILE.html",
+      descriptionKey = "faintwind.calibrate.report")
+  private @Nullable Path report;
+
+  @Option(
       names = "--instrument",
       paramLabel = "NAME",
       descriptionKey = "faintwind.calibrate.instrument")
@@ -77,6 +83,9 @@ final class CalibrateCommand implements Callable<Integer> {
     Checked<Calibrate.Outcome> done = job.write(runs, out, JobWatch.NOBODY);
     if (!(done instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return terminal.refuse(done.problems());
+    }
+    if (report != null) {
+      job.writePage(ok.value(), report);
     }
     Calibration calibration = ok.value().calibration();
     terminal.report(calibration.warnings());
@@ -120,6 +129,12 @@ final class CalibrateCommand implements Callable<Integer> {
       problems.add(problem("usage.range", String.valueOf(limit_pct), "--limit-pct", "0 … 1000"));
     }
     common.output(out).trouble(List.of(runs)).ifPresent(problems::add);
+    if (report != null) {
+      common.output(report).trouble(List.of(runs, out)).ifPresent(problems::add);
+      if (report.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
+        problems.add(problem("usage.same-output", report.toString()));
+      }
+    }
     return problems;
   }
 

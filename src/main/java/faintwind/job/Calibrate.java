@@ -3,7 +3,6 @@ package faintwind.job;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
-import faintwind.calibration.Performance;
 import faintwind.calibration.Run;
 import faintwind.calibration.RunSet;
 import faintwind.calibration.fit.CalibrationAssembly;
@@ -13,6 +12,7 @@ import faintwind.calibration.fit.FittedRecording;
 import faintwind.calibration.fit.ModelChoice;
 import faintwind.calibration.fit.MonteCarlo;
 import faintwind.calibration.fit.StraightLineLook;
+import faintwind.files.AtomicFile;
 import faintwind.files.CalibrationFile;
 import faintwind.files.RunsTable;
 import faintwind.files.Sha256;
@@ -20,7 +20,9 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.report.CalibrationPage;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
@@ -111,6 +113,16 @@ public final class Calibrate {
     return outcome;
   }
 
+  /**
+   * Puts a page about a calibration in a file's place, whole or not at all.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public void writePage(Outcome outcome, Path target) throws IOException {
+    String page = CalibrationPage.of(outcome.calibration(), outcome.look().runs(), messages);
+    AtomicFile.write(target, page.getBytes(StandardCharsets.UTF_8));
+  }
+
   /** The same without a file. Reading notes stand among the calibration's warnings. */
   public Checked<Outcome> of(Path table, JobWatch watch) throws IOException {
     watch.progress("read", 0, 1);
@@ -140,7 +152,7 @@ public final class Calibrate {
     watch.progress("judge", 0, 1);
     Calibration fitted = CalibrationAssembly.of(choice, set, origin, study);
     List<Problem> shortfalls = new ArrayList<>();
-    limit(fitted.performance()).ifPresent(shortfalls::add);
+    limit(fitted).ifPresent(shortfalls::add);
     if (Diagnosis.runsContradict(choice.fit(), set)) {
       shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
     }
@@ -167,13 +179,14 @@ public final class Calibrate {
     return MonteCarlo.summary(choice.fit(), draws, wanted - draws.size(), SEED);
   }
 
-  private Optional<Problem> limit(Performance performance) {
+  private Optional<Problem> limit(Calibration fitted) {
     if (settings.limit_pct().isEmpty()) {
       return Optional.empty();
     }
     double limit = settings.limit_pct().getAsDouble();
-    return performance.speeds().stream()
-        .filter(s -> s.speed_m_s() >= performance.floor_m_s())
+    return fitted.performance().speeds().stream()
+        .filter(s -> s.speed_m_s() >= fitted.coverage().lowest_m_s())
+        .filter(s -> s.speed_m_s() <= fitted.coverage().highest_m_s())
         .filter(s -> 100 * s.u95_m_s() / s.speed_m_s() > limit)
         .findFirst()
         .map(

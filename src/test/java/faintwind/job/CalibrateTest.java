@@ -39,14 +39,15 @@ class CalibrateTest {
     Files.writeString(folder.resolve("chain.json"), "{\"input\":\"difference_K\",\"type\":\"K\"}");
     Path target = folder.resolve("cal.json");
     List<String> stages = new ArrayList<>();
+    Calibrate job = job(4, 0.5);
     Calibrate.Outcome outcome =
-        ok(job(4, 0.5).write(folder.resolve("runs.csv"), target, listening(stages)));
+        ok(job.write(folder.resolve("runs.csv"), target, listening(stages)));
     Calibration written = outcome.calibration();
     Calibration read = ok(CalibrationFile.read(target, "cal.json"));
 
     assertThat(read.formula().values()).isEqualTo(written.formula().values());
     assertThat(read.evidence()).isEqualTo(written.evidence());
-    assertThat(read.origin().instrumentId()).isEqualTo("cellar");
+    assertThat(read.origin().instrumentId()).isEqualTo("cellar <left>");
     assertThat(read.origin().created()).isEqualTo("2026-11-25T15:30:00+01:00");
     assertThat(read.origin().inputSha256())
         .containsOnlyKeys("runs.csv", "zero.csv", "session.csv", "chain.json")
@@ -57,6 +58,13 @@ class CalibrateTest {
         .extracting(Problem::id)
         .containsExactly("calibrate.limit-not-met");
     assertThat(read.warnings()).extracting(Problem::id).contains("calibrate.limit-not-met");
+    Path page = folder.resolve("cal.html");
+    job.writePage(outcome, page);
+    assertThat(page)
+        .content()
+        .contains("<h1>Calibration of cellar &lt;left&gt;</h1>")
+        .contains("At most 0.5 % was asked for.")
+        .contains("<svg");
     assertThat(stages).contains("read", "fit", "refits", "judge", "write");
   }
 
@@ -91,7 +99,7 @@ class CalibrateTest {
     return new Calibrate(
         CLOCK,
         ENGLISH,
-        new Calibrate.Settings(Optional.of("cellar"), refits, OptionalDouble.of(limit_pct)));
+        new Calibrate.Settings(Optional.of("cellar <left>"), refits, OptionalDouble.of(limit_pct)));
   }
 
   private void copyBench() throws IOException {
