@@ -13,6 +13,9 @@ public final class Detection {
    */
   private static final double STILL_SHARE = 0.015;
 
+  /** Difference of the air between two balls a hand apart, K (common practice, no source). */
+  static final double BETWEEN_BALLS_K = 0.1;
+
   private static final double COVERAGE = 2;
   private static final double FASTEST_M_S = 20;
 
@@ -43,6 +46,11 @@ public final class Detection {
     return resolution_K(delta) / Math.abs(model.slope_K_per_m_s(speed_m_s));
   }
 
+  /** What a difference of the air between the balls does to the speed, as a share of it. */
+  double betweenBallsShare(double speed_m_s) {
+    return BETWEEN_BALLS_K / Math.abs(model.slope_K_per_m_s(speed_m_s)) / speed_m_s;
+  }
+
   /** Part of the smallest change from still air that the logger is to blame for, K. */
   double loggerPart_K(double still_K) {
     return Math.sqrt(2) * resolution_K(still_K);
@@ -50,7 +58,7 @@ public final class Detection {
 
   /** Part that the room is to blame for, K. */
   double roomPart_K(double still_K) {
-    return STILL_SHARE * still_K;
+    return Math.hypot(STILL_SHARE * still_K, BETWEEN_BALLS_K);
   }
 
   /**

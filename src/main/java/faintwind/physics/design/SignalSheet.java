@@ -5,8 +5,6 @@ import java.util.List;
 
 /** Thermocouple, logger, resolution, and the bands of the insulation readings. */
 final class SignalSheet {
-  private static final double ZERO_K = 0.1; // two balls in one room, common practice, no source
-
   /** Twice a reading's standard uncertainty, as a share of the still-air signal. */
   private static final double COARSE = 0.01;
 
@@ -95,7 +93,7 @@ final class SignalSheet {
     double band_V =
         sense.logger().offset_V()
             + 2 * sense.logger().u_V()
-            + sense.gain() * model.signal_V(ZERO_K);
+            + sense.gain() * model.signal_V(Detection.BETWEEN_BALLS_K);
     return Quantity.plain(QuantityId.ZERO_BAND, new Interval(-1e3 * band_V, 0, 1e3 * band_V));
   }
 
