@@ -5,6 +5,7 @@ import faintwind.guide.Checklist;
 import faintwind.guide.Question;
 import faintwind.guide.Reading;
 import faintwind.guide.Step;
+import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.CalibrationMade;
@@ -47,8 +48,11 @@ final class EventWords {
   String say(Optional<String> step, Event event) {
     Optional<Step> at = step.flatMap(checklist::step);
     if (event instanceof ReadingEntered e) {
-      String unit = at.flatMap(s -> s.reading(e.reading())).map(Reading::unit).orElse("");
-      return words.text("window.record.reading", reading(at, e.reading()), e.typed(), unit);
+      return words.text(
+          "window.record.reading",
+          reading(at, e.reading()),
+          e.typed(),
+          AmountText.understood(e.amount(), words));
     } else if (event instanceof QuestionAnswered e) {
       Optional<Question> question = question(at, e.question());
       return words.text(

@@ -246,6 +246,14 @@ public final class FaintwindWindow {
     look.lessMotion().addListener((property, was, now) -> changed());
     look.projector().addListener((property, was, now) -> dressRoot());
     scene.widthProperty().addListener((property, was, now) -> fit());
+    scene
+        .focusOwnerProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (now != null) {
+                frame.reveal(now);
+              }
+            });
     desk.background()
         .running()
         .addListener(

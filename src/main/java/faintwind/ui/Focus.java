@@ -1,12 +1,43 @@
 package faintwind.ui;
 
 import java.util.Optional;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import org.jspecify.annotations.Nullable;
 
 /** Where the focus goes. */
 final class Focus {
   private Focus() {}
+
+  /** Scrolls so that a node is in sight, with its row where that fits; a node outside is left. */
+  static void reveal(Node node, ScrollPane pane) {
+    Node content = pane.getContent();
+    if (content == null || !isInside(node, content)) {
+      return;
+    }
+    Node shown = Frame.rowOf(node).orElse(node);
+    Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
+    double view = pane.getViewportBounds().getHeight();
+    double hidden = content.getLayoutBounds().getHeight() - view;
+    double top = pane.getVvalue() * hidden;
+    if (hidden <= 0 || (box.getMinY() >= top && box.getMaxY() <= top + view)) {
+      return;
+    }
+    double wanted = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
+    pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
+  }
+
+  /** Whether a node is another or lies in it. */
+  static boolean isInside(@Nullable Node node, Node region) {
+    for (Node up = node; up != null; up = up.getParent()) {
+      if (up == region) {
+        return true;
+      }
+    }
+    return false;
+  }
 
   /** The first node under another that takes the focus; empty where none does. */
   static Optional<Node> first(Node under) {

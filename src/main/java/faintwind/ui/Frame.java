@@ -76,12 +76,16 @@ final class Frame extends VBox {
       narrow = nowNarrow;
       projector = isProjector;
       strip.setNarrow(narrow);
+      nextLine.setNarrow(narrow);
+      style(this, "narrow", narrow);
       arrange();
     }
   }
 
-  boolean isNarrow() {
-    return narrow;
+  /** Scrolls so that what has the focus is not hidden behind an edge. */
+  void reveal(Node focused) {
+    Focus.reveal(focused, sheetPane);
+    Focus.reveal(focused, pathPane);
   }
 
   /** The regions that F6 walks through, in order; those that are not shown are left out. */

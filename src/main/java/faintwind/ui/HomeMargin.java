@@ -42,7 +42,7 @@ final class HomeMargin {
     Button begin =
         Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
-    buttons.getChildren().add(begin);
+    buttons.getChildren().addAll(begin, demo);
     buttons.getStyleClass().add("margin-buttons");
   }
 
@@ -75,7 +75,7 @@ final class HomeMargin {
   void showMode(HomeModel.Mode mode) {
     column.getChildren().setAll(principle);
     if (mode == HomeModel.Mode.LIST) {
-      column.getChildren().addAll(Words.rule(), clocks, buttons, demo);
+      column.getChildren().addAll(Words.rule(), clocks, buttons);
     }
     // The first run has the drawing large, in the sheet.
     column.setVisible(mode != HomeModel.Mode.FIRST_RUN);

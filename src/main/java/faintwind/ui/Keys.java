@@ -91,7 +91,7 @@ final class Keys {
     List<Node> regions = frame.regions();
     int here = -1;
     for (int i = 0; i < regions.size(); i++) {
-      if (isInside(scene.getFocusOwner(), regions.get(i))) {
+      if (Focus.isInside(scene.getFocusOwner(), regions.get(i))) {
         here = i;
       }
     }
@@ -137,14 +137,5 @@ final class Keys {
       }
     }
     return Optional.empty();
-  }
-
-  private static boolean isInside(@org.jspecify.annotations.Nullable Node node, Node region) {
-    for (Node up = node; up != null; up = up.getParent()) {
-      if (up == region) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -1,10 +1,12 @@
 package faintwind.ui;
 
 import faintwind.message.Messages;
+import java.util.List;
 import javafx.geometry.Side;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.ToggleGroup;
@@ -40,6 +42,17 @@ final class LookMenu {
 
   Hyperlink helpLink() {
     return helpLink;
+  }
+
+  /** The same as items of a menu, where the strip has no room for the links. */
+  List<MenuItem> items() {
+    Menu themes = new Menu(words.text("window.look"));
+    themes.getItems().setAll(themes().getItems());
+    Menu sizes = new Menu(words.text("window.text-size"));
+    sizes.getItems().setAll(sizes().getItems());
+    MenuItem help = new MenuItem(words.text("window.help"));
+    help.setOnAction(event -> helpLink.fire());
+    return List.of(themes, sizes, help);
   }
 
   private ContextMenu themes() {

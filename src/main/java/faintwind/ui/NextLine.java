@@ -28,12 +28,14 @@ final class NextLine extends HBox {
   private Next next = Next.say(Mark.READY, "");
   private boolean working;
   private boolean asking;
+  private boolean narrow;
   private String warning = "";
 
   NextLine(Messages words) {
     this.words = words;
     mark = new MarkShape(Mark.READY, "");
     getStyleClass().add("next-line");
+    setMinHeight(Region.USE_PREF_SIZE);
     setId("next-line");
     sentence.setId("next-sentence");
     sentence.getStyleClass().addAll("tell", "semibold");
@@ -55,6 +57,14 @@ final class NextLine extends HBox {
 
   void show(Next now) {
     next = now;
+    if (!working && !asking) {
+      put(next);
+    }
+  }
+
+  /** Leaves the detail out where there is little room. */
+  void setNarrow(boolean isNarrow) {
+    narrow = isNarrow;
     if (!working && !asking) {
       put(next);
     }
@@ -119,7 +129,7 @@ final class NextLine extends HBox {
   private void put(Next now) {
     mark.show(now.mark(), words.text(now.mark().key()), 0.4);
     sentence.setText(now.sentence());
-    String small = warning.isEmpty() ? now.detail() : warning;
+    String small = warning.isEmpty() ? (narrow ? "" : now.detail()) : warning;
     detail.setText(small);
     detail.getStyleClass().remove("mark-blocked");
     if (!warning.isEmpty()) {

@@ -4,6 +4,7 @@ import faintwind.ui.OpenInstrument.Standpoint;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Words;
+import java.util.List;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
@@ -15,11 +16,16 @@ import javafx.scene.layout.VBox;
 
 /** The ledger: what was entered, by date. */
 public final class RecordScreen implements Screen {
+  /** Rows that are drawn at once: a long ledger must not hold the window. */
+  private static final int PAGE = 40;
+
   private final Desk desk;
   private final OpenInstrument instrument;
   private final RecordModel model;
   private final VBox sheet;
   private final ChangeListener<Standpoint> stateChanged;
+
+  private int shown = PAGE;
 
   @FXML private Label title;
   @FXML private VBox ledger;
@@ -54,7 +60,8 @@ public final class RecordScreen implements Screen {
     title.setText(model.title());
     ledger.getChildren().clear();
     String day = "";
-    for (RecordModel.Line line : model.lines().get()) {
+    List<RecordModel.Line> lines = model.lines().get();
+    for (RecordModel.Line line : lines.subList(0, Math.min(shown, lines.size()))) {
       if (!line.day().equals(day)) {
         day = line.day();
         Label head = new Label(day);
@@ -63,6 +70,16 @@ public final class RecordScreen implements Screen {
       }
       ledger.getChildren().add(row(line));
     }
+    if (lines.size() > shown) {
+      ledger
+          .getChildren()
+          .add(Words.link("ledger-more", desk.words().text("window.record.more"), this::more));
+    }
+  }
+
+  private void more() {
+    shown += PAGE;
+    fill();
   }
 
   private Node row(RecordModel.Line line) {

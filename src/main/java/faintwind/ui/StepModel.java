@@ -41,11 +41,11 @@ public final class StepModel {
    *
    * @param addPhoto asks for a photo file and keeps it
    */
-  public StepModel(Messages words, OpenInstrument instrument, Runnable addPhoto) {
-    this.words = words;
+  public StepModel(Desk desk, OpenInstrument instrument, Runnable addPhoto) {
+    words = desk.words();
     this.instrument = instrument;
     views = new StepViews(words, instrument.checklist());
-    nexts = new StepNext(words, this, addPhoto);
+    nexts = new StepNext(words, this, addPhoto, desk.go());
     path = new PathModel(words);
     step = start();
     view = new ReadOnlyObjectWrapper<>(views.of(step, now().situation(), now().progress()));

@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Stage;
 import faintwind.guide.Step;
 import faintwind.guide.StepClock;
 import faintwind.guide.StepState;
@@ -13,21 +14,58 @@ import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What to do now in a step: the first thing that is missing, in the order of the sheet. */
 final class StepNext {
+  private static final Map<String, Place> PLACES =
+      Map.of(
+          "-design", Place.DESIGN,
+          "-turntable", Place.TURNTABLE,
+          "-formula", Place.FORMULA,
+          "-use", Place.FIELD);
+
   private final Messages words;
   private final StepModel model;
   private final Runnable addPhoto;
+  private final Consumer<Place> go;
 
-  StepNext(Messages words, StepModel model, Runnable addPhoto) {
+  StepNext(Messages words, StepModel model, Runnable addPhoto, Consumer<Place> go) {
     this.words = words;
     this.model = model;
     this.addPhoto = addPhoto;
+    this.go = go;
   }
 
   Next of(Step step, Standpoint now, StepView view) {
+    Next next = inStep(step, now, view);
+    return now.view()
+        .checklist()
+        .stageOf(step.id())
+        .flatMap(StepNext::placeOf)
+        .filter(place -> view.outcome().missing().isEmpty())
+        .map(place -> next.withOther(toPlace(place)))
+        .orElse(next);
+  }
+
+  /** The place in the window where the work of a stage is done, where it is not in the steps. */
+  private static Optional<Place> placeOf(Stage stage) {
+    return PLACES.entrySet().stream()
+        .filter(entry -> stage.id().endsWith(entry.getKey()))
+        .map(Map.Entry::getValue)
+        .findFirst();
+  }
+
+  private Act toPlace(Place place) {
+    return new Act(
+        "open-" + place.id(),
+        words.text("window.next.place", words.text(place.key())),
+        () -> go.accept(place));
+  }
+
+  private Next inStep(Step step, Standpoint now, StepView view) {
     StepProgress where = now.progress().step(step.id()).orElseThrow();
     if (where.state() == StepState.NOT_NEEDED) {
       return goOn(Mark.DONE, words.text("window.next.not-needed"));
@@ -90,7 +128,14 @@ final class StepNext {
   private Optional<Next> trouble(StepView view) {
     return view.outcome()
         .trouble()
-        .map(t -> Next.say(t.mark(), t.todo(), measureAgain(t)).withDetail(t.locked()));
+        .map(
+            t -> {
+              // One sentence to act on; what comes after it stands small below.
+              int end = t.todo().indexOf(". ");
+              String first = end < 0 ? t.todo() : t.todo().substring(0, end + 1);
+              String rest = end < 0 ? t.locked() : t.todo().substring(end + 2);
+              return Next.say(t.mark(), first, measureAgain(t)).withDetail(rest);
+            });
   }
 
   private Act measureAgain(Trouble trouble) {

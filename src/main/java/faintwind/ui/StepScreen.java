@@ -44,7 +44,7 @@ public final class StepScreen implements Screen {
   public StepScreen(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
     PhotoQuestion photo = new PhotoQuestion(desk, instrument);
-    model = new StepModel(desk.words(), instrument, () -> photo.ask(this.currentStep()));
+    model = new StepModel(desk, instrument, () -> photo.ask(this.currentStep()));
     typing = new StepReadings(model, desk.words());
     path = new PathView(desk.words(), model::open);
     sheet = FxScreen.load(this, desk.words(), VBox.class);
@@ -59,6 +59,11 @@ public final class StepScreen implements Screen {
   /** Shows a step, as the path does. */
   void openStep(String id) {
     model.open(id);
+  }
+
+  /** Id of the step on the sheet. */
+  String stepId() {
+    return model.stepId();
   }
 
   private String currentStep() {

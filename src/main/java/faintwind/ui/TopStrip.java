@@ -23,6 +23,7 @@ final class TopStrip extends HBox {
   private final HBox places = new HBox();
   private final Hyperlink folded = link("places-folded");
   private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
+  private final HBox looks;
   private final Consumer<Place> go;
   private Place here = Place.HOME;
   private boolean narrow;
@@ -46,12 +47,12 @@ final class TopStrip extends HBox {
         places.getChildren().add(placeLink(place));
       }
     }
-    HBox links3 = new HBox(look.lookLink(), look.textLink(), look.helpLink());
-    links3.getStyleClass().add("strip-links");
+    looks = new HBox(look.lookLink(), look.textLink(), look.helpLink());
+    looks.getStyleClass().add("strip-links");
     HBox left = new HBox(sign, who, folder, madeUp);
     left.getStyleClass().add("strip-left");
-    getChildren().addAll(left, places, folded, grow(), links3);
-    folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go));
+    getChildren().addAll(left, places, folded, grow(), looks);
+    folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go, look));
   }
 
   /** All instruments of a folder. */
@@ -82,6 +83,8 @@ final class TopStrip extends HBox {
     show(folder, here == Place.HOME);
     show(places, here != Place.HOME && !narrow);
     show(folded, here != Place.HOME && narrow);
+    show(looks, here == Place.HOME || !narrow);
+    folded.setMinWidth(USE_PREF_SIZE);
   }
 
   private static void show(Region node, boolean visible) {

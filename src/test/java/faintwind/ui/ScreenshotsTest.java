@@ -89,6 +89,12 @@ class ScreenshotsTest {
     picture(robot, "home");
     open(robot, "rind-2");
     picture(robot, "step-insulation");
+    if (width == 1280) {
+      robot.interact(() -> window.desk().look().textPct().set(200));
+      Waiting.until(() -> true);
+      robot.interact(() -> keep(PICTURES.resolve("step-200-percent.png")));
+      robot.interact(() -> window.desk().look().textPct().set(100));
+    }
     place(robot, Place.RECORD, () -> robot.lookup("#ledger .row").tryQuery().isPresent());
     picture(robot, "record");
     place(robot, Place.DESIGN, () -> true);

@@ -8,6 +8,12 @@ import javafx.scene.layout.VBox;
 
 /** One reading: what, expected band, typed, verdict. Tab walks down the boxes. */
 public final class ReadingRow extends HBox {
+  /** Below this width, in em, the expected band stands under the label. */
+  private static final double STACKED_EM = 34;
+
+  /** Size of the label's type, in em. */
+  private static final double TELL_EM = 1.2;
+
   private final NumberField field;
   private final MarkLabel verdict;
   private final Label kept = new Label();
@@ -36,6 +42,20 @@ public final class ReadingRow extends HBox {
     field = new NumberField("reading-" + id, about, number).with(verdict);
     field.getStyleClass().add("reading-field");
     getChildren().addAll(left, band, field);
+    widthProperty()
+        .addListener(
+            (property, was, now) -> {
+              boolean stacked = now.doubleValue() < STACKED_EM * what.getFont().getSize() / TELL_EM;
+              if (stacked == getChildren().contains(band)) {
+                getChildren().remove(band);
+                left.getChildren().remove(band);
+                if (stacked) {
+                  left.getChildren().add(1, band);
+                } else {
+                  getChildren().add(1, band);
+                }
+              }
+            });
   }
 
   /** Shows the verdict and when the entry was kept; both empty while there is none. */
