@@ -9,8 +9,10 @@ import java.util.Set;
  * @param estimate the state there
  * @param speed_m_s speed that belongs to it
  * @param flags known so far
+ * @param place where it lies among sudden changes of the wind
  */
-record EstimatedRow(PreparedRow row, Estimate estimate, double speed_m_s, Set<SpeedFlag> flags) {
+record EstimatedRow(
+    PreparedRow row, Estimate estimate, double speed_m_s, Set<SpeedFlag> flags, Place place) {
 
   /**
    * State at a row.
@@ -34,6 +36,14 @@ record EstimatedRow(PreparedRow row, Estimate estimate, double speed_m_s, Set<Sp
       return stillLoss_1_s * Math.exp(logLoss);
     }
   }
+
+  /**
+   * Where a row lies among sudden changes of the wind.
+   *
+   * @param segment rows of different ones lie on two sides of a change
+   * @param withinChange whether it belongs to neither side
+   */
+  record Place(int segment, boolean withinChange) {}
 
   /** Whether the speed may enter the average of its neighbours. */
   boolean averages() {

@@ -42,6 +42,11 @@ final class ForwardFilter {
    * @param noise2 variance of a reading, signal unit squared
    */
   void step(PreparedRow row, double walk2_1_s, double noise2) {
+    step(row, walk2_1_s, noise2, 0);
+  }
+
+  /** The same with room for a sudden change of the loss ratio, by its variance. */
+  void step(PreparedRow row, double walk2_1_s, double noise2, double jumpVariance) {
     double air_K = row.air().air_K();
     double read_K = formula.delta_K(row.signal(), air_K);
     restarted = row.kind() == Kind.FIRST || row.kind() == Kind.AFTER_LONG_GAP;
@@ -49,6 +54,9 @@ final class ForwardFilter {
       begin(row, read_K);
       innovation.foresee(state, row.signal(), noise2, air_K);
       return;
+    }
+    if (jumpVariance > 0) {
+      state.leaveRoom(jumpVariance);
     }
     state.advance(row.step_s(), watch.heating_K_s(row), walk2_1_s, row.air());
     innovation.foresee(state, row.signal(), noise2, air_K);

@@ -99,6 +99,11 @@ final class HeatState {
     covariance[RATIO * SIZE + RATIO] += 2;
   }
 
+  /** Leaves room for a sudden change of the loss ratio with this variance. */
+  void leaveRoom(double variance) {
+    covariance[SIZE * SIZE - 1] += variance;
+  }
+
   /**
    * Advances in time.
    *

@@ -19,6 +19,7 @@ final class RowJudge {
   private final FieldFormula formula;
   private final StillLoss still;
   private final double warm_K;
+  private EstimatedRow.Place place = new EstimatedRow.Place(0, false);
   private boolean settled;
   private double begun_s;
   private boolean afterGap;
@@ -29,6 +30,12 @@ final class RowJudge {
     this.formula = formula;
     still = new StillLoss(formula);
     warm_K = WARM_SHARE * limits.stillDelta_K();
+  }
+
+  /** Where the next row lies among sudden changes of the wind. */
+  void place(WindJumps jumps, int row) {
+    int segment = place.segment() + (jumps.startsAt(row) ? 1 : 0);
+    place = new EstimatedRow.Place(segment, jumps.isWithin(row));
   }
 
   /**
@@ -55,7 +62,8 @@ final class RowJudge {
             Math.min(LONGEST_CORRELATION_S, variance / walk2_1_s),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)));
     double speed_m_s = formula.speed_m_s(estimate.loss_1_s(), estimate.delta_K(), row.air());
-    return new EstimatedRow(row, estimate, speed_m_s, flags(row, shown_K, variance, heater));
+    Set<SpeedFlag> flags = flags(row, shown_K, variance, heater);
+    return new EstimatedRow(row, estimate, speed_m_s, flags, place);
   }
 
   /** What is believed of the heater at a row. */

@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
+import faintwind.calibration.speed.WalkStrength.Block;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,9 @@ import java.util.function.Consumer;
  * starts from the filter's state at its first row. Memory is bounded by the block.
  */
 public final class SmoothedSpeed implements SpeedEstimator {
+  private static final int JUMP_ROUNDS = 2;
+
+  private final Calibration calibration;
   private final SmoothingBlock block;
   private final FieldFormula formula;
   private final LogPreparation preparation;
@@ -38,6 +42,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
       SpeedSettings settings,
       SmoothingBlock block,
       OptionalDouble fixedWalk2_1_s) {
+    this.calibration = calibration;
     this.block = block;
     this.fixedWalk2_1_s = fixedWalk2_1_s;
     formula = new FieldFormula(calibration);
@@ -73,17 +78,38 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private void handOn(int core, Consumer<SpeedRow> ready) {
     List<Optional<PreparedRow>> coreRows = rows.subList(0, core);
     double noise2 = NoiseLevel.variance(coreRows, noise, stillSignal);
+    List<PreparedRow> readable = rows.stream().flatMap(Optional::stream).toList();
+    int coreReadable = (int) coreRows.stream().filter(Optional::isPresent).count();
+    Block readableBlock = new Block(readable, coreReadable, noise2);
+    WindJumps jumps = new WindJumps();
+    ForwardFilter start = new ForwardFilter(calibration, formula);
+    start.copyFrom(filter);
     double walk2_1_s =
         fixedWalk2_1_s.isPresent()
             ? fixedWalk2_1_s.getAsDouble()
-            : strength.choose(rows, core, filter, noise2);
-    HeaterTrace heater = forwards(core, walk2_1_s, noise2);
-    trace.smooth();
+            : strength.choose(readableBlock, start);
+    HeaterTrace heater = smooth(readableBlock, start, walk2_1_s, jumps);
+    for (int round = 0; round < JUMP_ROUNDS && fixedWalk2_1_s.isEmpty(); round++) {
+      if (!jumps.lookFor(trace, readable, walk2_1_s)) {
+        break;
+      }
+      if (round == 0) {
+        walk2_1_s = strength.chooseAgain(readableBlock, start, jumps);
+      }
+      heater = smooth(readableBlock, start, walk2_1_s, jumps);
+    }
     heater.lookBack(trace, formula);
+    hand(coreRows, new Smoothed(heater, jumps, walk2_1_s), ready);
+    coreRows.clear();
+  }
+
+  private record Smoothed(HeaterTrace heater, WindJumps jumps, double walk2_1_s) {}
+
+  private void hand(
+      List<Optional<PreparedRow>> coreRows, Smoothed smoothed, Consumer<SpeedRow> ready) {
     int at = 0;
     double[] mean = new double[HeatState.SIZE];
-    for (int i = 0; i < core; i++) {
-      Optional<PreparedRow> row = rows.get(i);
+    for (Optional<PreparedRow> row : coreRows) {
       if (row.isEmpty()) {
         average.accept(Optional.empty(), ready);
         continue;
@@ -91,32 +117,32 @@ public final class SmoothedSpeed implements SpeedEstimator {
       for (int j = 0; j < mean.length; j++) {
         mean[j] = trace.mean(at, j);
       }
-      Heater belief = heater.at(at);
+      judge.place(smoothed.jumps(), at);
+      Heater belief = smoothed.heater().at(at);
+      double walk2_1_s = 2 * smoothed.walk2_1_s();
       average.accept(
-          Optional.of(
-              judge.judge(row.get(), mean, trace.logLossVariance(at), 2 * walk2_1_s, belief)),
+          Optional.of(judge.judge(row.get(), mean, trace.logLossVariance(at), walk2_1_s, belief)),
           ready);
       at++;
     }
-    coreRows.clear();
   }
 
-  /** Runs the filter over block and stretch; leaves it where the block ends. */
-  private HeaterTrace forwards(int core, double walk2_1_s, double noise2) {
+  /** Runs over block and stretch, forwards and back; leaves the filter where the block ends. */
+  private HeaterTrace smooth(
+      Block readable, ForwardFilter start, double walk2_1_s, WindJumps jumps) {
     HeaterTrace heater = new HeaterTrace();
     trace.clear();
-    scratch.copyFrom(filter);
-    for (int i = 0; i < rows.size(); i++) {
-      Optional<PreparedRow> row = rows.get(i);
-      if (row.isPresent()) {
-        scratch.step(row.get(), walk2_1_s, noise2);
-        trace.add(scratch);
-        heater.add(row.get(), scratch);
-      }
-      if (i == core - 1) {
+    scratch.copyFrom(start);
+    for (int i = 0; i < readable.rows().size(); i++) {
+      PreparedRow row = readable.rows().get(i);
+      scratch.step(row, walk2_1_s, readable.noise2(), jumps.isEmpty() ? 0 : jumps.variance(i));
+      trace.add(scratch);
+      heater.add(row, scratch);
+      if (i == readable.core() - 1) {
         filter.copyFrom(scratch);
       }
     }
+    trace.smooth();
     return heater;
   }
 }

@@ -11,8 +11,9 @@ import java.util.function.Consumer;
 /**
  * Averages the speed over time, each row weighted by the time it stands for, and states the
  * averaged speed's uncertainty and the flags that depend on it. Rows in which the speed means
- * nothing (warm-up, heater off) stay out of their neighbours' averages and have their own value.
- * Holds no more rows than the window. For one log and one thread.
+ * nothing (warm-up, heater off) stay out of their neighbours' averages and have their own value; a
+ * smoothed average does not reach across a sudden change of the wind. Holds no more rows than the
+ * window. For one log and one thread.
  */
 final class SpeedAverage {
   private static final double BEYOND = 1.05;
@@ -52,7 +53,7 @@ final class SpeedAverage {
       return;
     }
     EstimatedRow row = next.get();
-    if (row.averages()) {
+    if (row.averages() && !row.place().withinChange()) {
       coming.add(row);
     }
     handOn(row.row().time_s(), ready);
@@ -84,22 +85,31 @@ final class SpeedAverage {
   }
 
   private SpeedRow averaged(EstimatedRow row) {
-    double time_s = row.row().time_s();
-    while (!coming.isEmpty() && coming.getFirst().row().time_s() <= time_s + after_s) {
+    while (!coming.isEmpty() && reaches(row, coming.getFirst())) {
       EstimatedRow enters = coming.removeFirst();
       window.add(enters);
       sums.add(enters);
     }
-    while (!window.isEmpty() && window.getFirst().row().time_s() < time_s - before_s) {
+    while (!window.isEmpty() && isPast(row, window.getFirst())) {
       sums.remove(window.removeFirst());
     }
     sums.refresh(window);
-    if (average_s <= 0 || !row.averages()) {
+    if (average_s <= 0 || !row.averages() || window.isEmpty()) {
       EstimatedRow.Estimate own = row.estimate();
       return told(row, row.speed_m_s(), own.logLoss(), own.variance());
     }
     double longer = 2 * sums.correlation_s() / average_s;
     return told(row, sums.speed_m_s(), sums.logLoss(), sums.variance() * Math.min(1, longer));
+  }
+
+  private boolean reaches(EstimatedRow row, EstimatedRow later) {
+    return later.place().segment() <= row.place().segment()
+        && later.row().time_s() <= row.row().time_s() + after_s;
+  }
+
+  private boolean isPast(EstimatedRow row, EstimatedRow earlier) {
+    return earlier.place().segment() < row.place().segment()
+        || earlier.row().time_s() < row.row().time_s() - before_s;
   }
 
   private SpeedRow told(EstimatedRow row, double speed_m_s, double logLoss, double variance) {
