@@ -86,10 +86,11 @@ final class ConvertCommand implements Callable<Integer> {
     Path target = Path.of(String.valueOf(out));
     Checked<ConversionSummary> done;
     if (log.equals(STANDARD)) {
+      String name = terminal.messages().text("terminal.standard-input");
       done =
           toStandard
-              ? convert.stream(terminal.in(), terminal.raw(), STANDARD, JobWatch.NOBODY)
-              : convert.streamToFile(terminal.in(), target, STANDARD, JobWatch.NOBODY);
+              ? convert.stream(terminal.in(), terminal.raw(), name, JobWatch.NOBODY)
+              : convert.streamToFile(terminal.in(), target, name, JobWatch.NOBODY);
     } else {
       Path file = Path.of(log);
       done =

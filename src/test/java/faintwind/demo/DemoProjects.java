@@ -21,7 +21,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -79,9 +78,7 @@ final class DemoProjects {
     walk.plain(
         new Event.PartRecorded(
             "resistor 100 Ω, 1 %, half a watt, metal film",
-            "reel 2 (made up)",
-            OptionalDouble.of(0.1),
-            "EUR"));
+            "reel 2 (made up)", OptionalDouble.of(0.1), "EUR"));
     steps(walk, "quiet-room");
     walk.done("plan-runs", TYPED, Map.of());
     walk.done("warm-up-run", TYPED, Map.of());
@@ -111,8 +108,7 @@ final class DemoProjects {
     begin(walk, "Rind 2, by the door", design("Rind 2, by the door", "80", "T"));
     steps(walk, "check-parts");
     walk.done("ready-workplace", TYPED, Map.of());
-    String wrong =
-        walk.ok(walk.enter().reading("weigh-blanks", "blank-a", "95.8")).id();
+    String wrong = walk.ok(walk.enter().reading("weigh-blanks", "blank-a", "95.8")).id();
     walk.ok(walk.enter().correctReading(wrong, "9,58", "decimal point misread"));
     walk.ok(walk.enter().reading("weigh-blanks", "blank-b", "9.57"));
     walk.ok(walk.enter().finish("weigh-blanks"));
@@ -126,8 +122,7 @@ final class DemoProjects {
   private static void begin(DemoWalk walk, String name, String design) throws IOException {
     walk.begin(name);
     walk.plain(
-        new Event.NoteWritten(
-            "Made-up data: an invented cheese-ageing cellar and its draughts."));
+        new Event.NoteWritten("Made-up data: an invented cheese-ageing cellar and its draughts."));
     walk.plain(new Event.DesignChosen(design, "first design"));
   }
 
@@ -212,9 +207,19 @@ final class DemoProjects {
     Map<String, String> typed = new HashMap<>();
     for (String open :
         List.of(
-            "lead-a-plate", "lead-b-plate", "junction-1-plate", "junction-2-plate", "lead-a-ball",
-            "lead-b-ball", "loop-heated-ball", "loop-reference-ball", "loop-heater", "ball-ball",
-            "cable-heater-pair", "cable-signal-pair", "cable-heater-signal")) {
+            "lead-a-plate",
+            "lead-b-plate",
+            "junction-1-plate",
+            "junction-2-plate",
+            "lead-a-ball",
+            "lead-b-ball",
+            "loop-heated-ball",
+            "loop-reference-ball",
+            "loop-heater",
+            "ball-ball",
+            "cable-heater-pair",
+            "cable-signal-pair",
+            "cable-heater-signal")) {
       typed.put(open, "OL");
     }
     for (String conductor :
@@ -246,8 +251,7 @@ final class DemoProjects {
             "radius", "600",
             "u-radius", "1",
             "jar-delta", "30.6"));
-    typed.putAll(
-        Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
+    typed.putAll(Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
     return typed;
   }
 }

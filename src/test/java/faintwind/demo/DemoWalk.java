@@ -36,8 +36,7 @@ final class DemoWalk {
     this.designs = KeptDesigns.withShippedParts();
     this.now = start;
     this.person =
-        new Enter.Person(
-            "Made-up builder", () -> String.format(Locale.ROOT, "e%04d", ++ids));
+        new Enter.Person("Made-up builder", () -> String.format(Locale.ROOT, "e%04d", ++ids));
   }
 
   void begin(String name) throws IOException {

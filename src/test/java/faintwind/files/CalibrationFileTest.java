@@ -40,6 +40,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class CalibrationFileTest {
+  private static final List<Double> VALUES =
+      List.of(0.0, 0.004, 0.5, 0.07, 0.03, 20.0, 4.0, 0.0, 0.0, 0.0012);
   private static final Messages ENGLISH = Messages.of(Locale.ENGLISH);
   private static final Path GOLDEN = Path.of("src/test/resources/golden/calibration.json");
 
@@ -190,7 +192,7 @@ class CalibrationFileTest {
     double[][] matrix = new double[quantities.size()][quantities.size()];
     for (int i = 0; i < quantities.size(); i++) {
       Quantity quantity = quantities.get(i);
-      double value = i == 0 ? a : quantity.prior();
+      double value = i == 0 ? a : VALUES.get(i);
       parameters.add(new Parameter(quantity.name(), value, 0.1 + 0.2, quantity.unit()));
       matrix[i][i] = i == 0 ? variance : 1e-300;
     }
