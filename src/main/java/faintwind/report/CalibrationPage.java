@@ -33,7 +33,7 @@ public final class CalibrationPage {
       """;
 
   private final Messages messages;
-  private final Html page = new Html();
+  private final PageMarkup page = new PageMarkup();
 
   private CalibrationPage(Messages messages) {
     this.messages = messages;

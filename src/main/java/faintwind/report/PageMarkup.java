@@ -1,7 +1,7 @@
 package faintwind.report;
 
 /** Pieces of a page. What comes from outside is always escaped. */
-final class Html {
+final class PageMarkup {
   private final StringBuilder text = new StringBuilder();
 
   /** Text that cannot be taken for markup. */
@@ -13,12 +13,12 @@ final class Html {
   }
 
   /** An element with escaped text. */
-  Html element(String name, String content) {
+  PageMarkup element(String name, String content) {
     return raw("<" + name + ">" + escaped(content) + "</" + name + ">\n");
   }
 
   /** A row of a table. */
-  Html row(String cell, Iterable<String> contents) {
+  PageMarkup row(String cell, Iterable<String> contents) {
     text.append("<tr>");
     for (String content : contents) {
       text.append('<').append(cell).append('>').append(escaped(content));
@@ -29,7 +29,7 @@ final class Html {
   }
 
   /** Markup of our own, as it stands. */
-  Html raw(String markup) {
+  PageMarkup raw(String markup) {
     text.append(markup);
     return this;
   }
