@@ -1,16 +1,25 @@
 package faintwind;
 
+import faintwind.job.DesignAdvice;
+import faintwind.job.PartsList;
 import faintwind.job.SheetText;
 import faintwind.job.Size;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.design.Suggestion;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code faintwind size DESIGN.json [--json]}. */
+/** {@code faintwind size DESIGN.json [--json] [--suggest] [--substitutes] [--parts PARTS.csv]}. */
 @Command(
     name = "size",
     mixinStandardHelpOptions = true,
@@ -25,12 +34,30 @@ final class SizeCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "faintwind.size.json")
   private boolean json;
 
+  @Option(names = "--suggest", descriptionKey = "faintwind.size.suggest")
+  private boolean suggest;
+
+  @Option(names = "--substitutes", descriptionKey = "faintwind.size.substitutes")
+  private boolean substitutes;
+
+  @Option(names = "--parts", paramLabel = "PARTS.csv", descriptionKey = "faintwind.size.parts")
+  private @Nullable Path parts;
+
+  @Option(names = "--instruments", paramLabel = "N", descriptionKey = "faintwind.size.instruments")
+  private int instruments = 1;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
   SizeCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() throws IOException {
+    Optional<Problem> misuse = misuse();
+    if (misuse.isPresent()) {
+      return terminal.misuse(misuse.get());
+    }
     Checked<Size.Sized> sized = Size.run(design);
     if (!(sized instanceof Checked.Ok<Size.Sized> ok)) {
       return terminal.refuse(sized.problems());
@@ -41,8 +68,44 @@ final class SizeCommand implements Callable<Integer> {
     } else {
       SheetText.lines(ok.value(), terminal.messages()).forEach(terminal.out()::println);
     }
+    advise(ok.value());
     terminal.out().flush();
+    if (parts != null) {
+      new PartsList(ok.value().design(), ok.value().sheet(), terminal.messages())
+          .write(parts, instruments);
+    }
     terminal.report(ok.value().sheet().reasons());
     return ok.value().sheet().stops() ? ExitCode.LIMIT.number() : ExitCode.DONE.number();
+  }
+
+  private void advise(Size.Sized sized) throws IOException {
+    if (suggest) {
+      List<Suggestion> others = Size.suggestions(sized.design());
+      say(DesignAdvice.lines(sized.sheet(), others, terminal.messages()));
+    }
+    if (substitutes) {
+      say(DesignAdvice.lines(Size.substitutions(sized.design()), terminal.messages()));
+    }
+  }
+
+  private void say(List<String> lines) {
+    terminal.out().println();
+    lines.forEach(terminal.out()::println);
+  }
+
+  private Optional<Problem> misuse() throws IOException {
+    if (json && (suggest || substitutes)) {
+      return Optional.of(Problem.error("usage.size-json", Where.NOWHERE, "--json"));
+    }
+    if (instruments < 1 || instruments > 1000) {
+      return Optional.of(
+          Problem.error(
+              "usage.range",
+              Where.NOWHERE,
+              String.valueOf(instruments),
+              "--instruments",
+              "1 … 1000"));
+    }
+    return parts == null ? Optional.empty() : common.output(parts).trouble(List.of(design));
   }
 }

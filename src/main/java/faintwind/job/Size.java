@@ -6,8 +6,11 @@ import faintwind.message.Checked;
 import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignSheet;
+import faintwind.physics.design.Substitution;
+import faintwind.physics.design.Suggestion;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Reads a design and works out everything that follows from it. */
@@ -45,5 +48,15 @@ public final class Size {
       return Checked.refused(parts.problems());
     }
     return DesignFile.read(design, catalogue.value()).map(d -> new Sized(d, DesignSheet.of(d)));
+  }
+
+  /** Two or three other designs for the same wish, from the parts that ship with the program. */
+  public static List<Suggestion> suggestions(Design design) throws IOException {
+    return DesignAdvice.suggestions(design, Library.shipped());
+  }
+
+  /** What the usual substitutions would change. */
+  public static List<Substitution> substitutions(Design design) throws IOException {
+    return Substitution.of(design, Library.shipped());
   }
 }
