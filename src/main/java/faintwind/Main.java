@@ -38,6 +38,8 @@ public final class Main {
     line.addSubcommand(new ConvertCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
+    line.addSubcommand(new ReportCommand(terminal));
+    line.addSubcommand(new DemoCommand(terminal));
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));

@@ -9,6 +9,7 @@ import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignSheet;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -56,6 +57,15 @@ public final class KeptDesigns {
     }
     known.put(json, sized);
     return sized;
+  }
+
+  /** The sheet of a design; empty where the text is no design that can be worked out. */
+  public Optional<DesignSheet> sheet(String json) {
+    try {
+      return sized(json).map(Size.Sized::sheet);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Such as "copper 12.7 mm, bare". */

@@ -1,0 +1,71 @@
+package faintwind;
+
+import faintwind.calibration.Calibration;
+import faintwind.job.Demo;
+import faintwind.job.JobWatch;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code faintwind demo}: the whole main job on the shipped, made-up instrument. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+final class DemoCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Option(names = "--out-dir", paramLabel = "DIR", descriptionKey = "faintwind.demo.out-dir")
+  private Path outDir = Path.of("faintwind-demo");
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  DemoCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Path journal = outDir.resolve(Demo.FINISHED).resolve("journal.jsonl");
+    Optional<Problem> trouble = common.output(journal).trouble(List.of());
+    if (trouble.isPresent()) {
+      terminal.report(List.of(trouble.get()));
+      return ExitCode.USAGE.number();
+    }
+    terminal.say("demo.begins", outDir.toString());
+    Demo demo = new Demo(Clock.system(ZoneId.systemDefault()), terminal.messages());
+    Checked<Demo.Made> done = demo.run(outDir, JobWatch.NOBODY);
+    if (!(done instanceof Checked.Ok<Demo.Made> ok)) {
+      return terminal.refuse(done.problems());
+    }
+    Demo.Made made = ok.value();
+    terminal.report(made.calibration().warnings());
+    terminal.report(ok.notes());
+    Calibration calibration = made.calibration();
+    terminal.say(
+        "demo.range",
+        speed(calibration.coverage().lowest_m_s()),
+        speed(calibration.coverage().highest_m_s()),
+        speed(calibration.performance().floor_m_s()));
+    made.conversion().lines(terminal.messages()).forEach(terminal.out()::println);
+    terminal.say("demo.calibration", made.calibrationFile().toString());
+    terminal.say("demo.speeds", made.speeds().toString());
+    terminal.say("demo.build-log", made.buildLog().toString());
+    return ExitCode.DONE.number();
+  }
+
+  private static String speed(double speed_m_s) {
+    return String.format(Locale.ROOT, "%.3f", speed_m_s);
+  }
+}

@@ -1,0 +1,59 @@
+package faintwind;
+
+import faintwind.job.WriteReport;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind report INSTRUMENT_FOLDER --out LOG.html} (or {@code .pdf}). */
+@Command(
+    name = "report",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+final class ReportCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "INSTRUMENT_FOLDER", descriptionKey = "faintwind.report.folder")
+  private Path folder = Path.of("");
+
+  @Option(
+      names = "--out",
+      required = true,
+      paramLabel = "LOG.html",
+      descriptionKey = "faintwind.report.out")
+  private Path out = Path.of("");
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  ReportCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Optional<Problem> trouble = common.output(out).trouble(List.of(folder));
+    if (trouble.isPresent()) {
+      terminal.report(List.of(trouble.get()));
+      return ExitCode.USAGE.number();
+    }
+    Clock clock = Clock.system(ZoneId.systemDefault());
+    Checked<Path> written = new WriteReport(clock, terminal.messages()).write(folder, out);
+    if (!written.isOk()) {
+      return terminal.refuse(written.problems());
+    }
+    terminal.report(written.problems());
+    terminal.say("report.written", out.toString());
+    return ExitCode.DONE.number();
+  }
+}

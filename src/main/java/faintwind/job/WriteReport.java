@@ -1,0 +1,147 @@
+package faintwind.job;
+
+import faintwind.calibration.Run;
+import faintwind.files.AtomicFile;
+import faintwind.files.CalibrationFile;
+import faintwind.files.RunsTable;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.record.Event.CalibrationMade;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileKind;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.report.BuildLog;
+import faintwind.report.BuildLogContent;
+import faintwind.report.Pdf;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes the build log of an instrument folder, as HTML or as PDF by the target's ending. */
+public final class WriteReport {
+  private static final long LARGEST_PHOTO_BYTES = 4L << 20;
+
+  private final Clock clock;
+  private final Messages messages;
+
+  public WriteReport(Clock clock, Messages messages) {
+    this.clock = clock;
+    this.messages = messages;
+  }
+
+  /**
+   * Writes the log, whole or not at all. A folder with problems is reported with them.
+   *
+   * @param folder of the instrument
+   * @param target the log; {@code .pdf} gives PDF, anything else HTML
+   * @return the folder's problems as notes; refused where there is no journal, or the checklist or
+   *     the calibration in force cannot be read
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> write(Path folder, Path target) throws IOException {
+    Checked<BuildLogContent> content = content(folder);
+    if (!(content instanceof Checked.Ok<BuildLogContent> ok)) {
+      return Checked.refused(content.problems());
+    }
+    String html = new BuildLog(messages).html(ok.value());
+    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
+    if (pdf) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      Pdf.write(html, bytes);
+      AtomicFile.write(target, bytes.toByteArray());
+    } else {
+      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
+    }
+    return Checked.ok(target, ok.notes());
+  }
+
+  private Checked<BuildLogContent> content(Path folder) throws IOException {
+    KeptDesigns designs = KeptDesigns.withShippedParts();
+    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    InstrumentView view = ok.value();
+    if (view.state().lines().isEmpty()) {
+      return Checked.refused(view.problems());
+    }
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    Checked<Optional<BuildLogContent.Formula>> formula = formula(view, now);
+    if (!formula.isOk()) {
+      return Checked.refused(formula.problems());
+    }
+    List<String> notes = new ArrayList<>();
+    view.problems().forEach(problem -> notes.add(messages.line(problem)));
+    Map<String, String> photos = photos(view);
+    List<Problem> all = new ArrayList<>(view.problems());
+    return formula
+        .map(
+            f ->
+                new BuildLogContent(
+                    view.checklist(),
+                    view.situation(now),
+                    f,
+                    photos,
+                    notes,
+                    SoftwareVersion.text()))
+        .then(content -> Checked.ok(content, all));
+  }
+
+  private static Checked<Optional<BuildLogContent.Formula>> formula(
+      InstrumentView view, OffsetDateTime now) throws IOException {
+    InstrumentState state = view.state();
+    Optional<String> file =
+        state
+            .calibrationInForce(now)
+            .or(() -> state.last(CalibrationMade.class).map(line -> line.event().file()));
+    if (file.isEmpty()) {
+      return Checked.ok(Optional.empty());
+    }
+    List<Run> runs = runs(view);
+    return CalibrationFile.read(view.path().resolve(file.get()), file.get())
+        .map(
+            calibration -> Optional.of(new BuildLogContent.Formula(file.get(), calibration, runs)));
+  }
+
+  /** The runs tell the plots which way the arm turned; without them the plots do without. */
+  private static List<Run> runs(InstrumentView view) throws IOException {
+    Optional<Standing<FileAdded>> table =
+        view.state().standing(FileAdded.class).stream()
+            .filter(line -> line.event().kind() == FileKind.RUNS_TABLE)
+            .reduce((first, second) -> second);
+    if (table.isEmpty() || !Files.exists(view.path().resolve(table.get().event().file()))) {
+      return List.of();
+    }
+    return RunsTable.read(view.path().resolve(table.get().event().file()))
+        .fold((value, notes) -> value.runSet().runs(), problems -> List.of());
+  }
+
+  private static Map<String, String> photos(InstrumentView view) throws IOException {
+    Map<String, String> photos = new HashMap<>();
+    for (Standing<PhotoAdded> line : view.state().standing(PhotoAdded.class)) {
+      String name = line.event().file();
+      Path file = view.path().resolve(name).normalize();
+      boolean inside = file.startsWith(view.path().normalize());
+      if (inside && Files.isRegularFile(file) && Files.size(file) <= LARGEST_PHOTO_BYTES) {
+        String type = name.endsWith(".png") ? "image/png" : "image/jpeg";
+        String data = Base64.getEncoder().encodeToString(Files.readAllBytes(file));
+        photos.put(name, "data:" + type + ";base64," + data);
+      }
+    }
+    return photos;
+  }
+}
