@@ -5,7 +5,9 @@ import faintwind.job.Demo;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.ui.FaintwindApp;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -13,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -24,10 +27,15 @@ import picocli.CommandLine.Option;
     versionProvider = VersionText.class,
     resourceBundle = "faintwind.messages")
 final class DemoCommand implements Callable<Integer> {
+  private static final String FOLDER = "faintwind-demo";
+
   private final Terminal terminal;
 
   @Option(names = "--out-dir", paramLabel = "DIR", descriptionKey = "faintwind.demo.out-dir")
-  private Path outDir = Path.of("faintwind-demo");
+  private @Nullable Path chosen;
+
+  @Option(names = "--no-window", descriptionKey = "faintwind.demo.no-window")
+  private boolean withoutWindow;
 
   @Mixin private CommonOptions common = new CommonOptions();
 
@@ -37,6 +45,7 @@ final class DemoCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    Path outDir = chosen == null ? freeFolder() : chosen;
     Path journal = outDir.resolve(Demo.FINISHED).resolve("journal.jsonl");
     Optional<Problem> trouble = common.output(journal).trouble(List.of());
     if (trouble.isPresent()) {
@@ -62,7 +71,19 @@ final class DemoCommand implements Callable<Integer> {
     terminal.say("demo.calibration", made.calibrationFile().toString());
     terminal.say("demo.speeds", made.speeds().toString());
     terminal.say("demo.build-log", made.buildLog().toString());
+    if (!withoutWindow && FaintwindApp.open(outDir).isPresent()) {
+      terminal.say("demo.no-display");
+    }
     return ExitCode.DONE.number();
+  }
+
+  /** A folder of its own for every demonstration, so that none is in the way of the next. */
+  private static Path freeFolder() {
+    Path folder = Path.of(FOLDER);
+    for (int i = 2; Files.exists(folder); i++) {
+      folder = Path.of(FOLDER + "-" + i);
+    }
+    return folder;
   }
 
   private static String speed(double speed_m_s) {
