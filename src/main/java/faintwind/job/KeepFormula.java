@@ -12,7 +12,10 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
 
-/** Fits the runs of an instrument and keeps the calibration file in its folder. */
+/**
+ * Fits the runs of an instrument and keeps the calibration file in its folder, with a page to read
+ * beside it.
+ */
 public final class KeepFormula {
   private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
 
@@ -55,6 +58,8 @@ public final class KeepFormula {
     Calibrate.Outcome made = ok.value();
     Path file = freeName(DAY.format(made.calibration().origin().created()));
     CalibrationFile.write(file, made.calibration(), messages);
+    calibrate.writePage(
+        made, file.resolveSibling(file.getFileName().toString().replace(".json", ".html")));
     FittedFormula formula =
         new FittedFormula(
             made.calibration(),

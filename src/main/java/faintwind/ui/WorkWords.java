@@ -12,6 +12,9 @@ final class WorkWords {
     String key = "stage." + progress.stage();
     String what =
         words.bundle().containsKey(key) ? words.text(key) : words.text("window.work.units");
+    if (progress.total() == 1) {
+      return what; // one piece of work: its name says more than "0 of 1"
+    }
     if (progress.total() <= 0) {
       return progress.done() <= 0
           ? words.text("window.work.begun")

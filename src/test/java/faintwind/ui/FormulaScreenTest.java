@@ -110,6 +110,7 @@ class FormulaScreenTest {
     assertThat(robot.lookup("#formula-straight").tryQuery()).isPresent();
     assertThat(robot.lookup("#formula-recording-2").tryQuery()).isPresent();
     assertThat(folder.resolve("calibrations/2026-11-21.json")).exists();
+    assertThat(folder.resolve("calibrations/2026-11-21.html")).exists();
     robot.clickOn("#formula-force");
     assertThat(journal)
         .containsExactly(
