@@ -54,40 +54,38 @@ final class FieldScores {
         .toList();
   }
 
-  /** Relative errors of 60 s means on unflagged rows at 0.1 m/s and more, away from steps. */
+  /**
+   * Relative errors of the means of whole minutes in which every row is unflagged, more than 60 s
+   * after a step and none before the next, and whose true mean is at least 0.1 m/s.
+   */
   static List<Double> fieldErrors(ScoredLog log) {
     List<Double> errors = new ArrayList<>();
+    boolean steady = log.holds().size() > 3;
     double stepAt_s = Double.NEGATIVE_INFINITY;
-    double bin = Double.NaN;
-    double[] sums = new double[3];
-    Row before = log.rows().get(0);
+    double minute = Double.NEGATIVE_INFINITY;
+    double[] sums = new double[4];
+    double before_m_s = log.rows().get(0).truth_m_s();
     for (Row row : log.rows()) {
-      if (Math.abs(row.truth_m_s() - before.truth_m_s()) > 0.3 * (0.1 + before.truth_m_s())
-          && isSteady(log)) {
-        stepAt_s = row.time_s();
-      }
-      before = row;
+      boolean stepped = steady && row.truth_m_s() != before_m_s;
+      before_m_s = row.truth_m_s();
+      stepAt_s = stepped ? row.time_s() : stepAt_s;
       double own = Math.floor(row.time_s() / MEAN_S);
-      if (own != bin) {
+      if (own != minute) {
         close(sums, errors);
-        bin = own;
+        minute = own;
       }
-      if (row.usable() && row.truth_m_s() >= LEAST_M_S && row.time_s() > stepAt_s + AFTER_STEP_S) {
-        sums[0] += row.speed_m_s();
-        sums[1] += row.truth_m_s();
-        sums[2]++;
-      }
+      boolean counts = row.usable() && row.time_s() > stepAt_s + AFTER_STEP_S;
+      sums[0] += row.speed_m_s();
+      sums[1] += row.truth_m_s();
+      sums[2]++;
+      sums[3] += counts ? 0 : 1;
     }
     close(sums, errors);
     return errors;
   }
 
-  private static boolean isSteady(ScoredLog log) {
-    return log.holds().size() > 3;
-  }
-
   private static void close(double[] sums, List<Double> errors) {
-    if (sums[2] >= 2) {
+    if (sums[2] >= 2 && sums[3] == 0 && sums[1] / sums[2] >= LEAST_M_S) {
       errors.add(sums[0] / sums[1] - 1);
     }
     Arrays.fill(sums, 0);

@@ -1,0 +1,95 @@
+package faintwind.accuracy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Scores calibration and conversion on the sample runs (independent simulation with known truth,
+ * see their README). Run with {@code -Daccuracy.write=true} the slow test writes the table of
+ * docs/accuracy.md anew; it checks the numbers in any case.
+ */
+class SampleRunsTest {
+  private static final Path PAGE = Path.of("docs/accuracy.md");
+  private static final String BEGIN = "<!-- sample runs: begin -->";
+  private static final String END = "<!-- sample runs: end -->";
+
+  @TempDir Path scratch;
+
+  @Test
+  void cleanAluminiumBenchMeetsItsNumbers() throws IOException {
+    BenchScore score = BenchScore.of("e", scratch);
+    assertThat(score.calibrationRms()).isLessThan(0.02);
+    assertMeets(score);
+  }
+
+  @Test
+  @Tag("slow")
+  void everyBenchMeetsItsNumbers() throws IOException {
+    List<BenchScore> scores = new ArrayList<>();
+    for (String letter : List.of("a", "b", "c", "d", "e", "f", "g")) {
+      scores.add(BenchScore.of(letter, scratch));
+    }
+    if (Boolean.getBoolean("accuracy.write")) {
+      write(scores);
+    }
+    scores.forEach(SampleRunsTest::assertMeets);
+    assertThat(scores.stream().mapToDouble(BenchScore::within).average().orElseThrow())
+        .as("share of probe speeds within U95")
+        .isGreaterThanOrEqualTo(0.9);
+  }
+
+  private static void assertMeets(BenchScore score) {
+    String bench = "bench-" + score.letter();
+    boolean coarse = score.letter().equals("d") || score.letter().equals("g");
+    double calibration =
+        score.letter().equals("d") ? 0.05 : score.letter().equals("g") ? 0.03 : 0.02;
+    assertThat(score.calibrationRms()).as(bench + " calibration").isLessThan(calibration);
+    assertThat(score.stillAsWind()).as(bench + " still air as wind").isLessThanOrEqualTo(0.02);
+    if (!coarse) {
+      assertThat(score.meanU95()).as(bench + " mean U95").isLessThan(0.06);
+      assertThat(score.floor_m_s()).as(bench + " floor").isLessThanOrEqualTo(0.08);
+      assertThat(score.rise_s()).as(bench + " rise").isLessThanOrEqualTo(30);
+    }
+    double field = score.letter().equals("d") ? 0.06 : score.letter().equals("g") ? 0.05 : 0.03;
+    assertThat(score.fieldRms()).as(bench + " field").isLessThan(field);
+  }
+
+  private static void write(List<BenchScore> scores) throws IOException {
+    StringBuilder table = new StringBuilder(BEGIN);
+    table.append(
+        "\n| bench | calibration rms | within U95 | mean U95 | field rms, steps | field rms,"
+            + " gusts | field rms | floor | still as wind | rise |\n"
+            + "| --- | --- | --- | --- | --- | --- | --- | --- | --- | --- |\n");
+    for (BenchScore s : scores) {
+      table.append(
+          String.format(
+              Locale.ROOT,
+              "| %s | %.2f %% | %.2f | %.1f %% | %.2f %% | %.2f %% | %.2f %% | %.3f m/s | %.1f %%"
+                  + " | %.0f s |\n",
+              s.letter(),
+              100 * s.calibrationRms(),
+              s.within(),
+              100 * s.meanU95(),
+              100 * s.stepsRms(),
+              100 * s.gustsRms(),
+              100 * s.fieldRms(),
+              s.floor_m_s(),
+              100 * s.stillAsWind(),
+              s.rise_s()));
+    }
+    table.append(END);
+    String page = Files.readString(PAGE);
+    int from = page.indexOf(BEGIN);
+    int to = page.indexOf(END) + END.length();
+    Files.writeString(PAGE, page.substring(0, from) + table + page.substring(to));
+  }
+}
