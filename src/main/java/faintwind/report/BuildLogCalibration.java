@@ -146,9 +146,7 @@ final class BuildLogCalibration {
           .forEach(
               share ->
                   shares.add(
-                      words.text("budget." + share.source())
-                          + " "
-                          + LogWords.figures(share.u_m_s(), 2)));
+                      words.text(share.source()) + " " + LogWords.figures(share.u_m_s(), 2)));
       html.row(
           List.of(
               LogWords.figures(at.speed_m_s(), 3),
