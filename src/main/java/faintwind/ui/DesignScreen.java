@@ -115,8 +115,9 @@ public final class DesignScreen implements Screen {
     Label name = Rows.words(outcome.name());
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
-    Label value = fixed(outcome.value(), "outcome-value");
-    Label range = fixed(outcome.range(), "soft", "outcome-range");
+    VBox value =
+        new VBox(fixed(outcome.value(), "outcome-value"), fixed(outcome.range(), "fine", "soft"));
+    value.getStyleClass().add("outcome-numbers");
     Label verdict = fixed(outcome.verdict(), "semibold", outcome.mark().styleClass());
     WhyLink why =
         new WhyLink(
@@ -129,7 +130,7 @@ public final class DesignScreen implements Screen {
     judged.getStyleClass().add("outcome-judged");
     MarkShape mark = new MarkShape(outcome.mark(), outcome.verdict());
     mark.setVisible(outcome.mark() != Mark.READY);
-    HBox line = new HBox(mark, name, value, range, judged);
+    HBox line = new HBox(mark, name, value, judged);
     line.getStyleClass().add("outcome-line");
     VBox row = new VBox(line);
     row.getStyleClass().addAll("outcome", "row");

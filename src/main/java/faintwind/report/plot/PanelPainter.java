@@ -1,6 +1,7 @@
 package faintwind.report.plot;
 
 import java.awt.Font;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Draws one panel: title, rules, base line, ticks, content. */
@@ -108,8 +109,15 @@ final class PanelPainter {
         .toList();
   }
 
+  /** The panel's own height is not settled yet: the finer ticks of a taller one count too. */
   private List<PlotTicks.Tick> yTicks(double height) {
-    return ticks(PlotRange.ofY(panel), height * panel.share());
+    List<PlotTicks.Tick> all = new ArrayList<>(ticks(PlotRange.ofY(panel), height * panel.share()));
+    all.addAll(ticks(PlotRange.ofY(panel), height / 2));
+    return all;
+  }
+
+  private static double widest(List<PlotTicks.Tick> ticks, Font font) {
+    return ticks.stream().mapToDouble(t -> PlotPen.width(t.label(), font)).max().orElse(0);
   }
 
   /** A rule every 30 pixels or more, yet at least two where the axis has two round numbers. */
