@@ -41,7 +41,7 @@ public record Performance(
   /**
    * One source of uncertainty.
    *
-   * @param source bundle key under {@code budget.}
+   * @param source bundle key, such as {@code budget.radius}
    * @param u_m_s standard uncertainty it brings
    */
   public record BudgetShare(String source, double u_m_s) {}
