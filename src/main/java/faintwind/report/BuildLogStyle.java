@@ -50,7 +50,7 @@ final class BuildLogStyle {
               if (c < 128 && (Character.isLetterOrDigit(c) || c == ' ' || c == '-' || c == '.')) {
                 safe.appendCodePoint(c);
               } else {
-                safe.append('\\').append(String.format("%06x", c));
+                safe.append('\\').append(String.format("%06x ", c));
               }
             });
     return safe.toString();
