@@ -18,7 +18,7 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  */
 public final class FitToRuns {
   private static final int ROUNDS = 4;
-  private static final Optimiser ROUGH = new Optimiser(60, 1e-3);
+  private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
 

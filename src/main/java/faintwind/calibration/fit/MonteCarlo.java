@@ -13,8 +13,9 @@ import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 
 /**
- * Uncertainty by Monte Carlo (JCGM 101:2008): by refitting, see {@link Refits}, and, labelled as
- * such, by draws from the covariance of a fit.
+ * Uncertainty by Monte Carlo (JCGM 101:2008), by refitting: see {@link Refits}. Draws from the
+ * covariance of a fit are not made: the parameters multiply one another and are strongly
+ * correlated, so that such draws would spread far wider than the fit does.
  */
 public final class MonteCarlo {
   private static final List<Double> COMPARED = List.of(0.1, 0.2, 0.3, 0.5, 1.0, 2.0, 3.0);
@@ -78,37 +79,5 @@ public final class MonteCarlo {
         .mapToDouble(
             values -> Formula.of(base, fit.signal(), values).steadySpeed_m_s(signal, supply, air))
         .toArray();
-  }
-
-  /**
-   * Draws from the fit's own covariance: not refits, and to be labelled so wherever they are shown.
-   */
-  public static List<double[]> covarianceDraws(FitResult fit, int count, long seed) {
-    FormulaFit base = fit.formulaFit();
-    int size = base.parameters().size();
-    double[][] lower = new double[size][size];
-    for (int i = 0; i < size; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = base.covariance().at(i, j);
-        for (int m = 0; m < j; m++) {
-          sum -= lower[i][m] * lower[j][m];
-        }
-        lower[i][j] =
-            i == j ? Math.sqrt(Math.max(0, sum)) : lower[j][j] > 0 ? sum / lower[j][j] : 0;
-      }
-    }
-    SplittableRandom random = new SplittableRandom(seed);
-    List<double[]> draws = new ArrayList<>();
-    for (int n = 0; n < count; n++) {
-      double[] normal = random.doubles(size).map(u -> random.nextGaussian()).toArray();
-      double[] values = base.values();
-      for (int i = 0; i < size; i++) {
-        for (int j = 0; j <= i; j++) {
-          values[i] += lower[i][j] * normal[j];
-        }
-      }
-      draws.add(values);
-    }
-    return draws;
   }
 }

@@ -164,7 +164,7 @@ final class Setup {
                 "carried_share", CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
     unknowns.add(Unknown.log("carried_rise", 30, 0.7));
     unknowns.add(Unknown.log("carried_decay", 30, 0.7));
-    unknowns.add(Unknown.log("ramp", 4, 0.5));
+    unknowns.add(Unknown.log("ramp", 5, 0.5));
   }
 
   private void addZeros() {
@@ -200,7 +200,7 @@ final class Setup {
     int power =
         unknowns.add(
             cold
-                ? Unknown.linear("start_power " + file.file(), 0, supply.recorded() ? 0.05 : 0.3)
+                ? Unknown.linear("start_power " + file.file(), 0, 0.3)
                 : Unknown.linear("start_power " + file.file(), 1, 0.03));
     return new Track(file, turns, rows, GridMaker.of(file, rows, air, supply), delta, power);
   }

@@ -13,10 +13,10 @@ final class Starts {
     slowHeater[setup.layout().path(ThermalPath.HEATER_TIME)] = 1.5;
     slowHeater[setup.layout().path(ThermalPath.SHARE)] = 0.7;
     double[] quickHeater = expected.clone();
-    quickHeater[setup.layout().path(ThermalPath.HEATER_TIME)] = -2;
+    quickHeater[setup.layout().path(ThermalPath.HEATER_TIME)] = -1;
     double[] slowRise = expected.clone();
     slowRise[setup.layout().carriedRise()] = 1.5;
     slowRise[setup.layout().carriedDecay()] = -1;
-    return List.of(expected, slowHeater, quickHeater, slowRise);
+    return List.of(quickHeater, expected, slowHeater, slowRise);
   }
 }

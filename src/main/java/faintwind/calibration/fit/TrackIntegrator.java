@@ -136,7 +136,10 @@ final class TrackIntegrator {
     course.moved[row] = armSpeed != 0;
     course.rate_1_s[row] =
         Math.max(1e-5, (out[0] + out[2] * state[DELTA]) / (1 - path.heaterShare()));
-    course.lossSignal_1_s[row] = out[0] * state[DELTA] * Math.abs(layout.perKelvin());
+    double perKelvin = Math.abs(layout.perKelvin());
+    course.lossSignal_1_s[row] = out[0] * state[DELTA] * perKelvin;
+    course.bySpeed_1_m[row] = out[1] * state[DELTA] * perKelvin;
+    course.speed_m_s[row] = speedAtRow[row];
   }
 
   private void start(double[] values, ThermalPath path) {

@@ -1,14 +1,15 @@
 package faintwind.calibration.fit;
 
 /**
- * How strongly the loss itself wanders about the formula: draught at rest, unsteady turning in a
- * spin, and whatever the formula does not know.
+ * How strongly the loss itself wanders about the formula: draught at rest, unsteady turning and
+ * draught in a spin, and whatever the formula does not know.
  *
  * @param rest_s power density of the relative loss at rest, s
- * @param moved_s the same while air moves past the ball, s
+ * @param turning_s power density of the relative speed while air moves past the ball, s
+ * @param draught_m2_s power density of the draught that adds to that speed, m²/s
  * @param white factor on the standard deviation of single rows
  */
-record Wander(double rest_s, double moved_s, double white) {
+record Wander(double rest_s, double turning_s, double draught_m2_s, double white) {
   /** Before anything is known. */
-  static final Wander FIRST = new Wander(0.01, 0.01, 1);
+  static final Wander FIRST = new Wander(0.01, 0.01, 0.0005, 1);
 }

@@ -8,6 +8,9 @@ final class WanderSearch {
   private static final double LEAST = 1e-6;
   private static final double MOST = 30;
 
+  /** Scale of the draught's range: that of a slow speed squared, m²/s². */
+  private static final double SLOW = 0.01;
+
   private final RunProblem problem;
 
   /** Looks at the residuals of the problem's last integration. */
@@ -22,7 +25,7 @@ final class WanderSearch {
       boolean better = true;
       while (better) {
         better = false;
-        for (int which = 0; which < 6; which++) {
+        for (int which = 0; which < 8; which++) {
           Wander next = moved(best, which, factor);
           double deviance = deviance(next);
           if (deviance < least - 1e-6) {
@@ -38,19 +41,19 @@ final class WanderSearch {
 
   private static Wander moved(Wander wander, int which, double factor) {
     double by = which % 2 == 0 ? factor : 1 / factor;
-    return switch (which / 2) {
-      case 0 -> new Wander(clamp(wander.rest_s() * by), wander.moved_s(), wander.white());
-      case 1 -> new Wander(wander.rest_s(), clamp(wander.moved_s() * by), wander.white());
-      default ->
-          new Wander(
-              wander.rest_s(),
-              wander.moved_s(),
-              Math.min(5, Math.max(0.7, wander.white() * Math.sqrt(by))));
-    };
+    double rest = which / 2 == 0 ? clamp(wander.rest_s() * by, 1) : wander.rest_s();
+    double turning = which / 2 == 1 ? clamp(wander.turning_s() * by, 1) : wander.turning_s();
+    double draught =
+        which / 2 == 2 ? clamp(wander.draught_m2_s() * by, SLOW) : wander.draught_m2_s();
+    double white =
+        which / 2 == 3
+            ? Math.min(5, Math.max(0.4, wander.white() * Math.sqrt(by)))
+            : wander.white();
+    return new Wander(rest, turning, draught, white);
   }
 
-  private static double clamp(double strength) {
-    return Math.min(MOST, Math.max(LEAST, strength));
+  private static double clamp(double strength, double unit) {
+    return Math.min(MOST * unit, Math.max(LEAST * unit, strength));
   }
 
   private double deviance(Wander wander) {

@@ -40,9 +40,7 @@ final class Whitening {
       double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
       double rate = course.rate_1_s[i];
       double decay = Math.exp(-rate * h);
-      double strength = course.moved[i] ? wander.moved_s() : wander.rest_s();
-      double drive =
-          course.lossSignal_1_s[i] * course.lossSignal_1_s[i] * strength * rows.wildness[i];
+      double drive = course.drive(i, wander) * rows.wildness[i];
       variance = variance * decay * decay + drive * (1 - decay * decay) / (2 * rate);
       keep[i] = decay;
       if (rows.leftOut[i]) {
@@ -119,13 +117,33 @@ final class Whitening {
   /** What a fit says of the ball at the rows of a track. */
   static final class Course {
     final double[] rate_1_s;
+
+    /** Loss times difference in signal units, per second. */
     final double[] lossSignal_1_s;
+
+    /** Its change with the speed, per m/s. */
+    final double[] bySpeed_1_m;
+
+    final double[] speed_m_s;
     final boolean[] moved;
 
     Course(int rows) {
       rate_1_s = new double[rows];
       lossSignal_1_s = new double[rows];
+      bySpeed_1_m = new double[rows];
+      speed_m_s = new double[rows];
       moved = new boolean[rows];
+    }
+
+    /** Power density with which the wandering drives the signal at a row. */
+    double drive(int row, Wander wander) {
+      if (!moved[row]) {
+        return lossSignal_1_s[row] * lossSignal_1_s[row] * wander.rest_s();
+      }
+      double by = bySpeed_1_m[row];
+      return by
+          * by
+          * (speed_m_s[row] * speed_m_s[row] * wander.turning_s() + wander.draught_m2_s());
     }
   }
 }

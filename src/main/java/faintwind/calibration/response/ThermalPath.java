@@ -46,8 +46,8 @@ public record ThermalPath(
     return List.of(
         new Quantity("heating", "K/s", true, 0.07, 1.0),
         new Quantity("heater_share", "1", true, 0.03, 0.7),
-        new Quantity("heater_time", "s", true, 20, 0.5),
-        new Quantity("bead_time", "s", true, 4, 0.7),
+        new Quantity("heater_time", "s", true, 10, 0.8),
+        new Quantity("bead_time", "s", true, 3, 0.7),
         new Quantity("offset", signalUnit, false, 0, 1),
         new Quantity("mismatch", "1", false, -0.05, 0.1),
         new Quantity("sensitivity_slope", "1/K", false, 0.0012, 0.0006));
