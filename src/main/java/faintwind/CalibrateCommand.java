@@ -3,7 +3,6 @@ package faintwind;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Performance;
 import faintwind.job.Calibrate;
-import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -80,7 +79,7 @@ final class CalibrateCommand implements Callable<Integer> {
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct));
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
-    Checked<Calibrate.Outcome> done = job.write(runs, out, JobWatch.NOBODY);
+    Checked<Calibrate.Outcome> done = job.write(runs, out, ProgressLine.on(terminal));
     if (!(done instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return terminal.refuse(done.problems());
     }

@@ -2,7 +2,6 @@ package faintwind;
 
 import faintwind.calibration.Calibration;
 import faintwind.job.Demo;
-import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.ui.FaintwindApp;
@@ -54,7 +53,7 @@ final class DemoCommand implements Callable<Integer> {
     }
     terminal.say("demo.begins", outDir.toString());
     Demo demo = new Demo(Clock.system(ZoneId.systemDefault()), terminal.messages());
-    Checked<Demo.Made> done = demo.run(outDir, JobWatch.NOBODY);
+    Checked<Demo.Made> done = demo.run(outDir, ProgressLine.on(terminal));
     if (!(done instanceof Checked.Ok<Demo.Made> ok)) {
       return terminal.refuse(done.problems());
     }

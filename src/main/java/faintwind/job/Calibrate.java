@@ -40,7 +40,7 @@ import java.util.TreeMap;
  */
 public final class Calibrate {
   /** Refits of the Monte Carlo study unless told otherwise. */
-  public static final int USUAL_REFITS = 40;
+  public static final int USUAL_REFITS = 500;
 
   private static final long SEED = 20_261_125L;
 
