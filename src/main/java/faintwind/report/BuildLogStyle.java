@@ -41,7 +41,9 @@ final class BuildLogStyle {
         .formatted(css(title), css(label), css(page));
   }
 
-  /** A text inside a quoted CSS string in a style element; CSS swallows one blank after an escape. */
+  /**
+   * A text inside a quoted CSS string in a style element; CSS swallows one blank after an escape.
+   */
   private static String css(String text) {
     StringBuilder safe = new StringBuilder();
     text.codePoints()

@@ -93,8 +93,7 @@ class CoverageStudyTest {
         new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());
     return fit.fold(
         (value, notes) ->
-            Optional.of(
-                CalibrationAssembly.of(Choice.only(value), set, origin, Optional.empty())),
+            Optional.of(CalibrationAssembly.of(Choice.only(value), set, origin, Optional.empty())),
         problems -> Optional.empty());
   }
 

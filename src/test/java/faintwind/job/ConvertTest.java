@@ -72,16 +72,14 @@ class ConvertTest {
   @Test
   void convertedLogIsNotConvertedAgain() throws IOException {
     Path log = log("log.csv", "time_s,delta_K,flag\n0,20,\n");
-    List<Problem> problems =
-        convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
+    List<Problem> problems = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
     assertThat(problems).extracting(Problem::id).containsExactly("convert.columns-there");
   }
 
   @Test
   void logWithoutOneReadableRowIsRefused() throws IOException {
     Path log = log("log.csv", "time_s,delta_K\n0;20\n1;20\n");
-    List<Problem> problems =
-        convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
+    List<Problem> problems = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
     assertThat(problems).extracting(Problem::id).containsExactly("convert.no-row-readable");
     assertThat(folder.resolve("o.csv")).doesNotExist();
   }
@@ -91,8 +89,7 @@ class ConvertTest {
     Path good = log("good.csv", rows(0, 30));
     Path bad = log("bad.csv", "nothing\n");
     Path out = Files.createDirectory(folder.resolve("out"));
-    List<Convert.LogOutcome> outcomes =
-        convert.files(List.of(bad, good), out, JobWatch.NOBODY);
+    List<Convert.LogOutcome> outcomes = convert.files(List.of(bad, good), out, JobWatch.NOBODY);
     assertThat(outcomes.get(0).outcome().isOk()).isFalse();
     assertThat(outcomes.get(1).outcome().isOk()).isTrue();
     assertThat(out.resolve("good.csv")).exists();

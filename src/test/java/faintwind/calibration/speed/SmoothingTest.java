@@ -65,9 +65,7 @@ class SmoothingTest {
   void suddenChangeStaysSharpOnBothSides() {
     List<LogSample> stepped =
         instrument.settledLog(
-            ModelInstrument.times(1, 3000),
-            ModelInstrument.Weather.of(t -> t < 1500 ? 0.3 : 2),
-            2);
+            ModelInstrument.times(1, 3000), ModelInstrument.Weather.of(t -> t < 1500 ? 0.3 : 2), 2);
     List<SpeedRow> rows = ModelInstrument.convert(SteadySpeedTest.smoothing(instrument), stepped);
     assertThat(rows.get(1495).speed_m_s().orElseThrow()).isCloseTo(0.3, within(0.05));
     assertThat(rows.get(1510).speed_m_s().orElseThrow()).isCloseTo(2, within(0.2));
