@@ -116,10 +116,6 @@ final class PanelPainter {
     return all;
   }
 
-  private static double widest(List<PlotTicks.Tick> ticks, Font font) {
-    return ticks.stream().mapToDouble(t -> PlotPen.width(t.label(), font)).max().orElse(0);
-  }
-
   /** A rule every 30 pixels or more, yet at least two where the axis has two round numbers. */
   private List<PlotTicks.Tick> ticks(PlotRange range, double height) {
     int most = (int) Math.max(2, Math.min(7, height / 30));
