@@ -9,11 +9,13 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -118,6 +120,17 @@ class RunFileTest {
     assertThat(read(text).problems())
         .extracting(p -> p.id() + " " + p.where().line().orElse(0))
         .containsExactly("file.line-too-long 2", "cell.not-a-number 4");
+  }
+
+  @Test
+  void hugeFileIsRefusedBeforeItIsRead(@TempDir Path folder) throws IOException {
+    Path huge = folder.resolve("huge.csv");
+    try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+      file.setLength(RunFile.LARGEST_BYTES + 1); // takes no room on the disk
+    }
+    assertThat(RunFile.read(huge, "huge.csv", Input.VOLTAGE).problems())
+        .extracting(Problem::id)
+        .containsExactly("file.too-large");
   }
 
   private static Checked<Recording> read(String text) throws IOException {
