@@ -45,8 +45,7 @@ final class BuildLogCalibration {
     uncertainty(html, c);
     plot(html, plots.u95(c));
     plot(html, plots.response(c));
-    residuals(html, c);
-    covariance(html, c);
+    proof(html, c);
     html.element("h4", words.text("build-log.inputs"));
     html.openTable("hashes", List.of(words.text("build-log.file-name"), "SHA-256"));
     c.origin().inputSha256().forEach((name, hash) -> html.row(List.of(name, hash)));
@@ -129,7 +128,7 @@ final class BuildLogCalibration {
     html.closeTable();
   }
 
-  private void uncertainty(Html html, Calibration c) {
+  void uncertainty(Html html, Calibration c) {
     html.element("h4", words.text("build-log.u95"));
     html.openTable(
         "wide",
@@ -156,6 +155,13 @@ final class BuildLogCalibration {
               String.join("; ", shares)));
     }
     html.closeTable();
+  }
+
+  /** Residuals, formulas tried, runs foretold, refits, covariance. */
+  void proof(Html html, Calibration c) {
+    residuals(html, c);
+    new CalibrationEvidence(words).write(html, c.evidence());
+    covariance(html, c);
   }
 
   private void residuals(Html html, Calibration c) {

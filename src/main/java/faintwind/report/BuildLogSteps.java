@@ -155,7 +155,7 @@ final class BuildLogSteps {
         "wide",
         List.of(
             words.text("build-log.reading"),
-            words.text("build-log.expected"),
+            words.text("build-log.band"),
             words.text("build-log.typed"),
             words.text("build-log.verdict"),
             words.text("build-log.entered")));
@@ -251,6 +251,7 @@ final class BuildLogSteps {
                 "build-log.photo",
                 photo.caption(),
                 photo.file(),
+                photo.sha256(),
                 words.whoWhen(line.who(), line.at()));
         html.raw(
             "<p class=\"soft\">"

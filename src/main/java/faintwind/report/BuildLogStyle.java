@@ -36,7 +36,7 @@ final class BuildLogStyle {
         .banner, .verdict, .remedy { font-weight: bold; } .soft { font-size: 8pt; }
         .cautions { font-size: 8pt; } img { max-width: 90mm; max-height: 70mm; }
         .plot { page-break-inside: avoid; } .plot svg { max-width: 100%%; height: auto; }
-        svg.mark { vertical-align: middle; }
+        svg.mark { display: inline-block; vertical-align: middle; }
         """
         .formatted(css(title), css(label), css(page));
   }

@@ -27,6 +27,7 @@ public final class CalibrationPage {
       table { border-collapse: collapse; margin: 1em 0; }
       th, td { border-bottom: 1px solid #999; padding: 0.2em 0.8em 0.2em 0; text-align: left; vertical-align: top; }
       td { font-variant-numeric: tabular-nums; }
+      table.matrix { font-size: 8px; }
       svg { max-width: 100%; height: auto; }
       .mono { font-family: "DejaVu Sans Mono", monospace; font-size: 11px; overflow-wrap: anywhere; }
       @media print { body { margin: 0; } section { break-inside: avoid; } }
@@ -65,6 +66,11 @@ public final class CalibrationPage {
     formula(calibration);
     runs(calibration);
     plots(calibration, runs);
+    Html more = new Html();
+    BuildLogCalibration parts = new BuildLogCalibration(new LogWords(messages));
+    parts.uncertainty(more, calibration);
+    parts.proof(more, calibration);
+    page.raw(more.toString());
     inputs(calibration);
     return page.raw("</body>\n</html>\n").toString();
   }

@@ -6,11 +6,23 @@ import java.util.List;
 final class Html {
   private final StringBuilder out = new StringBuilder();
 
+  /** The text as XML may carry it; characters that XML 1.0 forbids become question marks. */
   static String escaped(String text) {
-    return text.replace("&", "&amp;")
+    StringBuilder legal = new StringBuilder();
+    text.codePoints().forEach(c -> legal.appendCodePoint(isLegal(c) ? c : '?'));
+    return legal
+        .toString()
+        .replace("&", "&amp;")
         .replace("<", "&lt;")
         .replace(">", "&gt;")
         .replace("\"", "&quot;");
+  }
+
+  /** Char of XML 1.0, production 2. */
+  private static boolean isLegal(int c) {
+    boolean white = c == '\t' || c == '\n' || c == '\r';
+    boolean basic = c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD;
+    return white || basic || c >= 0x10000;
   }
 
   /** Markup that is known to be well formed. */
