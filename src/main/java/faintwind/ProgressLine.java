@@ -17,7 +17,11 @@ final class ProgressLine implements JobWatch {
     this.terminal = terminal;
   }
 
-  /** A line where standard error is a screen, silence elsewhere. */
+  /**
+   * A line where standard error is a screen, silence elsewhere. From Java 22 on the launcher asks
+   * for the console that is null where no person watches.
+   */
+  @SuppressWarnings("SystemConsoleNull")
   static JobWatch on(Terminal terminal) {
     return System.console() == null ? JobWatch.NOBODY : new ProgressLine(terminal);
   }
