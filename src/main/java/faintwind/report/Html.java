@@ -21,7 +21,7 @@ final class Html {
   /** Char of XML 1.0, production 2. */
   private static boolean isLegal(int c) {
     boolean white = c == '\t' || c == '\n' || c == '\r';
-    boolean basic = c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD;
+    boolean basic = (c >= 0x20 && c <= 0xD7FF) || (c >= 0xE000 && c <= 0xFFFD);
     return white || basic || c >= 0x10000;
   }
 
