@@ -7,6 +7,9 @@ import faintwind.job.JobWatch;
  * Ctrl+C ends the process: every job writes whole files or none.
  */
 final class ProgressLine implements JobWatch {
+  /** Set by the launcher; what {@code System.console()} says of this differs between JDKs. */
+  private static final String ON_SCREEN = "faintwind.screen";
+
   private static final long BETWEEN_ns = 300_000_000L;
   private static final int WIDTH = 60;
 
@@ -17,13 +20,9 @@ final class ProgressLine implements JobWatch {
     this.terminal = terminal;
   }
 
-  /**
-   * A line where standard error is a screen, silence elsewhere. From Java 22 on the launcher asks
-   * for the console that is null where no person watches.
-   */
-  @SuppressWarnings("SystemConsoleNull")
+  /** A line where the launcher saw that standard error is a screen, silence elsewhere. */
   static JobWatch on(Terminal terminal) {
-    return System.console() == null ? JobWatch.NOBODY : new ProgressLine(terminal);
+    return Boolean.getBoolean(ON_SCREEN) ? new ProgressLine(terminal) : JobWatch.NOBODY;
   }
 
   @Override
