@@ -3,7 +3,6 @@ package faintwind.job;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.files.InstrumentFolder;
-import faintwind.files.Sha256;
 import faintwind.job.Enter.Person;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -90,8 +89,6 @@ public final class Demo {
     if (!(converted instanceof Checked.Ok<ConversionSummary> conversion)) {
       return Checked.refused(converted.problems());
     }
-    String name = folder.relativize(speeds).toString().replace('\\', '/');
-    enter(folder, new FileAdded(FileKind.SPEEDS, name, Sha256.of(speeds)));
     Path buildLog = folder.resolve("reports").resolve("build-log.html");
     Files.createDirectories(folder.resolve("reports"));
     Checked<Path> written = new WriteReport(clock, messages).write(folder, buildLog);
