@@ -27,6 +27,7 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
   private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
   private static final String JOURNAL = "journal.jsonl";
   private static final String DESIGN = "design.json";
+  private static final String MADE_UP = " (made-up data)";
   private static final int FOLDERS_UP = 4;
 
   /**
@@ -47,10 +48,15 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
     }
     InstrumentState state = new InstrumentFolder(folder.get()).open().state();
     if (state.designJson().isEmpty()) {
-      return Checked.ok(new BuildRecord(state.name(), Optional.empty()));
+      return Checked.ok(new BuildRecord(name(state), Optional.empty()));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
-        .map(d -> new BuildRecord(state.name(), Optional.of(facts(d))));
+        .map(d -> new BuildRecord(name(state), Optional.of(facts(d))));
+  }
+
+  /** What was made up says so in every file made from it. */
+  private static Optional<String> name(InstrumentState state) {
+    return state.name().map(name -> state.madeUp() ? name + MADE_UP : name);
   }
 
   private static Optional<Path> instrumentFolder(Path table) {

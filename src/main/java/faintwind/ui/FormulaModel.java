@@ -69,6 +69,9 @@ public final class FormulaModel {
     /** Puts a calibration file in force. */
     void putInForce(String file);
 
+    /** Writes the build log into the instrument's folder; off the JavaFX thread. */
+    Checked<String> writeBuildLog() throws IOException;
+
     /** Goes to the turntable. */
     void toTurntable();
   }
@@ -173,9 +176,23 @@ public final class FormulaModel {
   }
 
   private void putInForce(Kept made) {
+    said = "";
     ways.putInForce(made.file());
     inForce = true;
     say();
+  }
+
+  private void writeBuildLog() {
+    background.run(
+        watch -> ways.writeBuildLog(),
+        written -> {
+          said =
+              written.fold(
+                  (file, notes) -> words.text("formula.next.reported", file),
+                  problems -> String.join(" ", lines(problems)));
+          say();
+        },
+        this::broke);
   }
 
   private void say() {
@@ -201,13 +218,12 @@ public final class FormulaModel {
   private Next sayFitted(Kept made) {
     Act again = new Act("formula-again", words.text("formula.next.again.act"), this::fit);
     if (inForce) {
+      Act log =
+          new Act("formula-build-log", words.text("formula.next.report.act"), this::writeBuildLog);
       Next done =
-          new Next(
-              Mark.DONE,
-              words.text("formula.next.in-force"),
-              said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said,
-              Optional.empty(),
-              List.of());
+          Next.say(Mark.DONE, words.text("formula.next.in-force"), log)
+              .withDetail(
+                  said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said);
       return table.isPresent() ? done.withOther(again) : done;
     }
     Act force =

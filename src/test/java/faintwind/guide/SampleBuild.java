@@ -63,7 +63,7 @@ public final class SampleBuild {
     values.put(QuantityId.SENSITIVITY, Interval.exact(41));
     values.put(QuantityId.SIGNAL_STILL, Interval.exact(1.23));
     values.put(QuantityId.RESOLUTION_DELTA, Interval.exact(0.02));
-    values.put(QuantityId.ZERO_BAND, Interval.exact(0.01));
+    values.put(QuantityId.ZERO_BAND, new Interval(-0.01, 0, 0.01));
     values.put(QuantityId.LOOP_RESISTANCE_LOW, Interval.exact(10));
     values.put(QuantityId.LOOP_RESISTANCE_HIGH, Interval.exact(14));
     values.put(QuantityId.INSULATION_GOOD, Interval.exact(20));

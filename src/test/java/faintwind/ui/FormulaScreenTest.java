@@ -83,6 +83,11 @@ class FormulaScreenTest {
     }
 
     @Override
+    public Checked<String> writeBuildLog() {
+      return Checked.ok("reports/build-log.html");
+    }
+
+    @Override
     public void toTurntable() {
       journal.add("turntable");
     }
