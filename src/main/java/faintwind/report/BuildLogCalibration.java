@@ -2,7 +2,9 @@ package faintwind.report;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence;
+import faintwind.calibration.Iso7726;
 import faintwind.calibration.Parameter;
+import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.RunOutcome;
 import faintwind.message.Problem;
@@ -13,6 +15,7 @@ import faintwind.report.plot.PictureSvg;
 import faintwind.report.plot.PlotFigure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** The calibration in the build log: verdict, formula, covariance, runs, uncertainty, plots. */
 final class BuildLogCalibration {
@@ -160,6 +163,7 @@ final class BuildLogCalibration {
   /** Residuals, formulas tried, runs foretold, refits, covariance. */
   void proof(Html html, Calibration c) {
     residuals(html, c);
+    comparison(html, c.performance());
     new CalibrationEvidence(words).write(html, c.evidence());
     covariance(html, c);
   }
@@ -201,5 +205,25 @@ final class BuildLogCalibration {
     html.raw(PictureSvg.of(figure, PLOT, PictureStyle.paper(words.messages().locale())));
     html.element("p", "soft", figure.description());
     html.raw("</div>");
+  }
+
+  /** How the instrument compares with the classes of ISO 7726. */
+  private void comparison(Html html, Performance performance) {
+    html.element("h4", words.text("build-log.iso7726"));
+    for (Iso7726 grade : Iso7726.values()) {
+      html.element(
+          "p",
+          words.text(
+              "build-log.iso7726." + grade.name().toLowerCase(Locale.ROOT),
+              String.valueOf(grade.within(performance.speeds()).size()),
+              String.valueOf(grade.inRange(performance.speeds()).size())));
+    }
+    double quickest_s = performance.speeds().stream().mapToDouble(AtSpeed::rise_s).min().orElse(0);
+    html.element(
+        "p",
+        words.text(
+            "build-log.iso7726.response",
+            LogWords.figures(Iso7726.RESPONSE_S, 1),
+            LogWords.figures(quickest_s, 2)));
   }
 }

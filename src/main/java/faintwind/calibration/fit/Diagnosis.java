@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.Direction;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunSet;
@@ -65,6 +66,11 @@ public final class Diagnosis {
     boolean spins = set.runs().stream().anyMatch(r -> r.kind() == RunKind.SPIN);
     if (spins && !fit.setup().carriedShown()) {
       found.add(Problem.warning("fit.carried-air-assumed", Where.NOWHERE, "3", "2"));
+    }
+    List<Direction> directions =
+        set.runs().stream().flatMap(r -> r.conditions().direction().stream()).distinct().toList();
+    if (directions.size() == 1) {
+      found.add(Problem.warning("fit.one-direction", Where.NOWHERE, ""));
     }
   }
 
