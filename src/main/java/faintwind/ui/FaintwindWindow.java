@@ -53,6 +53,11 @@ public final class FaintwindWindow {
    * @param clock the time of day
    */
   public FaintwindWindow(Stage stage, Messages words, KeptLook kept, Clock clock) {
+    this(stage, words, kept, clock, FileQuestion.over(stage));
+  }
+
+  /** A window that asks for files in the given way. */
+  FaintwindWindow(Stage stage, Messages words, KeptLook kept, Clock clock, FileQuestion files) {
     this.stage = stage;
     this.kept = kept;
     Look look = kept.look();
@@ -62,7 +67,7 @@ public final class FaintwindWindow {
             new Background(Platform::runLater),
             new Notes(),
             this::go,
-            FileQuestion.over(stage),
+            files,
             look,
             clock);
     workspace = new Workspace(kept.folder(), clock);

@@ -30,6 +30,7 @@ import faintwind.record.ReadingVerdict;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -61,6 +62,18 @@ final class Cellar {
   /** An instrument of which nothing is done yet. */
   static Cellar begin(String name) throws IOException {
     return new Cellar(name, NOW.minusDays(20));
+  }
+
+  /** Copies the shipped cellar, with runs, a calibration in force and a field log. */
+  static Path shipped(Path workspace, String folder) throws IOException {
+    Path from = Path.of("demo-projects/cellar");
+    Path to = workspace.resolve(folder);
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path file : all.sorted().toList()) {
+        Files.copy(file, to.resolve(from.relativize(file).toString()));
+      }
+    }
+    return to;
   }
 
   /** Takes the sample design. */

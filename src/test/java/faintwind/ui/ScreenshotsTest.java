@@ -34,6 +34,8 @@ class ScreenshotsTest {
   @SuppressWarnings("NullAway.Init")
   private FaintwindWindow window;
 
+  private final ChosenFiles files = new ChosenFiles();
+
   private int width;
 
   @ParameterizedTest
@@ -59,7 +61,8 @@ class ScreenshotsTest {
             stage,
             Messages.of(Locale.ENGLISH),
             KeptLook.in(folder),
-            Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC));
+            Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC),
+            files);
     window.show();
   }
 
@@ -80,7 +83,7 @@ class ScreenshotsTest {
         .cautions("coat-parts")
         .clock("coat-parts", 24 * 3600, 21 * 60)
         .into(folder, "rind-3");
-    Cellar.begin("Rind 1, north shelf").design().before("convert-log").into(folder, "rind-1");
+    Cellar.shipped(folder, "rind-1");
     Cellar.begin("Rind 6, new").into(folder, "rind-6");
   }
 
@@ -105,6 +108,23 @@ class ScreenshotsTest {
     picture(robot, "step-clock");
     step(robot, "plating-home-cautions");
     picture(robot, "plating");
+    robot.interact(() -> window.desk().go().accept(Place.HOME));
+    Waiting.until(() -> robot.lookup("#instrument-rind-1").tryQuery().isPresent());
+    data(robot);
+  }
+
+  /** The screens that need recordings: those of the shipped cellar. */
+  private void data(FxRobot robot) {
+    open(robot, "rind-1");
+    place(robot, Place.TURNTABLE, () -> robot.lookup("#recording-1").tryQuery().isPresent());
+    picture(robot, "turntable");
+    place(robot, Place.FORMULA, () -> robot.lookup("#formula-loss").tryQuery().isPresent());
+    picture(robot, "formula");
+    place(robot, Place.FIELD, () -> robot.lookup("#field-drop-choose").tryQuery().isPresent());
+    files.choose(parent.resolve("Cheese cellar/rind-1/logs/north-shelf-day.csv"));
+    robot.interact(() -> robot.lookup("#field-drop-choose").queryButton().fire());
+    Waiting.until(() -> robot.lookup("#field-plot").tryQuery().isPresent());
+    picture(robot, "field");
   }
 
   private void open(FxRobot robot, String folder) {
