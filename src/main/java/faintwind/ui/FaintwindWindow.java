@@ -63,13 +63,7 @@ public final class FaintwindWindow {
     Look look = kept.look();
     desk =
         new Desk(
-            words,
-            new Background(Platform::runLater),
-            new Notes(),
-            this::go,
-            files,
-            look,
-            clock);
+            words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
     workspace = new Workspace(kept.folder(), clock);
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);

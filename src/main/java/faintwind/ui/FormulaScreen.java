@@ -15,6 +15,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -92,10 +93,12 @@ public final class FormulaScreen implements Screen {
     title.setText(said.title());
     how.setText(said.how());
     head.getChildren().setAll(new MarkShape(said.mark(), said.title()), title);
-    HBox pair = new HBox(wide(card("formula-loss", said.loss(), MAIN_EM), 1.8));
+    // Without a straight-line look the formula has the whole width, and the reason stands below.
+    Pane pair = said.straightLine().isPresent() ? new HBox() : new VBox();
     pair.getStyleClass().add("plot-pair");
     pair.getChildren()
-        .add(
+        .addAll(
+            wide(card("formula-loss", said.loss(), MAIN_EM), 1.8),
             said.straightLine()
                 .<Node>map(figure -> wide(card("formula-straight", figure, MAIN_EM), 1))
                 .orElseGet(() -> Rows.soft(text("formula.straight.none"))));

@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -20,7 +21,7 @@ final class HomeMargin {
   private final VBox column = new VBox();
   private final VBox principle = new VBox();
   private final VBox clocks = new VBox();
-  private final HBox buttons = new HBox();
+  private final FlowPane buttons = new FlowPane(12, 12);
   private final Hyperlink demo;
 
   HomeMargin(Messages words, HomeModel model) {

@@ -1,13 +1,17 @@
 package faintwind.ui;
 
 import faintwind.guide.Checklist;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
+import java.io.IOException;
+import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +29,7 @@ public final class RecordModel {
   private final EventWords eventWords;
   private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Next> next;
+  private final Runnable writeLog;
 
   /**
    * A line of the ledger.
@@ -40,8 +45,15 @@ public final class RecordModel {
   public record Line(
       String day, String time, Mark mark, String text, String who, boolean struck, String strike) {}
 
-  public RecordModel(Messages words, Checklist checklist, InstrumentState state) {
+  /**
+   * A model of a journal.
+   *
+   * @param writeLog asks where the build log goes and writes it
+   */
+  public RecordModel(
+      Messages words, Checklist checklist, InstrumentState state, Runnable writeLog) {
     this.words = words;
+    this.writeLog = writeLog;
     eventWords = new EventWords(words, checklist);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
     show(state);
@@ -78,8 +90,28 @@ public final class RecordModel {
     next.set(
         all.isEmpty()
             ? Next.say(Mark.READY, words.text("window.record.empty"))
-            : Next.say(Mark.DONE, words.text("window.record.next"))
+            : Next.say(Mark.DONE, words.text("window.record.next"), writing())
                 .withDetail(words.text("window.record.next-detail")));
+  }
+
+  private Act writing() {
+    return new Act("record-log", words.text("window.record.log"), writeLog);
+  }
+
+  /** Says what became of the build log, until the journal changes. */
+  public void logWritten(Path target, Checked<Path> answer) {
+    next.set(
+        answer.isOk()
+            ? Next.say(Mark.DONE, words.text("window.record.log-written", target))
+            : Next.say(Mark.BLOCKED, words.text("window.record.log-refused"), writing())
+                .withDetail(words.sentence(answer.problems().get(0))));
+  }
+
+  /** Says what kept the build log from being written. */
+  public void logBroke(IOException broke) {
+    next.set(
+        Next.say(Mark.BLOCKED, words.text("window.record.log-refused"), writing())
+            .withDetail(DiskWords.say(broke, words)));
   }
 
   private Line line(Standing<? extends Event> standing) {

@@ -1,9 +1,11 @@
 package faintwind.ui;
 
+import faintwind.job.WriteReport;
 import faintwind.ui.OpenInstrument.Standpoint;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Words;
+import java.nio.file.Path;
 import java.util.List;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
@@ -33,7 +35,8 @@ public final class RecordScreen implements Screen {
   public RecordScreen(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
     this.instrument = instrument;
-    model = new RecordModel(desk.words(), instrument.checklist(), instrument.state());
+    model =
+        new RecordModel(desk.words(), instrument.checklist(), instrument.state(), this::writeLog);
     sheet = FxScreen.load(this, desk.words(), VBox.class);
     stateChanged = (property, was, now) -> model.show(now.view().state());
     instrument.now().addListener(stateChanged);
@@ -54,6 +57,20 @@ public final class RecordScreen implements Screen {
   @Override
   public void left() {
     instrument.now().removeListener(stateChanged);
+  }
+
+  private void writeLog() {
+    WriteReport job = new WriteReport(desk.clock(), desk.words());
+    Path folder = instrument.folder();
+    desk.files()
+        .save(desk.words().text("window.record.log"), "build-log.html")
+        .ifPresent(
+            target ->
+                desk.background()
+                    .run(
+                        watch -> job.write(folder, target),
+                        answer -> model.logWritten(target, answer),
+                        model::logBroke));
   }
 
   private void fill() {

@@ -116,7 +116,12 @@ class ScreenshotsTest {
   /** The screens that need recordings: those of the shipped cellar. */
   private void data(FxRobot robot) {
     open(robot, "rind-1");
-    place(robot, Place.TURNTABLE, () -> robot.lookup("#recording-1").tryQuery().isPresent());
+    place(
+        robot,
+        Place.TURNTABLE,
+        () -> robot.lookup("#caution-spinning-arm-read").tryQuery().isPresent());
+    robot.interact(() -> robot.lookup("#caution-spinning-arm-read").queryButton().fire());
+    Waiting.until(() -> robot.lookup("#recording-1").tryQuery().isPresent());
     picture(robot, "turntable");
     place(robot, Place.FORMULA, () -> robot.lookup("#formula-loss").tryQuery().isPresent());
     picture(robot, "formula");

@@ -12,10 +12,15 @@ final class Waiting {
   private Waiting() {}
 
   static void until(BooleanSupplier condition) {
+    within(MOST_S, condition);
+  }
+
+  /** Waits longer, for a fit. */
+  static void within(int most_s, BooleanSupplier condition) {
     try {
-      WaitForAsyncUtils.waitFor(MOST_S, TimeUnit.SECONDS, condition::getAsBoolean);
+      WaitForAsyncUtils.waitFor(most_s, TimeUnit.SECONDS, condition::getAsBoolean);
     } catch (TimeoutException e) {
-      throw new AssertionError("nothing happened within " + MOST_S + " s", e);
+      throw new AssertionError("nothing happened within " + most_s + " s", e);
     }
     WaitForAsyncUtils.waitForFxEvents();
   }
