@@ -48,7 +48,9 @@ class CalibrationOfSampleRunsTest {
       assertThat(band)
           .as(lines.toString())
           .isLessThan(bench.getKey().equals("bench-d") ? 0.09 : 0.06);
-      assertThat(Diagnosis.warnings(fit, set)).as(bench.getKey()).isEmpty();
+      assertThat(Diagnosis.warnings(fit, set))
+          .as("only what is true of the whole table may be said of " + bench.getKey())
+          .allMatch(warning -> warning.id().equals("fit.one-direction"));
       assertThat(Diagnosis.whyNot(fit, set)).as(bench.getKey()).isEmpty();
     }
     assertThat(within / (double) speeds).as(String.join("\n", lines)).isGreaterThan(0.90);
