@@ -9,6 +9,8 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
 
 /** Makes the screens that show data, each on what the open instrument has on record. */
 final class DataScreens {
@@ -37,8 +39,8 @@ final class DataScreens {
             desk.words(),
             desk.background(),
             table -> {
+              onceKept(instrument, () -> desk.go().accept(Place.FORMULA));
               instrument.enter(enter -> KeepRuns.keep(instrument.folder(), table, enter));
-              desk.go().accept(Place.FORMULA);
             });
     runsTable(instrument).ifPresent(model::open);
     return new TurntableScreen(
@@ -68,12 +70,35 @@ final class DataScreens {
     return new FieldScreen(desk, model);
   }
 
+  /** Entries are written in the background: what needs the table waits until it is kept. */
+  private static void onceKept(OpenInstrument instrument, Runnable then) {
+    int before = runsTables(instrument).size();
+    instrument
+        .now()
+        .addListener(
+            new ChangeListener<OpenInstrument.Standpoint>() {
+              @Override
+              public void changed(
+                  ObservableValue<? extends OpenInstrument.Standpoint> now,
+                  OpenInstrument.Standpoint old,
+                  OpenInstrument.Standpoint fresh) {
+                if (runsTables(instrument).size() > before) {
+                  now.removeListener(this);
+                  then.run();
+                }
+              }
+            });
+  }
+
+  private static List<Standing<Event.FileAdded>> runsTables(OpenInstrument instrument) {
+    return instrument.state().standing(Event.FileAdded.class).stream()
+        .filter(line -> line.event().kind() == Event.FileKind.RUNS_TABLE)
+        .toList();
+  }
+
   /** The runs table that was kept last. */
   static Optional<Path> runsTable(OpenInstrument instrument) {
-    List<Standing<Event.FileAdded>> tables =
-        instrument.state().standing(Event.FileAdded.class).stream()
-            .filter(line -> line.event().kind() == Event.FileKind.RUNS_TABLE)
-            .toList();
+    List<Standing<Event.FileAdded>> tables = runsTables(instrument);
     return tables.isEmpty()
         ? Optional.empty()
         : Optional.of(instrument.folder().resolve(tables.get(tables.size() - 1).event().file()));
