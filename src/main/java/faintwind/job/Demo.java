@@ -15,7 +15,6 @@ import faintwind.record.Event.FileKind;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -89,9 +88,7 @@ public final class Demo {
     if (!(converted instanceof Checked.Ok<ConversionSummary> conversion)) {
       return Checked.refused(converted.problems());
     }
-    Path buildLog = folder.resolve("reports").resolve("build-log.html");
-    Files.createDirectories(folder.resolve("reports"));
-    Checked<Path> written = new WriteReport(clock, messages).write(folder, buildLog);
+    Checked<Path> written = new WriteReport(clock, messages).keep(folder);
     List<Problem> notes = written.problems();
     return written
         .map(

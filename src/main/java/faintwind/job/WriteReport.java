@@ -33,6 +33,9 @@ import java.util.Optional;
 
 /** Writes the build log of an instrument folder, as HTML or as PDF by the target's ending. */
 public final class WriteReport {
+  /** Where an instrument's folder keeps its build log, relative to the folder. */
+  public static final String KEPT_AS = "reports/build-log.html";
+
   private static final long LARGEST_PHOTO_BYTES = 4L << 20;
 
   private final Clock clock;
@@ -41,6 +44,17 @@ public final class WriteReport {
   public WriteReport(Clock clock, Messages messages) {
     this.clock = clock;
     this.messages = messages;
+  }
+
+  /**
+   * Writes the log to its place in the instrument's own folder, {@link #KEPT_AS}; an earlier one is
+   * replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> keep(Path folder) throws IOException {
+    Files.createDirectories(folder.resolve("reports"));
+    return write(folder, folder.resolve(KEPT_AS));
   }
 
   /**

@@ -8,14 +8,11 @@ import faintwind.job.WriteReport;
 import faintwind.message.Checked;
 import faintwind.record.Event;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** The formula of the instrument that is open. */
 final class InstrumentFormula implements FormulaModel.Ways {
-  private static final String BUILD_LOG = "reports/build-log.html";
-
   private final Desk desk;
   private final OpenInstrument instrument;
   private final KeepFormula job;
@@ -58,11 +55,9 @@ final class InstrumentFormula implements FormulaModel.Ways {
 
   @Override
   public Checked<String> writeBuildLog() throws IOException {
-    Path folder = instrument.folder();
-    Files.createDirectories(folder.resolve("reports"));
     return new WriteReport(desk.clock(), desk.words())
-        .write(folder, folder.resolve(BUILD_LOG))
-        .map(file -> BUILD_LOG);
+        .keep(instrument.folder())
+        .map(file -> WriteReport.KEPT_AS);
   }
 
   private void enter(Event event) {
