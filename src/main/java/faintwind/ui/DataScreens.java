@@ -29,7 +29,7 @@ final class DataScreens {
                 name -> desk.files().save(desk.words().text("design.next.parts.act"), name)));
     DesignScreen screen = new DesignScreen(desk, model);
     model.begin(instrument.state().designJson(), Optional.empty());
-    return screen;
+    return screen.screen();
   }
 
   /** The turntable, with the runs kept last. */
@@ -44,10 +44,11 @@ final class DataScreens {
             });
     runsTable(instrument).ifPresent(model::open);
     return new TurntableScreen(
-        desk,
-        model,
-        cautionReadBy(desk, instrument),
-        event -> instrument.enter(enter -> enter.plain(Optional.empty(), event)));
+            desk,
+            model,
+            cautionReadBy(desk, instrument),
+            event -> instrument.enter(enter -> enter.plain(Optional.empty(), event)))
+        .screen();
   }
 
   /** The formula of the runs kept last, or the one in force. */
@@ -56,7 +57,7 @@ final class DataScreens {
         new FormulaModel(desk.words(), desk.background(), new InstrumentFormula(desk, instrument));
     FormulaScreen screen = new FormulaScreen(desk, model);
     model.begin(runsTable(instrument));
-    return screen;
+    return screen.screen();
   }
 
   /** A field log by the calibration in force. */
@@ -67,7 +68,7 @@ final class DataScreens {
             desk.background(),
             name -> desk.files().save(desk.words().text("field.next.save.act"), name));
     inForce(instrument).ifPresent(model::useCalibration);
-    return new FieldScreen(desk, model);
+    return new FieldScreen(desk, model).screen();
   }
 
   /** Entries are written in the background: what needs the table waits until it is kept. */

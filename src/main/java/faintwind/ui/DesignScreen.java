@@ -5,11 +5,8 @@ import faintwind.physics.design.Catalogue;
 import faintwind.report.plot.PlotFigure;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.WhyLink;
 import java.util.List;
-import java.util.Optional;
-import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
@@ -24,14 +21,14 @@ import javafx.scene.layout.VBox;
 /**
  * Choices left, outcomes with their ranges in the middle, plots and side by side right; all live.
  */
-public final class DesignScreen implements Screen {
+public final class DesignScreen {
   private static final double PLOT_EM = 13;
   private static final double DRAWING_EM = 17;
 
   private final Desk desk;
   private final DesignModel model;
   private final DesignWords said;
-  private final VBox sheet;
+  private final Screen screen;
   private final DesignChoicesView choices;
   private final VBox aside = new VBox();
 
@@ -45,33 +42,21 @@ public final class DesignScreen implements Screen {
     this.desk = desk;
     this.model = model;
     said = new DesignWords(desk.words());
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     choices = new DesignChoicesView(desk.words(), model);
     aside.getStyleClass().addAll("design-aside", "wide");
     aside.setId("design-aside");
     buildRest();
-    model.view().addListener((property, was, now) -> fill(now));
-    fill(model.view().get());
+    screen =
+        DataScreen.of(sheet, model.next())
+            .withPath(choices.node())
+            .withMargin(aside)
+            .filledBy(model.view(), this::fill);
   }
 
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public Optional<Node> path() {
-    return Optional.of(choices.node());
-  }
-
-  @Override
-  public List<Node> margin() {
-    return List.of(aside);
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
   }
 
   private void buildRest() {

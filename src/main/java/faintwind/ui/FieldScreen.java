@@ -3,14 +3,12 @@ package faintwind.ui;
 import faintwind.calibration.Calibration;
 import faintwind.report.plot.FieldPlots;
 import faintwind.ui.part.FileDrop;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.Note;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.WhyLink;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -21,13 +19,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The day in a sentence, speed with its band, the raw record, one lane a flag. */
-public final class FieldScreen implements Screen {
+public final class FieldScreen {
   private static final double HEIGHT_EM = 36;
   private static final double BAR_EM = 9;
 
   private final Desk desk;
   private final FieldModel model;
-  private final VBox sheet;
+  private final Screen screen;
   private final VBox margin = new VBox();
 
   @FXML private Label title;
@@ -38,26 +36,16 @@ public final class FieldScreen implements Screen {
   public FieldScreen(Desk desk, FieldModel model) {
     this.desk = desk;
     this.model = model;
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin.setId("field-margin");
     margin.getStyleClass().add("data-body");
-    model.view().addListener((property, was, now) -> fill(now));
-    fill(model.view().get());
+    screen =
+        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
   }
 
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public List<Node> margin() {
-    return List.of(margin);
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
   }
 
   private void fill(FieldModel.View now) {

@@ -2,12 +2,10 @@ package faintwind.ui;
 
 import faintwind.report.plot.PlotFigure;
 import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.WhyLink;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
@@ -21,15 +19,14 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The verdict as title, measured and fitted, the straight-line look smaller beside it. */
-public final class FormulaScreen implements Screen {
+public final class FormulaScreen {
   private static final double MAIN_EM = 26;
   private static final double ERRORS_EM = 13;
   private static final double RECORDING_EM = 18;
   private static final double MORE_EM = 14;
 
   private final Desk desk;
-  private final FormulaModel model;
-  private final VBox sheet;
+  private final Screen screen;
   private final VBox margin = new VBox();
 
   @FXML private HBox head;
@@ -40,27 +37,16 @@ public final class FormulaScreen implements Screen {
 
   public FormulaScreen(Desk desk, FormulaModel model) {
     this.desk = desk;
-    this.model = model;
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin.setId("formula-margin");
     margin.getStyleClass().add("data-body");
-    model.view().addListener((property, was, now) -> fill(now));
-    fill(model.view().get());
+    screen =
+        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
   }
 
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public List<Node> margin() {
-    return List.of(margin);
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
   }
 
   private void fill(FormulaModel.View now) {

@@ -7,13 +7,11 @@ import faintwind.report.plot.RecordingTrace;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Mark;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -24,13 +22,13 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** Takes the turntable's recordings and shows them, after the caution of the spinning arm. */
-public final class TurntableScreen implements Screen {
+public final class TurntableScreen {
   static final String CAUTION = "spinning-arm";
 
   private final Desk desk;
   private final TurntableModel model;
   private final Consumer<Event> enter;
-  private final VBox sheet;
+  private final Screen screen;
   private final VBox path = new VBox();
   private final GridPane typedGrid = new GridPane();
   private final VBox typedBox = new VBox();
@@ -56,30 +54,19 @@ public final class TurntableScreen implements Screen {
     this.desk = desk;
     this.model = model;
     this.enter = enter;
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     path.setId("turntable-path");
     path.getStyleClass().addAll("path", "run-list");
     cautionReadBy.ifPresent(who -> model.cautionRead());
     fillCaution(cautionReadBy.orElse(""));
     buildTyped();
     buildWays();
-    model.view().addListener((property, was, now) -> fill(now));
-    fill(model.view().get());
+    screen = DataScreen.of(sheet, model.next()).withPath(path).filledBy(model.view(), this::fill);
   }
 
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public Optional<Node> path() {
-    return Optional.of(path);
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
   }
 
   private void buildWays() {

@@ -45,7 +45,7 @@ class DesignScreenTest {
             window.words,
             window.background,
             new DesignModel.Ways(journal::add, name -> Optional.of(folder.resolve(name))));
-    window.show(new DesignScreen(window.desk, model));
+    window.show(new DesignScreen(window.desk, model).screen());
     model.begin(Optional.empty(), Optional.empty());
   }
 

@@ -42,7 +42,7 @@ class FieldScreenTest {
     window = new ScreenStage(stage);
     model =
         new FieldModel(window.words, window.background, name -> Optional.of(folder.resolve(name)));
-    window.show(new FieldScreen(window.desk, model));
+    window.show(new FieldScreen(window.desk, model).screen());
   }
 
   @Test

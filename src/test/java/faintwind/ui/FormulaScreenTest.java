@@ -47,7 +47,7 @@ class FormulaScreenTest {
   void start(Stage stage) {
     window = new ScreenStage(stage);
     model = new FormulaModel(window.words, window.background, new Folder());
-    window.show(new FormulaScreen(window.desk, model));
+    window.show(new FormulaScreen(window.desk, model).screen());
   }
 
   /** A folder without a journal: what would be entered stands in a list. */
