@@ -1,0 +1,23 @@
+package faintwind.calibration.plan;
+
+import java.util.List;
+
+/**
+ * What a plan promises.
+ *
+ * @param mean mean relative standard uncertainty over the wanted range, evenly in the logarithm
+ * @param speeds relative standard uncertainty against speed, rising speeds
+ */
+public record Foretold(double mean, List<AtSpeed> speeds) {
+  public Foretold {
+    speeds = List.copyOf(speeds);
+  }
+
+  /**
+   * One speed.
+   *
+   * @param speed_m_s air speed, m/s
+   * @param u relative standard uncertainty of the air speed that the calibration gives there
+   */
+  public record AtSpeed(double speed_m_s, double u) {}
+}
