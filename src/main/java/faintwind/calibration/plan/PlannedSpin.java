@@ -14,12 +14,7 @@ import faintwind.calibration.Uncertain;
  * @param u_speed_m_s expected standard uncertainty of the ball's speed from radius and count, m/s
  */
 public record PlannedSpin(
-    int number,
-    Uncertain radius_m,
-    Beat beat,
-    int turns,
-    Direction direction,
-    double u_speed_m_s) {
+    int number, Uncertain radius_m, Beat beat, int turns, Direction direction, double u_speed_m_s) {
 
   /** Speed of the ball through the room, m/s. */
   public double speed_m_s() {

@@ -21,8 +21,16 @@ public record Response(
         || !(noise_K > 0)
         || !(step_s > 0)) {
       throw new IllegalArgumentException(
-          "still_s = " + still_s + ", breeze_s = " + breeze_s + ", still_K = " + still_K
-              + ", noise_K = " + noise_K + ", step_s = " + step_s);
+          "still_s = "
+              + still_s
+              + ", breeze_s = "
+              + breeze_s
+              + ", still_K = "
+              + still_K
+              + ", noise_K = "
+              + noise_K
+              + ", step_s = "
+              + step_s);
     }
   }
 }
