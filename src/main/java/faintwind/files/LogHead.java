@@ -14,7 +14,10 @@ import java.util.Set;
 
 /** Reads and judges the lines before the first row: comments, start time, column names. */
 final class LogHead {
-  private static final String START = "# start:";
+  static final String START = "# start:";
+
+  /** Stands at the head of whatever the virtual instrument made. */
+  static final String REHEARSAL = "# rehearsal:";
 
   private final TextLines lines;
   private final String file;

@@ -102,7 +102,7 @@ public final class VirtualInstrument {
   }
 
   /** Length of the path that the measured radius has swept since the start, m. */
-  double path_m() {
+  public double path_m() {
     return path_m;
   }
 

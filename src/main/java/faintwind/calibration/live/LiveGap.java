@@ -1,0 +1,28 @@
+package faintwind.calibration.live;
+
+/** Why a live record has a break. The word stands in the file's column {@code gap}. */
+public enum LiveGap {
+  /** The connection was cut and has come back. */
+  CUT("cut"),
+  /** A line could not be read. */
+  GARBLED("garbled"),
+  /** The source was silent for far longer than its usual step. */
+  SILENT("silent"),
+  /** The logger's time went back: it was started again. */
+  RESTARTED("restarted"),
+  /** The logger's time jumped ahead of the time that passed. */
+  JUMPED("jumped"),
+  /** The growing file was replaced or shortened. */
+  REPLACED("replaced");
+
+  private final String word;
+
+  LiveGap(String word) {
+    this.word = word;
+  }
+
+  /** The word in the file. */
+  public String word() {
+    return word;
+  }
+}

@@ -1,0 +1,24 @@
+package faintwind.calibration.live;
+
+import faintwind.calibration.Provenance;
+import faintwind.calibration.SignalUnit;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.Set;
+
+/**
+ * What is known of a recording before its first row.
+ *
+ * @param unit unit of the signal
+ * @param columns what the source tells beside time and signal
+ * @param provenance measured or made up
+ * @param source where the rows come from, as a person would write it
+ */
+public record LiveHead(
+    SignalUnit unit, Set<LiveColumn> columns, Provenance provenance, String source) {
+  public LiveHead {
+    EnumSet<LiveColumn> own = EnumSet.noneOf(LiveColumn.class);
+    own.addAll(columns);
+    columns = Collections.unmodifiableSet(own);
+  }
+}

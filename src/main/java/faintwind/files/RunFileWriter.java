@@ -1,0 +1,148 @@
+package faintwind.files;
+
+import faintwind.calibration.Provenance;
+import faintwind.calibration.live.LiveColumn;
+import faintwind.calibration.live.LiveGap;
+import faintwind.calibration.live.LiveHead;
+import faintwind.calibration.live.LiveRow;
+import java.io.Closeable;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.OffsetDateTime;
+import java.util.OptionalDouble;
+
+/**
+ * Writes a run file row by row while it is recorded; format in docs/formats/run-file.md. Each row
+ * is handed to the system at once, so that it outlives this process; {@link #sync} brings it to the
+ * disk, so that it outlives the power. A break in the record stands in the column {@code gap} of
+ * the row after it. Not safe for two threads.
+ */
+public final class RunFileWriter implements Closeable {
+  /** Name of the column that says why the record has a break before a row. */
+  public static final String GAP = "gap";
+
+  private static final MathContext DIGITS = new MathContext(9);
+
+  /** Decimals of a time in seconds; a recording's times must differ by more than half of the last. */
+  private static final int TIME_DECIMALS = 4;
+
+  private final FileChannel channel;
+  private final LiveHead head;
+  private final StringBuilder text = new StringBuilder();
+
+  private RunFileWriter(FileChannel channel, LiveHead head) {
+    this.channel = channel;
+    this.head = head;
+  }
+
+  /**
+   * Starts the file with its comments and its header.
+   *
+   * @param target replaced where it is there
+   * @param head what the file holds
+   * @param start when {@code time_s} was 0
+   * @throws IOException where the folder is missing or cannot be written
+   */
+  public static RunFileWriter begin(Path target, LiveHead head, OffsetDateTime start)
+      throws IOException {
+    FileChannel channel =
+        FileChannel.open(
+            target,
+            StandardOpenOption.CREATE,
+            StandardOpenOption.TRUNCATE_EXISTING,
+            StandardOpenOption.WRITE);
+    RunFileWriter writer = new RunFileWriter(channel, head);
+    writer.header(start);
+    writer.sync();
+    AtomicFile.syncFolder(target.toAbsolutePath().getParent());
+    return writer;
+  }
+
+  private void header(OffsetDateTime start) throws IOException {
+    if (head.provenance() == Provenance.REHEARSAL) {
+      text.append(LogHead.REHEARSAL).append(" made up by the virtual instrument\n");
+    }
+    text.append("# source: ").append(LogHead.shown(head.source())).append('\n');
+    text.append(LogHead.START).append(' ').append(start).append('\n');
+    text.append(LogColumns.TIME).append(',').append(head.unit().column());
+    head.columns().forEach(column -> text.append(',').append(column.column()));
+    text.append(',').append(GAP).append('\n');
+    hand();
+  }
+
+  /** Appends one row. */
+  public void append(LiveRow row) throws IOException {
+    text.append(time(row.time_s())).append(',');
+    cell(row.signal());
+    for (LiveColumn column : head.columns()) {
+      text.append(',');
+      cell(value(row, column));
+    }
+    text.append(',').append(row.gap().map(LiveGap::word).orElse("")).append('\n');
+    hand();
+  }
+
+  private static OptionalDouble value(LiveRow row, LiveColumn column) {
+    return switch (column) {
+      case AIR -> scaled(row.air().temperature_K(), 1, -273.15);
+      case PRESSURE -> scaled(row.air().pressure_Pa(), 0.01, 0);
+      case HUMIDITY -> scaled(row.air().relativeHumidity(), 100, 0);
+      case SUPPLY -> row.supply_V();
+    };
+  }
+
+  private static OptionalDouble scaled(OptionalDouble si, double scale, double shift) {
+    return si.isPresent() ? OptionalDouble.of(si.getAsDouble() * scale + shift) : si;
+  }
+
+  private void cell(OptionalDouble value) {
+    if (value.isPresent()) {
+      text.append(number(value.getAsDouble()));
+    }
+  }
+
+  private static String number(double value) {
+    BigDecimal rounded = new BigDecimal(value).round(DIGITS);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private static String time(double value_s) {
+    BigDecimal rounded = new BigDecimal(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  private void hand() throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
+    text.setLength(0);
+    long whole = channel.position();
+    try {
+      while (bytes.hasRemaining()) {
+        channel.write(bytes);
+      }
+    } catch (IOException e) {
+      // the rows before it stay readable
+      channel.truncate(whole);
+      throw e;
+    }
+  }
+
+  /** Brings what was appended to the disk. */
+  public void sync() throws IOException {
+    channel.force(false);
+  }
+
+  @Override
+  public void close() throws IOException {
+    if (channel.isOpen()) {
+      channel.force(true);
+      channel.close();
+    }
+  }
+}
