@@ -30,7 +30,9 @@ public final class RunFileWriter implements Closeable {
 
   private static final MathContext DIGITS = new MathContext(9);
 
-  /** Decimals of a time in seconds; a recording's times must differ by more than half of the last. */
+  /**
+   * Decimals of a time in seconds; a recording's times must differ by more than half of the last.
+   */
   private static final int TIME_DECIMALS = 4;
 
   private final FileChannel channel;

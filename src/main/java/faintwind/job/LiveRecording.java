@@ -161,8 +161,7 @@ public final class LiveRecording implements Closeable {
     List<String> details = words.length == 0 ? List.of() : List.of(words).subList(1, words.length);
     Where where = Where.file(input.head().source());
     LiveNews news =
-        new LiveNews(
-            kind, Problem.warning(id, where, found, details.toArray(String[]::new)), at);
+        new LiveNews(kind, Problem.warning(id, where, found, details.toArray(String[]::new)), at);
     listeners.forEach(listener -> listener.happened(news));
   }
 

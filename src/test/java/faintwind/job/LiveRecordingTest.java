@@ -43,8 +43,7 @@ class LiveRecordingTest {
   }
 
   private List<LiveRow> record(int rows) throws IOException {
-    LiveRecording recording =
-        new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
+    LiveRecording recording = new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
     List<LiveRow> heard = new ArrayList<>();
     recording.listen(after(rows, recording, heard));
     assertThat(recording.run()).isEqualTo(rows);
@@ -113,8 +112,7 @@ class LiveRecordingTest {
 
   @Test
   void noFileIsMadeWhereNothingArrives() throws IOException {
-    LiveRecording recording =
-        new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
+    LiveRecording recording = new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
     recording.stop();
     assertThat(recording.run()).isZero();
     assertThat(folder.resolve("log.csv")).doesNotExist();
