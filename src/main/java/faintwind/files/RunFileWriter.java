@@ -63,7 +63,7 @@ public final class RunFileWriter implements Closeable {
     RunFileWriter writer = new RunFileWriter(channel, head);
     writer.header(start);
     writer.sync();
-    AtomicFile.syncFolder(target.toAbsolutePath().getParent());
+    AtomicFile.syncFolder(AtomicFile.folderOf(target.toAbsolutePath()));
     return writer;
   }
 

@@ -18,6 +18,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,7 @@ public final class LiveRecording implements Closeable {
   private Optional<LiveGap> gap = Optional.empty();
   private Instant synced = Instant.MIN;
   private double last_s = Double.NEGATIVE_INFINITY;
-  private volatile long rows;
+  private final AtomicLong rows = new AtomicLong();
   private volatile boolean stopped;
 
   /**
@@ -69,7 +70,7 @@ public final class LiveRecording implements Closeable {
 
   /** Rows in the file so far. */
   public long rows() {
-    return rows;
+    return rows.get();
   }
 
   /**
@@ -89,7 +90,7 @@ public final class LiveRecording implements Closeable {
     } finally {
       close();
     }
-    return rows;
+    return rows.get();
   }
 
   /** Ends the recording after the row that is being written. */
@@ -128,7 +129,7 @@ public final class LiveRecording implements Closeable {
     gap = Optional.empty();
     RunFileWriter open = writer == null ? begin(row) : writer;
     open.append(row);
-    rows++;
+    rows.incrementAndGet();
     if (Duration.between(synced, time.now()).compareTo(LONGEST_UNSYNCED) >= 0) {
       sync();
     }
