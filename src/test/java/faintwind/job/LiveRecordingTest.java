@@ -88,7 +88,8 @@ class LiveRecordingTest {
             try {
               List<String> lines = Files.readAllLines(file);
               String last = lines.get(lines.size() - 1);
-              assertThat(Double.parseDouble(last.substring(0, last.indexOf(',')))).isEqualTo(row.time_s());
+              assertThat(Double.parseDouble(last.substring(0, last.indexOf(','))))
+                  .isEqualTo(row.time_s());
             } catch (IOException e) {
               throw new java.io.UncheckedIOException(e);
             }
