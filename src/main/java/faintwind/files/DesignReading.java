@@ -36,6 +36,7 @@ final class DesignReading {
   private static final double MM = 1e-3;
   private static final double INCH_M = 0.0254;
   private static final double A_DM2 = 100; // A/m²
+  private static final double WEATHER = 0.08; // 870 to 1085 hPa were seen at sea level
   private static final String STYLE = "metal-film-half-watt";
 
   private final ObjectNode root;
@@ -58,6 +59,7 @@ final class DesignReading {
         air.has("pressure_hPa")
             ? air.optional("altitude_m").orElse(0)
             : air.number("altitude_m", 0);
+    pressureAndAltitude(air);
     Optional<BallDesign> ball = ball(keys("ball"));
     Optional<HeaterDesign> heater = heater(keys("heater"), supplyVoltage());
     SupplyDesign supply = supply(keys("supply"));
@@ -78,6 +80,25 @@ final class DesignReading {
 
   private DesignKeys keys(String group) {
     return new DesignKeys(root.path(group), group, parts);
+  }
+
+  /** A pressure that no weather makes at the altitude: one of the two is wrong. */
+  private void pressureAndAltitude(DesignKeys air) {
+    if (!air.has("pressure_hPa") || !air.has("altitude_m")) {
+      return;
+    }
+    double altitude_m = air.number("altitude_m", 0);
+    double pressure_hPa = air.number("pressure_hPa", 0);
+    double standard_hPa = StandardAtmosphere.pressure_Pa(altitude_m) / 100;
+    if (Math.abs(pressure_hPa / standard_hPa - 1) > WEATHER) {
+      parts.refuse(
+          Problem.error(
+              "design.pressure-contradicts-altitude",
+              air.where("pressure_hPa"),
+              NumberCell.shown(pressure_hPa),
+              NumberCell.shown(altitude_m),
+              String.valueOf(Math.round(standard_hPa))));
+    }
   }
 
   private static AirState airState(DesignKeys air, double altitude_m) {

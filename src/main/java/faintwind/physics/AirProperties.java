@@ -1,5 +1,8 @@
 package faintwind.physics;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Properties of air at one state: density by {@link MoistAir} (CIPM-2007), viscosity and
  * conductivity by {@link DryAir} (Lemmon and Jacobsen 2004) with the vapour's share by {@link
@@ -37,6 +40,18 @@ public record AirProperties(
         WaterVapour.mixed(dryViscosity, vapourViscosity, x, ratio),
         WaterVapour.mixed(dryConductivity, WaterVapour.conductivity_W_mK(t), x, ratio),
         (1 - w) * dryHeat + w * WaterVapour.SPECIFIC_HEAT_J_KGK);
+  }
+
+  /** The range of these properties, 250–330 K and 60–110 kPa, where a state leaves it. */
+  public static List<Ranged.RangeLeft> left(AirState air) {
+    return left(air.temperature_K(), air.pressure_Pa());
+  }
+
+  static List<Ranged.RangeLeft> left(double temperature_K, double pressure_Pa) {
+    List<Ranged.RangeLeft> left = new ArrayList<>();
+    left.addAll(Ranged.check("range.air", "T / K", temperature_K, 250, 330));
+    left.addAll(Ranged.check("range.air", "p / kPa", pressure_Pa / 1000, 60, 110));
+    return left;
   }
 
   /** Kinematic viscosity ν = µ/ρ, m²/s. */

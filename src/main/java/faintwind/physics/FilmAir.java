@@ -9,6 +9,7 @@ public final class FilmAir {
   private static final double LOW_K = 240;
   private static final int NODES = 181;
 
+  private final double pressure_Pa;
   private final double[] viscosity = new double[NODES];
   private final double[] conductivity = new double[NODES];
   private final double[] kinematic = new double[NODES];
@@ -19,6 +20,7 @@ public final class FilmAir {
    * dew point the humidity is held at 100 %.
    */
   public FilmAir(AirState air) {
+    pressure_Pa = air.pressure_Pa();
     double vapour_Pa = air.relativeHumidity() * MoistAir.saturationPressure_Pa(air.temperature_K());
     for (int i = 0; i < NODES; i++) {
       double t = LOW_K + i;
@@ -30,6 +32,11 @@ public final class FilmAir {
       kinematic[i] = p.kinematicViscosity_m2_s();
       prandtl[i] = p.prandtl();
     }
+  }
+
+  /** Pressure of the air, Pa. */
+  public double pressure_Pa() {
+    return pressure_Pa;
   }
 
   /** Dynamic viscosity µ, Pa·s. */

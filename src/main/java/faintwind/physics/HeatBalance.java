@@ -2,6 +2,7 @@ package faintwind.physics;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -74,6 +75,7 @@ public final class HeatBalance {
     Ranged natural =
         SphereConvection.churchill(rayleigh(ball, excess_K, film_K), film.prandtl(film_K));
     List<Ranged.RangeLeft> left = new ArrayList<>(SphereConvection.mixed(forced, natural).left());
+    left.addAll(AirProperties.left(air_K, film.pressure_Pa()));
     left.addAll(Ranged.check(FILM, "T / K", film_K, 250, 400));
     return new Ranged(
         convection_W_K(ball, excess_K, speed_m_s) / perNusselt_W_K(ball, excess_K), left);
@@ -145,15 +147,28 @@ public final class HeatBalance {
    * @param speed_m_s air speed, m/s
    */
   public double excess_K(Ball ball, double heat_W, double speed_m_s) {
-    if (!(heat_W >= 0) || !(speed_m_s >= 0)) {
-      throw new IllegalArgumentException("heat_W = " + heat_W + ", speed_m_s = " + speed_m_s);
+    return excess_K(ball, excess_K -> heat_W, speed_m_s);
+  }
+
+  /**
+   * The same where the heat put in changes a little with the ball's own excess, as that of a
+   * resistor does.
+   *
+   * @param heat_W heat put in, W, 0 or more, at an excess over the air, K; it must change more
+   *     slowly than the loss
+   */
+  public double excess_K(Ball ball, DoubleUnaryOperator heat_W, double speed_m_s) {
+    double first_W = heat_W.applyAsDouble(0);
+    if (!(first_W >= 0) || !(speed_m_s >= 0)) {
+      throw new IllegalArgumentException("heat_W = " + first_W + ", speed_m_s = " + speed_m_s);
     }
-    if (heat_W == 0) {
+    if (first_W == 0) {
       return 0;
     }
-    double most_K = 1.5 * heat_W / (SphereConvection.CONDUCTION * perNusselt_W_K(ball, 0) / 2);
+    double most_K = 1.5 * first_W / (SphereConvection.CONDUCTION * perNusselt_W_K(ball, 0) / 2);
     return new BrentSolver(1e-15, SOLVER_K)
-        .solve(1000, x -> loss_W(ball, x, speed_m_s) - heat_W, 0, most_K);
+        .solve(
+            1000, x -> loss_W(ball, x, speed_m_s) - heat_W.applyAsDouble(x), 0, most_K);
   }
 
   /** Delta at equilibrium, K, for the heat put into both balls; with every range left. */

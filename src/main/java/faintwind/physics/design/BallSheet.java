@@ -2,6 +2,7 @@ package faintwind.physics.design;
 
 import faintwind.physics.AirProperties;
 import faintwind.physics.MoistAir;
+import faintwind.physics.Ranged;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -39,14 +40,15 @@ final class BallSheet {
 
   private static List<Quantity> air(Design design) {
     AirProperties p = AirProperties.of(design.air());
+    List<Ranged.RangeLeft> left = AirProperties.left(design.air());
     return List.of(
         Judged.ranged(
             QuantityId.AIR_DENSITY,
             Interval.exact(p.density_kg_m3()),
             MoistAir.density_kg_m3(design.air()).left()),
-        plain(QuantityId.AIR_KINEMATIC_VISCOSITY, p.kinematicViscosity_m2_s() * 1e6),
-        plain(QuantityId.AIR_CONDUCTIVITY, p.conductivity_W_mK() * 1e3),
-        plain(QuantityId.AIR_PRANDTL, p.prandtl()));
+        Judged.ranged(QuantityId.AIR_KINEMATIC_VISCOSITY, Interval.exact(p.kinematicViscosity_m2_s() * 1e6), left),
+        Judged.ranged(QuantityId.AIR_CONDUCTIVITY, Interval.exact(p.conductivity_W_mK() * 1e3), left),
+        Judged.ranged(QuantityId.AIR_PRANDTL, Interval.exact(p.prandtl()), left));
   }
 
   private static Quantity mass(QuantityId id, BallDesign ball, OptionalDouble depth_m) {

@@ -16,6 +16,7 @@ public record Corner(Part part, Edge edge) {
     NONE,
     SUPPLY,
     RESISTOR,
+    TEMPCO,
     CABLE,
     DIAMETER,
     SPECIFIC_HEAT,

@@ -3,7 +3,6 @@ package faintwind.physics.design;
 import faintwind.physics.Ball;
 import faintwind.physics.BallPair;
 import faintwind.physics.HeatBalance;
-import faintwind.physics.Heating;
 import faintwind.physics.LeadWire;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Corner.Part;
@@ -21,7 +20,7 @@ public final class DesignModel {
 
   private final Design design;
   private final Corner corner;
-  private final double power_W;
+  private final HotResistor resistor;
   private final HeatBalance balance;
 
   /**
@@ -34,9 +33,13 @@ public final class DesignModel {
   DesignModel(Design design, Corner corner, HeatBalance air) {
     this.design = design;
     this.corner = corner;
-    double v = corner.of(Part.SUPPLY, design.supply().voltage_V());
-    double current_A = v / (heater_ohm() + cable_ohm());
-    this.power_W = current_A * current_A * heater_ohm();
+    this.resistor =
+        new HotResistor(
+            corner.of(Part.RESISTOR, design.heater().resistance_ohm()),
+            corner.of(Part.TEMPCO, design.heater().style().tempco_1_K()),
+            corner.of(Part.SUPPLY, design.supply().voltage_V()),
+            design.supply().cable().map(c -> corner.of(Part.CABLE, c.loop_ohm())).orElse(0.0),
+            HotResistor.epoxy_K_W(design));
     this.balance =
         air.with(pair(design, corner)).withConvection(corner.of(Part.CONVECTION, CONVECTION));
   }
@@ -80,32 +83,49 @@ public final class DesignModel {
     return balance;
   }
 
-  /** Heater power, W: (V/(R + cable))²·R. */
+  /** The resistor as it heats. */
+  HotResistor resistor() {
+    return resistor;
+  }
+
+  /** Heater power in still air, W: (V/(R + cable))²·R, R at the temperature inside the ball. */
   public double power_W() {
-    return power_W;
+    return power_W(0);
   }
 
-  private double heater_ohm() {
-    return corner.of(Part.RESISTOR, design.heater().resistance_ohm());
+  /** Heater power at equilibrium, W, at an air speed, m/s. */
+  public double power_W(double speed_m_s) {
+    return resistor.power_W(balance.air_K() + delta_K(speed_m_s));
   }
 
-  private double cable_ohm() {
-    return design.supply().cable().map(c -> corner.of(Part.CABLE, c.loop_ohm())).orElse(0.0);
+  /** Heater power at the moment of switching on, W: everything at the air's temperature. */
+  double firstPower_W() {
+    return resistor.power_W(balance.air_K());
   }
 
-  /** Delta at equilibrium, K. */
+  /** Temperature of the resistor's body in still air, K. */
+  double body_K() {
+    return resistor.body_K(balance.air_K() + delta_K(0));
+  }
+
+  /** Delta at equilibrium, K: the reference ball is at the air's temperature. */
   public double delta_K(double speed_m_s) {
-    return ranged_K(speed_m_s).value();
+    double air_K = balance.air_K();
+    return balance.excess_K(
+        balance.pair().heated(), excess_K -> resistor.power_W(air_K + excess_K), speed_m_s);
   }
 
   /** Delta at equilibrium, K, with the ranges left. */
   Ranged ranged_K(double speed_m_s) {
-    return balance.delta_K(Heating.heater(power_W), speed_m_s);
+    double delta = delta_K(speed_m_s);
+    return new Ranged(delta, balance.nusselt(balance.pair().heated(), delta, speed_m_s).left());
   }
 
   /** Time constant C/G at equilibrium, s. */
   public double timeConstant_s(double speed_m_s) {
-    return balance.timeConstant_s(power_W, speed_m_s);
+    double delta = delta_K(speed_m_s);
+    double conductance = resistor.power_W(balance.air_K() + delta) / delta;
+    return balance.pair().heated().heatCapacity_J_K() / conductance;
   }
 
   /** Heat taken by the leads of the heated ball, W/K. */

@@ -3,6 +3,7 @@ package faintwind.physics.design;
 import faintwind.physics.Ball;
 import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
+import faintwind.physics.Ranged;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,22 +14,43 @@ final class HeatSheet {
 
   private HeatSheet() {}
 
-  static List<Quantity> of(Design design, Spread spread) {
+  static List<Quantity> of(Design design, Spread spread, DesignCourse course) {
+    List<Ranged.RangeLeft> left = spread.nominal().ranged_K(0).left();
+    List<Quantity> all = new ArrayList<>();
+    all.addAll(deltas(design, spread));
+    times(spread, course).forEach(q -> all.add(Judged.within(q, left)));
+    leads(design, spread).forEach(q -> all.add(Judged.within(q, left)));
+    all.add(biot(design, spread.nominal()));
+    all.addAll(sun(design, spread));
+    return all;
+  }
+
+  private static List<Quantity> deltas(Design design, Spread spread) {
     List<Quantity> all = new ArrayList<>();
     Interval still = spread.of(m -> m.delta_K(0));
     all.add(delta(QuantityId.STILL_DELTA, 0, spread));
     all.add(delta(QuantityId.DELTA_AT_1, 1, spread));
     all.add(delta(QuantityId.DELTA_AT_3, 3, spread));
-    all.addAll(touch(design, still, spread.nominal()));
-    Interval rate = spread.of(m -> m.power_W() / m.balance().pair().heated().heatCapacity_J_K());
+    List<Ranged.RangeLeft> left = spread.nominal().ranged_K(0).left();
+    touch(design, still, spread.nominal()).forEach(q -> all.add(Judged.within(q, left)));
+    return all;
+  }
+
+  private static List<Quantity> times(Spread spread, DesignCourse course) {
+    List<Quantity> all = new ArrayList<>();
+    Interval rate =
+        spread.of(m -> m.firstPower_W() / m.balance().pair().heated().heatCapacity_J_K());
     all.add(Quantity.plain(QuantityId.WARM_UP_RATE, rate));
     Interval tau = spread.of(m -> m.timeConstant_s(0));
     all.add(Quantity.plain(QuantityId.TIME_CONSTANT_STILL, tau));
+    all.add(Quantity.plain(QuantityId.TIME_CONSTANT_AT_1, spread.of(m -> m.timeConstant_s(1))));
     all.add(Quantity.plain(QuantityId.TIME_CONSTANT_AT_3, spread.of(m -> m.timeConstant_s(3))));
     all.add(Quantity.plain(QuantityId.WARM_UP_TIME, tau.times(5.0 / 60)));
-    all.addAll(leads(design, spread));
-    all.add(biot(design, spread.nominal()));
-    all.addAll(sun(design, spread));
+    // the course is followed at the nominal; its band is that of the time constant
+    Interval minutes = tau.times(1 / (60 * tau.nominal()));
+    all.add(Quantity.plain(QuantityId.WARM_UP_FOLLOWED, minutes.times(course.warmUp_s())));
+    all.add(Quantity.plain(QuantityId.COOL_DOWN_FOLLOWED, minutes.times(course.coolDown_s())));
+    all.add(Quantity.plain(QuantityId.UNEQUAL_DRIFT, spread.of(DesignCourse::drift_K)));
     return all;
   }
 

@@ -6,7 +6,7 @@ import java.util.List;
 
 /** Resistor, supply, cable and battery. */
 final class HeaterSheet {
-  private static final double FILLED_EPOXY_W_MK = 0.7; // lower edge of 0.7–1.5, from memory
+  private static final double REFERENCE_K = Constants.ZERO_C_K + 20;
 
   private HeaterSheet() {}
 
@@ -16,13 +16,19 @@ final class HeaterSheet {
     all.addAll(leadToLead(design));
     Interval power = spread.of(DesignModel::power_W);
     all.add(Quantity.plain(QuantityId.HEATER_POWER, power));
-    Interval total = design.heater().resistance_ohm().plus(cable_ohm(design));
-    Interval current = design.supply().voltage_V().over(total);
+    Interval body_K = spread.of(DesignModel::body_K);
+    all.add(
+        Quantity.plain(
+            QuantityId.RESISTOR_TEMPERATURE,
+            body_K.minus(Interval.exact(Constants.ZERO_C_K))));
+    Interval hot = resistance_ohm(design, body_K.high());
+    all.add(Quantity.plain(QuantityId.HEATER_HOT, hot));
+    Interval current = current_A(design, hot);
     all.add(Quantity.plain(QuantityId.HEATER_CURRENT, current.times(1e3)));
     Interval drop = current.times(cable_ohm(design));
-    all.add(Quantity.plain(QuantityId.HEATER_VOLTAGE, heaterVoltage_V(design)));
+    all.add(Quantity.plain(QuantityId.HEATER_VOLTAGE, heaterVoltage_V(design, hot)));
     all.add(plain(QuantityId.HEATER_RATING, design.heater().style().rating_W()));
-    all.add(rating(design, spread, power));
+    all.add(rating(design, body_K.high(), power));
     ResistorStyle.Body body = design.heater().style().body();
     double side = Math.PI * body.diameter_m().nominal() * body.length_m();
     all.add(Quantity.plain(QuantityId.HEATER_FLUX, power.times(1e-4 / side)));
@@ -42,10 +48,19 @@ final class HeaterSheet {
     return design.supply().cable().map(SupplyDesign.Cable::loop_ohm).orElse(Interval.exact(0));
   }
 
-  private static Interval heaterVoltage_V(Design design) {
+  /** Resistance with its tolerance and that of its temperature coefficient, at a temperature. */
+  private static Interval resistance_ohm(Design design, double body_K) {
+    Interval change = design.heater().style().tempco_1_K().times(body_K - REFERENCE_K);
+    return design.heater().resistance_ohm().times(change.plus(Interval.exact(1)));
+  }
+
+  private static Interval current_A(Design design, Interval resistance_ohm) {
+    return design.supply().voltage_V().over(resistance_ohm.plus(cable_ohm(design)));
+  }
+
+  private static Interval heaterVoltage_V(Design design, Interval hot_ohm) {
     Interval share =
-        Interval.exact(1)
-            .over(cable_ohm(design).over(design.heater().resistance_ohm()).plus(Interval.exact(1)));
+        Interval.exact(1).over(cable_ohm(design).over(hot_ohm).plus(Interval.exact(1)));
     return design.supply().voltage_V().times(share);
   }
 
@@ -66,10 +81,9 @@ final class HeaterSheet {
 
   private static List<Quantity> leadToLead(Design design) {
     double leads = 2 * design.heater().leadLength_m();
+    // measured before the heater was on: the resistor is as warm as the room
     Interval r =
-        design
-            .heater()
-            .resistance_ohm()
+        resistance_ohm(design, design.air().temperature_K())
             .plus(design.heater().leads().resistance_ohm_m().times(leads));
     return List.of(
         plain(QuantityId.LEAD_TO_LEAD_LOW, r.low()), plain(QuantityId.LEAD_TO_LEAD_HIGH, r.high()));
@@ -78,10 +92,8 @@ final class HeaterSheet {
   /**
    * The rating at the temperature of the body: the ball's and the rise across the epoxy around it.
    */
-  private static Quantity rating(Design design, Spread spread, Interval power) {
+  private static Quantity rating(Design design, double body_K, Interval power) {
     ResistorStyle style = design.heater().style();
-    double ball_K = design.air().temperature_K() + spread.of(m -> m.delta_K(0)).high();
-    double body_K = ball_K + power.high() * epoxy_K_W(design);
     double altitude_m = design.use().altitude_m();
     Interval allowed = Interval.exact(style.allowed_W(body_K, altitude_m));
     if (power.high() <= allowed.nominal()) {
@@ -98,12 +110,6 @@ final class HeaterSheet {
         Figures.of(gentler_ohm(design, allowed.nominal())));
   }
 
-  private static double epoxy_K_W(Design design) {
-    ResistorStyle.Body body = design.heater().style().body();
-    double gap = Math.max(1.02, design.ball().bore().diameter_m() / body.diameter_m().nominal());
-    return Math.log(gap) / (2 * Math.PI * FILLED_EPOXY_W_MK * body.length_m());
-  }
-
   private static double gentler_ohm(Design design, double allowed_W) {
     double v = design.supply().voltage_V().high();
     double low_ohm = v * v / Math.max(1e-3, 0.9 * allowed_W);
@@ -112,14 +118,17 @@ final class HeaterSheet {
     return design.heater().series().atLeast_ohm(low_ohm / (1 - tolerance));
   }
 
-  private static List<Quantity> supply(Design design, Interval current) {
+  /** The current may be read at switching on or hours later: the band spans cold and hot. */
+  private static List<Quantity> supply(Design design, Interval hot_A) {
     Interval v = design.supply().voltage_V();
+    Interval cold_A =
+        current_A(design, resistance_ohm(design, design.air().temperature_K()));
     return List.of(
         Quantity.plain(QuantityId.SUPPLY_VOLTAGE, v),
         plain(QuantityId.SUPPLY_LOW, v.low()),
         plain(QuantityId.SUPPLY_HIGH, v.high()),
-        plain(QuantityId.CURRENT_LOW, current.low() * 1e3),
-        plain(QuantityId.CURRENT_HIGH, current.high() * 1e3));
+        plain(QuantityId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
+        plain(QuantityId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
   }
 
   private static List<Quantity> cable(SupplyDesign.Cable cable, Interval drop) {

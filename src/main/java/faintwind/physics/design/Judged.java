@@ -24,6 +24,14 @@ final class Judged {
 
   /** A plain number that rests on a correlation used outside its range says so. */
   static Quantity ranged(QuantityId id, Interval value, List<Ranged.RangeLeft> left) {
+    return within(Quantity.plain(id, value), left);
+  }
+
+  /** A quantity that needs no other reason says which published range it leaves. */
+  static Quantity within(Quantity quantity, List<Ranged.RangeLeft> left) {
+    if (quantity.reason().isPresent()) {
+      return quantity;
+    }
     Optional<Problem> reason =
         left.stream()
             .findFirst()
@@ -31,12 +39,12 @@ final class Judged {
                 r ->
                     Problem.warning(
                         r.correlation(),
-                        place(id),
+                        place(quantity.id()),
                         r.quantity(),
                         Figures.of(r.found()),
                         Figures.of(r.low()),
                         Figures.of(r.high())));
-    return new Quantity(id, value, Verdict.PLAIN, reason);
+    return new Quantity(quantity.id(), quantity.value(), quantity.verdict(), reason);
   }
 
   private static Where place(QuantityId id) {

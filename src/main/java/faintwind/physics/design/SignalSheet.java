@@ -1,5 +1,6 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Ranged;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,6 +12,20 @@ final class SignalSheet {
   private SignalSheet() {}
 
   static List<Quantity> of(Design design, Spread spread) {
+    SenseDesign sense = design.sense();
+    List<Quantity> all = new ArrayList<>(signals(design, spread));
+    Interval loop = sense.gauge().pair_ohm_m().times(sense.loopLength_m());
+    all.add(Quantity.plain(QuantityId.LOOP_RESISTANCE, loop));
+    all.add(plain(QuantityId.LOOP_RESISTANCE_LOW, loop.low()));
+    all.add(plain(QuantityId.LOOP_RESISTANCE_HIGH, loop.high()));
+    // common practice, no source: 20 MΩ or over-range is good, below 1 MΩ stops
+    all.add(plain(QuantityId.INSULATION_GOOD, 20));
+    all.add(plain(QuantityId.INSULATION_STOP, 1));
+    return all;
+  }
+
+  /** What rests on the heat balance, and so on its ranges. */
+  private static List<Quantity> signals(Design design, Spread spread) {
     SenseDesign sense = design.sense();
     List<Quantity> all = new ArrayList<>();
     double gain = sense.gain();
@@ -29,14 +44,8 @@ final class SignalSheet {
     all.add(plain(QuantityId.RESOLUTION_AT_1, detection.resolution_m_s(1)));
     all.add(smallest(design, spread));
     all.add(zero(sense, spread.nominal()));
-    Interval loop = sense.gauge().pair_ohm_m().times(sense.loopLength_m());
-    all.add(Quantity.plain(QuantityId.LOOP_RESISTANCE, loop));
-    all.add(plain(QuantityId.LOOP_RESISTANCE_LOW, loop.low()));
-    all.add(plain(QuantityId.LOOP_RESISTANCE_HIGH, loop.high()));
-    // common practice, no source: 20 MΩ or over-range is good, below 1 MΩ stops
-    all.add(plain(QuantityId.INSULATION_GOOD, 20));
-    all.add(plain(QuantityId.INSULATION_STOP, 1));
-    return all;
+    List<Ranged.RangeLeft> left = spread.nominal().ranged_K(1).left();
+    return all.stream().map(q -> Judged.within(q, left)).toList();
   }
 
   private static Quantity rangeShare(SenseDesign sense, Interval still_mV) {

@@ -67,6 +67,120 @@ class DesignSheetTest {
   }
 
   @Test
+  void carbonFilmGivesMorePowerWhereItIsWarmAndItsCoefficientIsInTheBudget() throws IOException {
+    String carbon = base.replace("metal-film-half-watt", "carbon-film-half-watt");
+    carbon = carbon.replace("\"bore_mm\": 3.3", "\"bore_mm\": 4.6");
+    DesignSheet sheet = DesignSheet.of(design(carbon));
+    double body_C = sheet.quantity(QuantityId.RESISTOR_TEMPERATURE).orElseThrow().value().nominal();
+    double hot_C = sheet.quantity(QuantityId.RESISTOR_TEMPERATURE).orElseThrow().value().high();
+    Interval hot = sheet.quantity(QuantityId.HEATER_HOT).orElseThrow().value();
+    // the middle of −1000 to −150 ppm/K, from 20 °C to the hottest that the body gets
+    assertThat(hot.nominal()).isCloseTo(100 * (1 - 575e-6 * (hot_C - 20)), within(1e-9));
+    double power = sheet.quantity(QuantityId.HEATER_POWER).orElseThrow().value().nominal();
+    double r = 100 * (1 - 575e-6 * (body_C - 20));
+    double cable = sheet.quantity(QuantityId.CABLE_RESISTANCE).orElseThrow().value().nominal();
+    assertThat(power).isCloseTo(25 / ((r + cable) * (r + cable)) * r, within(1e-9));
+    assertThat(sheet.budget())
+        .extracting(Spread.Line::part)
+        .startsWith(Corner.Part.CONVECTION, Corner.Part.SUPPLY)
+        .contains(Corner.Part.TEMPCO);
+  }
+
+  @Test
+  void heatBalanceClosesAlsoWhereThePowerChangesWithTheTemperature() throws IOException {
+    String carbon = base.replace("metal-film-half-watt", "carbon-film-half-watt");
+    DesignModel model =
+        new Spread(design(carbon.replace("\"bore_mm\": 3.3", "\"bore_mm\": 4.6"))).nominal();
+    for (double u : new double[] {0, 0.05, 0.5, 3}) {
+      double lost =
+          model.balance().loss_W(model.balance().pair().heated(), model.delta_K(u), u);
+      assertThat(lost / model.power_W(u)).isCloseTo(1, within(1e-9));
+    }
+    assertThat(model.power_W(0)).isGreaterThan(model.power_W(3));
+  }
+
+  @Test
+  void readingOfTheCurrentMayBeTakenColdOrWarm() throws IOException {
+    DesignSheet sheet = DesignSheet.of(design(base));
+    double low = sheet.quantity("current_low_mA").orElseThrow().value().nominal();
+    double high = sheet.quantity("current_high_mA").orElseThrow().value().nominal();
+    Interval warm = sheet.quantity("heater_current_mA").orElseThrow().value();
+    assertThat(low).isLessThanOrEqualTo(warm.low());
+    assertThat(high).isGreaterThanOrEqualTo(warm.high());
+  }
+
+  @Test
+  void warmUpAndCoolDownFollowedInTimeLieOnEitherSideOfFiveTimeConstants() throws IOException {
+    DesignSheet sheet = DesignSheet.of(design(base));
+    double five = nominal(sheet, QuantityId.WARM_UP_TIME);
+    double up = nominal(sheet, QuantityId.WARM_UP_FOLLOWED);
+    double down = nominal(sheet, QuantityId.COOL_DOWN_FOLLOWED);
+    // ln 100 = 4.6 time constants if the loss per kelvin were constant; it grows with delta
+    assertThat(up).isLessThan(4.6 / 5 * five);
+    assertThat(down).isGreaterThan(five);
+    List<CoursePoint> course = sheet.course();
+    assertThat(course.get(0).warming_K()).isZero();
+    assertThat(course.get(course.size() - 1).warming_K())
+        .isCloseTo(nominal(sheet, QuantityId.STILL_DELTA), within(0.02));
+    for (int i = 1; i < course.size(); i++) {
+      assertThat(course.get(i).warming_K()).isGreaterThan(course.get(i - 1).warming_K());
+      assertThat(course.get(i).cooling_K()).isLessThan(course.get(i - 1).cooling_K());
+    }
+  }
+
+  @Test
+  void unequalBallsFollowWarmingAirApart() throws IOException {
+    Quantity drift = DesignSheet.of(design(base)).quantity("unequal_drift_K").orElseThrow();
+    assertThat(drift.value().nominal()).isBetween(0.02, 0.5);
+    // a reference ball drilled right through is lighter and follows more quickly
+    Quantity lighter =
+        with(
+            "\"reference_bore_depth_mm\": 9.5",
+            "\"reference_bore\": \"through\"",
+            QuantityId.UNEQUAL_DRIFT);
+    assertThat(lighter.value().nominal()).isLessThan(drift.value().nominal());
+  }
+
+  private static double nominal(DesignSheet sheet, QuantityId id) {
+    return sheet.quantity(id).orElseThrow().value().nominal();
+  }
+
+  @Test
+  void everyResultThatRestsOnTheAirSaysWhenTheAirIsOutsideItsRange() throws IOException {
+    String high = base.replace("\"pressure_hPa\": 1013.25", "\"altitude_m\": 5000");
+    DesignSheet sheet = DesignSheet.of(design(high));
+    for (QuantityId id :
+        List.of(
+            QuantityId.AIR_KINEMATIC_VISCOSITY,
+            QuantityId.STILL_DELTA,
+            QuantityId.DELTA_AT_1,
+            QuantityId.TIME_CONSTANT_STILL,
+            QuantityId.WARM_UP_FOLLOWED,
+            QuantityId.SIGNAL_STILL,
+            QuantityId.SMALLEST_SPEED)) {
+      assertThat(reason(sheet.quantity(id).orElseThrow())).as(id.id()).contains("range.air");
+    }
+    assertThat(sheet.reasons()).extracting(Problem::id).containsOnlyOnce("range.air");
+    assertThat(sheet.curve()).noneMatch(CurvePoint::inRange);
+    // 4 150 m is just within 60 kPa
+    String within = base.replace("\"pressure_hPa\": 1013.25", "\"altitude_m\": 4150");
+    assertThat(DesignSheet.of(design(within)).reasons())
+        .extracting(Problem::id)
+        .doesNotContain("range.air");
+  }
+
+  @Test
+  void altitudeMakesTheBallWarmerAndTheSlowEndSlower() throws IOException {
+    String high = base.replace("\"pressure_hPa\": 1013.25", "\"altitude_m\": 3000");
+    DesignSheet there = DesignSheet.of(design(high));
+    DesignSheet here = DesignSheet.of(design(base));
+    assertThat(nominal(there, QuantityId.STILL_DELTA))
+        .isGreaterThan(nominal(here, QuantityId.STILL_DELTA));
+    assertThat(nominal(there, QuantityId.AIR_DENSITY))
+        .isLessThan(0.75 * nominal(here, QuantityId.AIR_DENSITY));
+  }
+
+  @Test
   void cableTakesEightPercentOfThePowerOverTenMetres() throws IOException {
     Quantity power =
         with("\"cable_length_m\": 0.5", "\"cable_length_m\": 10", QuantityId.HEATER_POWER);
