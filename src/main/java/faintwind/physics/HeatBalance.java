@@ -167,8 +167,7 @@ public final class HeatBalance {
     }
     double most_K = 1.5 * first_W / (SphereConvection.CONDUCTION * perNusselt_W_K(ball, 0) / 2);
     return new BrentSolver(1e-15, SOLVER_K)
-        .solve(
-            1000, x -> loss_W(ball, x, speed_m_s) - heat_W.applyAsDouble(x), 0, most_K);
+        .solve(1000, x -> loss_W(ball, x, speed_m_s) - heat_W.applyAsDouble(x), 0, most_K);
   }
 
   /** Delta at equilibrium, K, for the heat put into both balls; with every range left. */

@@ -46,8 +46,12 @@ final class BallSheet {
             QuantityId.AIR_DENSITY,
             Interval.exact(p.density_kg_m3()),
             MoistAir.density_kg_m3(design.air()).left()),
-        Judged.ranged(QuantityId.AIR_KINEMATIC_VISCOSITY, Interval.exact(p.kinematicViscosity_m2_s() * 1e6), left),
-        Judged.ranged(QuantityId.AIR_CONDUCTIVITY, Interval.exact(p.conductivity_W_mK() * 1e3), left),
+        Judged.ranged(
+            QuantityId.AIR_KINEMATIC_VISCOSITY,
+            Interval.exact(p.kinematicViscosity_m2_s() * 1e6),
+            left),
+        Judged.ranged(
+            QuantityId.AIR_CONDUCTIVITY, Interval.exact(p.conductivity_W_mK() * 1e3), left),
         Judged.ranged(QuantityId.AIR_PRANDTL, Interval.exact(p.prandtl()), left));
   }
 

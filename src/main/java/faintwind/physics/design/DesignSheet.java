@@ -46,10 +46,7 @@ public record DesignSheet(
     all.addAll(SignalSheet.of(design, spread));
     all.addAll(PlatingSheet.of(design));
     return new DesignSheet(
-        all,
-        DesignCurve.of(design, spread),
-        spread.budget(m -> m.delta_K(1.0)),
-        course.points());
+        all, DesignCurve.of(design, spread), spread.budget(m -> m.delta_K(1.0)), course.points());
   }
 
   /** Every name that a step may use, whatever the design. */

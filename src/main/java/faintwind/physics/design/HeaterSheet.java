@@ -19,8 +19,7 @@ final class HeaterSheet {
     Interval body_K = spread.of(DesignModel::body_K);
     all.add(
         Quantity.plain(
-            QuantityId.RESISTOR_TEMPERATURE,
-            body_K.minus(Interval.exact(Constants.ZERO_C_K))));
+            QuantityId.RESISTOR_TEMPERATURE, body_K.minus(Interval.exact(Constants.ZERO_C_K))));
     Interval hot = resistance_ohm(design, body_K.high());
     all.add(Quantity.plain(QuantityId.HEATER_HOT, hot));
     Interval current = current_A(design, hot);
@@ -121,8 +120,7 @@ final class HeaterSheet {
   /** The current may be read at switching on or hours later: the band spans cold and hot. */
   private static List<Quantity> supply(Design design, Interval hot_A) {
     Interval v = design.supply().voltage_V();
-    Interval cold_A =
-        current_A(design, resistance_ohm(design, design.air().temperature_K()));
+    Interval cold_A = current_A(design, resistance_ohm(design, design.air().temperature_K()));
     return List.of(
         Quantity.plain(QuantityId.SUPPLY_VOLTAGE, v),
         plain(QuantityId.SUPPLY_LOW, v.low()),

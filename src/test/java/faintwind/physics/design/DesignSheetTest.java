@@ -92,8 +92,7 @@ class DesignSheetTest {
     DesignModel model =
         new Spread(design(carbon.replace("\"bore_mm\": 3.3", "\"bore_mm\": 4.6"))).nominal();
     for (double u : new double[] {0, 0.05, 0.5, 3}) {
-      double lost =
-          model.balance().loss_W(model.balance().pair().heated(), model.delta_K(u), u);
+      double lost = model.balance().loss_W(model.balance().pair().heated(), model.delta_K(u), u);
       assertThat(lost / model.power_W(u)).isCloseTo(1, within(1e-9));
     }
     assertThat(model.power_W(0)).isGreaterThan(model.power_W(3));
