@@ -6,6 +6,7 @@ import faintwind.physics.Heating;
 import faintwind.physics.PairCourse;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -33,9 +34,9 @@ final class DesignCourse {
             .mapToObj(i -> i * step_s)
             .toList();
     double still_K = model.delta_K(0);
-    List<PairCourse.Point> up = heated().follow(new PairCourse.Point(0, 0, 0), off(), times_s);
+    List<PairCourse.Point> up = heated().follow(new PairCourse.Point(0, 0, 0), DesignCourse::off, times_s);
     List<PairCourse.Point> down =
-        balance.course().follow(new PairCourse.Point(0, still_K, 0), off(), times_s);
+        balance.course().follow(new PairCourse.Point(0, still_K, 0), DesignCourse::off, times_s);
     List<CoursePoint> all = new ArrayList<>();
     all.add(new CoursePoint(0, 0, still_K));
     for (int i = 0; i < up.size(); i++) {
@@ -56,8 +57,8 @@ final class DesignCourse {
         (excess_K, speed_m_s) -> balance.loss_W(pair.reference(), excess_K, speed_m_s));
   }
 
-  private static java.util.function.DoubleFunction<PairCourse.Drive> off() {
-    return t -> new PairCourse.Drive(Heating.OFF, 0);
+  private static PairCourse.Drive off(double time_s) {
+    return new PairCourse.Drive(Heating.OFF, 0);
   }
 
   List<CoursePoint> points() {
@@ -77,7 +78,7 @@ final class DesignCourse {
   }
 
   /** Where a quantity that starts below zero reaches it, by straight lines between the points. */
-  private double crossing(java.util.function.ToDoubleFunction<CoursePoint> above) {
+  private double crossing(ToDoubleFunction<CoursePoint> above) {
     for (int i = 1; i < points.size(); i++) {
       double now = above.applyAsDouble(points.get(i));
       if (now >= 0) {
