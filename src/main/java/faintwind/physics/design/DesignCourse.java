@@ -34,7 +34,8 @@ final class DesignCourse {
             .mapToObj(i -> i * step_s)
             .toList();
     double still_K = model.delta_K(0);
-    List<PairCourse.Point> up = heated().follow(new PairCourse.Point(0, 0, 0), DesignCourse::off, times_s);
+    List<PairCourse.Point> up =
+        heated().follow(new PairCourse.Point(0, 0, 0), DesignCourse::off, times_s);
     List<PairCourse.Point> down =
         balance.course().follow(new PairCourse.Point(0, still_K, 0), DesignCourse::off, times_s);
     List<CoursePoint> all = new ArrayList<>();
