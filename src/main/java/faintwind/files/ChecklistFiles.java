@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.guide.Checklist;
 import faintwind.guide.ChecklistRules;
+import faintwind.guide.OwnFile;
 import faintwind.guide.Remedy;
 import faintwind.guide.Stage;
 import faintwind.guide.Step;
@@ -18,15 +19,18 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
  * Reads a checklist folder: {@code checklist.json} (stages and the order of their steps), {@code
  * NN-stage/step-id.json}, {@code remedies.json}, {@code lang/CODE.json}. A folder laid over it (a
  * teacher's) replaces files of the same name and may bring a checklist.json of its own; the hash of
- * the result shows that it did.
+ * the result shows that it did. A step laid over keeps every caution, gate and stop of the one
+ * below.
  */
 public final class ChecklistFiles {
+  private static final String OWN = "checklist";
   private static final String LIST = "checklist.json";
   private static final String REMEDIES = "remedies.json";
 
@@ -34,10 +38,13 @@ public final class ChecklistFiles {
   private final String language;
   private final List<Problem> problems = new ArrayList<>();
   private final StringBuilder hashed = new StringBuilder();
+  private final Set<Path> setAside;
+  private final List<OwnFile> own = new ArrayList<>();
 
-  private ChecklistFiles(List<Path> folders, String language) {
+  private ChecklistFiles(List<Path> folders, String language, Set<Path> setAside) {
     this.folders = folders;
     this.language = language;
+    this.setAside = setAside;
   }
 
   /** The checklist that ships under a name, such as {@code standard}. */
@@ -46,23 +53,32 @@ public final class ChecklistFiles {
   }
 
   /**
-   * The shipped checklist with what an instrument's folder lays over it in {@code checklist/}.
+   * The shipped checklist with what an instrument's folder, and the folder of instruments around
+   * it, lay over it in {@code checklist/}. An own file that is broken is set aside: the shipped one
+   * stands in its place, and the notes say why.
    *
    * @param language code of the overlay to use; {@code en} is the text itself
    */
   public static Checked<Checklist> forInstrument(Path instrument, String name, String language)
       throws IOException {
-    Path own = instrument.resolve("checklist");
     return ShippedFolder.with(
         "checklists",
         all -> {
           List<Path> folders = new ArrayList<>();
-          if (Files.isDirectory(own)) {
-            folders.add(own);
+          for (Path folder : ownFolders(instrument)) {
+            if (Files.isDirectory(folder.resolve(OWN))) {
+              folders.add(folder.resolve(OWN));
+            }
           }
           folders.add(all.resolve(name));
-          return read(folders, language);
+          return new OwnChecklist(folders, language).read();
         });
+  }
+
+  /** Where files of the teacher's own may lie, the first winning: the instrument, its workspace. */
+  public static List<Path> ownFolders(Path instrument) {
+    Path parent = instrument.toAbsolutePath().getParent();
+    return parent == null ? List.of(instrument) : List.of(instrument, parent);
   }
 
   /**
@@ -71,7 +87,17 @@ public final class ChecklistFiles {
    * @throws IOException where a file cannot be read
    */
   public static Checked<Checklist> read(List<Path> folders, String language) throws IOException {
-    return new ChecklistFiles(List.copyOf(folders), language).read();
+    return read(folders, language, Set.of());
+  }
+
+  /**
+   * The same without some files.
+   *
+   * @param setAside files that are passed over, so that those of the next folder count
+   */
+  static Checked<Checklist> read(List<Path> folders, String language, Set<Path> setAside)
+      throws IOException {
+    return new ChecklistFiles(List.copyOf(folders), language, Set.copyOf(setAside)).read();
   }
 
   private Checked<Checklist> read() throws IOException {
@@ -94,7 +120,8 @@ public final class ChecklistFiles {
             list.get().path("version").asText(),
             Sha256.of(hashed.toString().getBytes(StandardCharsets.UTF_8)),
             stages,
-            remedies);
+            remedies,
+            own);
     if (problems.isEmpty()) {
       problems.addAll(ChecklistRules.problems(checklist));
     }
@@ -120,7 +147,11 @@ public final class ChecklistFiles {
       }
       overlay.ifPresent(o -> OverlayJson.apply(node.get(), o.path("steps").path(stepId.asText())));
       picture(node.get(), name);
-      StepJson.read(node.get(), Where.file(name), problems).ifPresent(steps::add);
+      Optional<Step> step = StepJson.read(node.get(), Where.file(name), problems);
+      step.ifPresent(steps::add);
+      if (step.isPresent()) {
+        keepsSafety(name, step.get());
+      }
     }
     overlay.ifPresent(o -> OverlayJson.apply(stage, o.path("stages").path(id)));
     return new Stage(
@@ -129,6 +160,21 @@ public final class ChecklistFiles {
         stage.path("about").asText(),
         Optional.ofNullable(stage.get("banner")).map(JsonNode::asText),
         steps);
+  }
+
+  /** A step laid over another keeps what protects people in the one below. */
+  private void keepsSafety(String name, Step step) throws IOException {
+    Path lowest = folders.get(folders.size() - 1).resolve(name);
+    if (find(name).filter(lowest::equals).isPresent() || !Files.isRegularFile(lowest)) {
+      return;
+    }
+    List<Problem> unneeded = new ArrayList<>();
+    JsonFile.parse(Files.readAllBytes(lowest), name)
+        .fold(
+            (node, notes) -> StepJson.read(node, Where.file(name), unneeded),
+            broken -> Optional.<Step>empty())
+        .ifPresent(
+            below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
   }
 
   private void picture(ObjectNode step, String name) {
@@ -171,7 +217,7 @@ public final class ChecklistFiles {
         for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
           String name = folder.relativize(file).toString().replace('\\', '/');
           boolean step = name.endsWith(".json") && name.contains("/") && !name.startsWith("lang/");
-          if (step && !listed.contains(name)) {
+          if (step && !listed.contains(name) && !setAside.contains(file)) {
             problems.add(Problem.error("checklist.step-not-listed", Where.file(name), name));
           }
         }
@@ -180,7 +226,10 @@ public final class ChecklistFiles {
   }
 
   private Optional<Path> find(String name) {
-    return folders.stream().map(f -> f.resolve(name)).filter(Files::isRegularFile).findFirst();
+    return folders.stream()
+        .map(f -> f.resolve(name))
+        .filter(f -> Files.isRegularFile(f) && !setAside.contains(f))
+        .findFirst();
   }
 
   private Optional<ObjectNode> object(String name, String schema) throws IOException {
@@ -191,6 +240,9 @@ public final class ChecklistFiles {
     }
     byte[] bytes = Files.readAllBytes(file.get());
     hashed.append(name).append(' ').append(Sha256.of(bytes)).append('\n');
+    if (!file.get().startsWith(folders.get(folders.size() - 1))) {
+      own.add(new OwnFile(name, Sha256.of(bytes), List.of()));
+    }
     Checked<ObjectNode> parsed = JsonFile.parse(bytes, name);
     problems.addAll(parsed.problems());
     if (!(parsed instanceof Checked.Ok<ObjectNode> ok)) {

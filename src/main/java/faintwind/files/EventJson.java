@@ -9,13 +9,16 @@ import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ChecklistChosen;
+import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileKind;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
@@ -35,7 +38,7 @@ final class EventJson {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String KINDS =
       "instrument, design, checklist, step-opened, step-finished, reading, answer, caution, clock,"
-          + " photo, waiver, part, note, file, calibration, in-force, correction";
+          + " clock-confirmed, meter, own-file, photo, waiver, part, note, file, calibration, in-force, correction";
 
   private EventJson() {}
 
@@ -70,6 +73,10 @@ final class EventJson {
       to.put("what", "caution").put("caution", e.caution());
     } else if (event instanceof ClockStarted e) {
       to.put("what", "clock").put("clock", e.clock()).put("duration_s", e.duration_s());
+    } else if (event instanceof ClockConfirmed e) {
+      to.put("what", "clock-confirmed").put("clock", e.clock());
+    } else if (event instanceof MeterChosen e) {
+      to.put("what", "meter").put("meter", e.meter());
     } else if (event instanceof Waived e) {
       to.put("what", "waiver").put("waived", e.what()).put("reason", e.reason());
     } else {
@@ -81,6 +88,9 @@ final class EventJson {
     if (event instanceof PhotoAdded e) {
       to.put("what", "photo").put("file", e.file()).put("sha256", e.sha256());
       to.put("caption", e.caption());
+    } else if (event instanceof OwnFileNoted e) {
+      to.put("what", "own-file").put("file", e.file());
+      to.put("sha256", e.sha256()).put("refused", e.refused());
     } else if (event instanceof PartRecorded e) {
       to.put("what", "part").put("part", e.part()).put("lot", e.lot());
       e.price().ifPresent(price -> to.put("price", price).put("currency", e.currency()));
@@ -125,6 +135,8 @@ final class EventJson {
           Optional.of(new QuestionAnswered(keys.text("question"), keys.text("choice")));
       case "caution" -> Optional.of(new CautionAcknowledged(keys.text("caution")));
       case "clock" -> Optional.of(new ClockStarted(keys.text("clock"), keys.number("duration_s")));
+      case "clock-confirmed" -> Optional.of(new ClockConfirmed(keys.text("clock")));
+      case "meter" -> Optional.of(new MeterChosen(keys.text("meter")));
       case "waiver" -> Optional.of(new Waived(keys.text("waived"), keys.text("reason")));
       default -> readThings(kind, keys);
     };
@@ -134,6 +146,12 @@ final class EventJson {
     return switch (kind) {
       case "photo" ->
           Optional.of(new PhotoAdded(keys.text("file"), keys.text("sha256"), keys.text("caption")));
+      case "own-file" ->
+          Optional.of(
+              new OwnFileNoted(
+                  keys.text("file"),
+                  keys.optionalText("sha256").orElse(""),
+                  keys.optionalText("refused").orElse("")));
       case "part" ->
           Optional.of(
               new PartRecorded(

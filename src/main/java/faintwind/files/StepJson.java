@@ -4,11 +4,14 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.guide.Caution;
 import faintwind.guide.Condition;
+import faintwind.guide.ProbePoint;
 import faintwind.guide.Question;
 import faintwind.guide.Reading;
 import faintwind.guide.ReadingBand;
+import faintwind.guide.Recorded;
 import faintwind.guide.Remedy;
 import faintwind.guide.Step;
+import faintwind.guide.Tips;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -107,7 +110,18 @@ final class StepJson {
                     ReadingVerdict.ofWord(band.path("verdict").asText())
                         .orElse(ReadingVerdict.STOP),
                     condition(band.path("when")),
-                    band.path("words").asText())));
+                    band.path("words").asText())),
+        optional(node, "tips").flatMap(StepJson::tips),
+        optional(node, "recorded").flatMap(kind -> Recorded.ofWord(kind.asText())));
+  }
+
+  /** The schema has the same closed list of points. */
+  private static Optional<Tips> tips(JsonNode node) {
+    return ProbePoint.ofWord(node.path("one").asText())
+        .flatMap(
+            one ->
+                ProbePoint.ofWord(node.path("other").asText())
+                    .map(other -> new Tips(node.path("scene").asText(), one, other)));
   }
 
   private Step.ClockSpec clock(JsonNode node) {

@@ -13,13 +13,25 @@ import java.util.Set;
  * @param sha256 hash over all its files, so that a changed text shows in the log
  * @param stages in physical order
  * @param remedies what patterns of readings mean
+ * @param ownFiles files of the teacher's own that lie over the shipped ones, used or refused
  */
 public record Checklist(
-    String id, String version, String sha256, List<Stage> stages, List<Remedy> remedies) {
+    String id,
+    String version,
+    String sha256,
+    List<Stage> stages,
+    List<Remedy> remedies,
+    List<OwnFile> ownFiles) {
 
   public Checklist {
     stages = List.copyOf(stages);
     remedies = List.copyOf(remedies);
+    ownFiles = List.copyOf(ownFiles);
+  }
+
+  /** The same with other notes on the files that lie over it. */
+  public Checklist withOwnFiles(List<OwnFile> files) {
+    return new Checklist(id, version, sha256, stages, remedies, files);
   }
 
   /** Every step, in order. */

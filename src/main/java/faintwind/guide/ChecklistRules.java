@@ -99,6 +99,38 @@ public final class ChecklistRules {
     }
   }
 
+  /**
+   * What protects people in a step and is missing in the copy laid over it: cautions, the gate it
+   * helps to open, gates before it, answers that end the way.
+   */
+  public static List<Problem> dropped(Step below, Step above, Where where) {
+    List<Problem> problems = new ArrayList<>();
+    for (Caution caution : below.cautions()) {
+      if (above.caution(caution.id()).isEmpty()) {
+        problems.add(Problem.error("checklist.caution-dropped", where, caution.id()));
+      }
+    }
+    Set<String> gates = new TreeSet<>(below.order().behind());
+    gates.removeAll(above.order().behind());
+    below.order().gate().filter(g -> !above.order().gate().equals(below.order().gate())).ifPresent(gates::add);
+    gates.forEach(gate -> problems.add(Problem.error("checklist.gate-dropped", where, gate)));
+    Set<String> kept = stops(above);
+    stops(below).stream()
+        .filter(stop -> !kept.contains(stop))
+        .forEach(stop -> problems.add(Problem.error("checklist.stop-dropped", where, stop)));
+    return problems;
+  }
+
+  private static Set<String> stops(Step step) {
+    Set<String> stops = new TreeSet<>();
+    for (Question question : step.asks().questions()) {
+      question.choices().stream()
+          .filter(choice -> choice.stop().isPresent())
+          .forEach(choice -> stops.add(question.id() + ": " + choice.id()));
+    }
+    return stops;
+  }
+
   private static Set<String> sorted() {
     return new TreeSet<>(GATES);
   }
@@ -123,7 +155,8 @@ public final class ChecklistRules {
   public static List<Problem> problems(Checklist checklist, DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>(Situation.values(sheet));
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> values.put(r.name(), 1.0)));
-    values.put("value", 1.0);
+    values.put(Reading.VALUE, 1.0);
+    values.put(Reading.METER_ERROR, 0.0);
     List<Problem> problems = new ArrayList<>();
     for (Step step : checklist.steps()) {
       for (Reading reading : step.asks().readings()) {

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -17,14 +18,28 @@ import java.util.TreeSet;
  * @param unit symbol of the unit it is judged in
  * @param expected what to expect, in words; may hold {@code {values}}
  * @param bands verdicts, the first that holds counts
+ * @param tips where the tips of the meter go
+ * @param recorded what it is in a recording of the logger
  */
 public record Reading(
-    String id, String label, String unit, String expected, List<ReadingBand> bands) {
+    String id,
+    String label,
+    String unit,
+    String expected,
+    List<ReadingBand> bands,
+    Optional<Tips> tips,
+    Optional<Recorded> recorded) {
   /**
    * What stands for a number beyond every range: far above any quantity of the instrument in any
    * unit it is judged in.
    */
   public static final double BEYOND = 1e30;
+
+  /** In a band: the reading in its unit. */
+  public static final String VALUE = "value";
+
+  /** In a band: half-width of what the meter may be wrong by at this value, in the same unit. */
+  public static final String METER_ERROR = "meter_error";
 
   public Reading {
     bands = List.copyOf(bands);
@@ -38,40 +53,59 @@ public record Reading(
     return "reading_" + id.replace('-', '_');
   }
 
-  /** Every name its bands use, without {@code value}. */
+  /** Every name its bands use, without {@code value} and {@code meter_error}. */
   public Set<String> names() {
     Set<String> names = new TreeSet<>();
     bands.forEach(band -> names.addAll(band.when().names()));
-    names.remove("value");
+    names.remove(VALUE);
+    names.remove(METER_ERROR);
     return names;
   }
 
   /**
-   * Judges an amount. A limit ({@code > 20 M}) is judged at both ends of what it allows and the
-   * worse verdict counts. An amount that no band speaks of is a stop.
+   * Judges an amount as if the meter were never wrong and had no end.
    *
    * @param values of the design and the other readings, by name
    * @return empty where a band needs a value that is not known
    */
   public Optional<Judgement> judge(Amount amount, Map<String, Double> values) {
-    double value = Math.min(amount.value(), BEYOND);
+    return judge(amount, values, Optional.empty());
+  }
+
+  /**
+   * Judges an amount. A limit ({@code > 20 M}) is judged at both ends of what it allows and the
+   * worse verdict counts. Over range is a limit too: more than the meter's largest range, and no
+   * more is known. An amount that no band speaks of is a stop.
+   *
+   * @param values of the design and the other readings, by name
+   * @param meter the meter that showed it
+   * @return empty where a band needs a value that is not known
+   */
+  public Optional<Judgement> judge(
+      Amount amount, Map<String, Double> values, Optional<MeterClass> meter) {
+    double value =
+        amount.bound() == Amount.Bound.OVER_RANGE
+            ? meter.map(m -> m.top(unit).orElse(BEYOND)).orElse(BEYOND)
+            : amount.value();
     double other =
         switch (amount.bound()) {
-          case EXACT, OVER_RANGE -> value;
-          case AT_LEAST -> BEYOND;
+          case EXACT -> value;
+          case AT_LEAST, OVER_RANGE -> BEYOND;
           case AT_MOST -> 0;
         };
-    Optional<Judgement> here = judge(value, values);
-    Optional<Judgement> there = judge(other, values);
+    Optional<Judgement> here = judgeAt(value, values, meter);
+    Optional<Judgement> there = judgeAt(other, values, meter);
     if (here.isEmpty() || there.isEmpty()) {
       return Optional.empty();
     }
     return there.get().verdict().compareTo(here.get().verdict()) > 0 ? there : here;
   }
 
-  private Optional<Judgement> judge(double value, Map<String, Double> values) {
+  private Optional<Judgement> judgeAt(
+      double value, Map<String, Double> values, Optional<MeterClass> meter) {
     Map<String, Double> all = new HashMap<>(values);
-    all.put("value", value);
+    all.put(VALUE, value);
+    all.put(METER_ERROR, error(value, meter));
     for (ReadingBand band : bands) {
       Optional<Boolean> holds = band.when().holds(all);
       if (holds.isEmpty()) {
@@ -82,5 +116,9 @@ public record Reading(
       }
     }
     return Optional.of(new Judgement(ReadingVerdict.STOP, ""));
+  }
+
+  private double error(double value, Optional<MeterClass> meter) {
+    return meter.map(m -> m.halfWidth(value, unit)).orElse(OptionalDouble.empty()).orElse(0);
   }
 }

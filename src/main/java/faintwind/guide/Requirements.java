@@ -151,7 +151,7 @@ final class Requirements {
     return situation
         .state()
         .reading(step.id(), reading.id())
-        .flatMap(line -> Verdicts.of(reading, line, values));
+        .flatMap(line -> Verdicts.of(reading, line, situation, values));
   }
 
   private Optional<Problem> reading(Step step, Reading reading) {

@@ -22,8 +22,10 @@ import java.util.regex.Pattern;
  * @param state replayed from the journal
  * @param designs what each design on record adds up to, in the order they were chosen
  * @param now the time
+ * @param meters the classes of meters that are known
  */
-public record Situation(InstrumentState state, List<DatedSheet> designs, OffsetDateTime now) {
+public record Situation(
+    InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
   private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
   private static final int DIGITS = 4;
 
@@ -32,6 +34,16 @@ public record Situation(InstrumentState state, List<DatedSheet> designs, OffsetD
 
   public Situation {
     designs = List.copyOf(designs);
+  }
+
+  /** The same without any meter: readings are taken as they are. */
+  public Situation(InstrumentState state, List<DatedSheet> designs, OffsetDateTime now) {
+    this(state, designs, now, Meters.NONE);
+  }
+
+  /** The meter in use at a time. */
+  public Optional<MeterClass> meterAt(OffsetDateTime when) {
+    return meters.at(state, when);
   }
 
   /** The sheet in force. */

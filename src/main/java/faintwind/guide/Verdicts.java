@@ -18,13 +18,22 @@ public final class Verdicts {
     return situation
         .state()
         .reading(step.id(), reading.id())
-        .flatMap(line -> of(reading, line, situation.values(checklist)));
+        .flatMap(line -> of(reading, line, situation, situation.values(checklist)));
   }
 
-  /** The judgement of one entry, also of one that is struck through. */
+  /**
+   * The judgement of one entry, also of one that is struck through, by the meter that was in use
+   * when it was made.
+   *
+   * @param values those of the situation, worked out once for many readings
+   */
   public static Optional<Reading.Judgement> of(
-      Reading reading, Standing<ReadingEntered> line, Map<String, Double> values) {
-    return reading.judge(inUnit(line.event().amount(), reading.unit()), values);
+      Reading reading,
+      Standing<ReadingEntered> line,
+      Situation situation,
+      Map<String, Double> values) {
+    return reading.judge(
+        inUnit(line.event().amount(), reading.unit()), values, situation.meterAt(line.at()));
   }
 
   /** An amount in another unit. */

@@ -2,6 +2,7 @@ package faintwind.job;
 
 import faintwind.files.InstrumentFolder;
 import faintwind.guide.Gate;
+import faintwind.guide.OwnFiles;
 import faintwind.guide.Question;
 import faintwind.guide.Reading;
 import faintwind.guide.Situation;
@@ -13,9 +14,12 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.MeterChosen;
+import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
@@ -24,10 +28,12 @@ import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +47,8 @@ import java.util.function.Supplier;
  * What is written is on disk when the method returns.
  */
 public final class Enter {
+  private static final String PROGRAM = "faintwind";
+
   private final InstrumentView view;
   private final Clock clock;
   private final Person person;
@@ -84,9 +92,29 @@ public final class Enter {
     }
   }
 
-  /** Writes an event that has nothing to be judged: a note, a part, a design, a file, a photo. */
+  /**
+   * Writes an event that has nothing to be judged: a note, a part, a design, a file, a photo.
+   *
+   * @throws IllegalArgumentException where the event has a way of its own, with its own rules
+   */
   public Checked<JournalEntry> plain(Optional<String> step, Event event) throws IOException {
+    if (isJudged(event)) {
+      throw new IllegalArgumentException(
+          "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
+    }
     return write(step, event);
+  }
+
+  private static boolean isJudged(Event event) {
+    return event instanceof StepFinished
+        || event instanceof ReadingEntered
+        || event instanceof QuestionAnswered
+        || event instanceof CautionAcknowledged
+        || event instanceof ClockStarted
+        || event instanceof ClockConfirmed
+        || event instanceof MeterChosen
+        || event instanceof Waived
+        || event instanceof Corrected;
   }
 
   /** Notes that a step was opened. */
@@ -111,9 +139,12 @@ public final class Enter {
   }
 
   private Optional<ReadingVerdict> verdict(Reading reading, Amount amount) {
-    Map<String, Double> values = new HashMap<>(situation().values(view.checklist()));
+    Situation now = situation();
+    Map<String, Double> values = new HashMap<>(now.values(view.checklist()));
     values.put(reading.name(), Math.min(amount.value(), Reading.BEYOND));
-    return reading.judge(amount, values).map(Reading.Judgement::verdict);
+    return reading
+        .judge(amount, values, now.meterAt(now.now()))
+        .map(Reading.Judgement::verdict);
   }
 
   /** An answer to a question. */
@@ -210,15 +241,35 @@ public final class Enter {
   /** Strikes an entry through; with a replacement, that stands in its place. */
   public Checked<JournalEntry> correct(String entry, String why, Optional<Event> replacement)
       throws IOException {
-    boolean stands =
-        view.state().lines().stream().anyMatch(line -> line.entry().equals(entry) && line.stands());
-    if (!stands) {
+    Optional<Standing<? extends Event>> struck =
+        view.state().lines().stream()
+            .filter(line -> line.entry().equals(entry) && line.stands())
+            .findFirst();
+    if (struck.isEmpty()) {
       return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    if (replacement.isPresent() && !isLike(struck.get().event(), replacement.get())) {
+      return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
     }
     if (why.isBlank()) {
       return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
     }
     return write(Optional.empty(), new Corrected(entry, why, replacement));
+  }
+
+  /** Whether an event can stand in another's place: of its kind, and about the same thing. */
+  private static boolean isLike(Event struck, Event replacement) {
+    if (struck instanceof ReadingEntered a && replacement instanceof ReadingEntered b) {
+      return a.reading().equals(b.reading());
+    }
+    if (struck instanceof QuestionAnswered a && replacement instanceof QuestionAnswered b) {
+      return a.question().equals(b.question());
+    }
+    boolean fixed =
+        replacement instanceof CautionAcknowledged
+            || replacement instanceof Waived
+            || replacement instanceof StepFinished;
+    return !fixed && struck.getClass().equals(replacement.getClass());
   }
 
   /** Corrects a typed reading: the earlier entry is struck through, the new one stands. */
@@ -236,6 +287,23 @@ public final class Enter {
     return event instanceof Checked.Ok<Event> ok
         ? correct(entry, why, Optional.of(ok.value()))
         : Checked.refused(event.problems());
+  }
+
+  /** Chooses the class of meter that is used from now on. */
+  public Checked<JournalEntry> meter(String id) throws IOException {
+    return view.meters().find(id).isPresent()
+        ? write(Optional.empty(), new MeterChosen(id))
+        : Checked.refused(Problem.error("enter.unknown-meter", Where.NOWHERE, id));
+  }
+
+  /** Says that the computer's time is right, so that the step's clock counts as it shows. */
+  public Checked<JournalEntry> confirmTime(String stepId) throws IOException {
+    return ofStep(
+        stepId,
+        step ->
+            step.asks().clock().isPresent()
+                ? Checked.ok(new ClockConfirmed(step.asks().clock().get().id()))
+                : unknown(step, "clock"));
   }
 
   private interface EventOfStep {
@@ -261,9 +329,14 @@ public final class Enter {
     if (person.name().isBlank()) {
       return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
     }
-    JournalEntry entry =
-        new JournalEntry(person.ids().get(), OffsetDateTime.now(clock), person.name(), step, event);
-    new InstrumentFolder(view.path()).append(List.of(entry));
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    List<JournalEntry> entries = new ArrayList<>();
+    for (OwnFileNoted noted : OwnFiles.toNote(view.checklist(), view.state())) {
+      entries.add(new JournalEntry(person.ids().get(), now, PROGRAM, Optional.empty(), noted));
+    }
+    JournalEntry entry = new JournalEntry(person.ids().get(), now, person.name(), step, event);
+    entries.add(entry);
+    new InstrumentFolder(view.path()).append(entries);
     return Checked.ok(entry);
   }
 

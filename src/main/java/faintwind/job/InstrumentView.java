@@ -2,7 +2,9 @@ package faintwind.job;
 
 import faintwind.files.ChecklistFiles;
 import faintwind.files.InstrumentFolder;
+import faintwind.files.MeterFiles;
 import faintwind.guide.Checklist;
+import faintwind.guide.Meters;
 import faintwind.guide.Progress;
 import faintwind.guide.Situation;
 import faintwind.guide.Situation.DatedSheet;
@@ -28,7 +30,8 @@ import java.util.function.Function;
  * @param state replayed from the journal
  * @param designs what each design on record adds up to
  * @param writable whether entries may be made; false where a problem is an error
- * @param problems of the folder
+ * @param problems of the folder and of a teacher's files in it
+ * @param meters the classes of meters that are known
  */
 public record InstrumentView(
     Path path,
@@ -36,7 +39,8 @@ public record InstrumentView(
     InstrumentState state,
     List<DatedSheet> designs,
     boolean writable,
-    List<Problem> problems) {
+    List<Problem> problems,
+    Meters meters) {
 
   public InstrumentView {
     designs = List.copyOf(designs);
@@ -57,11 +61,23 @@ public record InstrumentView(
     String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
     List<DatedSheet> designs = sheets(opened.state(), sheetOf);
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
-    return ChecklistFiles.forInstrument(path, name, "en")
-        .map(
-            checklist ->
-                new InstrumentView(
-                    path, checklist, opened.state(), designs, writable, opened.problems()));
+    Checked<Meters> meters = MeterFiles.read(ChecklistFiles.ownFolders(path));
+    Checked<Checklist> read = ChecklistFiles.forInstrument(path, name, "en");
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    if (read.isOk()) {
+      problems.addAll(read.problems());
+    }
+    problems.addAll(meters.problems());
+    return read.map(
+        checklist ->
+            new InstrumentView(
+                path,
+                checklist,
+                opened.state(),
+                designs,
+                writable,
+                problems,
+                meters.fold((known, notes) -> known, none -> Meters.NONE)));
   }
 
   private static List<DatedSheet> sheets(
@@ -79,7 +95,7 @@ public record InstrumentView(
 
   /** What verdicts and gates depend on, at a time. */
   public Situation situation(OffsetDateTime now) {
-    return new Situation(state, designs, now);
+    return new Situation(state, designs, now, meters);
   }
 
   /** Where every step stands at a time. */

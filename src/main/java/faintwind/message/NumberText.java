@@ -78,6 +78,12 @@ public final class NumberText {
     return UnitSymbols.convert(value, entry(from).unit(), entry(to).unit());
   }
 
+  /** Whether two symbols are known and measure the same kind of quantity. */
+  public static boolean measureTheSame(String unit, String other) {
+    Optional<QuantityKind> kind = UnitSymbols.find(unit).map(UnitSymbols.Entry::kind);
+    return kind.isPresent() && kind.equals(UnitSymbols.find(other).map(UnitSymbols.Entry::kind));
+  }
+
   static UnitSymbols.Entry entry(String unit) {
     return UnitSymbols.find(unit)
         .orElseThrow(() -> new IllegalArgumentException("unit = " + unit + ", not known"));

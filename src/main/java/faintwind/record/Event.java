@@ -43,8 +43,31 @@ public sealed interface Event {
   /** A caution was read; name and time are the entry's. */
   record CautionAcknowledged(String caution) implements Event {}
 
+  /** The class of meter that is used from here on, by its id. */
+  record MeterChosen(String meter) implements Event {}
+
   /** A clock was started: pot life, cure, warm-up. */
   record ClockStarted(String clock, double duration_s) implements Event {}
+
+  /** The person says that the computer's time is right, so that the clock has ended. */
+  record ClockConfirmed(String clock) implements Event {}
+
+  /**
+   * A checklist file of the teacher's own was used in place of the shipped one, or was refused.
+   *
+   * @param file name in the checklist, such as {@code 04-assemble/coat-parts.json}
+   * @param sha256 hash of the file; empty where it is not used any more
+   * @param refused why it was not used; empty where it was
+   */
+  record OwnFileNoted(String file, String sha256, String refused) implements Event {
+    /** The word for what happened: used, refused or gone. */
+    public String kind() {
+      if (sha256.isEmpty()) {
+        return "gone";
+      }
+      return refused.isEmpty() ? "used" : "refused";
+    }
+  }
 
   /** A photo was kept. {@code file} is relative to the folder. */
   record PhotoAdded(String file, String sha256, String caption) implements Event {}

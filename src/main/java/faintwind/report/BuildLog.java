@@ -215,6 +215,8 @@ public final class BuildLog {
         || event instanceof Event.CalibrationMade
         || event instanceof Event.CalibrationPutInForce
         || event instanceof Event.ChecklistChosen
+        || event instanceof Event.MeterChosen
+        || event instanceof Event.OwnFileNoted
         || event instanceof Event.InstrumentCreated;
   }
 }

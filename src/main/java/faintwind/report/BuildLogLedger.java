@@ -6,7 +6,9 @@ import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.ChecklistChosen;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Standing;
 import java.util.List;
 
@@ -57,6 +59,10 @@ final class BuildLogLedger {
       return words.text("build-log.in-force", e.file());
     } else if (event instanceof ChecklistChosen e) {
       return words.text("build-log.checklist-chosen", e.checklist(), e.version(), e.sha256());
+    } else if (event instanceof MeterChosen e) {
+      return words.text("build-log.meter", e.meter());
+    } else if (event instanceof OwnFileNoted e) {
+      return words.text("build-log.own-file." + e.kind(), e.file(), e.sha256(), e.refused());
     } else if (event instanceof InstrumentCreated e) {
       return words.text("build-log.created", e.name());
     }

@@ -12,11 +12,14 @@ import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ChecklistChosen;
+import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
@@ -68,6 +71,8 @@ final class EventWords {
       long seconds = Math.round(e.duration_s());
       String time = Figures.duration(words, Duration.ofSeconds(seconds));
       return words.text("window.record.clock", clock(at, e.clock()), time);
+    } else if (event instanceof ClockConfirmed e) {
+      return words.text("window.record.clock-confirmed", clock(at, e.clock()));
     } else if (event instanceof NoteWritten e) {
       return e.text();
     } else if (event instanceof StepFinished) {
@@ -106,6 +111,10 @@ final class EventWords {
           : words.text("window.record.design-why", e.why());
     } else if (event instanceof ChecklistChosen e) {
       return words.text("window.record.checklist", e.checklist(), e.version());
+    } else if (event instanceof MeterChosen e) {
+      return words.text("window.record.meter", e.meter());
+    } else if (event instanceof OwnFileNoted e) {
+      return words.text("window.record.own-file." + e.kind(), e.file(), e.sha256(), e.refused());
     } else if (event instanceof PhotoAdded e) {
       return words.text("window.record.photo", e.caption().isEmpty() ? e.file() : e.caption());
     } else if (event instanceof PartRecorded e) {
