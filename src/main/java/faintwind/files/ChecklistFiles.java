@@ -173,8 +173,7 @@ public final class ChecklistFiles {
         .fold(
             (node, notes) -> StepJson.read(node, Where.file(name), unneeded),
             broken -> Optional.<Step>empty())
-        .ifPresent(
-            below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
+        .ifPresent(below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
   }
 
   private void picture(ObjectNode step, String name) {

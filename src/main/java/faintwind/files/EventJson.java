@@ -38,7 +38,8 @@ final class EventJson {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String KINDS =
       "instrument, design, checklist, step-opened, step-finished, reading, answer, caution, clock,"
-          + " clock-confirmed, meter, own-file, photo, waiver, part, note, file, calibration, in-force, correction";
+          + " clock-confirmed, meter, own-file, photo, waiver, part, note, file, calibration,"
+          + " in-force, correction";
 
   private EventJson() {}
 

@@ -96,8 +96,7 @@ final class OwnChecklist {
     List<OwnFile> files = new ArrayList<>(ok.value().ownFiles());
     List<Problem> notes = new ArrayList<>(ok.notes());
     for (Map.Entry<Path, List<Problem>> broken : setAside.entrySet()) {
-      files.add(
-          new OwnFile(name(broken.getKey()), Sha256.of(broken.getKey()), broken.getValue()));
+      files.add(new OwnFile(name(broken.getKey()), Sha256.of(broken.getKey()), broken.getValue()));
       notes.addAll(broken.getValue());
     }
     return Checked.ok(ok.value().withOwnFiles(files), notes);

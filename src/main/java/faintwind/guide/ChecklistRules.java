@@ -112,7 +112,11 @@ public final class ChecklistRules {
     }
     Set<String> gates = new TreeSet<>(below.order().behind());
     gates.removeAll(above.order().behind());
-    below.order().gate().filter(g -> !above.order().gate().equals(below.order().gate())).ifPresent(gates::add);
+    below
+        .order()
+        .gate()
+        .filter(g -> !above.order().gate().equals(below.order().gate()))
+        .ifPresent(gates::add);
     gates.forEach(gate -> problems.add(Problem.error("checklist.gate-dropped", where, gate)));
     Set<String> kept = stops(above);
     stops(below).stream()

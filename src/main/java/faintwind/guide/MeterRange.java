@@ -14,8 +14,17 @@ public record MeterRange(String unit, double top, double step, double share, dou
   public MeterRange {
     if (!(top > 0) || !(step > 0) || !(share >= 0) || !(counts >= 0)) {
       throw new IllegalArgumentException(
-          "range to " + top + " " + unit + ", step " + step + ", share " + share + ", counts "
-              + counts + "; allowed: top and step above 0, the others from 0");
+          "range to "
+              + top
+              + " "
+              + unit
+              + ", step "
+              + step
+              + ", share "
+              + share
+              + ", counts "
+              + counts
+              + "; allowed: top and step above 0, the others from 0");
     }
   }
 

@@ -142,9 +142,7 @@ public final class Enter {
     Situation now = situation();
     Map<String, Double> values = new HashMap<>(now.values(view.checklist()));
     values.put(reading.name(), Math.min(amount.value(), Reading.BEYOND));
-    return reading
-        .judge(amount, values, now.meterAt(now.now()))
-        .map(Reading.Judgement::verdict);
+    return reading.judge(amount, values, now.meterAt(now.now())).map(Reading.Judgement::verdict);
   }
 
   /** An answer to a question. */

@@ -186,7 +186,8 @@ final class BuildLogSteps {
             .isPresent();
     String verdict =
         (counts
-                ? Verdicts.of(reading, line, content.situation(), values).map(Reading.Judgement::verdict)
+                ? Verdicts.of(reading, line, content.situation(), values)
+                    .map(Reading.Judgement::verdict)
                 : entered.verdict())
             .map(words::verdict)
             .orElse("");

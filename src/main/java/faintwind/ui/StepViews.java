@@ -143,7 +143,8 @@ final class StepViews {
   }
 
   private Answer answer(Reading reading, Standing<ReadingEntered> line, Situation situation) {
-    Optional<Reading.Judgement> judged = Verdicts.of(reading, line, situation, situation.values(checklist));
+    Optional<Reading.Judgement> judged =
+        Verdicts.of(reading, line, situation, situation.values(checklist));
     boolean today = line.at().toLocalDate().equals(situation.now().toLocalDate());
     return new Answer(
         line.event().typed(),
