@@ -110,7 +110,8 @@ public final class VirtualSource implements SampleSource {
             OptionalDouble.of(stamp_s),
             OptionalDouble.of(sample.signal()),
             air,
-            OptionalDouble.of(sample.supply_V())),
+            OptionalDouble.of(sample.supply_V()),
+            none),
         time.now());
   }
 

@@ -97,6 +97,7 @@ public final class RunFileWriter implements Closeable {
       case PRESSURE -> scaled(row.air().pressure_Pa(), 0.01, 0);
       case HUMIDITY -> scaled(row.air().relativeHumidity(), 100, 0);
       case SUPPLY -> row.supply_V();
+      case TERMINAL -> scaled(row.terminal_K(), 1, -273.15);
     };
   }
 

@@ -125,7 +125,14 @@ public final class LiveRecording implements Closeable {
     }
     last_s = time_s;
     LiveRow row =
-        new LiveRow(time_s, sample.signal(), sample.air(), sample.supply_V(), gap, received);
+        new LiveRow(
+            time_s,
+            sample.signal(),
+            sample.air(),
+            sample.supply_V(),
+            sample.terminal_K(),
+            gap,
+            received);
     gap = Optional.empty();
     RunFileWriter open = writer == null ? begin(row) : writer;
     open.append(row);

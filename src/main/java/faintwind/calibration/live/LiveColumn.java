@@ -5,7 +5,9 @@ public enum LiveColumn {
   AIR("air_C"),
   PRESSURE("pressure_hPa"),
   HUMIDITY("rh_pct"),
-  SUPPLY("supply_V");
+  SUPPLY("supply_V"),
+  /** Temperature of a compensated meter's own terminals. */
+  TERMINAL("terminal_C");
 
   private final String column;
 

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param signal in the recording's unit; empty where the source gave none
  * @param air what the row says of the air
  * @param supply_V heater supply at the balls, V
+ * @param terminal_K temperature of a compensated meter's own terminals, K
  * @param gap why the record has a break just before this row, where it has one
  * @param received when the row arrived
  */
@@ -20,5 +21,6 @@ public record LiveRow(
     OptionalDouble signal,
     LogAir air,
     OptionalDouble supply_V,
+    OptionalDouble terminal_K,
     Optional<LiveGap> gap,
     Instant received) {}

@@ -10,6 +10,12 @@ import java.util.OptionalDouble;
  * @param signal in the recording's unit; empty where the cell was empty
  * @param air what the reading says of the air
  * @param supply_V heater supply at the balls, V
+ * @param terminal_K temperature of a compensated meter's own terminals, K
  */
 public record LiveSample(
-    OptionalDouble time_s, OptionalDouble signal, LogAir air, OptionalDouble supply_V) {}
+    
+    OptionalDouble time_s,
+    OptionalDouble signal,
+    LogAir air,
+    OptionalDouble supply_V,
+    OptionalDouble terminal_K) {}

@@ -1,0 +1,33 @@
+package faintwind.calibration.profile;
+
+import java.util.List;
+
+/**
+ * How a line is cut into cells.
+ *
+ * @param delimiter between cells; a blank stands for any number of blanks and tabs
+ * @param decimalMark of its numbers: point or comma
+ * @param headerLines lines before the first reading of a file; the last of them carries the names
+ * @param comment what a line that is no reading begins with; empty for nothing
+ * @param missing words that stand for a value that was not there
+ */
+public record LineForm(
+    char delimiter, char decimalMark, int headerLines, String comment, List<String> missing) {
+
+  /** Comma and point, one row of names, comments with #. */
+  public static final LineForm RUN_FILE = new LineForm(',', '.', 1, "#", List.of());
+
+  public LineForm {
+    missing = List.copyOf(missing);
+    if (decimalMark != '.' && decimalMark != ',') {
+      throw new IllegalArgumentException("decimalMark = " + decimalMark + ", allowed . or ,");
+    }
+    if (headerLines < 0) {
+      throw new IllegalArgumentException("headerLines = " + headerLines + ", allowed from 0");
+    }
+  }
+
+  boolean isMissing(String cell) {
+    return cell.isEmpty() || missing.contains(cell);
+  }
+}

@@ -1,0 +1,158 @@
+package faintwind.calibration.profile;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.time.temporal.TemporalAccessor;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the times of one log, in seconds. A plain number keeps its own origin; a date or a time of
+ * day counts from the first one read, and goes on past midnight. Times without an offset are taken
+ * as they stand: where clocks are set back in autumn, the time goes back.
+ */
+final class LineTime {
+  private static final Pattern CLOCK =
+      Pattern.compile("(\\d{1,4}):([0-5]\\d)(?::([0-5]\\d)(?:[.,](\\d{1,9}))?)?");
+  private static final double DAY_S = 86_400;
+
+  private final TimeColumn column;
+  private final char decimalMark;
+  private final Optional<DateTimeFormatter> pattern;
+  private final Unwrap turns;
+  private OptionalDouble origin_s = OptionalDouble.empty();
+  private Optional<OffsetDateTime> start = Optional.empty();
+
+  /**
+   * Times in the form of a column.
+   *
+   * @throws IllegalArgumentException where the pattern is none; see {@link #formatter}
+   */
+  LineTime(TimeColumn column, char decimalMark) {
+    this.column = column;
+    this.decimalMark = decimalMark;
+    this.pattern =
+        column.pattern().isEmpty() ? Optional.empty() : Optional.of(formatter(column.pattern()));
+    this.turns = new Unwrap(column.form().isNumber() ? column.wrapsAt().orElse(0) : DAY_S);
+  }
+
+  /**
+   * The form that a pattern stands for.
+   *
+   * @throws IllegalArgumentException where it is none
+   */
+  static DateTimeFormatter formatter(String pattern) {
+    return new DateTimeFormatterBuilder()
+        .parseCaseInsensitive()
+        .appendPattern(pattern)
+        .toFormatter(Locale.ENGLISH);
+  }
+
+  /** When the origin of the times was, where the times tell it. */
+  Optional<OffsetDateTime> start() {
+    return start;
+  }
+
+  /** Seconds; empty where the text has not the form. */
+  OptionalDouble read(String text) {
+    return switch (column.form()) {
+      case RECEIVED -> OptionalDouble.empty();
+      case ISO -> iso(text);
+      case CLOCK -> fromOrigin(clock(text, DAY_S));
+      case ELAPSED -> clock(text, Double.POSITIVE_INFINITY);
+      case PATTERN -> byPattern(text);
+      case DAYS, HOURS, MINUTES, SECONDS, MILLISECONDS, MICROSECONDS -> number(text);
+    };
+  }
+
+  private OptionalDouble number(String text) {
+    OptionalDouble read = LineNumber.parse(text, decimalMark);
+    if (read.isEmpty()) {
+      return read;
+    }
+    double value = read.getAsDouble();
+    double counted = column.wrapsAt().isPresent() ? turns.next(value) : value;
+    return OptionalDouble.of(counted * column.form().unit_s());
+  }
+
+  private OptionalDouble iso(String text) {
+    String plain = text.replace(',', '.').replaceFirst("^(\\S+) +(?=\\d)", "$1T");
+    try {
+      return date(
+          DateTimeFormatter.ISO_DATE_TIME.parseBest(
+              plain, OffsetDateTime::from, LocalDateTime::from));
+    } catch (DateTimeException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  private OptionalDouble byPattern(String text) {
+    try {
+      TemporalAccessor read =
+          pattern
+              .orElseThrow()
+              .parseBest(
+                  text,
+                  OffsetDateTime::from,
+                  LocalDateTime::from,
+                  LocalTime::from,
+                  LocalDate::from);
+      if (read instanceof LocalTime time) {
+        return fromOrigin(OptionalDouble.of(time.toNanoOfDay() / 1e9));
+      }
+      return read instanceof LocalDate ? OptionalDouble.empty() : date(read);
+    } catch (DateTimeException e) {
+      return OptionalDouble.empty();
+    }
+  }
+
+  private OptionalDouble date(TemporalAccessor read) {
+    OffsetDateTime at =
+        read instanceof OffsetDateTime known
+            ? known
+            : LocalDateTime.from(read).atOffset(ZoneOffset.UTC);
+    if (origin_s.isEmpty() && read instanceof OffsetDateTime) {
+      start = Optional.of(at);
+    }
+    double whole_s = at.toEpochSecond();
+    if (origin_s.isEmpty()) {
+      origin_s = OptionalDouble.of(whole_s + at.getNano() / 1e9);
+    }
+    // whole seconds first: a date in seconds leaves few digits for the fraction
+    double first_s = Math.floor(origin_s.getAsDouble());
+    return OptionalDouble.of(
+        (whole_s - first_s) + (at.getNano() / 1e9 - (origin_s.getAsDouble() - first_s)));
+  }
+
+  private OptionalDouble fromOrigin(OptionalDouble ofDay_s) {
+    if (ofDay_s.isEmpty()) {
+      return ofDay_s;
+    }
+    double counted_s = turns.next(ofDay_s.getAsDouble());
+    if (origin_s.isEmpty()) {
+      origin_s = OptionalDouble.of(counted_s);
+    }
+    return OptionalDouble.of(counted_s - origin_s.getAsDouble());
+  }
+
+  private static OptionalDouble clock(String text, double below_s) {
+    Matcher m = CLOCK.matcher(text);
+    if (!m.matches()) {
+      return OptionalDouble.empty();
+    }
+    double second = m.group(3) == null ? 0 : Double.parseDouble(m.group(3));
+    double part = m.group(4) == null ? 0 : Double.parseDouble("0." + m.group(4));
+    double time_s =
+        3600 * Double.parseDouble(m.group(1)) + 60 * Double.parseDouble(m.group(2)) + second + part;
+    return time_s < below_s ? OptionalDouble.of(time_s) : OptionalDouble.empty();
+  }
+}

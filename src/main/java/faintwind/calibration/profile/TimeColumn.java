@@ -1,0 +1,47 @@
+package faintwind.calibration.profile;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Where the time stands in a line.
+ *
+ * @param form its form
+ * @param column which; empty only for {@link TimeForm#RECEIVED}
+ * @param date a column of its own for the date, put before the time with a blank between
+ * @param pattern for {@link TimeForm#PATTERN}: letters of Java's DateTimeFormatter, such as {@code
+ *     dd.MM.uuuu HH:mm:ss}; empty otherwise
+ * @param wrapsAt where a plain number starts again at 0: the size of its whole turn
+ */
+public record TimeColumn(
+    TimeForm form,
+    Optional<ColumnRef> column,
+    Optional<ColumnRef> date,
+    String pattern,
+    OptionalDouble wrapsAt) {
+  public TimeColumn {
+    if (column.isEmpty() != (form == TimeForm.RECEIVED)) {
+      throw new IllegalArgumentException("form = " + form + ", column = " + column);
+    }
+    if (form == TimeForm.PATTERN == pattern.isEmpty()) {
+      throw new IllegalArgumentException("form = " + form + ", pattern = " + pattern);
+    }
+  }
+
+  /** Seconds as a plain number. */
+  public static TimeColumn seconds(ColumnRef column) {
+    return of(TimeForm.SECONDS, column);
+  }
+
+  /** A form that needs nothing beside its column. */
+  public static TimeColumn of(TimeForm form, ColumnRef column) {
+    return new TimeColumn(
+        form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty());
+  }
+
+  /** The time of arrival. */
+  public static TimeColumn received() {
+    return new TimeColumn(
+        TimeForm.RECEIVED, Optional.empty(), Optional.empty(), "", OptionalDouble.empty());
+  }
+}
