@@ -13,7 +13,6 @@ import java.util.OptionalDouble;
  * @param terminal_K temperature of a compensated meter's own terminals, K
  */
 public record LiveSample(
-    
     OptionalDouble time_s,
     OptionalDouble signal,
     LogAir air,

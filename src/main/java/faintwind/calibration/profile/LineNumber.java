@@ -3,7 +3,9 @@ package faintwind.calibration.profile;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
 
-/** A number as a logger writes it: digits, one decimal mark, sign, exponent. Nothing else is one. */
+/**
+ * A number as a logger writes it: digits, one decimal mark, sign, exponent. Nothing else is one.
+ */
 final class LineNumber {
   private static final Pattern POINT =
       Pattern.compile("[-+]?(\\d{1,30}\\.?\\d{0,30}|\\.\\d{1,30})([eE][-+]?\\d{1,3})?");

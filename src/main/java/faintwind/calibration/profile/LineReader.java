@@ -53,9 +53,7 @@ public final class LineReader {
     this.source = source;
     this.time = new LineTime(profile.time(), profile.lines().decimalMark());
     this.turns = new HashMap<>();
-    profile
-        .columns()
-        .forEach(c -> c.wrapsAt().ifPresent(turn -> turns.put(c, new Unwrap(turn))));
+    profile.columns().forEach(c -> c.wrapsAt().ifPresent(turn -> turns.put(c, new Unwrap(turn))));
   }
 
   public ImportProfile profile() {
@@ -176,11 +174,9 @@ public final class LineReader {
       if (!problems.isEmpty()) {
         return new LineOutcome.Unreadable(problems);
       }
-      LogAir air =
-          new LogAir(value(Meaning.AIR), value(Meaning.PRESSURE), value(Meaning.HUMIDITY));
+      LogAir air = new LogAir(value(Meaning.AIR), value(Meaning.PRESSURE), value(Meaning.HUMIDITY));
       LiveSample sample =
-          new LiveSample(
-              time_s, signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
+          new LiveSample(time_s, signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
       return new LineOutcome.Row(sample, notes);
     }
 
@@ -190,8 +186,7 @@ public final class LineReader {
         for (char rival : RIVALS.toCharArray()) {
           if (LineCells.split(line, rival).size() >= lastNeeded()) {
             String asked = word(profile.lines().delimiter());
-            problems.add(
-                problem("import.delimiter", "delimiter", shown(line), asked, word(rival)));
+            problems.add(problem("import.delimiter", "delimiter", shown(line), asked, word(rival)));
             return true;
           }
         }

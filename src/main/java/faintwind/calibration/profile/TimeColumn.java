@@ -35,8 +35,7 @@ public record TimeColumn(
 
   /** A form that needs nothing beside its column. */
   public static TimeColumn of(TimeForm form, ColumnRef column) {
-    return new TimeColumn(
-        form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty());
+    return new TimeColumn(form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty());
   }
 
   /** The time of arrival. */
