@@ -1,18 +1,13 @@
 package faintwind.calibration.profile;
 
-import faintwind.calibration.live.LiveSample;
-import faintwind.calibration.speed.LogAir;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.TreeSet;
 
 /**
@@ -20,8 +15,6 @@ import java.util.TreeSet;
  * field of the profile that it does not fit; nothing is guessed. For one log and one thread.
  */
 public final class LineReader {
-  private static final String RIVALS = ";,\t ";
-
   private final ImportProfile profile;
   private final Begin begin;
   private final String source;
@@ -112,8 +105,7 @@ public final class LineReader {
         return unreadable(missing);
       }
     }
-    Row row = new Row(line, cells);
-    LineOutcome outcome = row.outcome();
+    LineOutcome outcome = new RowReading(this, line, cells).outcome();
     if (outcome instanceof LineOutcome.Unreadable bad) {
       return unreadable(bad.problems());
     }
@@ -142,165 +134,31 @@ public final class LineReader {
     return wanted.stream().map(name -> problem("import.name", name, found, name)).toList();
   }
 
-  private Problem problem(String id, String field, String found, String... details) {
-    Where where = Where.file(source).atLine(number).atColumn(field);
-    return Problem.error(id, where, found, details);
+  List<String> names() {
+    return names;
   }
 
-  private static String shown(String text) {
+  OptionalDouble time_s(String text) {
+    return time.read(text);
+  }
+
+  /** The counter of a column, followed over its wrap. */
+  double counted(ValueColumn column, double counter) {
+    Unwrap wrap = turns.get(column);
+    return wrap == null ? counter : wrap.next(counter);
+  }
+
+  Where where(String field) {
+    return Where.file(source).atLine(number).atColumn(field);
+  }
+
+  Problem problem(String id, String field, String found, String... details) {
+    return Problem.error(id, where(field), found, details);
+  }
+
+  static String shown(String text) {
     String plain = text.replaceAll("\\p{Cntrl}", " ");
     return plain.length() <= 80 ? plain : plain.substring(0, 80).strip() + "…";
-  }
-
-  /** One line that should be a reading. */
-  private final class Row {
-    private final String line;
-    private final List<String> cells;
-    private final List<Problem> problems = new ArrayList<>();
-    private final List<Problem> notes = new ArrayList<>();
-    private final Map<Meaning, Double> values = new EnumMap<>(Meaning.class);
-
-    Row(String line, List<String> cells) {
-      this.line = line;
-      this.cells = cells;
-    }
-
-    LineOutcome outcome() {
-      if (wrongDelimiter()) {
-        return new LineOutcome.Unreadable(problems);
-      }
-      OptionalDouble time_s = time();
-      profile.columns().forEach(this::take);
-      if (!problems.isEmpty()) {
-        return new LineOutcome.Unreadable(problems);
-      }
-      LogAir air = new LogAir(value(Meaning.AIR), value(Meaning.PRESSURE), value(Meaning.HUMIDITY));
-      LiveSample sample =
-          new LiveSample(time_s, signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
-      return new LineOutcome.Row(sample, notes);
-    }
-
-    private boolean wrongDelimiter() {
-      boolean one = cells.size() == 1 && lastNeeded() > 1;
-      if (one) {
-        for (char rival : RIVALS.toCharArray()) {
-          if (LineCells.split(line, rival).size() >= lastNeeded()) {
-            String asked = word(profile.lines().delimiter());
-            problems.add(problem("import.delimiter", "delimiter", shown(line), asked, word(rival)));
-            return true;
-          }
-        }
-      }
-      return false;
-    }
-
-    private int lastNeeded() {
-      int last = profile.time().column().map(c -> c.index(names).orElse(0) + 1).orElse(0);
-      for (ValueColumn column : profile.columns()) {
-        last = Math.max(last, column.column().index(names).orElse(0) + 1);
-      }
-      return last;
-    }
-
-    private OptionalDouble time() {
-      if (profile.time().form() == TimeForm.RECEIVED) {
-        return OptionalDouble.empty();
-      }
-      List<String> parts = new ArrayList<>();
-      profile.time().date().flatMap(ref -> cell(ref, "time.date_column")).ifPresent(parts::add);
-      profile.time().column().flatMap(ref -> cell(ref, "time.column")).ifPresent(parts::add);
-      int wanted = profile.time().date().isPresent() ? 2 : 1;
-      if (parts.size() < wanted) {
-        return OptionalDouble.empty();
-      }
-      String text = String.join(" ", parts);
-      OptionalDouble read = time.read(text);
-      if (read.isEmpty()) {
-        problems.add(timeProblem(text));
-      }
-      return read;
-    }
-
-    private Problem timeProblem(String text) {
-      TimeForm form = profile.time().form();
-      char mark = profile.lines().decimalMark();
-      if (form.isNumber() && LineNumber.parse(text, LineNumber.other(mark)).isPresent()) {
-        return markProblem(text);
-      }
-      return form == TimeForm.PATTERN
-          ? problem("import.time-pattern", "time.pattern", shown(text), profile.time().pattern())
-          : problem("import.time", "time.as", shown(text), form.word());
-    }
-
-    private Problem markProblem(String text) {
-      char mark = profile.lines().decimalMark();
-      return problem("import.decimal-mark", "decimal_mark", shown(text), String.valueOf(mark));
-    }
-
-    private void take(ValueColumn column) {
-      String field = "columns, " + column.meaning().word();
-      Optional<String> there = cell(column.column(), field);
-      if (there.isEmpty()) {
-        return;
-      }
-      String text = column.around().strip(there.get());
-      if (profile.lines().isMissing(there.get()) || profile.lines().isMissing(text)) {
-        return;
-      }
-      char mark = profile.lines().decimalMark();
-      OptionalDouble read = LineNumber.parse(text, mark);
-      if (read.isEmpty()) {
-        boolean other = LineNumber.parse(text, LineNumber.other(mark)).isPresent();
-        problems.add(other ? markProblem(text) : problem("import.number", field, shown(text)));
-        return;
-      }
-      keep(column, field, read.getAsDouble());
-    }
-
-    private void keep(ValueColumn column, String field, double number) {
-      Unwrap wrap = turns.get(column);
-      double counted = wrap == null ? number : wrap.next(number);
-      double value = counted * column.scale() + column.shift();
-      if (column.meaning() == Meaning.SIGNAL) {
-        values.put(Meaning.SIGNAL, value);
-        return;
-      }
-      double si = column.unit().toSi(value);
-      if (column.meaning().isPossible(si)) {
-        values.put(column.meaning(), si);
-      } else {
-        Where where = Where.file(source).atLine(LineReader.this.number).atColumn(field);
-        notes.add(
-            Problem.warning(
-                "import.impossible", where, String.valueOf(number), column.unit().word()));
-      }
-    }
-
-    private Optional<String> cell(ColumnRef ref, String field) {
-      OptionalInt index = ref.index(names);
-      if (index.isPresent() && index.getAsInt() < cells.size()) {
-        return Optional.of(cells.get(index.getAsInt()));
-      }
-      problems.add(
-          problem("import.cells", field, String.valueOf(cells.size()), ref.text(), shown(line)));
-      return Optional.empty();
-    }
-
-    private OptionalDouble signal() {
-      if (values.containsKey(Meaning.HEATED) || values.containsKey(Meaning.REFERENCE)) {
-        OptionalDouble heated = value(Meaning.HEATED);
-        OptionalDouble reference = value(Meaning.REFERENCE);
-        return heated.isPresent() && reference.isPresent()
-            ? OptionalDouble.of(heated.getAsDouble() - reference.getAsDouble())
-            : OptionalDouble.empty();
-      }
-      return value(Meaning.SIGNAL);
-    }
-
-    private OptionalDouble value(Meaning meaning) {
-      Double value = values.get(meaning);
-      return value == null ? OptionalDouble.empty() : OptionalDouble.of(value);
-    }
   }
 
   /** A delimiter as a profile writes it. */
