@@ -1,0 +1,126 @@
+package faintwind.calibration.beat;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.random.RandomGenerator;
+import org.apache.commons.math3.random.Well19937c;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class BeatTimesTest {
+  private static final double PERIOD_S = 0.9375;
+
+  @Test
+  void evenTapsGiveTurnsAndTheirTimeExactly() {
+    BeatTimes.Turning turning = value(BeatTimes.of(taps(81, 0, 1), 4)).turning();
+    assertThat(turning.turns()).isEqualTo(20);
+    assertThat(turning.time_s().value()).isCloseTo(75, within(1e-9));
+    assertThat(turning.time_s().u().getAsDouble()).isLessThan(1e-6);
+    assertThat(turning.steadiness().drift()).isCloseTo(0, within(1e-9));
+  }
+
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 4, 5})
+  void missedAndDoubledTapsAreShownAndDoNotChangeTheCount(long seed) {
+    List<Double> taps = taps(81, 0.03, seed);
+    taps.remove(50);
+    taps.remove(20);
+    taps.add(taps.get(30) + 0.12);
+    Checked<BeatTimes> found = BeatTimes.of(taps, 4);
+    BeatTimes times = value(found);
+    assertThat(times.missed()).isEqualTo(2);
+    assertThat(times.doubled()).isEqualTo(1);
+    assertThat(found.problems())
+        .extracting(Problem::id)
+        .containsExactlyInAnyOrder("beat.missed", "beat.missed", "beat.doubled");
+    assertThat(times.turning().turns()).isEqualTo(20);
+    assertThat(times.turning().time_s().value()).isCloseTo(75, within(0.15));
+  }
+
+  @Test
+  void takingADoubledTapOutAndPuttingAMissedOneInLeavesNoDoubt() {
+    List<Double> taps = taps(41, 0.02, 7);
+    double missed_s = taps.remove(17);
+    taps.add(taps.get(8) + 0.1);
+    BeatTimes times = value(BeatTimes.of(taps, 4));
+    double doubled_s =
+        times.marks().stream()
+            .filter(m -> m.kind() == TurnMark.Kind.DOUBLED)
+            .findFirst()
+            .orElseThrow()
+            .time_s();
+    Checked<BeatTimes> mended = value(times.without(doubled_s)).with(missed_s);
+    assertThat(mended.problems()).isEmpty();
+    assertThat(value(mended).turning().turns()).isEqualTo(10);
+  }
+
+  @Test
+  void missedLastTapTakesTheLongestWholeTurnsThatAreThere() {
+    List<Double> taps = taps(41, 0, 1);
+    taps.remove(40);
+    BeatTimes.Turning turning = value(BeatTimes.of(taps, 4)).turning();
+    assertThat(turning.turns()).isEqualTo(9);
+    assertThat(turning.time_s().value()).isCloseTo(36 * PERIOD_S, within(1e-9));
+  }
+
+  /** The error of a mean over many hands stays within what the uncertainty says. */
+  @Test
+  void statedUncertaintyCoversTheScatterOfTaps() {
+    double squares = 0;
+    int hands = 300;
+    for (int seed = 0; seed < hands; seed++) {
+      BeatTimes.Turning turning = value(BeatTimes.of(taps(81, 0.03, seed), 4)).turning();
+      double off = (turning.time_s().value() - 75) / turning.time_s().u().getAsDouble();
+      squares += off * off;
+    }
+    assertThat(Math.sqrt(squares / hands)).isBetween(0.5, 1.1);
+  }
+
+  @Test
+  void slowingArmShowsItsDriftAndItEntersTheUncertainty() {
+    List<Double> taps = new ArrayList<>();
+    for (int k = 0; k <= 80; k++) {
+      taps.add(PERIOD_S * (k + 0.05 * k * k / 160.0)); // gaps grow by 5 % from first to last
+    }
+    BeatTimes.Turning turning = value(BeatTimes.of(taps, 4)).turning();
+    assertThat(turning.steadiness().drift()).isCloseTo(-0.049, within(0.002));
+    double relative = turning.time_s().u().getAsDouble() / turning.time_s().value();
+    assertThat(relative).isCloseTo(0.049 / Math.sqrt(12), within(0.002));
+  }
+
+  @Test
+  void tooLittleIsRefusedInWords() {
+    assertThat(BeatTimes.of(List.of(1.0, 2.0), 1).problems())
+        .extracting(Problem::id)
+        .containsExactly("beat.too-few");
+    assertThat(BeatTimes.of(List.of(1.0, 2.0, 3.0), 4).problems())
+        .extracting(Problem::id)
+        .containsExactly("beat.no-whole-turn");
+    assertThat(BeatTimes.of(List.of(1.0, 2.0, 3.0), 0).problems())
+        .extracting(Problem::id)
+        .containsExactly("beat.per-turn");
+  }
+
+  private static List<Double> taps(int count, double scatter_s, long seed) {
+    RandomGenerator random = new Well19937c(seed);
+    return new ArrayList<>(
+        IntStream.range(0, count)
+            .mapToObj(k -> k * PERIOD_S + scatter_s * random.nextGaussian())
+            .toList());
+  }
+
+  private static BeatTimes value(Checked<BeatTimes> checked) {
+    return checked.fold(
+        (value, notes) -> value,
+        problems -> {
+          throw new AssertionError(problems);
+        });
+  }
+}
