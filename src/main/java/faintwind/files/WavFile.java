@@ -101,10 +101,7 @@ public final class WavFile {
         ? List.of()
         : List.of(
             Problem.warning(
-                "wav.cut-short",
-                where,
-                seconds(frames, format),
-                seconds(said, format)));
+                "wav.cut-short", where, seconds(frames, format), seconds(said, format)));
   }
 
   private static String seconds(long frames, AudioFormat format) {

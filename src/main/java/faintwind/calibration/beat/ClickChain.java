@@ -31,8 +31,8 @@ final class ClickChain {
 
   /**
    * The usual time between clicks: the shortest gap that is nearly as frequent as the most frequent
-   * one, since twice the gap is as frequent; refined by the median of the gaps like it. Empty
-   * where there are too few candidates.
+   * one, since twice the gap is as frequent; refined by the median of the gaps like it. Empty where
+   * there are too few candidates.
    */
   static OptionalDouble period_s(List<Peak> clear, double shortest_s, double longest_s) {
     double[] seen = new double[(int) (longest_s / BIN_S) + 2];

@@ -8,12 +8,11 @@ import java.util.OptionalDouble;
 /**
  * Finds the clicks of a turning arm in a sound recording that is handed over piece by piece; memory
  * grows by two numbers a millisecond. Energy above 900 Hz and above 2400 Hz is followed, where hum
- * is gone and voices are fainter. A click is
- * energy that rises at once and is gone again within hundredths of a second: speech rises so too,
- * but stays. Of all candidates the chain is taken that keeps an even beat best (dynamic
- * programming), so that a click under speech is found by its place and a slammed door is left out.
- * The thresholds are own choices; the test against synthesised recordings says how well they do.
- * Mutable; for one thread.
+ * is gone and voices are fainter. A click is energy that rises at once and is gone again within
+ * hundredths of a second: speech rises so too, but stays. Of all candidates the chain is taken that
+ * keeps an even beat best (dynamic programming), so that a click under speech is found by its place
+ * and a slammed door is left out. The thresholds are own choices; the test against synthesised
+ * recordings says how well they do. Mutable; for one thread.
  */
 public final class ClickFinder {
   private static final double[] CUTS_HZ = {900, 2400};

@@ -13,7 +13,9 @@ public record TurnMark(double time_s, int number, Kind kind) {
   public enum Kind {
     /** Counted. */
     COUNTED,
-    /** Counted; at least one mark before it is missing, and the count goes on as if it were there. */
+    /**
+     * Counted; at least one mark before it is missing, and the count goes on as if it were there.
+     */
     AFTER_MISSED,
     /** Not counted: it lies too near to another. */
     DOUBLED

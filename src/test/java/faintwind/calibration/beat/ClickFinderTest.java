@@ -11,7 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ClickFinderTest {
   private static final double NEAR_S = 0.005;
 
-  /** tone 0: a click of noise. Speech: share of the time, level against the click (0.32: 10 dB below). */
+  /**
+   * tone 0: a click of noise. Speech: share of the time, level against the click (0.32: 10 dB
+   * below).
+   */
   @ParameterizedTest(name = "{0} Hz, every {1} s, tone {2} Hz, speech {3} at {4}, seed {5}")
   @CsvSource({
     "44100, 0.47, 0, 0.2, 0.5, 1",

@@ -46,8 +46,7 @@ final class SoundScene {
     double energy = 0;
     for (int i = 0; i < count; i++) {
       double t_s = (double) i / rate_Hz;
-      double carrier =
-          tone_Hz > 0 ? Math.cos(2 * Math.PI * tone_Hz * t_s) : random.nextGaussian();
+      double carrier = tone_Hz > 0 ? Math.cos(2 * Math.PI * tone_Hz * t_s) : random.nextGaussian();
       shape[i] = carrier * Math.exp(-t_s / (CLICK_S / 2));
       energy += t_s < CLICK_S ? shape[i] * shape[i] : 0;
     }
@@ -73,15 +72,16 @@ final class SoundScene {
     for (int i = 0; i < samples.length; i++) {
       double t_s = (double) i / rate_Hz;
       for (int h = 1; h <= 15; h += 2) {
-        samples[i] += (float) (10 * CLICK_RMS / (h * h) * Math.sin(2 * Math.PI * mains_Hz * h * t_s));
+        samples[i] +=
+            (float) (10 * CLICK_RMS / (h * h) * Math.sin(2 * Math.PI * mains_Hz * h * t_s));
       }
     }
     return this;
   }
 
   /**
-   * Syllables: pulses of a voice at 90–220 Hz that ring at three formants, swelling and dying within
-   * 0.1–0.4 s, together a share of the time.
+   * Syllables: pulses of a voice at 90–220 Hz that ring at three formants, swelling and dying
+   * within 0.1–0.4 s, together a share of the time.
    */
   SoundScene speech(double share, double level) {
     double t_s = 0.2;
