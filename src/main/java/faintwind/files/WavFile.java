@@ -157,7 +157,7 @@ public final class WavFile {
 
   private static long threeBytes(ByteBuffer buffer, int at) {
     boolean big = buffer.order() == ByteOrder.BIG_ENDIAN;
-    int high = buffer.get(big ? at : at + 2);
+    long high = buffer.get(big ? at : at + 2);
     int middle = buffer.get(at + 1) & 0xFF;
     int low = buffer.get(big ? at + 2 : at) & 0xFF;
     return (high << 16) | (middle << 8) | low;
