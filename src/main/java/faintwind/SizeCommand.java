@@ -40,7 +40,7 @@ final class SizeCommand implements Callable<Integer> {
   @Option(names = "--substitutes", descriptionKey = "faintwind.size.substitutes")
   private boolean substitutes;
 
-  @Option(names = "--parts", paramLabel = "PARTS.csv", descriptionKey = "faintwind.size.parts")
+  @Option(names = "--parts", paramLabel = "PARTS", descriptionKey = "faintwind.size.parts")
   private @Nullable Path parts;
 
   @Option(names = "--instruments", paramLabel = "N", descriptionKey = "faintwind.size.instruments")
@@ -71,8 +71,9 @@ final class SizeCommand implements Callable<Integer> {
     advise(ok.value());
     terminal.out().flush();
     if (parts != null) {
-      new PartsList(ok.value().design(), ok.value().sheet(), terminal.messages())
-          .write(parts, instruments);
+      PartsList list = new PartsList(ok.value(), instruments, terminal.messages());
+      list.write(parts);
+      terminal.report(list.strangePrices());
     }
     terminal.report(ok.value().sheet().reasons());
     return ok.value().sheet().stops() ? ExitCode.LIMIT.number() : ExitCode.DONE.number();

@@ -95,9 +95,26 @@ class SizeCommandTest {
     assertThat(size(HALF_INCH.toString(), "--parts", parts.toString(), "--instruments", "12"))
         .isZero();
     String text = Files.readString(parts);
-    assertThat(text).contains("ball,36,piece").contains("100 Ω, 1 %");
+    assertThat(text).contains(",24,6,30,piece,").contains("100 Ω").contains("±1 %");
     assertThat(size(HALF_INCH.toString(), "--parts", parts.toString())).isEqualTo(2);
     assertThat(Files.readString(parts)).isEqualTo(text);
+  }
+
+  @Test
+  void partsListIsAPageWhereTheNameSaysSoAndStrangePricesAreTold() throws IOException {
+    Path design =
+        changed(
+            "\"use\":",
+            "\"prices\": {\"currency\": \"€\", \"ball-copper-12.7mm\": 1.25, \"bal\": 2},"
+                + " \"use\":");
+    Path page = tmp.resolve("parts.html");
+    Path print = tmp.resolve("parts.pdf");
+    assertThat(size(design.toString(), "--parts", page.toString())).isZero();
+    assertThat(Files.readString(page))
+        .contains("3.75", "Total: 3.75 €, without 10 parts", "Smallest speed that can be told");
+    assertThat(told()).contains("The price of \"bal\" belongs to no part of this list");
+    assertThat(size(design.toString(), "--parts", print.toString())).isZero();
+    assertThat(Files.readAllBytes(print)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
   }
 
   @Test

@@ -7,6 +7,7 @@ import faintwind.message.Where;
 import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignRules;
+import faintwind.physics.design.Prices;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -44,9 +45,28 @@ public final class DesignFile {
         .then(node -> design(node, check, "design", catalogue));
   }
 
+  /** The prices that a design's text carries; none where the text is no design. */
+  public static Prices prices(String text) throws IOException {
+    return JsonFile.parse(text.getBytes(StandardCharsets.UTF_8), "design")
+        .fold((root, notes) -> DesignPrices.of(root), problems -> Prices.NONE);
+  }
+
+  /** The prices that a design file carries; none where the file is no design. */
+  public static Prices prices(Path file) throws IOException {
+    return JsonFile.read(file, "design")
+        .fold((root, notes) -> DesignPrices.of(root), problems -> Prices.NONE);
+  }
+
   /** A design as the text of its file. */
   public static String text(Design design) {
-    return DesignJson.object(design).toPrettyString() + "\n";
+    return text(design, Prices.NONE);
+  }
+
+  /** A design and the prices of its parts as the text of its file. */
+  public static String text(Design design, Prices prices) {
+    ObjectNode root = DesignJson.object(design);
+    DesignPrices.put(prices, root);
+    return root.toPrettyString() + "\n";
   }
 
   private static Checked<Design> design(

@@ -8,6 +8,7 @@ import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignChange;
 import faintwind.physics.design.DesignSheet;
+import faintwind.physics.design.Prices;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -38,10 +39,17 @@ public final class DesignWork {
    * A design that could be read, its text, and what follows.
    *
    * @param text the design file
-   * @param design what it says
-   * @param sheet what follows
+   * @param sized what it says, what follows, and the prices typed
    */
-  public record Worked(String text, Design design, DesignSheet sheet) {}
+  public record Worked(String text, Size.Sized sized) {
+    public Design design() {
+      return sized.design();
+    }
+
+    public DesignSheet sheet() {
+      return sized.sheet();
+    }
+  }
 
   /**
    * Reads the parts that ship with the program and those of a folder.
@@ -63,7 +71,8 @@ public final class DesignWork {
     if (!(changed instanceof Checked.Ok<String> ok)) {
       return Checked.refused(changed.problems());
     }
+    Prices prices = DesignFile.prices(ok.value());
     return DesignFile.parse(ok.value(), parts)
-        .map(design -> new Worked(ok.value(), design, DesignSheet.of(design)));
+        .map(d -> new Worked(ok.value(), new Size.Sized(d, DesignSheet.of(d), prices)));
   }
 }

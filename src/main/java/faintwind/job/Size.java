@@ -6,6 +6,7 @@ import faintwind.message.Checked;
 import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignSheet;
+import faintwind.physics.design.Prices;
 import faintwind.physics.design.Substitution;
 import faintwind.physics.design.Suggestion;
 import java.io.IOException;
@@ -22,8 +23,14 @@ public final class Size {
    *
    * @param design the design
    * @param sheet what follows
+   * @param prices of its parts, as typed
    */
-  public record Sized(Design design, DesignSheet sheet) {}
+  public record Sized(Design design, DesignSheet sheet, Prices prices) {
+    /** A design whose prices do not matter. */
+    public Sized(Design design, DesignSheet sheet) {
+      this(design, sheet, Prices.NONE);
+    }
+  }
 
   /**
    * Sizes a design with the parts that ship with the program.
@@ -47,7 +54,12 @@ public final class Size {
     if (!(parts instanceof Checked.Ok<Catalogue> catalogue)) {
       return Checked.refused(parts.problems());
     }
-    return DesignFile.read(design, catalogue.value()).map(d -> new Sized(d, DesignSheet.of(d)));
+    Checked<Design> read = DesignFile.read(design, catalogue.value());
+    if (!read.isOk()) {
+      return Checked.refused(read.problems());
+    }
+    Prices prices = DesignFile.prices(design);
+    return read.map(d -> new Sized(d, DesignSheet.of(d), prices));
   }
 
   /** Two or three other designs for the same wish, from the parts that ship with the program. */

@@ -283,14 +283,14 @@ public final class DesignModel {
     if (worked.isEmpty()) {
       return;
     }
-    PartsList list = new PartsList(worked.get().design(), worked.get().sheet(), words);
+    PartsList list = new PartsList(worked.get().sized(), 1, words);
     ways.askTarget()
         .apply(words.text("design.parts.file"))
         .ifPresent(
             target ->
                 background.entry(
                     watch -> {
-                      list.write(target, 1);
+                      list.write(target);
                       return target;
                     },
                     written -> {

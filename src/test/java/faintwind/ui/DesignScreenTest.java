@@ -110,7 +110,8 @@ class DesignScreenTest {
     robot.clickOn("#design-parts");
     Path list = folder.resolve("parts.csv");
     WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> Files.exists(list));
-    assertThat(Files.readAllLines(list).get(0)).isEqualTo("part,quantity,unit,what,look for");
+    assertThat(Files.readAllLines(list).get(0))
+        .startsWith("part,what,tolerance,needed,spare,to buy,unit,look for");
     assertThat(Files.readString(list)).contains("100 Ω").contains("12.7 mm");
   }
 
