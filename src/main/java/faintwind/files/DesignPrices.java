@@ -1,5 +1,6 @@
 package faintwind.files;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.physics.design.Prices;
 import java.util.LinkedHashMap;
@@ -15,14 +16,11 @@ final class DesignPrices {
 
   static Prices of(ObjectNode root) {
     Map<String, Double> each = new LinkedHashMap<>();
-    root.path(GROUP)
-        .fields()
-        .forEachRemaining(
-            entry -> {
-              if (entry.getValue().isNumber()) {
-                each.put(entry.getKey(), entry.getValue().asDouble());
-              }
-            });
+    for (Map.Entry<String, JsonNode> entry : root.path(GROUP).properties()) {
+      if (entry.getValue().isNumber()) {
+        each.put(entry.getKey(), entry.getValue().asDouble());
+      }
+    }
     return new Prices(root.path(GROUP).path(CURRENCY).asText(""), each);
   }
 
