@@ -2,6 +2,7 @@ package faintwind.files;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.guide.Card;
 import faintwind.guide.Caution;
 import faintwind.guide.Condition;
 import faintwind.guide.ProbePoint;
@@ -57,7 +58,8 @@ final class StepJson {
             node.path("good").asText(),
             texts(node.path("wrong")),
             optional(node, "picture")
-                .map(p -> new Step.Picture(p.path("file").asText(), p.path("shows").asText())));
+                .map(p -> new Step.Picture(p.path("file").asText(), p.path("shows").asText())),
+            optional(node, "card").flatMap(card -> Card.ofWord(card.asText())));
     return new Step(
         node.path("id").asText(),
         node.path("title").asText(),

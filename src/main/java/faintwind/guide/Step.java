@@ -34,9 +34,15 @@ public record Step(
    * @param good what good looks like
    * @param wrong what goes wrong, and what to do then
    * @param picture drawn beside it
+   * @param card worked out from the design and shown beside it
    */
   public record Words(
-      String why, List<String> how, String good, List<String> wrong, Optional<Picture> picture) {
+      String why,
+      List<String> how,
+      String good,
+      List<String> wrong,
+      Optional<Picture> picture,
+      Optional<Card> card) {
     public Words {
       how = List.copyOf(how);
       wrong = List.copyOf(wrong);

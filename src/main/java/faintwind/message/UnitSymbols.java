@@ -121,6 +121,9 @@ final class UnitSymbols {
     put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e2), "dm²", "dm2");
     put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e4), "cm²", "cm2");
     put(units, QuantityKind.AREA, Units.SQUARE_METRE.divide(1e6), "mm²", "mm2");
+    put(units, QuantityKind.VOLUME, Units.CUBIC_METRE, "m³", "m3");
+    put(units, QuantityKind.VOLUME, Units.CUBIC_METRE.divide(1e3), "L", "l");
+    put(units, QuantityKind.VOLUME, Units.CUBIC_METRE.divide(1e6), "mL", "ml");
   }
 
   private static void electric(Map<String, Entry> units) {
@@ -136,6 +139,10 @@ final class UnitSymbols {
     put(units, QuantityKind.CURRENT, Units.AMPERE, "A");
     put(units, QuantityKind.CURRENT, MILLI(Units.AMPERE), "mA");
     put(units, QuantityKind.CURRENT, MICRO(Units.AMPERE), "µA");
+    Unit<?> density = Units.AMPERE.divide(Units.SQUARE_METRE);
+    put(units, QuantityKind.CURRENT_DENSITY, density, "A/m²", "A/m2");
+    put(units, QuantityKind.CURRENT_DENSITY, density.multiply(1e2), "A/dm²", "A/dm2");
+    put(units, QuantityKind.CURRENT_DENSITY, density.multiply(10), "mA/cm²", "mA/cm2");
     put(units, QuantityKind.POWER, Units.WATT, "W");
     put(units, QuantityKind.POWER, MILLI(Units.WATT), "mW");
     put(units, QuantityKind.CHARGE, Units.AMPERE.multiply(Units.HOUR), "Ah");

@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import faintwind.guide.Step.Picture;
 import faintwind.message.Messages;
+import faintwind.report.card.StepCard;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
@@ -19,14 +20,18 @@ import javafx.scene.layout.VBox;
 final class StepAside {
   private static final double PHOTO_WIDTH_PX = 96;
 
+  private final Desk desk;
   private final Messages words;
   private final OpenInstrument instrument;
   private final Runnable addPhoto;
   private final VBox column = new VBox();
   private Optional<Picture> shownPicture = Optional.empty();
   private Optional<PictureView> drawing = Optional.empty();
+  private Optional<StepCard> shownCard = Optional.empty();
+  private Optional<CardView> card = Optional.empty();
 
   StepAside(Desk desk, OpenInstrument instrument, Runnable addPhoto) {
+    this.desk = desk;
     words = desk.words();
     this.instrument = instrument;
     this.addPhoto = addPhoto;
@@ -43,9 +48,14 @@ final class StepAside {
       shownPicture = aside.picture();
       drawing = aside.picture().flatMap(p -> PictureView.of(p.file(), p.shows()));
     }
+    if (!aside.card().equals(shownCard)) {
+      shownCard = aside.card();
+      card = aside.card().map(c -> new CardView(c, desk));
+    }
     column.getChildren().clear();
     drawing.ifPresent(this::add);
     aside.clock().ifPresent(face -> add(new ClockView("step-clock", face)));
+    card.ifPresent(this::add);
     if (!aside.why().isEmpty()) {
       add(titled("window.step.why", Words.label(aside.why())));
     }

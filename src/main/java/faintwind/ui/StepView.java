@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import faintwind.guide.Step.Picture;
+import faintwind.report.card.StepCard;
 import faintwind.ui.part.CautionCard.Caution;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.GateList.Missing;
@@ -115,6 +116,7 @@ public record StepView(
    * @param wrong what goes wrong, and what to do then
    * @param clock where one runs or ran
    * @param photos what photo is wanted and how many there are
+   * @param card worked out from the design
    */
   public record Aside(
       Optional<Picture> picture,
@@ -122,7 +124,8 @@ public record StepView(
       String good,
       List<String> wrong,
       Optional<ClockView.Face> clock,
-      Optional<Photos> photos) {
+      Optional<Photos> photos,
+      Optional<StepCard> card) {
     public Aside {
       wrong = List.copyOf(wrong);
     }

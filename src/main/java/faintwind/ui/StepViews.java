@@ -19,6 +19,7 @@ import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Waived;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
+import faintwind.report.card.StepCards;
 import faintwind.ui.StepView.Answer;
 import faintwind.ui.StepView.Aside;
 import faintwind.ui.StepView.Asked;
@@ -175,7 +176,8 @@ final class StepViews {
         situation.fill(step.text().good(), words),
         step.text().wrong().stream().map(line -> situation.fill(line, words)).toList(),
         where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
-        step.asks().photo().map(wanted -> new Photos(wanted, photos)));
+        step.asks().photo().map(wanted -> new Photos(wanted, photos)),
+        step.text().card().flatMap(card -> new StepCards(words).of(card, situation)));
   }
 
   private List<Missing> missing(StepProgress where, Progress progress) {

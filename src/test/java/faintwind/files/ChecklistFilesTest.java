@@ -113,7 +113,7 @@ class ChecklistFilesTest {
 
   @Test
   void aMissingPictureIsRefused() throws IOException {
-    change("02-make/drill-heated.json", "ball-section.svg", "ball-photo.png");
+    change("04-assemble/glue-heater.json", "heater-leads.svg", "ball-photo.png");
     assertThat(problems()).containsExactly("checklist.picture-missing");
   }
 

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
 /** Air, balls and holes. */
 final class BallSheet {
   private static final double BLANK_AGREEMENT = 0.005; // two blanks, common practice, no source
-  private static final double DEEPEST_PECK = 1.0; // drill diameters a peck, common practice
 
   private BallSheet() {}
 
@@ -33,7 +32,8 @@ final class BallSheet {
     all.add(capacity(ball));
     Interval turns = ball.metal().drillTurns_1_s(bore.diameter_m());
     all.add(Quantity.plain(QuantityId.DRILL_SPEED, turns.times(60)));
-    all.add(plain(QuantityId.PECK_DEPTH, DEEPEST_PECK * bore.diameter_m() * 1e3));
+    all.add(plain(QuantityId.PECK_DEPTH, Drilling.DEEPEST_PECK * bore.diameter_m() * 1e3));
+    all.addAll(drilling(ball));
     all.addAll(fit(design));
     return all;
   }
@@ -69,6 +69,19 @@ final class BallSheet {
             ball.heatCapacity_J_K(depth, new BallDesign.Sizes(d.low(), c.low())),
             ball.heatCapacity_J_K(depth, new BallDesign.Sizes(d.nominal(), c.nominal())),
             ball.heatCapacity_J_K(depth, new BallDesign.Sizes(d.high(), c.high()))));
+  }
+
+  private static List<Quantity> drilling(BallDesign ball) {
+    Drilling heated = Drilling.of(ball, ball.bore().heatedDepth_m());
+    Drilling reference = Drilling.of(ball, ball.bore().referenceDepth_m());
+    return List.of(
+        plain(QuantityId.FLAT_DEPTH, ball.dome_m() * 1e3),
+        plain(QuantityId.HEATED_FROM_FLAT, heated.fromFlat_m() * 1e3),
+        plain(QuantityId.REFERENCE_FROM_FLAT, reference.fromFlat_m() * 1e3),
+        plain(QuantityId.HEATED_TRAVEL, heated.travel_m() * 1e3),
+        plain(QuantityId.REFERENCE_TRAVEL, reference.travel_m() * 1e3),
+        plain(QuantityId.HEATED_PECKS, heated.pecks()),
+        plain(QuantityId.REFERENCE_PECKS, reference.pecks()));
   }
 
   private static List<Quantity> fit(Design design) {

@@ -16,12 +16,14 @@ import java.util.Optional;
  * @param curve delta, time constant, signal and resolution against speed
  * @param budget what each part's tolerance does to delta at 1 m/s, K, the largest first
  * @param course warm-up and cool-down in still air
+ * @param design what it follows from; empty where only numbers are known
  */
 public record DesignSheet(
     List<Quantity> quantities,
     List<CurvePoint> curve,
     List<Spread.Line> budget,
-    List<CoursePoint> course) {
+    List<CoursePoint> course,
+    Optional<Design> design) {
 
   public DesignSheet {
     quantities = quantities.stream().sorted(Comparator.comparing(Quantity::id)).toList();
@@ -32,7 +34,7 @@ public record DesignSheet(
 
   /** A sheet of quantities alone. */
   public DesignSheet(List<Quantity> quantities) {
-    this(quantities, List.of(), List.of(), List.of());
+    this(quantities, List.of(), List.of(), List.of(), Optional.empty());
   }
 
   /** Everything that follows from a design. */
@@ -46,7 +48,11 @@ public record DesignSheet(
     all.addAll(SignalSheet.of(design, spread));
     all.addAll(PlatingSheet.of(design));
     return new DesignSheet(
-        all, DesignCurve.of(design, spread), spread.budget(m -> m.delta_K(1.0)), course.points());
+        all,
+        DesignCurve.of(design, spread),
+        spread.budget(m -> m.delta_K(1.0)),
+        course.points(),
+        Optional.of(design));
   }
 
   /** Every name that a step may use, whatever the design. */

@@ -7,6 +7,9 @@ public final class Hydrogen {
   /** Lower flammable limit in air, share of the volume (ISO 10156, IEC 60079-20-1). */
   public static final double FLAMMABLE_SHARE = 0.04;
 
+  /** Share of the flammable limit that is not to be passed: the usual alarm level, no source. */
+  public static final double ALARM_OF_LIMIT = 0.25;
+
   private Hydrogen() {}
 
   /**

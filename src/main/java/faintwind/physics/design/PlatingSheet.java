@@ -5,8 +5,6 @@ import java.util.List;
 
 /** Plating of one ball; absent where the balls are not plated. */
 final class PlatingSheet {
-  private static final double QUARTER_OF_LIMIT_PCT = 25; // usual alarm level
-
   private PlatingSheet() {}
 
   static List<Quantity> of(Design design) {
@@ -63,7 +61,7 @@ final class PlatingSheet {
     double ofLimit_pct = 100 * volume / plan.room_m3() / Hydrogen.FLAMMABLE_SHARE;
     Interval share = Interval.exact(ofLimit_pct);
     Quantity judged =
-        ofLimit_pct <= QUARTER_OF_LIMIT_PCT
+        ofLimit_pct <= 100 * Hydrogen.ALARM_OF_LIMIT
             ? Quantity.good(QuantityId.PLATING_HYDROGEN_ROOM, share)
             : Judged.stop(
                 QuantityId.PLATING_HYDROGEN_ROOM,

@@ -29,6 +29,13 @@ public enum QuantityId {
   BALL_HEAT_CAPACITY("ball_heat_capacity_J_K", "J/K"),
   DRILL_SPEED("drill_rpm", "1/min"),
   PECK_DEPTH("peck_depth_mm", "mm"),
+  FLAT_DEPTH("flat_depth_mm", "mm"),
+  HEATED_FROM_FLAT("heated_from_flat_mm", "mm"),
+  REFERENCE_FROM_FLAT("reference_from_flat_mm", "mm"),
+  HEATED_TRAVEL("heated_travel_mm", "mm"),
+  REFERENCE_TRAVEL("reference_travel_mm", "mm"),
+  HEATED_PECKS("heated_pecks", ""),
+  REFERENCE_PECKS("reference_pecks", ""),
   BORE_NEEDED("bore_needed_mm", "mm"),
   BORE_CLEARANCE("bore_clearance_mm", "mm"),
   // ---- heater and supply ----

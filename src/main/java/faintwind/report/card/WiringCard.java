@@ -1,0 +1,107 @@
+package faintwind.report.card;
+
+import faintwind.guide.Situation;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.QuantityId;
+import faintwind.physics.design.SupplyDesign;
+import faintwind.physics.design.ThermocoupleType;
+import faintwind.report.plot.WiringDrawing;
+import faintwind.report.plot.WiringDrawing.Input;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The chain drawn for this supply, thermocouple and kind of input, with what goes with it. */
+final class WiringCard {
+  private static final String STEP = "set-up-input";
+  private static final String QUESTION = "input";
+
+  private WiringCard() {}
+
+  static StepCard of(Design design, Situation situation, CardWords words) {
+    ThermocoupleType type = design.sense().type();
+    Input input = input(situation);
+    List<StepCard.Row> rows = new ArrayList<>();
+    rows.add(words.row("card.wiring.supply", supply(design.supply(), words)));
+    if (words.knows(QuantityId.CABLE_RESISTANCE)) {
+      rows.add(words.row(QuantityId.CABLE_RESISTANCE));
+      rows.add(words.row(QuantityId.CABLE_DROP));
+    }
+    rows.add(words.row(QuantityId.HEATER_CURRENT));
+    for (ThermocoupleType.Colours colours : type.colours()) {
+      rows.add(
+          new StepCard.Row(
+              words.text("card.wiring.colours", type.label().name(), colours.standard()),
+              words.text(
+                  "card.wiring.colours-are",
+                  type.alloys().positive().name(),
+                  colours.positive(),
+                  type.alloys().negative().name(),
+                  colours.negative()),
+              words.text("card.wiring.colours-status", colours.status())));
+    }
+    rows.add(words.row("card.wiring.joining", type.joining()));
+    return new StepCard(
+        words.text("card.wiring"),
+        List.of(drawing(design, input, words)),
+        rows,
+        List.of(
+            words.text("card.wiring.joints"),
+            words.text("card.wiring.input." + word(input)),
+            words.text("card.wiring.colours-check"),
+            words.text("card.wiring.relief")));
+  }
+
+  /** As answered; a voltage until it is. */
+  private static Input input(Situation situation) {
+    return situation
+        .state()
+        .answer(STEP, QUESTION)
+        .map(line -> line.event().choice())
+        .map(
+            choice ->
+                switch (choice) {
+                  case "difference" -> Input.DIFFERENCE;
+                  case "compensated" -> Input.COMPENSATED;
+                  default -> Input.VOLTAGE;
+                })
+        .orElse(Input.VOLTAGE);
+  }
+
+  private static String word(Input input) {
+    return input.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static String supply(SupplyDesign supply, CardWords words) {
+    String kind = supply.regulator().kind().name().toLowerCase(Locale.ROOT);
+    String volts = words.figure(supply.voltage_V().nominal(), "V");
+    return supply
+        .battery()
+        .map(b -> words.text("card.wiring.supply." + kind + "-battery", b.label().name(), volts))
+        .orElseGet(() -> words.text("card.wiring.supply." + kind, volts));
+  }
+
+  private static WiringDrawing drawing(Design design, Input input, CardWords words) {
+    ThermocoupleType type = design.sense().type();
+    String cable =
+        design
+            .supply()
+            .cable()
+            .map(
+                c ->
+                    words.text(
+                        "card.wiring.cable",
+                        words.figure(c.length_m(), "m"),
+                        words.nominal(QuantityId.CABLE_DROP)))
+            .orElse("");
+    ThermocoupleType.Colours colours = type.colours().get(0);
+    return new WiringDrawing(
+        new WiringDrawing.Power(supply(design.supply(), words), cable),
+        new WiringDrawing.Couple(
+            words.text("card.wiring.type", type.label().name(), colours.standard()),
+            type.alloys().positive().name() + ", " + colours.positive(),
+            type.alloys().negative().name() + ", " + colours.negative()),
+        input,
+        words.messages());
+  }
+}
