@@ -1,27 +1,19 @@
 package faintwind.calibration.fit;
 
+import java.util.Arrays;
+
 /** Speed of the arm through the room along a track, and its change with the unknowns. */
 final class ArmAt {
   private final Track track;
   private final int[][] local;
-  private final int rampColumn;
-  private final int rampPlace;
   private double carrying;
 
-  ArmAt(Track track, int[] columns, int rampColumn) {
+  ArmAt(Track track, int[] columns) {
     this.track = track;
-    this.rampColumn = rampColumn;
-    this.rampPlace = place(columns, rampColumn);
     this.local = new int[track.turns.size()][];
     for (int i = 0; i < local.length; i++) {
-      Turn.Columns own = track.turns.get(i).columns();
       local[i] =
-          new int[] {
-            place(columns, own.speed()),
-            place(columns, own.radius()),
-            place(columns, own.start()),
-            place(columns, own.stop())
-          };
+          Arrays.stream(track.turns.get(i).columns().all()).map(c -> place(columns, c)).toArray();
     }
   }
 
@@ -47,15 +39,16 @@ final class ArmAt {
   /** The same; adds its change with the track's columns to {@code by}. */
   double speed(double[] values, double t, double @org.jspecify.annotations.Nullable [] by) {
     carrying = 0;
-    double width = values[rampColumn];
     double sum = 0;
     for (int i = 0; i < local.length; i++) {
       Turn turn = track.turns.get(i);
       Turn.Columns own = turn.columns();
       double sinceStart = t - turn.start_s() - value(values, own.start());
       double sinceStop = t - turn.stop_s() - value(values, own.stop());
-      double up = Turn.ramp(sinceStart, width);
-      double down = 1 - Turn.ramp(sinceStop, width);
+      double runUp = width(values, own.runUp());
+      double runDown = width(values, own.runDown());
+      double up = Turn.ramp(sinceStart, runUp);
+      double down = 1 - Turn.ramp(sinceStop, runDown);
       double on = up * down;
       if (on == 0) {
         continue;
@@ -68,16 +61,12 @@ final class ArmAt {
         int[] at = local[i];
         add(by, at[0], full * on / (1 + value(values, own.speed())));
         add(by, at[1], full * on / (1 + value(values, own.radius())));
-        double upSlope = full * down * Turn.rampSlope(sinceStart, width);
-        double downSlope = full * up * Turn.rampSlope(sinceStop, width);
+        double upSlope = full * down * Turn.rampSlope(sinceStart, runUp);
+        double downSlope = full * up * Turn.rampSlope(sinceStop, runDown);
         add(by, at[2], -upSlope);
         add(by, at[3], downSlope);
-        if (upSlope != 0) {
-          by[rampPlace] -= upSlope * sinceStart / width;
-        }
-        if (downSlope != 0) {
-          by[rampPlace] += downSlope * sinceStop / width;
-        }
+        add(by, at[4], -upSlope * sinceStart / runUp);
+        add(by, at[5], downSlope * sinceStop / runDown);
       }
     }
     return sum;
@@ -85,6 +74,11 @@ final class ArmAt {
 
   private static double value(double[] values, int column) {
     return column >= 0 ? values[column] : 0;
+  }
+
+  /** Time of running up or down; that of a turn which has neither does not matter. */
+  private static double width(double[] values, int column) {
+    return column >= 0 ? values[column] : 1;
   }
 
   private static void add(double[] by, int place, double amount) {

@@ -43,7 +43,7 @@ final class Budget {
     double radius = of(through, 0, name -> name.startsWith("radius "));
     double runs = of(through, 0, name -> name.startsWith("speed "));
     double carried = of(through, 0, name -> name.startsWith("carried_"));
-    double delays = of(through, 0, name -> name.contains("_delay ") || name.equals("ramp"));
+    double delays = of(through, 0, name -> name.contains("_delay ") || name.startsWith("run_"));
     double published = 0;
     for (int i = 0; i < losses; i++) {
       published += through[i] * through[i];

@@ -39,12 +39,7 @@ record Layout(ResponseModel model, int losses, double bend, double perKelvin, do
     return formula() + 2;
   }
 
-  /** Time over which the arm comes to speed or to rest. */
-  int ramp() {
-    return formula() + 3;
-  }
-
   int shared() {
-    return formula() + 4;
+    return formula() + 3;
   }
 }

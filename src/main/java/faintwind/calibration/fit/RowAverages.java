@@ -5,8 +5,15 @@ import faintwind.calibration.Series;
 import java.util.ArrayList;
 import java.util.List;
 
-/** Averages rows over short spans: fine after a change of the arm's motion, coarse elsewhere. */
+/**
+ * Averages rows over short spans: hardly where the arm's motion changes (the mean of a curve lies
+ * off the curve, and the start carries what is known of the carried air), finely for a minute after
+ * it, coarsely elsewhere.
+ */
 final class RowAverages {
+  private static final double BEFORE_S = 6;
+  private static final double FINEST_S = 1;
+  private static final double FINEST_FOR_S = 20;
   private static final double FINE_S = 3;
   private static final double COARSE_S = 8;
   private static final double FINE_FOR_S = 60;
@@ -78,12 +85,16 @@ final class RowAverages {
   }
 
   private static double width(double[] changes, double t) {
+    double width = COARSE_S;
     for (double change : changes) {
-      if (t >= change - 5 && t < change + FINE_FOR_S) {
-        return FINE_S;
+      if (t >= change - BEFORE_S && t < change + FINEST_FOR_S) {
+        return FINEST_S;
+      }
+      if (t >= change - BEFORE_S && t < change + FINE_FOR_S) {
+        width = FINE_S;
       }
     }
-    return COARSE_S;
+    return width;
   }
 
   private static boolean crosses(double[] changes, double from, double to) {

@@ -23,6 +23,11 @@ final class Setup {
   /** Delay of start and stop against the clicks: a person's reaction and the arm's run-up. */
   static final double DELAY_S = 3;
 
+  /** Time constant with which an arm comes to speed or to rest, and its spread on the logarithm. */
+  private static final double RUN_S = 2;
+
+  private static final double U_RUN = 0.7;
+
   /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
   static final double CARRIED_SHARE = 0.03;
 
@@ -164,7 +169,6 @@ final class Setup {
                 "carried_share", CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
     unknowns.add(Unknown.log("carried_rise", 30, 0.7));
     unknowns.add(Unknown.log("carried_decay", 30, 0.7));
-    unknowns.add(Unknown.log("ramp", 5, 0.5));
   }
 
   private void addZeros() {
@@ -236,8 +240,10 @@ final class Setup {
         new Turn.Columns(
             speedColumn(run.name(), clicks),
             radius,
-            unknowns.add(Unknown.linear("start_delay " + run.name(), 0, DELAY_S)),
-            unknowns.add(Unknown.linear("stop_delay " + run.name(), 0, DELAY_S))));
+            delay("start_delay " + run.name()),
+            delay("stop_delay " + run.name()),
+            run("run_up " + run.name()),
+            run("run_down " + run.name())));
   }
 
   private Turn flow(FileRows file, Run run, Uncertain speed) {
@@ -255,8 +261,18 @@ final class Setup {
         new Turn.Columns(
             speedColumn(run.name(), relative),
             -1,
-            first ? -1 : unknowns.add(Unknown.linear("start_delay " + run.name(), 0, DELAY_S)),
-            last ? -1 : unknowns.add(Unknown.linear("stop_delay " + run.name(), 0, DELAY_S))));
+            first ? -1 : delay("start_delay " + run.name()),
+            last ? -1 : delay("stop_delay " + run.name()),
+            first ? -1 : run("run_up " + run.name()),
+            last ? -1 : run("run_down " + run.name())));
+  }
+
+  private int delay(String name) {
+    return unknowns.add(Unknown.linear(name, 0, DELAY_S));
+  }
+
+  private int run(String name) {
+    return unknowns.add(Unknown.log(name, RUN_S, U_RUN));
   }
 
   private int speedColumn(String run, double stated) {

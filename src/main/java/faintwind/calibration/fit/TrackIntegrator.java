@@ -60,13 +60,13 @@ final class TrackIntegrator {
     this.trialSensitivity = new double[STATES][width];
     this.slopeSensitivity = new double[4][STATES][width];
     this.armBy = new double[width];
-    this.arm = new ArmAt(track, columns, layout.ramp());
+    this.arm = new ArmAt(track, columns);
     this.speedAtRow = new double[track.rows.size()];
     this.course = new Whitening.Course(track.rows.size());
   }
 
   private static int[] columnsOf(Layout layout, Track track) {
-    int[] columns = new int[layout.shared() + 2 + 4 * track.turns.size()];
+    int[] columns = new int[layout.shared() + 2 + 6 * track.turns.size()];
     for (int i = 0; i < layout.shared(); i++) {
       columns[i] = i;
     }
@@ -74,8 +74,7 @@ final class TrackIntegrator {
     columns[next++] = track.deltaColumn;
     columns[next++] = track.powerColumn;
     for (Turn turn : track.turns) {
-      Turn.Columns own = turn.columns();
-      for (int column : new int[] {own.speed(), own.radius(), own.start(), own.stop()}) {
+      for (int column : turn.columns().all()) {
         if (column >= 0 && Arrays.stream(columns, 0, next).noneMatch(c -> c == column)) {
           columns[next++] = column;
         }
@@ -239,7 +238,10 @@ final class TrackIntegrator {
       int k, double t, double[] values, ThermalPath path, double share, int stage) {
     Arrays.fill(armBy, 0);
     double armSpeed = arm.speed(values, t, armBy);
-    int timeColumn = armSpeed == 0 ? layout.carriedDecay() : layout.carriedRise();
+    int timeColumn =
+        Math.abs(arm.carrying() * share * armSpeed) < Math.abs(trial[V])
+            ? layout.carriedDecay()
+            : layout.carriedRise();
     double time = values[timeColumn];
     double carrying = arm.carrying() * share;
     double seen = armSpeed - trial[V];

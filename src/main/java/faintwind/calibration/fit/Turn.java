@@ -12,6 +12,7 @@ package faintwind.calibration.fit;
  */
 record Turn(
     String run, double speed_m_s, double start_s, double stop_s, double carries, Columns columns) {
+  private static final double COMPLETE = 9;
 
   /**
    * Indices of the unknowns of a turn among all unknowns; −1 where there is none.
@@ -20,17 +21,24 @@ record Turn(
    * @param radius relative error of the arm's radius, shared by runs on the same radius
    * @param start delay of its start, s
    * @param stop delay of its stop, s
+   * @param runUp time constant with which it comes to speed, s
+   * @param runDown time constant with which it comes to rest, s
    */
-  record Columns(int speed, int radius, int start, int stop) {}
-
-  /** Smooth step from 0 to 1 about 0, over a width. */
-  static double ramp(double t, double width) {
-    double z = t / width + 0.5;
-    return z <= 0 ? 0 : z >= 1 ? 1 : z * z * (3 - 2 * z);
+  record Columns(int speed, int radius, int start, int stop, int runUp, int runDown) {
+    int[] all() {
+      return new int[] {speed, radius, start, stop, runUp, runDown};
+    }
   }
 
-  static double rampSlope(double t, double width) {
-    double z = t / width + 0.5;
-    return z <= 0 || z >= 1 ? 0 : 6 * z * (1 - z) / width;
+  /**
+   * Share of the full speed at a time after the motion began: 1 − exp(−t/time), as of a drive with
+   * friction. Common practice, no source. Beyond nine times it counts as complete.
+   */
+  static double ramp(double t, double time) {
+    return t <= 0 ? 0 : t > COMPLETE * time ? 1 : 1 - Math.exp(-t / time);
+  }
+
+  static double rampSlope(double t, double time) {
+    return t <= 0 || t > COMPLETE * time ? 0 : Math.exp(-t / time) / time;
   }
 }
