@@ -14,6 +14,7 @@ public enum FileKind {
   CHAIN,
   DESIGN,
   INSTRUMENT,
+  PROFILE,
   RUNS_TABLE,
   RUN_FILE,
   UNKNOWN;
@@ -41,6 +42,9 @@ public enum FileKind {
     String head = head(path);
     if (name.endsWith(".json") && head.contains("\"faintwind-design/")) {
       return DESIGN;
+    }
+    if (name.endsWith(".json") && head.contains("\"faintwind-profile/")) {
+      return PROFILE;
     }
     if (name.endsWith(".json")) {
       boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();

@@ -1,6 +1,7 @@
 package faintwind.files;
 
 import faintwind.calibration.SignalChain;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -62,6 +63,25 @@ public final class LogReader implements Closeable {
     TextLines lines = new TextLines(in);
     Checked<LogReader> opened =
         LogHead.read(lines, name).then(columns -> withTerminal(in, lines, columns, name, input));
+    if (!opened.isOk()) {
+      in.close();
+    }
+    return opened;
+  }
+
+  /**
+   * The same for a foreign log, read by a profile; a line that does not fit is a row that could not
+   * be read. Its rows pass through as those of a run file, in the columns that the profile names.
+   *
+   * @param profile what its lines mean; refused where none of the first lines fits it
+   */
+  public static Checked<LogReader> openForeign(
+      InputStream in, String name, SignalChain.Input input, ImportProfile profile)
+      throws IOException {
+    ForeignRows rows = new ForeignRows(in, profile, name, ForeignRows.Unreadable.EMPTY_ROW);
+    TextLines lines = new TextLines(rows, profile.lines().headerLines());
+    Checked<LogReader> opened =
+        rows.head().then(columns -> withTerminal(rows, lines, columns, name, input));
     if (!opened.isOk()) {
       in.close();
     }

@@ -3,6 +3,7 @@ package faintwind.files;
 import faintwind.calibration.Recording;
 import faintwind.calibration.Series;
 import faintwind.calibration.SignalChain;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -69,7 +70,35 @@ public final class RunFile {
   static Checked<Recording> read(InputStream in, String name, SignalChain.Input input)
       throws IOException {
     TextLines lines = new TextLines(in);
-    Checked<LogColumns> head = LogHead.read(lines, name);
+    return read(lines, LogHead.read(lines, name), name, input);
+  }
+
+  /**
+   * Reads a foreign log by a profile.
+   *
+   * @param path where it is
+   * @param name how messages name it
+   * @param input kind of input, as for a run file
+   * @param profile what its lines mean; a line that does not fit is refused
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<Recording> readForeign(
+      Path path, String name, SignalChain.Input input, ImportProfile profile) throws IOException {
+    Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    try (ForeignRows rows =
+        new ForeignRows(Files.newInputStream(path), profile, name, ForeignRows.Unreadable.BLANK)) {
+      Checked<LogColumns> head = rows.head();
+      TextLines lines = new TextLines(rows, profile.lines().headerLines());
+      return rows.with(read(lines, head, name, input));
+    }
+  }
+
+  private static Checked<Recording> read(
+      TextLines lines, Checked<LogColumns> head, String name, SignalChain.Input input)
+      throws IOException {
     if (!(head instanceof Checked.Ok<LogColumns> ok)) {
       return Checked.refused(head.problems());
     }

@@ -1,15 +1,12 @@
 package faintwind.files;
 
 import faintwind.calibration.Provenance;
-import faintwind.calibration.live.LiveColumn;
 import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.LiveRow;
+import faintwind.calibration.live.LiveSample;
 import java.io.Closeable;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -28,20 +25,15 @@ public final class RunFileWriter implements Closeable {
   /** Name of the column that says why the record has a break before a row. */
   public static final String GAP = "gap";
 
-  private static final MathContext DIGITS = new MathContext(9);
-
-  /**
-   * Decimals of a time in seconds; a recording's times must differ by more than half of the last.
-   */
-  private static final int TIME_DECIMALS = 4;
-
   private final FileChannel channel;
   private final LiveHead head;
+  private final RunRowText cells;
   private final StringBuilder text = new StringBuilder();
 
   private RunFileWriter(FileChannel channel, LiveHead head) {
     this.channel = channel;
     this.head = head;
+    this.cells = new RunRowText(head.unit(), head.columns());
   }
 
   /**
@@ -73,52 +65,22 @@ public final class RunFileWriter implements Closeable {
     }
     text.append("# source: ").append(LogHead.shown(head.source())).append('\n');
     text.append(LogHead.START).append(' ').append(start).append('\n');
-    text.append(LogColumns.TIME).append(',').append(head.unit().column());
-    head.columns().forEach(column -> text.append(',').append(column.column()));
-    text.append(',').append(GAP).append('\n');
+    text.append(String.join(",", cells.names())).append(',').append(GAP).append('\n');
     hand();
   }
 
   /** Appends one row. */
   public void append(LiveRow row) throws IOException {
-    text.append(time(row.time_s())).append(',');
-    cell(row.signal());
-    for (LiveColumn column : head.columns()) {
-      text.append(',');
-      cell(value(row, column));
-    }
+    LiveSample sample =
+        new LiveSample(
+            OptionalDouble.of(row.time_s()),
+            row.signal(),
+            row.air(),
+            row.supply_V(),
+            row.terminal_K());
+    cells.append(text, sample);
     text.append(',').append(row.gap().map(LiveGap::word).orElse("")).append('\n');
     hand();
-  }
-
-  private static OptionalDouble value(LiveRow row, LiveColumn column) {
-    return switch (column) {
-      case AIR -> scaled(row.air().temperature_K(), 1, -273.15);
-      case PRESSURE -> scaled(row.air().pressure_Pa(), 0.01, 0);
-      case HUMIDITY -> scaled(row.air().relativeHumidity(), 100, 0);
-      case SUPPLY -> row.supply_V();
-      case TERMINAL -> scaled(row.terminal_K(), 1, -273.15);
-    };
-  }
-
-  private static OptionalDouble scaled(OptionalDouble si, double scale, double shift) {
-    return si.isPresent() ? OptionalDouble.of(si.getAsDouble() * scale + shift) : si;
-  }
-
-  private void cell(OptionalDouble value) {
-    if (value.isPresent()) {
-      text.append(number(value.getAsDouble()));
-    }
-  }
-
-  private static String number(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(DIGITS);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
-  }
-
-  private static String time(double value_s) {
-    BigDecimal rounded = new BigDecimal(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN);
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   private void hand() throws IOException {

@@ -30,7 +30,13 @@ final class TextLines {
   private boolean cut;
 
   TextLines(InputStream in) {
+    this(in, 0);
+  }
+
+  /** Lines that stand after {@code before} others. */
+  TextLines(InputStream in, long before) {
     this.in = in;
+    this.number = before;
   }
 
   /** Moves to the next line; false where there is none. */

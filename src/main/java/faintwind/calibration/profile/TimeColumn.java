@@ -43,4 +43,14 @@ public record TimeColumn(
     return new TimeColumn(
         TimeForm.RECEIVED, Optional.empty(), Optional.empty(), "", OptionalDouble.empty());
   }
+
+  /** Whether a pattern's letters stand for anything. */
+  public static boolean isPattern(String pattern) {
+    try {
+      LineTime.formatter(pattern);
+      return true;
+    } catch (IllegalArgumentException e) {
+      return false;
+    }
+  }
 }

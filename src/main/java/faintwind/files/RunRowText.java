@@ -1,0 +1,70 @@
+package faintwind.files;
+
+import faintwind.calibration.SignalUnit;
+import faintwind.calibration.live.LiveColumn;
+import faintwind.calibration.live.LiveSample;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Rows of a run file as text.
+ *
+ * @param unit unit of the signal
+ * @param columns those beside time and signal
+ */
+record RunRowText(SignalUnit unit, Set<LiveColumn> columns) {
+  private static final MathContext DIGITS = new MathContext(12);
+
+  /** Decimals of a time in seconds; times must differ by more than half of the last. */
+  private static final int TIME_DECIMALS = 6;
+
+  List<String> names() {
+    List<String> names = new ArrayList<>(List.of(LogColumns.TIME, unit.column()));
+    columns.forEach(column -> names.add(column.column()));
+    return names;
+  }
+
+  /** The cells of one row, without an end of line. */
+  void append(StringBuilder text, LiveSample sample) {
+    sample.time_s().ifPresent(time_s -> text.append(time(time_s)));
+    text.append(',');
+    cell(text, sample.signal());
+    for (LiveColumn column : columns) {
+      text.append(',');
+      cell(text, value(sample, column));
+    }
+  }
+
+  private static OptionalDouble value(LiveSample sample, LiveColumn column) {
+    return switch (column) {
+      case AIR -> scaled(sample.air().temperature_K(), 1, -273.15);
+      case PRESSURE -> scaled(sample.air().pressure_Pa(), 0.01, 0);
+      case HUMIDITY -> scaled(sample.air().relativeHumidity(), 100, 0);
+      case SUPPLY -> sample.supply_V();
+      case TERMINAL -> scaled(sample.terminal_K(), 1, -273.15);
+    };
+  }
+
+  private static OptionalDouble scaled(OptionalDouble si, double scale, double shift) {
+    return si.isPresent() ? OptionalDouble.of(si.getAsDouble() * scale + shift) : si;
+  }
+
+  private static void cell(StringBuilder text, OptionalDouble value) {
+    if (value.isPresent()) {
+      text.append(plain(new BigDecimal(value.getAsDouble()).round(DIGITS)));
+    }
+  }
+
+  private static String time(double value_s) {
+    return plain(new BigDecimal(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN));
+  }
+
+  private static String plain(BigDecimal rounded) {
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+}
