@@ -3,15 +3,13 @@ package faintwind.job;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
-import faintwind.calibration.Run;
 import faintwind.calibration.RunSet;
 import faintwind.calibration.fit.CalibrationAssembly;
 import faintwind.calibration.fit.Choice;
 import faintwind.calibration.fit.Diagnosis;
-import faintwind.calibration.fit.FittedRecording;
+import faintwind.calibration.fit.FitLook;
 import faintwind.calibration.fit.ModelChoice;
 import faintwind.calibration.fit.MonteCarlo;
-import faintwind.calibration.fit.StraightLineLook;
 import faintwind.files.AtomicFile;
 import faintwind.files.CalibrationFile;
 import faintwind.files.RunsTable;
@@ -25,6 +23,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -69,25 +69,15 @@ public final class Calibrate {
    * @param shortfalls why it should be looked at before it is used: a limit that was not met, runs
    *     that contradict each other; most often empty
    * @param look what it was drawn from, to be shown beside it
+   * @param refitting how long the refits took
    */
-  public record Outcome(Calibration calibration, List<Problem> shortfalls, Look look) {
+  public record Outcome(
+      Calibration calibration,
+      List<Problem> shortfalls,
+      FitLook look,
+      Optional<Duration> refitting) {
     public Outcome {
       shortfalls = List.copyOf(shortfalls);
-    }
-  }
-
-  /**
-   * What a calibration was drawn from; none of it is written.
-   *
-   * @param runs the runs
-   * @param recordings measured and fitted signals
-   * @param straightLine the straight-line look
-   */
-  public record Look(
-      List<Run> runs, List<FittedRecording> recordings, StraightLineLook straightLine) {
-    public Look {
-      runs = List.copyOf(runs);
-      recordings = List.copyOf(recordings);
     }
   }
 
@@ -119,7 +109,8 @@ public final class Calibrate {
    * @throws IOException where the disk or a permission fails
    */
   public void writePage(Outcome outcome, Path target) throws IOException {
-    String page = CalibrationPage.of(outcome.calibration(), outcome.look().runs(), messages);
+    String page =
+        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages);
     AtomicFile.write(target, page.getBytes(StandardCharsets.UTF_8));
   }
 
@@ -147,8 +138,10 @@ public final class Calibrate {
 
   private Outcome outcome(
       Choice choice, RunSet set, Origin origin, List<Problem> notes, JobWatch watch) {
+    Instant begun = clock.instant();
     Optional<MonteCarloSummary> study =
         settings.refits() > 0 ? Optional.of(study(choice, watch)) : Optional.empty();
+    Optional<Duration> refitting = study.map(s -> Duration.between(begun, clock.instant()));
     watch.progress("judge", 0, 1);
     Calibration fitted = CalibrationAssembly.of(choice, set, origin, study);
     List<Problem> shortfalls = new ArrayList<>();
@@ -159,7 +152,7 @@ public final class Calibrate {
     List<Problem> warnings = new ArrayList<>(notes);
     warnings.addAll(fitted.warnings());
     warnings.addAll(shortfalls);
-    return new Outcome(
+    Calibration calibration =
         new Calibration(
             fitted.origin(),
             fitted.signal(),
@@ -167,10 +160,9 @@ public final class Calibrate {
             fitted.coverage(),
             fitted.evidence(),
             fitted.performance(),
-            warnings),
-        shortfalls,
-        new Look(
-            set.runs(), FittedRecording.of(choice.fit()), StraightLineLook.of(choice.fit(), set)));
+            warnings);
+    return new Outcome(
+        calibration, shortfalls, FitLook.of(choice.fit(), calibration, set.runs()), refitting);
   }
 
   private MonteCarloSummary study(Choice choice, JobWatch watch) {

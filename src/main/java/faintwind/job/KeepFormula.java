@@ -1,16 +1,17 @@
 package faintwind.job;
 
+import faintwind.calibration.Calibration;
+import faintwind.calibration.fit.FitLook;
 import faintwind.files.CalibrationFile;
-import faintwind.files.RunsTable;
 import faintwind.files.Sha256;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * Fits the runs of an instrument and keeps the calibration file in its folder, with a page to read
@@ -61,36 +62,53 @@ public final class KeepFormula {
     calibrate.writePage(
         made, file.resolveSibling(file.getFileName().toString().replace(".json", ".html")));
     FittedFormula formula =
-        new FittedFormula(
-            made.calibration(),
-            made.shortfalls(),
-            made.look().runs(),
-            made.look().recordings(),
-            Optional.of(made.look().straightLine()));
+        new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));
     return Checked.ok(new Kept(formula, name(file), Sha256.of(file)), ok.notes());
   }
 
   /**
-   * A calibration of the folder read again, with the runs on record where they can be read.
+   * A calibration of the folder read again, with the straight-line look where the recordings it was
+   * made from are at hand.
    *
    * @param file relative to the folder
-   * @param table the runs it may have come from
+   * @param state what is on record, the runs tables among it
    */
-  public Checked<Kept> read(String file, Optional<Path> table) throws IOException {
+  public Checked<Kept> read(String file, InstrumentState state) throws IOException {
     Path path = folder.resolve(file);
-    List<faintwind.calibration.Run> runs =
-        table.isPresent() && Files.exists(table.get())
-            ? RunsTable.read(table.get())
-                .fold((value, notes) -> value.runSet().runs(), problems -> List.of())
-            : List.of();
     String sha256 = Files.exists(path) ? Sha256.of(path) : "";
-    return CalibrationFile.read(path, file)
-        .map(
-            calibration ->
-                new Kept(
-                    new FittedFormula(calibration, List.of(), runs, List.of(), Optional.empty()),
-                    file,
-                    sha256));
+    Checked<Calibration> read = CalibrationFile.read(path, file);
+    if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Calibration calibration = ok.value();
+    Checked<FitLook> look =
+        FormulaRuns.of(calibration, FormulaRuns.tables(state, folder))
+            .map(set -> FitLook.withoutFit(calibration, set.runs()));
+    return Checked.ok(
+        new Kept(new FittedFormula(calibration, List.of(), look), file, sha256), ok.notes());
+  }
+
+  /**
+   * The same formula with its fitted recordings: its model is fitted to its recordings once more,
+   * which takes seconds. Where they are not at hand it stays as it is.
+   *
+   * @throws faintwind.calibration.fit.Optimiser.Cancelled where the watch says so
+   */
+  public Kept drawnAgain(Kept kept, InstrumentState state, JobWatch watch) throws IOException {
+    Calibration calibration = kept.formula().calibration();
+    Checked<FitLook> look = lookAgain(calibration, FormulaRuns.tables(state, folder), watch);
+    return new Kept(
+        new FittedFormula(calibration, kept.formula().shortfalls(), look),
+        kept.file(),
+        kept.sha256());
+  }
+
+  /** What a calibration was drawn from, its fitted recordings included. */
+  static Checked<FitLook> lookAgain(Calibration calibration, List<Path> tables, JobWatch watch)
+      throws IOException {
+    watch.progress("look", 0, 1);
+    return FormulaRuns.of(calibration, tables)
+        .map(set -> FitLook.again(calibration, set, watch::cancelled));
   }
 
   private Path freeName(String day) throws IOException {

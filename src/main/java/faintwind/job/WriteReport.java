@@ -1,15 +1,13 @@
 package faintwind.job;
 
-import faintwind.calibration.Run;
+import faintwind.calibration.Calibration;
+import faintwind.calibration.fit.FitLook;
 import faintwind.files.AtomicFile;
 import faintwind.files.CalibrationFile;
-import faintwind.files.RunsTable;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.Event.CalibrationMade;
-import faintwind.record.Event.FileAdded;
-import faintwind.record.Event.FileKind;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -125,23 +123,14 @@ public final class WriteReport {
     if (file.isEmpty()) {
       return Checked.ok(Optional.empty());
     }
-    List<Run> runs = runs(view);
-    return CalibrationFile.read(view.path().resolve(file.get()), file.get())
-        .map(
-            calibration -> Optional.of(new BuildLogContent.Formula(file.get(), calibration, runs)));
-  }
-
-  /** The runs tell the plots which way the arm turned; without them the plots do without. */
-  private static List<Run> runs(InstrumentView view) throws IOException {
-    Optional<Standing<FileAdded>> table =
-        view.state().standing(FileAdded.class).stream()
-            .filter(line -> line.event().kind() == FileKind.RUNS_TABLE)
-            .reduce((first, second) -> second);
-    if (table.isEmpty() || !Files.exists(view.path().resolve(table.get().event().file()))) {
-      return List.of();
+    Checked<Calibration> read = CalibrationFile.read(view.path().resolve(file.get()), file.get());
+    if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      return Checked.refused(read.problems());
     }
-    return RunsTable.read(view.path().resolve(table.get().event().file()))
-        .fold((value, notes) -> value.runSet().runs(), problems -> List.of());
+    List<Path> tables = FormulaRuns.tables(state, view.path());
+    Checked<FitLook> look = KeepFormula.lookAgain(ok.value(), tables, JobWatch.NOBODY);
+    return Checked.ok(
+        Optional.of(new BuildLogContent.Formula(file.get(), ok.value(), look)), ok.notes());
   }
 
   private static Map<String, String> photos(InstrumentView view) throws IOException {

@@ -1,5 +1,6 @@
 package faintwind.report;
 
+import faintwind.calibration.Calibration;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Stage;
@@ -16,6 +17,7 @@ import faintwind.record.Standing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The build log as one self-contained page of XHTML: black on white, printable, nothing loaded from
@@ -44,12 +46,26 @@ public final class BuildLog {
     BuildLogLedger.write(html, words, content);
     section(html, content, "build-log.calibration");
     if (content.formula().isPresent()) {
-      new BuildLogCalibration(words).write(html, content.formula().get());
+      calibration(html, content.formula().get());
     } else {
       html.element("p", words.text("build-log.no-calibration"));
     }
     signatures(html, content);
     return html.raw("</body></html>").toString();
+  }
+
+  private void calibration(Html html, BuildLogContent.Formula formula) {
+    Calibration calibration = formula.calibration();
+    html.element(
+        "p",
+        words.text(
+            "build-log.calibration.origin",
+            formula.file(),
+            LogWords.time(calibration.origin().created()),
+            calibration.origin().softwareVersion(),
+            calibration.signal().unit().column()));
+    new CalibrationSections(new Chapter(html, words, 3))
+        .write(calibration, formula.look(), Optional.empty());
   }
 
   private String head(BuildLogContent content) {
@@ -58,8 +74,10 @@ public final class BuildLog {
         + words.messages().locale().toLanguageTag().replace("und", "en")
         + "\"><head><meta charset=\"UTF-8\"/><title>"
         + Html.escaped(title)
-        + "</title><style>"
-        + BuildLogStyle.css(title, label(content), words.text("build-log.page"))
+        + "</title><meta name=\"description\" content=\""
+        + Html.escaped(title)
+        + "\"/><style>"
+        + BuildLogStyle.css(title, label(content), words)
         + "</style></head>";
   }
 

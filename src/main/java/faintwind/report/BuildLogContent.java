@@ -1,9 +1,10 @@
 package faintwind.report;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.Run;
+import faintwind.calibration.fit.FitLook;
 import faintwind.guide.Checklist;
 import faintwind.guide.Situation;
+import faintwind.message.Checked;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -36,13 +37,9 @@ public record BuildLogContent(
    *
    * @param file its name in the instrument's folder
    * @param calibration the calibration
-   * @param runs its runs, where they can still be read
+   * @param look what it was drawn from; refused where its recordings are not at hand
    */
-  public record Formula(String file, Calibration calibration, List<Run> runs) {
-    public Formula {
-      runs = List.copyOf(runs);
-    }
-  }
+  public record Formula(String file, Calibration calibration, Checked<FitLook> look) {}
 
   /** The instrument's name. */
   public String name() {

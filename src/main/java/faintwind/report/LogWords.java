@@ -66,7 +66,8 @@ record LogWords(Messages messages) {
           case CORRECTED -> "M2,4H26M8,6L20,2M2,10H26";
         };
     String width = state == StepState.DONE ? "4" : "1.5";
-    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" viewBox=\"0 0 28 14\" width=\"28\" height=\"14\"><path d=\""
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"mark\" aria-hidden=\"true\""
+        + " viewBox=\"0 0 28 14\" width=\"28\" height=\"14\"><path d=\""
         + path
         + "\" fill=\"none\" stroke=\"#000000\" stroke-width=\""
         + width

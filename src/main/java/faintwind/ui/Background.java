@@ -1,26 +1,34 @@
 package faintwind.ui;
 
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ThreadFactory;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * Runs work off the JavaFX thread, and comes back to that thread once: with the value, or with what
- * the world refused. Long jobs run one after the other; entries have a queue of their own, so that
- * none waits for a fit and none overtakes another.
+ * the world refused. Long jobs run one after the other; a job of minutes runs beside them, so that
+ * they do not wait for it; entries have a queue of their own, so that none waits for a job and none
+ * overtakes another.
  */
 public final class Background {
   private final ExecutorService longWork = Executors.newSingleThreadExecutor(daemon("long-work"));
   private final ExecutorService entries = Executors.newSingleThreadExecutor(daemon("entries"));
+  private final ExecutorService beside = Executors.newCachedThreadPool(daemon("beside"));
   private final Executor javafx;
+  private final List<Running> shown = new ArrayList<>();
   private final ReadOnlyObjectWrapper<Optional<Running>> running =
       new ReadOnlyObjectWrapper<>(Optional.empty());
+  private final ReadOnlyIntegerWrapper count = new ReadOnlyIntegerWrapper(0);
 
   /**
    * Work that comes back through an executor.
@@ -31,7 +39,9 @@ public final class Background {
     this.javafx = javafx;
   }
 
-  /** The long job that runs now, if any; the Next line shows it after 0.3 s. */
+  /**
+   * The long job that was begun last and is not ended, if any; the Next line shows it after 0.3 s.
+   */
   public ReadOnlyObjectProperty<Optional<Running>> running() {
     return running.getReadOnlyProperty();
   }
@@ -45,8 +55,33 @@ public final class Background {
    */
   public <T> Running run(Work<T> work, Consumer<T> done, Consumer<IOException> failed) {
     Running watch = new Running(System.nanoTime());
+    count.set(count.get() + 1);
+    shown.add(watch);
     running.set(Optional.of(watch));
     submit(longWork, work, watch, new Answer<>(done, failed, () -> ended(watch)));
+    return watch;
+  }
+
+  /** How many jobs are not ended that some screen may show. */
+  public ReadOnlyIntegerProperty count() {
+    return count.getReadOnlyProperty();
+  }
+
+  /**
+   * Runs a job of minutes beside the other long jobs. Only the screen that began it shows how far
+   * it is, so that a person can go on elsewhere.
+   */
+  public <T> Running runBeside(Work<T> work, Consumer<T> done, Consumer<IOException> failed) {
+    Running watch = new Running(System.nanoTime());
+    count.set(count.get() + 1);
+    submit(beside, work, watch, new Answer<>(done, failed, () -> count.set(count.get() - 1)));
+    return watch;
+  }
+
+  /** Runs a job that nobody waits for, not shown; it can be stopped by what is returned. */
+  public <T> Running runQuietly(Work<T> work, Consumer<T> done, Consumer<IOException> failed) {
+    Running watch = new Running(System.nanoTime());
+    submit(beside, work, watch, new Answer<>(done, failed, () -> {}));
     return watch;
   }
 
@@ -85,9 +120,9 @@ public final class Background {
   }
 
   private void ended(Running watch) {
-    if (running.get().filter(r -> r == watch).isPresent()) {
-      running.set(Optional.empty());
-    }
+    shown.remove(watch);
+    count.set(count.get() - 1);
+    running.set(shown.isEmpty() ? Optional.empty() : Optional.of(shown.get(shown.size() - 1)));
   }
 
   private static ThreadFactory daemon(String name) {

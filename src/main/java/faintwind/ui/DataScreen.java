@@ -4,44 +4,97 @@ import faintwind.ui.part.Next;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 
 /**
  * What a screen of data hands to the frame: a sheet, what stands beside it, the Next line; and the
- * filling of them at every change of what its model shows.
- *
- * @param sheet the middle
- * @param path the left; empty where the sheet takes its room
- * @param margin the right; empty where the sheet takes its room
- * @param next what to do now
+ * filling of them at every change of what its model shows, until the screen is left.
  */
-record DataScreen(Node sheet, Optional<Node> path, List<Node> margin, ObservableValue<Next> next)
-    implements Screen {
+final class DataScreen implements Screen {
+  private final Node sheet;
+  private final ObservableValue<Next> next;
+  private Optional<Node> path = Optional.empty();
+  private List<Node> margin = List.of();
+  private Supplier<Optional<Running>> work = Optional::empty;
+  private Runnable leaving = () -> {};
 
-  DataScreen {
-    margin = List.copyOf(margin);
+  private DataScreen(Node sheet, ObservableValue<Next> next) {
+    this.sheet = sheet;
+    this.next = next;
   }
 
   /** A sheet alone. */
   static DataScreen of(Node sheet, ObservableValue<Next> next) {
-    return new DataScreen(sheet, Optional.empty(), List.of(), next);
+    return new DataScreen(sheet, next);
   }
 
-  /** The same with a path at its left. */
+  /** With a path at its left. */
   DataScreen withPath(Node left) {
-    return new DataScreen(sheet, Optional.of(left), margin, next);
-  }
-
-  /** The same with a margin at its right. */
-  DataScreen withMargin(Node right) {
-    return new DataScreen(sheet, path, List.of(right), next);
-  }
-
-  /** Fills now and at every change. */
-  <V> DataScreen filledBy(ObservableValue<V> view, Consumer<V> fill) {
-    view.addListener((property, was, now) -> fill.accept(now));
-    fill.accept(view.getValue());
+    path = Optional.of(left);
     return this;
+  }
+
+  /** With a margin at its right. */
+  DataScreen withMargin(Node right) {
+    margin = List.of(right);
+    return this;
+  }
+
+  /** With a job of minutes that the Next line shows. */
+  DataScreen withWork(Supplier<Optional<Running>> job) {
+    work = job;
+    return this;
+  }
+
+  /** Fills now and at every change, until the screen is left: a model may outlive it. */
+  <V> DataScreen filledBy(ObservableValue<V> view, Consumer<V> fill) {
+    ChangeListener<V> changed = (property, was, now) -> fill.accept(now);
+    view.addListener(changed);
+    fill.accept(view.getValue());
+    return whenLeft(() -> view.removeListener(changed));
+  }
+
+  /** Does this too when the screen is left. */
+  DataScreen whenLeft(Runnable act) {
+    Runnable before = leaving;
+    leaving =
+        () -> {
+          before.run();
+          act.run();
+        };
+    return this;
+  }
+
+  @Override
+  public Node sheet() {
+    return sheet;
+  }
+
+  @Override
+  public Optional<Node> path() {
+    return path;
+  }
+
+  @Override
+  public List<Node> margin() {
+    return margin;
+  }
+
+  @Override
+  public ObservableValue<Next> next() {
+    return next;
+  }
+
+  @Override
+  public Optional<Running> work() {
+    return work.get();
+  }
+
+  @Override
+  public void left() {
+    leaving.run();
   }
 }

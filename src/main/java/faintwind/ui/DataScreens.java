@@ -51,13 +51,16 @@ final class DataScreens {
         .screen();
   }
 
-  /** The formula of the runs kept last, or the one in force. */
-  static Screen formula(Desk desk, OpenInstrument instrument) {
+  /** The formula of the runs kept last, or the one in force; a fit that goes on is found again. */
+  static Screen formula(Desk desk, OpenInstrument instrument, FormulaModels models) {
+    InstrumentFormula ways = new InstrumentFormula(desk, instrument);
     FormulaModel model =
-        new FormulaModel(desk.words(), desk.background(), new InstrumentFormula(desk, instrument));
-    FormulaScreen screen = new FormulaScreen(desk, model);
-    model.begin(runsTable(instrument));
-    return screen.screen();
+        models.of(
+            instrument.folder(),
+            runsTable(instrument),
+            ways,
+            () -> new FormulaModel(desk.words(), desk.background(), ways));
+    return new FormulaScreen(desk, model).screen();
   }
 
   /** A field log by the calibration in force. */

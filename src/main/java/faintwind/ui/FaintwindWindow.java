@@ -34,6 +34,7 @@ public final class FaintwindWindow {
   private final Desk desk;
   private final KeptLook kept;
   private final Workspace workspace;
+  private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Frame frame;
@@ -140,9 +141,7 @@ public final class FaintwindWindow {
 
   /** Asks whether a long job should stop; without one it does nothing. */
   void askToStop() {
-    desk.background()
-        .running()
-        .get()
+    work()
         .ifPresent(
             running -> {
               Act stop =
@@ -201,7 +200,7 @@ public final class FaintwindWindow {
       case TURNTABLE -> DataScreens.turntable(desk, opened);
       case FIELD -> DataScreens.field(desk, opened);
       case DESIGN -> DataScreens.design(desk, opened);
-      case FORMULA -> DataScreens.formula(desk, opened);
+      case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };
   }
 
@@ -215,6 +214,7 @@ public final class FaintwindWindow {
     screen = Optional.of(now);
     now.next().addListener(nextChanged);
     showNext(now.next().getValue());
+    lookAtWork();
     frame.show(now);
     // After the layout, when the nodes of the new screen are in the scene.
     Platform.runLater(() -> now.firstFocus().orElseGet(nextLine::focusTarget).requestFocus());
@@ -224,12 +224,14 @@ public final class FaintwindWindow {
     nextLine.show(now);
   }
 
+  private Optional<Running> work() {
+    return desk.background().running().get().or(() -> screen.flatMap(Screen::work));
+  }
+
   private void lookAtWork() {
-    desk.background()
-        .running()
-        .get()
+    work()
         .filter(running -> running.shows(System.nanoTime()))
-        .ifPresent(running -> nextLine.work(running, System.nanoTime()));
+        .ifPresentOrElse(running -> nextLine.work(running, System.nanoTime()), nextLine::workEnded);
   }
 
   private void dress() {
@@ -254,14 +256,14 @@ public final class FaintwindWindow {
               }
             });
     desk.background()
-        .running()
+        .count()
         .addListener(
             (property, was, now) -> {
-              if (now.isPresent()) {
+              if (now.intValue() > 0) {
                 workLook.playFromStart();
               } else {
                 workLook.stop();
-                nextLine.workEnded();
+                nextLine.questionEnded();
               }
             });
     dressRoot();

@@ -22,10 +22,13 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class FormulaModel {
   private final Messages words;
   private final Background background;
-  private final Ways ways;
+  private Ways ways;
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
   private final ReadOnlyObjectWrapper<Next> next;
   private Optional<Path> table = Optional.empty();
+  private Optional<Running> fitting = Optional.empty();
+  private Optional<Running> drawing = Optional.empty();
+  private boolean fittedHere;
   private boolean inForce;
   private String said = "";
 
@@ -44,10 +47,11 @@ public final class FormulaModel {
    *
    * @param stage how far the fit is
    * @param made the fit and its file; empty before
+   * @param drawing whether the fitted recordings are still being drawn again
    * @param problems sentences with their place
    */
-  public record View(Stage stage, Optional<Kept> made, List<String> problems) {
-    static final View NOTHING = new View(Stage.NOTHING, Optional.empty(), List.of());
+  public record View(Stage stage, Optional<Kept> made, boolean drawing, List<String> problems) {
+    static final View NOTHING = new View(Stage.NOTHING, Optional.empty(), false, List.of());
 
     public View {
       problems = List.copyOf(problems);
@@ -62,6 +66,9 @@ public final class FormulaModel {
 
     /** Reads the calibration in force again; empty where there is none. */
     Optional<Checked<Kept>> read() throws IOException;
+
+    /** The same with its fitted recordings; off the JavaFX thread. */
+    Kept drawnAgain(Kept kept, JobWatch watch) throws IOException;
 
     /** Notes in the journal that a calibration was made. */
     void made(Kept kept);
@@ -93,6 +100,29 @@ public final class FormulaModel {
     return next.getReadOnlyProperty();
   }
 
+  /** The fit while it runs. */
+  Optional<Running> work() {
+    return fitting;
+  }
+
+  /**
+   * Whether it should be shown again rather than a fresh one: its fit of these runs is going on, or
+   * came to an end in this window.
+   */
+  boolean holds(Optional<Path> runsTable) {
+    return fitting.isPresent() || (fittedHere && table.equals(runsTable));
+  }
+
+  /** Goes on for an instrument that was opened again. */
+  void goOn(Ways fresh) {
+    ways = fresh;
+  }
+
+  /** The screen was left: nobody waits for the drawing; a fit goes on. */
+  void left() {
+    drawing.ifPresent(Running::cancel);
+  }
+
   /** Begins with the runs on record and, where one is in force, its calibration. */
   public void begin(Optional<Path> runsTable) {
     table = runsTable;
@@ -112,9 +142,32 @@ public final class FormulaModel {
         (made, notes) -> {
           inForce = true;
           set(Stage.FITTED, Optional.of(made), List.of());
+          if (made.formula().look().isOk()) {
+            drawAgain(made);
+          }
           return true;
         },
         problems -> false);
+  }
+
+  private void drawAgain(Kept made) {
+    drawing =
+        Optional.of(
+            background.runQuietly(
+                watch -> unlessStopped(() -> ways.drawnAgain(made, watch)),
+                drawn -> drawn(made, drawn),
+                broke -> {
+                  drawing = Optional.empty();
+                  broke(broke);
+                }));
+    set(Stage.FITTED, Optional.of(made), List.of());
+  }
+
+  private void drawn(Kept made, Optional<Kept> drawn) {
+    drawing = Optional.empty();
+    if (view.get().made().filter(shown -> shown.file().equals(made.file())).isPresent()) {
+      set(view.get().stage(), Optional.of(drawn.orElse(made)), view.get().problems());
+    }
   }
 
   /** Fits in the background; the Next line shows how far it is and can stop it. */
@@ -124,14 +177,30 @@ public final class FormulaModel {
     }
     Path runs = table.get();
     said = "";
+    drawing.ifPresent(Running::cancel);
+    fitting =
+        Optional.of(
+            background.runBeside(
+                watch -> unlessStopped(() -> ways.fit(runs, watch)),
+                outcome -> {
+                  fitting = Optional.empty();
+                  fitted(outcome);
+                },
+                broke -> {
+                  fitting = Optional.empty();
+                  broke(broke);
+                }));
     set(Stage.FITTING, view.get().made(), List.of());
-    background.run(watch -> fit(runs, watch), this::fitted, this::broke);
+  }
+
+  private interface Stoppable<T> {
+    T run() throws IOException;
   }
 
   /** Empty where the person stopped it. */
-  private Optional<Checked<Kept>> fit(Path runs, JobWatch watch) throws IOException {
+  private static <T> Optional<T> unlessStopped(Stoppable<T> work) throws IOException {
     try {
-      return Optional.of(ways.fit(runs, watch));
+      return Optional.of(work.run());
     } catch (Optimiser.Cancelled stopped) {
       return Optional.empty();
     }
@@ -144,6 +213,7 @@ public final class FormulaModel {
       set(before ? Stage.FITTED : Stage.READY, view.get().made(), List.of());
       return;
     }
+    fittedHere = true;
     outcome
         .get()
         .fold(
@@ -171,7 +241,7 @@ public final class FormulaModel {
   }
 
   private void set(Stage stage, Optional<Kept> made, List<String> problems) {
-    view.set(new View(stage, made, problems));
+    view.set(new View(stage, made, drawing.isPresent(), problems));
     say();
   }
 

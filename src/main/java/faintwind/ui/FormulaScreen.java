@@ -61,7 +61,7 @@ public final class FormulaScreen {
     head.getChildren().setAll(title);
     boolean fitted = now.stage() == FormulaModel.Stage.FITTED && said.isPresent();
     if (fitted) {
-      fill(said.get());
+      fill(said.get(), now.drawing());
       return;
     }
     title.setText(
@@ -75,7 +75,7 @@ public final class FormulaScreen {
     how.setText(now.stage() == FormulaModel.Stage.NOTHING ? text("formula.nothing") : "");
   }
 
-  private void fill(FormulaWords said) {
+  private void fill(FormulaWords said, boolean drawing) {
     title.setText(said.title());
     how.setText(said.how());
     head.getChildren().setAll(new MarkShape(said.mark(), said.title()), title);
@@ -87,9 +87,10 @@ public final class FormulaScreen {
             wide(card("formula-loss", said.loss(), MAIN_EM), 1.8),
             said.straightLine()
                 .<Node>map(figure -> wide(card("formula-straight", figure, MAIN_EM), 1))
-                .orElseGet(() -> Rows.soft(text("formula.straight.none"))));
+                .orElseGet(() -> Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
     plots.getChildren().add(Rows.words(text("formula.recordings"), "tell", "semibold"));
+    said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
     List<PlotFigure> recordings = said.recordings();
     for (int i = 0; i < recordings.size(); i++) {
       plots

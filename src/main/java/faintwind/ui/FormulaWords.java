@@ -5,15 +5,13 @@ import faintwind.calibration.Evidence;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.RunOutcome;
-import faintwind.calibration.fit.StraightLineLook;
 import faintwind.job.FittedFormula;
 import faintwind.message.Messages;
 import faintwind.report.plot.CalibrationPlots;
-import faintwind.report.plot.CurvePlots;
 import faintwind.report.plot.PlotFigure;
-import faintwind.report.plot.PlotPoints;
 import faintwind.report.plot.RecordingPlots;
 import faintwind.report.plot.RecordingTrace;
+import faintwind.report.plot.StraightLinePlots;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Note;
 import java.math.BigDecimal;
@@ -23,6 +21,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Says and draws what a fit found. */
 final class FormulaWords {
@@ -211,20 +210,14 @@ final class FormulaWords {
   }
 
   PlotFigure errors() {
-    List<CalibrationPlots.RunError> straight =
-        formula.straightLine().stream()
-            .filter(look -> look.slope_per_m() > 0)
-            .flatMap(
-                look ->
-                    look.points().stream()
-                        .map(
-                            p ->
-                                new CalibrationPlots.RunError(
-                                    p.run(),
-                                    p.speed_m_s(),
-                                    p.slope_per_s() / look.slope_per_m() / p.speed_m_s() - 1)))
-            .toList();
-    return new CalibrationPlots(words).errors(calibration, straight);
+    return new CalibrationPlots(words)
+        .errors(
+            calibration,
+            formula
+                .look()
+                .fold(
+                    (look, notes) -> StraightLinePlots.errors(look.straightLine()),
+                    problems -> List.of()));
   }
 
   PlotFigure u95() {
@@ -235,45 +228,42 @@ final class FormulaWords {
     return new CalibrationPlots(words).response(calibration);
   }
 
-  /** The straight-line look; empty where no run began near full temperature. */
+  /** The straight-line look; empty where {@link #noStraightLine} says why. */
   Optional<PlotFigure> straightLine() {
     return formula
-        .straightLine()
-        .filter(look -> !look.points().isEmpty() && look.slope_per_m() > 0)
-        .map(
-            look ->
-                new CurvePlots(words)
-                    .straightLine(
-                        PlotPoints.of(
-                            look.points().stream()
-                                .mapToDouble(StraightLineLook.Point::speed_m_s)
-                                .toArray(),
-                            look.points().stream()
-                                .mapToDouble(p -> 60 * p.slope_per_s())
-                                .toArray()),
-                        60 * look.slope_per_m(),
-                        calibration.signal().unit().symbol(),
-                        notes(look)));
+        .look()
+        .fold(
+            (look, notes) ->
+                new StraightLinePlots(words)
+                    .figure(look.straightLine(), calibration.signal().unit().symbol()),
+            problems -> Optional.empty());
   }
 
-  private List<String> notes(StraightLineLook look) {
-    List<String> notes = new ArrayList<>();
-    look.errors().stream()
-        .max(Comparator.comparingDouble(StraightLineLook.Misreading::relative))
-        .filter(e -> e.relative() > 0)
-        .ifPresent(e -> notes.add(error("formula.straight.high", e)));
-    look.errors().stream()
-        .min(Comparator.comparingDouble(StraightLineLook.Misreading::relative))
-        .filter(e -> e.relative() < 0)
-        .ifPresent(e -> notes.add(error("formula.straight.low", e)));
-    notes.add(words.text("formula.straight.first"));
-    notes.add(words.text("formula.straight.never"));
-    return notes;
+  /** Why the recordings are not drawn with what was fitted, where they are not. */
+  Optional<String> recordingsNote(boolean drawing) {
+    if (!formula.recordings().isEmpty()) {
+      return Optional.empty();
+    }
+    if (drawing) {
+      return Optional.of(words.text("formula.recordings.drawing"));
+    }
+    return Optional.of(
+        words.text(
+            formula.look().isOk()
+                ? "formula.recordings.other-formula"
+                : "formula.recordings.not-at-hand"));
   }
 
-  private String error(String key, StraightLineLook.Misreading error) {
-    return words.text(
-        key, Math.round(100 * Math.abs(error.relative())), figures(error.speed_m_s(), 2));
+  /** Why there is no straight-line look. */
+  String noStraightLine() {
+    return formula
+        .look()
+        .fold(
+            (look, notes) -> words.text("formula.straight.none"),
+            problems ->
+                words.text("formula.straight.not-at-hand")
+                    + " "
+                    + problems.stream().map(words::sentence).collect(Collectors.joining(" ")));
   }
 
   /** Measured and fitted, one figure a run file. */

@@ -7,6 +7,7 @@ import faintwind.job.KeepFormula.Kept;
 import faintwind.job.WriteReport;
 import faintwind.message.Checked;
 import faintwind.record.Event;
+import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -17,7 +18,7 @@ final class InstrumentFormula implements FormulaModel.Ways {
   private final OpenInstrument instrument;
   private final KeepFormula job;
   private final Optional<String> inForce;
-  private final Optional<Path> table;
+  private final InstrumentState state;
 
   InstrumentFormula(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
@@ -28,9 +29,8 @@ final class InstrumentFormula implements FormulaModel.Ways {
             new Calibrate(desk.clock(), desk.words(), Calibrate.Settings.USUAL),
             desk.words());
     // taken here, on the JavaFX thread: the jobs run on another
-    inForce =
-        instrument.state().last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
-    table = DataScreens.runsTable(instrument);
+    state = instrument.state();
+    inForce = state.last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
   }
 
   @Override
@@ -40,7 +40,12 @@ final class InstrumentFormula implements FormulaModel.Ways {
 
   @Override
   public Optional<Checked<Kept>> read() throws IOException {
-    return inForce.isPresent() ? Optional.of(job.read(inForce.get(), table)) : Optional.empty();
+    return inForce.isPresent() ? Optional.of(job.read(inForce.get(), state)) : Optional.empty();
+  }
+
+  @Override
+  public Kept drawnAgain(Kept kept, JobWatch watch) throws IOException {
+    return job.drawnAgain(kept, state, watch);
   }
 
   @Override

@@ -112,7 +112,16 @@ final class NextLine extends HBox {
     }
   }
 
+  /** No job is to be shown now. */
   void workEnded() {
+    if (working) {
+      working = false;
+      put(next);
+    }
+  }
+
+  /** No job is left that a question could be about. */
+  void questionEnded() {
     working = false;
     asking = false;
     put(next);

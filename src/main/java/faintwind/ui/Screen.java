@@ -38,6 +38,11 @@ public interface Screen {
   /** What to do now. */
   ObservableValue<Next> next();
 
+  /** A job of minutes that this screen began and the Next line shows while it runs. */
+  default Optional<Running> work() {
+    return Optional.empty();
+  }
+
   /** What gets the focus when the screen opens, such as the first empty reading. */
   default Optional<Node> firstFocus() {
     return Optional.empty();

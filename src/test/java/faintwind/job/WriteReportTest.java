@@ -108,7 +108,7 @@ class WriteReportTest {
         assertThat(text.getText(pdf))
             .contains("Build log: Rind 9, north")
             .contains("made-up data")
-            .contains("page " + page + " / " + pages);
+            .contains("page " + page + " of " + pages);
       }
     }
   }
@@ -117,11 +117,12 @@ class WriteReportTest {
   void shippedCellarShowsItsCalibrationWithEvidence() throws IOException {
     String html = html(Path.of("demo-projects/cellar"));
     assertThat(html)
-        .contains("Formulas tried, best first")
-        .contains("Each run foretold by the others")
+        .contains("1 The recordings", "2 The fit", "3 The choice of the formula")
+        .contains("Each run left out in turn")
         .contains("seed 20261125")
         .contains("form of the formula")
-        .contains("Covariance of the parameters");
+        .contains("Covariance of the parameters")
+        .contains("The straight-line look");
   }
 
   @Test

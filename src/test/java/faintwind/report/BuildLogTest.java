@@ -20,6 +20,8 @@ import java.util.Map;
 import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
+import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 
@@ -114,6 +116,38 @@ class BuildLogTest {
         words.setStartPage(page);
         words.setEndPage(page);
         assertThat(words.getText(document)).contains("made-up data", "Build log: Test pair");
+      }
+    }
+  }
+
+  @Test
+  void thePdfIsTaggedAndEveryPictureHasWords() throws Exception {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    String drawing =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\" width=\"9\" height=\"9\">"
+            + "<title>Loss.</title><desc>Falls from 3 to 1.</desc><path d=\"M1,1H8\"/></svg>";
+    Pdf.write(html().replace("</body>", drawing + "</body>"), pdf);
+    try (PDDocument document = org.apache.pdfbox.Loader.loadPDF(pdf.toByteArray())) {
+      assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+      List<String> kinds = new ArrayList<>();
+      List<String> pictures = new ArrayList<>();
+      walk(document.getDocumentCatalog().getStructureTreeRoot(), kinds, pictures);
+      assertThat(kinds).contains("H1", "H2", "Table", "TH", "TD", "L");
+      assertThat(pictures).doesNotContainNull().contains("Loss. Falls from 3 to 1.");
+    }
+  }
+
+  private static void walk(PDStructureNode node, List<String> kinds, List<String> pictures) {
+    if (node instanceof PDStructureElement element) {
+      kinds.add(element.getStructureType());
+      if (element.getStructureType().equals("Figure")) {
+        pictures.add(element.getAlternateDescription());
+      }
+    }
+    for (Object kid : node.getKids()) {
+      if (kid instanceof PDStructureNode below) {
+        walk(below, kinds, pictures);
       }
     }
   }

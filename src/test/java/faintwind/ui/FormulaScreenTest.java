@@ -73,6 +73,11 @@ class FormulaScreenTest {
     }
 
     @Override
+    public Kept drawnAgain(Kept kept, JobWatch watch) {
+      return kept;
+    }
+
+    @Override
     public void made(Kept kept) {
       journal.add("made " + kept.file());
     }
@@ -127,8 +132,9 @@ class FormulaScreenTest {
   void stoppedFitWritesNothingAndCanBeStartedAgain(FxRobot robot) throws TimeoutException {
     robot.interact(() -> model.begin(Optional.of(RUNS)));
     robot.interact(() -> model.fit());
-    robot.interact(() -> window.background.running().get().ifPresent(running -> running.cancel()));
+    robot.interact(() -> model.work().ifPresent(Running::cancel));
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
+    WaitForAsyncUtils.waitForFxEvents();
     assertThat(stage()).isEqualTo(FormulaModel.Stage.READY);
     assertThat(folder.resolve("calibrations")).doesNotExist();
     assertThat(model.next().get().detail()).contains("nothing was written");

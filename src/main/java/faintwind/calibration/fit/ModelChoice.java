@@ -20,9 +20,11 @@ import java.util.function.BooleanSupplier;
  */
 public final class ModelChoice {
   /** By how much a criterion must be lower before the default is left: strong evidence. */
-  static final double CLEARLY = 10;
+  public static final double CLEARLY = 10;
 
-  private static final double BETTER_FORETOLD = 0.8;
+  /** Share of its left-out error below which a model foretells the runs better than another. */
+  public static final double BETTER_FORETOLD = 0.8;
+
   private static final List<String> OTHERS = List.of("mixed-linear", "mixed", "king", "king-half");
 
   private ModelChoice() {}

@@ -1,8 +1,9 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.Calibration;
 import faintwind.calibration.Run;
-import faintwind.calibration.RunSet;
 import faintwind.calibration.Series;
+import faintwind.calibration.SignalPath;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.ArrayList;
@@ -45,10 +46,13 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Misr
    */
   public record Misreading(double speed_m_s, double relative) {}
 
-  /** The look at the runs of a fit. */
-  public static StraightLineLook of(FitResult fit, RunSet set) {
+  /** The look at the runs that a calibration was made from. */
+  public static StraightLineLook of(Calibration calibration, List<Run> runs) {
+    Formula formula = Formula.of(calibration);
+    AirPoint air = AirPoint.of(calibration.formula().referenceAir());
+    Fitted fit = new Fitted(formula, air, calibration.signal());
     List<Point> points = new ArrayList<>();
-    for (Run run : set.runs()) {
+    for (Run run : runs) {
       run.arm()
           .ifPresent(
               arm -> {
@@ -57,7 +61,7 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Misr
                         .signal()
                         .window(arm.spinStart_s() + FROM_S, arm.spinStart_s() + TO_S);
                 if (signal.size() >= 3 && nearFull(fit, run, arm.spinStart_s())) {
-                  double fall = -slope(signal) * Math.signum(fit.signal().perKelvin());
+                  double fall = -slope(signal) * Math.signum(fit.signal.perKelvin());
                   points.add(new Point(run.name(), arm.speed_m_s(), fall));
                 }
               });
@@ -70,14 +74,17 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Misr
     return new StraightLineLook(line, points, errors);
   }
 
+  private record Fitted(Formula formula, AirPoint air, SignalPath signal) {
+    double still_K() {
+      return formula.steadyDelta_K(0, signal.supply_V(), air);
+    }
+  }
+
   /** The method asks for a start near the full difference of still air. */
-  private static boolean nearFull(FitResult fit, Run run, double start_s) {
+  private static boolean nearFull(Fitted fit, Run run, double start_s) {
     double signal = run.recording().signal().at(start_s);
-    double still =
-        fit.formula()
-            .steadyDelta_K(0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
-    double full = fit.formula().signal(still, fit.setting().referenceAir().temperature_K());
-    double zero = fit.formula().path().offset();
+    double full = fit.formula.signal(fit.still_K(), fit.air.air_K());
+    double zero = fit.formula.path().offset();
     return (signal - zero) / (full - zero) > NEAR_FULL;
   }
 
@@ -88,11 +95,11 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Misr
   }
 
   /** Mean slope over the same stretch by the formula from still air, signal unit per second. */
-  private static double foretold(FitResult fit, double speed_m_s) {
-    Formula formula = fit.formula();
-    AirPoint air = AirPoint.of(fit.setting().referenceAir());
-    double p = formula.heating_K_s(fit.signal().supply_V());
-    double delta = formula.steadyDelta_K(0, fit.signal().supply_V(), air);
+  private static double foretold(Fitted fit, double speed_m_s) {
+    Formula formula = fit.formula;
+    AirPoint air = fit.air;
+    double p = formula.heating_K_s(fit.signal.supply_V());
+    double delta = fit.still_K();
     double early = 0;
     double step = 0.5;
     for (double t = 0; t < TO_S; t += step) {

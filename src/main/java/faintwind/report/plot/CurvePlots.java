@@ -45,46 +45,4 @@ public final class CurvePlots {
    * @param points speed in m/s against the quantity
    */
   public record Curve(String label, PlotPoints points) {}
-
-  /**
-   * The first slope of each run against its speed with the straight line through zero; only a first
-   * look, and said so beside it.
-   *
-   * @param slopes speed (m/s) and first slope (signal unit a minute) of each run
-   * @param perSpeed slope of the line, signal unit a minute for each m/s
-   * @param unit symbol of the signal's unit
-   * @param notes what is wrong with it, in words
-   */
-  public PlotFigure straightLine(
-      PlotPoints slopes, double perSpeed, String unit, List<String> notes) {
-    double fastest = 0;
-    for (int i = 0; i < slopes.size(); i++) {
-      fastest = Math.max(fastest, slopes.x(i));
-    }
-    double end = 1.08 * fastest;
-    PlotLine line =
-        PlotLine.of(
-            "",
-            PlotPoints.of(new double[] {0, end}, new double[] {0, perSpeed * end}),
-            new PlotLook(PlotToken.SERIES_2, PlotDash.LONG, PlotMarker.NONE, 2.4));
-    PlotLine runs =
-        PlotLine.of(
-            messages.text("plot.straight.runs"),
-            slopes,
-            PlotLook.markers(PlotMarker.RING, PlotToken.INK));
-    PlotContent content =
-        PlotContent.lines(List.of(line, runs))
-            .with(new PlotNote(0.4 * end, 0.28 * perSpeed * end, notes, PlotToken.SERIES_2));
-    PlotPanel panel =
-        new PlotPanel(
-            messages.text("plot.straight.title"),
-            messages.text("plot.straight.caption", unit),
-            PlotAxis.fromZero(messages.text("plot.speed")),
-            PlotAxis.fromZero(messages.text("plot.straight.axis", unit)),
-            content,
-            1);
-    List<PlotPanel> panels = List.of(panel);
-    return new PlotFigure(
-        messages.text("plot.straight.title"), PlotSummary.of(panels, messages), panels);
-  }
 }
