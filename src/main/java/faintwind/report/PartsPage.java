@@ -60,7 +60,7 @@ public final class PartsPage {
   }
 
   private static String style(String title, Messages messages) {
-    String common = BuildLogStyle.css(title, "", messages.text("build-log.page"));
+    String common = BuildLogStyle.css(title, "", new LogWords(messages));
     return common.replace("size: A4;", "size: A4 landscape;")
         + "body { max-width: 260mm; } table.wide td { font-size: 7.5pt; }\n"
         + "table.wide th { font-size: 7.5pt; } table.wide td:last-child { text-align: right; }\n";
