@@ -26,6 +26,7 @@ public final class ChecklistRules {
     ids(checklist, problems);
     Set<String> readings = new HashSet<>();
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));
+    checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.errorName())));
     for (Step step : checklist.steps()) {
       links(checklist, step, problems);
       names(step, readings, problems);
@@ -158,7 +159,17 @@ public final class ChecklistRules {
   /** Bands and clocks that give no answer with a design where every quantity is known. */
   public static List<Problem> problems(Checklist checklist, DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>(Situation.values(sheet));
-    checklist.steps().forEach(s -> s.asks().readings().forEach(r -> values.put(r.name(), 1.0)));
+    checklist
+        .steps()
+        .forEach(
+            s ->
+                s.asks()
+                    .readings()
+                    .forEach(
+                        r -> {
+                          values.put(r.name(), 1.0);
+                          values.put(r.errorName(), 0.0);
+                        }));
     values.put(Reading.VALUE, 1.0);
     values.put(Reading.METER_ERROR, 0.0);
     List<Problem> problems = new ArrayList<>();

@@ -53,6 +53,11 @@ public record Reading(
     return "reading_" + id.replace('-', '_');
   }
 
+  /** The name under which remedies know what the meter may be wrong by in this reading. */
+  public String errorName() {
+    return "error_" + id.replace('-', '_');
+  }
+
   /** Every name its bands use, without {@code value} and {@code meter_error}. */
   public Set<String> names() {
     Set<String> names = new TreeSet<>();
@@ -105,7 +110,7 @@ public record Reading(
       double value, Map<String, Double> values, Optional<MeterClass> meter) {
     Map<String, Double> all = new HashMap<>(values);
     all.put(VALUE, value);
-    all.put(METER_ERROR, error(value, meter));
+    all.put(METER_ERROR, meterError(value, meter));
     for (ReadingBand band : bands) {
       Optional<Boolean> holds = band.when().holds(all);
       if (holds.isEmpty()) {
@@ -118,7 +123,8 @@ public record Reading(
     return Optional.of(new Judgement(ReadingVerdict.STOP, ""));
   }
 
-  private double error(double value, Optional<MeterClass> meter) {
+  /** Half-width of what a meter may be wrong by at a value; 0 where it is not one of its units. */
+  double meterError(double value, Optional<MeterClass> meter) {
     return meter.map(m -> m.halfWidth(value, unit)).orElse(OptionalDouble.empty()).orElse(0);
   }
 }

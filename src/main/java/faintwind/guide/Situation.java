@@ -67,18 +67,30 @@ public record Situation(
   /**
    * The numbers that formulas may name: each quantity of the sheet by its id, with {@code low_} and
    * {@code high_} before it for the edges of its band, and each reading that counts as {@code
-   * reading_ID} in the unit it is judged in.
+   * reading_ID} in the unit it is judged in, with {@code error_ID} for what the meter may be wrong
+   * by in it.
    */
   public Map<String, Double> values(Checklist checklist) {
-    Map<String, Double> values = sheet().map(Situation::values).orElseGet(HashMap::new);
+    Map<String, Double> values = sheetValues();
     for (Step step : checklist.steps()) {
       for (Reading reading : step.asks().readings()) {
         state
             .reading(step.id(), reading.id())
-            .ifPresent(line -> values.put(reading.name(), inUnit(line, reading)));
+            .ifPresent(
+                line -> {
+                  double value = inUnit(line, reading);
+                  values.put(reading.name(), value);
+                  values.put(
+                      reading.errorName(), reading.meterError(value, meterAt(line.at())));
+                });
       }
     }
     return values;
+  }
+
+  /** The quantities of the sheet in force alone. */
+  public Map<String, Double> sheetValues() {
+    return sheet().map(Situation::values).orElseGet(HashMap::new);
   }
 
   private static double inUnit(Standing<ReadingEntered> line, Reading reading) {
@@ -110,7 +122,7 @@ public record Situation(
 
   /** A text with its {@code {values}} filled in from the sheet in force. */
   public String fill(String text, Messages messages) {
-    Map<String, Double> values = sheet().map(Situation::values).orElseGet(Map::of);
+    Map<String, Double> values = sheetValues();
     Matcher matcher = VALUE.matcher(text);
     StringBuilder filled = new StringBuilder();
     while (matcher.find()) {

@@ -53,6 +53,7 @@ public final class SampleBuild {
     values.put(QuantityId.HEATER_RESISTANCE, Interval.share(100, 0.01));
     values.put(QuantityId.LEAD_TO_LEAD_LOW, Interval.exact(98));
     values.put(QuantityId.LEAD_TO_LEAD_HIGH, Interval.exact(102));
+    values.put(QuantityId.HEATER_VOLTAGE, new Interval(4.85, 4.97, 5.09));
     values.put(QuantityId.SUPPLY_LOW, Interval.exact(4.9));
     values.put(QuantityId.SUPPLY_HIGH, Interval.exact(5.1));
     values.put(QuantityId.CURRENT_LOW, Interval.exact(48));

@@ -6,6 +6,7 @@ import java.util.List;
 
 /** Resistor, supply, cable and battery. */
 final class HeaterSheet {
+  private static final double NO_CABLE_OHM = 1;
   private static final double REFERENCE_K = Constants.ZERO_C_K + 20;
 
   private HeaterSheet() {}
@@ -36,7 +37,14 @@ final class HeaterSheet {
             QuantityId.BALL_FLUX,
             power.times(1 / (Math.PI * Math.pow(design.ball().diameter_m().nominal(), 2)))));
     all.addAll(supply(design, current));
-    design.supply().cable().ifPresent(c -> all.addAll(cable(c, drop)));
+    design
+        .supply()
+        .cable()
+        .ifPresentOrElse(
+            c -> all.addAll(cable(c, drop)),
+            // no cable in the design: a metre or two of thin copper and the meter's own leads
+            // (common practice, no source), so that a cable can still be judged
+            () -> all.add(plain(QuantityId.CABLE_END_TO_END, NO_CABLE_OHM)));
     if (design.supply().battery().isPresent()) {
       all.addAll(battery(design.supply(), current));
     }
