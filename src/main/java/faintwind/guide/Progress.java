@@ -72,7 +72,11 @@ public record Progress(List<StepProgress> steps) {
     if (situation.state().finished(step.id()).isPresent()) {
       return finished(step, situation, toFinish, doubts);
     }
-    return has(toFinish, "gate.reading-doubtful") ? StepState.NEEDS_ATTENTION : StepState.READY;
+    boolean look =
+        has(toFinish, "gate.reading-doubtful")
+            || has(toFinish, "gate.clock-set-back")
+            || has(toFinish, "gate.clock-leapt");
+    return look ? StepState.NEEDS_ATTENTION : StepState.READY;
   }
 
   private static StepState finished(

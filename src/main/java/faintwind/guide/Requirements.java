@@ -193,6 +193,7 @@ final class Requirements {
                   String.valueOf((long) Math.ceil(running.get().left_s() / 60))));
       case TIME_SET_BACK ->
           Optional.of(error("gate.clock-set-back", step, clock.label(), clock.id()));
+      case TIME_LEAPT -> Optional.of(error("gate.clock-leapt", step, clock.label(), clock.id()));
     };
   }
 

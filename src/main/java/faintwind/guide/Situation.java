@@ -80,8 +80,7 @@ public record Situation(
                 line -> {
                   double value = inUnit(line, reading);
                   values.put(reading.name(), value);
-                  values.put(
-                      reading.errorName(), reading.meterError(value, meterAt(line.at())));
+                  values.put(reading.errorName(), reading.meterError(value, meterAt(line.at())));
                 });
       }
     }

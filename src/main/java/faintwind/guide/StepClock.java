@@ -6,13 +6,15 @@ import java.time.OffsetDateTime;
 /**
  * A clock of a step, as a pure function of when it was started, how long it runs and what time it
  * is: it runs on while the program is closed. Where the computer's clock was set back to before the
- * start, nothing is known and the clock counts as not ended.
+ * start, nothing is known and the clock counts as not ended. Where the time may have leapt, an end
+ * is not believed until a person says that the time is right.
  *
  * @param start when it was started
  * @param duration_s how long it runs, s, not negative
  * @param now the time
+ * @param trust whether the time between start and now can be believed
  */
-public record StepClock(OffsetDateTime start, double duration_s, OffsetDateTime now) {
+public record StepClock(OffsetDateTime start, double duration_s, OffsetDateTime now, Trust trust) {
 
   public StepClock {
     if (!(duration_s >= 0)) {
@@ -20,12 +22,26 @@ public record StepClock(OffsetDateTime start, double duration_s, OffsetDateTime 
     }
   }
 
+  /** A clock whose time is believed. */
+  public StepClock(OffsetDateTime start, double duration_s, OffsetDateTime now) {
+    this(start, duration_s, now, Trust.SURE);
+  }
+
+  /** Whether the time can be believed. */
+  public enum Trust {
+    SURE,
+    /** It went by without a sign of life: the computer's clock may have been set forward. */
+    LEAPT
+  }
+
   /** Where the clock stands. */
   public enum Stand {
     RUNNING,
     ENDED,
     /** The computer's time lies before the start. */
-    TIME_SET_BACK
+    TIME_SET_BACK,
+    /** Ended by a time that may have leapt. */
+    TIME_LEAPT
   }
 
   private double elapsed_s() {
@@ -38,7 +54,10 @@ public record StepClock(OffsetDateTime start, double duration_s, OffsetDateTime 
     if (elapsed_s < 0) {
       return Stand.TIME_SET_BACK;
     }
-    return elapsed_s >= duration_s ? Stand.ENDED : Stand.RUNNING;
+    if (elapsed_s < duration_s) {
+      return Stand.RUNNING;
+    }
+    return trust == Trust.SURE ? Stand.ENDED : Stand.TIME_LEAPT;
   }
 
   /** Seconds to go; the whole duration where the time was set back, 0 where it has ended. */

@@ -52,6 +52,6 @@ public final class Verdicts {
     return step.asks()
         .clock()
         .flatMap(spec -> situation.state().clock(step.id(), spec.id()))
-        .map(line -> new StepClock(line.at(), line.event().duration_s(), situation.now()));
+        .map(line -> ClockEvidence.clock(line, situation));
   }
 }

@@ -55,6 +55,14 @@ final class ClockWords {
                         words.text("window.clock.unknown"),
                         0,
                         words.text("window.clock.set-back", moment(clock.start(), clock.now())));
+                case TIME_LEAPT ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.unknown"),
+                        0,
+                        words.text(
+                            "window.clock.leapt",
+                            Figures.duration(words, seconds(clock.late_s()))));
               };
             });
   }

@@ -168,6 +168,12 @@ public final class StepModel {
     instrument.enter(enter -> enter.startClock(stepId));
   }
 
+  /** Says that the computer's time is right, so that the clock has ended. */
+  public void confirmTime() {
+    String stepId = step.id();
+    instrument.enter(enter -> enter.confirmTime(stepId));
+  }
+
   /** Whether the step may be called finished. */
   public boolean canFinish() {
     return Gate.toFinish(instrument.checklist(), step, now().situation()).open();

@@ -156,6 +156,14 @@ final class StepNext {
         case "gate.clock-runs", "gate.clock-set-back" -> {
           return Optional.of(waiting(where, step));
         }
+        case "gate.clock-leapt" -> {
+          return Optional.of(
+              Next.say(
+                      Mark.ATTENTION,
+                      words.text("window.next.clock-leapt"),
+                      act("confirm-time", "window.next.confirm-time", model::confirmTime))
+                  .withDetail(words.text("window.next.clock-leapt-detail")));
+        }
         case "gate.photo" -> {
           return Optional.of(
               Next.say(

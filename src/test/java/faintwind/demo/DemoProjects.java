@@ -114,8 +114,8 @@ final class DemoProjects {
     walk.ok(walk.enter().finish("weigh-blanks"));
     steps(walk, "glue-heater", Set.of("ready-workplace", "weigh-blanks"));
     walk.begun("heater-insulation");
-    walk.ok(walk.enter().reading("heater-insulation", "lead-a-ball", "420k"));
-    walk.ok(walk.enter().reading("heater-insulation", "lead-b-ball", "OL"));
+    walk.ok(walk.enter().reading("heater-insulation", "lead-a-ball", "27 Ω"));
+    walk.ok(walk.enter().reading("heater-insulation", "lead-b-ball", "127,4 Ω"));
     walk.ok(walk.enter().reading("heater-insulation", "lead-to-lead", "100,3"));
   }
 

@@ -45,7 +45,7 @@ class DemoProjectsTest {
   void theFaultyOneHasAPiercedLeadAndAStruckEntry() throws IOException {
     var state = new InstrumentFolder(SHIPPED.resolve("cellar-door")).open().state();
     assertThat(state.reading("heater-insulation", "lead-a-ball").orElseThrow().event().typed())
-        .isEqualTo("420k");
+        .isEqualTo("27 Ω");
     assertThat(state.lines().stream().filter(line -> !line.stands())).isNotEmpty();
   }
 

@@ -37,8 +37,7 @@ final class BenchDesign {
   private BenchDesign(DesignSheet sheet) {
     this.sheet = sheet;
     this.values =
-        new Situation(
-                InstrumentState.EMPTY, List.of(new Situation.DatedSheet(SINCE, sheet)), SINCE)
+        new Situation(InstrumentState.EMPTY, List.of(new Situation.DatedSheet(SINCE, sheet)), SINCE)
             .sheetValues();
   }
 

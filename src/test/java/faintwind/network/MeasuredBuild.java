@@ -18,8 +18,8 @@ import faintwind.record.ReadingVerdict;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.random.RandomGenerator;
 
@@ -42,8 +42,7 @@ final class MeasuredBuild {
   private final List<JournalEntry> entries = new ArrayList<>();
   private ReadingVerdict worst = ReadingVerdict.GOOD;
 
-  MeasuredBuild(
-      Checklist checklist, BenchDesign design, MeterClass meter, RandomGenerator random) {
+  MeasuredBuild(Checklist checklist, BenchDesign design, MeterClass meter, RandomGenerator random) {
     this.checklist = checklist;
     this.design = design;
     this.meter = meter;
@@ -112,8 +111,7 @@ final class MeasuredBuild {
   }
 
   private JournalEntry entry(String step, faintwind.record.Event event) {
-    return new JournalEntry(
-        "n" + entries.size(), THEN, "Model builder", Optional.of(step), event);
+    return new JournalEntry("n" + entries.size(), THEN, "Model builder", Optional.of(step), event);
   }
 
   private Optional<String> value(Assembly assembly, Reading reading) {
@@ -126,11 +124,14 @@ final class MeasuredBuild {
       case "sense-change":
         return Optional.of(milli(assembly.senseShare() * straightRise_mV()));
       case "zero-signal":
-        return Optional.of(milli(design.value("high_zero_band_mV") * (2 * random.nextDouble() - 1)));
+        return Optional.of(
+            milli(design.value("high_zero_band_mV") * (2 * random.nextDouble() - 1)));
       default:
         return reading
             .tips()
-            .map(tips -> shown.ohms(ohm(assembly, tips, reading.id().equals("cable-heater-signal"))));
+            .map(
+                tips ->
+                    shown.ohms(ohm(assembly, tips, reading.id().equals("cable-heater-signal"))));
     }
   }
 

@@ -84,7 +84,13 @@ class BuildLogTest {
             "heater-insulation",
             new Event.ReadingEntered(
                 "lead-a-ball", "420k", SampleBuild.amount("420k", "MΩ"), Optional.empty())));
-    assertThat(html()).contains("420k").contains("The coat on lead A is pierced inside the bore.");
+    entries.add(
+        SampleBuild.entry(
+            "y",
+            "heater-insulation",
+            new Event.ReadingEntered(
+                "lead-b-ball", "420k", SampleBuild.amount("420k", "MΩ"), Optional.empty())));
+    assertThat(html()).contains("420k").contains("The heater touches the ball:");
     entries.add(
         SampleBuild.entry(
             "w", "heater-insulation", new Event.Waived("lead-a-ball", "for show only")));

@@ -72,8 +72,8 @@ class ScreenshotsTest {
         .before("heater-insulation")
         .open("heater-insulation")
         .cautions("heater-insulation")
-        .type("heater-insulation", "lead-a-ball", "420k")
-        .type("heater-insulation", "lead-b-ball", "OL")
+        .type("heater-insulation", "lead-a-ball", "27 Ω")
+        .type("heater-insulation", "lead-b-ball", "127,4 Ω")
         .type("heater-insulation", "lead-to-lead", "100,3")
         .into(folder, "rind-2");
     Cellar.begin("Rind 3, floor drain")
