@@ -321,17 +321,17 @@ enum Fault {
           Part.CONDUCTOR_SIGNAL_PLUS,
           Part.CONDUCTOR_SIGNAL_MINUS);
 
-  private final List<String> remedies;
+  private final String remedies;
 
   Fault(String... remedies) {
-    this.remedies = List.of(remedies);
+    this.remedies = String.join(" ", remedies);
   }
 
   abstract void apply(Assembly a, RandomGenerator r);
 
   /** Remedies that name it rightly. */
   List<String> remedies() {
-    return remedies;
+    return List.of(remedies.split(" ", -1));
   }
 
   /** Whether it hides from a meter that ends below 20 MΩ: over range is all that it shows. */

@@ -116,23 +116,17 @@ final class MeasuredBuild {
 
   private Optional<String> value(Assembly assembly, Reading reading) {
     ModelMeter shown = new ModelMeter(meter, random);
-    switch (reading.id()) {
-      case "supply-volts":
-        return Optional.of(shown.show(assembly.voltage_V(), "V"));
-      case "supply-current":
-        return Optional.of(shown.show(assembly.current_A(BURDEN_OHM), "A"));
-      case "sense-change":
-        return Optional.of(milli(assembly.senseShare() * straightRise_mV()));
-      case "zero-signal":
-        return Optional.of(
-            milli(design.value("high_zero_band_mV") * (2 * random.nextDouble() - 1)));
-      default:
-        return reading
-            .tips()
-            .map(
-                tips ->
-                    shown.ohms(ohm(assembly, tips, reading.id().equals("cable-heater-signal"))));
-    }
+    return switch (reading.id()) {
+      case "supply-volts" -> Optional.of(shown.show(assembly.voltage_V(), "V"));
+      case "supply-current" -> Optional.of(shown.show(assembly.current_A(BURDEN_OHM), "A"));
+      case "sense-change" -> Optional.of(milli(assembly.senseShare() * straightRise_mV()));
+      case "zero-signal" ->
+          Optional.of(milli(design.value("high_zero_band_mV") * (2 * random.nextDouble() - 1)));
+      default ->
+          reading
+              .tips()
+              .map(t -> shown.ohms(ohm(assembly, t, reading.id().equals("cable-heater-signal"))));
+    };
   }
 
   private static double ohm(Assembly assembly, Tips tips, boolean twisted) {

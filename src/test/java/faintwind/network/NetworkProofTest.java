@@ -68,7 +68,7 @@ class NetworkProofTest {
   }
 
   private static List<String> missed(Fault fault, int draws) {
-    SplittableRandom random = new SplittableRandom(SEED + fault.ordinal());
+    SplittableRandom random = new SplittableRandom(SEED + fault.name().hashCode());
     List<String> missed = new ArrayList<>();
     for (int i = 0; i < draws; i++) {
       Bench bench = bench(random);
@@ -94,8 +94,7 @@ class NetworkProofTest {
    */
   private static MeterClass unlessShort(Bench bench, Fault fault) {
     boolean early =
-        fault.ordinal() < Fault.LEAD_A_PIERCED_TO_BARE_METAL.ordinal()
-            || showsMegohms(bench.meter());
+        fault.compareTo(Fault.LEAD_A_PIERCED_TO_BARE_METAL) < 0 || showsMegohms(bench.meter());
     return early ? bench.meter() : meters.get(0);
   }
 
