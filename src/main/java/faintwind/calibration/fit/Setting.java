@@ -68,6 +68,29 @@ record Setting(
         set.build());
   }
 
+  /** The setting of runs that are not made yet: differences in kelvin, room air. */
+  static Setting ahead(List<Run> runs, double noise_K, double still_K) {
+    Map<String, List<Run>> byFile = new LinkedHashMap<>();
+    List<Run> zeros = new ArrayList<>();
+    for (Run run : runs) {
+      if (run.kind() == RunKind.ZERO) {
+        zeros.add(run);
+      } else {
+        byFile.computeIfAbsent(run.file(), f -> new ArrayList<>()).add(run);
+      }
+    }
+    List<FileRows> files = new ArrayList<>();
+    byFile.forEach((file, own) -> files.add(FileRows.of(file, own)));
+    return new Setting(
+        List.copyOf(files),
+        List.copyOf(zeros),
+        ForetoldFormula.SIGNAL,
+        AirState.ROOM,
+        noise_K,
+        still_K,
+        Optional.empty());
+  }
+
   private static Optional<String> letter(RunSet set) {
     return set.chain()
         .thermocouple()

@@ -34,7 +34,7 @@ final class Setup {
   static final double CARRIED_SPREAD = 0.02;
 
   /** Where nothing shows it, the share is held, and its spread goes into the allowance. */
-  private static final double HELD_SPREAD = 0.001;
+  static final double HELD_SPREAD = 0.001;
 
   /** Rest after a stop that shows the carried air, s. */
   static final double REST_AFTER_S = 120;

@@ -1,5 +1,6 @@
 package faintwind.calibration.plan;
 
+import faintwind.calibration.Performance.BudgetShare;
 import java.util.List;
 
 /**
@@ -7,10 +8,13 @@ import java.util.List;
  *
  * @param mean mean relative standard uncertainty over the wanted range, evenly in the logarithm
  * @param speeds relative standard uncertainty against speed, rising speeds
+ * @param budget where it comes from in the middle of the range, relative: {@code carried}, {@code
+ *     radius}, {@code direction}, {@code form}, {@code recordings}
  */
-public record Foretold(double mean, List<AtSpeed> speeds) {
+public record Foretold(double mean, List<AtSpeed> speeds, List<BudgetShare> budget) {
   public Foretold {
     speeds = List.copyOf(speeds);
+    budget = List.copyOf(budget);
   }
 
   /**

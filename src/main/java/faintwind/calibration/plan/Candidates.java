@@ -1,0 +1,115 @@
+package faintwind.calibration.plan;
+
+import faintwind.calibration.ArmSpeed;
+import faintwind.calibration.Uncertain;
+import faintwind.calibration.fit.ForetoldFit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The speeds that come into question, evenly spaced in the logarithm over the wanted range, each
+ * with the radius and the beat that suit it best.
+ */
+final class Candidates {
+  /** Speeds looked at. */
+  static final int COUNT = 13;
+
+  /** A whole number of beats may move a speed by this share. */
+  private static final double MOST_OFF = 0.06;
+
+  /** Acceleration towards the middle that balls and wires take, m/s² (own choice, no source). */
+  private static final double MOST_INWARD_M_S2 = 15;
+
+  /** Time constants of turning below which a speed is not worth it. */
+  static final double LEAST_CONSTANTS = 1;
+
+  private final PlanRequest request;
+  private final ForetoldFit fit;
+
+  Candidates(PlanRequest request, ForetoldFit fit) {
+    this.request = request;
+    this.fit = fit;
+  }
+
+  /** Speeds evenly spaced in the logarithm. */
+  static List<Double> spaced(double least_m_s, double most_m_s, int count) {
+    List<Double> speeds = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      speeds.add(least_m_s * Math.pow(most_m_s / least_m_s, i / (count - 1.0)));
+    }
+    return speeds;
+  }
+
+  /** The candidates at a pace, rising speeds; those that nothing can carry are left out. */
+  List<Candidate> at(double constants) {
+    List<Candidate> found = new ArrayList<>();
+    PlanWish wish = request.wish();
+    for (double speed : spaced(wish.least_m_s(), wish.most_m_s(), COUNT)) {
+      best(speed, constants)
+          .filter(c -> found.isEmpty() || c.speed_m_s() > found.get(found.size() - 1).speed_m_s())
+          .ifPresent(found::add);
+    }
+    return found;
+  }
+
+  /** Radius and beat for a speed; empty where no radius, beat or cable takes it. */
+  Optional<Candidate> best(double speed_m_s, double constants) {
+    Optional<Candidate> best = Optional.empty();
+    double least = Double.POSITIVE_INFINITY;
+    for (Uncertain radius : request.arm().radii_m()) {
+      if (speed_m_s * speed_m_s / radius.value() > MOST_INWARD_M_S2) {
+        continue;
+      }
+      for (int aTurn : request.wish().beats().aTurn()) {
+        Optional<Beat> beat = beat(speed_m_s, radius.value(), aTurn);
+        if (beat.isPresent()) {
+          double cost = cost(speed_m_s, radius, beat.get());
+          Candidate candidate = candidate(radius, beat.get(), constants);
+          if (cost < least && carried(candidate)) {
+            least = cost;
+            best = Optional.of(candidate);
+          }
+        }
+      }
+    }
+    return best;
+  }
+
+  private Optional<Beat> beat(double speed_m_s, double radius_m, int aTurn) {
+    double exact = 60 * aTurn * speed_m_s / (2 * Math.PI * radius_m);
+    PlanWish.Beats beats = request.wish().beats();
+    int whole = (int) Math.max(beats.least(), Math.min(beats.most(), Math.round(exact)));
+    return Math.abs(whole / exact - 1) <= MOST_OFF
+        ? Optional.of(new Beat(whole, aTurn))
+        : Optional.empty();
+  }
+
+  /**
+   * What a radius and a beat cost: the radius' own uncertainty, then a beat far from the middle.
+   */
+  private double cost(double speed_m_s, Uncertain radius, Beat beat) {
+    PlanWish.Beats beats = request.wish().beats();
+    double middle = Math.sqrt((double) beats.least() * beats.most());
+    double off = Math.log(beat.speed_m_s(radius.value()) / speed_m_s);
+    return radius.u().orElse(ArmSpeed.RADIUS_U_M) / radius.value()
+        + 1e-3 * Math.abs(Math.log(beat.perMinute() / middle))
+        + 1e-2 * Math.abs(off);
+  }
+
+  private Candidate candidate(Uncertain radius, Beat beat, double constants) {
+    double speed = beat.speed_m_s(radius.value());
+    double wanted_s = constants * fit.timeConstant_s(speed);
+    double spin_s = 10 * Math.ceil(Math.max(wanted_s, 60) / 10);
+    if (request.arm().way().turnBudget().isPresent()) {
+      double most_s = request.arm().way().turnBudget().getAsDouble() / beat.turns_1_s();
+      spin_s = Math.min(spin_s, 10 * Math.floor(most_s / 10));
+    }
+    return new Candidate(radius, beat, spin_s);
+  }
+
+  /** Whether the cable carries at least a time constant of it. */
+  private boolean carried(Candidate candidate) {
+    return candidate.spin_s() >= LEAST_CONSTANTS * fit.timeConstant_s(candidate.speed_m_s()) * 0.99;
+  }
+}

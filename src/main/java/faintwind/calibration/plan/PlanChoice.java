@@ -1,0 +1,17 @@
+package faintwind.calibration.plan;
+
+import java.util.Optional;
+
+/**
+ * Both ways to spend the time, side by side.
+ *
+ * @param staircase the default
+ * @param separate a fresh warm-up before each speed, for the straight-line look; empty where the
+ *     time or the way off the arm does not carry it
+ */
+public record PlanChoice(Plan staircase, Optional<Plan> separate) {
+  /** The plan of that form, where there is one. */
+  public Optional<Plan> of(Plan.Form form) {
+    return form == Plan.Form.STAIRCASE ? Optional.of(staircase) : separate;
+  }
+}

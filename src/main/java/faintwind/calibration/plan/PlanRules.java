@@ -1,0 +1,105 @@
+package faintwind.calibration.plan;
+
+import faintwind.calibration.fit.ForetoldFit;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Why a plan cannot be, with what would fit; and what a person should know of one that can. */
+final class PlanRules {
+  private static final int FEWEST = 3;
+
+  /** Readings that a person will type from a film without complaint (own choice, no source). */
+  private static final double MANY_READINGS = 900;
+
+  private PlanRules() {}
+
+  static List<Problem> refusals(PlanRequest request, Candidates candidates, ForetoldFit fit) {
+    List<Problem> problems = new ArrayList<>();
+    DataWay way = request.arm().way();
+    boolean cable = way.kind() == DataWay.Kind.CABLE;
+    if (cable && request.wish().directions() == PlanWish.Directions.ONE_WAY) {
+      problems.add(Problem.error("plan.cable-one-way", Where.NOWHERE, ""));
+    }
+    double constants = Candidates.LEAST_CONSTANTS;
+    List<Candidate> found = candidates.at(constants);
+    if (found.size() < FEWEST) {
+      problems.add(cable ? shortCable(request, candidates, fit) : noBeat(request, found));
+    }
+    return problems;
+  }
+
+  private static Problem shortCable(PlanRequest request, Candidates candidates, ForetoldFit fit) {
+    double budget = request.arm().way().turnBudget().orElse(0);
+    double largest = request.arm().radii_m().get(request.arm().radii_m().size() - 1).value();
+    double speed = request.wish().most_m_s();
+    double turns = speed / (2 * Math.PI * largest) * fit.timeConstant_s(speed);
+    return Problem.error(
+        "plan.cable-short",
+        Where.NOWHERE,
+        text("%.0f", budget),
+        text("%.0f", Math.ceil(turns)),
+        text("%.2f", speed),
+        text("%.0f", 1000 * largest));
+  }
+
+  private static Problem noBeat(PlanRequest request, List<Candidate> found) {
+    PlanWish.Beats beats = request.wish().beats();
+    double smallest = request.arm().radii_m().get(0).value();
+    double largest = request.arm().radii_m().get(request.arm().radii_m().size() - 1).value();
+    int few = beats.aTurn().get(0);
+    int many = beats.aTurn().get(beats.aTurn().size() - 1);
+    double low = new Beat(beats.least(), many).speed_m_s(smallest);
+    double high = new Beat(beats.most(), few).speed_m_s(largest);
+    return Problem.error(
+        "plan.no-beat",
+        Where.NOWHERE,
+        String.valueOf(found.size()),
+        text("%.2f", low),
+        text("%.2f", high));
+  }
+
+  static Problem noTime(PlanRequest request, double shortest_s) {
+    if (request.wish().time().lesson().isPresent()) {
+      return Problem.error(
+          "plan.lessons-short", Where.NOWHERE, text("%.0f", Math.ceil(shortest_s / 60)));
+    }
+    boolean battery =
+        request.arm().way().battery_s().orElse(Double.POSITIVE_INFINITY)
+            < request.wish().time().available_s().orElse(Double.POSITIVE_INFINITY);
+    return Problem.error(
+        battery ? "plan.battery-short" : "plan.time-short",
+        Where.NOWHERE,
+        text("%.0f", Math.ceil(shortest_s / 60)));
+  }
+
+  static List<Problem> notes(PlanRequest request, PlanChoice choice) {
+    List<Problem> notes = new ArrayList<>();
+    Plan plan = choice.staircase();
+    List<Double> speeds = plan.spins().stream().map(PlannedSpin::speed_m_s).sorted().toList();
+    PlanWish wish = request.wish();
+    double slowest = speeds.get(0);
+    double fastest = speeds.get(speeds.size() - 1);
+    if (slowest > 1.3 * wish.least_m_s() || fastest < wish.most_m_s() / 1.3) {
+      notes.add(
+          Problem.warning(
+              "plan.range-cut", Where.NOWHERE, text("%.2f", slowest), text("%.2f", fastest)));
+    }
+    if (request.arm().way().kind() == DataWay.Kind.FILMED_METER) {
+      double readings = plan.total_s() / request.response().step_s();
+      if (readings > MANY_READINGS) {
+        notes.add(Problem.warning("plan.many-readings", Where.NOWHERE, text("%.0f", readings)));
+      }
+    }
+    if (choice.separate().isEmpty()) {
+      notes.add(Problem.warning("plan.no-separate", Where.NOWHERE, ""));
+    }
+    return notes;
+  }
+
+  private static String text(String format, double value) {
+    return String.format(Locale.ROOT, format, value);
+  }
+}

@@ -1,0 +1,283 @@
+package faintwind.calibration.plan;
+
+import faintwind.calibration.Performance.BudgetShare;
+import faintwind.calibration.Run;
+import faintwind.calibration.fit.CarriedKnown;
+import faintwind.calibration.fit.Foretelling;
+import faintwind.calibration.fit.ForetoldFit;
+import faintwind.calibration.fit.Knowledge;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Plans a turntable session: among the speeds that arm, beat and cable can carry, those that make
+ * the mean relative uncertainty over the wanted range least, as {@link ForetoldFit} foretells it;
+ * and among the paces that fit into the time, the one that promises most.
+ */
+public final class Planner {
+  private static final int FEWEST = 3;
+  private static final int USUAL_SPEEDS = 7;
+  private static final int MOST_SPEEDS = 9;
+
+  /** Speeds of the range at which the promise is looked at. */
+  private static final int LOOKS = 9;
+
+  /** Two time constants are as good as four; one is not. */
+  private static final List<Double> CONSTANTS = List.of(2.0, 1.5, 3.0);
+
+  private static final List<Double> RESTS_S = List.of(150.0, 120.0);
+  private static final List<Double> WARM_UPS = List.of(5.0, 4.0, 3.0);
+
+  private final PlanRequest request;
+  private final BooleanSupplier cancelled;
+  private final ForetoldFit fit;
+  private final Candidates candidates;
+  private final double slow;
+  private final Map<Pace, Palette> palettes = new HashMap<>();
+
+  private Planner(PlanRequest request, BooleanSupplier cancelled) {
+    this.request = request;
+    this.cancelled = cancelled;
+    Response response = request.response();
+    this.fit =
+        new ForetoldFit(
+            new ForetoldFit.Ahead(
+                response.still_s().nominal(),
+                response.breeze_s().nominal(),
+                response.still_K(),
+                response.noise_K() * Math.sqrt(response.step_s() / PlannedRuns.STEP_S)),
+            request.arm().radii_m(),
+            request.asymmetry(),
+            request.uCarried().isPresent()
+                ? CarriedKnown.stated(request.uCarried().getAsDouble())
+                : CarriedKnown.shown());
+    this.candidates = new Candidates(request, fit);
+    this.slow = Math.min(1.25, response.still_s().high() / response.still_s().nominal());
+  }
+
+  /** The person asked to stop. */
+  public static final class Cancelled extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+  }
+
+  /**
+   * The staircase and, where it fits, the separate runs.
+   *
+   * @param request what is wanted, what there is
+   * @param cancelled asked at every step
+   * @return refused where arm, beat, way or time cannot carry a plan, with what would fit
+   * @throws Cancelled where {@code cancelled} says so
+   */
+  public static Checked<PlanChoice> plan(PlanRequest request, BooleanSupplier cancelled) {
+    Planner planner = new Planner(request, cancelled);
+    List<Problem> refusals =
+        new ArrayList<>(PlanRules.refusals(request, planner.candidates, planner.fit));
+    if (!refusals.isEmpty()) {
+      return Checked.refused(refusals);
+    }
+    Optional<Plan> staircase = planner.best(Plan.Form.STAIRCASE);
+    if (staircase.isEmpty()) {
+      return Checked.refused(List.of(PlanRules.noTime(request, planner.shortest_s())));
+    }
+    Optional<Plan> separate = planner.best(Plan.Form.SEPARATE);
+    PlanChoice choice = new PlanChoice(staircase.get(), separate);
+    return Checked.ok(choice, PlanRules.notes(request, choice));
+  }
+
+  /** Candidates at a pace with what each would bring. */
+  private record Palette(List<Candidate> candidates, List<Knowledge> knowledge) {}
+
+  private Optional<Plan> best(Plan.Form form) {
+    Optional<Plan> best = Optional.empty();
+    for (Pace pace : paces()) {
+      check();
+      Optional<Plan> plan = most(form, pace);
+      if (plan.isPresent()
+          && (best.isEmpty()
+              || plan.get().foretold().mean() < best.get().foretold().mean() * 0.99)) {
+        best = plan;
+      }
+    }
+    return best;
+  }
+
+  /** Without a limit the usual pace; with one, every pace that may fit into it. */
+  private List<Pace> paces() {
+    double still_s = slow * fit.timeConstant_s(0);
+    if (limit_s() == Double.POSITIVE_INFINITY) {
+      return List.of(
+          new Pace(slow * CONSTANTS.get(0), RESTS_S.get(0), minutes(WARM_UPS.get(0) * still_s)));
+    }
+    List<Pace> paces = new ArrayList<>();
+    for (double constants : CONSTANTS) {
+      for (double rest_s : RESTS_S) {
+        for (double warmUps :
+            request.wish().time().lesson().isPresent() ? WARM_UPS.subList(0, 1) : WARM_UPS) {
+          paces.add(new Pace(slow * constants, rest_s, minutes(warmUps * still_s)));
+        }
+      }
+    }
+    return paces;
+  }
+
+  private static double minutes(double seconds) {
+    return 60 * Math.ceil(seconds / 60);
+  }
+
+  /** Time there is in all, s. */
+  private double limit_s() {
+    PlanWish.Time time = request.wish().time();
+    double limit = time.available_s().orElse(Double.POSITIVE_INFINITY);
+    limit = Math.min(limit, request.arm().way().battery_s().orElse(Double.POSITIVE_INFINITY));
+    return time.lesson().isPresent()
+        ? Math.min(limit, time.lesson().get().most() * time.lesson().get().length_s())
+        : limit;
+  }
+
+  /** The plan of a pace with the most speeds that fit into the time. */
+  private Optional<Plan> most(Plan.Form form, Pace pace) {
+    Palette palette = palette(pace);
+    boolean free = limit_s() == Double.POSITIVE_INFINITY;
+    int most = Math.min(free ? USUAL_SPEEDS : MOST_SPEEDS, palette.candidates().size());
+    for (int some = most; some >= FEWEST; some--) {
+      if (shortestOf(palette, some, pace, form) > limit_s()) {
+        continue;
+      }
+      List<Candidate> chosen = choose(palette, some);
+      List<PlannedStep> steps = Schedule.of(chosen, request, fit, pace, form);
+      if (fits(steps)) {
+        return Optional.of(new Plan(form, steps, foretold(steps)));
+      }
+    }
+    return quickest(palette, pace, form);
+  }
+
+  /** The fewest speeds, those that take least time, where nothing better fits. */
+  private Optional<Plan> quickest(Palette palette, Pace pace, Plan.Form form) {
+    List<Candidate> quick = quickest(palette);
+    if (quick.size() < FEWEST) {
+      return Optional.empty();
+    }
+    List<PlannedStep> steps = Schedule.of(quick, request, fit, pace, form);
+    return fits(steps) ? Optional.of(new Plan(form, steps, foretold(steps))) : Optional.empty();
+  }
+
+  private static List<Candidate> quickest(Palette palette) {
+    return palette.candidates().stream()
+        .sorted(Comparator.comparingDouble(Candidate::spin_s))
+        .limit(FEWEST)
+        .toList();
+  }
+
+  /** No plan with so many speeds is shorter than this, s. */
+  private static double shortestOf(Palette palette, int some, Pace pace, Plan.Form form) {
+    double spins =
+        palette.candidates().stream().mapToDouble(Candidate::spin_s).sorted().limit(some).sum();
+    return form == Plan.Form.STAIRCASE ? spins + some * pace.rest_s() : spins;
+  }
+
+  private boolean fits(List<PlannedStep> steps) {
+    double total_s = steps.stream().mapToDouble(PlannedStep::duration_s).sum();
+    int lessons = steps.stream().mapToInt(PlannedStep::lesson).max().orElse(1);
+    Optional<PlanWish.Lesson> lesson = request.wish().time().lesson();
+    boolean longest =
+        lesson.isEmpty() || steps.stream().allMatch(s -> s.end_s() <= lesson.get().length_s() - 60);
+    return total_s <= limit_s() && longest && (lesson.isEmpty() || lessons <= lesson.get().most());
+  }
+
+  private Palette palette(Pace pace) {
+    return palettes.computeIfAbsent(
+        new Pace(pace.constants(), pace.rest_s(), 0),
+        p -> {
+          List<Candidate> all = candidates.at(p.constants());
+          List<Knowledge> knowledge = new ArrayList<>();
+          for (Candidate candidate : all) {
+            check();
+            knowledge.add(known(alone(candidate, p)));
+          }
+          return new Palette(all, knowledge);
+        });
+  }
+
+  /** A candidate by itself: a spin from full temperature and its rest. */
+  private List<PlannedStep> alone(Candidate candidate, Pace pace) {
+    List<PlannedStep> steps =
+        Schedule.of(List.of(candidate), request, fit, pace.withWarmUp(60), Plan.Form.STAIRCASE);
+    return steps.stream()
+        .filter(s -> s.kind() == PlannedStep.Kind.SPIN || s.kind() == PlannedStep.Kind.REST)
+        .toList();
+  }
+
+  private List<Candidate> choose(Palette palette, int some) {
+    List<Double> looks =
+        Candidates.spaced(request.wish().least_m_s(), request.wish().most_m_s(), LOOKS);
+    Knowledge before = fit.beforehand().plus(known(List.of(warmUp())));
+    List<Integer> chosen =
+        Exchange.choose(
+            palette.candidates().size(),
+            some,
+            choice -> {
+              check();
+              Knowledge sum = before;
+              for (int i : choice) {
+                sum = sum.plus(palette.knowledge().get(i));
+              }
+              return mean(fit.foretelling(sum), looks);
+            });
+    return chosen.stream().map(palette.candidates()::get).toList();
+  }
+
+  private PlannedStep warmUp() {
+    return new PlannedStep(
+        PlannedStep.Kind.WARM_UP, 0, 4 * fit.timeConstant_s(0), 1, 1, Optional.empty());
+  }
+
+  private Knowledge known(List<PlannedStep> steps) {
+    Knowledge sum = Knowledge.none();
+    for (List<Run> part : PlannedRuns.parts(steps, fit)) {
+      sum = sum.plus(fit.of(part));
+    }
+    return sum;
+  }
+
+  private Foretold foretold(List<PlannedStep> steps) {
+    Foretelling foretelling = fit.foretelling(fit.beforehand().plus(known(steps)));
+    PlanWish wish = request.wish();
+    List<Double> speeds = Candidates.spaced(wish.least_m_s(), wish.most_m_s(), LOOKS);
+    return new Foretold(
+        mean(foretelling, speeds),
+        speeds.stream().map(v -> new Foretold.AtSpeed(v, foretelling.u(v))).toList(),
+        foretelling.budget(Math.sqrt(wish.least_m_s() * wish.most_m_s())).stream()
+            .sorted(Comparator.comparingDouble(BudgetShare::u_m_s).reversed())
+            .toList());
+  }
+
+  private static double mean(Foretelling foretelling, List<Double> speeds) {
+    return speeds.stream().mapToDouble(foretelling::u).average().orElseThrow();
+  }
+
+  private double shortest_s() {
+    Pace pace =
+        new Pace(
+            slow * CONSTANTS.get(1),
+            Pace.LEAST_REST_S,
+            minutes(WARM_UPS.get(2) * slow * fit.timeConstant_s(0)));
+    List<Candidate> quickest = quickest(palette(pace));
+    return Schedule.of(quickest, request, fit, pace, Plan.Form.STAIRCASE).stream()
+        .mapToDouble(PlannedStep::duration_s)
+        .sum();
+  }
+
+  private void check() {
+    if (cancelled.getAsBoolean()) {
+      throw new Cancelled();
+    }
+  }
+}
