@@ -84,7 +84,7 @@ final class VirtualTable {
       add(steps, Kind.REST, 180, Optional.empty());
     }
     add(steps, Kind.STILL, 420, Optional.empty());
-    return new Plan(Plan.Form.STAIRCASE, steps, new Foretold(0.02, List.of()));
+    return new Plan(Plan.Form.STAIRCASE, steps, new Foretold(0.02, List.of(), List.of()));
   }
 
   private static void add(
