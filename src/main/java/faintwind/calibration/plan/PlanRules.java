@@ -26,12 +26,12 @@ final class PlanRules {
     double constants = Candidates.LEAST_CONSTANTS;
     List<Candidate> found = candidates.at(constants);
     if (found.size() < FEWEST) {
-      problems.add(cable ? shortCable(request, candidates, fit) : noBeat(request, found));
+      problems.add(cable ? shortCable(request, fit) : noBeat(request, found));
     }
     return problems;
   }
 
-  private static Problem shortCable(PlanRequest request, Candidates candidates, ForetoldFit fit) {
+  private static Problem shortCable(PlanRequest request, ForetoldFit fit) {
     double budget = request.arm().way().turnBudget().orElse(0);
     double largest = request.arm().radii_m().get(request.arm().radii_m().size() - 1).value();
     double speed = request.wish().most_m_s();

@@ -73,7 +73,7 @@ final class PlannedRuns {
   /** Whether the next step begins another part. */
   private static boolean begins(PlannedStep step, PlannedStep next) {
     return next.recording() != step.recording()
-        || next.kind() == PlannedStep.Kind.SPIN && step.kind() != PlannedStep.Kind.STILL;
+        || (next.kind() == PlannedStep.Kind.SPIN && step.kind() != PlannedStep.Kind.STILL);
   }
 
   /** The difference after a step, by a single time constant. */
