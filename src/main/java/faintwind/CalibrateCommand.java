@@ -23,23 +23,14 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind calibrate RUNS.csv --out CAL.json [--report FILE.html]}. */
-@Command(
-    name = "calibrate",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "calibrate")
 final class CalibrateCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(paramLabel = "RUNS.csv", descriptionKey = "faintwind.calibrate.runs")
   private Path runs = Path.of("");
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "CAL.json",
-      descriptionKey = "faintwind.calibrate.out")
-  private Path out = Path.of("");
+  @Mixin private OutOption out = new OutOption();
 
   @Option(
       names = "--report",
@@ -59,8 +50,6 @@ final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--refits", paramLabel = "COUNT", descriptionKey = "faintwind.calibrate.refits")
   private int refits = Calibrate.USUAL_REFITS;
 
-  @Mixin private CommonOptions common = new CommonOptions();
-
   CalibrateCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -79,7 +68,7 @@ final class CalibrateCommand implements Callable<Integer> {
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct));
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
-    Checked<Calibrate.Outcome> done = job.write(runs, out, ProgressLine.on(terminal));
+    Checked<Calibrate.Outcome> done = job.write(runs, out.path(), ProgressLine.on(terminal));
     if (!(done instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return terminal.refuse(done.problems());
     }
@@ -94,7 +83,7 @@ final class CalibrateCommand implements Callable<Integer> {
   }
 
   private void summary(Calibration calibration) {
-    terminal.say("calibrate.written", out.toString());
+    terminal.say("calibrate.written", out.path().toString());
     terminal.say("calibrate.equation", terminal.messages().text(calibration.formula().equation()));
     terminal.say(
         "calibrate.range",
@@ -127,10 +116,10 @@ final class CalibrateCommand implements Callable<Integer> {
     if (limit_pct != null && !(limit_pct > 0 && limit_pct <= 1000)) {
       problems.add(problem("usage.range", String.valueOf(limit_pct), "--limit-pct", "0 … 1000"));
     }
-    common.output(out).trouble(List.of(runs)).ifPresent(problems::add);
+    out.trouble(List.of(runs)).ifPresent(problems::add);
     if (report != null) {
-      common.output(report).trouble(List.of(runs, out)).ifPresent(problems::add);
-      if (report.toAbsolutePath().normalize().equals(out.toAbsolutePath().normalize())) {
+      out.output(report).trouble(List.of(runs, out.path())).ifPresent(problems::add);
+      if (report.toAbsolutePath().normalize().equals(out.path().toAbsolutePath().normalize())) {
         problems.add(problem("usage.same-output", report.toString()));
       }
     }

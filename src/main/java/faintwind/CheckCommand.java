@@ -33,6 +33,6 @@ final class CheckCommand implements Callable<Integer> {
     String kind = terminal.messages().text(finding.kind());
     long errors = problems.stream().filter(Problem::isError).count();
     terminal.say("check.summary", path.toString(), kind, errors, problems.size() - errors);
-    return errors > 0 ? ExitCode.REFUSED.number() : ExitCode.DONE.number();
+    return (errors > 0 ? ExitCode.of(problems) : ExitCode.DONE).number();
   }
 }

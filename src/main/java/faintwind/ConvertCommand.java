@@ -98,19 +98,21 @@ final class ConvertCommand implements Callable<Integer> {
               ? convert.fileTo(file, terminal.raw(), JobWatch.NOBODY)
               : convert.file(file, target, JobWatch.NOBODY);
     }
-    return tell(done) ? ExitCode.DONE.number() : ExitCode.REFUSED.number();
+    return (tell(done) ? ExitCode.DONE : ExitCode.of(done.problems())).number();
   }
 
   private int many(Convert convert, Path folder) throws IOException {
     List<Path> files = logs.stream().map(Path::of).toList();
+    List<Problem> problems = new ArrayList<>();
     int refused = 0;
     for (Convert.LogOutcome outcome : convert.files(files, folder, JobWatch.NOBODY)) {
       if (!tell(outcome.outcome())) {
         refused++;
+        problems.addAll(outcome.outcome().problems());
       }
     }
     if (refused == files.size()) {
-      return ExitCode.REFUSED.number();
+      return ExitCode.of(problems).number();
     }
     return refused > 0 ? ExitCode.LIMIT.number() : ExitCode.DONE.number();
   }

@@ -1,5 +1,8 @@
 package faintwind;
 
+import faintwind.message.Problem;
+import java.util.List;
+
 /** What the process says to the shell. */
 enum ExitCode {
   /** Done. */
@@ -12,6 +15,15 @@ enum ExitCode {
   REFUSED,
   /** Done, but a stated limit was not met, or runs contradict each other. */
   LIMIT;
+
+  private static final List<String> NOT_THERE = List.of("file.missing", "world.missing");
+
+  /** Of a refusal: where all that is wrong is that a named input is not there, the world failed. */
+  static ExitCode of(List<Problem> problems) {
+    boolean notThere =
+        problems.stream().filter(Problem::isError).map(Problem::id).allMatch(NOT_THERE::contains);
+    return notThere ? WORLD : REFUSED;
+  }
 
   int number() {
     return switch (this) {

@@ -58,6 +58,9 @@ public final class Main {
   }
 
   private static int failed(Terminal terminal, Exception failure) {
+    if (failure instanceof StandardOutput.ReaderGoneException) {
+      return ExitCode.DONE.number(); // nobody is left to tell anything to
+    }
     if (failure instanceof IOException world) {
       terminal.report(List.of(World.problem(world)));
       return ExitCode.WORLD.number();

@@ -12,29 +12,17 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind report INSTRUMENT_FOLDER --out LOG.html} (or {@code .pdf}). */
-@Command(
-    name = "report",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "report")
 final class ReportCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(paramLabel = "INSTRUMENT_FOLDER", descriptionKey = "faintwind.report.folder")
   private Path folder = Path.of("");
 
-  @Option(
-      names = "--out",
-      required = true,
-      paramLabel = "LOG.html",
-      descriptionKey = "faintwind.report.out")
-  private Path out = Path.of("");
-
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private OutOption out = new OutOption();
 
   ReportCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -42,18 +30,18 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Optional<Problem> trouble = common.output(out).trouble(List.of(folder));
+    Optional<Problem> trouble = out.trouble(List.of(folder));
     if (trouble.isPresent()) {
       terminal.report(List.of(trouble.get()));
       return ExitCode.USAGE.number();
     }
     Clock clock = Clock.system(ZoneId.systemDefault());
-    Checked<Path> written = new WriteReport(clock, terminal.messages()).write(folder, out);
+    Checked<Path> written = new WriteReport(clock, terminal.messages()).write(folder, out.path());
     if (!written.isOk()) {
       return terminal.refuse(written.problems());
     }
     terminal.report(written.problems());
-    terminal.say("report.written", out.toString());
+    terminal.say("report.written", out.path().toString());
     return ExitCode.DONE.number();
   }
 }

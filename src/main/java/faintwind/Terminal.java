@@ -24,7 +24,7 @@ record Terminal(
   static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
     return new Terminal(
         in,
-        out,
+        new StandardOutput(out),
         new PrintStream(out, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8),
         messages);
@@ -48,10 +48,10 @@ record Terminal(
     err.flush();
   }
 
-  /** The same, with the exit code that goes with a refusal. */
+  /** The same, with the exit code that goes with it: {@link ExitCode#of}. */
   int refuse(List<Problem> problems) {
     report(problems);
-    return ExitCode.REFUSED.number();
+    return ExitCode.of(problems).number();
   }
 
   /** A problem of the command line. */

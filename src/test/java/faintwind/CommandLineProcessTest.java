@@ -98,6 +98,38 @@ class CommandLineProcessTest {
     assertThat(ended.err()).contains("Calibration: ").contains("Averaging time of the speed: 30 s");
   }
 
+  @Test
+  void fileThatIsNotThereIsTheWorldsFaultForEveryCommand() throws Exception {
+    String none = folder.resolve("none").toString();
+    String out = folder.resolve("out").toString();
+    assertThat(run("calibrate", none, "--out", out).code()).isEqualTo(1);
+    assertThat(run("convert", none, none, "--out", out).code()).isEqualTo(1);
+    assertThat(run("convert", CALIBRATION, none, "--out", out).code()).isEqualTo(1);
+    assertThat(run("convert", CALIBRATION, none, "--out-dir", out).code()).isEqualTo(1);
+    assertThat(run("report", none, "--out", out + ".html").code()).isEqualTo(1);
+    assertThat(run("check", none).code()).isEqualTo(1);
+    assertThat(run("size", none).code()).isEqualTo(1);
+  }
+
+  @Test
+  void readerWhoWantsNoMoreEndsTheConversionQuietly() throws Exception {
+    StringBuilder rows = new StringBuilder();
+    for (int i = 0; i < 60_000; i++) {
+      rows.append(i).append(",20.").append(i % 10).append('\n');
+    }
+    Path log = log("long.csv", rows.toString().strip());
+    Path err = folder.resolve("err.txt");
+    Process process =
+        start("convert", CALIBRATION, log.toString(), "--out", "-")
+            .redirectError(err.toFile())
+            .start();
+    try (BufferedReader out = process.inputReader(StandardCharsets.UTF_8)) {
+      assertThat(out.readLine()).startsWith("time_s,");
+    }
+    assertThat(process.waitFor()).isZero();
+    assertThat(err).isEmptyFile();
+  }
+
   private Path log(String name, String rows) throws IOException {
     return Files.writeString(folder.resolve(name), "time_s,delta_K\n" + rows + "\n");
   }

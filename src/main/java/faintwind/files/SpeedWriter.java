@@ -6,6 +6,7 @@ import java.io.Flushable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -27,9 +28,16 @@ public final class SpeedWriter implements Flushable {
     this.out = out;
   }
 
-  /** Writes the header of a log with these columns. */
+  /**
+   * Writes the header of a log with these columns; before it, where the log says so, the line that
+   * tells when its time was zero, so that the output is a run file with a calendar too.
+   */
   public static SpeedWriter begin(OutputStream out, LogColumns columns) throws IOException {
     SpeedWriter writer = new SpeedWriter(out);
+    if (columns.start().isPresent()) {
+      String start = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(columns.start().get());
+      writer.text(LogHead.START + " " + start + "\n");
+    }
     for (String name : columns.names()) {
       writer.text(RowText.plainOrQuoted(name));
       writer.out.write(',');

@@ -7,6 +7,7 @@ import faintwind.files.CalibrationFile;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.message.Where;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.InstrumentState;
@@ -82,6 +83,10 @@ public final class WriteReport {
   }
 
   private Checked<BuildLogContent> content(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      Where where = Where.file(folder.toString());
+      return Checked.refused(Problem.error("world.missing", where, folder.toString()));
+    }
     KeptDesigns designs = KeptDesigns.withShippedParts();
     Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {

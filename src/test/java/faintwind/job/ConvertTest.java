@@ -41,6 +41,20 @@ class ConvertTest {
   }
 
   @Test
+  void startOfTheClockPassesThroughAndTheOutputIsARunFile() throws IOException {
+    Path log =
+        log(
+            "log.csv",
+            "# made up\n# start: 2026-09-19T08:10:00+02:00\ntime_s,delta_K\n0,20\n1,20\n");
+    Path out = folder.resolve("speeds.csv");
+    assertThat(convert.file(log, out, JobWatch.NOBODY).isOk()).isTrue();
+    List<String> lines = Files.readAllLines(out);
+    assertThat(lines).hasSize(4);
+    assertThat(lines.get(0)).isEqualTo("# start: 2026-09-19T08:10:00+02:00");
+    assertThat(CheckPath.run(out).problems()).isEmpty();
+  }
+
+  @Test
   void summaryNamesCalibrationAndAveragingTime() throws IOException {
     Path log = log("log.csv", rows(0, 50));
     ConversionSummary summary =

@@ -24,14 +24,15 @@ class MessageKeysTest {
   private static final Path WORDS = Path.of("src/main/resources/faintwind/messages.properties");
   private static final Pattern USE =
       Pattern.compile(
-          "\\b(?:error|warning|text|say|tell|descriptionKey =)\\s*\\(?\\s*\"([a-z][\\w-]*(?:\\.[\\w-]+)+)\"");
+          "\\b(?:error|warning|text|say|tell|descriptionKey"
+              + " =)\\s*\\(?\\s*\"([a-z][\\w-]*(?:\\.[\\w-]+)+)\"");
   private static final Pattern LITERAL = Pattern.compile("\"%?([A-Za-z][\\w.-]*)\"");
   private static final Pattern BEGINNING = Pattern.compile("\"([a-z][\\w.-]*[.-])\"");
   private static final Pattern APOSTROPHE = Pattern.compile("(?<!')'(?!')");
 
   /** Looked up by the library of the command line under names of its own. */
   private static final Pattern COMMAND_LINE =
-      Pattern.compile("help|version|faintwind(\\.[a-z]+)?\\.usage\\.description");
+      Pattern.compile("help|version|faintwind(\\.[a-z]+)?\\.(usage\\.description|out)");
 
   private static final ResourceBundle BUNDLE = Messages.of(Locale.ENGLISH).bundle();
 
