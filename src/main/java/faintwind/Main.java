@@ -39,6 +39,7 @@ public final class Main {
     line.addSubcommand(new CheckCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
     line.addSubcommand(new ReportCommand(terminal));
+    line.addSubcommand(new StepsCommand(terminal));
     line.addSubcommand(new DemoCommand(terminal));
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));

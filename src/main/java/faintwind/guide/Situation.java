@@ -99,7 +99,8 @@ public record Situation(
         : NumberText.convert(value, line.event().amount().unit(), reading.unit());
   }
 
-  static Map<String, Double> values(DesignSheet sheet) {
+  /** The numbers of a sheet by the names that formulas use. */
+  public static Map<String, Double> values(DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>();
     for (Quantity quantity : sheet.quantities()) {
       String id = quantity.id().id();

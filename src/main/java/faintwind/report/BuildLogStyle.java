@@ -44,13 +44,13 @@ final class BuildLogStyle {
     .plot { page-break-inside: avoid; } .plot svg { max-width: 100%%; height: auto; }
     svg.mark { display: inline-block; vertical-align: middle; }
     """
-        .formatted(css(title), css(label), css(page[0]), css(page[1]), css(page[2]));
+        .formatted(quoted(title), quoted(label), quoted(page[0]), quoted(page[1]), quoted(page[2]));
   }
 
   /**
    * A text inside a quoted CSS string in a style element; CSS swallows one blank after an escape.
    */
-  private static String css(String text) {
+  static String quoted(String text) {
     StringBuilder safe = new StringBuilder();
     text.codePoints()
         .forEach(

@@ -69,7 +69,8 @@ final class WeighingCard {
       BallDesign ball, OptionalDouble depth_m, double measured_kg, CardWords words) {
     double extra_m = Drilling.extraDepth_m(ball, depth_m, measured_kg);
     double off_g = 1e3 * (measured_kg - ball.drilled_kg(depth_m).nominal());
-    String off = words.figure(Math.abs(off_g), "g");
+    // to the hundredth of a gram that the scale shows
+    String off = words.figure(Math.round(100 * Math.abs(off_g)) / 100.0, "g");
     if (Math.abs(extra_m) <= CLOSE_M) {
       return words.text("card.weighing.close", off);
     }

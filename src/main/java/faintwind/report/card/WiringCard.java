@@ -73,12 +73,25 @@ final class WiringCard {
   }
 
   private static String supply(SupplyDesign supply, CardWords words) {
+    String regulated = regulated(supply, words);
+    String source = source(supply, words);
+    return regulated.isEmpty() ? source : source + ", " + regulated;
+  }
+
+  /** The battery, or how the voltage is held where there is none. */
+  private static String source(SupplyDesign supply, CardWords words) {
+    return supply.battery().map(b -> b.label().name()).orElseGet(() -> held(supply, words));
+  }
+
+  /** How the voltage is held where a battery feeds it; else empty. */
+  private static String regulated(SupplyDesign supply, CardWords words) {
+    return supply.battery().isPresent() ? held(supply, words) : "";
+  }
+
+  private static String held(SupplyDesign supply, CardWords words) {
     String kind = supply.regulator().kind().name().toLowerCase(Locale.ROOT);
     String volts = words.figure(supply.voltage_V().nominal(), "V");
-    return supply
-        .battery()
-        .map(b -> words.text("card.wiring.supply." + kind + "-battery", b.label().name(), volts))
-        .orElseGet(() -> words.text("card.wiring.supply." + kind, volts));
+    return words.text("card.wiring.supply." + kind, volts);
   }
 
   private static WiringDrawing drawing(Design design, Input input, CardWords words) {
@@ -96,7 +109,8 @@ final class WiringCard {
             .orElse("");
     ThermocoupleType.Colours colours = type.colours().get(0);
     return new WiringDrawing(
-        new WiringDrawing.Power(supply(design.supply(), words), cable),
+        new WiringDrawing.Power(
+            source(design.supply(), words), regulated(design.supply(), words), cable),
         new WiringDrawing.Couple(
             words.text("card.wiring.type", type.label().name(), colours.standard()),
             type.alloys().positive().name() + ", " + colours.positive(),

@@ -38,10 +38,11 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
   /**
    * What feeds the heater, in words.
    *
-   * @param supply the supply
+   * @param supply battery or other source
+   * @param regulated what holds the voltage, and the voltage; may be empty
    * @param cable length and drop; empty where the leads go straight to the supply
    */
-  public record Power(String supply, String cable) {}
+  public record Power(String supply, String regulated, String cable) {}
 
   /**
    * The thermocouple, in words.
@@ -109,14 +110,14 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
     }
 
     private void supply() {
-      box(8, what.power().supply(), "");
-      pen.rule(70, 52, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
-      pen.rule(100, 52, 100, BALLS_Y - 14, PlotToken.INK, 1.75);
-      small("+", 58, 68, PlotPen.Align.END);
-      small("−", 112, 68, PlotPen.Align.START);
-      tie(62, 108, 92);
-      small(what.text("plot.wiring.power"), 122, 88, PlotPen.Align.START);
-      small(what.power().cable(), 122, 106, PlotPen.Align.START);
+      box(8, what.power().supply(), what.power().regulated());
+      pen.rule(70, 68, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
+      pen.rule(100, 68, 100, BALLS_Y - 14, PlotToken.INK, 1.75);
+      small("+", 58, 84, PlotPen.Align.END);
+      small("−", 112, 84, PlotPen.Align.START);
+      tie(62, 108, 104);
+      small(what.text("plot.wiring.power"), 122, 100, PlotPen.Align.START);
+      small(what.power().cable(), 122, 118, PlotPen.Align.START);
     }
 
     /** A tie that takes the pull off the wires. */
@@ -167,7 +168,7 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
     private void leg(double x, double y, double jointX) {
       Path2D leg = new Path2D.Double();
       leg.moveTo(x, y);
-      double out = x < 170 ? 60 : 280;
+      double out = x < 170 ? 40 : 300;
       leg.lineTo(out, BALLS_Y + RADIUS + 18);
       leg.lineTo(out, JOINTS_Y - 24);
       leg.lineTo(jointX, JOINTS_Y);
@@ -223,10 +224,10 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
     }
 
     private void box(double y, String first, String second) {
-      Shape box = new RoundRectangle2D.Double(8, y, 324, second.isEmpty() ? 44 : 60, 6, 6);
+      Shape box = new RoundRectangle2D.Double(8, y, 324, 60, 6, 6);
       pen.fill(box, PlotToken.SHEET);
       pen.stroke(box, PlotToken.INK, INK);
-      double line = second.isEmpty() ? y + 27 : y + 25;
+      double line = second.isEmpty() ? y + 35 : y + 25;
       pen.words(first, 170, line, strong(), PlotToken.INK, PlotPen.Align.MIDDLE);
       small(second, 170, y + 45, PlotPen.Align.MIDDLE);
     }
