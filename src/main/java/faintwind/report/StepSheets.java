@@ -48,8 +48,7 @@ public final class StepSheets {
         + "\"><head><meta charset=\"UTF-8\"/><title>"
         + Html.escaped(content.name())
         + "</title><style>"
-        + StepSheetStyle.css(
-            content.name(), label, new LogWords(messages), content.parts())
+        + StepSheetStyle.css(content.name(), label, new LogWords(messages), content.parts())
         + "</style></head>";
   }
 
