@@ -4,8 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
 import javafx.scene.Node;
@@ -29,6 +32,7 @@ import javax.xml.stream.XMLStreamReader;
  */
 public final class PictureView extends Region {
   private final Group drawing = new Group();
+  private final Map<String, Point2D> points = new HashMap<>();
   private double width = 1;
   private double height = 1;
 
@@ -45,6 +49,37 @@ public final class PictureView extends Region {
       // Drawings are part of the program, and a test reads them all: a bad one is a broken build.
       throw new IllegalStateException("drawing " + file, e);
     }
+  }
+
+  /**
+   * The drawing of a bench with the tips of the meter on two of its points; empty where there is no
+   * such bench or point.
+   *
+   * @param scene the bench: {@code tips-SCENE.svg}
+   * @param one name of a point, as its id in the file
+   * @param other name of another point
+   * @param unit what the meter is set to
+   * @param shows what it shows, in words
+   */
+  public static Optional<PictureView> ofTips(
+      String scene, String one, String other, String unit, String shows) {
+    return of("tips-" + scene + ".svg", shows)
+        .filter(view -> view.points.keySet().containsAll(java.util.List.of(one, other)))
+        .map(view -> view.withTips(one, other, unit));
+  }
+
+  private PictureView withTips(String one, String other, String unit) {
+    drawing
+        .getChildren()
+        .addAll(
+            ProbeTips.between(
+                point(one), point(other), point("upper-socket"), point("lower-socket")),
+            ProbeTips.display(unit));
+    return this;
+  }
+
+  private Point2D point(String id) {
+    return Objects.requireNonNull(points.get(id), id);
   }
 
   private PictureView(InputStream in, String shows) throws XMLStreamException {
@@ -94,13 +129,22 @@ public final class PictureView extends Region {
               open,
               new Line(number(xml, "x1"), number(xml, "y1"), number(xml, "x2"), number(xml, "y2")),
               xml);
-      case "circle" ->
-          add(open, new Circle(number(xml, "cx"), number(xml, "cy"), number(xml, "r")), xml);
+      case "circle" -> circle(xml, open);
       case "rect" -> add(open, rectangle(xml), xml);
       case "text" -> text(xml, open);
       default -> {
         // style and title are for readers other than this one
       }
+    }
+  }
+
+  /** A circle; one of the class "at" only names a point. */
+  private void circle(XMLStreamReader xml, Deque<Group> open) {
+    if ("at".equals(xml.getAttributeValue(null, "class"))) {
+      points.put(
+          xml.getAttributeValue(null, "id"), new Point2D(number(xml, "cx"), number(xml, "cy")));
+    } else {
+      add(open, new Circle(number(xml, "cx"), number(xml, "cy"), number(xml, "r")), xml);
     }
   }
 
