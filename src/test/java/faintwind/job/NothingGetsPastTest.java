@@ -41,8 +41,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Tries to get past every caution and every stop of every step in each way that the jobs offer. Only
- * reading the caution itself, by name, gets past it.
+ * Tries to get past every caution and every stop of every step in each way that the jobs offer.
+ * Only reading the caution itself, by name, gets past it.
  */
 class NothingGetsPastTest {
   private static final Checklist CHECKLIST = ShippedChecklist.standard();
@@ -174,11 +174,15 @@ class NothingGetsPastTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "first-power", "sense-check", "breath-check", "warm-up-run", "spin-runs", "jar-check"
+        "first-power",
+        "sense-check",
+        "breath-check",
+        "warm-up-run",
+        "spin-runs",
+        "jar-check"
       })
   void noStepThatHeatsCanBeginWhileHeaterPowerIsLocked(String stepId) throws IOException {
-    begin(
-        e -> e.event() instanceof ReadingEntered r && r.reading().equals("loop-heated-ball"));
+    begin(e -> e.event() instanceof ReadingEntered r && r.reading().equals("loop-heated-ball"));
     Step step = CHECKLIST.step(stepId).orElseThrow();
     assertThat(Gate.check(CHECKLIST, Gate.HEATER_POWER, situation()).open()).isFalse();
     assertThat(Gate.toBegin(CHECKLIST, step, situation()).open()).isFalse();
@@ -188,8 +192,7 @@ class NothingGetsPastTest {
   @Test
   void aWaiverOfAReadingNeedsNameAndReasonAndThenOpensTheGate() throws IOException {
     String step = "loop-insulation";
-    begin(
-        e -> e.event() instanceof ReadingEntered r && r.reading().equals("loop-heated-ball"));
+    begin(e -> e.event() instanceof ReadingEntered r && r.reading().equals("loop-heated-ball"));
     assertThat(enter("").waive(step, "loop-heated-ball", "borrowed meter").isOk()).isFalse();
     assertThat(enter("Ada Test").waive(step, "loop-heated-ball", " ").isOk()).isFalse();
     assertThat(Gate.check(CHECKLIST, Gate.HEATER_POWER, situation()).open()).isFalse();
@@ -239,8 +242,6 @@ class NothingGetsPastTest {
               && ok.value().event() instanceof StepFinished;
       assertThat(finished).isFalse();
     }
-    return Gate.toFinish(CHECKLIST, step, situation()).reasons().stream()
-        .map(Problem::id)
-        .toList();
+    return Gate.toFinish(CHECKLIST, step, situation()).reasons().stream().map(Problem::id).toList();
   }
 }
