@@ -14,8 +14,16 @@ public sealed interface SourceEvent {
    * A line of text, as the logger wrote it.
    *
    * @param text without its end of line
+   * @param whole whether its beginning may be missing
    */
-  record Line(String text, Instant received) implements SourceEvent {}
+  record Line(String text, Wholeness whole, Instant received) implements SourceEvent {}
+
+  /** Whether a line is all there. */
+  enum Wholeness {
+    WHOLE,
+    /** The first line of a port on which the logger may have been in the middle of a line. */
+    PERHAPS_TORN
+  }
 
   /**
    * A reading that needs no further reading of text: typed, or from the virtual instrument.

@@ -5,6 +5,7 @@ import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.live.LiveSample;
+import faintwind.calibration.speed.SpeedRow;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -13,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -25,12 +27,21 @@ public final class RunFileWriter implements Closeable {
   /** Name of the column that says why the record has a break before a row. */
   public static final String GAP = "gap";
 
+  /** What is written beside what arrives. */
+  public enum Columns {
+    RECORDED,
+    /** The air speed of each row too, as a conversion writes it. */
+    WITH_SPEED
+  }
+
   private final FileChannel channel;
   private final LiveHead head;
+  private final Columns columns;
   private final RunRowText cells;
   private final StringBuilder text = new StringBuilder();
 
-  private RunFileWriter(FileChannel channel, LiveHead head) {
+  private RunFileWriter(FileChannel channel, LiveHead head, Columns columns) {
+    this.columns = columns;
     this.channel = channel;
     this.head = head;
     this.cells = new RunRowText(head.unit(), head.columns());
@@ -41,18 +52,19 @@ public final class RunFileWriter implements Closeable {
    *
    * @param target replaced where it is there
    * @param head what the file holds
+   * @param columns what is written beside what arrives
    * @param start when {@code time_s} was 0
    * @throws IOException where the folder is missing or cannot be written
    */
-  public static RunFileWriter begin(Path target, LiveHead head, OffsetDateTime start)
-      throws IOException {
+  public static RunFileWriter begin(
+      Path target, LiveHead head, Columns columns, OffsetDateTime start) throws IOException {
     FileChannel channel =
         FileChannel.open(
             target,
             StandardOpenOption.CREATE,
             StandardOpenOption.TRUNCATE_EXISTING,
             StandardOpenOption.WRITE);
-    RunFileWriter writer = new RunFileWriter(channel, head);
+    RunFileWriter writer = new RunFileWriter(channel, head, columns);
     writer.header(start);
     writer.sync();
     AtomicFile.syncFolder(AtomicFile.folderOf(target.toAbsolutePath()));
@@ -65,12 +77,20 @@ public final class RunFileWriter implements Closeable {
     }
     text.append("# source: ").append(LogHead.shown(head.source())).append('\n');
     text.append(LogHead.START).append(' ').append(start).append('\n');
-    text.append(String.join(",", cells.names())).append(',').append(GAP).append('\n');
+    text.append(String.join(",", cells.names())).append(',').append(GAP);
+    if (columns == Columns.WITH_SPEED) {
+      text.append(',').append(String.join(",", SpeedWriter.COLUMNS));
+    }
+    text.append('\n');
     hand();
   }
 
-  /** Appends one row. */
-  public void append(LiveRow row) throws IOException {
+  /**
+   * Appends one row.
+   *
+   * @param speed its air speed; empty cells where there is none
+   */
+  public void append(LiveRow row, Optional<SpeedRow> speed) throws IOException {
     LiveSample sample =
         new LiveSample(
             OptionalDouble.of(row.time_s()),
@@ -79,7 +99,11 @@ public final class RunFileWriter implements Closeable {
             row.supply_V(),
             row.terminal_K());
     cells.append(text, sample);
-    text.append(',').append(row.gap().map(LiveGap::word).orElse("")).append('\n');
+    text.append(',').append(row.gap().map(LiveGap::word).orElse(""));
+    if (columns == Columns.WITH_SPEED) {
+      text.append(',').append(SpeedWriter.cells(speed.orElse(SpeedRow.BAD)));
+    }
+    text.append('\n');
     hand();
   }
 

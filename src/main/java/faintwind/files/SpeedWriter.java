@@ -2,9 +2,11 @@ package faintwind.files;
 
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedRow;
+import java.io.ByteArrayOutputStream;
 import java.io.Flushable;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
@@ -17,7 +19,7 @@ import java.util.Set;
  * any uncertainty. Not safe for two threads; does not close the stream.
  */
 public final class SpeedWriter implements Flushable {
-  private static final List<String> COLUMNS = List.of("speed_m_s", "u95_m_s", "flag");
+  static final List<String> COLUMNS = List.of("speed_m_s", "u95_m_s", "flag");
   private static final int DECIMALS = 5;
   private static final long SCALE = 100_000;
 
@@ -50,6 +52,18 @@ public final class SpeedWriter implements Flushable {
   /** Those of the added columns that a log has already. */
   public static List<String> alreadyIn(LogColumns columns) {
     return COLUMNS.stream().filter(columns::has).toList();
+  }
+
+  /** The cells that a conversion adds to a row, without an end of line. */
+  public static String cells(SpeedRow speed) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      new SpeedWriter(bytes).write("", speed);
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail", e);
+    }
+    String line = bytes.toString(StandardCharsets.UTF_8);
+    return line.substring(1, line.length() - 1);
   }
 
   /**

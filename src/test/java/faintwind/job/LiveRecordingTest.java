@@ -8,11 +8,14 @@ import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualStage;
 import faintwind.device.StillTime;
 import faintwind.files.LogReader;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,10 +46,11 @@ class LiveRecordingTest {
   }
 
   private List<LiveRow> record(int rows) throws IOException {
-    LiveRecording recording = new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
+    LiveRecording recording =
+        new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), Optional.empty(), time);
     List<LiveRow> heard = new ArrayList<>();
     recording.listen(after(rows, recording, heard));
-    assertThat(recording.run()).isEqualTo(rows);
+    assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(rows, 0, 0)));
     return heard;
   }
 
@@ -79,7 +83,7 @@ class LiveRecordingTest {
   @Test
   void aRowIsInTheFileBeforeAnybodyHearsOfIt() throws IOException {
     Path file = folder.resolve("log.csv");
-    LiveRecording recording = new LiveRecording(rehearsal.input(), file, time);
+    LiveRecording recording = new LiveRecording(rehearsal.input(), file, Optional.empty(), time);
     List<LiveRow> heard = new ArrayList<>();
     recording.listen(
         new LiveListener() {
@@ -99,7 +103,8 @@ class LiveRecordingTest {
           public void happened(LiveNews news) {}
         });
     recording.listen(after(20, recording, heard));
-    assertThat(recording.run()).isEqualTo(20);
+    assertThat(recording.run().isOk()).isTrue();
+    assertThat(heard).hasSize(20);
   }
 
   @Test
@@ -113,9 +118,12 @@ class LiveRecordingTest {
 
   @Test
   void noFileIsMadeWhereNothingArrives() throws IOException {
-    LiveRecording recording = new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), time);
+    LiveRecording recording =
+        new LiveRecording(rehearsal.input(), folder.resolve("log.csv"), Optional.empty(), time);
     recording.stop();
-    assertThat(recording.run()).isZero();
+    assertThat(recording.run().problems())
+        .extracting(Problem::id)
+        .containsExactly("live.nothing-arrived");
     assertThat(folder.resolve("log.csv")).doesNotExist();
   }
 }

@@ -78,6 +78,15 @@ public final class LineReader {
     return head ? header(cells) : row(line, cells);
   }
 
+  /** A line whose beginning may be missing: only a header in it counts. */
+  public void readTorn(String line) {
+    number++;
+    List<String> cells = LineCells.split(unmarked(line), profile.lines().delimiter());
+    if (profile.needsNames() && missingNames(cells).isEmpty()) {
+      names = cells;
+    }
+  }
+
   // a byte-order mark
   private String unmarked(String line) {
     return number == 1 && line.startsWith("\ufeff") ? line.substring(1) : line;

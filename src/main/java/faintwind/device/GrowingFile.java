@@ -1,0 +1,198 @@
+package faintwind.device;
+
+import faintwind.calibration.live.LiveGap;
+import faintwind.calibration.live.SourceAddress;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Optional;
+import java.util.Queue;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The lines of a file that another program writes, as they are added. A file that is replaced is
+ * read to its end, then the new one from its beginning; one that is shortened is read again from
+ * its beginning. A line counts when its end is there. A file that is gone for a while is waited
+ * for.
+ */
+public final class GrowingFile implements SampleSource {
+  private static final Duration LOOK_AGAIN = Duration.ofMillis(100);
+  private static final int HEAD_BYTES = 1 << 14;
+
+  private final Path file;
+  private final SourceAddress.From from;
+  private final Timekeeper time;
+  private final ByteBuffer room = ByteBuffer.allocate(1 << 16);
+  private volatile boolean closed;
+  private @Nullable FileChannel channel;
+  private @Nullable Object key;
+  private ByteLines lines = new ByteLines(InputStream.nullInputStream());
+  private final Queue<String> head = new ArrayDeque<>();
+  private boolean tornFirst;
+  private boolean everThere;
+  private boolean toldGone;
+
+  /** What was last found out about the file under the name. */
+  private enum Look {
+    SAME,
+    REPLACED,
+    GONE
+  }
+
+  GrowingFile(SourceAddress.GrowingFile address, Timekeeper time) {
+    this.file = Path.of(address.path());
+    this.from = address.from();
+    this.time = time;
+  }
+
+  @Override
+  public SourceEvent next() throws IOException, InterruptedException {
+    while (!closed) {
+      FileChannel now = channel;
+      Optional<SourceEvent> event = now == null ? open() : more(now);
+      if (event.isPresent()) {
+        return event.get();
+      }
+      if (channel == now) {
+        time.pause(LOOK_AGAIN);
+      }
+    }
+    shut();
+    return new SourceEvent.Ended(time.now());
+  }
+
+  private Optional<SourceEvent> open() throws IOException {
+    FileChannel fresh;
+    try {
+      key = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+      fresh = FileChannel.open(file, StandardOpenOption.READ);
+    } catch (NoSuchFileException e) {
+      if (!everThere) {
+        throw e;
+      }
+      return gone();
+    }
+    channel = fresh;
+    begin();
+    toldGone = false;
+    if (everThere) {
+      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+    }
+    everThere = true;
+    if (from == SourceAddress.From.END) {
+      toEnd(fresh);
+    }
+    return Optional.of(new SourceEvent.Connected(time.now()));
+  }
+
+  /** What is there already does not count, but its header may be needed to read the rest. */
+  private void toEnd(FileChannel fresh) throws IOException {
+    ByteBuffer start = ByteBuffer.allocate((int) Math.min(fresh.size(), HEAD_BYTES));
+    fresh.read(start, 0);
+    ByteLines there = new ByteLines(new ByteArrayInputStream(start.array(), 0, start.position()));
+    for (Optional<String> one = there.next(); one.isPresent(); one = there.next()) {
+      head.add(one.get());
+    }
+    fresh.position(fresh.size());
+    tornFirst = true;
+  }
+
+  private void begin() {
+    room.clear().flip();
+    lines = new ByteLines(new Added());
+  }
+
+  private Optional<SourceEvent> gone() {
+    if (toldGone) {
+      return Optional.empty();
+    }
+    toldGone = true;
+    return Optional.of(
+        new SourceEvent.Reconnecting(file + ": no such file", LOOK_AGAIN, time.now()));
+  }
+
+  private Optional<SourceEvent> more(FileChannel now) throws IOException {
+    if (!head.isEmpty()) {
+      return Optional.of(line(head.remove(), SourceEvent.Wholeness.PERHAPS_TORN));
+    }
+    Optional<String> added = lines.next();
+    if (added.isEmpty() && now.size() < now.position()) {
+      now.position(0);
+      begin();
+      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+    }
+    Look look = added.isPresent() ? Look.SAME : look();
+    // once more, for what was added before the file was replaced
+    Optional<String> last = look == Look.REPLACED ? lines.next() : added;
+    if (last.isPresent()) {
+      return Optional.of(line(last.get(), SourceEvent.Wholeness.WHOLE));
+    }
+    if (look == Look.REPLACED) {
+      shut();
+      return open();
+    }
+    return look == Look.GONE ? gone() : Optional.empty();
+  }
+
+  private SourceEvent line(String text, SourceEvent.Wholeness whole) {
+    boolean torn = tornFirst && whole == SourceEvent.Wholeness.WHOLE;
+    tornFirst &= !torn;
+    return new SourceEvent.Line(
+        text, torn ? SourceEvent.Wholeness.PERHAPS_TORN : whole, time.now());
+  }
+
+  private Look look() throws IOException {
+    try {
+      Object found = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
+      return found == null || found.equals(key) ? Look.SAME : Look.REPLACED;
+    } catch (NoSuchFileException e) {
+      return Look.GONE;
+    }
+  }
+
+  private void shut() throws IOException {
+    FileChannel was = channel;
+    channel = null;
+    if (was != null) {
+      was.close();
+    }
+  }
+
+  @Override
+  public void close() {
+    closed = true;
+  }
+
+  /** What has been added so far; its end is not an end for good. */
+  private final class Added extends InputStream {
+    @Override
+    public int read() throws IOException {
+      byte[] one = new byte[1];
+      return read(one, 0, 1) < 0 ? -1 : one[0] & 0xFF;
+    }
+
+    @Override
+    public int read(byte[] target, int offset, int length) throws IOException {
+      FileChannel now = channel;
+      if (now == null) {
+        return -1;
+      }
+      room.clear().limit(Math.min(length, room.capacity()));
+      int count = now.read(room);
+      if (count <= 0) {
+        return -1;
+      }
+      room.flip().get(target, offset, count);
+      return count;
+    }
+  }
+}
