@@ -194,7 +194,8 @@ public final class LiveRecording implements Closeable {
 
   private void broken(LiveGap why, Instant at) {
     gap = Optional.of(why);
-    tell(LiveNews.Kind.GAP, at, warning("live.gap-" + why.word(), ""));
+    String id = "live.gap-" + why.word();
+    tell(LiveNews.Kind.GAP, at, warning(id, ""));
   }
 
   private Problem warning(String id, String found, String... details) {
