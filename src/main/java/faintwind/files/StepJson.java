@@ -71,7 +71,7 @@ final class StepJson {
             texts(node.path("behind"))),
         new Step.Kit(texts(node.path("tools")), texts(node.path("parts"))),
         new Step.Asks(
-            list(node.path("questions"), StepJson::question),
+            list(node.path("questions"), this::question),
             list(node.path("readings"), this::reading),
             optional(node, "clock").map(this::clock),
             optional(node, "photo").map(JsonNode::asText)));
@@ -85,7 +85,7 @@ final class StepJson {
         node.path("source").asText());
   }
 
-  private static Question question(JsonNode node) {
+  private Question question(JsonNode node) {
     return new Question(
         node.path("id").asText(),
         node.path("text").asText(),
@@ -96,7 +96,12 @@ final class StepJson {
                     choice.path("id").asText(),
                     choice.path("text").asText(),
                     optional(choice, "stop").map(JsonNode::asText),
-                    texts(choice.path("skips")))));
+                    texts(choice.path("skips")),
+                    list(
+                        choice.path("stop_if"),
+                        stop ->
+                            new Question.StopIf(
+                                condition(stop.path("when")), stop.path("text").asText())))));
   }
 
   private Reading reading(JsonNode node) {

@@ -27,9 +27,11 @@ public final class ChecklistRules {
     Set<String> readings = new HashSet<>();
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.errorName())));
+    Set<String> known = new HashSet<>(readings);
+    checklist.steps().forEach(step -> known.addAll(answers(step)));
     for (Step step : checklist.steps()) {
       links(checklist, step, problems);
-      names(step, readings, problems);
+      names(step, known, problems);
       if (checklist.allNeeds(step).contains(step.id())) {
         problems.add(error("checklist.cycle", step, needs(checklist, step)));
       }
@@ -43,6 +45,16 @@ public final class ChecklistRules {
       }
     }
     return problems;
+  }
+
+  private static List<String> answers(Step step) {
+    List<String> names = new ArrayList<>();
+    for (Question question : step.asks().questions()) {
+      for (Question.Choice choice : question.choices()) {
+        names.add(Question.answerName(step, question, choice));
+      }
+    }
+    return names;
   }
 
   private static String needs(Checklist checklist, Step step) {
@@ -140,9 +152,9 @@ public final class ChecklistRules {
     return new TreeSet<>(GATES);
   }
 
-  private static void names(Step step, Set<String> readings, List<Problem> problems) {
+  private static void names(Step step, Set<String> known, List<Problem> problems) {
     for (String name : step.names()) {
-      if (!Situation.isSheetName(name) && !readings.contains(name)) {
+      if (!Situation.isSheetName(name) && !known.contains(name)) {
         problems.add(error("checklist.unknown-name", step, name));
       }
     }

@@ -143,7 +143,10 @@ final class Requirements {
     if (choice.isEmpty()) {
       return Optional.of(error("gate.unanswered", step, question.text(), question.id()));
     }
-    return choice.get().stop().map(stop -> error("gate.answer-stops", step, stop, question.id()));
+    return choice
+        .get()
+        .stop(values)
+        .map(stop -> error("gate.answer-stops", step, stop, question.id()));
   }
 
   /** The judgement of the entry of a reading that counts. */

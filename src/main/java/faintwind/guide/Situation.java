@@ -68,7 +68,8 @@ public record Situation(
    * The numbers that formulas may name: each quantity of the sheet by its id, with {@code low_} and
    * {@code high_} before it for the edges of its band, and each reading that counts as {@code
    * reading_ID} in the unit it is judged in, with {@code error_ID} for what the meter may be wrong
-   * by in it.
+   * by in it. Each choice of a question is 1 where it was answered, else 0, as {@code
+   * answer_STEP_QUESTION_CHOICE}.
    */
   public Map<String, Double> values(Checklist checklist) {
     Map<String, Double> values = sheetValues();
@@ -83,8 +84,18 @@ public record Situation(
                   values.put(reading.errorName(), reading.meterError(value, meterAt(line.at())));
                 });
       }
+      step.asks().questions().forEach(question -> putAnswer(step, question, values));
     }
     return values;
+  }
+
+  private void putAnswer(Step step, Question question, Map<String, Double> values) {
+    Optional<String> chosen =
+        state.answer(step.id(), question.id()).map(line -> line.event().choice());
+    for (Question.Choice choice : question.choices()) {
+      boolean is = chosen.filter(choice.id()::equals).isPresent();
+      values.put(Question.answerName(step, question, choice), is ? 1.0 : 0.0);
+    }
   }
 
   /** The quantities of the sheet in force alone. */
@@ -100,7 +111,7 @@ public record Situation(
   }
 
   /** The numbers of a sheet by the names that formulas use. */
-  public static Map<String, Double> values(DesignSheet sheet) {
+  static Map<String, Double> values(DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>();
     for (Quantity quantity : sheet.quantities()) {
       String id = quantity.id().id();

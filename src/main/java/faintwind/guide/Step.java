@@ -118,6 +118,10 @@ public record Step(
     Set<String> names = new TreeSet<>(textNames());
     asks.readings().forEach(reading -> names.addAll(reading.names()));
     asks.clock().ifPresent(clock -> names.addAll(clock.duration_s().names()));
+    asks.questions().stream()
+        .flatMap(question -> question.choices().stream())
+        .flatMap(choice -> choice.stopsIf().stream())
+        .forEach(stop -> names.addAll(stop.when().names()));
     return names;
   }
 

@@ -94,6 +94,9 @@ final class StepSheetParts {
         choice
             .stop()
             .ifPresent(stop -> html.element("p", "ends", messages.text("print.ends", stop)));
+        for (Question.StopIf stop : choice.stopsIf()) {
+          html.element("p", "ends", messages.text("print.may-end", stop.text()));
+        }
       }
     }
   }
@@ -139,10 +142,7 @@ final class StepSheetParts {
       return;
     }
     Step.ClockSpec clock = step.asks().clock().get();
-    OptionalDouble seconds =
-        clock
-            .duration_s()
-            .number(situation.sheet().map(Situation::values).orElse(java.util.Map.of()));
+    OptionalDouble seconds = clock.duration_s().number(situation.sheetValues());
     String time =
         seconds.isPresent() ? hours(seconds.getAsDouble()) : messages.text("guide.value-not-known");
     html.raw(

@@ -114,7 +114,7 @@ final class StepViews {
         kit.isEmpty() ? "" : words.text("window.step.kit", String.join(", ", kit)));
   }
 
-  private static Asked asked(Step step, Question question, Situation situation) {
+  private Asked asked(Step step, Question question, Situation situation) {
     Optional<Question.Choice> chosen =
         situation
             .state()
@@ -127,7 +127,7 @@ final class StepViews {
         question.text(),
         question.choices().stream().map(c -> new Asked.Option(c.id(), c.text())).toList(),
         chosen.map(Question.Choice::id).orElse(""),
-        chosen.flatMap(Question.Choice::stop).orElse(""));
+        chosen.flatMap(choice -> choice.stop(situation.values(checklist))).orElse(""));
   }
 
   private ReadingLine reading(Step step, Reading reading, Situation situation) {
