@@ -19,7 +19,7 @@ import java.util.List;
 /** Other designs for the same wish, and what usual substitutions would change. */
 public final class DesignAdvice {
   /** Time constant asked for at 1 m/s where nobody said: what half-inch copper nearly reaches. */
-  private static final double USUAL_RESPONSE_S = 120;
+  public static final double USUAL_RESPONSE_S = 120;
 
   private static final List<QuantityId> COMPARED =
       List.of(
@@ -51,6 +51,13 @@ public final class DesignAdvice {
             design.supply());
     Wish.Spend spend = design.ball().plating().isPresent() ? Wish.Spend.SOME : Wish.Spend.LITTLE;
     Wish wish = new Wish(design.use(), USUAL_RESPONSE_S, bench, design.air(), spend);
+    return suggestions(wish, parts);
+  }
+
+  /**
+   * Two or three designs for a wish, the balanced one first; none where nothing safe can be made.
+   */
+  public static List<Suggestion> suggestions(Wish wish, Catalogue parts) {
     return Suggest.designs(wish, parts);
   }
 

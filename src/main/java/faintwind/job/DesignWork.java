@@ -65,6 +65,11 @@ public final class DesignWork {
     return parts;
   }
 
+  /** A design that nobody typed, such as a suggestion, as the text of its file. */
+  public static String text(Design design, Prices prices) {
+    return DesignFile.text(design, prices);
+  }
+
   /** The design with some choices changed; refused with everything that is wrong with it. */
   public Checked<Worked> with(String text, List<DesignChange> changes) throws IOException {
     Checked<String> changed = DesignEdit.apply(text, changes);

@@ -43,11 +43,7 @@ final class PartsWords {
   /** What it is, in general terms. */
   String what(PartNeed need) {
     return switch (need.kind()) {
-      case BALL ->
-          words.text(
-              "parts.ball.what",
-              design.ball().metal().label().name(),
-              figures(1e3 * design.ball().diameter_m().nominal()));
+      case BALL -> words.text("parts.ball.what", design.ball().metal().label().name(), diameter());
       case PLATING, PAINT -> design.ball().coat().label().name();
       case DRILL -> words.text("parts.drill.what", value(QuantityId.BORE));
       case RESISTOR ->
@@ -116,6 +112,17 @@ final class PartsWords {
       case BALL, PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, SUPPLY, BATTERY, CABLE, LOGGER ->
           words.text(key);
     };
+  }
+
+  /** Whole to a thousandth of a millimetre: 9.525 mm is not 9.53 mm. */
+  private String diameter() {
+    double mm = 1e3 * design.ball().diameter_m().nominal();
+    String plain =
+        new BigDecimal(mm)
+            .setScale(3, java.math.RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString();
+    return plain + " mm" + design.ball().inches().map(i -> " (" + i + " in)").orElse("");
   }
 
   private String bodyWidth() {

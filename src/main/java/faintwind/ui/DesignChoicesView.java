@@ -10,8 +10,6 @@ import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The choices of a design in groups, each a list to pick from or a number to type. */
@@ -27,7 +25,7 @@ final class DesignChoicesView {
     this.words = words;
     this.model = model;
     box.setId("design-choices");
-    box.getStyleClass().addAll("path", "wide-path", "design-choices");
+    box.getStyleClass().add("design-form");
     box.getChildren().add(Rows.words(words.text("design.choices"), "tell", "semibold"));
     group(
         "ball",
@@ -75,7 +73,6 @@ final class DesignChoicesView {
     String name = pick.name().toLowerCase(Locale.ROOT);
     ComboBox<DesignChoices.Option> combo = new ComboBox<>();
     combo.setId("design-" + name);
-    combo.setAccessibleText(words.text("design.choice." + name));
     combo
         .valueProperty()
         .addListener(
@@ -86,7 +83,7 @@ final class DesignChoicesView {
               }
             });
     combos.put(pick, combo);
-    return row(words.text("design.choice." + name), combo);
+    return DesignRows.pick(words.text("design.choice." + name), combo);
   }
 
   private Node number(DesignChoices.Figure number) {
@@ -99,32 +96,16 @@ final class DesignChoicesView {
         .number(number)
         .judged()
         .addListener((property, was, now) -> model.typed(number));
-    return row(label, field);
-  }
-
-  private static Node row(String name, Node control) {
-    Label label = Rows.words(name, "choice-name");
-    HBox.setHgrow(label, Priority.ALWAYS);
-    label.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(label, control);
-    row.getStyleClass().addAll("choice-row", "row");
-    return row;
+    return DesignRows.number("design-" + name.replace('_', '-'), label, field);
   }
 
   /** Shows what can be picked and what is. */
   void fill(Catalogue parts) {
     filling = true;
     combos.forEach(
-        (pick, combo) -> {
-          List<DesignChoices.Option> options = model.choices().options(pick, parts);
-          if (!combo.getItems().equals(options)) {
-            combo.getItems().setAll(options);
-          }
-          options.stream()
-              .filter(o -> o.id().equals(model.choices().pick(pick).get()))
-              .findFirst()
-              .ifPresent(combo::setValue);
-        });
+        (pick, combo) ->
+            DesignRows.choose(
+                combo, model.choices().options(pick, parts), model.choices().pick(pick).get()));
     filling = false;
   }
 }

@@ -1,14 +1,16 @@
 package faintwind.ui;
 
 import faintwind.job.DesignWork;
-import faintwind.job.PartsList;
+import faintwind.job.Size;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.physics.design.Catalogue;
+import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignChange;
+import faintwind.physics.design.Prices;
+import faintwind.physics.design.Suggestion;
 import faintwind.physics.design.Verdict;
-import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import java.io.IOException;
@@ -23,19 +25,24 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** A design while it is being chosen: every choice is worked out off the JavaFX thread at once. */
 public final class DesignModel {
-  private static final int MOST_COMPARED = 4;
-  private static final double THINNER_MM = 10;
-
   private final Messages words;
   private final Background background;
   private final Ways ways;
   private final DesignChoices choices;
+  private final DesignWishModel wish;
+  private final DesignOthersModel others;
+  private final DesignSideModel side;
+  private final DesignPartsModel partsList;
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<DesignPage> page =
+      new ReadOnlyObjectWrapper<>(DesignPage.DESIGN);
   private final ReadOnlyObjectWrapper<Next> next;
   private Optional<DesignWork> work = Optional.empty();
+  private Optional<Design> keptDesign = Optional.empty();
   private String text = DesignWork.START;
   private String kept = "";
   private String saved = "";
+  private final List<DesignChange> pending = new ArrayList<>();
   private boolean showing;
   private long asked;
 
@@ -52,25 +59,14 @@ public final class DesignModel {
    *
    * @param worked the design and what follows; empty until it is worked out
    * @param problems what is wrong with the last choice; the design before it still shows
-   * @param compared designs side by side, the present one first
    */
-  public record View(
-      Optional<DesignWork.Worked> worked, List<String> problems, List<Compared> compared) {
-    static final View NOTHING = new View(Optional.empty(), List.of(), List.of());
+  public record View(Optional<DesignWork.Worked> worked, List<String> problems) {
+    static final View NOTHING = new View(Optional.empty(), List.of());
 
     public View {
       problems = List.copyOf(problems);
-      compared = List.copyOf(compared);
     }
   }
-
-  /**
-   * One design of a comparison.
-   *
-   * @param name metal and diameter
-   * @param worked what follows from it
-   */
-  public record Compared(String name, DesignWork.Worked worked) {}
 
   /** A model that begins at the starting design. */
   public DesignModel(Messages words, Background background, Ways ways) {
@@ -78,7 +74,12 @@ public final class DesignModel {
     this.background = background;
     this.ways = ways;
     choices = new DesignChoices(words);
+    wish = new DesignWishModel(words, background);
+    others = new DesignOthersModel(words, background);
+    side = new DesignSideModel(words, background);
+    partsList = new DesignPartsModel(words, background, ways.askTarget(), this::change);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, words.text("design.next.wait")));
+    wish.answer().addListener((property, was, now) -> say());
   }
 
   public ReadOnlyObjectProperty<View> view() {
@@ -89,8 +90,29 @@ public final class DesignModel {
     return next.getReadOnlyProperty();
   }
 
+  /** The page that is open. */
+  public ReadOnlyObjectProperty<DesignPage> page() {
+    return page.getReadOnlyProperty();
+  }
+
   public DesignChoices choices() {
     return choices;
+  }
+
+  public DesignWishModel wish() {
+    return wish;
+  }
+
+  public DesignOthersModel others() {
+    return others;
+  }
+
+  public DesignSideModel side() {
+    return side;
+  }
+
+  public DesignPartsModel partsList() {
+    return partsList;
   }
 
   /** What can be picked from; empty until the parts are read. */
@@ -98,8 +120,30 @@ public final class DesignModel {
     return work.map(DesignWork::parts);
   }
 
+  /** Opens a page. */
+  public void open(DesignPage now) {
+    page.set(now);
+    saved = "";
+    beginPage();
+    say();
+  }
+
+  /** What a page works out only where somebody looks at it. */
+  private void beginPage() {
+    if (work.isEmpty() || view.get().worked().isEmpty()) {
+      return;
+    }
+    DesignWork.Worked worked = view.get().worked().get();
+    switch (page.get()) {
+      case WISH -> wish.begin(worked.design(), work.get().parts());
+      case OTHERS -> others.begin(work.get(), worked);
+      case PARTS -> partsList.present(worked);
+      case DESIGN, SIDE -> side.present(work.get(), worked);
+    }
+  }
+
   /**
-   * Begins with a design on record, or the starting one.
+   * Begins with a design on record, or the starting one and the question what it is for.
    *
    * @param onRecord the design file's text
    * @param ownParts folder with parts of the user's own
@@ -107,58 +151,29 @@ public final class DesignModel {
   public void begin(Optional<String> onRecord, Optional<Path> ownParts) {
     onRecord.ifPresent(json -> text = json);
     kept = onRecord.orElse("");
+    page.set(onRecord.isPresent() ? DesignPage.DESIGN : DesignPage.WISH);
     background.entry(
         watch -> DesignWork.open(ownParts).then(opened -> first(opened, text)),
         this::begun,
         this::broke);
   }
 
-  private record First(DesignWork work, DesignWork.Worked worked, List<Compared> compared) {}
+  private record First(DesignWork work, DesignWork.Worked worked) {}
 
-  private Checked<First> first(DesignWork opened, String design) {
+  private static Checked<First> first(DesignWork opened, String design) {
     try {
-      Checked<DesignWork.Worked> worked = opened.with(design, List.of());
-      List<Compared> beside = new ArrayList<>();
-      if (worked instanceof Checked.Ok<DesignWork.Worked> ok) {
-        beside.addAll(beside(opened, ok.value()));
-      }
-      return worked.map(w -> new First(opened, w, beside));
+      return opened.with(design, List.of()).map(w -> new First(opened, w));
     } catch (IOException e) {
       throw new java.io.UncheckedIOException(e);
     }
-  }
-
-  /** Another metal of the same size and a thinner ball of the same metal. */
-  private List<Compared> beside(DesignWork opened, DesignWork.Worked worked) throws IOException {
-    List<Compared> beside = new ArrayList<>();
-    String metal = worked.design().ball().metal().label().id();
-    String other = metal.startsWith("aluminium") ? "copper" : "aluminium";
-    List<DesignChange> bare =
-        List.of(
-            DesignChange.text("ball", "metal", other),
-            DesignChange.without("ball", "coat"),
-            DesignChange.without("ball", "plating"));
-    List<DesignChange> thinner =
-        List.of(
-            DesignChange.number("ball", "diameter_mm", THINNER_MM),
-            DesignChange.without("ball", "diameter_in"),
-            DesignChange.without("ball", "reference_bore_depth_mm"));
-    for (List<DesignChange> changes : List.of(bare, thinner)) {
-      opened
-          .with(worked.text(), changes)
-          .fold((value, notes) -> beside.add(new Compared(name(value), value)), problems -> false);
-    }
-    return beside;
   }
 
   private void begun(Checked<First> first) {
     first.fold(
         (value, notes) -> {
           work = Optional.of(value.work());
-          List<Compared> all = new ArrayList<>();
-          all.add(new Compared(name(value.worked()), value.worked()));
-          all.addAll(value.compared());
-          show(value.worked(), all);
+          keptDesign = kept.isEmpty() ? Optional.empty() : Optional.of(value.worked().design());
+          show(value.worked());
           return true;
         },
         problems -> refused(problems));
@@ -174,48 +189,71 @@ public final class DesignModel {
     change(choices.changes(number));
   }
 
+  /** A change that comes before the last one is worked out goes on from it. */
   private void change(List<DesignChange> changes) {
-    if (showing || changes.isEmpty() || work.isEmpty()) {
+    if (!showing && !changes.isEmpty()) {
+      pending.addAll(changes);
+      become(text, List.copyOf(pending), () -> {});
+    }
+  }
+
+  /** Works a design out and shows it; a later choice has newer news. */
+  private void become(String from, List<DesignChange> changes, Runnable then) {
+    if (work.isEmpty()) {
       return;
     }
     long turn = ++asked;
     DesignWork by = work.get();
-    String from = text;
     background.entry(
         watch -> by.with(from, changes),
         worked -> {
-          // a later choice has newer news
           if (turn == asked) {
-            worked(worked);
+            pending.clear();
+            worked.fold((value, notes) -> shown(value, then), this::refused);
           }
         },
         this::broke);
   }
 
-  private void worked(Checked<DesignWork.Worked> worked) {
-    worked.fold(
-        (value, notes) -> {
-          List<Compared> all = new ArrayList<>(view.get().compared());
-          Compared now = new Compared(name(value), value);
-          if (all.isEmpty()) {
-            all.add(now);
-          } else {
-            all.set(0, now);
-          }
-          show(value, all);
-          return true;
-        },
-        this::refused);
+  private boolean shown(DesignWork.Worked value, Runnable then) {
+    show(value);
+    then.run();
+    return true;
   }
 
-  private void show(DesignWork.Worked worked, List<Compared> compared) {
+  /** A suggestion with the prices typed so far. */
+  DesignWork.Worked asWorked(Suggestion suggestion) {
+    Prices prices = view.get().worked().map(w -> w.sized().prices()).orElse(Prices.NONE);
+    return new DesignWork.Worked(
+        DesignWork.text(suggestion.design(), prices),
+        new Size.Sized(suggestion.design(), suggestion.sheet(), prices));
+  }
+
+  /** Makes a suggestion the present design, with the prices typed so far, and keeps it. */
+  public void take(Suggestion suggestion) {
+    become(
+        asWorked(suggestion).text(),
+        List.of(),
+        () -> {
+          keep();
+          open(DesignPage.DESIGN);
+        });
+  }
+
+  /** Makes another design the present one, to be looked at before it is kept. */
+  public void use(DesignWork.Worked other) {
+    become(other.text(), List.of(), () -> open(DesignPage.DESIGN));
+  }
+
+  private void show(DesignWork.Worked worked) {
     text = worked.text();
     saved = "";
     showing = true;
     choices.show(worked.design());
     showing = false;
     remark(worked);
-    view.set(new View(Optional.of(worked), List.of(), compared));
+    view.set(new View(Optional.of(worked), List.of()));
+    beginPage();
     say();
   }
 
@@ -240,64 +278,48 @@ public final class DesignModel {
   }
 
   private boolean refused(List<Problem> problems) {
-    View now = view.get();
-    view.set(
-        new View(now.worked(), problems.stream().map(words::sentence).toList(), now.compared()));
+    view.set(new View(view.get().worked(), problems.stream().map(words::sentence).toList()));
     say();
     return false;
   }
 
   private void broke(IOException broke) {
-    View now = view.get();
-    view.set(new View(now.worked(), List.of(DiskWords.say(broke, words)), now.compared()));
+    view.set(new View(view.get().worked(), List.of(DiskWords.say(broke, words))));
     say();
-  }
-
-  /** Puts the present design beside itself, to stay while the choices change. */
-  public void compare() {
-    List<Compared> all = new ArrayList<>(view.get().compared());
-    if (all.isEmpty() || all.size() >= MOST_COMPARED) {
-      return;
-    }
-    all.add(1, all.get(0));
-    view.set(new View(view.get().worked(), view.get().problems(), all));
-  }
-
-  private String name(DesignWork.Worked worked) {
-    return words.text(
-        "design.compared",
-        DesignWords.plain(worked.design().ball().metal().label().name()),
-        DesignWords.figures(1e3 * worked.design().ball().diameter_m().nominal()));
   }
 
   /** Keeps the design in the journal. */
   public void keep() {
     kept = text;
+    keptDesign = view.get().worked().map(DesignWork.Worked::design);
     ways.keep().accept(text);
     say();
   }
 
-  /** Asks where the parts list goes and writes it. */
-  public void saveParts() {
-    Optional<DesignWork.Worked> worked = view.get().worked();
-    if (worked.isEmpty()) {
-      return;
-    }
-    PartsList list = new PartsList(worked.get().sized(), 1, words);
-    ways.askTarget()
-        .apply(words.text("design.parts.file"))
-        .ifPresent(
-            target ->
-                background.entry(
-                    watch -> {
-                      list.write(target);
-                      return target;
-                    },
-                    written -> {
-                      saved = written.toString();
-                      say();
-                    },
-                    this::broke));
+  /** Whether the present design, apart from prices, is the one on record. */
+  boolean isKept() {
+    return keptDesign.isPresent()
+        && keptDesign.equals(view.get().worked().map(DesignWork.Worked::design));
+  }
+
+  /**
+   * Asks where the parts list goes and writes it; prices typed for the design on record are kept
+   * with it.
+   *
+   * @param ending {@code csv}, {@code html} or {@code pdf}
+   */
+  public void saveParts(String ending) {
+    view.get().worked().ifPresent(partsList::present);
+    partsList.save(
+        ending,
+        written -> {
+          if (isKept() && !text.equals(kept)) {
+            keep();
+          }
+          saved = written.toString();
+          say();
+        },
+        this::broke);
   }
 
   /** The verdict in a sentence. */
@@ -314,39 +336,20 @@ public final class DesignModel {
     return words.text(better == 0 ? "design.title.good" : "design.title.improve", better);
   }
 
-  private long count(Verdict verdict) {
+  /** How many outcomes have a verdict. */
+  long count(Verdict verdict) {
     return view.get().worked().stream()
         .flatMap(w -> w.sheet().quantities().stream())
         .filter(q -> q.verdict() == verdict)
         .count();
   }
 
+  /** Where the parts list was saved last, while that is news. */
+  String saved() {
+    return saved;
+  }
+
   private void say() {
-    Act parts = new Act("design-parts", words.text("design.next.parts.act"), this::saveParts);
-    Act keep = new Act("design-keep", words.text("design.next.keep.act"), this::keep);
-    if (!view.get().problems().isEmpty()) {
-      next.set(
-          Next.say(Mark.BLOCKED, words.text("design.next.refused"))
-              .withDetail(words.text("design.next.refused-detail")));
-    } else if (view.get().worked().isEmpty()) {
-      next.set(Next.say(Mark.READY, words.text("design.next.wait")));
-    } else if (!saved.isEmpty()) {
-      next.set(Next.say(Mark.DONE, words.text("design.next.saved", saved)));
-    } else if (count(Verdict.STOP) > 0) {
-      next.set(
-          Next.say(Mark.BLOCKED, words.text("design.next.stop"))
-              .withDetail(words.text("design.next.stop-detail"))
-              .withOther(parts));
-    } else if (text.equals(kept)) {
-      next.set(
-          Next.say(Mark.DONE, words.text("design.next.parts"), parts)
-              .withDetail(words.text("design.next.parts-detail")));
-    } else {
-      Mark mark = count(Verdict.IMPROVE) > 0 ? Mark.ATTENTION : Mark.DONE;
-      next.set(
-          Next.say(mark, words.text("design.next.keep"), keep)
-              .withDetail(words.text("design.next.keep-detail"))
-              .withOther(parts));
-    }
+    next.set(DesignNext.of(this, words));
   }
 }

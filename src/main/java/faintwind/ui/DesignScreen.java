@@ -2,54 +2,78 @@ package faintwind.ui;
 
 import faintwind.job.DesignWork;
 import faintwind.physics.design.Catalogue;
-import faintwind.report.plot.PlotFigure;
-import faintwind.ui.part.Mark;
-import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.WhyLink;
+import faintwind.physics.design.Coat;
+import faintwind.ui.DesignSideModel.Compared;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.css.PseudoClass;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
-import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /**
- * Choices left, outcomes with their ranges in the middle, plots and side by side right; all live.
+ * What is chosen at the left, what follows from it in the middle, plots at the right; all live. Its
+ * pages: the wish, the design, other parts, side by side, what to buy.
  */
 public final class DesignScreen {
   private static final double PLOT_EM = 13;
   private static final double DRAWING_EM = 17;
+  private static final int BESIDE = 3;
+  private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
   private final Desk desk;
   private final DesignModel model;
   private final DesignWords said;
+  private final DesignCompareWords compared;
   private final Screen screen;
-  private final DesignChoicesView choices;
+  private final VBox left = new VBox();
   private final VBox aside = new VBox();
+  private final DesignChoicesView choices;
+  private final DesignOutcomesView outcomes;
+  private final DesignWishView wish;
+  private final DesignOthersView others;
+  private final DesignSideView side;
+  private final DesignPartsView parts;
+  private final Map<DesignPage, Hyperlink> links = new EnumMap<>(DesignPage.class);
 
+  @FXML private FlowPane pages;
   @FXML private Label title;
+  @FXML private Label how;
   @FXML private VBox problems;
-  @FXML private VBox outcomes;
-  @FXML private Hyperlink all;
-  @FXML private VBox rest;
+  @FXML private VBox page;
 
   public DesignScreen(Desk desk, DesignModel model) {
     this.desk = desk;
     this.model = model;
     said = new DesignWords(desk.words());
+    compared = new DesignCompareWords(desk.words());
     VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     choices = new DesignChoicesView(desk.words(), model);
+    outcomes = new DesignOutcomesView(desk);
+    wish = new DesignWishView(desk, model);
+    others = new DesignOthersView(desk, model);
+    side = new DesignSideView(desk, model);
+    parts = new DesignPartsView(desk, model);
+    left.getStyleClass().addAll("path", "wide-path", "design-choices");
+    left.setId("design-choices");
     aside.getStyleClass().addAll("design-aside", "wide");
     aside.setId("design-aside");
-    buildRest();
+    for (DesignPage each : DesignPage.values()) {
+      links.put(each, link(each));
+    }
+    pages.getChildren().setAll(links.values());
+    model.page().addListener((property, was, now) -> open(now));
+    model.side().columns().addListener((property, was, now) -> fillAside());
+    open(model.page().get());
     screen =
         DataScreen.of(sheet, model.next())
-            .withPath(choices.node())
+            .withPath(left)
             .withMargin(aside)
             .filledBy(model.view(), this::fill);
   }
@@ -59,109 +83,116 @@ public final class DesignScreen {
     return screen;
   }
 
-  private void buildRest() {
-    rest.setVisible(false);
-    rest.setManaged(false);
-    all.setOnAction(
-        event -> {
-          rest.setVisible(!rest.isVisible());
-          rest.setManaged(rest.isVisible());
-        });
+  private Hyperlink link(DesignPage each) {
+    String id = each.name().toLowerCase(Locale.ROOT);
+    Hyperlink link = new Hyperlink(desk.words().text("design.page." + id));
+    link.setId("design-page-" + id);
+    link.getStyleClass().add("page-link");
+    link.setOnAction(event -> model.open(each));
+    return link;
+  }
+
+  private void open(DesignPage now) {
+    desk.notes().close();
+    links.forEach((each, link) -> link.pseudoClassStateChanged(HERE, each == now));
+    left.getChildren()
+        .setAll(
+            switch (now) {
+              case WISH -> wish.form();
+              case OTHERS -> others.form();
+              case PARTS -> parts.form();
+              case DESIGN, SIDE -> choices.node();
+            });
+    page.getChildren()
+        .setAll(
+            switch (now) {
+              case WISH -> wish.node();
+              case OTHERS -> others.node();
+              case PARTS -> parts.node();
+              case SIDE -> side.node();
+              case DESIGN -> outcomes.node();
+            });
+    tell();
+    fillAside();
+  }
+
+  private void tell() {
+    String id = model.page().get().name().toLowerCase(Locale.ROOT);
+    boolean design = model.page().get() == DesignPage.DESIGN;
+    title.setText(design ? model.title() : desk.words().text("design.page." + id + ".title"));
+    how.setText(desk.words().text("design.page." + id + ".how"));
   }
 
   private void fill(DesignModel.View now) {
-    title.setText(model.title());
+    tell();
     problems.getChildren().setAll(Rows.problems(now.problems(), true, desk.words()));
-    model.parts().ifPresent((Catalogue parts) -> choices.fill(parts));
-    outcomes.getChildren().clear();
-    rest.getChildren().clear();
-    aside.getChildren().clear();
-    now.worked().ifPresent(worked -> fill(now, worked));
+    model
+        .parts()
+        .ifPresent(
+            (Catalogue all) -> {
+              choices.fill(all);
+              wish.fill(all);
+              others.fill(all);
+            });
+    now.worked().ifPresent(outcomes::fill);
+    fillAside();
   }
 
-  private void fill(DesignModel.View now, DesignWork.Worked worked) {
-    said.first(worked).forEach(o -> outcomes.getChildren().add(row(o, worked)));
-    said.rest(worked).forEach(o -> rest.getChildren().add(row(o, worked)));
-    PlotFigure delta = said.delta(worked);
-    PlotFigure time = said.timeConstants(now.compared());
+  /** Plots and a drawing stand beside the design; the other pages take the room. */
+  private void fillAside() {
+    Optional<DesignWork.Worked> worked = model.view().get().worked();
+    boolean shown = model.page().get() == DesignPage.DESIGN && worked.isPresent();
+    if (shown) {
+      fillAside(worked.get());
+    } else {
+      aside.getChildren().clear();
+    }
+    if (aside.isVisible() != shown) {
+      aside.setVisible(shown);
+    }
+  }
+
+  private void fillAside(DesignWork.Worked worked) {
+    List<Compared> few = few();
     FigureView ball = new FigureView(desk.look(), desk.words().locale(), DRAWING_EM);
     ball.show(said.ball(worked));
     ball.setAccessibleText(said.ball(worked).description());
     aside
         .getChildren()
         .setAll(
-            FigureCard.of("design-delta", delta, PLOT_EM, desk),
-            FigureCard.of("design-time", time, PLOT_EM, desk),
-            sideBySide(now),
-            ball);
+            FigureCard.of("design-delta", said.delta(worked), PLOT_EM, desk),
+            FigureCard.of("design-time", compared.timeConstants(few), PLOT_EM, desk));
+    if (!few.isEmpty()) {
+      aside.getChildren().add(beside(few));
+    }
+    aside
+        .getChildren()
+        .addAll(FigureCard.of("design-course", said.course(worked), PLOT_EM, desk), ball);
   }
 
-  private Node row(DesignWords.Outcome outcome, DesignWork.Worked worked) {
-    Label name = Rows.words(outcome.name());
-    HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMaxWidth(Double.MAX_VALUE);
-    VBox value =
-        new VBox(fixed(outcome.value(), "outcome-value"), fixed(outcome.range(), "fine", "soft"));
-    value.getStyleClass().add("outcome-numbers");
-    Label verdict = fixed(outcome.verdict(), "semibold", outcome.mark().styleClass());
-    WhyLink why =
-        new WhyLink(
-            "why-" + outcome.id(),
-            outcome.name(),
-            () -> said.why(outcome.id(), worked),
-            desk.notes(),
-            desk.words());
-    VBox judged = new VBox(verdict, why);
-    judged.getStyleClass().add("outcome-judged");
-    MarkShape mark = new MarkShape(outcome.mark(), outcome.verdict());
-    mark.setVisible(outcome.mark() != Mark.READY);
-    HBox line = new HBox(mark, name, value, judged);
-    line.getStyleClass().add("outcome-line");
-    VBox row = new VBox(line);
-    row.getStyleClass().addAll("outcome", "row");
-    row.setId("outcome-" + outcome.id());
-    if (!outcome.reason().isEmpty()) {
-      row.getStyleClass().add(outcome.mark() == Mark.BLOCKED ? "stop" : "improve");
-      row.getChildren().add(Rows.words(outcome.reason(), "outcome-reason"));
-    }
-    return row;
+  /** The present design, and others as bare as it comes: the margin has room for three. */
+  private List<Compared> few() {
+    List<Compared> all = model.side().columns().get();
+    return all.stream()
+        .filter(
+            c ->
+                c.worked().design().ball().coat().kind() == Coat.Kind.BARE
+                    || c.worked().equals(all.get(0).worked()))
+        .limit(BESIDE)
+        .toList();
   }
 
-  private static Label fixed(String text, String... styles) {
-    Label label = new Label(text);
-    label.setMinWidth(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
-  }
-
-  private Node sideBySide(DesignModel.View now) {
-    Label head = Rows.words(desk.words().text("design.side"), "semibold");
-    HBox.setHgrow(head, Priority.ALWAYS);
-    head.setMaxWidth(Double.MAX_VALUE);
-    Hyperlink add = new Hyperlink(desk.words().text("design.side.add"));
-    add.setId("design-compare");
-    add.getStyleClass().add("fine");
-    add.setOnAction(event -> model.compare());
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("side-by-side");
-    ColumnConstraints names = new ColumnConstraints();
-    names.setHgrow(Priority.ALWAYS);
-    names.setMinWidth(Region.USE_PREF_SIZE);
-    grid.getColumnConstraints().add(names);
-    for (int k = 0; k < now.compared().size(); k++) {
-      grid.add(Rows.words(now.compared().get(k).name(), "fine", "bold", "side-head"), k + 1, 0);
-    }
-    List<List<String>> rows = said.sideBySide(now.compared());
-    for (int i = 0; i < rows.size(); i++) {
-      for (int k = 0; k < rows.get(i).size(); k++) {
-        Label cell =
-            fixed(rows.get(i).get(k), k == 0 ? new String[] {"fine", "soft"} : new String[0]);
-        grid.add(cell, k, i + 1);
-        GridPane.setHalignment(
-            cell, k == 0 ? javafx.geometry.HPos.LEFT : javafx.geometry.HPos.RIGHT);
-      }
-    }
-    VBox box = new VBox(new HBox(head, add), grid);
+  private Node beside(List<Compared> few) {
+    Hyperlink all = new Hyperlink(desk.words().text("design.page.side"));
+    all.setId("design-all-beside");
+    all.setOnAction(event -> model.open(DesignPage.SIDE));
+    VBox box =
+        new VBox(
+            DesignTable.of(
+                "beside-table",
+                DesignCompareWords.heads(few),
+                compared.rows(few, DesignCompareWords.FEW)),
+            all);
     box.getStyleClass().add("fact-block");
     return box;
   }

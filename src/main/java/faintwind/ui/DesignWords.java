@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import faintwind.job.DesignWork;
 import faintwind.message.Messages;
+import faintwind.physics.design.CoursePoint;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Interval;
@@ -17,6 +18,7 @@ import faintwind.ui.part.Note;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -25,10 +27,11 @@ import java.util.function.Function;
 final class DesignWords {
   private static final List<QuantityId> FIRST =
       List.of(
+          QuantityId.SMALLEST_SPEED,
           QuantityId.STILL_DELTA,
           QuantityId.DELTA_AT_1,
-          QuantityId.SMALLEST_SPEED,
           QuantityId.TIME_CONSTANT_STILL,
+          QuantityId.TIME_CONSTANT_AT_1,
           QuantityId.WARM_UP_TIME,
           QuantityId.LEAD_LOSS_SHARE,
           QuantityId.HEATER_POWER,
@@ -61,54 +64,83 @@ final class DesignWords {
    *
    * @param id stable id
    * @param name in words
+   * @param plain what the name means, for somebody new; empty where it says it itself
    * @param value with its unit
    * @param range such as "29 to 35"; empty where it has none
-   * @param mark of the verdict
-   * @param verdict in a word; empty where there is nothing to judge
-   * @param reason why it is not good, and the nearest thing that works; empty where it is good
+   * @param judged what to make of it
    */
-  record Outcome(
-      String id,
-      String name,
-      String value,
-      String range,
-      Mark mark,
-      String verdict,
-      String reason) {}
+  record Outcome(String id, String name, String plain, String value, String range, Judged judged) {}
+
+  /**
+   * A verdict.
+   *
+   * @param mark its mark
+   * @param word in a word; empty where there is nothing to judge
+   * @param reason why it is not good, and the nearest thing that works; empty where it is good, or
+   *     where the same stands above already
+   */
+  record Judged(Mark mark, String word, String reason) {}
 
   /** The outcomes that decide, and every other that is not good. */
   List<Outcome> first(DesignWork.Worked worked) {
-    List<Outcome> outcomes = new ArrayList<>();
+    List<Quantity> chosen = new ArrayList<>();
     for (QuantityId id : FIRST) {
-      worked.sheet().quantity(id).ifPresent(q -> outcomes.add(outcome(q)));
+      worked.sheet().quantity(id).ifPresent(chosen::add);
     }
     worked.sheet().quantities().stream()
         .filter(q -> !FIRST.contains(q.id()))
         .filter(q -> q.verdict() == Verdict.IMPROVE || q.verdict() == Verdict.STOP)
-        .forEach(q -> outcomes.add(outcome(q)));
-    return outcomes;
+        .forEach(chosen::add);
+    // what has to be put right comes first, else it may be out of sight
+    chosen.sort(Comparator.comparing(q -> -urgency(q.verdict())));
+    return outcomes(chosen);
+  }
+
+  private static int urgency(Verdict verdict) {
+    return switch (verdict) {
+      case STOP -> 2;
+      case IMPROVE -> 1;
+      case GOOD, PLAIN -> 0;
+    };
   }
 
   /** All others. */
   List<Outcome> rest(DesignWork.Worked worked) {
-    return worked.sheet().quantities().stream()
-        .filter(q -> !FIRST.contains(q.id()))
-        .filter(q -> q.verdict() == Verdict.GOOD || q.verdict() == Verdict.PLAIN)
-        .map(this::outcome)
-        .toList();
+    return outcomes(
+        worked.sheet().quantities().stream()
+            .filter(q -> !FIRST.contains(q.id()))
+            .filter(q -> q.verdict() == Verdict.GOOD || q.verdict() == Verdict.PLAIN)
+            .toList());
   }
 
-  private Outcome outcome(Quantity q) {
+  /** A range that many leave alike is told in full once, and marked at each. */
+  private List<Outcome> outcomes(List<Quantity> quantities) {
+    List<Outcome> all = new ArrayList<>();
+    List<String> told = new ArrayList<>();
+    for (Quantity q : quantities) {
+      String reason = q.reason().map(words::sentence).orElse("");
+      all.add(outcome(q, told.contains(reason) ? "" : reason));
+      told.add(reason);
+    }
+    return all;
+  }
+
+  private Outcome outcome(Quantity q, String reason) {
     Interval v = q.value();
     boolean exact = figures(v.low()).equals(figures(v.high()));
+    boolean outside =
+        q.reason().isPresent() && (q.verdict() == Verdict.GOOD || q.verdict() == Verdict.PLAIN);
+    String verdict = q.verdict().name().toLowerCase(java.util.Locale.ROOT);
     return new Outcome(
         q.id().id().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
         words.text("quantity." + q.id().id()),
+        FIRST.contains(q.id()) ? words.text("quantity." + q.id().id() + ".plain") : "",
         (figures(v.nominal()) + " " + q.id().unit()).strip(),
         exact ? "" : words.text("design.range", figures(v.low()), figures(v.high())),
-        mark(q.verdict()),
-        words.text("design-verdict." + q.verdict().name().toLowerCase(java.util.Locale.ROOT)),
-        q.reason().map(words::sentence).orElse(""));
+        new Judged(
+            outside ? Mark.ATTENTION : mark(q.verdict()),
+            words.text(outside ? "design-verdict.outside" : "design-verdict." + verdict),
+            reason));
   }
 
   private static Mark mark(Verdict verdict) {
@@ -222,20 +254,6 @@ final class DesignWords {
             List.of(new CurvePlots.Curve("", points(worked, CurvePoint::delta_K))));
   }
 
-  /** Time constants of the compared designs. */
-  PlotFigure timeConstants(List<DesignModel.Compared> compared) {
-    return new CurvePlots(words)
-        .againstSpeed(
-            words.text("design.plot.time"),
-            "",
-            compared.stream()
-                .map(
-                    c ->
-                        new CurvePlots.Curve(
-                            c.name(), middle(points(c.worked(), CurvePoint::timeConstant_s))))
-                .toList());
-  }
-
   private static PlotPoints points(DesignWork.Worked worked, Function<CurvePoint, Interval> value) {
     List<CurvePoint> curve =
         worked.sheet().curve().stream().filter(p -> p.speed_m_s() <= PLOT_TO_M_S).toList();
@@ -246,14 +264,20 @@ final class DesignWords {
         curve.stream().mapToDouble(p -> value.apply(p).high()).toArray());
   }
 
-  private static PlotPoints middle(PlotPoints points) {
-    double[] x = new double[points.size()];
-    double[] y = new double[points.size()];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = points.x(i);
-      y[i] = points.y(i);
-    }
-    return PlotPoints.of(x, y);
+  /** Warm-up and cool-down in still air. */
+  PlotFigure course(DesignWork.Worked worked) {
+    List<CoursePoint> course = worked.sheet().course();
+    double[] minutes = course.stream().mapToDouble(p -> p.time_s() / 60).toArray();
+    double[] up = course.stream().mapToDouble(CoursePoint::warming_K).toArray();
+    double[] down = course.stream().mapToDouble(CoursePoint::cooling_K).toArray();
+    return new CurvePlots(words)
+        .against(
+            words.text("design.plot.minutes"),
+            words.text("design.plot.course"),
+            List.of(
+                new CurvePlots.Curve(words.text("design.plot.up"), PlotPoints.of(minutes, up)),
+                new CurvePlots.Curve(
+                    words.text("design.plot.down"), PlotPoints.of(minutes, down))));
   }
 
   /** The heated ball with its bore and the resistor in it. */
@@ -267,27 +291,5 @@ final class DesignWords {
             1e3 * d.heater().style().body().diameter_m().nominal(),
             1e3 * d.heater().style().body().length_m()),
         words);
-  }
-
-  /** Rows of the comparison: what, and its value for each design. */
-  List<List<String>> sideBySide(List<DesignModel.Compared> compared) {
-    List<List<String>> rows = new ArrayList<>();
-    for (QuantityId id :
-        List.of(
-            QuantityId.TIME_CONSTANT_STILL,
-            QuantityId.DELTA_AT_1,
-            QuantityId.SMALLEST_SPEED,
-            QuantityId.HEATED_BALL_TEMPERATURE,
-            QuantityId.LEAD_LOSS_SHARE,
-            QuantityId.SUN_SHARE)) {
-      List<String> row = new ArrayList<>();
-      String name = words.text("design.side." + id.name().toLowerCase(java.util.Locale.ROOT));
-      row.add(name + ", " + id.unit());
-      for (DesignModel.Compared c : compared) {
-        row.add(c.worked().sheet().quantity(id).map(q -> figures(q.value().nominal())).orElse("–"));
-      }
-      rows.add(row);
-    }
-    return rows;
   }
 }

@@ -153,7 +153,9 @@ final class Frame extends VBox {
   }
 
   private void showNote() {
-    note.ifPresent(old -> ((Pane) old.getParent()).getChildren().remove(old));
+    // arranging the margin anew may have taken it out already
+    note.filter(old -> old.getParent() instanceof Pane)
+        .ifPresent(old -> ((Pane) old.getParent()).getChildren().remove(old));
     note = Optional.empty();
     notes
         .open()

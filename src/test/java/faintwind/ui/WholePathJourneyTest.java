@@ -114,6 +114,7 @@ class WholePathJourneyTest {
 
   private void takeTheDesign() {
     fire("#place-design");
+    fire("#design-page-design");
     fire("#design-keep");
     Waiting.until(() -> state().last(Event.DesignChosen.class).isPresent());
     fire("#place-make");

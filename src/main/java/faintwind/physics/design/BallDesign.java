@@ -29,6 +29,18 @@ public record BallDesign(
   public record Bore(
       double diameter_m, OptionalDouble heatedDepth_m, OptionalDouble referenceDepth_m) {}
 
+  /** The diameter as a fraction of an inch, such as "3/8", where it is one of sixteenths. */
+  public Optional<String> inches() {
+    double sixteenths = diameter_m.nominal() / 0.0254 * 16;
+    long whole = Math.round(sixteenths);
+    if (Math.abs(sixteenths - whole) > 1e-3 || whole < 1) {
+      return Optional.empty();
+    }
+    long over = Math.min(16, Long.lowestOneBit(whole));
+    long below = 16 / over;
+    return Optional.of(below == 1 ? String.valueOf(whole / 16) : whole / over + "/" + below);
+  }
+
   /** Length of the drill's point beyond the full diameter, m. */
   public double point_m() {
     return POINT * bore.diameter_m() / 2;

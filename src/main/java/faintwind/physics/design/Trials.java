@@ -97,10 +97,12 @@ final class Trials {
     Interval size = new Interval(d - 5e-5, d, d + 5e-5);
     double tenths = Math.round(7500 * d) * 1e-4;
     var holes = new BallDesign.Bore(bore, OptionalDouble.empty(), OptionalDouble.of(tenths));
+    BallDesign ball = new BallDesign(metal, coat, size, holes, plating);
+    String inches = ball.inches().map(i -> " (" + i + " in)").orElse("");
     return Optional.of(
         new Design(
-            metal.label().name() + " " + Figures.of(1e3 * d) + " mm",
-            new BallDesign(metal, coat, size, holes, plating),
+            metal.label().name() + " " + Figures.of(1e3 * d) + " mm" + inches,
+            ball,
             inside.heater(),
             bench.supply(),
             new SenseDesign(

@@ -21,6 +21,21 @@ public final class CurvePlots {
    * @param curves label and points, in order of importance
    */
   public PlotFigure againstSpeed(String title, String caption, List<Curve> curves) {
+    return panel(messages.text("plot.speed"), title, caption, curves);
+  }
+
+  /**
+   * Curves of one quantity against another, labelled at their ends.
+   *
+   * @param axis the other quantity and its unit
+   * @param title quantity and unit
+   * @param curves label and points, in order of importance
+   */
+  public PlotFigure against(String axis, String title, List<Curve> curves) {
+    return panel(axis, title, "", curves);
+  }
+
+  private PlotFigure panel(String axis, String title, String caption, List<Curve> curves) {
     List<PlotLine> lines = new ArrayList<>();
     for (int i = 0; i < curves.size(); i++) {
       String label = curves.size() == 1 ? "" : curves.get(i).label();
@@ -30,7 +45,7 @@ public final class CurvePlots {
         new PlotPanel(
             title,
             caption,
-            PlotAxis.fromZero(messages.text("plot.speed")),
+            PlotAxis.fromZero(axis),
             PlotAxis.fromZero(title),
             PlotContent.lines(lines),
             1);
