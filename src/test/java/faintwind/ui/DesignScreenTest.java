@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -54,7 +55,7 @@ class DesignScreenTest {
   private void waitForDesign() throws TimeoutException {
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> model.view().get().worked().isPresent());
     WaitForAsyncUtils.waitForFxEvents();
-    WaitForAsyncUtils.asyncFx(() -> model.open(DesignPage.DESIGN));
+    Platform.runLater(() -> model.open(DesignPage.DESIGN));
     WaitForAsyncUtils.waitForFxEvents();
   }
 
@@ -260,7 +261,7 @@ class DesignScreenTest {
   }
 
   private void refused(DesignChoices.Figure figure, String typed, String expected) {
-    WaitForAsyncUtils.asyncFx(() -> model.choices().number(figure).set(typed));
+    Platform.runLater(() -> model.choices().number(figure).set(typed));
     Waiting.until(() -> model.view().get().problems().stream().anyMatch(p -> p.contains(expected)));
     assertThat(model.next().get().act()).isEmpty();
   }
