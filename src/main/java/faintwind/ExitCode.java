@@ -16,9 +16,13 @@ enum ExitCode {
   /** Done, but a stated limit was not met, or runs contradict each other. */
   LIMIT;
 
-  private static final List<String> NOT_THERE = List.of("file.missing", "world.missing");
+  private static final List<String> NOT_THERE =
+      List.of("file.missing", "world.missing", "live.nothing-arrived");
 
-  /** Of a refusal: where all that is wrong is that a named input is not there, the world failed. */
+  /**
+   * Of a refusal: where all that is wrong is that a named input is not there, or that nothing came,
+   * the world failed.
+   */
   static ExitCode of(List<Problem> problems) {
     boolean notThere =
         problems.stream().filter(Problem::isError).map(Problem::id).allMatch(NOT_THERE::contains);

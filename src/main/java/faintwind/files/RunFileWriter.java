@@ -122,6 +122,11 @@ public final class RunFileWriter implements Closeable {
     }
   }
 
+  /** A row's time as it stands in the file. */
+  public static String time(LiveRow row) {
+    return RunRowText.time(row.time_s());
+  }
+
   /** Brings what was appended to the disk. */
   public void sync() throws IOException {
     channel.force(false);

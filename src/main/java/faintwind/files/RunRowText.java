@@ -56,12 +56,12 @@ record RunRowText(SignalUnit unit, Set<LiveColumn> columns) {
 
   private static void cell(StringBuilder text, OptionalDouble value) {
     if (value.isPresent()) {
-      text.append(plain(new BigDecimal(value.getAsDouble()).round(DIGITS)));
+      text.append(plain(BigDecimal.valueOf(value.getAsDouble()).round(DIGITS)));
     }
   }
 
-  private static String time(double value_s) {
-    return plain(new BigDecimal(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN));
+  static String time(double value_s) {
+    return plain(BigDecimal.valueOf(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN));
   }
 
   private static String plain(BigDecimal rounded) {

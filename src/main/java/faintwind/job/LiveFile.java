@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
@@ -50,7 +51,8 @@ final class LiveFile implements Closeable {
 
   private RunFileWriter begin(LiveRow first) throws IOException {
     Instant zero = first.received().minusNanos((long) (first.time_s() * 1e9));
-    OffsetDateTime byArrival = zero.atZone(ZoneId.systemDefault()).toOffsetDateTime();
+    OffsetDateTime byArrival =
+        zero.atZone(ZoneId.systemDefault()).toOffsetDateTime().truncatedTo(ChronoUnit.MILLIS);
     OffsetDateTime start = input.lines().flatMap(LineReader::start).orElse(byArrival);
     RunFileWriter open = RunFileWriter.begin(file, input.head(), columns, start);
     writer = open;

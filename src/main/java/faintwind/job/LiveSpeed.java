@@ -11,6 +11,8 @@ import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.files.RunFileWriter;
+import faintwind.files.SpeedWriter;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -19,6 +21,9 @@ import java.util.OptionalDouble;
 
 /** Air speed as it comes, filtered over the past only; one speed a row. For one recording. */
 public final class LiveSpeed {
+  /** Names of what {@link #cells} gives. */
+  public static final String NAMES = "time_s,speed_m_s,u95_m_s,flag";
+
   private final SignalMatch match;
   private final SpeedEstimator estimator;
   private final boolean compensated;
@@ -57,6 +62,11 @@ public final class LiveSpeed {
     }
     SpeedEstimator estimator = SpeedEstimator.filtering(calibration, settings);
     return Checked.ok(new LiveSpeed(match.get(), estimator, compensated));
+  }
+
+  /** A row's time and air speed as cells of a table, without an end of line. */
+  public static String cells(LiveRow row, SpeedRow speed) {
+    return RunFileWriter.time(row) + "," + SpeedWriter.cells(speed);
   }
 
   /** The speed of the next row. */

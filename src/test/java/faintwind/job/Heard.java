@@ -15,6 +15,7 @@ final class Heard implements LiveListener {
   final List<LiveNews> news = new ArrayList<>();
   Runnable onReconnecting = () -> {};
   Runnable onConnected = () -> {};
+  Runnable onReconnected = () -> {};
   int endAfter = Integer.MAX_VALUE;
   int rows;
   @Nullable LiveRecording recording;
@@ -39,9 +40,9 @@ final class Heard implements LiveListener {
     if (what.kind() == LiveNews.Kind.RECONNECTING) {
       waits_s.add(Long.parseLong(what.problem().details().get(0)));
       onReconnecting.run();
-    } else if (what.kind() == LiveNews.Kind.CONNECTED && !connected) {
+    } else if (what.kind() == LiveNews.Kind.CONNECTED) {
+      (connected ? onReconnected : onConnected).run();
       connected = true;
-      onConnected.run();
     }
   }
 }

@@ -97,9 +97,12 @@ public final class LineReader {
     if (!last || !profile.needsNames()) {
       return new LineOutcome.Skipped();
     }
-    names = cells;
     List<Problem> missing = missingNames(cells);
-    return missing.isEmpty() ? new LineOutcome.Skipped() : new LineOutcome.Unreadable(missing);
+    if (missing.isEmpty()) {
+      names = cells;
+      return new LineOutcome.Skipped();
+    }
+    return new LineOutcome.Unreadable(missing);
   }
 
   private LineOutcome row(String line, List<String> cells) {

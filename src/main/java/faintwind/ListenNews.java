@@ -1,0 +1,36 @@
+package faintwind;
+
+import faintwind.calibration.live.LiveRow;
+import faintwind.calibration.speed.SpeedRow;
+import faintwind.job.LiveListener;
+import faintwind.job.LiveNews;
+import faintwind.job.LiveSpeed;
+import java.util.List;
+
+/** Tells on standard error what happens to a recording, and on standard output its air speed. */
+final class ListenNews implements LiveListener {
+  private final Terminal terminal;
+
+  ListenNews(Terminal terminal, boolean withSpeed) {
+    this.terminal = terminal;
+    if (withSpeed) {
+      terminal.out().println(LiveSpeed.NAMES);
+    }
+  }
+
+  @Override
+  public void row(LiveRow row) {}
+
+  @Override
+  public void speed(LiveRow row, SpeedRow speed) {
+    terminal.out().println(LiveSpeed.cells(row, speed));
+  }
+
+  @Override
+  public void happened(LiveNews news) {
+    switch (news.kind()) {
+      case CONNECTED, ENDED -> terminal.err().println(terminal.messages().note(news.problem()));
+      case GAP, UNREADABLE, RECONNECTING -> terminal.report(List.of(news.problem()));
+    }
+  }
+}
