@@ -168,6 +168,14 @@ public final class Enter {
                 : unknown(step, caution));
   }
 
+  /**
+   * A caution was read that a screen shows and no step has, such as that of the spinning arm. It
+   * opens no step's gate: those look for cautions of their own step.
+   */
+  public Checked<JournalEntry> acknowledgeOnScreen(String caution) throws IOException {
+    return write(Optional.empty(), new CautionAcknowledged(caution));
+  }
+
   /** Starts the clock of a step with its duration by the design in force. */
   public Checked<JournalEntry> startClock(String stepId) throws IOException {
     return ofStep(stepId, this::clockEvent);

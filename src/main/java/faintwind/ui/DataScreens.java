@@ -47,7 +47,7 @@ final class DataScreens {
             desk,
             model,
             cautionReadBy(desk, instrument),
-            event -> instrument.enter(enter -> enter.plain(Optional.empty(), event)))
+            event -> instrument.enter(enter -> enter.acknowledgeOnScreen(TurntableScreen.CAUTION)))
         .screen();
   }
 
