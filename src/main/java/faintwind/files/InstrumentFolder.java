@@ -27,7 +27,6 @@ import java.util.Locale;
  * @param path the folder
  */
 public record InstrumentFolder(Path path) {
-  private static final long LARGEST_PHOTO_BYTES = 25L << 20;
   private static final List<String> PARTS =
       List.of("photos", "runs", "logs", "calibrations", "reports");
 
@@ -146,7 +145,7 @@ public record InstrumentFolder(Path path) {
 
   /**
    * Copies a photo into {@code photos/}; its name begins with its hash, so the same photo is kept
-   * once. Refused: not a JPEG or PNG by its first bytes, empty, larger than 25 MB.
+   * once. Refused: neither JPEG nor PNG, cut short, more than 50 MB or 100 million pixels.
    *
    * @return the event to be entered
    * @throws IOException where it cannot be read or kept
@@ -158,29 +157,35 @@ public record InstrumentFolder(Path path) {
       return Checked.refused(Problem.error("photo.not-a-file", where, name));
     }
     long size = Files.size(photo);
-    if (size > LARGEST_PHOTO_BYTES) {
+    if (size > PhotoFile.LARGEST_BYTES) {
       String megabytes = String.valueOf(size >> 20);
       return Checked.refused(Problem.error("photo.too-large", where, megabytes));
     }
-    byte[] bytes = Files.readAllBytes(photo);
-    String ending = pictureEnding(bytes);
-    if (ending.isEmpty()) {
-      return Checked.refused(Problem.error("photo.not-a-picture", where, name));
+    return keepPhoto(Files.readAllBytes(photo), name, caption);
+  }
+
+  /**
+   * Keeps a photo that is no file yet, such as one that was pasted; refused as the other.
+   *
+   * @param bytes of a JPEG or PNG
+   * @param name for the words of a refusal
+   * @throws IOException where it cannot be kept
+   */
+  public Checked<PhotoAdded> keepPhoto(byte[] bytes, String name, String caption)
+      throws IOException {
+    if (bytes.length > PhotoFile.LARGEST_BYTES) {
+      String megabytes = String.valueOf(bytes.length >> 20);
+      return Checked.refused(Problem.error("photo.too-large", Where.file(name), megabytes));
+    }
+    Checked<PhotoFile.Kind> kind = PhotoFile.check(bytes, name);
+    if (!(kind instanceof Checked.Ok<PhotoFile.Kind> ok)) {
+      return Checked.refused(kind.problems());
     }
     String hash = Sha256.of(bytes);
-    String file = "photos/" + hash.substring(0, 12) + ending;
+    String file = "photos/" + hash.substring(0, 12) + ok.value().ending();
     Files.createDirectories(path.resolve("photos"));
     AtomicFile.write(path.resolve(file), bytes);
     return Checked.ok(new PhotoAdded(file, hash, caption));
-  }
-
-  private static String pictureEnding(byte[] b) {
-    if (b.length > 3 && (b[0] & 0xFF) == 0xFF && (b[1] & 0xFF) == 0xD8 && (b[2] & 0xFF) == 0xFF) {
-      return ".jpg";
-    }
-    boolean png =
-        b.length > 8 && (b[0] & 0xFF) == 0x89 && b[1] == 'P' && b[2] == 'N' && b[3] == 'G';
-    return png ? ".png" : "";
   }
 
   /**

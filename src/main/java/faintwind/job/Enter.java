@@ -193,12 +193,27 @@ public final class Enter {
         : Checked.ok(new ClockStarted(spec.id(), Math.max(0, duration_s.getAsDouble())));
   }
 
-  /** Keeps a photo with a step; refused where it is no picture or too large. */
+  /** Keeps a photo with a step; refused where it is no whole picture or too large. */
   public Checked<JournalEntry> photo(String stepId, Path photo, String caption) throws IOException {
-    if (!view.writable() || view.checklist().step(stepId).isEmpty()) {
+    return photo(stepId, folder -> folder.keepPhoto(photo, caption));
+  }
+
+  /** Keeps a pasted picture, as the bytes of a PNG, with a step. */
+  public Checked<JournalEntry> pastedPhoto(String stepId, byte[] png, String caption)
+      throws IOException {
+    return photo(stepId, folder -> folder.keepPhoto(png, caption, caption));
+  }
+
+  private interface Keeping {
+    Checked<PhotoAdded> in(InstrumentFolder folder) throws IOException;
+  }
+
+  private Checked<JournalEntry> photo(String stepId, Keeping keeping) throws IOException {
+    if (!view.writable() || person.name().isBlank() || view.checklist().step(stepId).isEmpty()) {
+      // says why nothing can be entered, before a file is copied
       return open(stepId);
     }
-    Checked<PhotoAdded> kept = new InstrumentFolder(view.path()).keepPhoto(photo, caption);
+    Checked<PhotoAdded> kept = keeping.in(new InstrumentFolder(view.path()));
     return kept instanceof Checked.Ok<PhotoAdded> ok
         ? write(Optional.of(stepId), ok.value())
         : Checked.refused(kept.problems());

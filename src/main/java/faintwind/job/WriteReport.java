@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.FitLook;
 import faintwind.files.AtomicFile;
 import faintwind.files.CalibrationFile;
+import faintwind.files.Sha256;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -35,7 +36,7 @@ public final class WriteReport {
   /** Where an instrument's folder keeps its build log, relative to the folder. */
   public static final String KEPT_AS = "reports/build-log.html";
 
-  private static final long LARGEST_PHOTO_BYTES = 4L << 20;
+  private static final long WHOLE_PHOTO_BYTES = 1L << 20;
 
   private final Clock clock;
   private final Messages messages;
@@ -144,12 +145,25 @@ public final class WriteReport {
       String name = line.event().file();
       Path file = view.path().resolve(name).normalize();
       boolean inside = file.startsWith(view.path().normalize());
-      if (inside && Files.isRegularFile(file) && Files.size(file) <= LARGEST_PHOTO_BYTES) {
-        String type = name.endsWith(".png") ? "image/png" : "image/jpeg";
-        String data = Base64.getEncoder().encodeToString(Files.readAllBytes(file));
-        photos.put(name, "data:" + type + ";base64," + data);
+      if (inside && Files.isRegularFile(file)) {
+        pictureData(file, line.event().sha256()).ifPresent(data -> photos.put(name, data));
       }
     }
     return photos;
+  }
+
+  /** A small photo as it is, a larger one made small; one that was changed since is left out. */
+  private static Optional<String> pictureData(Path file, String sha256) throws IOException {
+    String type = String.valueOf(file.getFileName()).endsWith(".png") ? "image/png" : "image/jpeg";
+    if (Files.size(file) <= WHOLE_PHOTO_BYTES) {
+      return Optional.of(data(type, Files.readAllBytes(file)));
+    }
+    return Sha256.of(file).equals(sha256)
+        ? SmallPhoto.jpeg(file).map(bytes -> data("image/jpeg", bytes))
+        : Optional.empty();
+  }
+
+  private static String data(String type, byte[] bytes) {
+    return "data:" + type + ";base64," + Base64.getEncoder().encodeToString(bytes);
   }
 }

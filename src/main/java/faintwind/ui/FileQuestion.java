@@ -1,6 +1,8 @@
 package faintwind.ui;
 
+import java.awt.Desktop;
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.DirectoryChooser;
@@ -19,6 +21,12 @@ public interface FileQuestion {
 
   /** A folder. */
   Optional<Path> folder(String title);
+
+  /**
+   * Opens a file with the system's own program for it, where there is one; the file stays where it
+   * is in any case.
+   */
+  default void show(Path file) {}
 
   /** The system's dialogs over a window. */
   static FileQuestion over(Window owner) {
@@ -45,7 +53,28 @@ public interface FileQuestion {
         chooser.setTitle(title);
         return path(chooser.showDialog(owner));
       }
+
+      @Override
+      public void show(Path file) {
+        // A thread of its own: starting another program can take seconds.
+        Thread opener = new Thread(() -> openWithSystem(file), "open " + file.getFileName());
+        opener.setDaemon(true);
+        opener.start();
+      }
     };
+  }
+
+  private static void openWithSystem(Path file) {
+    if (!Desktop.isDesktopSupported() || !Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
+      return;
+    }
+    try {
+      Desktop.getDesktop().open(file.toFile());
+    } catch (IOException noProgram) {
+      // The screen says where the file is; it can be opened by hand.
+      System.Logger log = System.getLogger(FileQuestion.class.getName());
+      log.log(System.Logger.Level.DEBUG, "no program opens {0}", file);
+    }
   }
 
   private static Optional<Path> path(@org.jspecify.annotations.Nullable File file) {

@@ -16,6 +16,8 @@ final class HelpNote {
           "home",
           "places",
           "table",
+          "print",
+          "paste",
           "text",
           "esc",
           "projector");

@@ -11,6 +11,8 @@ import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
@@ -46,6 +48,7 @@ final class Keys {
             key(KeyCode.F1, window::help),
             key(KeyCode.HOME, () -> desk.go().accept(Place.HOME), ALT_DOWN),
             key(KeyCode.T, () -> table(scene), SHORTCUT_DOWN),
+            key(KeyCode.P, () -> window.screen().ifPresent(Screen::print), SHORTCUT_DOWN),
             key(KeyCode.PLUS, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.EQUALS, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.ADD, desk.look()::larger, SHORTCUT_DOWN),
@@ -69,6 +72,16 @@ final class Keys {
                       event.consume();
                       key.act().run();
                     }));
+    // A handler: a text field takes its own paste first.
+    KeyCombination paste = new KeyCodeCombination(KeyCode.V, SHORTCUT_DOWN);
+    scene.addEventHandler(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          boolean typing = scene.getFocusOwner() instanceof TextInputControl;
+          if (paste.match(event) && !typing) {
+            window.screen().ifPresent(s -> s.paste(Clipboard.getSystemClipboard()));
+          }
+        });
     // A handler, not a filter: an open list or a field that uses Esc itself comes first.
     scene.addEventHandler(
         KeyEvent.KEY_PRESSED,

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
+import javafx.scene.input.Clipboard;
 
 /**
  * What the frame asks of whatever stands in it. The frame lays out, scrolls and folds; a screen
@@ -56,6 +57,14 @@ public interface Screen {
 
   /** F2: correct the entry that has the focus. */
   default void correct() {}
+
+  /** Ctrl+P: put what is shown on paper. */
+  default void print() {}
+
+  /** Ctrl+V outside a text field: take what is on the clipboard; tells whether it was of use. */
+  default boolean paste(Clipboard clipboard) {
+    return false;
+  }
 
   /** Called once when the frame shows something else. */
   default void left() {}

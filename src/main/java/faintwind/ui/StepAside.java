@@ -12,8 +12,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.image.Image;
 import javafx.scene.image.ImageView;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.VBox;
 
 /** The margin of a step: drawing, why, what good looks like, clock, photos, who signs. */
@@ -23,18 +22,27 @@ final class StepAside {
   private final Desk desk;
   private final Messages words;
   private final OpenInstrument instrument;
-  private final Runnable addPhoto;
+  private final Acts acts;
   private final VBox column = new VBox();
   private Optional<Picture> shownPicture = Optional.empty();
   private Optional<PictureView> drawing = Optional.empty();
   private Optional<StepCard> shownCard = Optional.empty();
   private Optional<CardView> card = Optional.empty();
 
-  StepAside(Desk desk, OpenInstrument instrument, Runnable addPhoto) {
+  /**
+   * What the margin's buttons do.
+   *
+   * @param addPhoto asks for a photo
+   * @param printStep puts this step on paper
+   * @param printStage puts its whole stage on paper
+   */
+  record Acts(Runnable addPhoto, Runnable printStep, Runnable printStage) {}
+
+  StepAside(Desk desk, OpenInstrument instrument, Acts acts) {
     this.desk = desk;
     words = desk.words();
     this.instrument = instrument;
-    this.addPhoto = addPhoto;
+    this.acts = acts;
     column.getStyleClass().add("aside");
     column.setId("step-aside");
   }
@@ -68,6 +76,7 @@ final class StepAside {
       add(lines);
     }
     aside.photos().ifPresent(photos -> add(photos(photos)));
+    add(paper());
   }
 
   private void add(Node part) {
@@ -84,25 +93,42 @@ final class StepAside {
     return box;
   }
 
+  private VBox paper() {
+    FlowPane links =
+        new FlowPane(
+            Words.link("step-print", words.text("window.print.step"), acts.printStep()),
+            Words.link("stage-print", words.text("window.print.stage"), acts.printStage()));
+    links.getStyleClass().add("photos");
+    return titled("window.print", links);
+  }
+
   private VBox photos(StepView.Photos photos) {
-    VBox box = titled("window.step.photo", Words.label(photos.wanted(), "soft"));
-    HBox pictures = new HBox();
+    VBox box = titled("window.step.photo");
+    if (!photos.wanted().isEmpty()) {
+      box.getChildren().add(Words.label(photos.wanted(), "soft"));
+    }
+    FlowPane pictures = new FlowPane();
     pictures.getStyleClass().add("photos");
     for (String file : photos.kept()) {
       Path path = instrument.folder().resolve(file);
       Image image = new Image(path.toUri().toString(), 2 * PHOTO_WIDTH_PX, 0, true, true, true);
       ImageView view = new ImageView(image);
+      view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
       view.setFitWidth(PHOTO_WIDTH_PX);
       view.setPreserveRatio(true);
-      view.setAccessibleText(words.text("window.step.photo-kept", photos.wanted()));
+      String wanted = photos.wanted().isEmpty() ? file : photos.wanted();
+      view.setAccessibleText(words.text("window.step.photo-kept", wanted));
       pictures.getChildren().add(view);
     }
     Button add = new Button(words.text("window.step.add-photo"));
     add.setId("photo-add");
     add.getStyleClass().add("quiet");
-    add.setOnAction(event -> addPhoto.run());
-    HBox.setHgrow(pictures, Priority.ALWAYS);
-    box.getChildren().addAll(pictures, add);
+    add.setOnAction(event -> acts.addPhoto().run());
+    if (!photos.kept().isEmpty()) {
+      box.getChildren().add(pictures);
+    }
+    box.getChildren()
+        .addAll(add, Words.label(words.text("window.step.photo-ways"), "fine", "soft"));
     return box;
   }
 }

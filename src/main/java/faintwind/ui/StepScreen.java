@@ -1,5 +1,7 @@
 package faintwind.ui;
 
+import faintwind.job.PrintSteps.Extent;
+import faintwind.job.PrintSteps.Wanted;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.GateList;
 import faintwind.ui.part.Next;
@@ -15,6 +17,7 @@ import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.input.Clipboard;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -23,6 +26,9 @@ public final class StepScreen implements Screen {
   private final Desk desk;
   private final StepModel model;
   private final StepReadings typing;
+  private final OpenInstrument instrument;
+  private final PhotoQuestion photo;
+  private final StepPrinting printing;
   private final PathView path;
   private final StepAside aside;
   private final VBox sheet;
@@ -43,12 +49,18 @@ public final class StepScreen implements Screen {
 
   public StepScreen(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
-    PhotoQuestion photo = new PhotoQuestion(desk, instrument);
+    photo = new PhotoQuestion(desk, instrument);
+    printing = new StepPrinting(desk, instrument);
+    this.instrument = instrument;
     model = new StepModel(desk, instrument, () -> photo.ask(this.currentStep()));
     typing = new StepReadings(model, desk.words());
     path = new PathView(desk.words(), model::open);
     sheet = FxScreen.load(this, desk.words(), VBox.class);
-    aside = new StepAside(desk, instrument, () -> photo.ask(this.currentStep()));
+    aside = new StepAside(desk, instrument, asideActs());
+    sheet.setOnDragOver(PhotoQuestion::over);
+    sheet.setOnDragDropped(event -> photo.drop(model.stepId(), event));
+    aside.node().setOnDragOver(PhotoQuestion::over);
+    aside.node().setOnDragDropped(event -> photo.drop(model.stepId(), event));
     model.view().addListener((property, was, now) -> show(now));
     model.stages().addListener((property, was, now) -> path.show(now));
     model.focusWanted().addListener((property, was, now) -> focus(now));
@@ -127,6 +139,27 @@ public final class StepScreen implements Screen {
             typing.beginCorrection(id);
           }
         });
+  }
+
+  private StepAside.Acts asideActs() {
+    return new StepAside.Acts(
+        () -> photo.ask(model.stepId()),
+        this::print,
+        () ->
+            instrument
+                .checklist()
+                .stageOf(model.stepId())
+                .ifPresent(stage -> printing.print(new Wanted(Extent.STAGE, stage.id()), sheet)));
+  }
+
+  @Override
+  public void print() {
+    printing.print(new Wanted(Extent.STEP, model.stepId()), sheet);
+  }
+
+  @Override
+  public boolean paste(Clipboard clipboard) {
+    return photo.paste(model.stepId(), clipboard);
   }
 
   @Override

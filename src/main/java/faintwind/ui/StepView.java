@@ -131,7 +131,7 @@ public record StepView(
     }
   }
 
-  /** The photo that is wanted, and the files that were kept. */
+  /** The photo that is wanted, empty where none is, and the files that were kept. */
   public record Photos(String wanted, List<String> kept) {
     public Photos {
       kept = List.copyOf(kept);

@@ -176,7 +176,7 @@ final class StepViews {
         situation.fill(step.text().good(), words),
         step.text().wrong().stream().map(line -> situation.fill(line, words)).toList(),
         where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
-        step.asks().photo().map(wanted -> new Photos(wanted, photos)),
+        Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
         step.text().card().flatMap(card -> new StepCards(words).of(card, situation)));
   }
 

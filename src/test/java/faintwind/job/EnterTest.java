@@ -14,6 +14,8 @@ import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +25,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -126,7 +129,9 @@ class EnterTest {
   void onlyRealPicturesAreKeptAsPhotos() throws IOException {
     Path text = Files.writeString(temp.resolve("a.jpg"), "not a picture");
     assertThat(ids(enter().photo("mount-pair", text, "x"))).containsExactly("photo.not-a-picture");
-    byte[] png = {(byte) 0x89, 'P', 'N', 'G', 13, 10, 26, 10, 0, 0};
+    ByteArrayOutputStream dot = new ByteArrayOutputStream();
+    ImageIO.write(new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB), "png", dot);
+    byte[] png = dot.toByteArray();
     Path picture = Files.write(temp.resolve("b.png"), png);
     assertThat(enter().photo("mount-pair", picture, "from the side").isOk()).isTrue();
     Event.PhotoAdded kept = view().state().all(Event.PhotoAdded.class).get(0).event();

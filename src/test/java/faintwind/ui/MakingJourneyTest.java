@@ -1,0 +1,205 @@
+package faintwind.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.files.InstrumentFolder;
+import faintwind.files.Sha256;
+import faintwind.job.WindowChoices;
+import faintwind.message.Messages;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.Standing;
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VerticalDirection;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.image.WritableImage;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.VBox;
+import javafx.scene.paint.Color;
+import javafx.stage.Stage;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+/** Photos by file, paste and drop; cards; steps on paper: as a person at the bench does it. */
+@ExtendWith(ApplicationExtension.class)
+class MakingJourneyTest {
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path parent;
+
+  @SuppressWarnings("NullAway.Init") // each test opens its window
+  private Stage stage;
+
+  @SuppressWarnings("NullAway.Init")
+  private FaintwindWindow window;
+
+  private final ChosenFiles files = new ChosenFiles();
+
+  private void open(FxRobot robot, String step) throws IOException {
+    new WindowChoices(100, "light", false, "Ida").write(parent);
+    Cellar.begin("Rind 2").design().before(step).open(step).cautions(step).into(parent, "rind-2");
+    robot.interact(
+        () -> {
+          FaintwindApp.dressProgram();
+          stage = new Stage();
+          window =
+              new FaintwindWindow(
+                  stage,
+                  Messages.of(Locale.ENGLISH),
+                  KeptLook.in(parent),
+                  Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC),
+                  files);
+          window.show();
+        });
+    Waiting.until(() -> robot.lookup("#instrument-rind-2").tryQuery().isPresent());
+    robot.doubleClickOn("#instrument-rind-2");
+    Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
+  }
+
+  @AfterEach
+  void close(FxRobot robot) {
+    robot.interact(() -> stage.close());
+  }
+
+  private List<PhotoAdded> photos(String step) {
+    try {
+      return new InstrumentFolder(parent.resolve("rind-2"))
+          .open().state().standing(PhotoAdded.class, step).stream().map(Standing::event).toList();
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  private Path picture(String name, int colour) throws IOException {
+    BufferedImage image = new BufferedImage(60, 40, BufferedImage.TYPE_INT_RGB);
+    image.setRGB(3, 3, colour);
+    Path file = parent.resolve(name);
+    ImageIO.write(image, "png", file.toFile());
+    return file;
+  }
+
+  private static void press(FxRobot robot, KeyCode... keys) {
+    robot.press(keys);
+    for (int i = keys.length - 1; i >= 0; i--) {
+      robot.release(keys[i]);
+    }
+  }
+
+  private static Node see(FxRobot robot, String id) {
+    Node node = robot.lookup(id).query();
+    for (int i = 0; i < 40 && node.localToScene(0, 0).getY() > 600; i++) {
+      robot.moveTo("#step-aside");
+      robot.scroll(5, VerticalDirection.DOWN);
+    }
+    return node;
+  }
+
+  @Test
+  void aPhotoByFileIsKeptWithItsHashAndShownSmall(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    Path photo = picture("bore.png", 0x336699);
+    files.choose(photo);
+    robot.interact(() -> robot.lookup("#photo-add").queryButton().fire());
+    Waiting.until(() -> photos("drill-heated").size() == 1);
+    PhotoAdded kept = photos("drill-heated").get(0);
+    assertThat(kept.sha256()).isEqualTo(Sha256.of(photo));
+    assertThat(parent.resolve("rind-2").resolve(kept.file())).hasSameBinaryContentAs(photo);
+    Waiting.until(() -> robot.lookup("#photo-kept-1").tryQuery().isPresent());
+  }
+
+  @Test
+  void aPhotoThatIsCutShortIsRefusedInWordsAndNothingIsKept(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    Path photo = picture("bore.png", 0x336699);
+    Files.write(photo, Arrays.copyOf(Files.readAllBytes(photo), 60));
+    files.choose(photo);
+    robot.interact(() -> robot.lookup("#photo-add").queryButton().fire());
+    Waiting.until(
+        () ->
+            robot.lookup(".label").queryAllAs(Label.class).stream()
+                .anyMatch(label -> label.getText().contains("cut short")));
+    assertThat(photos("drill-heated")).isEmpty();
+    assertThat(parent.resolve("rind-2/photos")).isEmptyDirectory();
+  }
+
+  @Test
+  void aPastedPictureIsKept(FxRobot robot) throws IOException {
+    open(robot, "mount-pair");
+    WritableImage image = new WritableImage(30, 20);
+    image.getPixelWriter().setColor(2, 2, Color.TEAL);
+    robot.interact(
+        () -> {
+          ClipboardContent content = new ClipboardContent();
+          content.putImage(image);
+          Clipboard.getSystemClipboard().setContent(content);
+        });
+    press(robot, KeyCode.CONTROL, KeyCode.V);
+    Waiting.until(() -> photos("mount-pair").size() == 1);
+    assertThat(photos("mount-pair").get(0).caption()).isEqualTo("pasted picture");
+  }
+
+  @Test
+  void aDroppedFileIsKept(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    Path photo = picture("dropped.png", 0x884422);
+    Label source = new Label("drag me");
+    source.setId("drag-source");
+    source.setOnDragDetected(
+        event -> {
+          ClipboardContent content = new ClipboardContent();
+          content.putFiles(List.of(photo.toFile()));
+          source.startDragAndDrop(TransferMode.COPY).setContent(content);
+          event.consume();
+        });
+    robot.interact(
+        () -> robot.lookup("#step-sheet").queryAs(VBox.class).getChildren().add(0, source));
+    robot.drag("#drag-source").dropTo("#step-title");
+    Waiting.until(() -> photos("drill-heated").size() == 1);
+    assertThat(photos("drill-heated").get(0).sha256()).isEqualTo(Sha256.of(photo));
+  }
+
+  @Test
+  void controlPPutsTheStepOnPaperAndSaysWhereItIs(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    press(robot, KeyCode.CONTROL, KeyCode.P);
+    Path page = parent.resolve("rind-2/reports/steps/drill-heated.pdf");
+    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    assertThat(page).isNotEmptyFile();
+    assertThat(robot.lookup("#note").query().getAccessibleText()).contains(page.toString());
+  }
+
+  @Test
+  void aWholeStageIsPrintedFromTheMargin(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    Node print = see(robot, "#stage-print");
+    robot.interact(() -> ((javafx.scene.control.Hyperlink) print).fire());
+    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    assertThat(parent.resolve("rind-2/reports/steps/02-make.pdf")).isNotEmptyFile();
+  }
+
+  @Test
+  void theDrillingCardStandsBesideTheStepAndExplainsItself(FxRobot robot) throws IOException {
+    open(robot, "drill-heated");
+    assertThat(robot.lookup("#step-card").tryQuery()).isPresent();
+    robot.interact(
+        () -> ((javafx.scene.control.Hyperlink) robot.lookup("#card-why-4").query()).fire());
+    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    assertThat(robot.lookup("#note").query().getAccessibleText()).contains("v/(π·d)");
+  }
+}
