@@ -44,6 +44,9 @@ final class CalibrateCommand implements Callable<Integer> {
       descriptionKey = "faintwind.calibrate.instrument")
   private @Nullable String instrument;
 
+  @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
+  private @Nullable String profile;
+
   @Option(names = "--limit-pct", paramLabel = "PCT", descriptionKey = "faintwind.calibrate.limit")
   private @Nullable Double limit_pct;
 
@@ -65,7 +68,8 @@ final class CalibrateCommand implements Callable<Integer> {
         new Calibrate.Settings(
             Optional.ofNullable(instrument),
             refits,
-            limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct));
+            limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct),
+            Optional.ofNullable(profile));
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
     Checked<Calibrate.Outcome> done = job.write(runs, out.path(), ProgressLine.on(terminal));

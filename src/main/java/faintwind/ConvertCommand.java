@@ -6,6 +6,7 @@ import faintwind.job.ConversionSummary;
 import faintwind.job.Convert;
 import faintwind.job.JobWatch;
 import faintwind.job.OpenCalibration;
+import faintwind.job.Profiles;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -56,6 +57,9 @@ final class ConvertCommand implements Callable<Integer> {
       descriptionKey = "faintwind.convert.average-s")
   private double average_s = SpeedSettings.USUAL_AVERAGE_S;
 
+  @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
+  private @Nullable String profile;
+
   @Mixin private AirOptions air = new AirOptions();
 
   @Mixin private CommonOptions common = new CommonOptions();
@@ -77,7 +81,12 @@ final class ConvertCommand implements Callable<Integer> {
     }
     SpeedSettings settings = new SpeedSettings(average_s, air.air());
     Convert convert = new Convert(ok.value(), calibration.toString(), settings);
-    return outDir == null ? one(convert) : many(convert, outDir);
+    Checked<Convert> ready =
+        profile == null ? Checked.ok(convert) : Profiles.find(profile).map(convert::reading);
+    if (!(ready instanceof Checked.Ok<Convert> able)) {
+      return terminal.refuse(ready.problems());
+    }
+    return outDir == null ? one(able.value()) : many(able.value(), outDir);
   }
 
   private int one(Convert convert) throws IOException {

@@ -69,6 +69,15 @@ public final class LogReader implements Closeable {
     return opened;
   }
 
+  /** By a profile where there is one; else the lines must be those of a run file. */
+  public static Checked<LogReader> open(
+      InputStream in, String name, SignalChain.Input input, Optional<ImportProfile> profile)
+      throws IOException {
+    return profile.isPresent()
+        ? openForeign(in, name, input, profile.get())
+        : open(in, name, input);
+  }
+
   /**
    * The same for a foreign log, read by a profile; a line that does not fit is a row that could not
    * be read. Its rows pass through as those of a run file, in the columns that the profile names.

@@ -4,6 +4,7 @@ import faintwind.calibration.Recording;
 import faintwind.calibration.Run;
 import faintwind.calibration.RunSet;
 import faintwind.calibration.SignalChain;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -37,7 +38,17 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
    * @throws IOException where the disk or a permission fails; a file that is not there is refused
    */
   public static Checked<RunsTable> read(Path table) throws IOException {
-    return new Reader(table).read();
+    return new Reader(table, Optional.empty()).read();
+  }
+
+  /**
+   * The same with recordings of a foreign logger.
+   *
+   * @param profile what the lines of every recording of the table mean
+   */
+  public static Checked<RunsTable> readForeign(Path table, ImportProfile profile)
+      throws IOException {
+    return new Reader(table, Optional.of(profile)).read();
   }
 
   /** One reading; the parts that are used by several rows are read once. */
@@ -47,9 +58,11 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
     private final ProblemList problems = new ProblemList();
     private final Map<String, Path> files = new LinkedHashMap<>();
     private final Map<String, Optional<Recording>> recordings = new LinkedHashMap<>();
+    private final Optional<ImportProfile> profile;
     private SignalChain chain = SignalChain.AS_IS;
 
-    Reader(Path table) {
+    Reader(Path table, Optional<ImportProfile> profile) {
+      this.profile = profile;
       this.table = table;
       this.name = table.toString();
     }
@@ -137,7 +150,11 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
         problems.error("runs.file-missing", row.where().atColumn("file"), row.file());
         return Optional.empty();
       }
-      Checked<Recording> read = RunFile.read(path, path.toString(), chain.input());
+      String shown = path.toString();
+      Checked<Recording> read =
+          profile.isPresent()
+              ? RunFile.readForeign(path, shown, chain.input(), profile.get())
+              : RunFile.read(path, shown, chain.input());
       problems.addAll(read.problems());
       files.put(row.file(), path);
       return read.fold((value, notes) -> Optional.of(value), (List<Problem> p) -> Optional.empty());

@@ -10,6 +10,7 @@ import faintwind.calibration.fit.Diagnosis;
 import faintwind.calibration.fit.FitLook;
 import faintwind.calibration.fit.ModelChoice;
 import faintwind.calibration.fit.MonteCarlo;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.files.AtomicFile;
 import faintwind.files.CalibrationFile;
 import faintwind.files.RunsTable;
@@ -21,6 +22,7 @@ import faintwind.message.Where;
 import faintwind.report.CalibrationPage;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
@@ -55,8 +57,15 @@ public final class Calibrate {
    * @param refits number of refits of the Monte Carlo study; 0 for none
    * @param limit_pct largest relative expanded uncertainty that is accepted over the calibrated
    *     speeds, %
+   * @param profile what the lines of the recordings mean, where they are not run files: a file, or
+   *     the id of a shipped profile
    */
-  public record Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
+  public record Settings(
+      Optional<String> instrument, int refits, OptionalDouble limit_pct, Optional<String> profile) {
+    public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
+      this(instrument, refits, limit_pct, Optional.empty());
+    }
+
     /** The instrument on record, the usual refits, no limit. */
     public static final Settings USUAL =
         new Settings(Optional.empty(), USUAL_REFITS, OptionalDouble.empty());
@@ -117,7 +126,7 @@ public final class Calibrate {
   /** The same without a file. Reading notes stand among the calibration's warnings. */
   public Checked<Outcome> of(Path table, JobWatch watch) throws IOException {
     watch.progress("read", 0, 1);
-    Checked<RunsTable> read = RunsTable.read(table);
+    Checked<RunsTable> read = read(table);
     Checked<BuildRecord> build = BuildRecord.around(table);
     if (!(read instanceof Checked.Ok<RunsTable> runs)) {
       List<Problem> all = new ArrayList<>(read.problems());
@@ -134,6 +143,16 @@ public final class Calibrate {
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
         .map(choice -> outcome(choice, set, origin, runs.notes(), watch));
+  }
+
+  private Checked<RunsTable> read(Path table) throws IOException {
+    if (settings.profile().isEmpty()) {
+      return RunsTable.read(table);
+    }
+    Checked<ImportProfile> profile = Profiles.find(settings.profile().get());
+    return profile instanceof Checked.Ok<ImportProfile> ok
+        ? RunsTable.readForeign(table, ok.value())
+        : Checked.refused(profile.problems());
   }
 
   private Outcome outcome(
@@ -203,6 +222,10 @@ public final class Calibrate {
     Map<String, String> hashes = new TreeMap<>();
     for (Map.Entry<String, Path> file : files.entrySet()) {
       hashes.put(file.getKey(), Sha256.of(file.getValue()));
+    }
+    Optional<Path> profile = settings.profile().map(Path::of).filter(Files::isRegularFile);
+    if (profile.isPresent()) {
+      hashes.put(String.valueOf(profile.get().getFileName()), Sha256.of(profile.get()));
     }
     Path folder = table.toAbsolutePath().normalize().getParent();
     String folderName =

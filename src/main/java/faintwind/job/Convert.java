@@ -1,6 +1,7 @@
 package faintwind.job;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedSettings;
@@ -32,6 +33,7 @@ public final class Convert {
   private final Calibration calibration;
   private final String calibrationName;
   private final SpeedSettings settings;
+  private final Optional<ImportProfile> profile;
 
   /**
    * Conversions by one calibration.
@@ -41,9 +43,23 @@ public final class Convert {
    * @param settings averaging and air
    */
   public Convert(Calibration calibration, String calibrationName, SpeedSettings settings) {
+    this(calibration, calibrationName, settings, Optional.empty());
+  }
+
+  private Convert(
+      Calibration calibration,
+      String calibrationName,
+      SpeedSettings settings,
+      Optional<ImportProfile> profile) {
     this.calibration = calibration;
     this.calibrationName = calibrationName;
     this.settings = settings;
+    this.profile = profile;
+  }
+
+  /** The same for foreign logs, whose lines mean what the profile says. */
+  public Convert reading(ImportProfile foreign) {
+    return new Convert(calibration, calibrationName, settings, Optional.of(foreign));
   }
 
   /**
@@ -138,7 +154,8 @@ public final class Convert {
   private Checked<ConversionSummary> rows(
       InputStream in, OutputStream out, String name, Flush flush, JobWatch watch)
       throws IOException {
-    Checked<LogReader> opened = LogReader.open(in, name, calibration.signal().chain().input());
+    Checked<LogReader> opened =
+        LogReader.open(in, name, calibration.signal().chain().input(), profile);
     if (!(opened instanceof Checked.Ok<LogReader> ok)) {
       return Checked.refused(opened.problems());
     }

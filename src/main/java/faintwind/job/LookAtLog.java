@@ -1,6 +1,7 @@
 package faintwind.job;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.SignalMatch;
@@ -30,11 +31,26 @@ public final class LookAtLog {
   private final Calibration calibration;
   private final String calibrationName;
   private final SpeedSettings settings;
+  private final Optional<ImportProfile> profile;
 
   public LookAtLog(Calibration calibration, String calibrationName, SpeedSettings settings) {
+    this(calibration, calibrationName, settings, Optional.empty());
+  }
+
+  private LookAtLog(
+      Calibration calibration,
+      String calibrationName,
+      SpeedSettings settings,
+      Optional<ImportProfile> profile) {
     this.calibration = calibration;
     this.calibrationName = calibrationName;
     this.settings = settings;
+    this.profile = profile;
+  }
+
+  /** The same for foreign logs, whose lines mean what the profile says. */
+  public LookAtLog reading(ImportProfile foreign) {
+    return new LookAtLog(calibration, calibrationName, settings, Optional.of(foreign));
   }
 
   /**
@@ -65,7 +81,7 @@ public final class LookAtLog {
     }
     try (InputStream in = new BufferedInputStream(Files.newInputStream(log))) {
       Checked<LogReader> opened =
-          LogReader.open(in, log.toString(), calibration.signal().chain().input());
+          LogReader.open(in, log.toString(), calibration.signal().chain().input(), profile);
       if (!(opened instanceof Checked.Ok<LogReader> ok)) {
         return Checked.refused(opened.problems());
       }
