@@ -47,7 +47,7 @@ public final class LookAtBench {
   /**
    * What was found.
    *
-   * @param typed the value for the reading, as a person would type it
+   * @param typed the value for the reading in its unit, as a person would type it
    * @param quiet zero and noise in µV, at the logger for a zero, otherwise at the thermocouple
    * @param at_s when it was switched on or breathed on, s on the record's clock
    */
@@ -98,7 +98,7 @@ public final class LookAtBench {
 
   private static String typed(double microvolts, String unit) {
     double value = NumberText.convert(microvolts, "µV", unit);
-    return BigDecimal.valueOf(value).round(new MathContext(DIGITS)).toPlainString() + " " + unit;
+    return BigDecimal.valueOf(value).round(new MathContext(DIGITS)).toPlainString();
   }
 
   /** The signal in µV: at the logger for a zero, otherwise at the thermocouple with its sign. */

@@ -3,11 +3,14 @@ package faintwind.ui;
 import faintwind.guide.Step.Picture;
 import faintwind.message.Messages;
 import faintwind.report.card.StepCard;
+import faintwind.ui.StepView.Probes;
+import faintwind.ui.StepView.ReadingLine;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.image.Image;
@@ -26,6 +29,9 @@ final class StepAside {
   private final VBox column = new VBox();
   private Optional<Picture> shownPicture = Optional.empty();
   private Optional<PictureView> drawing = Optional.empty();
+  private Optional<Probes> shownProbes = Optional.empty();
+  private Optional<PictureView> tips = Optional.empty();
+  private Optional<StepView.Aside> shown = Optional.empty();
   private Optional<StepCard> shownCard = Optional.empty();
   private Optional<CardView> card = Optional.empty();
 
@@ -35,8 +41,10 @@ final class StepAside {
    * @param addPhoto asks for a photo
    * @param printStep puts this step on paper
    * @param printStage puts its whole stage on paper
+   * @param chooseMeter uses another class of meter from now on
    */
-  record Acts(Runnable addPhoto, Runnable printStep, Runnable printStage) {}
+  record Acts(
+      Runnable addPhoto, Runnable printStep, Runnable printStage, Consumer<String> chooseMeter) {}
 
   StepAside(Desk desk, OpenInstrument instrument, Acts acts) {
     this.desk = desk;
@@ -51,7 +59,27 @@ final class StepAside {
     return column;
   }
 
+  /** Shows where the tips go for the reading in focus; with none, the step's own picture. */
+  void showProbes(Optional<ReadingLine> reading) {
+    Optional<Probes> wanted = reading.flatMap(ReadingLine::probes);
+    if (wanted.equals(shownProbes)) {
+      return;
+    }
+    shownProbes = wanted;
+    tips =
+        reading.flatMap(
+            line ->
+                line.probes()
+                    .flatMap(
+                        p ->
+                            PictureView.ofTips(
+                                p.scene(), p.one(), p.other(), line.unit(), p.shows())));
+    tips.ifPresent(view -> view.setId("tips-picture"));
+    shown.ifPresent(this::show);
+  }
+
   void show(StepView.Aside aside) {
+    shown = Optional.of(aside);
     if (!aside.picture().equals(shownPicture)) {
       shownPicture = aside.picture();
       drawing = aside.picture().flatMap(p -> PictureView.of(p.file(), p.shows()));
@@ -61,22 +89,33 @@ final class StepAside {
       card = aside.card().map(c -> new CardView(c, desk));
     }
     column.getChildren().clear();
-    drawing.ifPresent(this::add);
+    if (tips.isPresent()) {
+      add(withWords(tips.get(), shownProbes.map(Probes::shows).orElse("")));
+    } else {
+      drawing.ifPresent(this::add);
+    }
+    aside.meter().ifPresent(face -> add(new MeterCard(face, words, acts.chooseMeter())));
     aside.clock().ifPresent(face -> add(new ClockView("step-clock", face)));
     card.ifPresent(this::add);
-    if (!aside.why().isEmpty()) {
-      add(titled("window.step.why", Words.label(aside.why())));
+    if (!aside.reasons().why().isEmpty()) {
+      add(titled("window.step.why", Words.label(aside.reasons().why())));
     }
-    if (!aside.good().isEmpty()) {
-      add(titled("window.step.good", Words.label(aside.good())));
+    if (!aside.reasons().good().isEmpty()) {
+      add(titled("window.step.good", Words.label(aside.reasons().good())));
     }
-    if (!aside.wrong().isEmpty()) {
+    if (!aside.reasons().wrong().isEmpty()) {
       VBox lines = titled("window.step.wrong");
-      aside.wrong().forEach(line -> lines.getChildren().add(Words.label(line)));
+      aside.reasons().wrong().forEach(line -> lines.getChildren().add(Words.label(line)));
       add(lines);
     }
     aside.photos().ifPresent(photos -> add(photos(photos)));
     add(paper());
+  }
+
+  private static Node withWords(Node picture, String shows) {
+    VBox both = new VBox(picture, Words.label(shows, "fine"));
+    both.getStyleClass().add("aside-part");
+    return both;
   }
 
   private void add(Node part) {

@@ -2,8 +2,10 @@ package faintwind.ui;
 
 import faintwind.guide.Gate;
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Reading;
 import faintwind.guide.Step;
 import faintwind.guide.StepState;
+import faintwind.job.LookAtBench;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
@@ -12,6 +14,7 @@ import faintwind.record.Event.StepOpened;
 import faintwind.record.Standing;
 import faintwind.ui.OpenInstrument.Standpoint;
 import faintwind.ui.part.Next;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -32,6 +35,9 @@ public final class StepModel {
   private final ReadOnlyObjectWrapper<StepView> view;
   private final ReadOnlyObjectWrapper<Next> next;
   private final ReadOnlyObjectWrapper<List<PathModel.StageLine>> stages;
+  private final Background background;
+  private final ReadOnlyObjectWrapper<List<String>> benchLines =
+      new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<String> focusWanted = new ReadOnlyObjectWrapper<>("");
   private final ChangeListener<Standpoint> changed = (property, was, now) -> refresh();
   private Step step;
@@ -43,6 +49,7 @@ public final class StepModel {
    */
   public StepModel(Desk desk, OpenInstrument instrument, Runnable addPhoto) {
     words = desk.words();
+    background = desk.background();
     this.instrument = instrument;
     views = new StepViews(words, instrument.checklist());
     nexts = new StepNext(words, this, addPhoto, desk.go());
@@ -84,6 +91,7 @@ public final class StepModel {
         .ifPresent(
             wanted -> {
               step = wanted;
+              benchLines.set(List.of());
               instrument.enter(enter -> enter.open(id));
               refresh();
             });
@@ -166,6 +174,53 @@ public final class StepModel {
   public void startClock() {
     String stepId = step.id();
     instrument.enter(enter -> enter.startClock(stepId));
+  }
+
+  /** Uses another class of meter from now on. */
+  public void chooseMeter(String id) {
+    instrument.enter(enter -> enter.meter(id));
+  }
+
+  /** Whether a recording can give a reading of this step. */
+  boolean takesRecording() {
+    return recorded().isPresent();
+  }
+
+  private Optional<Reading> recorded() {
+    return step.asks().readings().stream().filter(r -> r.recorded().isPresent()).findFirst();
+  }
+
+  /** What the last recording of this step showed, in sentences. */
+  public ReadOnlyObjectProperty<List<String>> benchLines() {
+    return benchLines.getReadOnlyProperty();
+  }
+
+  /** Takes this step's reading from a recording and keeps what it showed with the step. */
+  public void lookAt(Path file) {
+    String stepId = step.id();
+    recorded().ifPresent(reading -> lookAt(file, stepId, reading));
+  }
+
+  private void lookAt(Path file, String stepId, Reading reading) {
+    LookAtBench bench = new LookAtBench(now().situation().sheetValues());
+    String name = String.valueOf(file.getFileName());
+    background.run(
+        watch -> bench.look(file, reading),
+        found ->
+            found.fold(
+                (looked, notes) -> {
+                  List<String> lines = new BenchWords(words).of(looked, reading.unit(), name);
+                  benchLines.set(lines);
+                  String note = String.join(" ", lines);
+                  instrument.enter(e -> e.reading(stepId, reading.id(), looked.typed()));
+                  instrument.enter(e -> e.plain(Optional.of(stepId), new Event.NoteWritten(note)));
+                  return true;
+                },
+                problems -> {
+                  benchLines.set(problems.stream().map(words::sentence).toList());
+                  return false;
+                }),
+        world -> benchLines.set(List.of(String.valueOf(world.getMessage()))));
   }
 
   /** Says that the computer's time is right, so that the clock has ended. */

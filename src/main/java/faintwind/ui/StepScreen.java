@@ -34,6 +34,8 @@ public final class StepScreen implements Screen {
   private final VBox sheet;
   private final Map<String, ReadingRow> rows = new LinkedHashMap<>();
   private String shownStep = "";
+  private boolean shownCovered;
+  private Optional<StepView.Trouble> shownTrouble = Optional.empty();
 
   @FXML private Label banner;
   @FXML private Label crumb;
@@ -45,6 +47,7 @@ public final class StepScreen implements Screen {
   @FXML private VBox questions;
   @FXML private VBox readingTable;
   @FXML private VBox readings;
+  @FXML private VBox bench;
   @FXML private VBox trouble;
 
   public StepScreen(Desk desk, OpenInstrument instrument) {
@@ -64,6 +67,7 @@ public final class StepScreen implements Screen {
     model.view().addListener((property, was, now) -> show(now));
     model.stages().addListener((property, was, now) -> path.show(now));
     model.focusWanted().addListener((property, was, now) -> focus(now));
+    model.benchLines().addListener((property, was, now) -> showBench());
     path.show(model.stages().get());
     show(model.view().get());
   }
@@ -149,7 +153,8 @@ public final class StepScreen implements Screen {
             instrument
                 .checklist()
                 .stageOf(model.stepId())
-                .ifPresent(stage -> printing.print(new Wanted(Extent.STAGE, stage.id()), sheet)));
+                .ifPresent(stage -> printing.print(new Wanted(Extent.STAGE, stage.id()), sheet)),
+        model::chooseMeter);
   }
 
   @Override
@@ -186,6 +191,13 @@ public final class StepScreen implements Screen {
                             () -> model.acknowledge(c.id())))
                 .toList());
     boolean covered = view.instruction().covered();
+    if (moved || covered != shownCovered) {
+      shownCovered = covered;
+      aside.showProbes(
+          covered
+              ? Optional.empty()
+              : view.readings().stream().filter(r -> r.probes().isPresent()).findFirst());
+    }
     showInstruction(view.instruction());
     boolean showQuestions = !covered && !view.questions().isEmpty();
     questions
@@ -195,12 +207,8 @@ public final class StepScreen implements Screen {
                 ? view.questions().stream().map(q -> (Node) new QuestionCard(q, model)).toList()
                 : List.of());
     showReadings(view, covered);
-    trouble.getChildren().clear();
-    view.outcome()
-        .trouble()
-        .filter(t -> !covered)
-        .ifPresent(t -> trouble.getChildren().add(new TroubleWash(t, model, desk.words())));
-    present(trouble, !trouble.getChildren().isEmpty());
+    showBench();
+    showTrouble(view.outcome().trouble().filter(t -> !covered), moved);
     for (VBox part : List.of(notices, cautions, instruction, questions)) {
       present(part, !part.getChildren().isEmpty());
     }
@@ -209,6 +217,22 @@ public final class StepScreen implements Screen {
       // After the layout, when the new rows are in the scene.
       Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
     }
+  }
+
+  /** The wash stays while nothing about it changes: a reason may be half typed in it. */
+  private void showTrouble(Optional<StepView.Trouble> now, boolean moved) {
+    if (moved || !now.equals(shownTrouble)) {
+      shownTrouble = now;
+      Optional<TroubleWash.Draft> draft =
+          trouble.getChildren().stream()
+              .flatMap(wash -> ((TroubleWash) wash).draft().stream())
+              .findFirst()
+              .filter(d -> !moved);
+      trouble
+          .getChildren()
+          .setAll(now.stream().map(t -> new TroubleWash(t, model, desk.words(), draft)).toList());
+    }
+    present(trouble, now.isPresent());
   }
 
   private Node notice(String text) {
@@ -252,6 +276,15 @@ public final class StepScreen implements Screen {
         ReadingRow row =
             new ReadingRow(line.id(), line.label(), line.expected(), number, desk.words());
         rows.put(line.id(), row);
+        row.field()
+            .text()
+            .focusedProperty()
+            .addListener(
+                (property, was, now) -> {
+                  if (now) {
+                    aside.showProbes(Optional.of(line));
+                  }
+                });
         readings.getChildren().add(row);
       }
     }
@@ -260,9 +293,30 @@ public final class StepScreen implements Screen {
       ReadingRow row = rows.get(line.id());
       if (row != null) {
         row.show(line.answer().mark(), line.answer().verdict(), typing.keptWords(line));
+        row.showEarlier(line.earlier().stream().map(StepScreen::earlier).toList());
       }
     }
     present(readingTable, !covered && !view.readings().isEmpty());
+  }
+
+  private static Node earlier(StepView.Earlier earlier) {
+    if (earlier.struck().isEmpty()) {
+      return Words.label(earlier.text(), "fine", "soft");
+    }
+    VBox both =
+        new VBox(
+            Words.label(earlier.text(), "fine", "struck"),
+            Words.label(earlier.struck(), "fine", "soft"));
+    both.getStyleClass().add("earlier-struck");
+    return both;
+  }
+
+  private void showBench() {
+    boolean takes = model.takesRecording() && !model.view().get().instruction().covered();
+    bench
+        .getChildren()
+        .setAll(takes ? List.of(new BenchCard(model.benchLines().get(), model, desk)) : List.of());
+    present(bench, takes);
   }
 
   private void focus(String reading) {

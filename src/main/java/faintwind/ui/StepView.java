@@ -87,8 +87,49 @@ public record StepView(
    * @param expected what to expect, in words
    * @param unit symbol
    * @param answer the entry that counts
+   * @param earlier every other entry, the latest first
+   * @param probes where the tips of the meter go
    */
-  public record ReadingLine(String id, String label, String expected, String unit, Answer answer) {}
+  public record ReadingLine(
+      String id,
+      String label,
+      String expected,
+      String unit,
+      Answer answer,
+      List<Earlier> earlier,
+      Optional<Probes> probes) {
+    public ReadingLine {
+      earlier = List.copyOf(earlier);
+    }
+  }
+
+  /**
+   * An entry that does not count any more.
+   *
+   * @param text what was typed, the verdict then, when and by whom
+   * @param struck who struck it, when and why; empty where a later reading took its place
+   */
+  public record Earlier(String text, String struck) {}
+
+  /** Two points of a bench's drawing that the tips go to, and the same in words. */
+  public record Probes(String scene, String one, String other, String shows) {}
+
+  /**
+   * The meter.
+   *
+   * @param chosen id of the class in use
+   * @param options all classes
+   * @param lines how wrong it may be, what it cannot show
+   */
+  public record MeterFace(String chosen, List<MeterKind> options, List<String> lines) {
+    public MeterFace {
+      options = List.copyOf(options);
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /** One class of meter. */
+  public record MeterKind(String id, String name) {}
 
   /**
    * What was typed and what it was judged to be.
@@ -111,22 +152,29 @@ public record StepView(
    * The margin.
    *
    * @param picture drawn beside the step
-   * @param why the reason for the step
-   * @param good what good looks like
-   * @param wrong what goes wrong, and what to do then
+   * @param reasons why, and what good and bad look like
    * @param clock where one runs or ran
    * @param photos what photo is wanted and how many there are
    * @param card worked out from the design
+   * @param meter where the step is measured with one
    */
   public record Aside(
       Optional<Picture> picture,
-      String why,
-      String good,
-      List<String> wrong,
+      Reasons reasons,
       Optional<ClockView.Face> clock,
       Optional<Photos> photos,
-      Optional<StepCard> card) {
-    public Aside {
+      Optional<StepCard> card,
+      Optional<MeterFace> meter) {}
+
+  /**
+   * Why, and what to look for.
+   *
+   * @param why the reason for the step
+   * @param good what good looks like
+   * @param wrong what goes wrong, and what to do then
+   */
+  public record Reasons(String why, String good, List<String> wrong) {
+    public Reasons {
       wrong = List.copyOf(wrong);
     }
   }

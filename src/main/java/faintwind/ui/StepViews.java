@@ -9,25 +9,20 @@ import faintwind.guide.Reading;
 import faintwind.guide.Situation;
 import faintwind.guide.Stage;
 import faintwind.guide.Step;
-import faintwind.guide.Verdicts;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
-import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Waived;
-import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import faintwind.report.card.StepCards;
-import faintwind.ui.StepView.Answer;
 import faintwind.ui.StepView.Aside;
 import faintwind.ui.StepView.Asked;
 import faintwind.ui.StepView.Heading;
 import faintwind.ui.StepView.Instruction;
 import faintwind.ui.StepView.Outcome;
 import faintwind.ui.StepView.Photos;
-import faintwind.ui.StepView.ReadingLine;
 import faintwind.ui.part.CautionCard.Caution;
 import faintwind.ui.part.GateList.Missing;
 import faintwind.ui.part.Mark;
@@ -35,12 +30,12 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts a step, its checklist and what was entered into the words of a {@link StepView}. */
 final class StepViews {
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
 
@@ -48,24 +43,29 @@ final class StepViews {
   private final Checklist checklist;
   private final ClockWords clocks;
   private final TroubleWords troubles;
+  private final ReadingWords readings;
+  private final MeterWords meters;
 
   StepViews(Messages words, Checklist checklist) {
     this.words = words;
     this.checklist = checklist;
     clocks = new ClockWords(words);
     troubles = new TroubleWords(words, checklist);
+    readings = new ReadingWords(words);
+    meters = new MeterWords(words);
   }
 
   /** The view of one step now. */
   StepView of(Step step, Situation situation, Progress progress) {
     StepProgress where = progress.step(step.id()).orElseThrow();
     boolean covered = !Gate.unread(step, situation).isEmpty();
+    Map<String, Double> values = situation.values(checklist);
     return new StepView(
         heading(step, situation, where),
         step.cautions().stream().map(c -> caution(step, c, situation)).toList(),
         instruction(step, situation, covered),
         step.asks().questions().stream().map(q -> asked(step, q, situation)).toList(),
-        step.asks().readings().stream().map(r -> reading(step, r, situation)).toList(),
+        step.asks().readings().stream().map(r -> readings.of(step, r, situation, values)).toList(),
         aside(step, situation, where),
         new Outcome(troubles.of(step, situation), missing(where, progress)));
   }
@@ -130,41 +130,6 @@ final class StepViews {
         chosen.flatMap(choice -> choice.stop(situation.values(checklist))).orElse(""));
   }
 
-  private ReadingLine reading(Step step, Reading reading, Situation situation) {
-    return new ReadingLine(
-        reading.id(),
-        situation.fill(reading.label(), words),
-        situation.fill(reading.expected(), words),
-        reading.unit(),
-        situation
-            .state()
-            .reading(step.id(), reading.id())
-            .map(line -> answer(reading, line, situation))
-            .orElse(Answer.NONE));
-  }
-
-  private Answer answer(Reading reading, Standing<ReadingEntered> line, Situation situation) {
-    Optional<Reading.Judgement> judged =
-        Verdicts.of(reading, line, situation, situation.values(checklist));
-    boolean today = line.at().toLocalDate().equals(situation.now().toLocalDate());
-    return new Answer(
-        line.event().typed(),
-        judged.map(j -> mark(j.verdict())).orElse(Mark.ATTENTION),
-        judged
-            .map(j -> words.text("window.verdict." + j.verdict().word()))
-            .orElse(words.text("window.verdict.unknown")),
-        judged.map(j -> situation.fill(j.words(), words)).orElse(""),
-        words.text("window.step.kept", (today ? TIME : DAY).format(line.at())));
-  }
-
-  private static Mark mark(ReadingVerdict verdict) {
-    return switch (verdict) {
-      case GOOD -> Mark.DONE;
-      case DOUBTFUL -> Mark.ATTENTION;
-      case STOP -> Mark.BLOCKED;
-    };
-  }
-
   private Aside aside(Step step, Situation situation, StepProgress where) {
     List<String> photos =
         situation.state().standing(PhotoAdded.class, step.id()).stream()
@@ -172,12 +137,14 @@ final class StepViews {
             .toList();
     return new Aside(
         step.text().picture(),
-        situation.fill(step.text().why(), words),
-        situation.fill(step.text().good(), words),
-        step.text().wrong().stream().map(line -> situation.fill(line, words)).toList(),
+        new StepView.Reasons(
+            situation.fill(step.text().why(), words),
+            situation.fill(step.text().good(), words),
+            step.text().wrong().stream().map(line -> situation.fill(line, words)).toList()),
         where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
         Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
-        step.text().card().flatMap(card -> new StepCards(words).of(card, situation)));
+        step.text().card().flatMap(card -> new StepCards(words).of(card, situation)),
+        meters.of(step, situation));
   }
 
   private List<Missing> missing(StepProgress where, Progress progress) {

@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.TextField;
@@ -17,8 +18,19 @@ final class TroubleWash extends VBox {
   private final StepModel model;
   private final Messages words;
   private final VBox said = new VBox();
+  private Optional<TextField> name = Optional.empty();
+  private Optional<TextField> reason = Optional.empty();
 
-  TroubleWash(StepView.Trouble trouble, StepModel model, Messages words) {
+  /** A waiver that is being written: for which reading, and what is typed so far. */
+  record Draft(String waivable, String name, String reason) {}
+
+  /**
+   * A wash.
+   *
+   * @param draft what was being written in the wash before it; goes on where it is of the same
+   *     reading
+   */
+  TroubleWash(StepView.Trouble trouble, StepModel model, Messages words, Optional<Draft> draft) {
     this.trouble = trouble;
     this.model = model;
     this.words = words;
@@ -40,8 +52,15 @@ final class TroubleWash extends VBox {
       said.getChildren().add(Words.label(trouble.locked(), "semibold", "mark-blocked"));
     }
     if (!trouble.waivable().isEmpty()) {
-      said.getChildren().add(waiver());
+      Optional<Draft> same = draft.filter(d -> d.waivable().equals(trouble.waivable()));
+      said.getChildren().add(same.isPresent() ? form(same.get()) : waiver());
     }
+  }
+
+  /** What is being written; empty while the form is not open. */
+  Optional<Draft> draft() {
+    return name.flatMap(
+        n -> reason.map(r -> new Draft(trouble.waivable(), n.getText(), r.getText())));
   }
 
   private HBox waiver() {
@@ -49,16 +68,20 @@ final class TroubleWash extends VBox {
     link.setId("waive");
     HBox line = new HBox(link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
     line.getStyleClass().add("waiver-line");
-    link.setOnAction(event -> said.getChildren().set(said.getChildren().indexOf(line), form()));
+    link.setOnAction(
+        event -> {
+          Draft empty = new Draft(trouble.waivable(), "", "");
+          said.getChildren().set(said.getChildren().indexOf(line), form(empty));
+        });
     return line;
   }
 
-  private VBox form() {
-    TextField name = new TextField();
+  private VBox form(Draft draft) {
+    TextField name = new TextField(draft.name());
     name.setId("waiver-name");
     name.setPromptText(words.text("window.step.waiver-name"));
     name.setAccessibleText(words.text("window.step.waiver-name"));
-    TextField reason = new TextField();
+    TextField reason = new TextField(draft.reason());
     reason.setId("waiver-reason");
     reason.setPromptText(words.text("window.step.waiver-reason"));
     reason.setAccessibleText(words.text("window.step.waiver-reason"));
@@ -67,7 +90,9 @@ final class TroubleWash extends VBox {
     Button go = new Button(words.text("window.step.waive-now"));
     go.setId("waiver-go");
     go.getStyleClass().add("quiet");
-    go.setDisable(true);
+    go.setDisable(!model.canWaive(draft.name(), draft.reason()));
+    this.name = Optional.of(name);
+    this.reason = Optional.of(reason);
     name.textProperty()
         .addListener((p, was, now) -> go.setDisable(!model.canWaive(now, reason.getText())));
     reason

@@ -16,45 +16,71 @@ record NoiseFloor(double white, OptionalDouble corner_Hz) {
 
   private static final int STEPS_A_DECADE = 12;
 
+  /** The floor of all lines. */
   static NoiseFloor of(Spectrum spectrum) {
-    double flat = white(spectrum, 0);
-    double least = cost(spectrum, 0, flat);
-    double flatCost = least;
-    double corner = 0;
-    double first = spectrum.resolution_Hz();
-    double last = spectrum.frequency_Hz(spectrum.size() - 1);
-    double factor = Math.pow(10, 1.0 / STEPS_A_DECADE);
-    for (double tried = first; tried <= last; tried *= factor) {
-      double cost = cost(spectrum, tried, white(spectrum, tried));
-      if (cost < least) {
-        least = cost;
-        corner = tried;
+    return new Fit(spectrum, OptionalDouble.empty()).floor();
+  }
+
+  /** The floor beside an oscillation, whose lines are left out. */
+  static NoiseFloor beside(Spectrum spectrum, double frequency_Hz) {
+    return new Fit(spectrum, OptionalDouble.of(frequency_Hz)).floor();
+  }
+
+  private record Fit(Spectrum spectrum, OptionalDouble without_Hz) {
+    private static final int BESIDE = 3;
+
+    NoiseFloor floor() {
+      double flat = white(0);
+      double flatCost = cost(0, flat);
+      double least = flatCost;
+      double corner = 0;
+      double last = spectrum.frequency_Hz(spectrum.size() - 1);
+      double factor = Math.pow(10, 1.0 / STEPS_A_DECADE);
+      for (double tried = spectrum.resolution_Hz(); tried <= last; tried *= factor) {
+        double cost = cost(tried, white(tried));
+        if (cost < least) {
+          least = cost;
+          corner = tried;
+        }
       }
+      return flatCost - least < STANDS_OUT
+          ? new NoiseFloor(flat, OptionalDouble.empty())
+          : new NoiseFloor(white(corner), OptionalDouble.of(corner));
     }
-    return flatCost - least < STANDS_OUT
-        ? new NoiseFloor(flat, OptionalDouble.empty())
-        : new NoiseFloor(white(spectrum, corner), OptionalDouble.of(corner));
+
+    private boolean counts(int k) {
+      return without_Hz.isEmpty()
+          || Math.abs(spectrum.frequency_Hz(k) - without_Hz.getAsDouble())
+              > (BESIDE + 0.5) * spectrum.resolution_Hz();
+    }
+
+    private double white(double corner_Hz) {
+      double sum = 0;
+      int lines = 0;
+      for (int k = 0; k < spectrum.size(); k++) {
+        if (counts(k)) {
+          sum += spectrum.density(k) / (1 + corner_Hz / spectrum.frequency_Hz(k));
+          lines++;
+        }
+      }
+      return sum / lines;
+    }
+
+    private double cost(double corner_Hz, double white) {
+      double sum = 0;
+      for (int k = 0; k < spectrum.size(); k++) {
+        if (counts(k)) {
+          double expected =
+              Math.max(white, Double.MIN_NORMAL) * (1 + corner_Hz / spectrum.frequency_Hz(k));
+          sum += Math.log(expected) + spectrum.density(k) / expected;
+        }
+      }
+      return sum;
+    }
   }
 
   /** Density at a frequency. */
   double at(double frequency_Hz) {
     return white * (1 + corner_Hz.orElse(0) / frequency_Hz);
-  }
-
-  private static double white(Spectrum s, double corner_Hz) {
-    double sum = 0;
-    for (int k = 0; k < s.size(); k++) {
-      sum += s.density(k) / (1 + corner_Hz / s.frequency_Hz(k));
-    }
-    return sum / s.size();
-  }
-
-  private static double cost(Spectrum s, double corner_Hz, double white) {
-    double sum = 0;
-    for (int k = 0; k < s.size(); k++) {
-      double expected = Math.max(white, Double.MIN_NORMAL) * (1 + corner_Hz / s.frequency_Hz(k));
-      sum += Math.log(expected) + s.density(k) / expected;
-    }
-    return sum;
   }
 }

@@ -68,7 +68,11 @@ public record QuietRecord(
     StraightLine line = StraightLine.through(signal);
     Series residual = line.residual(signal);
     Spectrum spectrum = Spectrum.of(residual);
-    NoiseFloor floor = NoiseFloor.of(spectrum);
+    NoiseFloor all = NoiseFloor.of(spectrum);
+    Optional<PickUp> pickUp =
+        line.scatter() > 0 ? PickUp.in(spectrum, all) : Optional.empty();
+    NoiseFloor floor =
+        pickUp.map(p -> NoiseFloor.beside(spectrum, p.frequency_Hz())).orElse(all);
     double rate_Hz = spectrum.rate_Hz();
     double drift = Math.abs(line.slope_per_s()) * length_s;
     return Checked.ok(
@@ -77,7 +81,7 @@ public record QuietRecord(
             line.slope_per_s(),
             line.scatter(),
             floor.corner_Hz(),
-            line.scatter() > 0 ? PickUp.in(spectrum, floor) : Optional.empty(),
+            pickUp,
             List.of(50, 60).stream()
                 .filter(mains -> PickUp.isBlind(mains, rate_Hz, length_s))
                 .toList(),

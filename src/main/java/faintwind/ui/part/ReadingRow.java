@@ -1,6 +1,8 @@
 package faintwind.ui.part;
 
 import faintwind.message.Messages;
+import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -17,6 +19,7 @@ public final class ReadingRow extends HBox {
   private final NumberField field;
   private final MarkLabel verdict;
   private final Label kept = new Label();
+  private final VBox earlier = new VBox();
 
   /**
    * A row without an entry.
@@ -32,7 +35,7 @@ public final class ReadingRow extends HBox {
     Label what = Words.label(label, "tell", "medium");
     Label band = Words.label(expected, "reading-expected");
     kept.getStyleClass().addAll("fine", "soft");
-    VBox left = new VBox(what, kept);
+    VBox left = new VBox(what, kept, earlier);
     left.getStyleClass().add("reading-what");
     HBox.setHgrow(left, Priority.ALWAYS);
     verdict = new MarkLabel(Mark.READY, "");
@@ -65,6 +68,13 @@ public final class ReadingRow extends HBox {
     kept.setText(keptWords);
     kept.setVisible(!keptWords.isEmpty());
     kept.setManaged(!keptWords.isEmpty());
+  }
+
+  /** Shows the entries that do not count any more. */
+  public void showEarlier(List<Node> entries) {
+    earlier.getChildren().setAll(entries);
+    earlier.setVisible(!entries.isEmpty());
+    earlier.setManaged(!entries.isEmpty());
   }
 
   public NumberField field() {

@@ -57,6 +57,7 @@ class BenchRecordTest {
     assertThat(pickUp.frequency_Hz()).isCloseTo(folded_Hz, within(0.02));
     assertThat(pickUp.amplitude()).isCloseTo(1, within(0.2));
     assertThat(pickUp.mains_Hz()).hasValue(mains);
+    assertThat(r.corner_Hz()).as("mains is no 1/f noise").isEmpty();
   }
 
   @Test
