@@ -32,7 +32,13 @@ final class DemoCellar {
             -1.8,
             new VirtualChain.Reading(0.4, 0.03, 1, 0.02),
             2),
-        new VirtualArm(0.0006, 0.001, 0.012, 0.001, new VirtualArm.Carried(0.024, 18, 22)),
+        new VirtualArm(
+            0.0006,
+            0.001,
+            0.012,
+            0.001,
+            new VirtualArm.Carried(0.024, 18, 22, 0),
+            new VirtualArm.Inertia(1.6, 1.1)),
         new VirtualRoom(WORKSHOP, 0.15, 0.05, 0.004));
   }
 

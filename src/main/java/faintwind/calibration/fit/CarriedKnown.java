@@ -10,7 +10,7 @@ package faintwind.calibration.fit;
 public record CarriedKnown(double spread, double allowed) {
 
   /** What its form, other after the stop than in the spin, leaves (own choice, no source). */
-  private static final double FORM = 0.005;
+  private static final double FORM = 0.004;
 
   /** Measured, and stated with the runs. */
   public static CarriedKnown stated(double u) {

@@ -105,8 +105,10 @@ public final class FitToRuns {
       }
     }
     double deviance = deviance(problem, x, wander);
+    Optimiser.Optimum settled = CarriedShare.settle(setup, problem, optimum, cancelled);
+    problem.integrate(settled.point());
     return new FitResult(
-        setting, setup, problem, new FitResult.Solution(optimum, wander, scatter, deviance));
+        setting, setup, problem, new FitResult.Solution(settled, wander, scatter, deviance));
   }
 
   private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {

@@ -39,10 +39,10 @@ public final class ForetoldFit {
   private static final double TIME_DOUBT = 0.03;
 
   /** Spread of the mixing exponent about 3: builds differ less than the fit's wide prior. */
-  private static final double MIXING_SPREAD = 0.15;
+  private static final double MIXING_SPREAD = 0.16;
 
-  /** Unknowns of the carried air: share, rise, decay, and the arm's ramp. */
-  static final int CARRIED = 4;
+  /** Unknowns of the carried air: share, rise and decay. */
+  static final int CARRIED = 3;
 
   private static final int CONDUCTION = 0;
   private static final int LEADS = 3;

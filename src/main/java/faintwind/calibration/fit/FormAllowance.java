@@ -5,18 +5,20 @@ import java.util.Map;
 /**
  * What a fit cannot know of itself is added to its covariance: that the formula's form is not
  * exactly the ball's, and that the air carried round in a spin need not be quite what the recovery
- * after it shows. Sizes from the simulation study in docs/accuracy.md: common practice, no source.
+ * after it shows. Sized on made-up builds that serve for nothing else (docs/decisions/0004, table
+ * in docs/accuracy.md): common practice, no source.
  */
 final class FormAllowance {
   /** Relative standard uncertainty of a parameter that stands for the form. */
   private static final Map<String, Double> RELATIVE =
       Map.of(
-          "forced", 0.003, "natural", 0.006, "mixing", 0.015, "b", 0.003, "c", 0.006, "m", 0.015);
+          "forced", 0.0015, "natural", 0.003, "mixing", 0.0075, "b", 0.0015, "c", 0.003, "m",
+          0.0075);
 
   /** The same for what is not positive by nature, absolute. */
-  private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.002);
+  private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.001);
 
-  private static final double CARRIED_FORM = 0.35;
+  private static final double CARRIED_FORM = 0.33;
 
   private FormAllowance() {}
 

@@ -39,12 +39,32 @@ public final class Optimiser {
     private final double cost;
     private final RealMatrix jacobian;
     private final int residuals;
+    private int widened = -1;
+    private double variance;
 
     Optimum(double[] point, double cost, RealMatrix jacobian, int residuals) {
       this.point = point;
       this.cost = cost;
       this.jacobian = jacobian;
       this.residuals = residuals;
+    }
+
+    /** A point near the least, settled on by other means. */
+    static Optimum at(double[] point, Linearised there) {
+      double cost = new ArrayRealVector(there.residuals, false).getNorm();
+      RealMatrix jacobian = new Array2DRowRealMatrix(there.jacobian, false);
+      return new Optimum(point, cost, jacobian, there.residuals.length);
+    }
+
+    /**
+     * The same with another variance of one variable than the curvature says; the others move with
+     * it as the curvature says.
+     */
+    Optimum withVariance(int variable, double unitVariance) {
+      Optimum other = new Optimum(point, cost, jacobian, residuals);
+      other.widened = variable;
+      other.variance = unitVariance;
+      return other;
     }
 
     public double[] point() {
@@ -83,6 +103,19 @@ public final class Optimiser {
       for (int i = 0; i < p; i++) {
         for (int j = 0; j < p; j++) {
           covariance[i][j] /= scale[i] * scale[j];
+        }
+      }
+      return widened < 0 ? covariance : widened(covariance);
+    }
+
+    /** C + (v − c) C e (C e)ᵀ / c², c the old variance and v the new one (Sherman and Morrison). */
+    private double[][] widened(double[][] covariance) {
+      double[] with = covariance[widened].clone();
+      double old = with[widened];
+      double factor = (variance - old) / (old * old);
+      for (int i = 0; i < with.length; i++) {
+        for (int j = 0; j < with.length; j++) {
+          covariance[i][j] += factor * with[i] * with[j];
         }
       }
       return covariance;

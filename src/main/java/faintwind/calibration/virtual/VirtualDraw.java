@@ -79,9 +79,14 @@ final class VirtualDraw {
 
   private VirtualArm arm() {
     VirtualArm.Carried carried =
-        new VirtualArm.Carried(between(0, 0.05), between(8, 40), between(8, 40));
+        new VirtualArm.Carried(between(0, 0.05), between(8, 40), between(8, 40), between(0, 0.8));
     return new VirtualArm(
-        near(0, 1) * 0.001, 0.001, between(0.005, 0.03), near(0, 1) * 0.003, carried);
+        near(0, 1) * 0.001,
+        0.001,
+        between(0.005, 0.03),
+        near(0, 1) * 0.003,
+        carried,
+        new VirtualArm.Inertia(between(0.5, 4), between(0.5, 3)));
   }
 
   private VirtualRoom room() {

@@ -27,7 +27,9 @@ public final class VirtualInstrument {
   private double time_s;
   private VirtualStage stage = VirtualStage.rest(1, Heater.OFF);
   private double blown_m_s;
+  private double arm_m_s;
   private double carried_m_s;
+  private double atStop_m_s;
   private double unsteady;
   private double wander_K;
   private double draughtAlong_m_s;
@@ -96,8 +98,8 @@ public final class VirtualInstrument {
 
   /** True speed of the air past the heated ball now, m/s. */
   public double airSpeed_m_s() {
-    double arm_m_s = build.arm().ballSpeed_m_s(stage) * (1 + unsteady) - carried_m_s;
-    double along = blown_m_s + Math.abs(arm_m_s) + draughtAlong_m_s;
+    double past_m_s = arm_m_s * (1 + unsteady) - carried_m_s;
+    double along = blown_m_s + Math.abs(past_m_s) + draughtAlong_m_s;
     return Math.hypot(along, draughtAcross_m_s);
   }
 
@@ -138,9 +140,18 @@ public final class VirtualInstrument {
     double draught = build.room().draught_m_s();
     draughtAlong_m_s = next(draughtAlong_m_s, draught, DRAUGHT_TIME_S, step_s);
     draughtAcross_m_s = next(draughtAcross_m_s, draught, DRAUGHT_TIME_S, step_s);
-    double settled_m_s = arm.carried().share() * arm.ballSpeed_m_s(stage);
-    double time_s = settled_m_s > carried_m_s ? arm.carried().rise_s() : arm.carried().decay_s();
-    carried_m_s += (settled_m_s - carried_m_s) * (1 - Math.exp(-step_s / time_s));
+    double wanted_m_s = arm.ballSpeed_m_s(stage);
+    double inertia_s = wanted_m_s > arm_m_s ? arm.inertia().up_s() : arm.inertia().down_s();
+    arm_m_s += (wanted_m_s - arm_m_s) * (1 - Math.exp(-step_s / inertia_s));
+    double settled_m_s = arm.carried().share() * arm_m_s;
+    if (settled_m_s >= carried_m_s) {
+      atStop_m_s = carried_m_s;
+    }
+    double rate_1_s =
+        settled_m_s >= carried_m_s
+            ? 1 / arm.carried().rise_s()
+            : arm.carried().decayRate_1_s(carried_m_s / atStop_m_s);
+    carried_m_s += (settled_m_s - carried_m_s) * (1 - Math.exp(-step_s * rate_1_s));
   }
 
   /** One step of an Ornstein–Uhlenbeck process (exact in the step). */

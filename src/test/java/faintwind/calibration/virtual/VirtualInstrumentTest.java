@@ -97,7 +97,14 @@ class VirtualInstrumentTest {
   @Test
   void carriedAirLowersTheSpeedPastTheBall() {
     VirtualBuild build = VirtualBuild.random(4);
-    VirtualArm arm = new VirtualArm(0, 0.001, 0, 0, new VirtualArm.Carried(0.05, 10, 10));
+    VirtualArm arm =
+        new VirtualArm(
+            0,
+            0.001,
+            0,
+            0,
+            new VirtualArm.Carried(0.05, 10, 10, 0),
+            new VirtualArm.Inertia(0.01, 0.01));
     VirtualInstrument instrument = new VirtualInstrument(build.noiseless().on(arm), 1);
     instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.Direction.CW));
     instrument.advanceTo(200);
@@ -105,6 +112,22 @@ class VirtualInstrumentTest {
     instrument.stage(VirtualStage.rest(1, Heater.ON));
     instrument.advanceTo(210);
     assertThat(instrument.airSpeed_m_s()).isCloseTo(0.05 * Math.exp(-1), within(0.001));
+  }
+
+  @Test
+  void armComesToSpeedAndToRestInItsOwnTime() {
+    VirtualArm arm =
+        new VirtualArm(
+            0, 0.001, 0, 0, new VirtualArm.Carried(0, 10, 10, 0), new VirtualArm.Inertia(3, 2));
+    VirtualInstrument instrument =
+        new VirtualInstrument(VirtualBuild.random(4).noiseless().on(arm), 1);
+    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.Direction.CW));
+    instrument.advanceTo(3);
+    assertThat(instrument.airSpeed_m_s()).isCloseTo(1 - Math.exp(-1), within(1e-6));
+    instrument.advanceTo(100);
+    instrument.stage(VirtualStage.rest(1, Heater.ON));
+    instrument.advanceTo(102);
+    assertThat(instrument.airSpeed_m_s()).isCloseTo(Math.exp(-1), within(1e-6));
   }
 
   @Test

@@ -209,7 +209,13 @@ class LiveGuideTest {
   void noisyBenchWithACarryingArmRaisesNoFalseAlarm() {
     VirtualBuild build = build(17);
     VirtualArm arm =
-        new VirtualArm(0.001, 0.001, 0.03, 0.003, new VirtualArm.Carried(0.05, 40, 40));
+        new VirtualArm(
+            0.001,
+            0.001,
+            0.03,
+            0.003,
+            new VirtualArm.Carried(0.05, 40, 40, 0),
+            new VirtualArm.Inertia(2, 1.5));
     VirtualTable table =
         new VirtualTable(build.on(arm), 17, VirtualTable.plan(2.5, 0.1)).toTheEnd();
     assertThat(table.troubles).isEmpty();
