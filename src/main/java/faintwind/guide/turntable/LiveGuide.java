@@ -290,6 +290,11 @@ public final class LiveGuide {
     }
   }
 
+  /** The signal so far, thinned to a number of points; empty before the first reading. */
+  public Optional<Series> trace(int points) {
+    return history.isEmpty() ? Optional.empty() : Optional.of(history.thinned(points));
+  }
+
   /** The expected signal from now to the end of the plan; empty before the first reading. */
   public Optional<Series> path() {
     if (history.isEmpty() || step().isEmpty()) {

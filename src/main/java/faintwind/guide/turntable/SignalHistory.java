@@ -1,5 +1,6 @@
 package faintwind.guide.turntable;
 
+import faintwind.calibration.Series;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -71,6 +72,23 @@ final class SignalHistory {
       count++;
     }
     return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / count);
+  }
+
+  /** About so many points of all, means of equal numbers of seconds. */
+  Series thinned(int points) {
+    int each = Math.max(1, (bins + points - 1) / points);
+    int count = (bins + each - 1) / each;
+    double[] times_s = new double[count];
+    double[] values = new double[count];
+    for (int i = 0; i < count; i++) {
+      int from = i * each;
+      int to = Math.min(bins, from + each);
+      times_s[i] = binTime_s[to - 1];
+      for (int k = from; k < to; k++) {
+        values[i] += binMean[k] / (to - from);
+      }
+    }
+    return Series.of(times_s, values);
   }
 
   /** Straight line through a stretch of time. */
