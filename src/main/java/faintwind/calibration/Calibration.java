@@ -22,7 +22,15 @@ public record Calibration(
     Evidence evidence,
     Performance performance,
     List<Problem> warnings) {
+  /** Id of the note that a run file or a calibration comes from the virtual instrument. */
+  public static final String REHEARSAL = "file.rehearsal";
+
   public Calibration {
     warnings = List.copyOf(warnings);
+  }
+
+  /** Whether it comes from a rehearsal: then it may be looked at, and nothing else. */
+  public boolean rehearsal() {
+    return warnings.stream().anyMatch(w -> w.id().equals(REHEARSAL));
   }
 }

@@ -23,6 +23,7 @@ import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
@@ -37,7 +38,7 @@ import java.util.Optional;
 final class EventJson {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String KINDS =
-      "instrument, design, checklist, step-opened, step-finished, reading, answer, caution, clock,"
+      "instrument, rehearsal, design, checklist, step-opened, step-finished, reading, answer, caution, clock,"
           + " clock-confirmed, meter, own-file, photo, waiver, part, note, file, calibration,"
           + " in-force, correction";
 
@@ -46,6 +47,8 @@ final class EventJson {
   static void write(Event event, ObjectNode to) {
     if (event instanceof InstrumentCreated e) {
       to.put("what", "instrument").put("name", e.name()).put("made_up", e.madeUp());
+    } else if (event instanceof RehearsalBegun) {
+      to.put("what", "rehearsal");
     } else if (event instanceof DesignChosen e) {
       to.put("what", "design").put("why", e.why()).set("design", parsed(e.json()));
     } else if (event instanceof ChecklistChosen e) {
@@ -124,6 +127,7 @@ final class EventJson {
     return switch (kind) {
       case "instrument" ->
           Optional.of(new InstrumentCreated(keys.text("name"), keys.flag("made_up")));
+      case "rehearsal" -> Optional.of(new RehearsalBegun());
       case "design" -> Optional.of(new DesignChosen(keys.json("design"), keys.text("why")));
       case "checklist" ->
           Optional.of(

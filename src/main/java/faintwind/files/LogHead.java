@@ -1,5 +1,6 @@
 package faintwind.files;
 
+import faintwind.calibration.Calibration;
 import faintwind.calibration.SignalUnit;
 import faintwind.message.Checked;
 import faintwind.message.Where;
@@ -52,7 +53,7 @@ final class LogHead {
     Optional<SignalUnit> unit = judge(line, names);
     return problems.hasErrors()
         ? Checked.refused(problems.list())
-        : Checked.ok(new LogColumns(names, unit.orElseThrow(), start));
+        : Checked.ok(new LogColumns(names, unit.orElseThrow(), start), problems.list());
   }
 
   private boolean isBeforeHeader() {
@@ -63,6 +64,9 @@ final class LogHead {
       return false;
     }
     String text = lines.text();
+    if (text.startsWith(REHEARSAL)) {
+      problems.warning(Calibration.REHEARSAL, Where.file(file), "");
+    }
     if (text.startsWith(START)) {
       String found = text.substring(START.length()).strip();
       try {

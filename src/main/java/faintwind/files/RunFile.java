@@ -109,6 +109,7 @@ public final class RunFile {
           Problem.error("file.terminal-missing", Where.file(name), "", LogColumns.TERMINAL));
     }
     RunFile run = new RunFile(lines, ok.value(), name, terminal);
+    run.problems.addAll(ok.notes());
     if (compensated && !ok.value().has(LogColumns.TERMINAL)) {
       run.problems.warning("file.terminal-from-air", Where.file(name).atColumn(LogColumns.AIR), "");
     }

@@ -27,6 +27,7 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
   private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
   private static final String JOURNAL = "journal.jsonl";
   private static final String DESIGN = "design.json";
+  private static final String REHEARSAL = " (rehearsal)";
   private static final String MADE_UP = " (made-up data)";
   private static final int FOLDERS_UP = 4;
 
@@ -56,7 +57,9 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
 
   /** What was made up says so in every file made from it. */
   private static Optional<String> name(InstrumentState state) {
-    return state.name().map(name -> state.madeUp() ? name + MADE_UP : name);
+    return state
+        .name()
+        .map(name -> state.rehearsal() ? name + REHEARSAL : state.madeUp() ? name + MADE_UP : name);
   }
 
   private static Optional<Path> instrumentFolder(Path table) {

@@ -1,5 +1,6 @@
 package faintwind.job;
 
+import faintwind.files.CalibrationFile;
 import faintwind.files.InstrumentFolder;
 import faintwind.guide.Gate;
 import faintwind.guide.OwnFiles;
@@ -13,6 +14,7 @@ import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
+import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
@@ -102,7 +104,19 @@ public final class Enter {
       throw new IllegalArgumentException(
           "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
     }
+    if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
+      return Checked.refused(
+          Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
+    }
     return write(step, event);
+  }
+
+  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
+  private boolean isRehearsal(String calibration) throws IOException {
+    Path file = view.path().resolve(calibration);
+    return view.state().rehearsal()
+        || CalibrationFile.read(file, calibration)
+            .fold((value, notes) -> value.rehearsal(), problems -> false);
   }
 
   private static boolean isJudged(Event event) {

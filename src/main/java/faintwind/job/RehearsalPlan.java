@@ -18,7 +18,7 @@ import java.util.Optional;
 
 /**
  * What is rehearsed: a made-up copper pair on an arm with two radii, six speeds from 0.15 to 2.4
- * m/s in one staircase, about an hour and a half on the instrument's clock.
+ * m/s in one staircase, for practice.
  */
 public final class RehearsalPlan {
   /** Seed of the made-up build: half an inch of copper, a logger that gives kelvin once a second. */
@@ -45,17 +45,27 @@ public final class RehearsalPlan {
     return VirtualBuild.random(BUILD);
   }
 
+  /** How much is rehearsed. */
+  public enum Length {
+    /** Three speeds at one radius: an hour on the instrument's clock. */
+    SHORT,
+    /** Six speeds at two radii: two hours. */
+    WHOLE
+  }
+
   /** Plan and expectation. */
-  public static LiveSession.Preparation preparation() {
+  public static LiveSession.Preparation preparation(Length length) {
     RehearsalPlan plan = new RehearsalPlan();
     plan.add(Kind.ZERO, ZERO_S, Optional.empty());
     plan.add(Kind.WARM_UP, WARM_UP_S, Optional.empty());
     plan.spin(OUTER_M, 0.6, Direction.CW);
-    plan.spin(OUTER_M, 1.5, Direction.CCW);
-    plan.spin(OUTER_M, 0.9, Direction.CW);
-    plan.spin(OUTER_M, 2.4, Direction.CCW);
-    plan.spin(INNER_M, 0.3, Direction.CW);
-    plan.spin(INNER_M, 0.15, Direction.CCW);
+    plan.spin(OUTER_M, 2.0, Direction.CCW);
+    if (length == Length.WHOLE) {
+      plan.spin(OUTER_M, 1.2, Direction.CW);
+      plan.spin(INNER_M, 0.35, Direction.CCW);
+      plan.spin(INNER_M, 0.15, Direction.CW);
+    }
+    plan.spin(length == Length.WHOLE ? INNER_M : OUTER_M, 0.25, Direction.CCW);
     plan.add(Kind.STILL, STILL_S, Optional.empty());
     Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Foretold(0.02, List.of()));
     return new LiveSession.Preparation(

@@ -13,6 +13,9 @@ public sealed interface Event {
   /** The folder was begun; {@code madeUp} marks demonstration data in every output. */
   record InstrumentCreated(String name, boolean madeUp) implements Event {}
 
+  /** The folder is for rehearsals with the virtual instrument: nothing in it was measured. */
+  record RehearsalBegun() implements Event {}
+
   /** A design was chosen or changed. {@code json} is the design file as text. */
   record DesignChosen(String json, String why) implements Event {}
 

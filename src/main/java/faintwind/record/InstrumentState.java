@@ -123,6 +123,11 @@ public record InstrumentState(
     return last(InstrumentCreated.class).map(line -> line.event().madeUp()).orElse(false);
   }
 
+  /** Whether the folder is for rehearsals with the virtual instrument. */
+  public boolean rehearsal() {
+    return last(Event.RehearsalBegun.class).isPresent();
+  }
+
   /** The design file in force, as JSON text. */
   public Optional<String> designJson() {
     return last(DesignChosen.class).map(line -> line.event().json());

@@ -82,7 +82,11 @@ public final class BuildLog {
   }
 
   private String label(BuildLogContent content) {
-    return content.situation().state().madeUp() ? words.text("build-log.made-up") : "";
+    InstrumentState state = content.situation().state();
+    if (state.rehearsal()) {
+      return words.text("build-log.rehearsal");
+    }
+    return state.madeUp() ? words.text("build-log.made-up") : "";
   }
 
   /** A heading; made-up data are named so beside each. */
@@ -96,7 +100,9 @@ public final class BuildLog {
   private void overview(Html html, BuildLogContent content, Progress progress) {
     InstrumentState state = content.situation().state();
     html.element("h1", words.text("build-log.title", content.name()));
-    if (state.madeUp()) {
+    if (state.rehearsal()) {
+      html.element("p", "made-up", words.text("build-log.rehearsal.sentence"));
+    } else if (state.madeUp()) {
       html.element("p", "made-up", words.text("build-log.made-up.sentence"));
     }
     html.openTable("facts", List.of());
@@ -235,6 +241,7 @@ public final class BuildLog {
         || event instanceof Event.ChecklistChosen
         || event instanceof Event.MeterChosen
         || event instanceof Event.OwnFileNoted
+        || event instanceof Event.RehearsalBegun
         || event instanceof Event.InstrumentCreated;
   }
 }

@@ -9,6 +9,7 @@ import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.OwnFileNoted;
+import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Standing;
 import java.util.List;
 
@@ -59,6 +60,8 @@ final class BuildLogLedger {
       return words.text("build-log.in-force", e.file());
     } else if (event instanceof ChecklistChosen e) {
       return words.text("build-log.checklist-chosen", e.checklist(), e.version(), e.sha256());
+    } else if (event instanceof RehearsalBegun) {
+      return words.text("build-log.rehearsal.sentence");
     } else if (event instanceof MeterChosen e) {
       return words.text("build-log.meter", e.meter());
     } else if (event instanceof OwnFileNoted e) {

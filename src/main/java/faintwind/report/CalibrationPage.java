@@ -22,12 +22,13 @@ public final class CalibrationPage {
       Calibration calibration, FitLook look, Optional<Duration> refitting, Messages messages) {
     String title = messages.text("calibration-page.title", calibration.origin().instrumentId());
     LogWords words = new LogWords(messages);
+    String label = calibration.rehearsal() ? messages.text("build-log.rehearsal") : "";
     Html html = new Html();
     html.raw("<!DOCTYPE html>")
         .raw("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + language(messages) + "\">")
         .raw("<head><meta charset=\"UTF-8\"/>")
         .element("title", title)
-        .raw("<style>" + BuildLogStyle.css(title, "", words) + "</style></head>\n<body>")
+        .raw("<style>" + BuildLogStyle.css(title, label, words) + "</style></head>\n<body>")
         .element("h1", title)
         .element(
             "p",
@@ -36,6 +37,9 @@ public final class CalibrationPage {
                 DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().created()),
                 calibration.origin().softwareVersion(),
                 calibration.signal().unit().column()));
+    if (calibration.rehearsal()) {
+      html.element("p", "made-up", messages.text("build-log.rehearsal.sentence"));
+    }
     Chapter chapter = new Chapter(html, words, 2);
     new CalibrationSections(chapter).write(calibration, Checked.ok(look), refitting);
     return html.raw("</body>\n</html>").toString();

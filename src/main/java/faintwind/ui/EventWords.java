@@ -24,6 +24,7 @@ import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
@@ -111,6 +112,8 @@ final class EventWords {
           : words.text("window.record.design-why", e.why());
     } else if (event instanceof ChecklistChosen e) {
       return words.text("window.record.checklist", e.checklist(), e.version());
+    } else if (event instanceof RehearsalBegun) {
+      return words.text("window.record.rehearsal");
     } else if (event instanceof MeterChosen e) {
       return words.text("window.record.meter", e.meter());
     } else if (event instanceof OwnFileNoted e) {

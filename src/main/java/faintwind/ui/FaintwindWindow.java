@@ -86,7 +86,7 @@ public final class FaintwindWindow {
       go(Place.HOME);
     } else {
       show(new FirstStartScreen(desk, this::firstStartDone));
-      strip.showHome("", false);
+      strip.showHome("");
     }
     stage.show();
     fit();
@@ -136,7 +136,7 @@ public final class FaintwindWindow {
     OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
     opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
     instrument = Optional.of(opened);
-    go(Place.MAKE);
+    go(opened.rehearsal() ? Place.TURNTABLE : Place.MAKE);
   }
 
   /** Asks whether a long job should stop; without one it does nothing. */
@@ -177,13 +177,14 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
+    frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
     show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
     if (place == Place.HOME) {
-      strip.showHome(workspace.name(), false);
+      strip.showHome(workspace.name());
       nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
-      strip.showInstrument(opened.name(), place, opened.madeUp());
+      strip.showInstrument(opened.name(), place, opened.mark());
     }
   }
 

@@ -61,6 +61,11 @@ final class Frame extends VBox {
     notes.open().addListener((property, was, now) -> showNote());
   }
 
+  /** A pencilled outline round the sheet says that nothing here was measured. */
+  void rehearsal(boolean isRehearsal) {
+    style(this, "rehearsal", isRehearsal);
+  }
+
   void show(Screen now) {
     screen = Optional.of(now);
     now.margin().forEach(node -> node.visibleProperty().addListener((p, was, is) -> arrange()));

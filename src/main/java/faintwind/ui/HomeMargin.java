@@ -43,7 +43,9 @@ final class HomeMargin {
     Button begin =
         Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
-    buttons.getChildren().addAll(begin, demo);
+    Hyperlink rehearse =
+        Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
+    buttons.getChildren().addAll(begin, rehearse, demo);
     buttons.getStyleClass().add("margin-buttons");
   }
 

@@ -166,6 +166,18 @@ public final class HomeModel {
                     words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
   }
 
+  /** Opens the folder for rehearsals. */
+  public void rehearse() {
+    background.entry(
+        watch -> workspace.rehearsal(words.text("window.rehearsal")),
+        open,
+        world ->
+            next.set(
+                Next.say(
+                    Mark.BLOCKED,
+                    words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
+  }
+
   /** Copies the made-up instruments into the folder and shows them. */
   public void openDemo() {
     background.run(

@@ -62,7 +62,9 @@ final class HomeWords {
     return new Line(
         standpoint.view().path(),
         state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
-        listed.what().orElse(words.text("window.home.no-design")),
+        state.rehearsal()
+            ? words.text("window.home.rehearse-why")
+            : listed.what().orElse(words.text("window.home.no-design")),
         lengths,
         state(standpoint, pressing),
         next(pressing),

@@ -92,8 +92,17 @@ public final class OpenInstrument {
     return state().name().orElseGet(() -> String.valueOf(folder().getFileName()));
   }
 
-  public boolean madeUp() {
-    return state().madeUp();
+  /** Whether the folder is for rehearsals. */
+  public boolean rehearsal() {
+    return state().rehearsal();
+  }
+
+  /** Says that its data are made up or a rehearsal; empty where they were measured. */
+  public String mark() {
+    if (rehearsal()) {
+      return words.text("window.rehearsal");
+    }
+    return state().madeUp() ? words.text("window.made-up") : "";
   }
 
   public Checklist checklist() {
@@ -136,7 +145,7 @@ public final class OpenInstrument {
 
   private void writeFirst() {
     Entry entry = unwritten.getFirst();
-    Enter enter = new Enter(now.get().view(), clock, Enter.Person.named(who.get()));
+    Enter enter = new Enter(now.get().view(), clock, Enter.Person.named(signed()));
     Path folder = folder();
     background.entry(
         watch -> {
@@ -146,6 +155,11 @@ public final class OpenInstrument {
         },
         this::written,
         world -> trouble.set(words.text("window.not-kept", String.valueOf(world.getMessage()))));
+  }
+
+  /** Who rehearses need not be named. */
+  private String signed() {
+    return rehearsal() && who.get().isBlank() ? words.text("window.rehearsal") : who.get();
   }
 
   private void written(Written written) {

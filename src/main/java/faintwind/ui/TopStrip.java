@@ -40,7 +40,6 @@ final class TopStrip extends HBox {
     folder.getStyleClass().add("soft");
     madeUp.setId("made-up");
     madeUp.getStyleClass().addAll("fine", "pencil", "italic");
-    madeUp.setText(words.text("window.made-up"));
     places.getStyleClass().add("places");
     for (Place place : Place.values()) {
       if (place != Place.HOME) {
@@ -56,30 +55,35 @@ final class TopStrip extends HBox {
   }
 
   /** All instruments of a folder. */
-  void showHome(String folderName, boolean isMadeUp) {
+  void showHome(String folderName) {
     here = Place.HOME;
     who.setText(words.text("window.name"));
     folder.setText(folderName.isEmpty() ? "" : words.text("window.folder", folderName));
-    mark(isMadeUp);
+    mark("");
   }
 
-  /** One place of one instrument. */
-  void showInstrument(String name, Place place, boolean isMadeUp) {
+  /**
+   * One place of one instrument.
+   *
+   * @param mark says that its data are made up or a rehearsal; empty where they were measured
+   */
+  void showInstrument(String name, Place place, String mark) {
     here = place;
     who.setText(name);
     folder.setText("");
-    mark(isMadeUp);
+    mark(mark);
     links.forEach((p, link) -> link.pseudoClassStateChanged(HERE, p == place));
     folded.setText(words.text("window.places-folded", words.text(place.key()), links.size() - 1));
   }
 
   void setNarrow(boolean isNarrow) {
     narrow = isNarrow;
-    mark(madeUp.isVisible());
+    mark(madeUp.getText());
   }
 
-  private void mark(boolean isMadeUp) {
-    show(madeUp, isMadeUp);
+  private void mark(String mark) {
+    madeUp.setText(mark);
+    show(madeUp, !mark.isEmpty());
     show(folder, here == Place.HOME);
     show(places, here != Place.HOME && !narrow);
     show(folded, here != Place.HOME && narrow);

@@ -8,6 +8,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.design.DesignSheet;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.RehearsalBegun;
 import faintwind.ui.OpenInstrument.Standpoint;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -102,6 +103,25 @@ public final class Workspace {
   public Standpoint begin(String name, String who) throws IOException {
     Path path = freeFolder(name);
     Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
+    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+  }
+
+  /**
+   * The folder for rehearsals: the one that is there, or a new one.
+   *
+   * @param name how it is called, in the person's language
+   */
+  public Standpoint rehearsal(String name) throws IOException {
+    for (Path path : instrumentFolders()) {
+      InstrumentView view = open(path);
+      if (view.state().rehearsal() && view.writable()) {
+        return Standpoint.of(view, OffsetDateTime.now(clock));
+      }
+    }
+    Path path = freeFolder(name);
+    Enter.Person person = Enter.Person.named(name);
+    Enter.begin(path, new InstrumentCreated(name, true), clock, person);
+    new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
     return Standpoint.of(open(path), OffsetDateTime.now(clock));
   }
 

@@ -51,7 +51,7 @@ class HomeScreenTest {
     robot.interact(
         () -> Pictures.keep(stage.getScene(), Path.of("target/pictures/home-first.png")));
     assertThat(WindowChoices.read(folder).orElseThrow().textPct()).isEqualTo(125);
-    assertThat(robot.lookup("#first-rehearse").queryAs(Button.class).isDisabled()).isTrue();
+    assertThat(robot.lookup("#first-rehearse").queryAs(Button.class).isDisabled()).isFalse();
     robot.clickOn("#start-parts");
     robot.clickOn("#new-name").write("Rind 6");
     assertThat(robot.lookup("#begin").tryQuery()).isEmpty();

@@ -46,7 +46,7 @@ final class ScreenStage {
       scene.getStylesheets().add(FaintwindWindow.stylesheet("/faintwind/ui/" + sheet + ".css"));
     }
     stage.setScene(scene);
-    strip.showInstrument("Rind 1, north shelf", Place.TURNTABLE, true);
+    strip.showInstrument("Rind 1, north shelf", Place.TURNTABLE, words.text("window.made-up"));
   }
 
   /** Answers every file question from now on. */
