@@ -38,9 +38,9 @@ import java.util.Optional;
 final class EventJson {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final String KINDS =
-      "instrument, rehearsal, design, checklist, step-opened, step-finished, reading, answer, caution, clock,"
-          + " clock-confirmed, meter, own-file, photo, waiver, part, note, file, calibration,"
-          + " in-force, correction";
+      "instrument, rehearsal, design, checklist, step-opened, step-finished, reading, answer,"
+          + " caution, clock, clock-confirmed, meter, own-file, photo, waiver, part, note, file,"
+          + " calibration, in-force, correction";
 
   private EventJson() {}
 

@@ -105,8 +105,7 @@ public final class Enter {
           "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
     }
     if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
-      return Checked.refused(
-          Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
+      return Checked.refused(Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
     }
     return write(step, event);
   }

@@ -148,8 +148,7 @@ public final class LiveSession {
 
   /** How things stand. */
   public synchronized Look look() {
-    return new Look(
-        guide.advice(), guide.at(), guide.since_s(), clock_s(), last, marks, news);
+    return new Look(guide.advice(), guide.at(), guide.since_s(), clock_s(), last, marks, news);
   }
 
   /** The steps that were gone through. */

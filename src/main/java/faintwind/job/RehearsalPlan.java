@@ -21,7 +21,9 @@ import java.util.Optional;
  * m/s in one staircase, for practice.
  */
 public final class RehearsalPlan {
-  /** Seed of the made-up build: half an inch of copper, a logger that gives kelvin once a second. */
+  /**
+   * Seed of the made-up build: half an inch of copper, a logger that gives kelvin once a second.
+   */
   public static final long BUILD = 3;
 
   private static final double ZERO_S = 180;
@@ -67,7 +69,7 @@ public final class RehearsalPlan {
     }
     plan.spin(length == Length.WHOLE ? INNER_M : OUTER_M, 0.25, Direction.CCW);
     plan.add(Kind.STILL, STILL_S, Optional.empty());
-    Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Foretold(0.02, List.of()));
+    Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Foretold(0.02, List.of(), List.of()));
     return new LiveSession.Preparation(
         made, ExpectedCourse.before(response(), build().chain().scale()));
   }
@@ -83,8 +85,7 @@ public final class RehearsalPlan {
       radius_m = at_m;
     }
     spins++;
-    Beat beat =
-        new Beat((int) Math.round(about_m_s * A_TURN * 60 / (2 * Math.PI * at_m)), A_TURN);
+    Beat beat = new Beat((int) Math.round(about_m_s * A_TURN * 60 / (2 * Math.PI * at_m)), A_TURN);
     double lasts_s = 2 / (1 / 480.0 + 0.0038 * Math.pow(about_m_s, 0.55));
     int turns = (int) Math.max(1, Math.floor((lasts_s - 5) * beat.turns_1_s()));
     PlannedSpin spin =

@@ -74,8 +74,7 @@ final class SessionTable {
 
   private void spin(DoneStep step, double to_s, List<SpinDone> spins) {
     PlannedSpin planned = step.step().spin().orElseThrow();
-    SpinDone done =
-        spins.stream().filter(s -> s.step().equals(step)).findFirst().orElseThrow();
+    SpinDone done = spins.stream().filter(s -> s.step().equals(step)).findFirst().orElseThrow();
     SpinTurns turns = done.turns();
     begin("spin" + planned.number(), step.from_s(), to_s, "spin");
     add(OptionalDouble.of(planned.radius_m().value() * 1000));

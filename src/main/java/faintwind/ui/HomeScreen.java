@@ -111,8 +111,7 @@ public final class HomeScreen implements Screen {
             });
     Button start = Words.button("first-start", text("window.home.start"), model::beginNaming);
     Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
-    VBox later =
-        new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
+    VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
     HBox choices = new HBox(start, later, demo);
     choices.getStyleClass().add("first-choices");

@@ -38,10 +38,7 @@ class LiveSessionTest {
   @Test
   void rehearsalThatRunsByItselfIsFittedAndCanNeverBeTakenForACalibration() throws IOException {
     Enter.begin(
-        folder,
-        new Event.InstrumentCreated("Practice", true),
-        CLOCK,
-        Enter.Person.named("Ida"));
+        folder, new Event.InstrumentCreated("Practice", true), CLOCK, Enter.Person.named("Ida"));
     Files.createDirectories(folder.resolve("runs/live-1"));
     LiveSession session = session(folder.resolve("runs/live-1"));
     session.run();
@@ -67,8 +64,7 @@ class LiveSessionTest {
     assertThat(ids(OpenCalibration.read(folder.resolve(kept.file()))))
         .containsExactly("calibration.rehearsal");
     Enter enter = new Enter(view(), CLOCK, Enter.Person.named("Ida"));
-    assertThat(
-            ids(enter.plain(Optional.empty(), new Event.CalibrationPutInForce(kept.file()))))
+    assertThat(ids(enter.plain(Optional.empty(), new Event.CalibrationPutInForce(kept.file()))))
         .containsExactly("calibration.rehearsal");
     assertThat(Files.readString(folder.resolve(kept.file().replace(".json", ".html"))))
         .contains("Nothing was measured");
@@ -78,9 +74,7 @@ class LiveSessionTest {
     Messages words = Messages.of(Locale.ENGLISH);
     Calibrate quick =
         new Calibrate(
-            CLOCK,
-            words,
-            new Calibrate.Settings(Optional.empty(), 0, OptionalDouble.empty()));
+            CLOCK, words, new Calibrate.Settings(Optional.empty(), 0, OptionalDouble.empty()));
     return value(new KeepFormula(folder, quick, words).fit(table, JobWatch.NOBODY));
   }
 
@@ -107,7 +101,8 @@ class LiveSessionTest {
         .extracting(Problem::id)
         .containsExactly("beat.time-too-long");
     assertThat(session.spins().get(0).turns().how()).isEqualTo(SpinTurns.How.MARKED);
-    double turn_s = session.spins().get(0).turns().time_s().value() / session.spins().get(0).turns().turns();
+    double turn_s =
+        session.spins().get(0).turns().time_s().value() / session.spins().get(0).turns().turns();
     assertThat(session.count(0, 10, 10 * turn_s).problems()).isEmpty();
     assertThat(session.count(0, 10, 20 * turn_s).problems())
         .extracting(Problem::id)
