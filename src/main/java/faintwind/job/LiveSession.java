@@ -2,6 +2,7 @@ package faintwind.job;
 
 import faintwind.calibration.Provenance;
 import faintwind.calibration.Series;
+import faintwind.calibration.SignalUnit;
 import faintwind.calibration.beat.BeatTimes;
 import faintwind.calibration.beat.SpinTurns;
 import faintwind.calibration.live.LiveRow;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;
 
 /**
@@ -43,6 +45,7 @@ public final class LiveSession {
 
   private final LiveRecording recording;
   private final Provenance provenance;
+  private final SignalUnit unit;
   private final Path folder;
   private final LiveGuide guide;
   private final Optional<RehearsalHand> hand;
@@ -71,6 +74,7 @@ public final class LiveSession {
       DoubleSupplier seconds) {
     recording = new LiveRecording(input, folder.resolve(RECORDING));
     provenance = input.head().provenance();
+    unit = input.head().unit();
     this.folder = folder;
     this.hand = hand;
     this.seconds = seconds;
@@ -144,6 +148,16 @@ public final class LiveSession {
   /** Whether it is a rehearsal. */
   public Provenance provenance() {
     return provenance;
+  }
+
+  /** Unit of the signal. */
+  public SignalUnit unit() {
+    return unit;
+  }
+
+  /** Change of the signal per second over the last half minute; empty at the beginning. */
+  public synchronized OptionalDouble slope_1_s() {
+    return guide.slope_1_s();
   }
 
   /** How things stand. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * Walks through a plan with the person at the turntable. Readings come by {@link #read}; what the
@@ -31,6 +32,7 @@ public final class LiveGuide {
   /** A spin is not drawn out beyond this many times its planned length. */
   private static final double LONGEST = 1.5;
 
+  private static final double SLOPE_S = 30;
   private static final double PATH_STEPS = 240;
   private static final double UNSTEADY = 0.05;
   private static final double DRIFTING = 0.06;
@@ -107,9 +109,8 @@ public final class LiveGuide {
   }
 
   /**
-   * The person has done what the advice waits for, or cuts short what it says. In a warm-up this
-   * begins the first spin early; while the arm turns it stops it; in a rest it begins the next
-   * spin.
+   * The person has done what the advice waits for, or cuts short what it says: a warm-up or a rest
+   * is over, the arm was stopped.
    */
   public void did(double time_s) {
     step().ifPresent(open -> did(open, time_s));
@@ -137,10 +138,7 @@ public final class LiveGuide {
           learnWarmUp(time_s);
         }
         close(time_s);
-        boolean spins = step().filter(s -> s.kind() == PlannedStep.Kind.SPIN).isPresent();
-        if (spins) {
-          turning = true;
-        }
+        turning = advice.action() == Action.SPIN_NOW;
       }
     }
   }
@@ -288,6 +286,13 @@ public final class LiveGuide {
       WarmUpTrend.of(history, from_s + 5, time_s)
           .ifPresent(trend -> course = course.spun(speed_m_s, trend.settled()));
     }
+  }
+
+  /** Change of the signal per second over the last half minute; empty at the beginning. */
+  public OptionalDouble slope_1_s() {
+    double now_s = history.last_s();
+    SimpleRegression line = history.line(now_s - SLOPE_S, now_s);
+    return line.getN() < 5 ? OptionalDouble.empty() : OptionalDouble.of(line.getSlope());
   }
 
   /** The signal so far, thinned to a number of points; empty before the first reading. */
