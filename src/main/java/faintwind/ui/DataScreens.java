@@ -33,7 +33,8 @@ final class DataScreens {
   }
 
   /** The turntable, with the runs kept last. */
-  static Screen turntable(Desk desk, OpenInstrument instrument) {
+  static Screen turntable(
+      Desk desk, OpenInstrument instrument, LiveTables tables, Runnable rehearse) {
     TurntableModel model =
         new TurntableModel(
             desk.words(),
@@ -43,11 +44,17 @@ final class DataScreens {
               instrument.enter(enter -> KeepRuns.keep(instrument.folder(), table, enter));
             });
     runsTable(instrument).ifPresent(model::open);
+    tables.of(instrument.folder()).ifPresent(model::show);
+    tables.whenOver(instrument.folder(), model::over);
+    LiveTables.Answers answers = new LiveTables.Answers(model::show, model::over, model::notBegun);
     return new TurntableScreen(
             desk,
             model,
             cautionReadBy(desk, instrument),
             event -> instrument.enter(enter -> enter.acknowledgeOnScreen(TurntableScreen.CAUTION)))
+        .withLive(
+            new LiveStart(
+                desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)))
         .screen();
   }
 

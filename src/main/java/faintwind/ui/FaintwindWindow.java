@@ -34,6 +34,7 @@ public final class FaintwindWindow {
   private final Desk desk;
   private final KeptLook kept;
   private final Workspace workspace;
+  private final LiveTables tables;
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -66,6 +67,7 @@ public final class FaintwindWindow {
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
     workspace = new Workspace(kept.folder(), clock);
+    tables = new LiveTables(desk);
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -169,6 +171,18 @@ public final class FaintwindWindow {
     desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
   }
 
+  /** Opens the folder for rehearsals, whatever instrument was open. */
+  private void rehearse() {
+    desk.background()
+        .entry(
+            watch -> workspace.rehearsal(desk.words().text("window.rehearsal")),
+            this::open,
+            world ->
+                nextLine.warn(
+                    desk.words()
+                        .text("window.home.not-begun", DiskWords.say(world, desk.words()))));
+  }
+
   private void restoreNext() {
     nextLine.asked();
   }
@@ -198,7 +212,7 @@ public final class FaintwindWindow {
       case HOME -> home();
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
-      case TURNTABLE -> DataScreens.turntable(desk, opened);
+      case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
       case FIELD -> DataScreens.field(desk, opened);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);

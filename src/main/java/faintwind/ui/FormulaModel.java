@@ -296,6 +296,13 @@ public final class FormulaModel {
                   said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said);
       return table.isPresent() ? done.withOther(again) : done;
     }
+    if (made.formula().calibration().rehearsal()) {
+      Act log =
+          new Act("formula-practice", words.text("formula.next.report.act"), this::writeBuildLog);
+      return Next.say(Mark.REHEARSAL, words.text("formula.next.practice"), log)
+          .withDetail(said.isEmpty() ? words.text("formula.next.practice-detail") : said)
+          .withOther(again);
+    }
     Act force =
         new Act("formula-force", words.text("formula.next.force.act"), () -> putInForce(made));
     Mark mark = made.formula().shortfalls().isEmpty() ? Mark.READY : Mark.ATTENTION;

@@ -11,12 +11,15 @@ import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The formula of the instrument that is open. */
 final class InstrumentFormula implements FormulaModel.Ways {
   private final Desk desk;
   private final OpenInstrument instrument;
   private final KeepFormula job;
+  private static final int PRACTICE_REFITS = 20;
+
   private final Optional<String> inForce;
   private final InstrumentState state;
 
@@ -26,11 +29,18 @@ final class InstrumentFormula implements FormulaModel.Ways {
     job =
         new KeepFormula(
             instrument.folder(),
-            new Calibrate(desk.clock(), desk.words(), Calibrate.Settings.USUAL),
+            new Calibrate(desk.clock(), desk.words(), settings(instrument)),
             desk.words());
     // taken here, on the JavaFX thread: the jobs run on another
     state = instrument.state();
     inForce = state.last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
+  }
+
+  /** Practice shows what happens; it need not be refitted as often as what is put in force. */
+  private static Calibrate.Settings settings(OpenInstrument instrument) {
+    return instrument.rehearsal()
+        ? new Calibrate.Settings(Optional.empty(), PRACTICE_REFITS, OptionalDouble.empty())
+        : Calibrate.Settings.USUAL;
   }
 
   @Override

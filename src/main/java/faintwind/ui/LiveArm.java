@@ -120,8 +120,7 @@ final class LiveArm extends Region {
     }
     double end = side * Math.toRadians(196);
     double tip = side * Math.toRadians(186);
-    way.getPoints()
-        .addAll(MIDDLE + 61 * Math.sin(tip), MIDDLE - 61 * Math.cos(tip));
+    way.getPoints().addAll(MIDDLE + 61 * Math.sin(tip), MIDDLE - 61 * Math.cos(tip));
     way.getPoints().addAll(MIDDLE + 54 * Math.sin(end), MIDDLE - 54 * Math.cos(end));
     way.getPoints().addAll(MIDDLE + 47 * Math.sin(tip), MIDDLE - 47 * Math.cos(tip));
   }

@@ -266,9 +266,7 @@ public final class LiveTableModel {
     return switch (advice.action()) {
       case SWITCH_ON -> act("live-heater-on", this::did);
       case SPIN_NOW ->
-          act(
-              "live-spin",
-              () -> begin(advice.step().flatMap(PlannedStep::spin).orElseThrow()));
+          act("live-spin", () -> begin(advice.step().flatMap(PlannedStep::spin).orElseThrow()));
       case STOP -> act("live-stopped", this::did);
       case DONE -> act("live-runs", this::finish);
       case KEEP_OFF, WARMING, KEEP_TURNING, STAND_BACK, MOVE_BALLS, STILL_CHECK -> Optional.empty();

@@ -19,7 +19,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The live turntable: words to be read from two metres, arm, beat and trace; the plan at its left. */
+/**
+ * The live turntable: words to be read from two metres, arm, beat and trace; the plan at its left.
+ */
 final class LiveTablePane {
   private static final long WORDS_NS = 250_000_000L;
   private static final int POINTS = 600;
@@ -171,8 +173,7 @@ final class LiveTablePane {
     }
     int aTurn = spin.get().beat().aTurn();
     double turns = model.sweep_turns().orElse(-1.0 / aTurn);
-    double seen =
-        desk.look().lessMotion().get() ? Math.floor(turns * aTurn + 1e-6) / aTurn : turns;
+    double seen = desk.look().lessMotion().get() ? Math.floor(turns * aTurn + 1e-6) / aTurn : turns;
     arm.show(seen, spin.get().direction(), aTurn);
     double period_s = spin.get().beat().period_s();
     double since_s = turns * aTurn * period_s;
@@ -211,9 +212,7 @@ final class LiveTablePane {
     LiveSession session = model.session();
     List<LiveTrace.Band> bands = new ArrayList<>();
     for (DoneStep done : session.done()) {
-      done.step()
-          .spin()
-          .ifPresent(s -> bands.add(band(s, done.from_s(), done.to_s(), false)));
+      done.step().spin().ifPresent(s -> bands.add(band(s, done.from_s(), done.to_s(), false)));
     }
     LiveSession.Look look = session.look();
     List<PlannedStep> plan = model.plan().steps();

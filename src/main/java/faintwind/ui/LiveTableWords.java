@@ -131,8 +131,7 @@ final class LiveTableWords {
             slope ->
                 figures.add(
                     new Figure(
-                        words.text(
-                            slope < 0 ? "turntable.live.falling" : "turntable.live.rising"),
+                        words.text(slope < 0 ? "turntable.live.falling" : "turntable.live.rising"),
                         digits(Math.abs(60 * slope)) + " " + unit,
                         words.text("turntable.live.a-minute"))));
     return figures;
@@ -149,9 +148,7 @@ final class LiveTableWords {
             .map(share -> "± " + number(2 * share * speed_m_s, 3))
             .orElse(words.text("turntable.live.planned"));
     return new Figure(
-        words.text("turntable.live.speed", spin.beat().aTurn()),
-        number(speed_m_s, 3) + " m/s",
-        u);
+        words.text("turntable.live.speed", spin.beat().aTurn()), number(speed_m_s, 3) + " m/s", u);
   }
 
   private static double relativeRadius(PlannedSpin spin) {
@@ -187,12 +184,15 @@ final class LiveTableWords {
         spin++;
       }
       if (step.kind() != PlannedStep.Kind.REST) {
-        boolean rests =
-            i + 1 == look.at() && plan.steps().get(look.at()).kind() == PlannedStep.Kind.REST;
+        boolean rests = i + 1 == look.at() && isRest(look.at());
         lines.add(new StepLine(mark, name(step), detail(step), under, i == look.at() || rests));
       }
     }
     return lines;
+  }
+
+  private boolean isRest(int step) {
+    return step < plan.steps().size() && plan.steps().get(step).kind() == PlannedStep.Kind.REST;
   }
 
   private String turned(SpinDone done) {
@@ -219,7 +219,8 @@ final class LiveTableWords {
   private String detail(PlannedStep step) {
     return step.spin()
         .map(s -> direction(words, s))
-        .orElseGet(() -> Figures.duration(words, Duration.ofSeconds(Math.round(step.duration_s()))));
+        .orElseGet(
+            () -> Figures.duration(words, Duration.ofSeconds(Math.round(step.duration_s()))));
   }
 
   private String foot(LiveSession.Look look) {
@@ -228,9 +229,7 @@ final class LiveTableWords {
       ahead_s += plan.steps().get(i).duration_s();
     }
     return words.text(
-        "turntable.live.foot",
-        Math.round(look.time_s() / 60),
-        Math.round(ahead_s / 60));
+        "turntable.live.foot", Math.round(look.time_s() / 60), Math.round(ahead_s / 60));
   }
 
   /** Three figures that matter. */

@@ -91,9 +91,7 @@ final class LiveTrace extends Region {
   }
 
   private double y(double value) {
-    return getHeight()
-        - BOTTOM
-        - (value - low) / (high - low) * (getHeight() - BOTTOM - TOP);
+    return getHeight() - BOTTOM - (value - low) / (high - low) * (getHeight() - BOTTOM - TOP);
   }
 
   private void band(Band band) {

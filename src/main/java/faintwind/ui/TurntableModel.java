@@ -31,6 +31,9 @@ public final class TurntableModel {
   private final TypedRunsModel typed;
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
   private final ReadOnlyObjectWrapper<Next> next;
+  private final ReadOnlyObjectWrapper<Optional<LiveTableModel>> live =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private Optional<Next> offered = Optional.empty();
   private boolean cautionRead;
 
   /**
@@ -93,6 +96,36 @@ public final class TurntableModel {
   /** The caution of the spinning arm was read: the rest opens. */
   public void cautionRead() {
     cautionRead = true;
+    say();
+  }
+
+  /** The session that is turned now, if one is. */
+  public ReadOnlyObjectProperty<Optional<LiveTableModel>> live() {
+    return live.getReadOnlyProperty();
+  }
+
+  /** A session begins, or goes on after another screen was looked at. */
+  public void show(LiveTableModel session) {
+    live.set(Optional.of(session));
+    session.next().addListener((property, was, now) -> say());
+    say();
+  }
+
+  /** The session is over: its runs are looked at. */
+  public void over(Path table) {
+    live.set(Optional.empty());
+    open(table);
+    say();
+  }
+
+  /** A session could not be begun. */
+  public void notBegun(IOException broke) {
+    broke(Path.of(""), broke);
+  }
+
+  /** Says what to do while there are no runs, in place of bringing them in. */
+  public void offer(Next now) {
+    offered = Optional.of(now);
     say();
   }
 
@@ -189,12 +222,16 @@ public final class TurntableModel {
 
   private void say() {
     View now = view.get();
-    if (!cautionRead) {
+    if (live.get().isPresent()) {
+      next.set(live.get().get().next().get());
+    } else if (!cautionRead) {
       next.set(Next.say(Mark.BLOCKED, words.text("turntable.next.caution")));
     } else if (now.refused()) {
       next.set(
           Next.say(Mark.BLOCKED, words.text("turntable.next.refused"))
               .withDetail(words.text("turntable.next.refused-detail")));
+    } else if (now.runs().isEmpty() && offered.isPresent()) {
+      next.set(offered.get());
     } else if (now.runs().isEmpty()) {
       next.set(Next.say(Mark.READY, words.text("turntable.next.bring")));
     } else {

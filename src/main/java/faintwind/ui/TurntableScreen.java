@@ -28,7 +28,8 @@ public final class TurntableScreen {
   private final Desk desk;
   private final TurntableModel model;
   private final Consumer<Event> enter;
-  private final Screen screen;
+  private final DataScreen screen;
+  private Optional<LiveTablePane> pane = Optional.empty();
   private final VBox path = new VBox();
   private final GridPane typedGrid = new GridPane();
   private final VBox typedBox = new VBox();
@@ -36,7 +37,10 @@ public final class TurntableScreen {
 
   @FXML private Label title;
   @FXML private VBox cautions;
+  @FXML private VBox head;
+  @FXML private VBox live;
   @FXML private VBox body;
+  @FXML private Hyperlink wayLive;
   @FXML private Hyperlink wayFile;
   @FXML private Hyperlink wayTyped;
   @FXML private VBox bring;
@@ -61,7 +65,43 @@ public final class TurntableScreen {
     fillCaution(cautionReadBy.orElse(""));
     buildTyped();
     buildWays();
-    screen = DataScreen.of(sheet, model.next()).withPath(path).filledBy(model.view(), this::fill);
+    screen =
+        DataScreen.of(sheet, model.next())
+            .withPath(path)
+            .filledBy(model.view(), this::fill)
+            .filledBy(model.live(), this::showLive)
+            .whenLeft(() -> pane.ifPresent(LiveTablePane::stop));
+  }
+
+  /** With a way to turn the arm while this program listens; it is offered first. */
+  TurntableScreen withLive(LiveStart liveStart) {
+    screen.whenLeft(liveStart::left);
+    wayLive.setVisible(true);
+    wayLive.setManaged(true);
+    wayLive.setOnAction(event -> bring.getChildren().setAll(liveStart.node()));
+    if (model.view().get().table().isEmpty()) {
+      bring.getChildren().setAll(liveStart.node());
+    }
+    return this;
+  }
+
+  /** While a session is turned it has the sheet and the path to itself. */
+  private void showLive(Optional<LiveTableModel> session) {
+    pane.ifPresent(LiveTablePane::stop);
+    pane = session.map(s -> new LiveTablePane(desk, s));
+    boolean turns = pane.isPresent();
+    for (VBox part : List.of(head, body)) {
+      part.setVisible(!turns && (part == head || model.isCautionRead()));
+      part.setManaged(part.isVisible());
+    }
+    live.setVisible(turns);
+    live.setManaged(turns);
+    live.getChildren().setAll(pane.map(LiveTablePane::sheet).stream().toList());
+    if (turns) {
+      path.getChildren().setAll(pane.orElseThrow().path());
+    } else {
+      fillPath();
+    }
   }
 
   /** What the frame shows. */
@@ -70,6 +110,8 @@ public final class TurntableScreen {
   }
 
   private void buildWays() {
+    wayLive.setVisible(false);
+    wayLive.setManaged(false);
     wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
     wayTyped.setOnAction(event -> bring.getChildren().setAll(typedBox));
     bring.getChildren().setAll(fileDrop());

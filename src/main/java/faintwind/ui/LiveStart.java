@@ -1,0 +1,187 @@
+package faintwind.ui;
+
+import faintwind.guide.Caution;
+import faintwind.guide.Gate;
+import faintwind.guide.Situation;
+import faintwind.guide.Step;
+import faintwind.job.RehearsalPlan;
+import faintwind.message.Problem;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.CautionCard;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.Words;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.value.ChangeListener;
+import javafx.scene.Node;
+import javafx.scene.layout.VBox;
+
+/**
+ * Before the arm turns: the page of arm safety, which nothing gets past, then what is turned. A
+ * rehearsal asks for the same cautions, as practice.
+ */
+final class LiveStart {
+  private static final String SAFETY = "arm-safety";
+
+  private final Desk desk;
+  private final OpenInstrument instrument;
+  private final LiveTables tables;
+  private final LiveTables.Answers answers;
+  private final Runnable rehearse;
+  private final Consumer<Next> offer;
+  private final VBox box = new VBox();
+  private final VBox parts = new VBox();
+  private final ChangeListener<OpenInstrument.Standpoint> changed = (p, was, now) -> fill();
+
+  /**
+   * Who is told of what.
+   *
+   * @param answers of the session
+   * @param rehearse opens the folder for rehearsals
+   * @param offer takes what to do now
+   */
+  record Ways(LiveTables.Answers answers, Runnable rehearse, Consumer<Next> offer) {}
+
+  /**
+   * A start on an instrument.
+   *
+   * @param ways who is told of what
+   */
+  LiveStart(Desk desk, OpenInstrument instrument, LiveTables tables, Ways ways) {
+    this.desk = desk;
+    this.instrument = instrument;
+    this.tables = tables;
+    this.answers = ways.answers();
+    this.rehearse = ways.rehearse();
+    this.offer = ways.offer();
+    box.setId("live-start");
+    box.getStyleClass().add("data-body");
+    parts.getStyleClass().add("data-body");
+    instrument.now().addListener(changed);
+    fill();
+  }
+
+  Node node() {
+    return box;
+  }
+
+  /** Stops listening. */
+  void left() {
+    instrument.now().removeListener(changed);
+  }
+
+  /** What is set up once the arm is safe: the plan, the source of readings. */
+  VBox parts() {
+    return parts;
+  }
+
+  private void fill() {
+    box.getChildren().clear();
+    if (instrument.rehearsal()) {
+      fillRehearsal();
+    } else {
+      fillMeasured();
+    }
+  }
+
+  private Situation situation() {
+    return instrument.now().get().situation();
+  }
+
+  private void fillRehearsal() {
+    box.getChildren()
+        .addAll(
+            Rows.words(text("turntable.live.rehearse-title"), "tell", "semibold"),
+            Rows.words(text("turntable.live.rehearse-how")));
+    Optional<Step> safety = instrument.checklist().step(SAFETY);
+    List<Caution> unread = safety.map(s -> Gate.unread(s, situation())).orElse(List.of());
+    safety.ifPresent(step -> cautions(step, unread));
+    if (!unread.isEmpty()) {
+      offer.accept(Next.say(Mark.BLOCKED, text("turntable.live.next.cautions")));
+      return;
+    }
+    Act whole =
+        new Act(
+            "rehearse-whole",
+            text("turntable.live.rehearse-whole"),
+            () -> begin(RehearsalPlan.Length.WHOLE));
+    Act brief =
+        new Act(
+            "rehearse-short",
+            text("turntable.live.rehearse-short"),
+            () -> begin(RehearsalPlan.Length.SHORT));
+    offer.accept(
+        Next.say(Mark.REHEARSAL, text("turntable.live.next.rehearse"), brief)
+            .withDetail(text("turntable.live.next.rehearse-detail"))
+            .withOther(whole));
+  }
+
+  /** One after the other: the next stands open, those read before it are folded to their names. */
+  private void cautions(Step step, List<Caution> unread) {
+    int read = step.cautions().size() - unread.size();
+    if (unread.isEmpty()) {
+      box.getChildren().add(Rows.soft(text("turntable.live.safety-read", read)));
+      return;
+    }
+    Caution first = unread.get(0);
+    CautionCard.Caution card =
+        new CautionCard.Caution(
+            first.id(), text("turntable.caution.kind"), first.text(), first.source(), "", false);
+    box.getChildren()
+        .addAll(
+            Rows.soft(text("turntable.live.safety", read + 1, step.cautions().size())),
+            new CautionCard(
+                card,
+                text("turntable.caution.read"),
+                () -> instrument.enter(enter -> enter.acknowledge(step.id(), first.id()))));
+  }
+
+  private void begin(RehearsalPlan.Length length) {
+    box.setDisable(true);
+    tables.rehearse(
+        instrument.folder(),
+        length,
+        new LiveTables.Answers(
+            session -> {
+              box.setDisable(false);
+              answers.began().accept(session);
+            },
+            answers.over(),
+            broke -> {
+              box.setDisable(false);
+              answers.failed().accept(broke);
+            }));
+  }
+
+  private void fillMeasured() {
+    Gate.Answer gate =
+        instrument.checklist().gates().contains(Gate.FIRST_SPIN)
+            ? Gate.check(instrument.checklist(), Gate.FIRST_SPIN, situation())
+            : new Gate.Answer(List.of());
+    if (gate.open()) {
+      box.getChildren().add(parts);
+    } else {
+      box.getChildren().add(Rows.words(text("turntable.live.locked"), "tell", "semibold"));
+      for (Problem reason : gate.reasons()) {
+        box.getChildren().addAll(Rows.problems(List.of(said(reason)), true, desk.words()));
+      }
+      box.getChildren()
+          .add(
+              Words.button(
+                  "live-to-safety",
+                  text("turntable.live.to-safety"),
+                  () -> desk.go().accept(Place.MAKE)));
+    }
+    box.getChildren().add(Words.link("turntable-rehearse", text("window.home.rehearse"), rehearse));
+  }
+
+  private String said(Problem reason) {
+    return desk.words().sentence(reason);
+  }
+
+  private String text(String key, Object... arguments) {
+    return desk.words().text(key, arguments);
+  }
+}
