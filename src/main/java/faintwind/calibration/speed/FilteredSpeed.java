@@ -9,10 +9,12 @@ import java.util.function.Consumer;
 
 /**
  * The estimator for a live stream: past rows only. Several filters run side by side, each with its
- * own strength of the walk; the one that has foretold the last quarter of an hour best speaks.
+ * own strength of the walk; the one that has foretold the last quarter of an hour best speaks. One
+ * whose innovations drift off opens for a jump of the wind and is forgiven all but a little of what
+ * it had not foreseen: a single step does not make the air look gusty for a quarter of an hour.
  */
 public final class FilteredSpeed implements SpeedEstimator {
-  private static final double[] STRENGTH = {1e-3, 3e-3, 8e-3, 2e-2, 5e-2};
+  private static final double[] STRENGTH = {1e-3, 3e-3, 8e-3, 1.6e-2, 2.6e-2, 5e-2};
   private static final int FIRST_CHOICE = 2;
 
   private final FieldFormula formula;
@@ -20,7 +22,8 @@ public final class FilteredSpeed implements SpeedEstimator {
   private final List<Candidate> candidates = new ArrayList<>();
   private final RowJudge judge;
   private final SpeedAverage average;
-  private final double noise2;
+  private final LostHeater lostHeater;
+  private final RecentNoise noise;
   private int chosen = FIRST_CHOICE;
   private boolean wasOff;
 
@@ -30,11 +33,11 @@ public final class FilteredSpeed implements SpeedEstimator {
     for (double strength : STRENGTH) {
       candidates.add(new Candidate(new ForwardFilter(calibration, formula), strength * strength));
     }
+    lostHeater = new LostHeater(formula);
     judge = new RowJudge(formula, candidates.get(0).filter.limits());
     average = new SpeedAverage(calibration, formula, settings, SpeedAverage.Window.PAST);
-    double noise = calibration.performance().noise();
-    double least = 2e-6 * Math.abs(calibration.performance().stillSignal());
-    noise2 = Math.max(least * least, noise * noise);
+    noise =
+        new RecentNoise(calibration.performance().noise(), calibration.performance().stillSignal());
   }
 
   @Override
@@ -49,6 +52,7 @@ public final class FilteredSpeed implements SpeedEstimator {
   }
 
   private EstimatedRow estimated(PreparedRow row) {
+    double noise2 = noise.variance(row);
     for (Candidate candidate : candidates) {
       candidate.step(row, noise2);
     }
@@ -56,11 +60,24 @@ public final class FilteredSpeed implements SpeedEstimator {
       chosen = candidates.get(i).score > candidates.get(chosen).score + 1 ? i : chosen;
     }
     Candidate best = candidates.get(chosen);
+    lookForLoss(row, best.filter, noise2);
     boolean off = best.filter.heaterIsOff();
     Heater heater = off ? Heater.OFF : wasOff ? Heater.CHANGED : Heater.ON;
     wasOff = off;
     HeatState state = best.filter.state();
-    return judge.judge(row, state.mean(), state.logVariance(), best.walk2_1_s, heater);
+    // the error of a filter that integrates the loss is remembered half as long as variance / walk
+    double walk2_1_s = 2 * best.walk2_1_s;
+    return judge.judge(row, state.mean(), state.logVariance(), walk2_1_s, heater);
+  }
+
+  private void lookForLoss(PreparedRow row, ForwardFilter filter, double noise2) {
+    boolean known = row.supply() != PreparedRow.Supply.NOT_RECORDED;
+    if (known || filter.heaterIsOff() || !filter.settled() || filter.restarted()) {
+      lostHeater.clear();
+    } else if (lostHeater.look(row, filter.state(), filter.innovation(), noise2)) {
+      lostHeater.clear();
+      candidates.forEach(candidate -> candidate.filter.heaterLost(row));
+    }
   }
 
   /** One filter and how well it has foretold lately. */
@@ -68,9 +85,19 @@ public final class FilteredSpeed implements SpeedEstimator {
     private static final double MEMORY_S = 900;
     private static final double CLIP2 = 50;
     private static final int SETTLING_ROWS = 20;
+    private static final double KEEP = 0.7;
+    private static final double SURE_JUMP = 5;
+    private static final double JUMP_SHARE = 0.5;
+    private static final double JUMP_COST = 8;
+    private static final double WILD2 = 9;
+    private static final double USUAL_ROWS = 100;
     private final ForwardFilter filter;
     private final double walk2_1_s;
     private double score;
+    private double scoreBefore;
+    private double drift;
+    private double room;
+    private double usual2 = 1;
 
     Candidate(ForwardFilter filter, double walk2_1_s) {
       this.filter = filter;
@@ -78,12 +105,33 @@ public final class FilteredSpeed implements SpeedEstimator {
     }
 
     void step(PreparedRow row, double noise2) {
-      filter.step(row, walk2_1_s, noise2);
+      filter.step(row, walk2_1_s, noise2, room);
+      room = 0;
       score *= Math.exp(-row.step_s() / MEMORY_S);
-      if (filter.rowsSinceBegin() > SETTLING_ROWS && !filter.heaterIsOff()) {
-        Innovation innovation = filter.innovation();
-        double miss2 = innovation.miss() * innovation.miss() / innovation.variance();
-        score -= 0.5 * (Math.log(innovation.variance()) + Math.min(CLIP2, miss2));
+      if (filter.heaterIsOff() || filter.restarted()) {
+        drift = 0;
+        return;
+      }
+      Innovation innovation = filter.innovation();
+      double miss = innovation.miss() / Math.sqrt(innovation.variance());
+      if (filter.rowsSinceBegin() > SETTLING_ROWS) {
+        score -= 0.5 * (Math.log(innovation.variance()) + Math.min(CLIP2, miss * miss));
+        lookForJump(miss);
+      }
+    }
+
+    /** White innovations keep their running sum small; one that drifts off tells of a jump. */
+    private void lookForJump(double miss) {
+      if (Math.abs(drift) < 1) {
+        scoreBefore = score;
+      }
+      usual2 += (Math.min(WILD2, miss * miss) - usual2) / USUAL_ROWS;
+      drift = KEEP * drift + Math.sqrt(1 - KEEP * KEEP) * miss;
+      if (Math.abs(drift) > SURE_JUMP * Math.max(1, Math.sqrt(usual2))) {
+        double ratio = Math.max(1, filter.state().ratio());
+        room = JUMP_SHARE * JUMP_SHARE * ratio * ratio;
+        score = Math.max(score, scoreBefore - JUMP_COST);
+        drift = 0;
       }
     }
   }

@@ -74,6 +74,13 @@ final class ForwardFilter {
     settled |= state.logVariance() < SETTLED_VARIANCE;
   }
 
+  /** The heater is known to be lost from elsewhere, after this row was taken in. */
+  void heaterLost(PreparedRow row) {
+    double read_K = formula.delta_K(row.signal(), row.air().air_K());
+    watch.lost(row, read_K);
+    switched(row, read_K);
+  }
+
   private void begin(PreparedRow row, double read_K) {
     boolean warm = read_K > RESUME_SHARE * limits.stillDelta_K();
     double supplied_K_s = row.supplied_K_s();

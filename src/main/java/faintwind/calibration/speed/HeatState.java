@@ -105,6 +105,16 @@ final class HeatState {
   }
 
   /**
+   * The heater was lost at some moment within a time from now on: what it still gave until then
+   * goes, as all its heat does, through the resistor.
+   */
+  void lostWithin(double within_s, double heating_K_s) {
+    double more_K_s = 0.5 * within_s * heating_K_s / heaterTime_s;
+    mean[FLOW] += more_K_s;
+    covariance[FLOW * SIZE + FLOW] += more_K_s * more_K_s / 3;
+  }
+
+  /**
    * Advances in time.
    *
    * @param duration_s how far

@@ -57,6 +57,13 @@ final class HeaterWatch {
     return switchedOn;
   }
 
+  /** The heater is known to be lost from elsewhere. */
+  void lost(PreparedRow row, double read_K) {
+    off = true;
+    switchedOn = false;
+    anchor(row, read_K);
+  }
+
   /** Heating rate to reckon with for the step to a row, K/s. */
   double heating_K_s(PreparedRow row) {
     return off ? 0 : row.supplied_K_s();

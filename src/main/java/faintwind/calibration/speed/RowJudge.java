@@ -84,7 +84,9 @@ final class RowJudge {
     if (!settled || delta_K < warm_K) {
       flags.add(SpeedFlag.WARMUP);
     }
-    if (heater != Heater.ON || row.supply() == PreparedRow.Supply.OUT) {
+    // in the row of the change a supply that is recorded and good has the last word
+    boolean changed = heater == Heater.CHANGED && row.supply() == PreparedRow.Supply.NOT_RECORDED;
+    if (heater == Heater.OFF || changed || row.supply() == PreparedRow.Supply.OUT) {
       flags.add(SpeedFlag.POWER);
     }
     if (isAfterGap(row, variance)) {

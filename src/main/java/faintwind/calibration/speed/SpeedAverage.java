@@ -98,8 +98,18 @@ final class SpeedAverage {
       EstimatedRow.Estimate own = row.estimate();
       return told(row, row.speed_m_s(), own.logLoss(), own.variance());
     }
-    double longer = 2 * sums.correlation_s() / average_s;
-    return told(row, sums.speed_m_s(), sums.logLoss(), sums.variance() * Math.min(1, longer));
+    return told(
+        row, sums.speed_m_s(), sums.logLoss(), sums.variance() * left(sums.correlation_s()));
+  }
+
+  /**
+   * Share of the variance that is left in an average over A of an error whose correlation falls as
+   * exp(−t/T): 2 (x − 1 + exp(−x)) / x² with x = A/T (mean of a stationary process; Papoulis 1965,
+   * from memory).
+   */
+  private double left(double correlation_s) {
+    double x = average_s / Math.max(1e-3, correlation_s);
+    return x < 1e-3 ? 1 : 2 * (x - 1 + Math.exp(-x)) / (x * x);
   }
 
   private boolean reaches(EstimatedRow row, EstimatedRow later) {
