@@ -33,6 +33,8 @@ public final class DesignScreen {
   private final DesignCompareWords compared;
   private final Screen screen;
   private final VBox left = new VBox();
+  private final VBox form = new VBox();
+  private final FlowPane pages = new FlowPane();
   private final VBox aside = new VBox();
   private final DesignChoicesView choices;
   private final DesignOutcomesView outcomes;
@@ -42,7 +44,6 @@ public final class DesignScreen {
   private final DesignPartsView parts;
   private final Map<DesignPage, Hyperlink> links = new EnumMap<>(DesignPage.class);
 
-  @FXML private FlowPane pages;
   @FXML private Label title;
   @FXML private Label how;
   @FXML private VBox problems;
@@ -67,7 +68,10 @@ public final class DesignScreen {
     for (DesignPage each : DesignPage.values()) {
       links.put(each, link(each));
     }
+    pages.setId("design-pages");
+    pages.getStyleClass().add("page-links");
     pages.getChildren().setAll(links.values());
+    left.getChildren().setAll(pages, form);
     model.page().addListener((property, was, now) -> open(now));
     model.side().columns().addListener((property, was, now) -> fillAside());
     open(model.page().get());
@@ -95,7 +99,7 @@ public final class DesignScreen {
   private void open(DesignPage now) {
     desk.notes().close();
     links.forEach((each, link) -> link.pseudoClassStateChanged(HERE, each == now));
-    left.getChildren()
+    form.getChildren()
         .setAll(
             switch (now) {
               case WISH -> wish.form();

@@ -20,7 +20,6 @@ import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.Function;
 
 /** Says and draws what follows from a design. */
@@ -167,7 +166,7 @@ final class DesignWords {
             .orElseThrow();
     String name = words.text("quantity." + q.id().id());
     List<String> equations = new ArrayList<>();
-    numbers(q.id(), worked).ifPresent(equations::add);
+    new DesignNumbers(worked, words).line(q.id()).ifPresent(equations::add);
     Interval v = q.value();
     String result =
         words.text(
@@ -196,53 +195,6 @@ final class DesignWords {
                         figures(Math.max(line.down(), line.up()))))
             .toList();
     return words.text("design.why.budget", String.join(", ", parts));
-  }
-
-  private Optional<String> numbers(QuantityId id, DesignWork.Worked worked) {
-    Design d = worked.design();
-    return switch (id) {
-      case HEATER_POWER ->
-          Optional.of(
-              words.text(
-                  "design.why.power",
-                  value(worked, QuantityId.HEATER_VOLTAGE),
-                  figures(d.heater().resistance_ohm().nominal()),
-                  value(worked, QuantityId.HEATER_POWER)));
-      case STILL_DELTA, DELTA_AT_1 ->
-          Optional.of(
-              words.text(
-                  "design.why.delta",
-                  value(worked, QuantityId.HEATER_POWER),
-                  figures(1e3 * nominal(worked, QuantityId.HEATER_POWER) / nominal(worked, id)),
-                  value(worked, id)));
-      case TIME_CONSTANT_STILL ->
-          Optional.of(
-              words.text(
-                  "design.why.time",
-                  value(worked, QuantityId.BALL_HEAT_CAPACITY),
-                  figures(
-                      1e3
-                          * nominal(worked, QuantityId.HEATER_POWER)
-                          / nominal(worked, QuantityId.STILL_DELTA)),
-                  value(worked, id)));
-      case LEAD_LOSS_SHARE ->
-          Optional.of(
-              words.text(
-                  "design.why.leads",
-                  value(worked, QuantityId.LEAD_LOSS),
-                  value(worked, QuantityId.STILL_DELTA),
-                  value(worked, QuantityId.HEATER_POWER),
-                  value(worked, id)));
-      default -> Optional.empty();
-    };
-  }
-
-  private static double nominal(DesignWork.Worked worked, QuantityId id) {
-    return worked.sheet().quantity(id).map(q -> q.value().nominal()).orElse(0.0);
-  }
-
-  private static String value(DesignWork.Worked worked, QuantityId id) {
-    return figures(nominal(worked, id));
   }
 
   /** Delta against speed with the band of the tolerances. */

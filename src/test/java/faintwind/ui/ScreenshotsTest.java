@@ -11,6 +11,7 @@ import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -101,7 +102,7 @@ class ScreenshotsTest {
     place(robot, Place.RECORD, () -> robot.lookup("#ledger .row").tryQuery().isPresent());
     picture(robot, "record");
     place(robot, Place.DESIGN, () -> true);
-    picture(robot, "design");
+    designPages(robot);
     robot.interact(() -> window.desk().go().accept(Place.HOME));
     Waiting.until(() -> robot.lookup("#instrument-rind-3").tryQuery().isPresent());
     open(robot, "rind-3");
@@ -111,6 +112,28 @@ class ScreenshotsTest {
     robot.interact(() -> window.desk().go().accept(Place.HOME));
     Waiting.until(() -> robot.lookup("#instrument-rind-1").tryQuery().isPresent());
     data(robot);
+  }
+
+  private void designPages(FxRobot robot) {
+    Waiting.until(() -> robot.lookup("#outcome-smallest-speed-m-s").tryQuery().isPresent());
+    Waiting.until(() -> robot.lookup("#beside-table").tryQuery().isPresent());
+    picture(robot, "design");
+    if (width == 1280) {
+      robot.interact(() -> window.desk().look().textPct().set(200));
+      Waiting.until(() -> true);
+      robot.interact(() -> keep(PICTURES.resolve("design-200-percent.png")));
+      robot.interact(() -> window.desk().look().textPct().set(100));
+    }
+    page(robot, "wish", "#wish-table");
+    page(robot, "others", "#other-all");
+    page(robot, "side", "#side-look-4");
+    page(robot, "parts", "#parts-cost");
+  }
+
+  private void page(FxRobot robot, String page, String there) {
+    robot.interact(() -> robot.lookup("#design-page-" + page).queryAs(Hyperlink.class).fire());
+    Waiting.until(() -> robot.lookup(there).tryQuery().isPresent());
+    picture(robot, "design-" + page);
   }
 
   /** The screens that need recordings: those of the shipped cellar. */

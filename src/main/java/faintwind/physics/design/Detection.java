@@ -56,8 +56,8 @@ public final class Detection {
     return Math.sqrt(2) * resolution_K(still_K);
   }
 
-  /** Part that the room is to blame for, K. */
-  double roomPart_K(double still_K) {
+  /** Part that the room is to blame for, K, at the delta of still air. */
+  public static double roomPart_K(double still_K) {
     return Math.hypot(STILL_SHARE * still_K, BETWEEN_BALLS_K);
   }
 

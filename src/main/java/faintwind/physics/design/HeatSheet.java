@@ -9,7 +9,7 @@ import java.util.List;
 
 /** Temperatures, times, leads and sun. */
 final class HeatSheet {
-  private static final double MOST_LEAD_SHARE = 0.20;
+  static final double MOST_LEAD_SHARE = 0.20;
   private static final double MOST_SUN_SHARE = 0.02;
 
   private HeatSheet() {}

@@ -85,7 +85,7 @@ final class SignalSheet {
     Detection d = new Detection(design.sense(), spread.nominal());
     double still = spread.nominal().delta_K(0);
     String cause =
-        d.loggerPart_K(still) > d.roomPart_K(still)
+        d.loggerPart_K(still) > Detection.roomPart_K(still)
             ? "design.smallest-speed-logger"
             : "design.smallest-speed-room";
     return Judged.improve(
@@ -95,7 +95,7 @@ final class SignalSheet {
         Figures.of(speed.nominal()),
         Figures.of(wanted),
         Figures.of(d.loggerPart_K(still)),
-        Figures.of(d.roomPart_K(still)));
+        Figures.of(Detection.roomPart_K(still)));
   }
 
   private static Quantity zero(SenseDesign sense, DesignModel model) {

@@ -43,8 +43,15 @@ public final class Suggest {
    * @param still_K delta in still air, K
    * @param hidden share of the speed at 1 m/s that a difference of the air between the balls, and
    *     where it shines the sun, can hide
+   * @param leads share of the power that the leads take in still air
    */
-  record Trial(Design design, double smallest_m_s, double tau_s, double still_K, double hidden) {}
+  record Trial(
+      Design design,
+      double smallest_m_s,
+      double tau_s,
+      double still_K,
+      double hidden,
+      double leads) {}
 
   private List<Suggestion> best() {
     Map<Trial, List<Problem>> chosen = new LinkedHashMap<>();
@@ -87,6 +94,9 @@ public final class Suggest {
           missed(
               "suggest.misses-response", Figures.of(trial.tau_s()), Figures.of(wish.response_s())));
     }
+    if (trial.leads() > HeatSheet.MOST_LEAD_SHARE) {
+      all.add(missed("suggest.leads", Figures.of(100 * trial.leads()), ""));
+    }
     return new Suggestion(trial.design(), DesignSheet.of(trial.design()), all);
   }
 
@@ -107,8 +117,11 @@ public final class Suggest {
     return t.tau_s() * missed * missed * hiding(t);
   }
 
-  /** What hides a share of the speed makes a design that much worse, five times over. */
+  /**
+   * What hides a share of the speed makes a design that much worse, five times over; what the leads
+   * take beyond a fifth of the power three times over.
+   */
   private static double hiding(Trial t) {
-    return 1 + 5 * t.hidden();
+    return 1 + 5 * t.hidden() + 3 * Math.max(0, t.leads() - HeatSheet.MOST_LEAD_SHARE);
   }
 }

@@ -144,7 +144,8 @@ final class Trials {
             detection.smallest_m_s(),
             model.timeConstant_s(1),
             still,
-            detection.betweenBallsShare(1) + 2 * sun));
+            detection.betweenBallsShare(1) + 2 * sun,
+            model.leads_W_K(0) * still / model.power_W()));
   }
 
   private static double sunShare(Design design, DesignModel model) {
