@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.job.DesignWork;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.physics.design.Quantity;
 import faintwind.physics.design.QuantityId;
@@ -28,15 +29,8 @@ class DesignNumbersTest {
 
   DesignNumbersTest() throws IOException {
     String text = Files.readString(Path.of("src/test/resources/design/half-inch-copper.json"));
-    worked =
-        DesignWork.open(Optional.empty())
-            .fold((work, notes) -> work, problems -> failed(problems.toString()))
-            .with(text, List.of())
-            .fold((value, notes) -> value, problems -> failed(problems.toString()));
-  }
-
-  private static <T> T failed(String why) {
-    throw new AssertionError(why);
+    DesignWork work = ((Checked.Ok<DesignWork>) DesignWork.open(Optional.empty())).value();
+    worked = ((Checked.Ok<DesignWork.Worked>) work.with(text, List.of())).value();
   }
 
   private List<Double> numbers(QuantityId id) {
