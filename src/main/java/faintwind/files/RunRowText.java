@@ -36,22 +36,8 @@ record RunRowText(SignalUnit unit, Set<LiveColumn> columns) {
     cell(text, sample.signal());
     for (LiveColumn column : columns) {
       text.append(',');
-      cell(text, value(sample, column));
+      cell(text, column.value(sample));
     }
-  }
-
-  private static OptionalDouble value(LiveSample sample, LiveColumn column) {
-    return switch (column) {
-      case AIR -> scaled(sample.air().temperature_K(), 1, -273.15);
-      case PRESSURE -> scaled(sample.air().pressure_Pa(), 0.01, 0);
-      case HUMIDITY -> scaled(sample.air().relativeHumidity(), 100, 0);
-      case SUPPLY -> sample.supply_V();
-      case TERMINAL -> scaled(sample.terminal_K(), 1, -273.15);
-    };
-  }
-
-  private static OptionalDouble scaled(OptionalDouble si, double scale, double shift) {
-    return si.isPresent() ? OptionalDouble.of(si.getAsDouble() * scale + shift) : si;
   }
 
   private static void cell(StringBuilder text, OptionalDouble value) {

@@ -64,6 +64,34 @@ public final class Profiles {
     return profiles;
   }
 
+  /**
+   * A profile that was put together by hand, or everything that contradicts itself in it: judged as
+   * if it were read from a file.
+   *
+   * @throws IOException never in practice: nothing is read
+   */
+  public static Checked<ImportProfile> judged(ImportProfile profile) throws IOException {
+    return ProfileFile.parse(ProfileFile.text(profile), profile.name());
+  }
+
+  /** Where an instrument's own profiles stand. */
+  public static Path folderOf(Path instrument) {
+    return instrument.resolve(FOLDER);
+  }
+
+  /**
+   * Keeps a profile with an instrument; one of the same id is replaced.
+   *
+   * @return the file
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Path keep(Path instrument, ImportProfile profile) throws IOException {
+    Path folder = Files.createDirectories(folderOf(instrument));
+    Path file = folder.resolve(profile.id() + ".json");
+    ProfileFile.write(file, profile);
+    return file;
+  }
+
   private static List<Path> jsonFiles(Path folder) throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(f -> f.toString().endsWith(".json")).sorted().toList();
