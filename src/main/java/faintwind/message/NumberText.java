@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  */
 public final class NumberText {
   private static final Pattern OVER =
-      Pattern.compile("(?i)o\\.?l\\.?|over(?: ?range)?|open|∞|inf(?:inity)?");
+      Pattern.compile("(?i)[o0]\\.?l\\.?|over(?: ?range)?|open|∞|inf(?:inity)?");
   private static final Pattern BOUND = Pattern.compile("^(>=|<=|>|<|≥|≤)\\s*(.*)$");
 
   private NumberText() {}

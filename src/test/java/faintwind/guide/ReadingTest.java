@@ -37,15 +37,17 @@ class ReadingTest {
     assertThat(verdict(reading, typed)).isEqualTo(expected);
   }
 
-  @ParameterizedTest(name = "{0} {1} is {2}: band 98 to 102 ohm, 3 % beyond it doubtful")
+  @ParameterizedTest(name = "{0} {1} is {2}: band 98 to 102 ohm, 0.2 ohm of the meter's leads, 3 % beyond it doubtful")
   @CsvSource({
     "heater-alone, 98, GOOD",
     "heater-alone, 102, GOOD",
     "heater-alone, '97,9', DOUBTFUL",
     "heater-alone, 95.06, DOUBTFUL",
     "heater-alone, 95.05, STOP",
-    "heater-alone, 105.06, DOUBTFUL",
-    "heater-alone, 105.07, STOP",
+    "heater-alone, 102.2, GOOD",
+    "heater-alone, 102.3, DOUBTFUL",
+    "heater-alone, 105.26, DOUBTFUL",
+    "heater-alone, 105.27, STOP",
     "heater-alone, OL, STOP",
     "heater-alone, 0.1k, GOOD",
     "loop, 10, GOOD",
