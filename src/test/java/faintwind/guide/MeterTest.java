@@ -88,8 +88,7 @@ class MeterTest {
           event instanceof ReadingEntered r
               ? CHECKLIST.stepOfReading(r.reading()).orElseThrow().id()
               : "heater-alone";
-      entries.add(
-          new JournalEntry("m" + entries.size(), at, "Ada Test", Optional.of(step), event));
+      entries.add(new JournalEntry("m" + entries.size(), at, "Ada Test", Optional.of(step), event));
     }
     return new Situation(
         InstrumentState.replay(entries),
@@ -99,8 +98,7 @@ class MeterTest {
   }
 
   private static ReadingEntered typed(String reading, String typed, String unit) {
-    return new ReadingEntered(
-        reading, typed, SampleBuild.amount(typed, unit), Optional.empty());
+    return new ReadingEntered(reading, typed, SampleBuild.amount(typed, unit), Optional.empty());
   }
 
   private static ReadingVerdict verdict(Situation situation, String reading) {
@@ -110,7 +108,9 @@ class MeterTest {
         .verdict();
   }
 
-  /** The band ends at 98 Ω; at 97 Ω the simple meter may be wrong by 1.276 Ω, the good one by 0.147. */
+  /**
+   * The band ends at 98 Ω; at 97 Ω the simple meter may be wrong by 1.276 Ω, the good one by 0.147.
+   */
   @Test
   void aCoarseMeterWidensTheBandAndAGoodOneHardly() throws IOException {
     ReadingEntered low = typed("heater-alone", "97", "Ω");
@@ -152,7 +152,8 @@ class MeterTest {
     Checked<Meters> read = MeterFiles.read(List.of(own));
     assertThat(read(List.of(own)).find("mine")).isPresent();
     assertThat(read(List.of(own)).find(SIMPLE)).isPresent();
-    assertThat(read.problems()).extracting(p -> p.where().file().orElse(""))
+    assertThat(read.problems())
+        .extracting(p -> p.where().file().orElse(""))
         .contains("meters/bad.json", "meters/torn.json");
   }
 }

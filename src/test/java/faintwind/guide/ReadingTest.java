@@ -37,7 +37,10 @@ class ReadingTest {
     assertThat(verdict(reading, typed)).isEqualTo(expected);
   }
 
-  @ParameterizedTest(name = "{0} {1} is {2}: band 98 to 102 ohm, 0.2 ohm of the meter's leads, 3 % beyond it doubtful")
+  @ParameterizedTest(
+      name =
+          "{0} {1} is {2}: band 98 to 102 ohm, 0.2 ohm of the meter's leads, 3 % beyond it"
+              + " doubtful")
   @CsvSource({
     "heater-alone, 98, GOOD",
     "heater-alone, 102, GOOD",

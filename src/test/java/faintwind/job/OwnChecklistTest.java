@@ -126,7 +126,8 @@ class OwnChecklistTest {
       })
   void aBrokenCopyIsRefusedAndTheShippedStepStands(String problem, String from, String to)
       throws IOException {
-    String own = shipped(STEP).replace(TITLE, "Mine").replaceFirst(java.util.regex.Pattern.quote(from), to);
+    String own =
+        shipped(STEP).replace(TITLE, "Mine").replaceFirst(java.util.regex.Pattern.quote(from), to);
     assertThat(own).contains(to);
     put(instrument, STEP, own);
     assertThat(title()).isEqualTo(TITLE);
