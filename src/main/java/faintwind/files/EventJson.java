@@ -223,7 +223,7 @@ final class EventJson {
         return Optional.of(kind);
       }
     }
-    keys.unknownWord("kind", text, "run, runs-table, field-log, speeds, report");
+    keys.unknownWord("kind", text, "run, runs-table, field-log, speeds, report, plan");
     return Optional.empty();
   }
 

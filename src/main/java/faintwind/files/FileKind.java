@@ -14,6 +14,7 @@ public enum FileKind {
   CHAIN,
   DESIGN,
   INSTRUMENT,
+  PLAN,
   PROFILE,
   RUNS_TABLE,
   RUN_FILE,
@@ -45,6 +46,9 @@ public enum FileKind {
     }
     if (name.endsWith(".json") && head.contains("\"faintwind-profile/")) {
       return PROFILE;
+    }
+    if (name.endsWith(".json") && head.contains("\"faintwind-plan/")) {
+      return PLAN;
     }
     if (name.endsWith(".json")) {
       boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();

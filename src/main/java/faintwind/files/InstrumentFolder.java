@@ -201,6 +201,7 @@ public record InstrumentFolder(Path path) {
           case RUN, RUNS_TABLE -> "runs";
           case FIELD_LOG, SPEEDS -> "logs";
           case REPORT -> "reports";
+          case PLAN -> "plans";
         };
     String name = part + "/" + source.getFileName();
     Path target = path.resolve(name);

@@ -4,6 +4,7 @@ import faintwind.calibration.SignalChain;
 import faintwind.files.CalibrationFile;
 import faintwind.files.ChainFile;
 import faintwind.files.FileKind;
+import faintwind.files.PlanFile;
 import faintwind.files.ProfileFile;
 import faintwind.files.RunFile;
 import faintwind.files.RunsTable;
@@ -66,6 +67,7 @@ public final class CheckPath {
       case CHAIN -> ChainFile.read(path, name);
       case DESIGN -> Size.run(path);
       case INSTRUMENT -> instrument(path);
+      case PLAN -> PlanFile.read(path, name);
       case PROFILE -> ProfileFile.read(path, name);
       case RUNS_TABLE -> RunsTable.read(path);
       case RUN_FILE -> RunFile.read(path, name, SignalChain.Input.VOLTAGE);

@@ -109,6 +109,7 @@ public sealed interface Event {
     RUNS_TABLE,
     FIELD_LOG,
     SPEEDS,
-    REPORT
+    REPORT,
+    PLAN
   }
 }

@@ -39,7 +39,7 @@ public final class Foretelling {
     RealVector weights = weights(speed_m_s);
     RealVector through = settled.times(weights);
     int formulaSize = formula.size();
-    int radii = formulaSize + ForetoldFit.CARRIED;
+    int radii = formulaSize + Layout.CARRIED;
     int asymmetry = beforehand.length - FormDoubt.NODES - 1;
     double carriedPart = of(through, formulaSize, radii) + carried.allowed() * carried.allowed();
     double radiusPart = of(through, radii, asymmetry);

@@ -41,9 +41,6 @@ public final class ForetoldFit {
   /** Spread of the mixing exponent about 3: builds differ less than the fit's wide prior. */
   private static final double MIXING_SPREAD = 0.16;
 
-  /** Unknowns of the carried air: share, rise and decay. */
-  static final int CARRIED = 3;
-
   private static final int CONDUCTION = 0;
   private static final int LEADS = 3;
   private static final int RADIATION = 4;

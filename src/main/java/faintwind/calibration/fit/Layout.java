@@ -15,6 +15,9 @@ import faintwind.calibration.response.ThermalPath;
  */
 record Layout(ResponseModel model, int losses, double bend, double perKelvin, double reference_K) {
 
+  /** Unknowns of the carried air. */
+  static final int CARRIED = 3;
+
   int path(int which) {
     return losses + which;
   }
@@ -40,6 +43,6 @@ record Layout(ResponseModel model, int losses, double bend, double perKelvin, do
   }
 
   int shared() {
-    return formula() + 3;
+    return formula() + CARRIED;
   }
 }
