@@ -30,7 +30,8 @@ final class FigureCard {
         new PlotCard("", "", figure.description(), view, () -> table(figure, desk.words()));
     card.setId(id);
     card.setAccessibleText(figure.title() + ". " + figure.description());
-    return card.withTableHint(desk.words());
+    return card.withTableHint(desk.words())
+        .withReader(new FigureReader(figure, view, desk.words()));
   }
 
   /** Every number of the figure, one row a point. */

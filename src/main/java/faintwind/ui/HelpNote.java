@@ -16,6 +16,7 @@ final class HelpNote {
           "home",
           "places",
           "table",
+          "read",
           "print",
           "paste",
           "text",

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.files.CalibrationFile;
 import faintwind.report.plot.MadeUpCalibration;
+import faintwind.ui.part.PlotCard;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -67,12 +69,30 @@ class FieldScreenTest {
     robot.interact(() -> window.picture("field-dark"));
     assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
         .startsWith("Saturday 21 November: ");
-    assertThat(robot.lookup("#field-plot").tryQuery()).isPresent();
+    assertThatThePlotCanBeRead(robot);
     robot.clickOn("#field-save");
     Path saved = folder.resolve("gusts-speeds.csv");
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> Files.exists(saved));
     assertThat(Files.readAllLines(saved).stream().filter(l -> !l.startsWith("#")).count())
         .isEqualTo(Files.readAllLines(log).stream().filter(l -> !l.startsWith("#")).count());
+  }
+
+  private void assertThatThePlotCanBeRead(FxRobot robot) {
+    PlotCard card = robot.lookup("#field-plot").queryAs(PlotCard.class);
+    String summary = card.getAccessibleText();
+    robot.interact(card::requestFocus);
+    robot.press(KeyCode.SHIFT).type(KeyCode.RIGHT, 2).type(KeyCode.DOWN).release(KeyCode.SHIFT);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("field-read"));
+    assertThat(robot.lookup("#plot-reading").queryAs(Label.class).getText())
+        .matches("What was recorded: .*: time of day 0\\d:\\d\\d:\\d\\d: [0-9.]+")
+        .isEqualTo(card.getAccessibleText());
+    robot.type(KeyCode.ESCAPE);
+    assertThat(robot.lookup("#plot-reading").tryQuery()).isEmpty();
+    assertThat(card.getAccessibleText()).isEqualTo(summary);
+    robot.interact(card::toggleTable);
+    assertThat(card.lookupAll(".plot-table")).hasSize(1);
+    robot.interact(card::toggleTable);
   }
 
   @Test

@@ -3,6 +3,8 @@ package faintwind.report.plot;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Divides the picture among the panels, with their left and right edges in line. */
 final class FigurePainter {
@@ -15,7 +17,7 @@ final class FigurePainter {
     this.pen = new PlotPen(g, style);
   }
 
-  void draw(PlotFigure figure, PictureSize size) {
+  void draw(PlotFigure figure, PictureSize size, Optional<PlotCursor> cursor) {
     List<PanelPainter> painters = new ArrayList<>();
     figure.panels().forEach(panel -> painters.add(new PanelPainter(pen, panel)));
     double fixed = GAP * (painters.size() - 1);
@@ -30,11 +32,20 @@ final class FigurePainter {
     right = Math.min(right, size.width() * 0.35);
     double width = Math.max(20, size.width() - left - right);
     double y = 0;
-    for (PanelPainter painter : painters) {
+    for (int i = 0; i < painters.size(); i++) {
+      PanelPainter painter = painters.get(i);
       PlotPanel panel = painter.panel();
       double height =
           panel.content().lanes().isEmpty() ? free * panel.share() / shares : laneHeight(panel);
-      painter.draw(y, new PlotBox(left, y + painter.above(), width, height));
+      PlotBox box = new PlotBox(left, y + painter.above(), width, height);
+      painter.draw(y, box);
+      int number = i;
+      cursor.ifPresent(
+          c ->
+              painter.drawCursor(
+                  box,
+                  c.x(),
+                  c.panel() == number ? OptionalDouble.of(c.y()) : OptionalDouble.empty()));
       y += painter.above() + height + painter.below() + GAP;
     }
   }

@@ -3,6 +3,7 @@ package faintwind.report.plot;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Draws one panel: title, rules, base line, ticks, content. */
 final class PanelPainter {
@@ -80,6 +81,28 @@ final class PanelPainter {
     drawRules(py, box);
     drawBase(px, x, box);
     lines.drawLines(panel.content());
+  }
+
+  /**
+   * Draws the reading cursor: a rule through the place, and a ring where a line is read.
+   *
+   * @param y number that is read in this panel; empty where another panel is read
+   */
+  void drawCursor(PlotBox box, double x, OptionalDouble y) {
+    PlotRange xs = PlotRange.ofX(panel);
+    PlotPlace px =
+        new PlotPlace(xs.low(), xs.high(), box.x(), box.right(), isLogarithmic(panel.x()));
+    double at = px.of(px.clamp(x));
+    pen.rule(at, box.y(), at, box.bottom(), PlotToken.INK, 1);
+    if (y.isPresent()) {
+      PlotRange ys = PlotRange.ofY(panel);
+      PlotPlace py =
+          new PlotPlace(ys.low(), ys.high(), box.bottom(), box.y(), isLogarithmic(panel.y()));
+      pen.marker(
+          new PlotLook(PlotToken.ACT, PlotDash.NONE, PlotMarker.RING, 2),
+          at,
+          py.of(py.clamp(y.getAsDouble())));
+    }
   }
 
   private static boolean isLogarithmic(PlotAxis axis) {

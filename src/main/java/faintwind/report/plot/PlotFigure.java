@@ -2,6 +2,7 @@ package faintwind.report.plot;
 
 import java.awt.Graphics2D;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plot: panels one above the other with their left and right edges in line.
@@ -21,7 +22,7 @@ public record PlotFigure(String title, String description, List<PlotPanel> panel
 
   @Override
   public void draw(Graphics2D g, PictureSize size, PictureStyle style) {
-    new FigurePainter(g, style).draw(this, size);
+    new FigurePainter(g, style).draw(this, size, Optional.empty());
   }
 
   /** The plotted numbers as tables, one a panel, every number that was given (not decimated). */

@@ -2,12 +2,15 @@ package faintwind.ui.part;
 
 import faintwind.message.Messages;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -16,12 +19,15 @@ import javafx.scene.layout.VBox;
 
 /**
  * A plot without a frame: title (quantity and unit), a remark at the right, the drawing, and the
- * same numbers as a table in its place (Ctrl+T).
+ * same numbers as a table in its place (Ctrl+T). With the focus on it, Shift and the arrow keys
+ * move a reading cursor whose place is shown and spoken; Esc or leaving takes it away.
  */
 public final class PlotCard extends VBox {
   private final StackPane place = new StackPane();
   private final Node drawing;
   private final Supplier<Table> numbers;
+  private final Label reading = new Label();
+  private String summary = "";
 
   /**
    * The numbers of a plot.
@@ -72,6 +78,57 @@ public final class PlotCard extends VBox {
   public PlotCard withTableHint(Messages words) {
     setAccessibleHelp(words.text("window.plot.table-hint"));
     return this;
+  }
+
+  /** What a reading cursor does with the drawing. */
+  public interface Reader {
+
+    /** Moves by a key and says what stands there; empty for a key that moves nothing. */
+    Optional<String> moved(KeyCode key);
+
+    /** Takes the cursor away. */
+    void gone();
+  }
+
+  /** Lets the plot be read by Shift and the arrow keys, Home and End. */
+  public PlotCard withReader(Reader reader) {
+    reading.setId("plot-reading");
+    reading.getStyleClass().addAll("fine", "semibold");
+    reading.setWrapText(true);
+    addEventHandler(KeyEvent.KEY_PRESSED, event -> read(reader, event));
+    focusedProperty().addListener((property, was, now) -> stopReading(reader));
+    return this;
+  }
+
+  private void read(Reader reader, KeyEvent event) {
+    if (event.getCode() == KeyCode.ESCAPE && getChildren().contains(reading)) {
+      stopReading(reader);
+      event.consume();
+    } else if (event.isShiftDown() && place.getChildren().contains(drawing)) {
+      reader
+          .moved(event.getCode())
+          .ifPresent(
+              words -> {
+                say(words);
+                event.consume();
+              });
+    }
+  }
+
+  private void say(String words) {
+    if (!getChildren().contains(reading)) {
+      summary = getAccessibleText();
+      getChildren().add(reading);
+    }
+    reading.setText(words);
+    setAccessibleText(words);
+  }
+
+  private void stopReading(Reader reader) {
+    if (getChildren().remove(reading)) {
+      setAccessibleText(summary);
+      reader.gone();
+    }
   }
 
   /** Shows the table in place of the drawing, or the drawing again. */
