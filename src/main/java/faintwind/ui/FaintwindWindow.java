@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
+import faintwind.record.Event;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -133,12 +134,19 @@ public final class FaintwindWindow {
     return desk;
   }
 
-  /** Opens an instrument at the step where its journal left off. */
+  /** Opens an instrument at the step where its journal left off; one that is new at its design. */
   void open(OpenInstrument.Standpoint standpoint) {
     OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
     opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
     instrument = Optional.of(opened);
-    go(opened.rehearsal() ? Place.TURNTABLE : Place.MAKE);
+    Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
+    go(opened.rehearsal() ? Place.TURNTABLE : first);
+  }
+
+  /** Nothing was chosen and no step opened: what to buy is the first question. */
+  private static boolean isNew(OpenInstrument opened) {
+    return opened.state().designJson().isEmpty()
+        && opened.state().standing(Event.StepOpened.class).isEmpty();
   }
 
   /** Asks whether a long job should stop; without one it does nothing. */

@@ -31,7 +31,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /**
- * The question "what do I buy, and what will it be able to measure?" from the empty window: eight
+ * The question "what do I buy, and what will it be able to measure?" from the empty window: six
  * presses and one name.
  */
 @ExtendWith(ApplicationExtension.class)
@@ -62,8 +62,6 @@ class NewcomerJourneyTest {
     Waiting.until(() -> there("#new-name"));
     robot.clickOn("#new-name").write("First one");
     fire("#begin");
-    Waiting.until(() -> there("#step-title"));
-    fire("#place-design");
     Waiting.until(() -> there("#suggestion-1"));
     String proposed = words("#suggestion-1");
     fire("#take-1");

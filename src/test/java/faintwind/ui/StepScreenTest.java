@@ -53,6 +53,8 @@ class StepScreenTest {
     robot.clickOn("#new-name").write("Rind 6");
     robot.clickOn("#new-who").write("Ida");
     robot.clickOn("#begin");
+    Waiting.until(() -> robot.lookup("#design-title").tryQuery().isPresent());
+    robot.clickOn("#place-make");
     Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
     picture(robot, "step-1");
     for (String id :

@@ -109,11 +109,10 @@ class WholePathJourneyTest {
     Waiting.until(() -> there("#new-name"));
     robot.clickOn("#new-name").write("Rind 7");
     fire("#begin");
-    Waiting.until(() -> there("#step-title"));
+    Waiting.until(() -> there("#design-title"));
   }
 
   private void takeTheDesign() {
-    fire("#place-design");
     fire("#design-page-design");
     fire("#design-keep");
     Waiting.until(() -> state().last(Event.DesignChosen.class).isPresent());

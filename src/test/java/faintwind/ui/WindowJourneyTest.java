@@ -101,6 +101,8 @@ class WindowJourneyTest {
     press(robot, KeyCode.TAB);
     robot.write("Ida");
     press(robot, KeyCode.CONTROL, KeyCode.ENTER);
+    Waiting.until(() -> there(robot, "#design-title"));
+    press(robot, KeyCode.CONTROL, KeyCode.DIGIT2);
     Waiting.until(() -> there(robot, "#step-title"));
     assertThat(state("rind-7").last(InstrumentCreated.class).orElseThrow().who()).isEqualTo("Ida");
     // the first question is answered with the space bar, the next step opened with Alt+Down
