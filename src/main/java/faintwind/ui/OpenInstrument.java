@@ -163,9 +163,10 @@ public final class OpenInstrument {
   }
 
   private void written(Written written) {
-    unwritten.removeFirst();
     trouble.set(written.answer().isOk() ? "" : sentences(written.answer().problems()));
+    // Who is told may make the next entry at once: it has to find this one still in its place.
     now.set(written.standpoint());
+    unwritten.removeFirst();
     if (!unwritten.isEmpty()) {
       writeFirst();
     }

@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.guide.Card;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Reading;
@@ -7,6 +8,8 @@ import faintwind.guide.Step;
 import faintwind.guide.StepState;
 import faintwind.job.LookAtBench;
 import faintwind.message.Messages;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignSheet;
 import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
@@ -39,8 +42,13 @@ public final class StepModel {
   private final ReadOnlyObjectWrapper<List<String>> benchLines =
       new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<String> focusWanted = new ReadOnlyObjectWrapper<>("");
-  private final ChangeListener<Standpoint> changed = (property, was, now) -> refresh();
+  private final ChangeListener<Standpoint> changed =
+      (property, was, now) -> {
+        refresh();
+        goOnWhereFinished();
+      };
   private Step step;
+  private String finishing = "";
 
   /**
    * A model on an open instrument; it begins at the step where the journal left off.
@@ -121,6 +129,15 @@ public final class StepModel {
   private List<StepProgress> after() {
     List<StepProgress> all = now().progress().steps();
     return all.subList(instrument.checklist().steps().indexOf(step) + 1, all.size());
+  }
+
+  /** The design that the plating calculator begins with; empty where the step shows none. */
+  Optional<Design> bathDesign() {
+    return step.text()
+        .card()
+        .filter(card -> card == Card.PLATING_BATH)
+        .flatMap(card -> now().situation().sheet())
+        .flatMap(DesignSheet::design);
   }
 
   /** Keeps a reading, where it differs from the one that is kept. */
@@ -234,14 +251,22 @@ public final class StepModel {
     return Gate.toFinish(instrument.checklist(), step, now().situation()).open();
   }
 
-  /** Calls the step finished and shows the next one. */
+  /** Calls the step finished; the next one shows when that is on disk. */
   public void finish() {
     if (!canFinish()) {
       return;
     }
     String stepId = step.id();
+    finishing = stepId;
     instrument.enter(enter -> enter.finish(stepId));
-    following().ifPresent(s -> open(s.step().id()));
+  }
+
+  /** Goes on once the step is finished on disk: only then is it known what that made ready. */
+  private void goOnWhereFinished() {
+    if (finishing.equals(step.id()) && now().situation().state().finished(finishing).isPresent()) {
+      finishing = "";
+      following().ifPresent(s -> open(s.step().id()));
+    }
   }
 
   /** Whether a waiver can be written: both must be given. */

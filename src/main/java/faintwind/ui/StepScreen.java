@@ -44,6 +44,7 @@ public final class StepScreen implements Screen {
   @FXML private VBox gate;
   @FXML private VBox cautions;
   @FXML private VBox instruction;
+  @FXML private VBox calculator;
   @FXML private VBox questions;
   @FXML private VBox readingTable;
   @FXML private VBox readings;
@@ -206,6 +207,7 @@ public final class StepScreen implements Screen {
             showQuestions
                 ? view.questions().stream().map(q -> (Node) new QuestionCard(q, model)).toList()
                 : List.of());
+    showCalculator(moved, covered);
     showReadings(view, covered);
     showBench();
     showTrouble(view.outcome().trouble().filter(t -> !covered), moved);
@@ -253,15 +255,33 @@ public final class StepScreen implements Screen {
   private void showInstruction(StepView.Instruction shown) {
     instruction.getChildren().clear();
     if (shown.covered()) {
-      instruction
-          .getChildren()
-          .add(Words.label(desk.words().text("window.step.covered"), "soft", "covered"));
+      instruction.getChildren().add(Words.label(coverWords(shown.cover()), "soft", "covered"));
       return;
     }
     shown.how().forEach(line -> instruction.getChildren().add(Words.label(line, "tell")));
     if (!shown.kit().isEmpty()) {
       instruction.getChildren().add(Words.label(shown.kit(), "soft"));
     }
+  }
+
+  private String coverWords(StepView.Cover cover) {
+    return desk.words()
+        .text(cover == StepView.Cover.GATE ? "window.step.covered-gate" : "window.step.covered");
+  }
+
+  /** Made once for a step, so that what is typed stays. */
+  private void showCalculator(boolean moved, boolean covered) {
+    if (moved) {
+      calculator
+          .getChildren()
+          .setAll(
+              model
+                  .bathDesign()
+                  .map(design -> new PlatingView(new PlatingModel(desk.words(), design), desk))
+                  .stream()
+                  .toList());
+    }
+    present(calculator, !covered && !calculator.getChildren().isEmpty());
   }
 
   /** Rows stay while the step stays, so that the focus and what is being typed are kept. */

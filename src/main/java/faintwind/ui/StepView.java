@@ -48,16 +48,29 @@ public record StepView(
     }
   }
 
+  /** Why an instruction must not be read yet. */
+  public enum Cover {
+    NONE,
+    /** A caution before it is not read. */
+    CAUTIONS,
+    /** A gate before it is closed. */
+    GATE
+  }
+
   /**
-   * What to do; covered while a caution is open.
+   * What to do.
    *
-   * @param covered whether it must not be read yet
+   * @param cover whether it must not be read yet
    * @param how one instruction a line
    * @param kit tools and parts in one line; may be empty
    */
-  public record Instruction(boolean covered, List<String> how, String kit) {
+  public record Instruction(Cover cover, List<String> how, String kit) {
     public Instruction {
       how = List.copyOf(how);
+    }
+
+    public boolean covered() {
+      return cover != Cover.NONE;
     }
   }
 

@@ -19,6 +19,7 @@ import faintwind.record.Standing;
 import faintwind.report.card.StepCards;
 import faintwind.ui.StepView.Aside;
 import faintwind.ui.StepView.Asked;
+import faintwind.ui.StepView.Cover;
 import faintwind.ui.StepView.Heading;
 import faintwind.ui.StepView.Instruction;
 import faintwind.ui.StepView.Outcome;
@@ -58,16 +59,25 @@ final class StepViews {
   /** The view of one step now. */
   StepView of(Step step, Situation situation, Progress progress) {
     StepProgress where = progress.step(step.id()).orElseThrow();
-    boolean covered = !Gate.unread(step, situation).isEmpty();
     Map<String, Double> values = situation.values(checklist);
+    Cover cover = cover(step, situation, where);
     return new StepView(
         heading(step, situation, where),
         step.cautions().stream().map(c -> caution(step, c, situation)).toList(),
-        instruction(step, situation, covered),
+        instruction(step, situation, cover),
         step.asks().questions().stream().map(q -> asked(step, q, situation)).toList(),
         step.asks().readings().stream().map(r -> readings.of(step, r, situation, values)).toList(),
         aside(step, situation, where),
         new Outcome(troubles.of(step, situation), missing(where, progress)));
+  }
+
+  /** Cautions come first; what stands behind a closed gate stays covered until it opens. */
+  private static Cover cover(Step step, Situation situation, StepProgress where) {
+    if (!Gate.unread(step, situation).isEmpty()) {
+      return Cover.CAUTIONS;
+    }
+    boolean locked = where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
+    return locked ? Cover.GATE : Cover.NONE;
   }
 
   private Heading heading(Step step, Situation situation, StepProgress where) {
@@ -105,11 +115,11 @@ final class StepViews {
         false);
   }
 
-  private Instruction instruction(Step step, Situation situation, boolean covered) {
+  private Instruction instruction(Step step, Situation situation, Cover cover) {
     List<String> kit = new ArrayList<>(step.kit().tools());
     kit.addAll(step.kit().parts());
     return new Instruction(
-        covered,
+        cover,
         step.text().how().stream().map(line -> situation.fill(line, words)).toList(),
         kit.isEmpty() ? "" : words.text("window.step.kit", String.join(", ", kit)));
   }

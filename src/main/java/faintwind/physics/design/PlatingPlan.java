@@ -9,6 +9,9 @@ package faintwind.physics.design;
  * @param room_m3 volume of the room, m³
  */
 public record PlatingPlan(By by, Layer nickel, Layer gold, double room_m3) {
+  /** Where a design says nothing: usual layers and current densities, common practice. */
+  public static final PlatingPlan USUAL =
+      new PlatingPlan(By.PLATER, new Layer(5e-6, 100), new Layer(0.5e-6, 30), 30);
 
   /** Who does the plating. */
   public enum By {

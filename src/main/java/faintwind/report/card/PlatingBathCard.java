@@ -11,19 +11,10 @@ import java.util.List;
 
 /** Current, time and charge of both layers on one ball, hydrogen of both balls. */
 final class PlatingBathCard {
-  /** Where the design says nothing: usual thickness and current density, common practice. */
-  private static final PlatingPlan USUAL =
-      new PlatingPlan(PlatingPlan.By.PLATER, new Layer(5e-6, 100), new Layer(0.5e-6, 30), 30);
-
   private PlatingBathCard() {}
 
-  /** The plan of the design, or the usual one. */
-  static PlatingPlan plan(Design design) {
-    return design.ball().plating().orElse(USUAL);
-  }
-
   static StepCard of(Design design, CardWords words) {
-    PlatingPlan plan = plan(design);
+    PlatingPlan plan = design.ball().plating().orElse(PlatingPlan.USUAL);
     double d = design.ball().diameter_m().nominal();
     double area_m2 = Math.PI * d * d;
     List<StepCard.Row> rows = new ArrayList<>();

@@ -5,6 +5,8 @@ import java.util.function.Consumer;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What keeps a gate shut: one line each, each a link to its step. */
@@ -30,6 +32,8 @@ public final class GateList extends VBox {
       Hyperlink link = new Hyperlink(line.text());
       link.setId("gate-" + line.step());
       link.setWrapText(true);
+      link.setMinHeight(Region.USE_PREF_SIZE);
+      HBox.setHgrow(link, Priority.ALWAYS);
       link.setOnAction(event -> goToStep.accept(line.step()));
       HBox row = new HBox(new MarkShape(line.mark(), line.text()), link);
       row.getStyleClass().add("mark-label");

@@ -11,6 +11,7 @@ public final class WhyLink extends Hyperlink {
     super(words.text("window.why"));
     setId(id);
     getStyleClass().add("why");
+    setMinWidth(USE_PREF_SIZE);
     setAccessibleText(words.text("window.why.about", about));
     setOnAction(event -> notes.toggle(note.get(), this));
   }
