@@ -41,7 +41,7 @@ public final class LiveSession {
   private static final int MARKS_A_LOOK = 8;
 
   /** Steadiness while it turns is that of the last marks. */
-  private static final int LATEST_MARKS = 160;
+  private static final int LATEST_MARKS = 400;
 
   private final LiveRecording recording;
   private final Provenance provenance;
@@ -285,6 +285,17 @@ public final class LiveSession {
     List<Double> latest = marks.subList(Math.max(0, marks.size() - LATEST_MARKS), marks.size());
     Checked<BeatTimes> times = BeatTimes.of(latest, spin.get().beat().aTurn());
     return times.fold((value, notes) -> Optional.of(value.turning()), problems -> Optional.empty());
+  }
+
+  /** How far the last taps come after the beat, s; below zero where they come before it. */
+  public synchronized double behind_s() {
+    Optional<PlannedSpin> spin = guide.advice().step().flatMap(PlannedStep::spin);
+    double period_s = spin.map(s -> s.beat().period_s()).orElse(1.0);
+    List<Double> latest = marks.subList(Math.max(0, marks.size() - MARKS_A_LOOK), marks.size());
+    return latest.stream()
+        .mapToDouble(t -> Math.IEEEremainder(t - guide.since_s(), period_s))
+        .average()
+        .orElse(0);
   }
 
   private void stepped() {

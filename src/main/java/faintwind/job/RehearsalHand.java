@@ -19,12 +19,16 @@ public final class RehearsalHand {
   /** Scatter of a practised hand on a key (common practice, no source). */
   private static final double HAND_S = 0.03;
 
+  /** Marks count once the arm has come to speed. */
+  private static final double COMES_TO_SPEED_S = 8;
+
   private final Rehearsal rehearsal;
   private final Lead lead;
   private final RandomGenerator hand;
   private double pace;
   private Optional<PlannedSpin> turning = Optional.empty();
   private double begun_m;
+  private double begun_s;
   private double before_s;
   private double before_m;
   private long passed;
@@ -87,7 +91,8 @@ public final class RehearsalHand {
         VirtualStage.spin(1, spin.speed_m_s(), spin.radius_m().value(), spin.direction()));
     begun_m = rehearsal.armPath_m();
     before_m = begun_m;
-    before_s = rehearsal.time_s();
+    begun_s = rehearsal.time_s();
+    before_s = begun_s;
     passed = 0;
   }
 
@@ -105,6 +110,9 @@ public final class RehearsalHand {
     double mark_m = 2 * Math.PI * turning.get().radius_m().value() / turning.get().beat().aTurn();
     double now_m = rehearsal.armPath_m();
     double now_s = rehearsal.time_s();
+    if (now_s < begun_s + COMES_TO_SPEED_S) {
+      passed = (long) Math.floor((now_m - begun_m) / mark_m);
+    }
     while (begun_m + (passed + 1) * mark_m <= now_m && now_m > before_m) {
       passed++;
       double share = (begun_m + passed * mark_m - before_m) / (now_m - before_m);

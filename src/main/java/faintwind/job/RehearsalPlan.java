@@ -24,14 +24,15 @@ public final class RehearsalPlan {
   /**
    * Seed of the made-up build: half an inch of copper, a logger that gives kelvin once a second.
    */
-  public static final long BUILD = 3;
+  public static final long BUILD = 264;
 
   private static final double ZERO_S = 180;
   private static final double WARM_UP_S = 2400;
   private static final double REST_S = 150;
   private static final double MOVE_S = 60;
   private static final double STILL_S = 300;
-  private static final int A_TURN = 8;
+  private static final List<Integer> A_TURN = List.of(8, 4, 2, 1);
+  private static final int QUICKEST = 100;
   private static final double INNER_M = 0.3;
   private static final double OUTER_M = 0.6;
 
@@ -85,7 +86,9 @@ public final class RehearsalPlan {
       radius_m = at_m;
     }
     spins++;
-    Beat beat = new Beat((int) Math.round(about_m_s * A_TURN * 60 / (2 * Math.PI * at_m)), A_TURN);
+    double turns_1_min = about_m_s * 60 / (2 * Math.PI * at_m);
+    int aTurn = A_TURN.stream().filter(n -> n * turns_1_min <= QUICKEST).findFirst().orElse(1);
+    Beat beat = new Beat((int) Math.round(aTurn * turns_1_min), aTurn);
     double lasts_s = 2 / (1 / 480.0 + 0.0038 * Math.pow(about_m_s, 0.55));
     int turns = (int) Math.max(1, Math.floor((lasts_s - 5) * beat.turns_1_s()));
     PlannedSpin spin =

@@ -114,7 +114,7 @@ final class LiveTablePane {
 
   private void buildPath() {
     path.setId("live-path");
-    path.getStyleClass().addAll("path", "run-list");
+    path.getStyleClass().add("live-path");
     Label head = new Label(text("turntable.live.plan", model.spins()));
     head.getStyleClass().addAll("tell", "semibold");
     path.getChildren().add(head);
@@ -260,9 +260,10 @@ final class LiveTablePane {
     Label name = Rows.words(line.name(), line.here() ? "bold" : "plain");
     Label detail = new Label(line.detail());
     detail.getStyleClass().addAll("fine", "soft");
-    detail.setMinWidth(Region.USE_PREF_SIZE);
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMaxWidth(Double.MAX_VALUE);
+    name.setMinWidth(Region.USE_PREF_SIZE);
+    detail.setMinWidth(0);
     HBox row =
         new HBox(new MarkShape(line.mark(), desk.words().text(line.mark().key())), name, detail);
     row.getStyleClass().add("run-line");

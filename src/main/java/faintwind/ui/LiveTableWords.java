@@ -91,7 +91,10 @@ final class LiveTableWords {
           .map(
               t ->
                   words.text(
-                      "turntable.live.steady", number(100 * t.steadiness().unsteadiness(), 1)))
+                      "turntable.live.steady",
+                      number(Math.abs(session.behind_s()), 2),
+                      session.behind_s() < 0 ? 0 : 1,
+                      number(100 * t.steadiness().unsteadiness(), 1)))
           .orElseGet(() -> words.text("live-guide.keep-turning.why"));
     }
     if (advice.action() == Action.SPIN_NOW && spin.isPresent()) {

@@ -42,8 +42,8 @@ final class LiveTrace extends Region {
     setId("live-trace");
     getStyleClass().add("live-trace");
     setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-    setMinHeight(180);
-    setPrefHeight(300);
+    setMinHeight(140);
+    setPrefHeight(140);
     setMinWidth(200);
   }
 

@@ -35,7 +35,7 @@ public final class LiveGuide {
   private static final double SLOPE_S = 30;
   private static final double PATH_STEPS = 240;
   private static final double UNSTEADY = 0.05;
-  private static final double DRIFTING = 0.06;
+  private static final double DRIFTING = 0.1;
 
   private final Plan plan;
   private final SignalHistory history = new SignalHistory();

@@ -1,6 +1,7 @@
 package faintwind.guide.turntable;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,14 +24,13 @@ final class RowTroubles {
   private static final double SUPPLY_NOW = 0.2;
 
   private double quiet = Double.POSITIVE_INFINITY;
-  private double supplySum;
+  private final double[] firstSupplies_V = new double[SUPPLY_FIRST];
   private int supplyCount;
   private double supplyNow;
 
   /** The heater was switched on anew: the supply that counts is that of the next readings. */
   void heaterOn() {
     supplyCount = 0;
-    supplySum = 0;
   }
 
   void supply(OptionalDouble supply_V) {
@@ -38,9 +38,9 @@ final class RowTroubles {
       return;
     }
     if (supplyCount < SUPPLY_FIRST) {
-      supplySum += supply_V.getAsDouble();
+      firstSupplies_V[supplyCount] = supply_V.getAsDouble();
       supplyCount++;
-      supplyNow = supplySum / supplyCount;
+      supplyNow = supply_V.getAsDouble();
     } else {
       supplyNow += SUPPLY_NOW * (supply_V.getAsDouble() - supplyNow);
     }
@@ -59,11 +59,21 @@ final class RowTroubles {
     if (noise > 0) {
       quiet = Math.min(quiet, noise);
     }
-    double before_V = supplyCount == 0 ? 0 : supplySum / supplyCount;
-    if (supplyCount >= SUPPLY_FIRST && Math.abs(supplyNow / before_V - 1) > SUPPLY_CHANGE) {
+    double before_V = supplyBefore_V();
+    if (before_V > 0 && Math.abs(supplyNow / before_V - 1) > SUPPLY_CHANGE) {
       found.add(Trouble.of(Trouble.Kind.SUPPLY_CHANGED, before_V, supplyNow));
     }
     return found;
+  }
+
+  /** Median of the first readings, of which one or two may come from before the switch; else 0. */
+  private double supplyBefore_V() {
+    if (supplyCount < SUPPLY_FIRST) {
+      return 0;
+    }
+    double[] sorted = firstSupplies_V.clone();
+    Arrays.sort(sorted);
+    return sorted[SUPPLY_FIRST / 2];
   }
 
   /** A signal that moved and then stands still to the last digit, as none settles. */
