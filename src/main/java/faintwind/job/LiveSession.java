@@ -208,10 +208,19 @@ public final class LiveSession {
         SpinTurns.typed(
             turns, time_s, step.step().spin().orElseThrow(), step.to_s() - step.from_s());
     if (typed instanceof Checked.Ok<SpinTurns> ok) {
-      spins.set(spin, new SpinDone(step, ok.value(), ok.notes()));
-      writeTable();
+      replace(spin, ok.value(), ok.notes());
     }
     return typed;
+  }
+
+  /** Takes turns found in a sound recording for those of a spin. */
+  public synchronized void count(int spin, BeatTimes.Turning turning, List<Problem> doubts) {
+    replace(spin, SpinTurns.marked(turning), doubts);
+  }
+
+  private void replace(int spin, SpinTurns turns, List<Problem> doubts) {
+    spins.set(spin, new SpinDone(spins.get(spin).step(), turns, doubts));
+    writeTable();
   }
 
   private synchronized void take(LiveRow row) {

@@ -7,11 +7,13 @@ import faintwind.calibration.plan.PlannedStep;
 import faintwind.guide.turntable.DoneStep;
 import faintwind.job.LiveSession;
 import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
+import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -35,6 +37,7 @@ final class LiveTablePane {
   private final Label more = label("live-more", "live", "live-more");
   private final Label sentence = label("live-sentence", "tell");
   private final VBox troubles = new VBox();
+  private final VBox correction = new VBox();
   private final HBox figures = new HBox();
   private final VBox steps = new VBox();
   private final Label foot = label("live-foot", "semibold");
@@ -108,7 +111,7 @@ final class LiveTablePane {
     Label title = new Label(text("turntable.live.trace", model.session().unit().symbol()));
     title.getStyleClass().add("semibold");
     VBox.setVgrow(trace, Priority.ALWAYS);
-    sheet.getChildren().setAll(upper, troubles, title, trace);
+    sheet.getChildren().setAll(upper, troubles, correction, title, trace);
     VBox.setVgrow(sheet, Priority.ALWAYS);
   }
 
@@ -271,11 +274,27 @@ final class LiveTablePane {
     if (!line.under().isEmpty()) {
       Label under = Rows.words(line.under(), "fine", "soft", "live-under");
       box.getChildren().add(under);
+      line.spin().ifPresent(spin -> box.getChildren().add(correct(spin)));
     }
     if (line.here()) {
       box.getStyleClass().add("live-here");
     }
     return box;
+  }
+
+  private Node correct(int spin) {
+    Hyperlink link =
+        Words.link("live-correct-" + (spin + 1), text("turntable.live.correct"), () -> open(spin));
+    link.getStyleClass().addAll("fine", "live-correct");
+    return link;
+  }
+
+  private void open(int spin) {
+    correction
+        .getChildren()
+        .setAll(
+            new SpinCorrection(desk, model.session(), spin, () -> correction.getChildren().clear())
+                .node());
   }
 
   private String text(String key, Object... arguments) {

@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import faintwind.ui.part.Mark;
 import java.util.List;
+import java.util.OptionalInt;
 
 /**
  * What the live turntable shows in words.
@@ -38,7 +39,10 @@ record LiveTableView(
   /**
    * One line of the plan.
    *
+   * @param under what came of it; empty before
+   * @param spin its place among the spins that were turned, where it is one
    * @param here whether it is open now
    */
-  record StepLine(Mark mark, String name, String detail, String under, boolean here) {}
+  record StepLine(
+      Mark mark, String name, String detail, String under, OptionalInt spin, boolean here) {}
 }

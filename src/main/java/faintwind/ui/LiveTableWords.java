@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** The words of the live turntable. */
 final class LiveTableWords {
@@ -180,15 +181,18 @@ final class LiveTableWords {
       PlannedStep step = plan.steps().get(i);
       Mark mark = i < look.at() ? Mark.DONE : i == look.at() ? Mark.DOING : Mark.READY;
       String under = "";
+      OptionalInt turned = OptionalInt.empty();
       if (step.kind() == PlannedStep.Kind.SPIN && i < look.at() && spin < spins.size()) {
         SpinDone done = spins.get(spin);
         mark = done.doubts().isEmpty() ? Mark.DONE : Mark.ATTENTION;
         under = turned(done);
+        turned = OptionalInt.of(spin);
         spin++;
       }
       if (step.kind() != PlannedStep.Kind.REST) {
         boolean rests = i + 1 == look.at() && isRest(look.at());
-        lines.add(new StepLine(mark, name(step), detail(step), under, i == look.at() || rests));
+        lines.add(
+            new StepLine(mark, name(step), detail(step), under, turned, i == look.at() || rests));
       }
     }
     return lines;
