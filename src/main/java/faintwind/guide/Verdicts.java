@@ -2,6 +2,7 @@ package faintwind.guide;
 
 import faintwind.message.Amount;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.util.Map;
 import java.util.Optional;
@@ -34,6 +35,27 @@ public final class Verdicts {
       Map<String, Double> values) {
     return reading.judge(
         inUnit(line.event().amount(), reading.unit()), values, situation.meterAt(line.at()));
+  }
+
+  /**
+   * Whether an over-range entry falls short of good only because its meter ends too early: another
+   * meter could show that it is good.
+   *
+   * @param values those of the situation, worked out once for many readings
+   */
+  public static boolean isShortOfRange(
+      Reading reading,
+      Standing<ReadingEntered> line,
+      Situation situation,
+      Map<String, Double> values) {
+    Amount amount = inUnit(line.event().amount(), reading.unit());
+    return amount.bound() == Amount.Bound.OVER_RANGE
+        && !isGood(of(reading, line, situation, values))
+        && isGood(reading.judge(amount, values));
+  }
+
+  private static boolean isGood(Optional<Reading.Judgement> judged) {
+    return judged.filter(j -> j.verdict() == ReadingVerdict.GOOD).isPresent();
   }
 
   /** An amount in another unit. */

@@ -8,12 +8,14 @@ import faintwind.guide.Remedy;
 import faintwind.guide.Situation;
 import faintwind.guide.Step;
 import faintwind.guide.Verdicts;
+import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.record.ReadingVerdict;
 import faintwind.ui.StepView.Trouble;
 import faintwind.ui.part.Mark;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Finds the worst reading of a step that was not gone on without, and says what it means. */
@@ -36,7 +38,10 @@ final class TroubleWords {
     }
     return all.stream()
         .reduce((a, b) -> b.judgement().verdict().compareTo(a.judgement().verdict()) > 0 ? b : a)
-        .map(worst -> trouble(step, worst, situation));
+        .map(
+            worst ->
+                shortMeter(step, worst, situation)
+                    .orElseGet(() -> trouble(step, worst, situation)));
   }
 
   private Optional<Bad> bad(Step step, Reading reading, Situation situation) {
@@ -52,6 +57,34 @@ final class TroubleWords {
     return Verdicts.of(checklist, step, reading, situation)
         .filter(judged -> judged.verdict() != ReadingVerdict.GOOD)
         .map(judged -> new Bad(reading, judged, typed));
+  }
+
+  /** A meter that ends too early: nothing is known to be wrong with the coat. */
+  private Optional<Trouble> shortMeter(Step step, Bad worst, Situation situation) {
+    Reading reading = worst.reading();
+    Map<String, Double> values = situation.values(checklist);
+    return situation
+        .state()
+        .reading(step.id(), reading.id())
+        .filter(line -> Verdicts.isShortOfRange(reading, line, situation, values))
+        .map(
+            line -> {
+              String top =
+                  situation
+                      .meterAt(line.at())
+                      .map(m -> m.top(reading.unit()).orElse(0))
+                      .map(t -> AmountText.quantity(t, reading.unit(), 2, words.locale()))
+                      .orElse("");
+              String wanted = situation.fill(reading.expected(), words);
+              return new Trouble(
+                  Mark.ATTENTION,
+                  words.text("window.step.short-meter", reading.label()),
+                  words.text("window.step.short-meter-because", top, wanted),
+                  "",
+                  words.text("window.step.short-meter-todo"),
+                  locked(step, situation),
+                  reading.id());
+            });
   }
 
   private Trouble trouble(Step step, Bad worst, Situation situation) {

@@ -128,6 +128,19 @@ class MeterTest {
         .isEqualTo(ReadingVerdict.DOUBTFUL);
     assertThat(verdict(with(shipped(), new MeterChosen(SIMPLE), open), "lead-a-ball"))
         .isEqualTo(ReadingVerdict.GOOD);
+    assertThat(isShort(with(shipped(), new MeterChosen(SHORT), open))).isTrue();
+    assertThat(isShort(with(shipped(), new MeterChosen(SIMPLE), open))).isFalse();
+    ReadingEntered leak = typed("lead-a-ball", "420k", "MΩ");
+    assertThat(isShort(with(shipped(), new MeterChosen(SHORT), leak))).isFalse();
+  }
+
+  private static boolean isShort(Situation situation) {
+    Step step = CHECKLIST.step("heater-insulation").orElseThrow();
+    return Verdicts.isShortOfRange(
+        step.reading("lead-a-ball").orElseThrow(),
+        situation.state().reading(step.id(), "lead-a-ball").orElseThrow(),
+        situation,
+        situation.values(CHECKLIST));
   }
 
   @Test
