@@ -93,6 +93,11 @@ public record InstrumentView(
     return designs;
   }
 
+  /** Where files of a teacher's own may lie, the first winning: the instrument, its workspace. */
+  public static List<Path> ownFolders(Path instrument) {
+    return ChecklistFiles.ownFolders(instrument);
+  }
+
   /** What verdicts and gates depend on, at a time. */
   public Situation situation(OffsetDateTime now) {
     return new Situation(state, designs, now, meters);

@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import faintwind.guide.Step.Picture;
+import faintwind.job.InstrumentView;
 import faintwind.message.Messages;
 import faintwind.report.card.StepCard;
 import faintwind.ui.StepView.Probes;
@@ -8,6 +9,7 @@ import faintwind.ui.StepView.ReadingLine;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -21,6 +23,7 @@ import javafx.scene.layout.VBox;
 /** The margin of a step: drawing, why, what good looks like, clock, photos, who signs. */
 final class StepAside {
   private static final double PHOTO_WIDTH_PX = 96;
+  private static final double OWN_PICTURE_PX = 300;
 
   private final Desk desk;
   private final Messages words;
@@ -28,7 +31,7 @@ final class StepAside {
   private final Acts acts;
   private final VBox column = new VBox();
   private Optional<Picture> shownPicture = Optional.empty();
-  private Optional<PictureView> drawing = Optional.empty();
+  private Optional<Node> drawing = Optional.empty();
   private Optional<Probes> shownProbes = Optional.empty();
   private Optional<PictureView> tips = Optional.empty();
   private Optional<StepView.Aside> shown = Optional.empty();
@@ -82,7 +85,7 @@ final class StepAside {
     shown = Optional.of(aside);
     if (!aside.picture().equals(shownPicture)) {
       shownPicture = aside.picture();
-      drawing = aside.picture().flatMap(p -> PictureView.of(p.file(), p.shows()));
+      drawing = aside.picture().flatMap(this::picture);
     }
     if (!aside.card().equals(shownCard)) {
       shownCard = aside.card();
@@ -110,6 +113,30 @@ final class StepAside {
     }
     aside.photos().ifPresent(photos -> add(photos(photos)));
     add(paper());
+  }
+
+  /** A picture of the teacher's own checklist, or one of the program's. */
+  private Optional<Node> picture(Picture wanted) {
+    for (Path folder : InstrumentView.ownFolders(instrument.folder())) {
+      Path file = folder.resolve("checklist").resolve("pictures").resolve(wanted.file());
+      Optional<PictureView> drawn = PictureView.ofFile(file, wanted.shows());
+      if (drawn.isPresent()) {
+        return drawn.map(view -> view);
+      }
+      if (wanted.file().endsWith(".png") && Files.isRegularFile(file)) {
+        return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
+      }
+    }
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> view);
+  }
+
+  private static ImageView photo(Path file, String shows, double width_px) {
+    ImageView view =
+        new ImageView(new Image(file.toUri().toString(), 2 * width_px, 0, true, true, true));
+    view.setFitWidth(width_px);
+    view.setPreserveRatio(true);
+    view.setAccessibleText(shows);
+    return view;
   }
 
   private static Node withWords(Node picture, String shows) {
@@ -150,13 +177,9 @@ final class StepAside {
     pictures.getStyleClass().add("photos");
     for (String file : photos.kept()) {
       Path path = instrument.folder().resolve(file);
-      Image image = new Image(path.toUri().toString(), 2 * PHOTO_WIDTH_PX, 0, true, true, true);
-      ImageView view = new ImageView(image);
-      view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
-      view.setFitWidth(PHOTO_WIDTH_PX);
-      view.setPreserveRatio(true);
       String wanted = photos.wanted().isEmpty() ? file : photos.wanted();
-      view.setAccessibleText(words.text("window.step.photo-kept", wanted));
+      ImageView view = photo(path, words.text("window.step.photo-kept", wanted), PHOTO_WIDTH_PX);
+      view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
       pictures.getChildren().add(view);
     }
     Button add = new Button(words.text("window.step.add-photo"));

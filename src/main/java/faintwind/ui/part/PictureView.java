@@ -2,6 +2,8 @@ package faintwind.ui.part;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
@@ -48,6 +50,23 @@ public final class PictureView extends Region {
     } catch (IOException | XMLStreamException e) {
       // Drawings are part of the program, and a test reads them all: a bad one is a broken build.
       throw new IllegalStateException("drawing " + file, e);
+    }
+  }
+
+  /**
+   * A drawing of somebody's own, in the same part of SVG; empty where it is not there or cannot be
+   * understood.
+   *
+   * @param shows what it shows, in words
+   */
+  public static Optional<PictureView> ofFile(Path file, String shows) {
+    if (!Files.isRegularFile(file)) {
+      return Optional.empty();
+    }
+    try (InputStream in = Files.newInputStream(file)) {
+      return Optional.of(new PictureView(in, shows));
+    } catch (IOException | XMLStreamException | IllegalArgumentException e) {
+      return Optional.empty();
     }
   }
 
@@ -109,7 +128,10 @@ public final class PictureView extends Region {
   private void element(XMLStreamReader xml, Deque<Group> open) throws XMLStreamException {
     switch (xml.getLocalName()) {
       case "svg" -> {
-        String[] box = Objects.requireNonNull(xml.getAttributeValue(null, "viewBox")).split(" ", 4);
+        String[] box = String.valueOf(xml.getAttributeValue(null, "viewBox")).split(" ", 4);
+        if (box.length < 4) {
+          throw new IllegalArgumentException("viewBox = " + String.join(" ", box));
+        }
         width = Double.parseDouble(box[2]);
         height = Double.parseDouble(box[3]);
       }
