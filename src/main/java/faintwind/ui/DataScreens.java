@@ -1,10 +1,14 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.KeepRuns;
+import faintwind.job.PlanTurntable;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
@@ -52,10 +56,35 @@ final class DataScreens {
             model,
             cautionReadBy(desk, instrument),
             event -> instrument.enter(enter -> enter.acknowledgeOnScreen(TurntableScreen.CAUTION)))
+        .withPlan(new TurntablePlanView(desk, plan(desk, instrument)))
         .withLive(
             new LiveStart(
                 desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)))
         .screen();
+  }
+
+  /** The planner, with the plan kept last. */
+  private static TurntablePlanModel plan(Desk desk, OpenInstrument instrument) {
+    TurntablePlanModel model =
+        new TurntablePlanModel(
+            desk.words(),
+            desk.background(),
+            new TurntablePlanModel.Ways(
+                () -> PlanTurntable.response(instrument.folder(), OffsetDateTime.now(desk.clock())),
+                planned ->
+                    instrument.enter(
+                        enter -> PlanTurntable.keep(instrument.folder(), planned, enter)),
+                name -> desk.files().save(desk.words().text("turntable.plan.sheet"), name),
+                instrument.name()));
+    InstrumentState state = instrument.state();
+    desk.background()
+        .runQuietly(
+            watch -> PlanTurntable.kept(instrument.folder(), state),
+            kept ->
+                kept.fold((plan, notes) -> plan, problems -> Optional.<PlannedSession>empty())
+                    .ifPresent(model::show),
+            broke -> {});
+    return model;
   }
 
   /** The formula of the runs kept last, or the one in force; a fit that goes on is found again. */

@@ -34,6 +34,7 @@ public final class TurntableModel {
   private final ReadOnlyObjectWrapper<Optional<LiveTableModel>> live =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Optional<Next> offered = Optional.empty();
+  private Optional<Next> planning = Optional.empty();
   private boolean cautionRead;
 
   /**
@@ -126,6 +127,12 @@ public final class TurntableModel {
   /** Says what to do while there are no runs, in place of bringing them in. */
   public void offer(Next now) {
     offered = Optional.of(now);
+    say();
+  }
+
+  /** Says what to do while the planner is open; empty once it is not. */
+  public void planning(Optional<Next> now) {
+    planning = now;
     say();
   }
 
@@ -226,6 +233,8 @@ public final class TurntableModel {
       next.set(live.get().get().next().get());
     } else if (!cautionRead) {
       next.set(Next.say(Mark.BLOCKED, words.text("turntable.next.caution")));
+    } else if (planning.isPresent()) {
+      next.set(planning.get());
     } else if (now.refused()) {
       next.set(
           Next.say(Mark.BLOCKED, words.text("turntable.next.refused"))

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.collections.ListChangeListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -40,6 +41,7 @@ public final class TurntableScreen {
   @FXML private VBox head;
   @FXML private VBox live;
   @FXML private VBox body;
+  @FXML private Hyperlink wayPlan;
   @FXML private Hyperlink wayLive;
   @FXML private Hyperlink wayFile;
   @FXML private Hyperlink wayTyped;
@@ -83,6 +85,22 @@ public final class TurntableScreen {
       bring.getChildren().setAll(liveStart.node());
     }
     return this;
+  }
+
+  /** With a planner; it needs no arm that is safe yet. */
+  TurntableScreen withPlan(TurntablePlanView plan) {
+    wayPlan.setVisible(true);
+    wayPlan.setManaged(true);
+    wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
+    bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
+    plan.next().addListener((property, was, now) -> sayPlan(plan));
+    return this;
+  }
+
+  /** While the planner is open it has the Next line. */
+  private void sayPlan(TurntablePlanView plan) {
+    boolean open = bring.getChildren().contains(plan.node());
+    model.planning(open ? Optional.of(plan.next().getValue()) : Optional.empty());
   }
 
   /** While a session is turned it has the sheet and the path to itself. */
