@@ -66,7 +66,8 @@ public final class FieldRows {
       if (row.flags().contains(flag)) {
         open.put(flag, new Stretch(last == null ? t : last.from_s(), t));
       } else if (last != null) {
-        of(flag).add(last);
+        // a row stands for the time until the next
+        of(flag).add(new Stretch(last.from_s(), t));
         open.remove(flag);
       }
     }

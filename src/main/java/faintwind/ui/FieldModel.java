@@ -194,8 +194,10 @@ public final class FieldModel {
   private Next sayLook(LookAtLog.Looked look) {
     Act act = new Act("field-save", words.text("field.next.save.act"), this::save);
     FieldRows rows = look.rows();
-    boolean care =
-        !rows.stretches(SpeedFlag.POWER).isEmpty() || !rows.stretches(SpeedFlag.GAP).isEmpty();
+    // switching the heater on at the start of a log is no fault
+    boolean power =
+        rows.stretches(SpeedFlag.POWER).stream().anyMatch(s -> s.from_s() > rows.time_s(0));
+    boolean care = power || !rows.stretches(SpeedFlag.GAP).isEmpty();
     String sentence = words.text(care ? "field.next.care" : "field.next.save");
     long count = look.summary().rows();
     return Next.say(care ? Mark.ATTENTION : Mark.DONE, sentence, act)

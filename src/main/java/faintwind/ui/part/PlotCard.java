@@ -118,7 +118,7 @@ public final class PlotCard extends VBox {
   private void say(String words) {
     if (!getChildren().contains(reading)) {
       summary = getAccessibleText();
-      getChildren().add(reading);
+      getChildren().add(0, reading); // at the head: the foot of a tall plot may be out of sight
     }
     reading.setText(words);
     setAccessibleText(words);
