@@ -1,6 +1,8 @@
 package faintwind.files;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -12,6 +14,9 @@ import java.util.regex.Pattern;
  * thousands mark, no unit, no NaN.
  */
 final class NumberCell {
+  /** Enough for any clock, and short of the digits that only binary fractions have. */
+  private static final MathContext SHOWN = new MathContext(9);
+
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
 
@@ -45,8 +50,8 @@ final class NumberCell {
 
   /** A number as short as it goes, for a message. */
   static String shown(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e15
-        ? String.valueOf((long) value)
+    return Double.isFinite(value)
+        ? new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString()
         : String.valueOf(value);
   }
 

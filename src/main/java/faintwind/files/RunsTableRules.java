@@ -78,6 +78,9 @@ final class RunsTableRules {
       return Optional.empty();
     }
     if (from_s > signal.last_s() || to_s < signal.first_s()) {
+      if (clockUnit(signal, from_s, to_s, row.where().atColumn("from_s"), problems)) {
+        return Optional.empty();
+      }
       problems.error(
           "runs.window-outside", row.where().atColumn("from_s"), span(from_s, to_s), first, last);
       return Optional.empty();
@@ -106,6 +109,11 @@ final class RunsTableRules {
     double step_s = (signal.last_s() - signal.first_s()) / (signal.size() - 1);
     String first = NumberCell.shown(signal.first_s());
     String last = NumberCell.shown(signal.last_s());
+    boolean outside = arm.spinStart_s() > signal.last_s() || arm.spinStop_s() < signal.first_s();
+    Where start = row.where().atColumn("spin_start_s");
+    if (outside && clockUnit(signal, arm.spinStart_s(), arm.spinStop_s(), start, problems)) {
+      return;
+    }
     if (arm.spinStart_s() < signal.first_s() - 2 * step_s || arm.spinStart_s() > signal.last_s()) {
       String found = NumberCell.shown(arm.spinStart_s());
       problems.error("runs.spin-outside", row.where().atColumn("spin_start_s"), found, first, last);
@@ -122,6 +130,31 @@ final class RunsTableRules {
           NumberCell.shown(arm.turnsTime_s().value()),
           NumberCell.shown(spin_s));
     }
+  }
+
+  /**
+   * Times that lie outside a recording but inside it by another unit of its clock.
+   *
+   * @return whether they do; the problem then says so
+   */
+  private static boolean clockUnit(
+      Series signal, double from_s, double to_s, Where place, ProblemList problems) {
+    boolean minutes = inside(signal, from_s / 60) && inside(signal, to_s / 60);
+    boolean milliseconds = inside(signal, from_s * 1000) && inside(signal, to_s * 1000);
+    if (minutes == milliseconds) {
+      return false;
+    }
+    problems.error(
+        minutes ? "runs.clock-in-minutes" : "runs.clock-in-ms",
+        place,
+        span(from_s, to_s),
+        NumberCell.shown(signal.first_s()),
+        NumberCell.shown(signal.last_s()));
+    return true;
+  }
+
+  private static boolean inside(Series signal, double t_s) {
+    return !Double.isFinite(t_s) || (t_s >= signal.first_s() && t_s <= signal.last_s());
   }
 
   /** What the runs must have in common, and how many they must be. */

@@ -10,16 +10,19 @@ import java.util.function.Predicate;
 /**
  * Where the uncertainty of a speed comes from. With every prior a standard normal one, the
  * covariance C of a fit is the sum over all that went in; the share of one prior r in the variance
- * of a speed with gradient g is (gᵀ C e_r)². What is left is the recordings' own.
+ * of a speed with gradient g is (gᵀ C e_r)². What is left is the recordings' own. What the carried
+ * air was given beyond the curvature (see {@link CarriedShare}) is its own.
  */
 final class Budget {
   private final FitResult fit;
   private final double[][] unit;
   private final double[] slopes;
+  private final double[] beyond;
 
   Budget(FitResult fit) {
     this.fit = fit;
-    this.unit = fit.solution().optimum().unitCovariance();
+    this.unit = fit.solution().optimum().curvatureCovariance();
+    this.beyond = fit.solution().optimum().beyondCurvature();
     this.slopes = fit.setup().unknowns().slopes(fit.solution().optimum().point());
   }
 
@@ -31,6 +34,7 @@ final class Budget {
                 speed_m_s, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
     double[] through = new double[unit.length];
     double total = 0;
+    double more = 0;
     for (int i = 0; i < unit.length; i++) {
       for (int j = 0; j < gradient.length; j++) {
         through[i] += unit[i][j] * gradient[j] * slopes[j];
@@ -38,6 +42,7 @@ final class Budget {
     }
     for (int j = 0; j < gradient.length; j++) {
       total += gradient[j] * slopes[j] * through[j];
+      more += gradient[j] * slopes[j] * beyond[j];
     }
     int losses = fit.setup().layout().losses();
     double radius = of(through, 0, name -> name.startsWith("radius "));
@@ -53,7 +58,10 @@ final class Budget {
     List<BudgetShare> shares = new ArrayList<>();
     add(shares, "budget.radius", radius);
     add(shares, "budget.runs", runs);
-    add(shares, "budget.carried", carried + allowance(gradient, FormAllowance::carried));
+    add(
+        shares,
+        "budget.carried",
+        carried + more * more + allowance(gradient, FormAllowance::carried));
     add(shares, "budget.delays", delays);
     add(shares, "budget.published", published);
     add(shares, "budget.chain", chain);
@@ -62,6 +70,15 @@ final class Budget {
     shares.sort(Comparator.comparingDouble(BudgetShare::u_m_s).reversed());
     double least = shares.get(0).u_m_s() * 0.03;
     return shares.stream().filter(s -> s.u_m_s() >= least).toList();
+  }
+
+  /** One share at one speed; 0 where it falls away. */
+  double of(String source, double speed_m_s) {
+    return at(speed_m_s).stream()
+        .filter(s -> s.source().equals(source))
+        .mapToDouble(BudgetShare::u_m_s)
+        .findFirst()
+        .orElse(0);
   }
 
   private double of(double[] through, int from, Predicate<String> which) {

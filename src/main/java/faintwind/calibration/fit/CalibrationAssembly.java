@@ -33,7 +33,7 @@ public final class CalibrationAssembly {
     Evidence evidence =
         new Evidence(
             ResidualReport.of(fit),
-            RunOutcomes.of(fit, set, Diagnosis.whyNot(fit, set)),
+            RunOutcomes.of(fit, set, Diagnosis.whyNot(fit)),
             choice.leftOut(),
             choice.candidates(),
             monteCarlo);

@@ -13,8 +13,8 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * recordings allow, not by the likeliest alone. Near nothing, or where rise and decay are quick,
  * the sum of squares is far from a parabola in the share: its curvature at the least would state a
  * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least;
- * mean and variance are taken with the weights exp(−cost/2) of these (profile likelihood times
- * prior; see Pawitan 2001, from memory), and the fit is put to that mean.
+ * the weights exp(−cost/2) of these (profile likelihood times prior; see Pawitan 2001, from memory)
+ * give a median and the mean square about it, and the fit is put to that median.
  */
 final class CarriedShare {
   private static final Optimiser ALONG = new Optimiser(60, 1e-4);
@@ -56,7 +56,7 @@ final class CarriedShare {
     this.index = setup.layout().carriedShare();
   }
 
-  /** The optimum moved to the mean share, with the share's whole variance in its covariance. */
+  /** The optimum moved to the median share, with the share's whole variance in its covariance. */
   static Optimiser.Optimum settle(
       Setup setup, RunProblem problem, Optimiser.Optimum least, BooleanSupplier cancelled) {
     if (!setup.carriedShown() || setup.statedShare()) {
@@ -125,25 +125,31 @@ final class CarriedShare {
     return nearest;
   }
 
-  /** Mean and variance over the shares, the cost between them by a cubic spline. */
+  /** Median, and mean square about it, over the shares; the cost between them by a cubic spline. */
   private double[] moments() {
     double[] shares = points.stream().mapToDouble(p -> p.share).toArray();
     double[] costs = points.stream().mapToDouble(p -> p.cost).toArray();
     double least = Arrays.stream(costs).min().orElseThrow();
     PolynomialSplineFunction cost = new SplineInterpolator().interpolate(shares, costs);
-    double weight = 0;
-    double sum = 0;
-    double squares = 0;
-    double from = shares[0];
-    double width = (shares[shares.length - 1] - from) / CELLS;
+    double width = (shares[shares.length - 1] - shares[0]) / CELLS;
+    double[] weights = new double[CELLS];
     for (int k = 0; k < CELLS; k++) {
-      double share = from + (k + 0.5) * width;
-      double w = Math.exp(0.5 * Math.min(0, least - cost.value(share)));
-      weight += w;
-      sum += w * share;
-      squares += w * share * share;
+      double share = shares[0] + (k + 0.5) * width;
+      weights[k] = Math.exp(0.5 * Math.min(0, least - cost.value(share)));
     }
-    double mean = sum / weight;
-    return new double[] {mean, squares / weight - mean * mean};
+    double all = Arrays.stream(weights).sum();
+    int half = 0;
+    double below = weights[0];
+    while (below < 0.5 * all) {
+      below += weights[++half];
+    }
+    double over = (below - 0.5 * all) / weights[half];
+    double median = shares[0] + (half + 1 - over) * width;
+    double squares = 0;
+    for (int k = 0; k < CELLS; k++) {
+      double away = shares[0] + (k + 0.5) * width - median;
+      squares += weights[k] / all * away * away;
+    }
+    return new double[] {median, squares};
   }
 }

@@ -33,7 +33,7 @@ final class Contradictions {
               SignalCheck.text(speed)));
     }
     int moved = fit.setup().speedColumns().size();
-    int contradicting = Diagnosis.contradicting(fit, set).size();
+    int contradicting = Diagnosis.contradicting(fit).size();
     if (moved >= 3 && contradicting > MOST_CONTRADICTING * moved) {
       found.add(
           Problem.error(

@@ -27,7 +27,7 @@ public final class Diagnosis {
   /** Every warning a person should know. */
   public static List<Problem> warnings(FitResult fit, RunSet set) {
     List<Problem> found = new ArrayList<>(RecordingNotes.of(fit, set));
-    for (LeftOut run : contradicting(fit, set)) {
+    for (LeftOut run : contradicting(fit)) {
       found.add(contradiction(run, fit, set));
     }
     wild(fit)
@@ -75,8 +75,8 @@ public final class Diagnosis {
   }
 
   /** Moved runs that the others contradict. */
-  static List<LeftOut> contradicting(FitResult fit, RunSet set) {
-    return ModelChoice.leftOut(fit, set).stream()
+  static List<LeftOut> contradicting(FitResult fit) {
+    return ModelChoice.leftOut(fit).stream()
         .filter(
             r -> {
               double off = Math.abs(r.foretold_m_s() - r.speed_m_s());
@@ -88,7 +88,7 @@ public final class Diagnosis {
   private static Problem contradiction(LeftOut run, FitResult fit, RunSet set) {
     double ratio = run.foretold_m_s() / run.speed_m_s();
     String percent = SignalCheck.text(100 * (ratio - 1));
-    for (LeftOut other : contradicting(fit, set)) {
+    for (LeftOut other : contradicting(fit)) {
       boolean swapped =
           !other.run().equals(run.run())
               && Math.abs(run.foretold_m_s() / other.speed_m_s() - 1) < 0.06
@@ -130,15 +130,16 @@ public final class Diagnosis {
   }
 
   /** Runs that were not used or got less weight: bundle key of the reason by run. */
-  static Map<String, String> whyNot(FitResult fit, RunSet set) {
+  static Map<String, String> whyNot(FitResult fit) {
     Map<String, String> why = new HashMap<>();
     wild(fit).keySet().forEach(run -> why.put(run, "why.wild.weighted"));
-    contradicting(fit, set).forEach(run -> why.put(run.run(), "why.contradicts"));
+    contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
+    fit.setup().freed().forEach(run -> why.put(run, "why.contradicts"));
     return why;
   }
 
   /** Whether runs contradict each other: the job then ends with code 4. */
-  public static boolean runsContradict(FitResult fit, RunSet set) {
-    return !contradicting(fit, set).isEmpty();
+  public static boolean runsContradict(FitResult fit) {
+    return !fit.setup().freed().isEmpty() || !contradicting(fit).isEmpty();
   }
 }

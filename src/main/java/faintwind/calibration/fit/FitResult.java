@@ -65,6 +65,11 @@ public final class FitResult {
     return solution.runScatter();
   }
 
+  /** Degrees of freedom of the scatter between runs. */
+  double runFreedom() {
+    return RunScatter.freedom(setup);
+  }
+
   /** Signal unit, chain, thermocouple and scale. */
   public SignalPath signal() {
     return setting.signal();

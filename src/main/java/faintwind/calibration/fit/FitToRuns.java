@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.RunSet;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
@@ -7,7 +8,9 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
@@ -18,6 +21,10 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  */
 public final class FitToRuns {
   private static final int ROUNDS = 4;
+
+  /** Runs whose speed must be left to make a fit. */
+  private static final int LEAST_COUNTING = 2;
+
   private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
@@ -52,13 +59,20 @@ public final class FitToRuns {
     Setup setup = new Setup(setting, model);
     RunProblem problem = setup.problem();
     double[] start = bestStart(setup, problem, cancelled);
-    return refine(setting, setup, problem, start, cancelled);
+    return withoutContradicting(refine(setting, setup, problem, start, cancelled), cancelled);
   }
 
   /** The same from the expected start only, for runners-up. */
   static FitResult fitFromExpected(
       Setting setting, ResponseModel model, BooleanSupplier cancelled) {
+    return fitFromExpected(setting, model, Set.of(), cancelled);
+  }
+
+  /** The same with the speed of these runs left out, as in the fit it is compared with. */
+  static FitResult fitFromExpected(
+      Setting setting, ResponseModel model, Set<String> freed, BooleanSupplier cancelled) {
     Setup setup = new Setup(setting, model);
+    setup.free(freed);
     RunProblem problem = setup.problem();
     double[] start = new double[setup.unknowns().size()];
     problem.whiten(start, Wander.FIRST);
@@ -109,6 +123,23 @@ public final class FitToRuns {
     problem.integrate(settled.point());
     return new FitResult(
         setting, setup, problem, new FitResult.Solution(settled, wander, scatter, deviance));
+  }
+
+  /** Runs whose speed contradicts the others are freed of it, and the fit is made again. */
+  private static FitResult withoutContradicting(FitResult fit, BooleanSupplier cancelled) {
+    Setup setup = fit.setup();
+    Set<String> off =
+        Diagnosis.contradicting(fit).stream()
+            .map(LeftOut::run)
+            .filter(setup::counts)
+            .collect(Collectors.toSet());
+    long counting = setup.speedColumns().keySet().stream().filter(setup::counts).count();
+    if (off.isEmpty() || counting - off.size() < LEAST_COUNTING) {
+      return fit;
+    }
+    double[] values = fit.values();
+    setup.free(off);
+    return refine(fit.setting(), setup, fit.problem(), setup.unknowns().convert(values), cancelled);
   }
 
   private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {

@@ -45,13 +45,17 @@ public final class ModelChoice {
     }
     Setting setting = Setting.of(set);
     List<FitResult> fits = new ArrayList<>();
-    fits.add(FitToRuns.fit(setting, new PhysicsShaped(setting.referenceAir()), cancelled));
+    FitResult usual = FitToRuns.fit(setting, new PhysicsShaped(setting.referenceAir()), cancelled);
+    fits.add(usual);
     for (String model : OTHERS) {
       fits.add(
           FitToRuns.fitFromExpected(
-              setting, ResponseModel.of(model, setting.referenceAir()), cancelled));
+              setting,
+              ResponseModel.of(model, setting.referenceAir()),
+              usual.setup().freed(),
+              cancelled));
     }
-    FitResult chosen = best(fits, set);
+    FitResult chosen = best(fits);
     List<Problem> contradictions = Contradictions.of(chosen, set);
     if (!contradictions.isEmpty()) {
       return Checked.refused(contradictions);
@@ -59,18 +63,18 @@ public final class ModelChoice {
     List<Candidate> candidates = new ArrayList<>();
     for (FitResult fit : fits) {
       candidates.add(
-          new Candidate(fit.model(), aicc(fit), foretold_rms(leftOut(fit, set)), fit == chosen));
+          new Candidate(fit.model(), aicc(fit), foretold_rms(leftOut(fit)), fit == chosen));
     }
     candidates.sort(Comparator.comparingDouble(Candidate::aicc));
-    return Checked.ok(new Choice(chosen, leftOut(chosen, set), candidates));
+    return Checked.ok(new Choice(chosen, leftOut(chosen), candidates));
   }
 
-  private static FitResult best(List<FitResult> fits, RunSet set) {
+  private static FitResult best(List<FitResult> fits) {
     FitResult chosen = fits.get(0);
     for (FitResult fit : fits) {
       boolean likelier = aicc(fit) < aicc(chosen) - CLEARLY;
       boolean foretells =
-          foretold_rms(leftOut(fit, set)) < BETTER_FORETOLD * foretold_rms(leftOut(chosen, set));
+          foretold_rms(leftOut(fit)) < BETTER_FORETOLD * foretold_rms(leftOut(chosen));
       if (likelier && foretells) {
         chosen = fit;
       }
@@ -97,11 +101,11 @@ public final class ModelChoice {
    * fit as one prior, so leaving it out is a deletion in closed form: with estimate e, variance v
    * and prior variance s², it is e/(1 − v/s²) with variance 1/(1/v − 1/s²).
    */
-  static List<LeftOut> leftOut(FitResult fit, RunSet set) {
+  static List<LeftOut> leftOut(FitResult fit) {
     List<LeftOut> found = new ArrayList<>();
     double[] values = fit.values();
     double[][] covariance = fit.covariance();
-    for (Run run : set.runs()) {
+    for (Run run : fit.setting().heated()) {
       Integer column = fit.setup().speedColumns().get(run.name());
       if (column == null) {
         continue;

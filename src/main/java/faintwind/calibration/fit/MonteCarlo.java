@@ -47,9 +47,7 @@ public final class MonteCarlo {
   public static MonteCarloSummary summary(
       FitResult fit, List<double[]> draws, int failed, long seed) {
     double[] ratios =
-        COMPARED.stream()
-            .mapToDouble(u -> u_m_s(fit, draws, u) / (Verdict.u95_m_s(fit, u) / Verdict.K95))
-            .toArray();
+        COMPARED.stream().mapToDouble(u -> u_m_s(fit, draws, u) / Verdict.u_m_s(fit, u)).toArray();
     return new MonteCarloSummary(draws.size(), failed, seed, Spikes.median(ratios));
   }
 

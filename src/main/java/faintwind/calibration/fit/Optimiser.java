@@ -87,6 +87,12 @@ public final class Optimiser {
      * columns scaled to unit length.
      */
     public double[][] unitCovariance() {
+      double[][] covariance = curvatureCovariance();
+      return widened < 0 ? covariance : widened(covariance);
+    }
+
+    /** The same without any other variance that was given to a variable. */
+    double[][] curvatureCovariance() {
       int p = point.length;
       double[] scale = new double[p];
       RealMatrix scaled = jacobian.copy();
@@ -105,7 +111,24 @@ public final class Optimiser {
           covariance[i][j] /= scale[i] * scale[j];
         }
       }
-      return widened < 0 ? covariance : widened(covariance);
+      return covariance;
+    }
+
+    /**
+     * One standard deviation of what a variable was given beyond its curvature, and how all others
+     * move with it; zeros where nothing was.
+     */
+    double[] beyondCurvature() {
+      double[] along = new double[point.length];
+      if (widened >= 0) {
+        double[] with = curvatureCovariance()[widened];
+        double old = with[widened];
+        double factor = Math.sqrt(Math.max(0, variance - old)) / old;
+        for (int i = 0; i < along.length; i++) {
+          along[i] = factor * with[i];
+        }
+      }
+      return along;
     }
 
     /** C + (v − c) C e (C e)ᵀ / c², c the old variance and v the new one (Sherman and Morrison). */

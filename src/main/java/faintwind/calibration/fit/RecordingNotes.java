@@ -29,6 +29,17 @@ final class RecordingNotes {
       supply(run, fit, found);
       leak(run, fit, found);
     }
+    if (fit.signal().supply_V().isEmpty()) {
+      RestPower.odd(fit)
+          .forEach(
+              (run, off) ->
+                  found.add(
+                      Problem.warning(
+                          off < 0 ? "fit.supply-sagged" : "fit.supply-rose",
+                          Where.run(run),
+                          SignalCheck.text(Math.abs(100 * off)),
+                          SignalCheck.text(Math.abs(50 * off)))));
+    }
     warmUp(fit, found);
     return found;
   }

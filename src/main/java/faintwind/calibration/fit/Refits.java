@@ -23,6 +23,7 @@ public final class Refits {
 
   private final FitResult fit;
   private final RunProblem problem;
+  private final double[] beyond;
   private final List<double[]> predicted = new ArrayList<>();
   private final List<double[]> white = new ArrayList<>();
 
@@ -30,6 +31,7 @@ public final class Refits {
   public Refits(FitResult fit) {
     this.fit = fit;
     this.problem = fit.setup().problem().withWeightsOf(fit.problem());
+    this.beyond = fit.solution().optimum().beyondCurvature();
     problem.integrate(fit.solution().optimum().point());
     for (int k = 0; k < problem.tracks().size(); k++) {
       predicted.add(problem.predicted(k).clone());
@@ -83,10 +85,19 @@ public final class Refits {
     problem.replace(drawn, zeros, targets);
     try {
       Optimiser.Optimum optimum = QUICK.minimise(problem::linearise, point, cancelled);
-      return Optional.of(formula(optimum.point(), random));
+      return Optional.of(formula(withBeyond(optimum.point(), random), random));
     } catch (MathIllegalStateException noMinimum) {
       return Optional.empty();
     }
+  }
+
+  /** Adds what the carried air was given beyond the curvature at the fitted point. */
+  private double[] withBeyond(double[] x, SplittableRandom random) {
+    double step = random.nextGaussian();
+    for (int i = 0; i < x.length; i++) {
+      x[i] += step * beyond[i];
+    }
+    return x;
   }
 
   private double[] formula(double[] x, SplittableRandom random) {

@@ -15,6 +15,11 @@ final class RunScatter {
 
   private RunScatter() {}
 
+  /** Degrees of freedom of the scatter: the runs, and what the expectation is worth, less one. */
+  static double freedom(Setup setup) {
+    return Math.max(1, setup.speedColumns().size() + WORTH - 1);
+  }
+
   /**
    * Settles the priors of the run speeds from a fit.
    *
@@ -24,6 +29,9 @@ final class RunScatter {
     double sum = WORTH * EXPECTED * EXPECTED;
     double count = WORTH;
     for (Map.Entry<String, Integer> run : setup.speedColumns().entrySet()) {
+      if (!setup.counts(run.getKey())) {
+        continue;
+      }
       int i = run.getValue();
       double stated = setup.statedSpread(run.getKey());
       double spread = Math.hypot(stated, before);
@@ -35,6 +43,9 @@ final class RunScatter {
     }
     double scatter = Math.sqrt(sum / count);
     for (Map.Entry<String, Integer> run : setup.speedColumns().entrySet()) {
+      if (!setup.counts(run.getKey())) {
+        continue;
+      }
       int i = run.getValue();
       double spread = Math.hypot(setup.statedSpread(run.getKey()), scatter);
       double weight = weight(values[i] * values[i] / (spread * spread));

@@ -91,6 +91,11 @@ record Setting(
         Optional.empty());
   }
 
+  /** The runs with the heater on, file by file. */
+  List<Run> heated() {
+    return files.stream().flatMap(file -> file.runs().stream()).toList();
+  }
+
   private static Optional<String> letter(RunSet set) {
     return set.chain()
         .thermocouple()

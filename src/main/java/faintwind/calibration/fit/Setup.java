@@ -12,8 +12,10 @@ import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.TypeLetter;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Turns a setting and a model into the unknowns and tracks of a fit. The priors stated here are
@@ -44,12 +46,16 @@ final class Setup {
 
   static final double FIRST_RUN_SCATTER = 0.01;
 
+  /** Spread of a speed that does not count. */
+  private static final double FREE_SPREAD = 3;
+
   private final Setting setting;
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
   private boolean statedShare;
   private final List<Track> tracks = new ArrayList<>();
   private final List<ZeroReading> zeros = new ArrayList<>();
+  private final Set<String> freed = new HashSet<>();
   private final Map<String, Integer> speedColumns = new HashMap<>();
   private final Map<String, Double> statedSpread = new HashMap<>();
   private final Map<Double, Integer> radiusColumns = new HashMap<>();
@@ -273,6 +279,30 @@ final class Setup {
 
   private int run(String name) {
     return unknowns.add(Unknown.log(name, RUN_S, U_RUN));
+  }
+
+  /**
+   * Leaves the speed of runs that contradict the others to their recordings: their arm's speed no
+   * longer counts.
+   */
+  void free(Set<String> runs) {
+    freed.addAll(runs);
+    for (String run : runs) {
+      Integer column = speedColumns.get(run);
+      if (column != null) {
+        unknowns.replace(column, Unknown.linear("speed " + run, 0, FREE_SPREAD));
+      }
+    }
+  }
+
+  /** Runs whose own speed does not count. */
+  Set<String> freed() {
+    return Set.copyOf(freed);
+  }
+
+  /** Whether a run's own speed counts. */
+  boolean counts(String run) {
+    return !freed.contains(run);
   }
 
   private int speedColumn(String run, double stated) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** What the recordings themselves show before any fit: sign, ceiling, clock, heat. */
 final class SignalCheck {
@@ -43,21 +44,51 @@ final class SignalCheck {
   /** Spins whose time on the file's clock cannot be that of the counted turns. */
   static List<Problem> clocks(RunSet set) {
     List<Problem> found = new ArrayList<>();
-    for (Run run : set.runs()) {
-      if (run.arm().isPresent()) {
-        ArmTurning arm = run.arm().get();
-        double ratio = (arm.spinStop_s() - arm.spinStart_s()) / arm.turnsTime_s().value();
-        if (ratio < CLOCK_LOW || ratio > CLOCK_HIGH) {
-          found.add(
-              Problem.error(
-                  clockId(ratio),
-                  Where.run(run.name()),
-                  text(arm.spinStop_s() - arm.spinStart_s()),
-                  text(arm.turnsTime_s().value())));
-        }
+    List<Run> spins = set.runs().stream().filter(r -> r.arm().isPresent()).toList();
+    for (Run run : spins) {
+      double ratio = ratio(run, run);
+      Optional<Run> other = exchangedWith(run, spins);
+      if (other.isPresent()) {
+        found.add(clock("fit.turns-exchanged", run, other.get().name()));
+      } else if (ratio < CLOCK_LOW || ratio > CLOCK_HIGH) {
+        found.add(clock(clockId(ratio), run, ""));
       }
     }
     return found;
+  }
+
+  private static Problem clock(String id, Run run, String other) {
+    ArmTurning arm = run.arm().orElseThrow();
+    return Problem.error(
+        id,
+        Where.run(run.name()),
+        text(arm.spinStop_s() - arm.spinStart_s()),
+        text(arm.turnsTime_s().value()),
+        other);
+  }
+
+  /** Time of a spin on the file's clock over the time of the turns counted in another run. */
+  private static double ratio(Run spin, Run counted) {
+    ArmTurning arm = spin.arm().orElseThrow();
+    double lasted_s = arm.spinStop_s() - arm.spinStart_s();
+    return lasted_s / counted.arm().orElseThrow().turnsTime_s().value();
+  }
+
+  /**
+   * The run with which this one changed its counted turns: one of the two cannot be as written, and
+   * exchanged both agree closely.
+   */
+  private static Optional<Run> exchangedWith(Run run, List<Run> spins) {
+    return spins.stream()
+        .filter(other -> !other.name().equals(run.name()))
+        .filter(other -> Math.min(ratio(run, run), ratio(other, other)) < CLOCK_LOW)
+        .filter(other -> agrees(ratio(run, other)) && agrees(ratio(other, run)))
+        .filter(other -> !agrees(ratio(run, run)) && !agrees(ratio(other, other)))
+        .findFirst();
+  }
+
+  private static boolean agrees(double ratio) {
+    return ratio > 0.98 && ratio < 1.2;
   }
 
   private static String clockId(double ratio) {

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit;
 
+import faintwind.calibration.CoverageFactor;
 import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.response.AirPoint;
@@ -14,9 +15,7 @@ public final class Verdict {
   static final List<Double> SPEEDS =
       List.of(0.03, 0.05, 0.07, 0.1, 0.15, 0.2, 0.3, 0.5, 0.7, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0);
 
-  /** Coverage factor for 95 % of a normal distribution (JCGM 100:2008 G.1). */
-  static final double K95 = 1.96;
-
+  private static final double NORMAL = CoverageFactor.of(Double.POSITIVE_INFINITY);
   private static final double AVERAGE_S = 30;
   private static final double SHARE_AT_FLOOR = 0.5;
   private static final double LOWEST_FLOOR_M_S = 0.02;
@@ -48,13 +47,35 @@ public final class Verdict {
 
   /** Expanded uncertainty of a speed read at rest, by the covariance of the fit, m/s. */
   public static double u95_m_s(FitResult fit, double speed_m_s) {
-    return K95
-        * fit.formula()
-            .u_steady_m_s(
-                speed_m_s,
-                fit.signal().supply_V(),
-                fit.setting().referenceAir(),
-                fit.formulaFit().covariance());
+    double u = u_m_s(fit, speed_m_s);
+    double freedom = fit.runFreedom();
+    double runs = new Budget(fit).of("budget.runs", speed_m_s);
+    return u * factor(u, runs, freedom);
+  }
+
+  /** Standard uncertainty of a speed read at rest, by the covariance of the fit, m/s. */
+  static double u_m_s(FitResult fit, double speed_m_s) {
+    return fit.formula()
+        .u_steady_m_s(
+            speed_m_s,
+            fit.signal().supply_V(),
+            fit.setting().referenceAir(),
+            fit.formulaFit().covariance());
+  }
+
+  /**
+   * Coverage factor of a speed: the scatter between the runs is estimated from few of them, all
+   * else counts as known (Welch and Satterthwaite, JCGM 100:2008, G.4).
+   */
+  private static double factor(double u, double runs, double freedom) {
+    if (!(runs > 0) || !Double.isFinite(u * u)) {
+      return NORMAL;
+    }
+    double scattered = Math.min(u, runs);
+    double rest = Math.sqrt(u * u - scattered * scattered);
+    return CoverageFactor.of(
+        CoverageFactor.effectiveFreedom(
+            new double[] {scattered, rest}, new double[] {freedom, Double.POSITIVE_INFINITY}));
   }
 
   /** Time from 10 to 90 % of a small change of the signal: ln 9 over the ball's own rate. */
@@ -76,8 +97,8 @@ public final class Verdict {
       double delta = formula.steadyDelta_K(speed, supply, air);
       double[] loss = formula.lossAndSlopes(speed, delta, air);
       double random = randomLoss(fit, formula) * loss[0] / loss[1];
-      double calibration = u95_m_s(fit, speed) / K95;
-      if (K95 * Math.hypot(random, calibration) <= SHARE_AT_FLOOR * speed) {
+      double calibration = u95_m_s(fit, speed);
+      if (Math.hypot(NORMAL * random, calibration) <= SHARE_AT_FLOOR * speed) {
         return speed;
       }
     }

@@ -90,6 +90,51 @@ class FaultsAreNamedTest {
   }
 
   @Test
+  void countedTurnsExchangedBetweenTwoRunsNameBothEachWithTheOther() {
+    RunSet faulty =
+        FaultyRuns.each(
+            HEALTHY, r -> FaultyRuns.turnsExchanged(r, HEALTHY.runs(), "spin01", "spin06"));
+    Checked<Choice> checked = ModelChoice.choose(faulty, () -> false);
+    assertThat(checked.problems())
+        .filteredOn(p -> p.id().equals("fit.turns-exchanged"))
+        .extracting(p -> p.where().run().orElse("") + " " + p.details().get(1))
+        .containsExactlyInAnyOrder("spin01 spin06", "spin06 spin01");
+  }
+
+  @Test
+  void aContradictingRunIsLeftOutAsItsEntrySays() {
+    RunSet faulty =
+        FaultyRuns.each(HEALTHY, FaultyRuns.run("spin04", r -> FaultyRuns.turned(r, 1.25)));
+    FitResult fit = SampleRuns.value(FitToRuns.fit(faulty, () -> false));
+    RunSet without = FaultyRuns.only(HEALTHY, r -> !r.name().equals("spin04"));
+    FitResult clean = SampleRuns.value(FitToRuns.fit(without, () -> false));
+    assertThat(fit.setup().freed()).containsExactly("spin04");
+    assertThat(RunOutcomes.of(fit, faulty, Diagnosis.whyNot(fit)))
+        .filteredOn(outcome -> !outcome.used())
+        .extracting(faintwind.calibration.RunOutcome::run)
+        .containsExactly("spin04");
+    assertThat(SampleRuns.rms(SampleRuns.probe("bench-b", fit)))
+        .isCloseTo(
+            SampleRuns.rms(SampleRuns.probe("bench-b", clean)),
+            org.assertj.core.api.Assertions.within(0.006));
+  }
+
+  @Test
+  void supplyThatSaggedUnrecordedInOneRunIsNamed() {
+    double offset = 0.26;
+    Found found =
+        found(
+            r -> {
+              Run unrecorded = FaultyRuns.withoutSupply(r);
+              return r.name().equals("spin03")
+                  ? FaultyRuns.signal(unrecorded, (t, s) -> offset + 0.95 * (s - offset))
+                  : unrecorded;
+            });
+    assertThat(found.idsOf("spin03")).contains("fit.supply-sagged");
+    assertThat(found.accusedRuns()).containsExactly("spin03");
+  }
+
+  @Test
   void draughtInTheStillRunIsNamed() {
     Random random = new Random(5);
     double[] wander = {0};
@@ -133,7 +178,7 @@ class FaultsAreNamedTest {
     FitResult fit = SampleRuns.value(FitToRuns.fit(faulty, () -> false));
     assertThat(SampleRuns.rms(SampleRuns.probe("bench-b", fit))).isLessThan(0.02);
     assertThat(Diagnosis.warnings(fit, faulty).stream().map(Problem::id)).contains("fit.spikes");
-    assertThat(Diagnosis.contradicting(fit, faulty)).isEmpty();
+    assertThat(Diagnosis.contradicting(fit)).isEmpty();
   }
 
   @Test

@@ -124,6 +124,42 @@ final class FaultyRuns {
         .orElse(run);
   }
 
+  /** The row of one run with the counted turns and their time of another. */
+  static Run turnsExchanged(Run run, List<Run> runs, String first, String second) {
+    String other = run.name().equals(first) ? second : run.name().equals(second) ? first : "";
+    return runs.stream()
+        .filter(r -> r.name().equals(other))
+        .findFirst()
+        .map(
+            r -> {
+              ArmTurning arm = run.arm().orElseThrow();
+              ArmTurning wrong =
+                  new ArmTurning(
+                      arm.radius_m(),
+                      r.arm().orElseThrow().turns(),
+                      r.arm().orElseThrow().turnsTime_s(),
+                      arm.spinStart_s(),
+                      arm.spinStop_s(),
+                      arm.swirlShare());
+              return with(run, run.recording(), Optional.of(wrong));
+            })
+        .orElse(run);
+  }
+
+  static Run withoutSupply(Run run) {
+    Recording old = run.recording();
+    Recording bare =
+        new Recording(
+            old.unit(),
+            old.signal(),
+            old.air_K(),
+            old.pressure_Pa(),
+            old.relativeHumidity(),
+            Optional.empty(),
+            old.start());
+    return with(run, bare, run.arm());
+  }
+
   static Run cut(Run run, double from_s, double to_s) {
     return with(run, run.recording().window(from_s, to_s), run.arm());
   }
