@@ -1,11 +1,16 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.guide.Caution;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Step;
+import faintwind.job.BenchSource;
+import faintwind.job.PlanText;
+import faintwind.job.PlanTurntable;
 import faintwind.job.RehearsalPlan;
 import faintwind.message.Problem;
+import faintwind.record.InstrumentState;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.Mark;
@@ -16,6 +21,9 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /**
@@ -33,6 +41,9 @@ final class LiveStart {
   private final Consumer<Next> offer;
   private final VBox box = new VBox();
   private final VBox parts = new VBox();
+  private final VBox problems = new VBox();
+  private int filledAt = -1;
+  private boolean filledOpen;
   private final ChangeListener<OpenInstrument.Standpoint> changed = (p, was, now) -> fill();
 
   /**
@@ -72,12 +83,15 @@ final class LiveStart {
     instrument.now().removeListener(changed);
   }
 
-  /** What is set up once the arm is safe: the plan, the source of readings. */
-  VBox parts() {
-    return parts;
-  }
-
+  /** Time alone changes nothing here, and must not take away what is being typed. */
   private void fill() {
+    int entries = instrument.state().lines().size();
+    boolean open = instrument.rehearsal() || gate().open();
+    if (entries == filledAt && open == filledOpen) {
+      return;
+    }
+    filledAt = entries;
+    filledOpen = open;
     box.getChildren().clear();
     if (instrument.rehearsal()) {
       fillRehearsal();
@@ -155,13 +169,17 @@ final class LiveStart {
             }));
   }
 
+  private Gate.Answer gate() {
+    return instrument.checklist().gates().contains(Gate.FIRST_SPIN)
+        ? Gate.check(instrument.checklist(), Gate.FIRST_SPIN, situation())
+        : new Gate.Answer(List.of());
+  }
+
   private void fillMeasured() {
-    Gate.Answer gate =
-        instrument.checklist().gates().contains(Gate.FIRST_SPIN)
-            ? Gate.check(instrument.checklist(), Gate.FIRST_SPIN, situation())
-            : new Gate.Answer(List.of());
+    Gate.Answer gate = gate();
     if (gate.open()) {
       box.getChildren().add(parts);
+      lookForPlan();
     } else {
       box.getChildren().add(Rows.words(text("turntable.live.locked"), "tell", "semibold"));
       for (Problem reason : gate.reasons()) {
@@ -175,6 +193,91 @@ final class LiveStart {
                   () -> desk.go().accept(Place.MAKE)));
     }
     box.getChildren().add(Words.link("turntable-rehearse", text("window.home.rehearse"), rehearse));
+  }
+
+  /** The plan kept last; without one there is nothing to follow. */
+  private void lookForPlan() {
+    InstrumentState state = instrument.state();
+    desk.background()
+        .entry(
+            watch -> PlanTurntable.kept(instrument.folder(), state),
+            kept ->
+                kept.fold(
+                    (plan, notes) -> {
+                      fillParts(plan);
+                      return true;
+                    },
+                    problems -> {
+                      say(problems);
+                      return false;
+                    }),
+            answers.failed());
+  }
+
+  private void fillParts(Optional<PlannedSession> kept) {
+    parts.getChildren().clear();
+    if (kept.isEmpty()) {
+      parts.getChildren().add(Rows.words(text("turntable.live.no-plan"), "tell"));
+      return;
+    }
+    PlannedSession plan = kept.get();
+    TextField source = new TextField();
+    source.setId("live-source");
+    source.setPrefColumnCount(28);
+    source.setAccessibleText(text("turntable.live.source"));
+    Label name = Words.label(text("turntable.live.source"), "semibold");
+    name.setLabelFor(source);
+    HBox row =
+        new HBox(
+            source,
+            Words.button(
+                "live-begin", text("turntable.live.begin"), () -> record(plan, source.getText())));
+    row.getStyleClass().add("ways");
+    parts
+        .getChildren()
+        .addAll(
+            Rows.words(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
+            name,
+            row,
+            Rows.soft(text("turntable.live.source-example")),
+            problems);
+  }
+
+  private void record(PlannedSession plan, String source) {
+    parts.setDisable(true);
+    desk.background()
+        .run(
+            watch -> BenchSource.open(source.strip(), Optional.empty()),
+            opened -> {
+              parts.setDisable(false);
+              opened.fold(
+                  (input, notes) -> {
+                    tables.record(
+                        instrument.folder(),
+                        input,
+                        BenchSource.prepare(plan, input.head().unit()),
+                        answers);
+                    return true;
+                  },
+                  refused -> {
+                    say(refused);
+                    return false;
+                  });
+            },
+            broke -> {
+              parts.setDisable(false);
+              problems
+                  .getChildren()
+                  .setAll(
+                      Rows.problems(
+                          List.of(DiskWords.say(broke, desk.words())), true, desk.words()));
+            });
+  }
+
+  private void say(List<Problem> all) {
+    problems
+        .getChildren()
+        .setAll(Rows.problems(all.stream().map(desk.words()::line).toList(), true, desk.words()));
   }
 
   private String said(Problem reason) {
