@@ -15,6 +15,7 @@ import faintwind.ui.part.Next;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -153,7 +154,10 @@ public final class TurntableModel {
                     TypedRuns.write(value.recording(), value.spins(), OptionalDouble.empty());
                 return new Written(table, ReadRuns.read(table));
               },
-              written -> show(written.table(), written.read()),
+              written -> {
+                show(written.table(), written.read());
+                ask(notes);
+              },
               broke -> broke(value.recording(), broke));
           return true;
         },
@@ -162,6 +166,15 @@ public final class TurntableModel {
           say();
           return false;
         });
+  }
+
+  /** Adds questions about what was typed to what the table itself says. */
+  private void ask(List<Problem> notes) {
+    View now = view.get();
+    List<String> all = new ArrayList<>(lines(notes));
+    all.addAll(now.problems());
+    view.set(new View(now.table(), now.runs(), all, now.refused()));
+    say();
   }
 
   private record Written(Path table, Checked<RunSet> read) {}

@@ -5,6 +5,7 @@ import faintwind.calibration.plan.DataWay;
 import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.job.PlanText;
 import faintwind.ui.TurntablePlanModel.Figure;
@@ -15,6 +16,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
@@ -51,6 +54,16 @@ final class TurntablePlanView {
   /** What to do now. */
   ObservableValue<Next> next() {
     return model.next();
+  }
+
+  /** Whether there is a plan. */
+  ObservableBooleanValue planned() {
+    return Bindings.createBooleanBinding(() -> model.shown().isPresent(), model.view());
+  }
+
+  /** The spins of the plan that is shown. */
+  List<PlannedSpin> spins() {
+    return model.shown().map(Plan::spins).orElse(List.of());
   }
 
   private Node numbers() {

@@ -8,6 +8,7 @@ import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.NumberField;
+import faintwind.ui.part.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +95,21 @@ public final class TurntableScreen {
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
     bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
     plan.next().addListener((property, was, now) -> sayPlan(plan));
+    Hyperlink follow =
+        Words.link("turntable-typed-follow", text("turntable.typed.follow"), () -> follow(plan));
+    follow.visibleProperty().bind(plan.planned());
+    follow.managedProperty().bind(plan.planned());
+    typedBox.getChildren().add(1, follow);
     return this;
+  }
+
+  /** Lays out a row for each planned spin. */
+  private void follow(TurntablePlanView plan) {
+    int before = model.typed().rows().size();
+    model.typed().follow(plan.spins());
+    for (int i = before; i < model.typed().rows().size(); i++) {
+      showRow(i);
+    }
   }
 
   /** While the planner is open it has the Next line. */
@@ -238,7 +253,13 @@ public final class TurntableScreen {
         .getSelectionModel()
         .selectedIndexProperty()
         .addListener((property, was, now) -> row.direction().set(direction(now.intValue())));
+    row.direction().addListener((property, was, now) -> select(direction, now));
+    select(direction, row.direction().get());
     typedGrid.add(direction, names.size(), index + 1);
+  }
+
+  private static void select(ComboBox<String> box, Optional<Direction> direction) {
+    box.getSelectionModel().select(direction.map(d -> d == Direction.CW ? 1 : 2).orElse(0));
   }
 
   private static Optional<Direction> direction(int index) {

@@ -1,6 +1,10 @@
 package faintwind.ui;
 
+import faintwind.calibration.ArmTurning;
 import faintwind.calibration.Direction;
+import faintwind.calibration.Uncertain;
+import faintwind.calibration.plan.NotedSpins;
+import faintwind.calibration.plan.PlannedSpin;
 import faintwind.job.TypedRuns;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
@@ -8,6 +12,8 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.ui.part.NumberModel;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,10 +25,14 @@ import javafx.collections.ObservableList;
 
 /** The spins of one staircase recording as a person noted them, row by row. */
 public final class TypedRunsModel {
+  /** A count may begin or end a little outside what was noted of the turning, s. */
+  private static final double COUNT_BEYOND_S = 5;
+
   private final Messages words;
   private final ObservableList<Row> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<Path>> recording =
       new SimpleObjectProperty<>(Optional.empty());
+  private List<PlannedSpin> planned = List.of();
 
   /** One spin, each number as typed. */
   public static final class Row {
@@ -71,8 +81,9 @@ public final class TypedRunsModel {
       return List.of(radius, turns, time, start, stop);
     }
 
+    /** The radius alone, taken over from the row before or from a plan, makes no row. */
     boolean isEmpty() {
-      return fields().stream().allMatch(f -> f.typed().get().isBlank());
+      return List.of(turns, time, start, stop).stream().allMatch(f -> f.typed().get().isBlank());
     }
   }
 
@@ -111,6 +122,30 @@ public final class TypedRunsModel {
     rows.add(row);
   }
 
+  /**
+   * Rows for the spins of a plan: radius and direction as planned, the rest to be typed as it
+   * happened. What was typed already stays.
+   */
+  public void follow(List<PlannedSpin> spins) {
+    planned = List.copyOf(spins);
+    for (int i = 0; i < spins.size(); i++) {
+      if (i == rows.size()) {
+        rows.add(new Row(words));
+      }
+      Row row = rows.get(i);
+      PlannedSpin spin = spins.get(i);
+      if (row.isEmpty()) {
+        row.radius().set(plain(1000 * spin.radius_m().value()));
+        row.direction().set(Optional.of(spin.direction()));
+      }
+      row.turns().remark().set(words.text("turntable.typed.planned", spin.turns()));
+    }
+  }
+
+  private static String plain(double value) {
+    return BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros().toPlainString();
+  }
+
   /** The numbers, or every field that is missing or not a number. Empty rows are left out. */
   public Checked<Noted> read() {
     List<Problem> problems = new ArrayList<>();
@@ -127,8 +162,24 @@ public final class TypedRunsModel {
       problems.add(Problem.error("turntable.typed.no-spin", Where.NOWHERE, ""));
     }
     return problems.isEmpty()
-        ? Checked.ok(new Noted(recording.get().orElseThrow(), spins))
+        ? Checked.ok(new Noted(recording.get().orElseThrow(), spins), questions(spins))
         : Checked.refused(problems);
+  }
+
+  private List<Problem> questions(List<TypedRuns.Spin> spins) {
+    return NotedSpins.questions(
+        planned,
+        spins.stream()
+            .map(
+                spin ->
+                    new ArmTurning(
+                        Uncertain.of(spin.radius_mm() / 1000),
+                        spin.turns(),
+                        Uncertain.of(spin.turnsTime_s()),
+                        spin.start_s(),
+                        spin.stop_s(),
+                        Optional.empty()))
+            .toList());
   }
 
   private Optional<TypedRuns.Spin> read(Row row, int number, List<Problem> problems) {
@@ -151,10 +202,49 @@ public final class TypedRunsModel {
         values[i] = amount.get().value();
       }
     }
+    if (whole) {
+      whole = possible(values, number, names, problems);
+    }
     return whole
         ? Optional.of(
             new TypedRuns.Spin(
                 values[0], values[1], values[2], values[3], values[4], row.direction().get()))
         : Optional.empty();
+  }
+
+  /** Nothing of a spin is negative, it stops after it starts, and its turns lie within it. */
+  private static boolean possible(
+      double[] values, int number, List<String> names, List<Problem> problems) {
+    boolean possible = true;
+    for (int i = 0; i < values.length; i++) {
+      boolean start = i == 3;
+      if (start ? values[i] < 0 : values[i] <= 0) {
+        problems.add(
+            Problem.error(
+                "turntable.typed.not-positive",
+                Where.NOWHERE.atLine(number).atColumn(names.get(i)),
+                plain(values[i])));
+        possible = false;
+      }
+    }
+    double lasted_s = values[4] - values[3];
+    if (possible && lasted_s <= 0) {
+      problems.add(
+          Problem.error(
+              "turntable.typed.stop-first",
+              Where.NOWHERE.atLine(number).atColumn(names.get(4)),
+              plain(values[4]),
+              plain(values[3])));
+      possible = false;
+    } else if (possible && values[2] > lasted_s + COUNT_BEYOND_S) {
+      problems.add(
+          Problem.error(
+              "turntable.typed.count-longer",
+              Where.NOWHERE.atLine(number).atColumn(names.get(2)),
+              plain(values[2]),
+              plain(lasted_s)));
+      possible = false;
+    }
+    return possible;
   }
 }

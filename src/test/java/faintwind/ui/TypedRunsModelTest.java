@@ -2,12 +2,17 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.Direction;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunSet;
+import faintwind.calibration.Uncertain;
+import faintwind.calibration.plan.Beat;
+import faintwind.calibration.plan.PlannedSpin;
 import faintwind.job.ReadRuns;
 import faintwind.job.TypedRuns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,6 +87,68 @@ class TypedRunsModelTest {
     Path second = TypedRuns.write(recording, List.of(spin), OptionalDouble.empty());
     assertThat(second).isNotEqualTo(first);
     assertThat(first).exists();
+  }
+
+  private static PlannedSpin spin(int number, double radius_m, int perMinute) {
+    return new PlannedSpin(
+        number,
+        Uncertain.of(radius_m, 0.001),
+        new Beat(perMinute, 4),
+        20,
+        number % 2 == 0 ? Direction.CCW : Direction.CW,
+        0.001);
+  }
+
+  @Test
+  void planGivesRadiusAndDirectionAndLeavesTheRestBlank() {
+    model.follow(List.of(spin(1, 0.3, 60), spin(2, 0.6, 60)));
+    assertThat(model.rows()).hasSize(2);
+    assertThat(model.rows().get(1).radius().typed().get()).isEqualTo("600");
+    assertThat(model.rows().get(1).direction().get()).contains(Direction.CCW);
+    assertThat(model.rows().get(1).turns().typed().get()).isEmpty();
+    assertThat(model.rows().get(1).turns().remark().get()).isEqualTo("planned 20");
+    model.recording().set(Optional.of(SESSION));
+    assertThat(model.read().problems())
+        .extracting(Problem::id)
+        .containsExactly("turntable.typed.no-spin");
+  }
+
+  @Test
+  void exchangedRadiiAreAskedAboutNotRefused() {
+    model.follow(List.of(spin(1, 0.3, 60), spin(2, 0.6, 60), spin(3, 0.6, 100)));
+    model.recording().set(Optional.of(SESSION));
+    type(0, "600", "20", "80", "3000", "3100");
+    type(1, "300", "20", "80", "3300", "3400");
+    type(2, "600", "20", "48", "3600", "3700");
+    assertThat(model.read().isOk()).isTrue();
+    assertThat(model.read().problems())
+        .extracting(Problem::id)
+        .containsExactly("plan.noted-exchanged");
+  }
+
+  @Test
+  void speedFarFromThePlannedOneIsAskedAbout() {
+    model.follow(List.of(spin(1, 0.3, 60)));
+    model.recording().set(Optional.of(SESSION));
+    type(0, "300", "10", "80", "3000", "3100");
+    assertThat(model.read().problems()).extracting(Problem::id).containsExactly("plan.noted-speed");
+  }
+
+  @Test
+  void negativeCountsAndTimesTurnedRoundAreRefused() {
+    model.recording().set(Optional.of(SESSION));
+    type(0, "600", "-10", "60", "3000", "3600");
+    model.addRow();
+    type(1, "600", "10", "60", "3600", "3000");
+    model.addRow();
+    type(2, "600", "10", "900", "3000", "3600");
+    assertThat(model.read().isOk()).isFalse();
+    assertThat(model.read().problems())
+        .extracting(p -> p.id() + " " + p.where().column().orElse(""))
+        .containsExactly(
+            "turntable.typed.not-positive turns",
+            "turntable.typed.stop-first spin_stop_s",
+            "turntable.typed.count-longer turns_time_s");
   }
 
   private static <T> T value(Checked<T> read) {
