@@ -13,7 +13,11 @@ import faintwind.physics.BallPair;
 import faintwind.physics.Constants;
 import faintwind.physics.FilmAir;
 import faintwind.physics.HeatBalance;
+import faintwind.physics.Heating;
+import faintwind.physics.PairCourse;
 import faintwind.physics.Radiation;
+import faintwind.physics.Ranged;
+import faintwind.physics.SphereConvection;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
@@ -37,6 +41,14 @@ class ConvectionPublishedTest {
       case "churchill_turbulent" -> churchillTurbulent(row.number("Ra"), row.number("Pr")).value();
       case "gr", "grid_churchill", "grid_whitaker" -> grid(row);
       case "radiation" -> Radiation.coefficient_W_m2K(row.number("eps"), row.number("T"));
+      case "mixed" ->
+          SphereConvection.mixed(
+                  Ranged.inside(row.number("forced")), Ranged.inside(row.number("natural")))
+              .value();
+      case "excess" ->
+          row.number("P")
+              / (row.number("h") * new Ball(row.number("D"), 1, 0, List.of()).area_m2());
+      case "ex_followed" -> CopperBall.followed_K(row.number("t"));
       case "biot" ->
           new Ball(row.number("D"), 1, 0, List.of()).biot(row.number("h"), row.number("k"));
       default ->
@@ -79,6 +91,19 @@ class ConvectionPublishedTest {
     private static final double RE = 10 * 0.01 / 15.36e-6;
     private static final double NU = whitaker(RE, 0.709, 181.6e-7 / 197.8e-7).value();
     private static final double H = NU * 0.0258 / 0.01;
+
+    /** Excess after a time, by the integration that warm-up and cool-down use. */
+    static double followed_K(double time_s) {
+      Ball ball = new Ball(0.01, 8933 * Math.PI / 6 * 1e-6 * 387, 0, List.of());
+      PairCourse.Loss loss = (excess_K, speed_m_s) -> H * ball.area_m2() * excess_K;
+      return new PairCourse(BallPair.equal(ball), loss, loss)
+          .follow(
+              new PairCourse.Point(0, 75 - 23, 0),
+              t -> new PairCourse.Drive(Heating.OFF, 10),
+              List.of(time_s))
+          .get(0)
+          .heated_K();
+    }
 
     static double step(String what) {
       return switch (what) {

@@ -1,12 +1,18 @@
 package faintwind.published;
 
+import faintwind.files.DesignFile;
 import faintwind.files.Library;
+import faintwind.message.Checked;
+import faintwind.physics.Ball;
 import faintwind.physics.Constants;
+import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.BatteryRun;
 import faintwind.physics.design.BatteryType;
 import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.ColourCode;
 import faintwind.physics.design.Deposit;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignSheet;
 import faintwind.physics.design.ESeries;
 import faintwind.physics.design.Hydrogen;
 import faintwind.physics.design.Interval;
@@ -19,10 +25,12 @@ import faintwind.physics.design.ThermocoupleType;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.design.Wire;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
@@ -47,7 +55,11 @@ class PartsPublishedTest {
       case "nearest" -> series(row).nearest_ohm(row.number("ohm"));
       case "colour" -> marking(row).ohm();
       case "colour_tolerance" -> marking(row).tolerance();
-      case "power" -> 1e3 * row.number("V") * row.number("V") / row.number("R");
+      case "power", "heater_V" -> sheet(row);
+      case "lumped_tau" -> lumped(row);
+      case "battery_mAh_low", "battery_mAh_high" -> capacity(row);
+      case "conductor_ohm_km" ->
+          1e3 * catalogue.wire(row.text("wire")).orElseThrow().resistance_ohm_m().high();
       case "derating" -> 1e3 * style(row).allowed_W(row.number("t") + Constants.ZERO_C_K);
       case "altitude_derating" -> fullStyle().allowed_W(300, row.number("z"));
       case "battery_mA" -> 1e3 * BatteryRun.current_A(supply(row, 400), row.number("load") / 1e3);
@@ -58,6 +70,54 @@ class PartsPublishedTest {
       case "rpm", "rpm_in_range", "ball_g" -> making(row);
       default -> row.what().startsWith("tc_") ? type(row) : plating(row);
     };
+  }
+
+  /** The whole way: design file, sheet, quantity. */
+  private double sheet(PublishedRow row) {
+    String cable =
+        row.what().equals("heater_V")
+            ? ", \"cable\": \"copper-28awg\", \"cable_length_m\": " + row.number("m")
+            : "";
+    String text =
+        ("{\"format\": \"faintwind-design/1\", \"ball\": {\"metal\": \"copper\","
+                + " \"diameter_mm\": 12.7}, \"heater\": {\"resistance_ohm\": %s},"
+                + " \"supply\": {\"voltage_V\": %s%s}, \"sense\": {\"thermocouple\": \"K\","
+                + " \"logger\": \"logger-24bit-256mV\"}}")
+            .formatted(row.number("R"), row.number("V"), cable);
+    DesignSheet sheet = DesignSheet.of(((Checked.Ok<Design>) parsed(text)).value());
+    return row.what().equals("power")
+        ? 1e3 * sheet.quantity("heater_power_W").orElseThrow().value().nominal()
+        : sheet.quantity("heater_voltage_V").orElseThrow().value().nominal();
+  }
+
+  private Checked<Design> parsed(String text) {
+    try {
+      return DesignFile.parse(text, catalogue);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** ρ·c·D/(6·h) of a solid ball: its heat capacity over h times its surface. */
+  private double lumped(PublishedRow row) {
+    Metal metal = metal(row);
+    double d = row.number("D");
+    BallDesign ball =
+        new BallDesign(
+            metal,
+            catalogue.coats().get(0),
+            Interval.exact(d),
+            new BallDesign.Bore(1e-9, OptionalDouble.empty(), OptionalDouble.empty()),
+            Optional.empty());
+    double c = metal.specificHeat_J_kgK().nominal();
+    double capacity = ball.heatCapacity_J_K(OptionalDouble.empty(), new BallDesign.Sizes(d, c));
+    return capacity / (row.number("h") * new Ball(d, capacity, 0, List.of()).area_m2());
+  }
+
+  private double capacity(PublishedRow row) {
+    Interval charge_C =
+        catalogue.battery(row.text("battery")).orElseThrow().charge_C(row.number("mA") / 1e3);
+    return (row.what().endsWith("low") ? charge_C.low() : charge_C.high()) / 3.6;
   }
 
   private static ESeries series(PublishedRow row) {
