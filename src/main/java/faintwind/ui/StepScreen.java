@@ -5,12 +5,8 @@ import faintwind.job.PrintSteps.Wanted;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.GateList;
 import faintwind.ui.part.Next;
-import faintwind.ui.part.NumberModel;
-import faintwind.ui.part.ReadingRow;
 import faintwind.ui.part.Words;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.value.ObservableValue;
@@ -25,14 +21,13 @@ import javafx.scene.layout.VBox;
 public final class StepScreen implements Screen {
   private final Desk desk;
   private final StepModel model;
-  private final StepReadings typing;
   private final OpenInstrument instrument;
   private final PhotoQuestion photo;
   private final StepPrinting printing;
   private final PathView path;
   private final StepAside aside;
   private final VBox sheet;
-  private final Map<String, ReadingRow> rows = new LinkedHashMap<>();
+  private final StepRows rows;
   private String shownStep = "";
   private boolean shownCovered;
   private Optional<StepView.Trouble> shownTrouble = Optional.empty();
@@ -57,17 +52,17 @@ public final class StepScreen implements Screen {
     printing = new StepPrinting(desk, instrument);
     this.instrument = instrument;
     model = new StepModel(desk, instrument, () -> photo.ask(this.currentStep()));
-    typing = new StepReadings(model, desk.words());
     path = new PathView(desk.words(), model::open);
     sheet = FxScreen.load(this, desk.words(), VBox.class);
     aside = new StepAside(desk, instrument, asideActs());
+    rows = new StepRows(model, desk.words(), readings, line -> aside.showProbes(Optional.of(line)));
     sheet.setOnDragOver(PhotoQuestion::over);
     sheet.setOnDragDropped(event -> photo.drop(model.stepId(), event));
     aside.node().setOnDragOver(PhotoQuestion::over);
     aside.node().setOnDragDropped(event -> photo.drop(model.stepId(), event));
     model.view().addListener((property, was, now) -> show(now));
     model.stages().addListener((property, was, now) -> path.show(now));
-    model.focusWanted().addListener((property, was, now) -> focus(now));
+    model.focusWanted().addListener((property, was, now) -> rows.focus(now));
     model.benchLines().addListener((property, was, now) -> showBench());
     path.show(model.stages().get());
     show(model.view().get());
@@ -114,16 +109,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public Optional<Node> firstFocus() {
-    boolean typing = readingTable.isVisible();
-    return typing ? firstReading() : Focus.first(sheet);
-  }
-
-  private Optional<Node> firstReading() {
-    return rows.values().stream()
-        .filter(row -> row.field().text().getText().isEmpty())
-        .findFirst()
-        .or(() -> rows.values().stream().findFirst())
-        .map(row -> row.field().text());
+    return readingTable.isVisible() ? rows.first() : Focus.first(sheet);
   }
 
   @Override
@@ -138,12 +124,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public void correct() {
-    rows.forEach(
-        (id, row) -> {
-          if (row.field().text().isFocused()) {
-            typing.beginCorrection(id);
-          }
-        });
+    rows.correctFocused();
   }
 
   private StepAside.Acts asideActs() {
@@ -284,51 +265,13 @@ public final class StepScreen implements Screen {
     present(calculator, !covered && !calculator.getChildren().isEmpty());
   }
 
-  /** Rows stay while the step stays, so that the focus and what is being typed are kept. */
   private void showReadings(StepView view, boolean covered) {
     if (!shownStep.equals(model.stepId())) {
       shownStep = model.stepId();
-      rows.clear();
-      readings.getChildren().clear();
-      typing.begin();
-      for (StepView.ReadingLine line : view.readings()) {
-        NumberModel number = typing.add(line);
-        ReadingRow row =
-            new ReadingRow(line.id(), line.label(), line.expected(), number, desk.words());
-        rows.put(line.id(), row);
-        row.field()
-            .text()
-            .focusedProperty()
-            .addListener(
-                (property, was, now) -> {
-                  if (now) {
-                    aside.showProbes(Optional.of(line));
-                  }
-                });
-        readings.getChildren().add(row);
-      }
+      rows.begin(view);
     }
-    for (StepView.ReadingLine line : view.readings()) {
-      typing.show(line);
-      ReadingRow row = rows.get(line.id());
-      if (row != null) {
-        row.show(line.answer().mark(), line.answer().verdict(), typing.keptWords(line));
-        row.showEarlier(line.earlier().stream().map(StepScreen::earlier).toList());
-      }
-    }
+    rows.show(view);
     present(readingTable, !covered && !view.readings().isEmpty());
-  }
-
-  private static Node earlier(StepView.Earlier earlier) {
-    if (earlier.struck().isEmpty()) {
-      return Words.label(earlier.text(), "fine", "soft");
-    }
-    VBox both =
-        new VBox(
-            Words.label(earlier.text(), "fine", "struck"),
-            Words.label(earlier.struck(), "fine", "soft"));
-    both.getStyleClass().add("earlier-struck");
-    return both;
   }
 
   private void showBench() {
@@ -337,15 +280,6 @@ public final class StepScreen implements Screen {
         .getChildren()
         .setAll(takes ? List.of(new BenchCard(model.benchLines().get(), model, desk)) : List.of());
     present(bench, takes);
-  }
-
-  private void focus(String reading) {
-    Optional.ofNullable(rows.get(reading))
-        .ifPresent(
-            row -> {
-              row.field().text().requestFocus();
-              row.field().text().selectAll();
-            });
   }
 
   private static void present(Label label, String text) {
