@@ -24,10 +24,12 @@ public final class SpeedWriter implements Flushable {
   private static final long SCALE = 100_000;
 
   private final OutputStream out;
+  private final boolean replacesOld;
   private final byte[] digits = new byte[32];
 
-  private SpeedWriter(OutputStream out) {
+  private SpeedWriter(OutputStream out, boolean replacesOld) {
     this.out = out;
+    this.replacesOld = replacesOld;
   }
 
   /**
@@ -35,12 +37,12 @@ public final class SpeedWriter implements Flushable {
    * tells when its time was zero, so that the output is a run file with a calendar too.
    */
   public static SpeedWriter begin(OutputStream out, LogColumns columns) throws IOException {
-    SpeedWriter writer = new SpeedWriter(out);
+    SpeedWriter writer = new SpeedWriter(out, hasOld(columns));
     if (columns.start().isPresent()) {
       String start = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(columns.start().get());
       writer.text(LogHead.START + " " + start + "\n");
     }
-    for (String name : columns.names()) {
+    for (String name : passing(columns)) {
       writer.text(RowText.plainOrQuoted(name));
       writer.out.write(',');
     }
@@ -49,16 +51,40 @@ public final class SpeedWriter implements Flushable {
     return writer;
   }
 
-  /** Those of the added columns that a log has already. */
+  /**
+   * Those of the added columns that a log has already and that cannot give way. The speeds that a
+   * live recording ends with can: they are found anew.
+   */
   public static List<String> alreadyIn(LogColumns columns) {
-    return COLUMNS.stream().filter(columns::has).toList();
+    return COLUMNS.stream().filter(passing(columns)::contains).toList();
+  }
+
+  private static List<String> passing(LogColumns columns) {
+    List<String> names = columns.names();
+    int own = names.size() - COLUMNS.size();
+    return hasOld(columns) ? names.subList(0, own) : names;
+  }
+
+  private static boolean hasOld(LogColumns columns) {
+    List<String> names = columns.names();
+    int own = names.size() - COLUMNS.size();
+    return own > 0 && names.subList(own, names.size()).equals(COLUMNS);
+  }
+
+  /** A row's text without the speeds that it ends with. */
+  private static String withoutOld(String row) {
+    int end = row.length();
+    for (int i = 0; i < COLUMNS.size(); i++) {
+      end = row.lastIndexOf(',', end - 1);
+    }
+    return row.substring(0, end);
   }
 
   /** The cells that a conversion adds to a row, without an end of line. */
   public static String cells(SpeedRow speed) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
-      new SpeedWriter(bytes).write("", speed);
+      new SpeedWriter(bytes, false).write("", speed);
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail", e);
     }
@@ -73,7 +99,7 @@ public final class SpeedWriter implements Flushable {
    * @param speed what was found for it
    */
   public void write(String row, SpeedRow speed) throws IOException {
-    text(row);
+    text(replacesOld ? withoutOld(row) : row);
     out.write(',');
     number(speed.speed_m_s());
     out.write(',');

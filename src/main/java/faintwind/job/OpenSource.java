@@ -64,7 +64,7 @@ public final class OpenSource {
         : open.byHeader();
   }
 
-  private static SampleSource source(SourceAddress address, Timekeeper time) {
+  static SampleSource source(SourceAddress address, Timekeeper time) {
     if (address instanceof SourceAddress.Serial serial) {
       return Sources.serial(serial, time);
     } else if (address instanceof SourceAddress.Tcp tcp) {

@@ -74,6 +74,17 @@ public final class Profiles {
     return ProfileFile.parse(ProfileFile.text(profile), profile.name());
   }
 
+  /**
+   * Those for an instrument: its own first, then the shipped ones.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public static List<ImportProfile> allFor(Path instrument) throws IOException {
+    List<ImportProfile> all = new ArrayList<>(all(folderOf(instrument)));
+    all.addAll(shipped());
+    return all;
+  }
+
   /** Where an instrument's own profiles stand. */
   public static Path folderOf(Path instrument) {
     return instrument.resolve(FOLDER);

@@ -50,6 +50,7 @@ final class DataScreens {
     runsTable(instrument).ifPresent(model::open);
     tables.of(instrument.folder()).ifPresent(model::show);
     tables.whenOver(instrument.folder(), model::over);
+    tables.recording(instrument.folder()).whenOver(model::recorded);
     LiveTables.Answers answers = new LiveTables.Answers(model::show, model::over, model::notBegun);
     return new TurntableScreen(
             desk,
@@ -57,6 +58,7 @@ final class DataScreens {
             cautionReadBy(desk, instrument),
             event -> instrument.enter(enter -> enter.acknowledgeOnScreen(TurntableScreen.CAUTION)))
         .withPlan(new TurntablePlanView(desk, plan(desk, instrument)))
+        .withLogger(logger(desk, instrument, tables))
         .withLive(
             new LiveStart(
                 desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)))
@@ -100,14 +102,19 @@ final class DataScreens {
   }
 
   /** A field log by the calibration in force. */
-  static Screen field(Desk desk, OpenInstrument instrument) {
+  static Screen field(Desk desk, OpenInstrument instrument, LiveTables tables) {
     FieldModel model =
         new FieldModel(
             desk.words(),
             desk.background(),
             name -> desk.files().save(desk.words().text("field.next.save.act"), name));
     inForce(instrument).ifPresent(model::useCalibration);
-    return new FieldScreen(desk, model).screen();
+    tables.recording(instrument.folder()).whenOver(model::open);
+    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables)).screen();
+  }
+
+  private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {
+    return new LoggerWays(desk, instrument.folder(), tables.recording(instrument.folder()));
   }
 
   /** Entries are written in the background: what needs the table waits until it is kept. */

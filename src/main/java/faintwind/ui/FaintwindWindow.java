@@ -221,7 +221,7 @@ public final class FaintwindWindow {
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> DataScreens.field(desk, opened);
+      case FIELD -> DataScreens.field(desk, opened, tables);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };

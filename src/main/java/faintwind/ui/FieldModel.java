@@ -1,11 +1,13 @@
 package faintwind.ui;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.Convert;
 import faintwind.job.FieldFindings;
 import faintwind.job.FieldRows;
+import faintwind.job.Listen;
 import faintwind.job.LookAtLog;
 import faintwind.job.OpenCalibration;
 import faintwind.message.Checked;
@@ -31,6 +33,7 @@ public final class FieldModel {
   private final ReadOnlyObjectWrapper<Next> next;
   private Optional<Path> calibrationFile = Optional.empty();
   private String saved = "";
+  private Optional<ImportProfile> profile = Optional.empty();
 
   /**
    * What there is to show.
@@ -94,8 +97,24 @@ public final class FieldModel {
     say();
   }
 
+  /** How a live recording finds its air speed, where a calibration is at hand. */
+  public Optional<Listen.BySpeed> bySpeed() {
+    return view.get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.USUAL));
+  }
+
+  /** A log of a foreign logger, whose lines mean what the profile says. */
+  public void open(Path log, ImportProfile foreign) {
+    profile = Optional.of(foreign);
+    look(log);
+  }
+
   /** Converts a log off the JavaFX thread and shows it; nothing is written. */
   public void open(Path log) {
+    profile = Optional.empty();
+    look(log);
+  }
+
+  private void look(Path log) {
     Optional<Calibration> calibration = view.get().calibration();
     if (calibration.isEmpty()) {
       problem(words.text("field.no-calibration"));
@@ -103,8 +122,9 @@ public final class FieldModel {
     }
     saved = "";
     Calibration by = calibration.get();
-    LookAtLog job =
+    LookAtLog plain =
         new LookAtLog(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    LookAtLog job = profile.map(plain::reading).orElse(plain);
     background.run(
         watch ->
             job.look(log, watch)
@@ -142,8 +162,9 @@ public final class FieldModel {
   }
 
   private void save(Calibration by, Path log, Path target) {
-    Convert job =
+    Convert plain =
         new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    Convert job = profile.map(plain::reading).orElse(plain);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {

@@ -6,6 +6,7 @@ import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Note;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.WhyLink;
+import faintwind.ui.part.Words;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
@@ -25,7 +26,8 @@ public final class FieldScreen {
 
   private final Desk desk;
   private final FieldModel model;
-  private final Screen screen;
+  private final DataScreen screen;
+  private Optional<LoggerWays> logger = Optional.empty();
   private final VBox margin = new VBox();
 
   @FXML private Label title;
@@ -43,6 +45,28 @@ public final class FieldScreen {
         DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
   }
 
+  /** With ways to listen to the logger and to read a foreign log. */
+  FieldScreen withLogger(LoggerWays ways) {
+    logger = Optional.of(ways);
+    fill(model.view().get());
+    if (ways.isListening()) {
+      listen(ways);
+    }
+    return this;
+  }
+
+  private void listen(LoggerWays ways) {
+    ListenPane pane = ways.listening(model::bySpeed);
+    screen.whenLeft(pane::left);
+    bring.getChildren().setAll(pane);
+  }
+
+  private void askForeign(LoggerWays ways) {
+    desk.files()
+        .open(text("field.foreign"), text("listen.file-kind"), "*.*")
+        .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
+  }
+
   /** What the frame shows. */
   public Screen screen() {
     return screen;
@@ -58,6 +82,9 @@ public final class FieldScreen {
     if (now.look().isEmpty()) {
       title.setText(text("field.title.nothing"));
       bring.getChildren().setAll(now.calibration().isEmpty() ? calibrationDrop() : logDrop());
+      if (now.calibration().isPresent()) {
+        logger.ifPresent(this::addWays);
+      }
       now.calibration().ifPresent(this::fillCalibration);
       return;
     }
@@ -79,6 +106,15 @@ public final class FieldScreen {
     another.getStyleClass().add("quiet");
     another.setOnAction(event -> askLog());
     margin.getChildren().add(another);
+  }
+
+  private void addWays(LoggerWays ways) {
+    HBox links =
+        new HBox(
+            Words.link("field-listen", text("field.listen"), () -> listen(ways)),
+            Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
+    links.getStyleClass().add("ways");
+    bring.getChildren().add(links);
   }
 
   private Node logDrop() {

@@ -13,23 +13,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import javafx.beans.binding.Bindings;
-import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.StringProperty;
 import javafx.collections.FXCollections;
 import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /**
  * The first lines of a foreign log, what they are said to mean, and under it what was understood:
@@ -79,7 +73,7 @@ final class ImportPreview extends VBox {
             columns,
             Words.link("import-add-column", words.text("import.add-column"), model::addRow),
             understood,
-            labelled("import-name", "import.name-label", model.name(), 16),
+            Fields.text("import-name", "import.name-label", model.name(), 16, words),
             this.use);
     model.rows().addListener((ListChangeListener<ImportModel.Row>) c -> fill());
     model.view().addListener((p, was, now) -> show(now));
@@ -102,9 +96,9 @@ final class ImportPreview extends VBox {
   }
 
   private Node beginFrom(List<ImportProfile> profiles) {
-    ComboBox<ImportProfile> choice = new ComboBox<>(FXCollections.observableList(profiles));
+    ComboBox<ImportProfile> choice = new ComboBox<>(FXCollections.observableArrayList(profiles));
     choice.setId("import-begin");
-    choice.setConverter(shown(ImportProfile::name));
+    choice.setConverter(Fields.shown(ImportProfile::name));
     choice.setPromptText(words.text("import.begin"));
     choice.setAccessibleText(words.text("import.begin"));
     choice.valueProperty().addListener((p, was, now) -> model.beginFrom(now));
@@ -112,19 +106,21 @@ final class ImportPreview extends VBox {
   }
 
   private Node lineChoices() {
-    return flow(
-        labelled(
+    return Fields.line(
+        Fields.named(
             "import.delimiter-label",
-            combo(
+            Fields.choice(
                 "import-delimiter",
                 DELIMITERS,
                 c -> said("import.delimiter-", delimiterKey(c)),
-                model.delimiter())),
-        labelled(
+                model.delimiter()),
+            words),
+        Fields.named(
             "import.mark-label",
-            combo("import-mark", List.of('.', ','), String::valueOf, model.decimalMark())),
-        labelled("import-header", "import.header-label", model.headerLines(), 3),
-        labelled("import-missing", "import.missing-label", model.missing(), 8));
+            Fields.choice("import-mark", List.of('.', ','), String::valueOf, model.decimalMark()),
+            words),
+        Fields.text("import-header", "import.header-label", model.headerLines(), 3, words),
+        Fields.text("import-missing", "import.missing-label", model.missing(), 8, words));
   }
 
   private static String delimiterKey(char delimiter) {
@@ -137,18 +133,20 @@ final class ImportPreview extends VBox {
   }
 
   private Node timeChoices() {
-    return flow(
-        labelled(
+    return Fields.line(
+        Fields.named(
             "import.time-label",
-            combo("import-time-form", List.of(TimeForm.values()), this::form, model.timeForm())),
+            Fields.choice(
+                "import-time-form", List.of(TimeForm.values()), this::form, model.timeForm()),
+            words),
         shownFor(
-            labelled("import-time-column", "import.time-column", model.timeColumn(), 6),
+            Fields.text("import-time-column", "import.time-column", model.timeColumn(), 6, words),
             form -> form != TimeForm.RECEIVED),
         shownFor(
-            labelled("import-date-column", "import.date-column", model.dateColumn(), 6),
+            Fields.text("import-date-column", "import.date-column", model.dateColumn(), 6, words),
             form -> form == TimeForm.PATTERN || form == TimeForm.ISO),
         shownFor(
-            labelled("import-pattern", "import.pattern-label", model.pattern(), 12),
+            Fields.text("import-pattern", "import.pattern-label", model.pattern(), 12, words),
             form -> form == TimeForm.PATTERN));
   }
 
@@ -181,15 +179,16 @@ final class ImportPreview extends VBox {
     ComboBox<ValueUnit> unit = units(row, number);
     HBox line =
         new HBox(
-            labelled("import-column-" + number, "import.column-label", row.column(), 6),
-            labelled(
+            Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
+            Fields.named(
                 "import.means-label",
-                combo(
+                Fields.choice(
                     "import-means-" + number,
                     List.of(Meaning.values()),
                     meaning -> said("import.means-", meaning.word()),
-                    row.meaning())),
-            labelled("import.unit-label", unit),
+                    row.meaning()),
+                words),
+            Fields.named("import.unit-label", unit, words),
             Words.link(
                 "import-remove-" + number,
                 words.text("import.remove"),
@@ -202,7 +201,7 @@ final class ImportPreview extends VBox {
   private ComboBox<ValueUnit> units(ImportModel.Row row, int number) {
     ComboBox<ValueUnit> combo = new ComboBox<>();
     combo.setId("import-unit-" + number);
-    combo.setConverter(shown(this::unit));
+    combo.setConverter(Fields.shown(this::unit));
     combo.getItems().setAll(ImportModel.units(row.meaning().get()));
     combo.setValue(row.unit().get());
     combo.setOnAction(
@@ -269,50 +268,5 @@ final class ImportPreview extends VBox {
 
   private String said(String key, String word) {
     return words.text(key + word);
-  }
-
-  private static Node flow(Node... nodes) {
-    FlowPane flow = new FlowPane(nodes);
-    flow.getStyleClass().add("import-row");
-    return flow;
-  }
-
-  private Node labelled(String id, String key, StringProperty text, int columns) {
-    TextField field = new TextField();
-    field.setId(id);
-    field.setPrefColumnCount(columns);
-    field.setAccessibleText(words.text(key));
-    field.textProperty().bindBidirectional(text);
-    return labelled(key, field);
-  }
-
-  private Node labelled(String key, Node field) {
-    Label label = new Label(words.text(key));
-    label.getStyleClass().addAll("fine", "soft");
-    label.setLabelFor(field);
-    return new VBox(label, field);
-  }
-
-  private static <T> ComboBox<T> combo(
-      String id, List<T> items, Function<T, String> text, ObjectProperty<T> value) {
-    ComboBox<T> combo = new ComboBox<>(FXCollections.observableArrayList(items));
-    combo.setId(id);
-    combo.setConverter(shown(text));
-    combo.valueProperty().bindBidirectional(value);
-    return combo;
-  }
-
-  private static <T> StringConverter<T> shown(Function<T, String> text) {
-    return new StringConverter<>() {
-      @Override
-      public String toString(T value) {
-        return value == null ? "" : text.apply(value);
-      }
-
-      @Override
-      public T fromString(String typed) {
-        throw new UnsupportedOperationException("not editable");
-      }
-    };
   }
 }

@@ -27,6 +27,8 @@ final class LiveTables {
   private final Map<Path, LiveTableModel> running = new HashMap<>();
   private final Map<Path, Consumer<Path>> listening = new HashMap<>();
 
+  private final Map<Path, ListenModel> recordings = new HashMap<>();
+
   LiveTables(Desk desk) {
     this.desk = desk;
   }
@@ -34,6 +36,13 @@ final class LiveTables {
   /** The session of an instrument, if one runs. */
   Optional<LiveTableModel> of(Path instrument) {
     return Optional.ofNullable(running.get(instrument));
+  }
+
+  /** The plain recording of an instrument, begun or not. */
+  ListenModel recording(Path instrument) {
+    return recordings.computeIfAbsent(
+        instrument,
+        folder -> new ListenModel(desk.words(), Platform::runLater, folder.resolve("recordings")));
   }
 
   /** Who takes the runs table of a session that goes on, from now on. */

@@ -4,6 +4,8 @@ import faintwind.calibration.Direction;
 import faintwind.calibration.Run;
 import faintwind.calibration.RunKind;
 import faintwind.calibration.RunSet;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.job.ForeignLog;
 import faintwind.job.ReadRuns;
 import faintwind.job.TypedRuns;
 import faintwind.message.Checked;
@@ -135,6 +137,28 @@ public final class TurntableModel {
   public void planning(Optional<Next> now) {
     planning = now;
     say();
+  }
+
+  /** The spins that are noted belong to this recording. */
+  public void recorded(Path file) {
+    typed.recording().set(Optional.of(file));
+  }
+
+  /** The same for a foreign recording: the run file that comes of it is written beside it. */
+  public void recorded(Path log, ImportProfile profile) {
+    background.run(
+        watch -> ForeignLog.toRunFile(log, profile),
+        made -> imported(log, made),
+        failure -> broke(log, failure));
+  }
+
+  private void imported(Path log, Checked<Path> made) {
+    if (made instanceof Checked.Ok<Path> ok) {
+      recorded(ok.value());
+    } else {
+      view.set(new View(Optional.of(log), List.of(), lines(made.problems()), true));
+      say();
+    }
   }
 
   /** Reads a runs table off the JavaFX thread. */

@@ -21,6 +21,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** Takes the turntable's recordings and shows them, after the caution of the spinning arm. */
@@ -116,6 +117,36 @@ public final class TurntableScreen {
   private void sayPlan(TurntablePlanView plan) {
     boolean open = bring.getChildren().contains(plan.node());
     model.planning(open ? Optional.of(plan.next().getValue()) : Optional.empty());
+  }
+
+  /** With ways to listen to the logger and to read a foreign recording. */
+  TurntableScreen withLogger(LoggerWays ways) {
+    HBox links =
+        new HBox(
+            Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
+            Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
+    links.getStyleClass().add("ways");
+    typedBox.getChildren().add(1, links);
+    model
+        .typed()
+        .recording()
+        .addListener((property, was, now) -> bring.getChildren().setAll(typedBox));
+    if (ways.isListening()) {
+      listen(ways);
+    }
+    return this;
+  }
+
+  private void listen(LoggerWays ways) {
+    ListenPane listening = ways.listening(Optional::empty);
+    screen.whenLeft(listening::left);
+    bring.getChildren().setAll(listening);
+  }
+
+  private void askForeign(LoggerWays ways) {
+    desk.files()
+        .open(text("turntable.foreign"), text("listen.file-kind"), "*.*")
+        .ifPresent(log -> ways.foreign(bring, log, profile -> model.recorded(log, profile)));
   }
 
   /** While a session is turned it has the sheet and the path to itself. */
