@@ -3,13 +3,20 @@ package faintwind.demo;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.InstrumentFolder;
+import faintwind.job.Calibrate;
 import faintwind.job.CheckPath;
+import faintwind.job.JobWatch;
+import faintwind.job.KeepFormula;
+import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
@@ -39,6 +46,22 @@ class DemoProjectsTest {
     assertThat(opened.state().madeUp()).isTrue();
     assertThat(opened.state().designJson()).isPresent();
     assertThat(CheckPath.run(SHIPPED.resolve(name)).problems()).isEmpty();
+  }
+
+  /** Where it fails, the fit has changed since: make the demonstration anew. */
+  @Test
+  void theShippedFormulaIsWhatItsRecordingsGive() throws IOException {
+    Path cellar = SHIPPED.resolve("cellar");
+    InstrumentState state = new InstrumentFolder(cellar).open().state();
+    Messages words = Messages.of(Locale.ENGLISH);
+    KeepFormula job =
+        new KeepFormula(
+            cellar, new Calibrate(Clock.systemUTC(), words, Calibrate.Settings.USUAL), words);
+    String file = state.last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
+    KeepFormula.Kept read = job.read(file, state).fold((kept, notes) -> kept, problems -> null);
+    assertThat(read).isNotNull();
+    assertThat(read.formula().look().problems()).isEmpty();
+    assertThat(job.drawnAgain(read, state, JobWatch.NOBODY).formula().recordings()).isNotEmpty();
   }
 
   @Test

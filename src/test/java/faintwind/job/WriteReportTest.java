@@ -122,7 +122,7 @@ class WriteReportTest {
         .contains("seed 20261125")
         .contains("form of the formula")
         .contains("Covariance of the parameters")
-        .contains("The straight-line look");
+        .contains(">measured<", ">fitted<", "The straight-line look");
   }
 
   @Test

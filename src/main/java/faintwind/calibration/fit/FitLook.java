@@ -20,7 +20,7 @@ import java.util.function.BooleanSupplier;
 public record FitLook(
     List<Run> runs, List<FittedRecording> recordings, StraightLineLook straightLine) {
   /** Parameters that agree within this share of their standard uncertainty count as the same. */
-  private static final double SAME = 0.05;
+  private static final double SAME = 0.1;
 
   public FitLook {
     runs = List.copyOf(runs);
