@@ -1,15 +1,19 @@
 package faintwind.ui;
 
+import faintwind.guide.Agenda;
 import faintwind.guide.Checklist;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Stage;
 import faintwind.message.Messages;
 import faintwind.ui.part.Mark;
+import java.util.ArrayList;
 import java.util.List;
 
 /** The path of an instrument: its stages, and the steps of the one that is open. */
 public final class PathModel {
+  private static final int MOST_NOW = 4;
+
   private final Messages words;
 
   /**
@@ -44,6 +48,16 @@ public final class PathModel {
    */
   public record StepLine(String id, String title, Mark mark, String word, boolean here) {}
 
+  /**
+   * What can be done now, or waits for a clock.
+   *
+   * @param id step that a click opens; empty for a line that only tells
+   * @param text the step's title, or words
+   * @param detail small words after it; may be empty
+   * @param mark its state
+   */
+  public record OrderLine(String id, String text, String detail, Mark mark) {}
+
   public PathModel(Messages words) {
     this.words = words;
   }
@@ -51,6 +65,26 @@ public final class PathModel {
   /** The lines, in physical order. */
   public List<StageLine> lines(Checklist checklist, Progress progress, String here) {
     return checklist.stages().stream().map(stage -> stage(stage, progress, here)).toList();
+  }
+
+  /** What can be done now, what waits for which clock, and how many steps wait for these. */
+  public List<OrderLine> order(Checklist checklist, Progress progress) {
+    Agenda agenda = Agenda.of(checklist, progress);
+    List<OrderLine> lines = new ArrayList<>();
+    agenda.now().stream().limit(MOST_NOW).forEach(step -> lines.add(orderLine(step, "")));
+    for (StepProgress step : agenda.waiting()) {
+      String left = step.clock().map(clock -> new ClockWords(words).left(clock)).orElse("");
+      lines.add(orderLine(step, words.text("window.order.waits", left)));
+    }
+    int later = agenda.later().size() + (int) Math.max(0, agenda.now().size() - MOST_NOW);
+    if (later > 0) {
+      lines.add(new OrderLine("", words.text("window.order.later", later), "", Mark.READY));
+    }
+    return lines;
+  }
+
+  private static OrderLine orderLine(StepProgress step, String detail) {
+    return new OrderLine(step.step().id(), step.step().title(), detail, StepMarks.of(step));
   }
 
   private StageLine stage(Stage stage, Progress progress, String here) {

@@ -20,6 +20,8 @@ final class PathView {
   private final Messages words;
   private final Consumer<String> open;
   private final VBox path = new VBox();
+  private final VBox order = new VBox();
+  private final VBox stageRows = new VBox();
   private final HBox line = new HBox();
 
   /**
@@ -32,6 +34,10 @@ final class PathView {
     this.open = open;
     path.setId("path");
     path.getStyleClass().add("path");
+    stageRows.getStyleClass().add("path-stages");
+    order.setId("path-order");
+    order.getStyleClass().add("path-order");
+    path.getChildren().addAll(stageRows, order);
     line.setId("path-line");
     line.getStyleClass().add("path-line");
   }
@@ -46,7 +52,7 @@ final class PathView {
   }
 
   void show(List<PathModel.StageLine> stages) {
-    path.getChildren().setAll(stages.stream().map(this::stage).toList());
+    stageRows.getChildren().setAll(stages.stream().map(this::stage).toList());
     line.getChildren().clear();
     String here = "";
     for (PathModel.StageLine stage : stages) {
@@ -60,6 +66,32 @@ final class PathView {
     Label name = Words.label(here);
     HBox.setHgrow(name, Priority.ALWAYS);
     line.getChildren().add(name);
+  }
+
+  /** What can be done now and what waits, below the stages; nothing where all is done. */
+  void showOrder(List<PathModel.OrderLine> lines) {
+    order.getChildren().clear();
+    order.setVisible(!lines.isEmpty());
+    order.setManaged(!lines.isEmpty());
+    order.getChildren().add(Words.label(words.text("window.order"), "fine", "semibold"));
+    for (PathModel.OrderLine shown : lines) {
+      if (shown.id().isEmpty()) {
+        order.getChildren().add(Words.label(shown.text(), "fine", "soft"));
+        continue;
+      }
+      var link = Words.link("order-" + shown.id(), shown.text(), () -> open.accept(shown.id()));
+      link.setWrapText(true);
+      link.setMinWidth(0);
+      link.setMinHeight(Region.USE_PREF_SIZE);
+      VBox said = new VBox(link);
+      if (!shown.detail().isEmpty()) {
+        said.getChildren().add(Words.label(shown.detail(), "fine", "soft"));
+      }
+      HBox.setHgrow(said, Priority.ALWAYS);
+      HBox row = new HBox(new MarkShape(shown.mark(), words.text(shown.mark().key())), said);
+      row.getStyleClass().add("order-row");
+      order.getChildren().add(row);
+    }
   }
 
   private Node stage(PathModel.StageLine stage) {

@@ -38,6 +38,7 @@ public final class StepModel {
   private final ReadOnlyObjectWrapper<StepView> view;
   private final ReadOnlyObjectWrapper<Next> next;
   private final ReadOnlyObjectWrapper<List<PathModel.StageLine>> stages;
+  private final ReadOnlyObjectWrapper<List<PathModel.OrderLine>> order;
   private final Background background;
   private final ReadOnlyObjectWrapper<List<String>> benchLines =
       new ReadOnlyObjectWrapper<>(List.of());
@@ -66,6 +67,7 @@ public final class StepModel {
     view = new ReadOnlyObjectWrapper<>(views.of(step, now().situation(), now().progress()));
     next = new ReadOnlyObjectWrapper<>(nexts.of(step, now(), view.get()));
     stages = new ReadOnlyObjectWrapper<>(stageLines());
+    order = new ReadOnlyObjectWrapper<>(path.order(instrument.checklist(), now().progress()));
     instrument.now().addListener(changed);
   }
 
@@ -80,6 +82,11 @@ public final class StepModel {
   /** The path beside the sheet. */
   public ReadOnlyObjectProperty<List<PathModel.StageLine>> stages() {
     return stages.getReadOnlyProperty();
+  }
+
+  /** What can be done now and what waits for which clock. */
+  public ReadOnlyObjectProperty<List<PathModel.OrderLine>> order() {
+    return order.getReadOnlyProperty();
   }
 
   /** Id of the reading that should get the focus; empty where none. */
@@ -316,5 +323,6 @@ public final class StepModel {
     view.set(views.of(step, now().situation(), now().progress()));
     next.set(nexts.of(step, now(), view.get()));
     stages.set(stageLines());
+    order.set(path.order(instrument.checklist(), now().progress()));
   }
 }

@@ -62,9 +62,11 @@ public final class StepScreen implements Screen {
     aside.node().setOnDragDropped(event -> photo.drop(model.stepId(), event));
     model.view().addListener((property, was, now) -> show(now));
     model.stages().addListener((property, was, now) -> path.show(now));
+    model.order().addListener((property, was, now) -> path.showOrder(now));
     model.focusWanted().addListener((property, was, now) -> rows.focus(now));
     model.benchLines().addListener((property, was, now) -> showBench());
     path.show(model.stages().get());
+    path.showOrder(model.order().get());
     show(model.view().get());
   }
 

@@ -156,7 +156,7 @@ class MakingJourneyTest {
 
   @Test
   void aDroppedFileIsKept(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
+    open(robot, "mount-pair");
     Path photo = picture("dropped.png", 0x884422);
     Label source = new Label("drag me");
     source.setId("drag-source");
@@ -170,8 +170,8 @@ class MakingJourneyTest {
     robot.interact(
         () -> robot.lookup("#step-sheet").queryAs(VBox.class).getChildren().add(0, source));
     robot.drag("#drag-source").dropTo("#step-title");
-    Waiting.until(() -> photos("drill-heated").size() == 1);
-    assertThat(photos("drill-heated").get(0).sha256()).isEqualTo(Sha256.of(photo));
+    Waiting.until(() -> photos("mount-pair").size() == 1);
+    assertThat(photos("mount-pair").get(0).sha256()).isEqualTo(Sha256.of(photo));
   }
 
   @Test
@@ -201,5 +201,16 @@ class MakingJourneyTest {
         () -> ((javafx.scene.control.Hyperlink) robot.lookup("#card-why-4").query()).fire());
     Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
     assertThat(robot.lookup("#note").query().getAccessibleText()).contains("v/(π·d)");
+  }
+
+  @Test
+  void thePathTellsWhatCanBeDoneNowAndLeadsThere(FxRobot robot) throws IOException {
+    open(robot, "coat-parts");
+    assertThat(robot.lookup("#order-coat-parts").tryQuery()).isPresent();
+    robot.interact(() -> robot.lookup("#start-clock").queryButton().fire());
+    Waiting.until(
+        () ->
+            robot.lookup("#path-order .label").queryAllAs(Label.class).stream()
+                .anyMatch(label -> label.getText().contains("a clock runs")));
   }
 }
