@@ -76,7 +76,7 @@ public final class PathModel {
       String left = step.clock().map(clock -> new ClockWords(words).left(clock)).orElse("");
       lines.add(orderLine(step, words.text("window.order.waits", left)));
     }
-    int later = agenda.later().size() + (int) Math.max(0, agenda.now().size() - MOST_NOW);
+    int later = agenda.later().size() + Math.max(0, agenda.now().size() - MOST_NOW);
     if (later > 0) {
       lines.add(new OrderLine("", words.text("window.order.later", later), "", Mark.READY));
     }
