@@ -60,7 +60,7 @@ class DemoProjectsTest {
     String file = state.last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepFormula.Kept read = job.read(file, state).fold((kept, notes) -> kept, problems -> null);
     assertThat(read).isNotNull();
-    assertThat(read.formula().look().problems()).isEmpty();
+    assertThat(read.formula().look().isOk()).isTrue();
     assertThat(job.drawnAgain(read, state, JobWatch.NOBODY).formula().recordings()).isNotEmpty();
   }
 
