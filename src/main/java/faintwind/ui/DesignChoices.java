@@ -6,8 +6,11 @@ import faintwind.physics.Constants;
 import faintwind.physics.design.Catalogue;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignChange;
+import faintwind.physics.design.ESeries;
 import faintwind.physics.design.Label;
 import faintwind.ui.part.NumberModel;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -32,8 +35,10 @@ public final class DesignChoices {
     COAT("ball", "coat"),
     RESISTOR("heater", "resistor"),
     LEAD("heater", "lead_wire"),
+    SERIES("heater", "series"),
     REGULATOR("supply", "regulator"),
     BATTERY("supply", "battery"),
+    CABLE("supply", "cable"),
     THERMOCOUPLE("sense", "thermocouple"),
     LOGGER("sense", "logger"),
     PLACE("use", "place");
@@ -53,9 +58,14 @@ public final class DesignChoices {
     BORE("ball", "bore_mm", "mm"),
     VOLTAGE("supply", "voltage_V", "V"),
     POWER("heater", "wanted_power_W", "W"),
+    TOLERANCE("heater", "tolerance_pct", ""),
     LEAD_LENGTH("heater", "lead_length_mm", "mm"),
+    CABLE_LENGTH("supply", "cable_length_m", "m"),
     GAUGE("sense", "awg", ""),
+    GAIN("sense", "gain", ""),
+    CONTACT("use", "contact_s", "s"),
     AIR("air", "temperature_C", "°C"),
+    HUMIDITY("air", "humidity_pct", ""),
     ALTITUDE("air", "altitude_m", "m"),
     SLOWEST("use", "slowest_m_s", "m/s");
 
@@ -121,17 +131,22 @@ public final class DesignChoices {
               c -> c.label());
       case RESISTOR -> named(parts.resistors(), r -> r.label());
       case LEAD -> named(parts.wires(), w -> w.label());
-      case BATTERY -> {
-        List<Option> all = new java.util.ArrayList<>();
-        all.add(new Option("", words.text("design.battery.none")));
-        all.addAll(named(parts.batteries(), b -> b.label()));
-        yield all;
-      }
+      case SERIES ->
+          Arrays.stream(ESeries.values()).map(e -> new Option(e.name(), e.name())).toList();
+      case BATTERY -> orNone(named(parts.batteries(), b -> b.label()));
+      case CABLE -> orNone(named(parts.wires(), w -> w.label()));
       case THERMOCOUPLE -> named(parts.thermocouples(), t -> t.label());
       case LOGGER -> named(parts.loggers(), l -> l.label());
       case REGULATOR -> worded("design.regulator.", "mains", "linear", "switching");
       case PLACE -> worded("design.place.", "indoors", "narrow", "shade", "sun");
     };
+  }
+
+  private List<Option> orNone(List<Option> options) {
+    List<Option> all = new ArrayList<>();
+    all.add(new Option("", words.text("design.battery.none")));
+    all.addAll(options);
+    return all;
   }
 
   private static <T> List<Option> named(List<T> parts, Function<T, Label> label) {
@@ -143,7 +158,7 @@ public final class DesignChoices {
   }
 
   private List<Option> worded(String prefix, String... ids) {
-    return java.util.Arrays.stream(ids).map(id -> new Option(id, words.text(prefix + id))).toList();
+    return Arrays.stream(ids).map(id -> new Option(id, words.text(prefix + id))).toList();
   }
 
   /** Shows what a design says. */
@@ -152,6 +167,8 @@ public final class DesignChoices {
     pick(Pick.COAT).set(design.ball().coat().label().id());
     pick(Pick.RESISTOR).set(design.heater().style().label().id());
     pick(Pick.LEAD).set(design.heater().leads().label().id());
+    pick(Pick.SERIES).set(design.heater().series().name());
+    pick(Pick.CABLE).set(design.supply().cable().map(c -> c.conductor().label().id()).orElse(""));
     pick(Pick.REGULATOR).set(design.supply().regulator().kind().name().toLowerCase(Locale.ROOT));
     pick(Pick.BATTERY).set(design.supply().battery().map(b -> b.label().id()).orElse(""));
     pick(Pick.THERMOCOUPLE).set(design.sense().type().label().id());
@@ -162,12 +179,23 @@ public final class DesignChoices {
     double volts = design.supply().voltage_V().nominal();
     double share = 100 * design.supply().voltage_V().half() / volts;
     set(Figure.VOLTAGE, volts, " ± " + figures(share) + " %");
-    set(Figure.POWER, volts * volts / design.heater().resistance_ohm().nominal(), "");
+    set(Figure.POWER, wanted_W(design), "");
+    double ohm = design.heater().resistance_ohm().nominal();
+    set(Figure.TOLERANCE, 100 * design.heater().resistance_ohm().half() / ohm, "");
+    set(Figure.CABLE_LENGTH, design.supply().cable().map(c -> c.length_m()).orElse(0.0), "");
+    set(Figure.GAIN, design.sense().gain(), "");
+    set(Figure.CONTACT, design.use().contact_s(), "");
+    set(Figure.HUMIDITY, 100 * design.air().relativeHumidity(), "");
     set(Figure.LEAD_LENGTH, MM * design.heater().leadLength_m(), "");
     set(Figure.GAUGE, design.sense().gauge().awg(), "");
     set(Figure.AIR, design.air().temperature_K() - Constants.ZERO_C_K, "");
     set(Figure.ALTITUDE, design.use().altitude_m(), "");
     set(Figure.SLOWEST, design.use().slowest_m_s(), "");
+  }
+
+  private static double wanted_W(Design design) {
+    double volts = design.supply().voltage_V().nominal();
+    return volts * volts / design.heater().resistance_ohm().nominal();
   }
 
   private void set(Figure number, double value, String after) {
@@ -188,11 +216,23 @@ public final class DesignChoices {
         id.isEmpty()
             ? DesignChange.without(pick.group, pick.key)
             : DesignChange.text(pick.group, pick.key, id);
-    // another metal takes its own bare surface, unless one is picked afterwards
-    return pick == Pick.METAL
-        ? List.of(
-            own, DesignChange.without("ball", "coat"), DesignChange.without("ball", "plating"))
-        : pick == Pick.COAT ? List.of(own, DesignChange.without("ball", "plating")) : List.of(own);
+    DesignChange bare = DesignChange.without("ball", "plating");
+    return switch (pick) {
+      // another metal takes its own bare surface, unless one is picked afterwards
+      case METAL -> List.of(own, DesignChange.without("ball", "coat"), bare);
+      case COAT -> List.of(own, bare);
+      // the nearest value of the other series, for the power that the field shows
+      case SERIES -> {
+        List<DesignChange> all = new ArrayList<>(changes(Figure.POWER));
+        all.add(own);
+        yield all;
+      }
+      case CABLE ->
+          id.isEmpty()
+              ? List.of(own, DesignChange.without("supply", "cable_length_m"))
+              : List.of(own);
+      default -> List.of(own);
+    };
   }
 
   /** The change of one number; none where it is no number. */
@@ -214,7 +254,9 @@ public final class DesignChoices {
       case GAUGE ->
           List.of(new DesignChange(number.group, number.key, Optional.empty(), rounded(value)));
       case ALTITUDE -> List.of(own, DesignChange.without("air", "pressure_hPa"));
-      case BORE, LEAD_LENGTH, AIR, SLOWEST -> List.of(own);
+      case BORE, LEAD_LENGTH, AIR, SLOWEST, TOLERANCE, GAIN, CONTACT, HUMIDITY -> List.of(own);
+      // without a cable its length means nothing
+      case CABLE_LENGTH -> pick(Pick.CABLE).get().isEmpty() ? List.of() : List.of(own);
     };
   }
 

@@ -37,20 +37,27 @@ final class DesignChoicesView {
         "heater",
         number(DesignChoices.Figure.VOLTAGE),
         number(DesignChoices.Figure.POWER),
+        pick(DesignChoices.Pick.SERIES),
+        number(DesignChoices.Figure.TOLERANCE),
         pick(DesignChoices.Pick.RESISTOR),
         pick(DesignChoices.Pick.LEAD),
         number(DesignChoices.Figure.LEAD_LENGTH),
         pick(DesignChoices.Pick.REGULATOR),
-        pick(DesignChoices.Pick.BATTERY));
+        pick(DesignChoices.Pick.BATTERY),
+        pick(DesignChoices.Pick.CABLE),
+        number(DesignChoices.Figure.CABLE_LENGTH));
     group(
         "signal",
         pick(DesignChoices.Pick.THERMOCOUPLE),
         number(DesignChoices.Figure.GAUGE),
-        pick(DesignChoices.Pick.LOGGER));
+        pick(DesignChoices.Pick.LOGGER),
+        number(DesignChoices.Figure.GAIN));
     group(
         "room",
         pick(DesignChoices.Pick.PLACE),
+        number(DesignChoices.Figure.CONTACT),
         number(DesignChoices.Figure.AIR),
+        number(DesignChoices.Figure.HUMIDITY),
         number(DesignChoices.Figure.ALTITUDE),
         number(DesignChoices.Figure.SLOWEST));
   }

@@ -64,17 +64,15 @@ class DesignScreenTest {
     WaitForAsyncUtils.waitForFxEvents();
   }
 
+  /** The nominal; negative where this design has no such quantity. */
   private double nominal(QuantityId id) {
     return model
         .view()
         .get()
         .worked()
-        .orElseThrow()
-        .sheet()
-        .quantity(id)
-        .orElseThrow()
-        .value()
-        .nominal();
+        .flatMap(worked -> worked.sheet().quantity(id))
+        .map(q -> q.value().nominal())
+        .orElse(-1.0);
   }
 
   @Test
@@ -297,6 +295,26 @@ class DesignScreenTest {
                     .label()
                     .id()
                     .equals("aluminium"));
+  }
+
+  @Test
+  void seriesCableGainHumidityAndContactCount(FxRobot robot) throws TimeoutException {
+    waitForDesign();
+    robot.interact(() -> model.choices().number(DesignChoices.Figure.POWER).set("0.243"));
+    pick(robot, DesignChoices.Pick.SERIES, "E96");
+    Waiting.until(() -> nominal(QuantityId.HEATER_RESISTANCE) == 102);
+    pick(robot, DesignChoices.Pick.CABLE, "copper-28awg");
+    Waiting.until(() -> nominal(QuantityId.CABLE_RESISTANCE) > 0.8); // 2 m there and back
+    robot.interact(() -> model.choices().number(DesignChoices.Figure.CABLE_LENGTH).set("10"));
+    Waiting.until(() -> nominal(QuantityId.CABLE_RESISTANCE) > 4);
+    double density = nominal(QuantityId.AIR_DENSITY);
+    robot.interact(() -> model.choices().number(DesignChoices.Figure.HUMIDITY).set("100"));
+    Waiting.until(() -> nominal(QuantityId.AIR_DENSITY) < density);
+    robot.interact(() -> model.choices().number(DesignChoices.Figure.GAIN).set("300"));
+    stopped(robot, "#outcome-range-share-pct", "Take a gain of");
+    robot.interact(() -> model.choices().number(DesignChoices.Figure.CONTACT).set("600"));
+    Waiting.until(() -> nominal(QuantityId.TOUCH_LIMIT) == 48);
+    assertThat(model.view().get().problems()).isEmpty();
   }
 
   private static void stopped(FxRobot robot, String row, String todo) {
