@@ -41,6 +41,7 @@ public final class Main {
     line.addSubcommand(new ReportCommand(terminal));
     line.addSubcommand(new StepsCommand(terminal));
     line.addSubcommand(new PlanCommand(terminal));
+    line.addSubcommand(new CorrectionsCommand(terminal));
     line.addSubcommand(new ListenCommand(terminal));
     line.addSubcommand(new DemoCommand(terminal));
     line.setOut(writer(terminal.out()));
