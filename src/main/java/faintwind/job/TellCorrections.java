@@ -65,7 +65,8 @@ public final class TellCorrections {
    */
   public Checked<List<String>> besideTheArm(Path calibration, Path table) throws IOException {
     Checked<RunSet> runs = ReadRuns.read(table);
-    return OpenCalibration.read(calibration).then(known -> runs.then(set -> beside(set, known, table)));
+    return OpenCalibration.read(calibration)
+        .then(known -> runs.then(set -> beside(set, known, table)));
   }
 
   private Checked<List<String>> beside(RunSet set, Calibration calibration, Path table) {
@@ -76,8 +77,7 @@ public final class TellCorrections {
             .map(BesideTheArm.Turned::reading)
             .toList();
     if (above.isEmpty()) {
-      String floor =
-          String.format(Locale.ROOT, "%.3f", calibration.performance().floor_m_s());
+      String floor = String.format(Locale.ROOT, "%.3f", calibration.performance().floor_m_s());
       return Checked.refused(
           Problem.error("corrections.below-floor", Where.file(table.toString()), floor));
     }
@@ -94,8 +94,7 @@ public final class TellCorrections {
         lines.add(row(each.run(), each.reading(), each.reading().share()));
       }
     }
-    lines.add(
-        words.text("corrections.swirl", percent(all.value()), percent(all.u().orElse(0))));
+    lines.add(words.text("corrections.swirl", percent(all.value()), percent(all.u().orElse(0))));
     return Checked.ok(lines);
   }
 

@@ -69,7 +69,6 @@ public final class BesideTheArm {
         speed > floor
             ? formula.u_steady_m_s(speed, supply, air, calibration.formula().covariance())
             : floor / K95;
-    return new Turned(
-        run, new Reading(arm.speed_m_s(), speed, Math.max(1e-5, u)), speed > floor);
+    return new Turned(run, new Reading(arm.speed_m_s(), speed, Math.max(1e-5, u)), speed > floor);
   }
 }

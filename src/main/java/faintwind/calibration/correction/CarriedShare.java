@@ -9,9 +9,10 @@ import java.util.Optional;
  * vane, by a thread or smoke timed over a distance, or by the instrument itself, stood still beside
  * the path of the arm, which is loaded with an equal weight and turned at each speed.
  *
- * <p>share = Σ w v u / Σ w v², the weighted line through the origin of air speed u against arm speed
- * v with w = 1/u(u)² (JCGM 100:2008, H.3 without the constant); its standard uncertainty is 1/√(Σ w
- * v²), widened by the scatter about the line where that is larger (Birge 1932, from memory).
+ * <p>share = Σ w v u / Σ w v², the weighted line through the origin of air speed u against arm
+ * speed v with w = 1/u(u)² (JCGM 100:2008, H.3 without the constant); its standard uncertainty is
+ * 1/√(Σ w v²), widened by the scatter about the line where that is larger (Birge 1932, from
+ * memory).
  */
 public final class CarriedShare {
   private CarriedShare() {}

@@ -83,7 +83,9 @@ public final class Corrections {
     }
     boolean stated = spins().stream().anyMatch(r -> r.arm().orElseThrow().swirlShare().isPresent());
     Basis basis =
-        stated ? Basis.STATED : calibration.coverage().carriedAirShown() ? Basis.SHOWN : Basis.ASSUMED;
+        stated
+            ? Basis.STATED
+            : calibration.coverage().carriedAirShown() ? Basis.SHOWN : Basis.ASSUMED;
     return Optional.of(new Correction(Source.CARRIED, sum / count, carriedU(), basis));
   }
 
@@ -165,7 +167,10 @@ public final class Corrections {
     double largest = 0;
     for (Run run : spins()) {
       OptionalDouble air_K =
-          run.recording().air_K().filter(s -> !s.isEmpty()).map(s -> OptionalDouble.of(s.mean()))
+          run.recording()
+              .air_K()
+              .filter(s -> !s.isEmpty())
+              .map(s -> OptionalDouble.of(s.mean()))
               .orElse(run.conditions().air_K());
       if (air_K.isPresent()) {
         double change = change(reference, air_K.getAsDouble() - reference.temperature_K());
@@ -174,11 +179,9 @@ public final class Corrections {
     }
     boolean recorded =
         spins().stream()
-            .anyMatch(
-                r -> r.recording().air_K().isPresent() || r.conditions().air_K().isPresent());
+            .anyMatch(r -> r.recording().air_K().isPresent() || r.conditions().air_K().isPresent());
     double u = Math.abs(change(reference, U_AIR_K));
-    return new Correction(
-        Source.AIR_STATE, largest, u, recorded ? Basis.SHOWN : Basis.ASSUMED);
+    return new Correction(Source.AIR_STATE, largest, u, recorded ? Basis.SHOWN : Basis.ASSUMED);
   }
 
   /** Relative change of the speed read from a signal at rest where the air is warmer. */

@@ -14,7 +14,8 @@ class CarriedShareTest {
   @Test
   void exactReadingsGiveTheShare() {
     List<Reading> readings =
-        List.of(new Reading(1, 0.03, 0.004), new Reading(2, 0.06, 0.004), new Reading(3, 0.09, 0.004));
+        List.of(
+            new Reading(1, 0.03, 0.004), new Reading(2, 0.06, 0.004), new Reading(3, 0.09, 0.004));
     Uncertain share = CarriedShare.of(readings).orElseThrow();
     assertThat(share.value()).isCloseTo(0.03, within(1e-12));
     // 1/sqrt(sum v^2/u^2) = 0.004/sqrt(1 + 4 + 9)

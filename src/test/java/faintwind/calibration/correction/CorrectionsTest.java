@@ -101,8 +101,7 @@ class CorrectionsTest {
   void eachCorrectionOfTheDemoHasSizeAndUncertainty() throws IOException {
     Path table = CELLAR.resolve("runs");
     try (var files = java.nio.file.Files.walk(table)) {
-      Path runs =
-          files.filter(f -> f.endsWith("runs.csv")).sorted().findFirst().orElseThrow();
+      Path runs = files.filter(f -> f.endsWith("runs.csv")).sorted().findFirst().orElseThrow();
       RunSet set =
           RunsTable.read(runs)
               .fold(
