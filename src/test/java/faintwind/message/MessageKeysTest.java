@@ -94,6 +94,17 @@ class MessageKeysTest {
   }
 
   @Test
+  void commandLineWordsHaveNoApostropheSinceTheyAreShownAsTheyStand() {
+    List<String> doubled =
+        BUNDLE.keySet().stream()
+            .filter(key -> key.startsWith("faintwind."))
+            .filter(key -> BUNDLE.getString(key).contains("'"))
+            .sorted()
+            .toList();
+    assertThat(doubled).isEmpty();
+  }
+
+  @Test
   void noKeyStandsTwice() throws IOException {
     List<String> keys =
         Files.readAllLines(WORDS).stream()
