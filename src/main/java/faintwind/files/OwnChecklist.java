@@ -4,6 +4,7 @@ import faintwind.guide.Checklist;
 import faintwind.guide.OwnFile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,6 +99,8 @@ final class OwnChecklist {
     for (Map.Entry<Path, List<Problem>> broken : setAside.entrySet()) {
       files.add(new OwnFile(name(broken.getKey()), Sha256.of(broken.getKey()), broken.getValue()));
       notes.addAll(broken.getValue());
+      String name = name(broken.getKey());
+      notes.add(Problem.warning("checklist.own-file-set-aside", Where.file(name), name));
     }
     return Checked.ok(ok.value().withOwnFiles(files), notes);
   }

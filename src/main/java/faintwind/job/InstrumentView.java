@@ -63,21 +63,21 @@ public record InstrumentView(
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
     Checked<Meters> meters = MeterFiles.read(ChecklistFiles.ownFolders(path));
     Checked<Checklist> read = ChecklistFiles.forInstrument(path, name, "en");
-    List<Problem> problems = new ArrayList<>(opened.problems());
-    if (read.isOk()) {
-      problems.addAll(read.problems());
+    if (!(read instanceof Checked.Ok<Checklist> ok)) {
+      return Checked.refused(read.problems());
     }
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    problems.addAll(ok.notes());
     problems.addAll(meters.problems());
-    return read.map(
-        checklist ->
-            new InstrumentView(
-                path,
-                checklist,
-                opened.state(),
-                designs,
-                writable,
-                problems,
-                meters.fold((known, notes) -> known, none -> Meters.NONE)));
+    return Checked.ok(
+        new InstrumentView(
+            path,
+            ok.value(),
+            opened.state(),
+            designs,
+            writable,
+            problems,
+            meters.fold((known, notes) -> known, none -> Meters.NONE)));
   }
 
   private static List<DatedSheet> sheets(

@@ -50,8 +50,7 @@ class BandsPublishedTest {
   }
 
   private static ReadingVerdict verdict(String id, double ohm, Map<String, Double> values) {
-    Reading reading =
-        CHECKLIST.stepOfReading(id).orElseThrow().reading(id).orElseThrow();
+    Reading reading = CHECKLIST.stepOfReading(id).orElseThrow().reading(id).orElseThrow();
     return reading.judge(Amount.exact(ohm, "Ω"), values).orElseThrow().verdict();
   }
 
