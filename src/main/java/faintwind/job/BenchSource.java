@@ -10,6 +10,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.Optional;
 
 /** What a session at a table of metal starts from: a source of readings, and a plan. */
@@ -19,6 +20,8 @@ public final class BenchSource {
 
   /** Counts per kelvin differ by thousands; few, so that little is called nothing. */
   private static final double COUNTS_PER_KELVIN = 1;
+
+  private static final Duration PATIENCE = Duration.ofSeconds(20);
 
   private BenchSource() {}
 
@@ -40,7 +43,7 @@ public final class BenchSource {
       return Checked.refused(Problem.error("turntable.live.not-lines", Where.NOWHERE, text));
     }
     try {
-      return OpenSource.lines(ok.value(), text, profile);
+      return OpenSource.linesWithin(PATIENCE, ok.value(), text, profile);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException(text, e);

@@ -127,8 +127,10 @@ public final class LiveSession {
 
   /** Records until the source ends or {@link #stop}; what arrived stays. */
   public void run() throws IOException {
-    recording.run();
+    Checked<LiveCount> count = recording.run();
     synchronized (this) {
+      // nothing arrived, or nothing fitted: said where the source's news stand
+      news = count.fold((done, notes) -> news, problems -> Optional.of(problems.get(0)));
       if (worldFailed.isPresent()) {
         throw worldFailed.get();
       }

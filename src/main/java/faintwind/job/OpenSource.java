@@ -16,10 +16,13 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Timer;
+import java.util.TimerTask;
 
 /**
  * Makes a source of lines ready to be recorded. With a profile nothing is opened yet; without one
@@ -53,6 +56,34 @@ public final class OpenSource {
       SourceAddress address, String text, Optional<ImportProfile> profile)
       throws IOException, InterruptedException {
     return lines(address, text, profile, Timekeeper.system());
+  }
+
+  /**
+   * The same with an end to the wait for a header.
+   *
+   * @param patience after which a source without a header is refused
+   */
+  public static Checked<LiveInput> linesWithin(
+      Duration patience, SourceAddress address, String text, Optional<ImportProfile> profile)
+      throws IOException, InterruptedException {
+    OpenSource open = new OpenSource(address, text, source(address, Timekeeper.system()));
+    if (profile.isPresent()) {
+      return Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED));
+    }
+    Timer timer = new Timer("faintwind-patience", true);
+    try {
+      timer.schedule(
+          new TimerTask() {
+            @Override
+            public void run() {
+              SourceLook.close(open.source);
+            }
+          },
+          patience.toMillis());
+      return open.byHeader();
+    } finally {
+      timer.cancel();
+    }
   }
 
   static Checked<LiveInput> lines(

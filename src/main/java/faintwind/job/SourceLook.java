@@ -70,7 +70,7 @@ public final class SourceLook {
     return lines;
   }
 
-  private static void close(SampleSource source) {
+  static void close(SampleSource source) {
     try {
       source.close();
     } catch (IOException e) {

@@ -1,14 +1,17 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.calibration.profile.ImportProfile;
 import faintwind.guide.Caution;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Step;
 import faintwind.job.BenchSource;
+import faintwind.job.LiveInput;
 import faintwind.job.PlanText;
 import faintwind.job.PlanTurntable;
 import faintwind.job.RehearsalPlan;
+import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.record.InstrumentState;
 import faintwind.ui.part.Act;
@@ -21,9 +24,6 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
-import javafx.scene.control.TextField;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /**
@@ -221,48 +221,28 @@ final class LiveStart {
       return;
     }
     PlannedSession plan = kept.get();
-    TextField source = new TextField();
-    source.setId("live-source");
-    source.setPrefColumnCount(28);
-    source.setAccessibleText(text("turntable.live.source"));
-    Label name = Words.label(text("turntable.live.source"), "semibold");
-    name.setLabelFor(source);
-    HBox row =
-        new HBox(
-            source,
-            Words.button(
-                "live-begin", text("turntable.live.begin"), () -> record(plan, source.getText())));
-    row.getStyleClass().add("ways");
+    LoggerWays ways =
+        new LoggerWays(desk, instrument.folder(), tables.recording(instrument.folder()));
+    SourceChoiceModel source = ways.source(SourceChoiceModel.Kind.OF_LINES);
     parts
         .getChildren()
         .addAll(
             Rows.words(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
-            name,
-            row,
-            Rows.soft(text("turntable.live.source-example")),
+            ways.shown(source),
+            Words.button("live-begin", text("turntable.live.begin"), () -> record(plan, source)),
             problems);
   }
 
-  private void record(PlannedSession plan, String source) {
+  private void record(PlannedSession plan, SourceChoiceModel source) {
     parts.setDisable(true);
+    String from = source.text();
+    Optional<ImportProfile> lines = source.profile().get();
     desk.background()
         .run(
-            watch -> BenchSource.open(source.strip(), Optional.empty()),
+            watch -> BenchSource.open(from, lines),
             opened -> {
               parts.setDisable(false);
-              opened.fold(
-                  (input, notes) -> {
-                    tables.record(
-                        instrument.folder(),
-                        input,
-                        BenchSource.prepare(plan, input.head().unit()),
-                        answers);
-                    return true;
-                  },
-                  refused -> {
-                    say(refused);
-                    return false;
-                  });
+              begin(plan, opened);
             },
             broke -> {
               parts.setDisable(false);
@@ -272,6 +252,16 @@ final class LiveStart {
                       Rows.problems(
                           List.of(DiskWords.say(broke, desk.words())), true, desk.words()));
             });
+  }
+
+  private void begin(PlannedSession plan, Checked<LiveInput> opened) {
+    if (opened instanceof Checked.Ok<LiveInput> ok) {
+      LiveInput input = ok.value();
+      tables.record(
+          instrument.folder(), input, BenchSource.prepare(plan, input.head().unit()), answers);
+    } else {
+      say(opened.problems());
+    }
   }
 
   private void say(List<Problem> all) {

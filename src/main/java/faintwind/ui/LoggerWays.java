@@ -38,13 +38,25 @@ final class LoggerWays {
 
   /** Listens to the logger; profiles that are put together are kept with the instrument. */
   ListenPane listening(Supplier<Optional<Listen.BySpeed>> speed) {
-    SourceChoiceModel choice = new SourceChoiceModel(desk.words(), desk.background(), List.of());
+    SourceChoiceModel choice = source(List.of(SourceChoiceModel.Kind.values()));
+    return new ListenPane(desk, recording, choice, speed, profile -> keep(profile, choice::say));
+  }
+
+  /** A choice of a source, with the profiles there are. */
+  SourceChoiceModel source(List<SourceChoiceModel.Kind> kinds) {
+    SourceChoiceModel choice =
+        new SourceChoiceModel(desk.words(), desk.background(), kinds, List.of());
     desk.background()
         .entry(
             watch -> Profiles.allFor(instrument),
             all -> choice.profiles().setAll(all),
             choice::say);
-    return new ListenPane(desk, recording, choice, speed, profile -> keep(profile, choice::say));
+    return choice;
+  }
+
+  /** The choice as it is shown. */
+  SourceChoice shown(SourceChoiceModel choice) {
+    return new SourceChoice(desk, choice, profile -> keep(profile, choice::say));
   }
 
   private void keep(ImportProfile profile, Consumer<IOException> failed) {

@@ -45,10 +45,7 @@ final class SourceChoice extends VBox {
   private Node place() {
     ComboBox<Kind> kind =
         Fields.choice(
-            "source-kind",
-            List.of(Kind.values()),
-            k -> said("listen.kind-", k.word()),
-            model.kind());
+            "source-kind", model.kinds(), k -> said("listen.kind-", k.word()), model.kind());
     ComboBox<String> port = new ComboBox<>();
     port.setId("source-port");
     port.setEditable(true);

@@ -24,6 +24,7 @@ import javafx.collections.ObservableList;
 public final class SourceChoiceModel {
   private final Messages words;
   private final Background background;
+  private final List<Kind> kinds;
   private final ObjectProperty<Kind> kind = new SimpleObjectProperty<>(Kind.SERIAL);
   private final StringProperty port = new SimpleStringProperty("");
   private final StringProperty baud = new SimpleStringProperty("9600");
@@ -50,6 +51,9 @@ public final class SourceChoiceModel {
     Kind(String word) {
       this.word = word;
     }
+
+    /** Those that send lines of text. */
+    public static final List<Kind> OF_LINES = List.of(SERIAL, TCP, UDP, FILE);
 
     /** The word before the colon of its spelling, and in keys. */
     public String word() {
@@ -80,12 +84,20 @@ public final class SourceChoiceModel {
   /**
    * A choice that is not made.
    *
+   * @param kinds what may be chosen
    * @param profiles what lines may mean, shipped and the instrument's own
    */
-  public SourceChoiceModel(Messages words, Background background, List<ImportProfile> profiles) {
+  public SourceChoiceModel(
+      Messages words, Background background, List<Kind> kinds, List<ImportProfile> profiles) {
+    this.kinds = List.copyOf(kinds);
     this.words = words;
     this.background = background;
     this.profiles.setAll(profiles);
+  }
+
+  /** What may be chosen. */
+  public List<Kind> kinds() {
+    return kinds;
   }
 
   public ObjectProperty<Kind> kind() {

@@ -58,7 +58,9 @@ class ListenPaneTest {
   @Start
   void start(Stage stage) throws IOException {
     window = new ScreenStage(stage);
-    choice = new SourceChoiceModel(window.words, window.background, Profiles.shipped());
+    choice =
+        new SourceChoiceModel(
+            window.words, window.background, List.of(Kind.values()), Profiles.shipped());
     Path recordings = Files.createTempDirectory(folder, "recordings");
     model = new ListenModel(window.words, Platform::runLater, recordings);
     model.whenOver(files::add);
