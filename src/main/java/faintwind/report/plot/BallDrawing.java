@@ -115,7 +115,9 @@ public record BallDrawing(Ball ball, String title, String description) implement
     private void drawHeater(double r) {
       double width = scale * ball.bodyDiameter_mm();
       double length = scale * ball.bodyLength_mm();
-      double top = cy + r - scale * Math.min(ball.depth_mm(), ball.diameter_mm()) + 3;
+      double shoulder = cy + r - scale * Math.min(ball.depth_mm(), ball.diameter_mm()) + 3;
+      // in the middle of the ball, as far as the bore lets it
+      double top = Math.max(shoulder, cy - length / 2);
       Shape body = new RoundRectangle2D.Double(cx - width / 2, top, width, length, 6, 6);
       pen.fill(body, PlotToken.SHEET);
       pen.stroke(body, PlotToken.INK, line(1.75));
