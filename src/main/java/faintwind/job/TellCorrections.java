@@ -2,6 +2,7 @@ package faintwind.job;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.RunSet;
+import faintwind.calibration.SignalUnit;
 import faintwind.calibration.Uncertain;
 import faintwind.calibration.correction.BesideTheArm;
 import faintwind.calibration.correction.CarriedShare;
@@ -70,6 +71,15 @@ public final class TellCorrections {
   }
 
   private Checked<List<String>> beside(RunSet set, Calibration calibration, Path table) {
+    SignalUnit unit = set.runs().get(0).recording().unit();
+    if (unit != calibration.signal().unit()) {
+      return Checked.refused(
+          Problem.error(
+              "corrections.other-unit",
+              Where.file(table.toString()),
+              unit.column(),
+              calibration.signal().unit().column()));
+    }
     List<BesideTheArm.Turned> turned = BesideTheArm.of(set, calibration);
     List<CarriedShare.Reading> above =
         turned.stream()
