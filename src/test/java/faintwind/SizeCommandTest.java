@@ -85,7 +85,7 @@ class SizeCommandTest {
 
   @Test
   void designThatIsNotThereIsRefusedByName() {
-    assertThat(size(tmp.resolve("none.json").toString())).isEqualTo(3);
+    assertThat(size(tmp.resolve("none.json").toString())).isEqualTo(1);
     assertThat(told()).contains("none.json");
   }
 
@@ -115,6 +115,17 @@ class SizeCommandTest {
     assertThat(told()).contains("The price of \"bal\" belongs to no part of this list");
     assertThat(size(design.toString(), "--parts", print.toString())).isZero();
     assertThat(Files.readAllBytes(print)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
+  }
+
+  @Test
+  void everyResultInThinAirSaysThatItIsOutsideItsRangeAndTheReasonStandsOnce() throws IOException {
+    Path design = changed("\"pressure_hPa\": 1013.25", "\"altitude_m\": 5000");
+    assertThat(size(design.toString())).isZero();
+    String text = out.toString(StandardCharsets.UTF_8);
+    assertThat(text).containsPattern("Delta at 1 m/s: .*outside range");
+    assertThat(text).containsPattern("Time constant in still air: .*outside range");
+    assertThat(text).containsPattern("Smallest speed .*outside range");
+    assertThat(told()).containsOnlyOnce("The air is outside the range of its properties");
   }
 
   @Test

@@ -60,6 +60,10 @@ public final class SheetText {
                 q.id().unit(),
                 figures(v.low()),
                 figures(v.high()));
+    boolean usable = q.verdict() == Verdict.PLAIN || q.verdict() == Verdict.GOOD;
+    if (usable && q.reason().isPresent()) {
+      return messages.text("size.verdict", text.strip(), messages.text("design-verdict.outside"));
+    }
     if (q.verdict() == Verdict.PLAIN) {
       return text.strip();
     }
