@@ -67,8 +67,11 @@ public final class RehearsalPlan {
       plan.spin(OUTER_M, 1.2, Direction.CW);
       plan.spin(INNER_M, 0.35, Direction.CCW);
       plan.spin(INNER_M, 0.15, Direction.CW);
+      plan.spin(INNER_M, 0.25, Direction.CCW);
     }
-    plan.spin(length == Length.WHOLE ? INNER_M : OUTER_M, 0.25, Direction.CCW);
+    if (length == Length.SHORT) {
+      plan.spin(OUTER_M, 0.3, Direction.CW);
+    }
     plan.add(Kind.STILL, STILL_S, Optional.empty());
     Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Foretold(0.02, List.of(), List.of()));
     return new LiveSession.Preparation(

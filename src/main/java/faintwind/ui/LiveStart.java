@@ -32,6 +32,7 @@ import javafx.scene.layout.VBox;
  */
 final class LiveStart {
   private static final String SAFETY = "arm-safety";
+  private static final int SHOWN_REASONS = 3;
 
   private final Desk desk;
   private final OpenInstrument instrument;
@@ -182,8 +183,12 @@ final class LiveStart {
       lookForPlan();
     } else {
       box.getChildren().add(Rows.words(text("turntable.live.locked"), "tell", "semibold"));
-      for (Problem reason : gate.reasons()) {
-        box.getChildren().addAll(Rows.problems(List.of(said(reason)), true, desk.words()));
+      List<String> reasons =
+          gate.reasons().stream().limit(SHOWN_REASONS).map(desk.words()::sentence).toList();
+      box.getChildren().addAll(Rows.problems(reasons, true, desk.words()));
+      if (gate.reasons().size() > SHOWN_REASONS) {
+        int more = gate.reasons().size() - SHOWN_REASONS;
+        box.getChildren().add(Rows.soft(text("turntable.live.locked-more", more)));
       }
       box.getChildren()
           .add(
@@ -270,9 +275,7 @@ final class LiveStart {
         .setAll(Rows.problems(all.stream().map(desk.words()::line).toList(), true, desk.words()));
   }
 
-  private String said(Problem reason) {
-    return desk.words().sentence(reason);
-  }
+  
 
   private String text(String key, Object... arguments) {
     return desk.words().text(key, arguments);

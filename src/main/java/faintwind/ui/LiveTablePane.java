@@ -273,8 +273,11 @@ final class LiveTablePane {
     VBox box = new VBox(row);
     if (!line.under().isEmpty()) {
       Label under = Rows.words(line.under(), "fine", "soft", "live-under");
-      box.getChildren().add(under);
-      line.spin().ifPresent(spin -> box.getChildren().add(correct(spin)));
+      under.setMaxWidth(Double.MAX_VALUE);
+      HBox.setHgrow(under, Priority.ALWAYS);
+      HBox turned = new HBox(under);
+      line.spin().ifPresent(spin -> turned.getChildren().add(correct(spin)));
+      box.getChildren().add(turned);
     }
     if (line.here()) {
       box.getStyleClass().add("live-here");
@@ -285,7 +288,8 @@ final class LiveTablePane {
   private Node correct(int spin) {
     Hyperlink link =
         Words.link("live-correct-" + (spin + 1), text("turntable.live.correct"), () -> open(spin));
-    link.getStyleClass().addAll("fine", "live-correct");
+    link.getStyleClass().add("fine");
+    link.setMinWidth(Region.USE_PREF_SIZE);
     return link;
   }
 
