@@ -275,8 +275,6 @@ final class LiveStart {
         .setAll(Rows.problems(all.stream().map(desk.words()::line).toList(), true, desk.words()));
   }
 
-  
-
   private String text(String key, Object... arguments) {
     return desk.words().text(key, arguments);
   }
