@@ -128,7 +128,11 @@ final class ListenCommand implements Callable<Integer> {
       return terminal.refuse(opened.problems());
     }
     Listen.Ready ready = ok.value();
-    ready.recording().listen(new ListenNews(terminal, what.speed().isPresent()));
+    ListenNews news = new ListenNews(terminal);
+    if (what.speed().isPresent()) {
+      news.begin(ready.head());
+    }
+    ready.recording().listen(news);
     ready.typed().ifPresent(dialogue::begin);
     try (StopOnSignal stop = StopOnSignal.of(ready.recording())) {
       if (for_s != null) {

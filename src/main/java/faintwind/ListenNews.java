@@ -1,5 +1,6 @@
 package faintwind;
 
+import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.job.LiveListener;
@@ -11,11 +12,13 @@ import java.util.List;
 final class ListenNews implements LiveListener {
   private final Terminal terminal;
 
-  ListenNews(Terminal terminal, boolean withSpeed) {
+  ListenNews(Terminal terminal) {
     this.terminal = terminal;
-    if (withSpeed) {
-      terminal.out().println(LiveSpeed.NAMES);
-    }
+  }
+
+  /** Begins the table of air speeds. */
+  void begin(LiveHead head) {
+    LiveSpeed.head(head).forEach(terminal.out()::println);
   }
 
   @Override

@@ -73,15 +73,31 @@ class ListenCommandTest {
     List<String> rows = lines("log.csv");
     assertThat(rows.get(3)).endsWith(",gap,speed_m_s,u95_m_s,flag");
     List<String> told = ended.out().lines().toList();
-    assertThat(told.get(0)).isEqualTo("time_s,speed_m_s,u95_m_s,flag");
-    assertThat(told).hasSize(rows.size() - 3);
-    for (int i = 1; i < told.size(); i++) {
-      String row = rows.get(i + 3);
+    assertThat(told.get(0)).startsWith("# rehearsal:");
+    assertThat(told.get(1)).isEqualTo("time_s,speed_m_s,u95_m_s,flag");
+    assertThat(told).hasSize(rows.size() - 2);
+    for (int i = 2; i < told.size(); i++) {
+      String row = rows.get(i + 2);
       String time = told.get(i).substring(0, told.get(i).indexOf(','));
       String speed = told.get(i).substring(told.get(i).indexOf(',') + 1);
       assertThat(row).startsWith(time + ",").endsWith("," + speed);
       assertThat(speed).matches("\\d+\\.\\d{5},\\d+\\.\\d{5},[a-z+]*");
     }
+  }
+
+  @Test
+  void aRecordedRehearsalConvertsAgainAndStaysOne() throws IOException {
+    String source = "virtual:?seed=2&pace=100000&speed_m_s=0.4";
+    String log = path("log.csv");
+    run("", "listen", source, "--calibration", CALIBRATION, "--out", log, "--for-s", "100");
+    Ended ended = run("", "convert", CALIBRATION, log, "--out", path("speeds.csv"));
+    assertThat(ended.code()).isZero();
+    List<String> speeds = lines("speeds.csv");
+    assertThat(speeds.get(0)).startsWith("# rehearsal:");
+    List<String> table = speeds.stream().filter(line -> !line.startsWith("#")).toList();
+    assertThat(table.get(0)).isEqualTo("time_s,delta_K,air_C,supply_V,gap,speed_m_s,u95_m_s,flag");
+    assertThat(table).hasSize(lines("log.csv").size() - 3);
+    assertThat(table.get(5).split(",", -1)).hasSize(8);
   }
 
   @Test

@@ -33,6 +33,14 @@ public final class SpeedWriter implements Flushable {
   }
 
   /**
+   * The line that stands before the header where a log comes from the virtual instrument: its
+   * speeds are made up too.
+   */
+  public static String rehearsal() {
+    return LogHead.REHEARSAL + " made up by the virtual instrument";
+  }
+
+  /**
    * Writes the header of a log with these columns; before it, where the log says so, the line that
    * tells when its time was zero, so that the output is a run file with a calendar too.
    */

@@ -17,6 +17,7 @@ import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -169,6 +170,9 @@ public final class Convert {
         flush == Flush.EACH_ROW
             ? SpeedEstimator.filtering(calibration, settings)
             : SpeedEstimator.smoothing(calibration, settings);
+    if (ok.notes().stream().anyMatch(note -> note.id().equals(Calibration.REHEARSAL))) {
+      out.write((SpeedWriter.rehearsal() + "\n").getBytes(StandardCharsets.UTF_8));
+    }
     ConversionCount count =
         new LogConversion(reader, match.get(), estimator, flush).run(out, watch);
     if (flush == Flush.AT_END && count.rows() == 0) {

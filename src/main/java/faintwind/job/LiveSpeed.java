@@ -1,6 +1,7 @@
 package faintwind.job;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Provenance;
 import faintwind.calibration.SignalChain;
 import faintwind.calibration.live.LiveColumn;
 import faintwind.calibration.live.LiveHead;
@@ -16,13 +17,13 @@ import faintwind.files.SpeedWriter;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Air speed as it comes, filtered over the past only; one speed a row. For one recording. */
 public final class LiveSpeed {
-  /** Names of what {@link #cells} gives. */
-  public static final String NAMES = "time_s,speed_m_s,u95_m_s,flag";
+  private static final String NAMES = "time_s,speed_m_s,u95_m_s,flag";
 
   private final SignalMatch match;
   private final SpeedEstimator estimator;
@@ -62,6 +63,13 @@ public final class LiveSpeed {
     }
     SpeedEstimator estimator = SpeedEstimator.filtering(calibration, settings);
     return Checked.ok(new LiveSpeed(match.get(), estimator, compensated));
+  }
+
+  /** The head of a table of {@link #cells}: what is made up says so in a line of its own. */
+  public static List<String> head(LiveHead head) {
+    return head.provenance() == Provenance.REHEARSAL
+        ? List.of(SpeedWriter.rehearsal(), NAMES)
+        : List.of(NAMES);
   }
 
   /** A row's time and air speed as cells of a table, without an end of line. */
