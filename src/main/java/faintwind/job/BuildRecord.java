@@ -5,12 +5,15 @@ import faintwind.calibration.Uncertain;
 import faintwind.files.DesignFile;
 import faintwind.files.InstrumentFolder;
 import faintwind.files.Library;
+import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignSheet;
 import faintwind.physics.design.Interval;
 import faintwind.physics.design.QuantityId;
 import faintwind.record.InstrumentState;
+import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +24,7 @@ import java.util.Optional;
  * the table, or the journal of the instrument folder around it.
  *
  * @param instrument its name
- * @param facts what the design says of the balls
+ * @param facts what the builder measured of the balls, and for the rest what the design says
  */
 public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> facts) {
   private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
@@ -30,6 +33,16 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
   private static final String REHEARSAL = " (rehearsal)";
   private static final String MADE_UP = " (made-up data)";
   private static final int FOLDERS_UP = 4;
+
+  /** A scale with a hundredth of a gram. */
+  private static final double SCALE_U_G = 0.01;
+
+  /**
+   * Standard uncertainty of a usual hand meter, relative, and of its tips (own choice, no source).
+   */
+  private static final double METER_U = 0.004;
+
+  private static final double TIPS_U_OHM = 0.1;
 
   /**
    * The record around a table; empty where there is none.
@@ -52,7 +65,36 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
       return Checked.ok(new BuildRecord(name(state), Optional.empty()));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
-        .map(d -> new BuildRecord(name(state), Optional.of(facts(d))));
+        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state))));
+  }
+
+  /** What the builder weighed and measured stands in the place of what the design says. */
+  private static BuildFacts measured(BuildFacts designed, InstrumentState state) {
+    return new BuildFacts(
+        designed.diameter_m(),
+        reading(state, "weigh-drilled", "heated-mass", "g")
+            .map(g -> Uncertain.of(1e-3 * g, 1e-3 * SCALE_U_G))
+            .or(designed::heatedMass_kg),
+        designed.specificHeat_J_kgK(),
+        reading(state, "heater-alone", "heater-alone", "Ω")
+            .map(ohm -> Uncertain.of(ohm, Math.hypot(METER_U * ohm, TIPS_U_OHM)))
+            .or(designed::heater_ohm),
+        reading(state, "first-power", "supply-volts", "V")
+            .map(volts -> Uncertain.of(volts, METER_U * volts))
+            .or(designed::supply_V),
+        designed.leadLoss_W_K());
+  }
+
+  /** The value of a reading that counts and was not judged to be another part's. */
+  private static Optional<Double> reading(
+      InstrumentState state, String step, String reading, String unit) {
+    return state
+        .reading(step, reading)
+        .map(Standing::event)
+        .filter(entry -> entry.verdict().filter(ReadingVerdict.STOP::equals).isEmpty())
+        .map(entry -> entry.amount())
+        .filter(amount -> amount.bound() == Amount.Bound.EXACT && amount.unit().equals(unit))
+        .map(Amount::value);
   }
 
   /** What was made up says so in every file made from it. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
@@ -17,7 +18,13 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * give a median and the mean square about it, and the fit is put to that median.
  */
 final class CarriedShare {
-  private static final Optimiser ALONG = new Optimiser(60, 1e-4);
+  private static final Optimiser ALONG = new Optimiser(60, 1e-5);
+  private static final Optimiser FINE = new Optimiser(200, 1e-6);
+  private static final int AGAIN = 3;
+
+  /** A valley that is lower by this much is another one. */
+  private static final double LOWER = 0.3;
+
   private static final double LEAST_SHARE = 0.0015;
   private static final double MOST_SHARE = 0.15;
   private static final double LEAST_STEP = 0.003;
@@ -62,25 +69,47 @@ final class CarriedShare {
     if (!setup.carriedShown() || setup.statedShare()) {
       return least;
     }
-    return new CarriedShare(setup, problem, cancelled).settled(least);
+    Optimiser.Optimum from = least;
+    for (int again = 0; again < AGAIN; again++) {
+      CarriedShare shares = new CarriedShare(setup, problem, cancelled);
+      shares.scan(from);
+      Optional<Optimiser.Optimum> better = shares.better(from);
+      if (better.isEmpty()) {
+        return shares.settled(from);
+      }
+      from = better.get();
+    }
+    return from;
   }
 
-  private Optimiser.Optimum settled(Optimiser.Optimum least) {
+  private void scan(Optimiser.Optimum least) {
     Unknown prior = setup.unknowns().get(index);
     double[] x = least.point();
     double share = prior.value(x[index]);
-    double u = Math.sqrt(least.unitCovariance()[index][index]) * prior.slope(x[index]);
+    double u = Math.sqrt(least.curvatureCovariance()[index][index]) * prior.slope(x[index]);
     double step = Math.min(MOST_STEP, Math.max(LEAST_STEP, u));
-    points.add(fixed(share, x));
+    points.add(new Point(share, least.sumOfSquares(), x));
     walk(points.get(0), step);
     walk(points.get(0), -step);
+    points.sort(Comparator.comparingDouble(p -> p.share));
+  }
+
+  /** A lower valley that the scan came upon. */
+  private Optional<Optimiser.Optimum> better(Optimiser.Optimum least) {
+    Point lowest = points.stream().min(Comparator.comparingDouble(p -> p.cost)).orElseThrow();
+    if (lowest.cost > least.sumOfSquares() - LOWER) {
+      return Optional.empty();
+    }
+    return Optional.of(FitToRuns.minimise(FINE, problem, lowest.x, cancelled));
+  }
+
+  private Optimiser.Optimum settled(Optimiser.Optimum least) {
     if (points.size() < LEAST_POINTS) {
       return least;
     }
-    points.sort(Comparator.comparingDouble(p -> p.share));
     double[] moments = moments();
     double[] at = fixed(moments[0], nearest(moments[0]).x).x;
-    double slope = prior.slope(at[index]);
+    double slope = setup.unknowns().get(index).slope(at[index]);
     return Optimiser.Optimum.at(at, problem.linearise(at))
         .withVariance(index, moments[1] / (slope * slope));
   }

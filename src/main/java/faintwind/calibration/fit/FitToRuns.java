@@ -118,9 +118,9 @@ public final class FitToRuns {
         x = setup.unknowns().convert(values);
       }
     }
-    double deviance = deviance(problem, x, wander);
     Optimiser.Optimum settled = CarriedShare.settle(setup, problem, optimum, cancelled);
     problem.integrate(settled.point());
+    double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(
         setting, setup, problem, new FitResult.Solution(settled, wander, scatter, deviance));
   }
