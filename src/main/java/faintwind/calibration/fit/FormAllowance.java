@@ -5,7 +5,7 @@ import java.util.Map;
 /**
  * What a fit cannot know of itself is added to its covariance: that the formula's form is not
  * exactly the ball's, and that the air carried round in a spin need not be quite what the recovery
- * after it shows. Sized on made-up builds that serve for nothing else (docs/decisions/0004, table
+ * after it shows. Sized on made-up builds that serve for nothing else (docs/decisions/0006, table
  * in docs/accuracy.md): common practice, no source.
  */
 final class FormAllowance {

@@ -15,7 +15,7 @@ import java.util.function.IntConsumer;
 /**
  * Uncertainty by Monte Carlo (JCGM 101:2008), by refitting: see {@link Refits}. Draws from the
  * covariance of a fit are not made: the parameters multiply one another and are strongly
- * correlated, so that such draws would spread far wider than the fit does.
+ * correlated, so that such draws spread far wider than the fit does (docs/decisions/0006).
  */
 public final class MonteCarlo {
   private static final List<Double> COMPARED = List.of(0.1, 0.2, 0.3, 0.5, 1.0, 2.0, 3.0);
