@@ -60,7 +60,7 @@ public final class PlanTurntable {
       return Checked.refused(Problem.error("file.missing", Where.file(name), name));
     }
     return switch (FileKind.of(source)) {
-      case CALIBRATION -> CalibrationFile.read(source, name).map(PlanTurntable::of);
+      case CALIBRATION -> OpenCalibration.read(source).map(PlanTurntable::of);
       case DESIGN -> Size.run(source).then(sized -> of(sized, name));
       case INSTRUMENT -> ofFolder(source, now);
       case CHAIN, PLAN, PROFILE, RUNS_TABLE, RUN_FILE, UNKNOWN ->

@@ -66,9 +66,16 @@ final class HomeWords {
             ? words.text("window.home.rehearse-why")
             : listed.what().orElse(words.text("window.home.no-design")),
         lengths,
-        state(standpoint, pressing),
-        next(pressing),
+        state.rehearsal() ? rehearsal() : state(standpoint, pressing),
+        state.rehearsal()
+            ? new Said(words.text("turntable.live.rehearse-title"), "")
+            : next(pressing),
         state.madeUp());
+  }
+
+  /** A folder for rehearsals has no instrument whose steps could wait. */
+  private State rehearsal() {
+    return new State(Mark.REHEARSAL, words.text(Mark.REHEARSAL.key()), "");
   }
 
   /** The step that needs a person first. */
