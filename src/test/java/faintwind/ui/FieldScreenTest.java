@@ -10,9 +10,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.application.Platform;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -44,7 +48,9 @@ class FieldScreenTest {
     window = new ScreenStage(stage);
     model =
         new FieldModel(window.words, window.background, name -> Optional.of(folder.resolve(name)));
-    window.show(new FieldScreen(window.desk, model).screen());
+    ListenModel recording = new ListenModel(window.words, Platform::runLater, folder);
+    LoggerWays ways = new LoggerWays(window.desk, folder, recording);
+    window.show(new FieldScreen(window.desk, model).withLogger(ways).screen());
   }
 
   @Test
@@ -124,5 +130,42 @@ class FieldScreenTest {
     for (SpeedFlag flag : SpeedFlag.values()) {
       assertThat(window.words.text("convert.flag." + flag.word())).isNotBlank();
     }
+  }
+
+  @Test
+  void aLogOfAnotherLoggerIsReadByAProfileOfTheInstrument(FxRobot robot)
+      throws IOException, TimeoutException {
+    Path calibration = folder.resolve("cal3.json");
+    CalibrationFile.write(
+        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    Path profile = Files.createDirectories(folder.resolve("profiles")).resolve("cellar.json");
+    Files.writeString(
+        profile,
+        """
+        {"format": "faintwind-profile/1", "id": "cellar", "name": "made up", "delimiter": ";",
+         "decimal_mark": ",", "header_lines": 1, "time": {"as": "min", "column": "t"},
+         "columns": [{"column": "dT", "means": "signal", "unit": "K"}]}
+        """);
+    StringBuilder rows = new StringBuilder("t;dT\n");
+    for (int i = 0; i < 300; i++) {
+      rows.append(String.format(Locale.ROOT, "%.2f;%.2f%n", 0.05 * i, 20 + Math.sin(i / 30.0)));
+    }
+    Path log = folder.resolve("foreign.txt");
+    Files.writeString(log, rows.toString().replace('.', ','));
+    robot.interact(() -> model.useCalibration(calibration));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("field-ways"));
+    window.choose(log);
+    robot.clickOn("#field-foreign");
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> robot.lookup("#import-begin").tryQuery().isPresent());
+    robot.interact(
+        () -> robot.lookup("#import-begin").queryAs(ComboBox.class).getSelectionModel().select(0));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> robot.lookup("#import-use").queryAs(Button.class).fire());
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
+    assertThat(model.view().get().look().orElseThrow().summary().rows()).isEqualTo(300);
   }
 }
