@@ -205,6 +205,7 @@ class WholePathJourneyTest {
     fire("#place-turntable");
     fire("#caution-spinning-arm-read");
     files.choose(DEMO.resolve("runs/first-session/runs.csv"));
+    fire("#turntable-way-file");
     fire("#turntable-drop-choose");
     Waiting.until(() -> there("#recording-1"));
     fire("#turntable-fit");
