@@ -41,7 +41,11 @@ public final class FormulaScreen {
     margin.setId("formula-margin");
     margin.getStyleClass().add("data-body");
     screen =
-        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
+        DataScreen.of(sheet, model.next())
+            .withMargin(margin)
+            .withWork(model::work)
+            .filledBy(model.view(), this::fill)
+            .whenLeft(model::left);
   }
 
   /** What the frame shows. */

@@ -144,7 +144,7 @@ final class FormulaWords {
     lines.add(
         check(
             shown,
-            "formula.check.carried",
+            shown ? "formula.check.carried" : "formula.check.carried.not",
             words.text(
                 shown ? "formula.check.carried.detail" : "formula.check.carried.not.detail")));
     lines.add(
@@ -173,22 +173,25 @@ final class FormulaWords {
     boolean agree = Math.abs(study.ratio() - 1) < WAYS_AGREE;
     return check(
         agree,
-        "formula.check.two-ways",
+        agree ? "formula.check.two-ways" : "formula.check.two-ways.not",
         words.text("formula.check.two-ways.detail", study.refits(), figures(study.ratio(), 2)));
   }
 
   private Optional<CheckLine> foretold(Evidence evidence) {
     return evidence.leaveOneOut().stream()
         .max(Comparator.comparingDouble(l -> Math.abs(relative(l))))
-        .map(
-            worst ->
-                check(
-                    Math.abs(relative(worst)) < FORETOLD,
-                    "formula.check.left-out",
-                    words.text(
-                        "formula.check.left-out.detail",
-                        worst.run(),
-                        String.format(Locale.ROOT, "%+.1f", 100 * relative(worst)))));
+        .map(this::foretold);
+  }
+
+  private CheckLine foretold(Evidence.LeftOut worst) {
+    boolean good = Math.abs(relative(worst)) < FORETOLD;
+    return check(
+        good,
+        good ? "formula.check.left-out" : "formula.check.left-out.not",
+        words.text(
+            "formula.check.left-out.detail",
+            worst.run(),
+            String.format(Locale.ROOT, "%+.1f", 100 * relative(worst))));
   }
 
   private static double relative(Evidence.LeftOut run) {
@@ -196,8 +199,7 @@ final class FormulaWords {
   }
 
   private CheckLine check(boolean good, String key, String detail) {
-    return new CheckLine(
-        good ? Mark.DONE : Mark.ATTENTION, words.text(good ? key : key + ".not"), detail);
+    return new CheckLine(good ? Mark.DONE : Mark.ATTENTION, words.text(key), detail);
   }
 
   /** Warnings in words. */
