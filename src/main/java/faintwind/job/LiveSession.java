@@ -39,6 +39,7 @@ public final class LiveSession {
 
   private static final int LEAST_MARKS = 4;
   private static final int MARKS_A_LOOK = 8;
+  private static final double TAPPED_PACE = 3;
 
   /** Steadiness while it turns is that of the last marks. */
   private static final int LATEST_MARKS = 400;
@@ -54,6 +55,7 @@ public final class LiveSession {
   private final List<SpinDone> spins = new ArrayList<>();
   private Optional<LiveRow> last = Optional.empty();
   private double lastAt_s;
+  private boolean personTaps;
   private Optional<Problem> news = Optional.empty();
   private Optional<IOException> worldFailed = Optional.empty();
 
@@ -197,8 +199,18 @@ public final class LiveSession {
     }
   }
 
-  /** The arm passes a mark now. */
+  /**
+   * The arm passes a mark now. In a rehearsal the person's taps take the place of the made-up
+   * hand's, until the spin is over; where time runs faster nobody can tap.
+   */
   public synchronized void tap() {
+    if (hand.filter(h -> h.pace() > TAPPED_PACE).isPresent()) {
+      return;
+    }
+    if (hand.isPresent() && !personTaps) {
+      marks.clear();
+    }
+    personTaps = true;
     mark(clock_s());
   }
 
@@ -234,7 +246,10 @@ public final class LiveSession {
     }
     int before = guide.at();
     guide.read(new LiveReading(row.time_s(), row.signal().getAsDouble(), row.supply_V()));
-    hand.ifPresent(h -> h.passes(row.time_s()).forEach(this::mark));
+    List<Double> passed = hand.map(h -> h.passes(row.time_s())).orElse(List.of());
+    if (!personTaps) {
+      passed.forEach(this::mark);
+    }
     if (guide.at() != before) {
       stepped();
     }
@@ -315,6 +330,7 @@ public final class LiveSession {
     if (ended.step().kind() == PlannedStep.Kind.SPIN) {
       spins.add(spun(ended));
       marks.clear();
+      personTaps = false;
     }
     writeTable();
   }

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
 
-/** The live turntable's model on a rehearsal, without a window; time moves when told. */
+/** The live turntable's model on a rehearsal, without a window; the beat moves when told. */
 class LiveTableModelTest {
   private static final long SEED = 5;
 
@@ -52,6 +52,13 @@ class LiveTableModelTest {
     model.pulse();
     assertThat(session.look().advice().action()).isEqualTo(Action.KEEP_TURNING);
     assertThat(model.sweep_turns().getAsDouble()).isBetween(0.0, 0.1);
+    for (int i = 0; i < 5; i++) {
+      double before_s = session.look().time_s();
+      WaitForAsyncUtils.waitFor(
+          20, TimeUnit.SECONDS, () -> session.look().time_s() > before_s + 0.01);
+      model.tap();
+    }
+    assertThat(session.look().marks()).as("a person's taps alone").hasSize(5);
     press(model, "live-stop-early");
     assertThat(session.spins()).hasSize(1);
     press(model, "live-end");
@@ -60,6 +67,10 @@ class LiveTableModelTest {
 
   private int beatsPerMinute() {
     return session.look().advice().step().flatMap(s -> s.spin()).orElseThrow().beat().perMinute();
+  }
+
+  private static double seconds() {
+    return System.nanoTime() / 1e9;
   }
 
   private void waitFor(Action action) throws TimeoutException {
@@ -79,7 +90,9 @@ class LiveTableModelTest {
     Rehearsal rehearsal = new Rehearsal(RehearsalPlan.build(), SEED, pace);
     RehearsalHand hand = new RehearsalHand(rehearsal, RehearsalHand.Lead.PERSON, SEED, pace);
     LiveSession.Preparation plan = RehearsalPlan.preparation(RehearsalPlan.Length.SHORT);
-    session = new LiveSession(rehearsal.input(), folder, plan, Optional.of(hand), () -> now_s);
+    session =
+        new LiveSession(
+            rehearsal.input(), folder, plan, Optional.of(hand), LiveTableModelTest::seconds);
     TurnBeat beat = TurnBeat.seen(() -> now_s);
     return new LiveTableModel(
         Messages.of(Locale.ENGLISH),
