@@ -41,7 +41,7 @@ final class FormAllowance {
    */
   static double carried(Setup setup, double[] values, int i) {
     String name = setup.unknowns().get(i).name();
-    if (setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
+    if (!setup.turns() || setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
       return 0;
     }
     double share =

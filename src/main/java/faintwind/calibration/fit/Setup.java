@@ -108,6 +108,11 @@ final class Setup {
     return radiusColumns;
   }
 
+  /** Whether an arm was turned at all: in reference flows no air is carried round. */
+  boolean turns() {
+    return setting.heated().stream().anyMatch(run -> run.kind() == RunKind.SPIN);
+  }
+
   /** Whether the share of carried air was stated rather than left to the recordings. */
   boolean statedShare() {
     return statedShare;
