@@ -5,9 +5,12 @@ import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
@@ -103,7 +106,7 @@ final class NextLine extends HBox {
       mark.show(Mark.DOING, words.text(Mark.DOING.key()), 0);
       Button cancel =
           button(new Act("next-cancel", words.text("window.work.cancel"), running::cancel));
-      buttons.getChildren().setAll(cancel);
+      replaceButtons(List.of(cancel));
     }
     sentence.setText(WorkWords.say(words, progress, running.rest(nowNs)));
     wire.setProgress(progress.share());
@@ -145,16 +148,37 @@ final class NextLine extends HBox {
       detail.getStyleClass().add("mark-blocked");
     }
     said.getChildren().setAll(small.isEmpty() ? List.of(sentence) : List.of(sentence, detail));
-    buttons.getChildren().clear();
-    now.others().forEach(act -> buttons.getChildren().add(button(act)));
+    List<Button> shown = new ArrayList<>();
+    now.others().forEach(act -> shown.add(button(act)));
     now.act()
         .ifPresent(
             act -> {
               Button main = button(act);
               main.getStyleClass().add("main");
-              buttons.getChildren().add(main);
+              shown.add(main);
             });
     setAccessibleText(now.sentence() + " " + small);
+    replaceButtons(shown);
+  }
+
+  /**
+   * Keeps the focus at the foot. It goes to the same button drawn again, never to one of another
+   * meaning: a key pressed twice must not do the next thing too.
+   */
+  private void replaceButtons(List<Button> shown) {
+    Optional<Node> focused =
+        Optional.ofNullable(getScene())
+            .map(Scene::getFocusOwner)
+            .filter(owner -> Focus.isInside(owner, this));
+    buttons.getChildren().setAll(shown);
+    focused.ifPresent(
+        was ->
+            shown.stream()
+                .filter(button -> Objects.equals(button.getId(), was.getId()))
+                .<Node>map(button -> button)
+                .findFirst()
+                .orElse(this)
+                .requestFocus());
   }
 
   private static Button button(Act act) {
