@@ -164,6 +164,50 @@ class LeastSquaresPublishedTest {
     assertThat(optimum.residualDeviation()).isCloseTo(0.0171, within(1e-4));
   }
 
+  @Test
+  @DisplayName("Ranz & Marshall 1952 (from memory): King's law finds 2 + b U^0.5 in it")
+  void squareRootOfTheSpeedIsFoundInRanzAndMarshall() {
+    Optimiser.Optimum optimum = kingOfSphere("Nu_RanzMarshall");
+
+    assertThat(optimum.point()[0]).isCloseTo(2, within(1e-3));
+    assertThat(optimum.point()[2]).isCloseTo(0.5, within(1e-3));
+  }
+
+  @Test
+  @DisplayName("Whitaker 1972, 0.4 Re^(1/2) + 0.06 Re^(2/3) (seen): exponent between its slopes")
+  void exponentFittedToWhitakerLiesBetweenItsSteepnesses() {
+    Speeds whitaker = Speeds.of("Nu_Whitaker");
+    double[] forced = java.util.Arrays.stream(whitaker.nusselt()).map(nu -> nu - 2).toArray();
+    Optimiser.Optimum optimum =
+        fit((q, u) -> q[0] * power(u, q[1]), whitaker.speed_m_s(), forced, new double[] {10, 0.4});
+
+    // d ln / d ln Re of the two terms together: 0.5395 at Re 79 (0.1 m/s), 0.5591 at Re 2400.
+    assertThat(optimum.point()[1]).isBetween(0.5395, 0.5591);
+  }
+
+  private static Optimiser.Optimum kingOfSphere(String column) {
+    Speeds data = Speeds.of(column);
+    return fit(
+        (q, u) -> q[0] + q[1] * power(u, q[2]),
+        data.speed_m_s(),
+        data.nusselt(),
+        new double[] {1, 10, 0.4});
+  }
+
+  /** The speeds from 0.1 m/s, and a column beside them. */
+  @SuppressWarnings("ArrayRecordComponent") // test data, never compared
+  private record Speeds(double[] speed_m_s, double[] nusselt) {
+    static Speeds of(String column) {
+      FitColumns data = FitColumns.read("sphere-nusselt-against-speed.csv");
+      double[] speed = data.numbers("speed_m_s");
+      int from = 2;
+      assertThat(speed[from]).isEqualTo(0.1);
+      return new Speeds(
+          java.util.Arrays.copyOfRange(speed, from, speed.length),
+          java.util.Arrays.copyOfRange(data.numbers(column), from, speed.length));
+    }
+  }
+
   private static double correlation(double[][] c, int i, int j) {
     return c[i][j] / Math.sqrt(c[i][i] * c[j][j]);
   }
