@@ -29,15 +29,12 @@ class CorrectionsTest {
   private static final Path CELLAR = Path.of("demo-projects/cellar");
 
   private static Calibration calibration() throws IOException {
-    try (var files = java.nio.file.Files.list(CELLAR.resolve("calibrations"))) {
-      Path first = files.sorted().findFirst().orElseThrow();
-      return CalibrationFile.read(first, "calibration")
-          .fold(
-              (value, notes) -> value,
-              problems -> {
-                throw new AssertionError(problems.toString());
-              });
-    }
+    return CalibrationFile.read(CELLAR.resolve("calibrations/2026-09-13.json"), "calibration")
+        .fold(
+            (value, notes) -> value,
+            problems -> {
+              throw new AssertionError(problems.toString());
+            });
   }
 
   /** Recordings of an instrument that reads exactly this share of the arm's speed. */
