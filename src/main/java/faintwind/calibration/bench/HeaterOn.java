@@ -6,9 +6,9 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 
 /**
- * The signal's change in the first two minutes after the heater was switched on: the moment is where
- * a level and then a straight rise (or fall) explain the largest share of the variance up to two
- * minutes after it.
+ * The signal's change in the first two minutes after the heater was switched on: the moment is
+ * where a level and then a straight rise (or fall) explain the largest share of the variance up to
+ * two minutes after it.
  *
  * @param on_s when it was switched on, on the record's clock
  * @param change of the signal from the level before to two minutes after

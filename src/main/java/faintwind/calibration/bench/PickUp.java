@@ -6,7 +6,8 @@ import java.util.OptionalInt;
 /**
  * A steady oscillation in the signal.
  *
- * @param frequency_Hz where it stands in the spectrum; above half the rate of rows it is folded down
+ * @param frequency_Hz where it stands in the spectrum; above half the rate of rows it is folded
+ *     down
  * @param amplitude of the oscillation, in the signal's unit
  * @param mains_Hz 50 or 60 where it stands where that mains frequency, or two or three times it,
  *     folds to
@@ -39,7 +40,8 @@ public record PickUp(double frequency_Hz, double amplitude, OptionalInt mains_Hz
       }
     }
     double frequency_Hz = spectrum.frequency_Hz(highest);
-    return Optional.of(new PickUp(frequency_Hz, Math.sqrt(2 * power), mains(spectrum, frequency_Hz)));
+    return Optional.of(
+        new PickUp(frequency_Hz, Math.sqrt(2 * power), mains(spectrum, frequency_Hz)));
   }
 
   private static double ratio(Spectrum s, NoiseFloor floor, int k) {

@@ -44,7 +44,10 @@ public record QuietRecord(
   /** What the signal says of the input. */
   public enum Input {
     STEADY,
-    /** It runs away far beyond its scatter: draught, warm joints, or no path for the input's current. */
+    /**
+     * It runs away far beyond its scatter: draught, warm joints, or no path for the input's
+     * current.
+     */
     WANDERS,
     /** It went to an end of the range and stays there: no path for the input's current. */
     AT_AN_END,
@@ -69,10 +72,8 @@ public record QuietRecord(
     Series residual = line.residual(signal);
     Spectrum spectrum = Spectrum.of(residual);
     NoiseFloor all = NoiseFloor.of(spectrum);
-    Optional<PickUp> pickUp =
-        line.scatter() > 0 ? PickUp.in(spectrum, all) : Optional.empty();
-    NoiseFloor floor =
-        pickUp.map(p -> NoiseFloor.beside(spectrum, p.frequency_Hz())).orElse(all);
+    Optional<PickUp> pickUp = line.scatter() > 0 ? PickUp.in(spectrum, all) : Optional.empty();
+    NoiseFloor floor = pickUp.map(p -> NoiseFloor.beside(spectrum, p.frequency_Hz())).orElse(all);
     double rate_Hz = spectrum.rate_Hz();
     double drift = Math.abs(line.slope_per_s()) * length_s;
     return Checked.ok(

@@ -8,9 +8,9 @@ import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
 
 /**
- * Periodogram of what is left of a signal when a straight line is taken off: P_k = (2 dt / n) |Σ x_j
- * e^(−2πijk/n)|², one-sided, in signal² per hertz (Schuster 1898; any textbook of time series). Only
- * the longest part whose number of rows is a power of two is used.
+ * Periodogram of what is left of a signal when a straight line is taken off: P_k = (2 dt / n) |Σ
+ * x_j e^(−2πijk/n)|², one-sided, in signal² per hertz (Schuster 1898; any textbook of time series).
+ * Only the longest part whose number of rows is a power of two is used.
  */
 final class Spectrum {
   private static final int LEAST_ROWS = 32;

@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class BenchRecordTest {
   private static final long SEED = 424242;
 
-  private static Series series(double length_s, double rate_Hz, double noise, DoubleUnaryOperator f) {
+  private static Series series(
+      double length_s, double rate_Hz, double noise, DoubleUnaryOperator f) {
     SplittableRandom random = new SplittableRandom(SEED);
     int n = (int) Math.round(length_s * rate_Hz) + 1;
     double[] t = new double[n];
@@ -146,7 +147,8 @@ class BenchRecordTest {
   @Test
   void aBreathIsFoundWithinItsMinute() {
     Series s =
-        series(300, 2, 1, t -> 1200 - (t > 150 && t < 200 ? 80 * (1 - Math.exp((150 - t) / 15)) : 0));
+        series(
+            300, 2, 1, t -> 1200 - (t > 150 && t < 200 ? 80 * (1 - Math.exp((150 - t) / 15)) : 0));
     BreathDrop drop = value(BreathDrop.in(s));
     assertThat(drop.drop()).isCloseTo(77, within(6.0));
     assertThat(drop.from_s()).isBetween(85.0, 155.0);

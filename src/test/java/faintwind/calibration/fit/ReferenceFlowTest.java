@@ -24,7 +24,9 @@ import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
-/** Calibrations from steady flows whose speed another instrument gave, and a logger that stopped. */
+/**
+ * Calibrations from steady flows whose speed another instrument gave, and a logger that stopped.
+ */
 @DisplayName("Reference flows of a made-up build (seed 31), noise and draught included")
 class ReferenceFlowTest {
   private static final long SEED = 31;
@@ -70,8 +72,7 @@ class ReferenceFlowTest {
 
   private static Run run(
       String name, RunKind kind, Recording recording, Optional<Uncertain> reference) {
-    return new Run(
-        name, kind, "flows.csv", recording, AIR, Optional.empty(), reference);
+    return new Run(name, kind, "flows.csv", recording, AIR, Optional.empty(), reference);
   }
 
   private static FitResult fit(RunSet set) {
