@@ -21,11 +21,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextInputControl;
@@ -263,23 +261,11 @@ class FaultyInstrumentJourneyTest {
   }
 
   private void fire(String id) {
-    AtomicBoolean pressed = new AtomicBoolean();
-    Waiting.until(
-        () -> {
-          robot.interact(() -> pressed.set(press(id)));
-          return pressed.get();
-        });
-  }
-
-  private boolean press(String id) {
-    Optional<ButtonBase> button =
-        robot.lookup(id).match(Node::isVisible).tryQueryAs(ButtonBase.class);
-    button.ifPresent(ButtonBase::fire);
-    return button.isPresent();
+    Presses.fire(robot, id);
   }
 
   private boolean there(String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+    return Presses.there(robot, id);
   }
 
   private void keep(String name) {

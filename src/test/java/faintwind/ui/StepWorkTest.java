@@ -14,10 +14,8 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.control.Label;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -160,22 +158,10 @@ class StepWorkTest {
   }
 
   private void fire(String id) {
-    AtomicBoolean pressed = new AtomicBoolean();
-    Waiting.until(
-        () -> {
-          robot.interact(() -> pressed.set(press(id)));
-          return pressed.get();
-        });
-  }
-
-  private boolean press(String id) {
-    Optional<ButtonBase> button =
-        robot.lookup(id).match(Node::isVisible).tryQueryAs(ButtonBase.class);
-    button.ifPresent(ButtonBase::fire);
-    return button.isPresent();
+    Presses.fire(robot, id);
   }
 
   private boolean there(String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+    return Presses.there(robot, id);
   }
 }

@@ -23,10 +23,6 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
-import javafx.scene.Node;
-import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
@@ -280,22 +276,10 @@ class WholePathJourneyTest {
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
   private void fire(String id) {
-    AtomicBoolean pressed = new AtomicBoolean();
-    Waiting.until(
-        () -> {
-          robot.interact(() -> pressed.set(press(id)));
-          return pressed.get();
-        });
-  }
-
-  private boolean press(String id) {
-    Optional<ButtonBase> button =
-        robot.lookup(id).match(Node::isVisible).tryQueryAs(ButtonBase.class);
-    button.ifPresent(ButtonBase::fire);
-    return button.isPresent();
+    Presses.fire(robot, id);
   }
 
   private boolean there(String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+    return Presses.there(robot, id);
   }
 }

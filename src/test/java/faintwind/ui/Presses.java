@@ -1,0 +1,34 @@
+package faintwind.ui;
+
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javafx.scene.Node;
+import javafx.scene.control.ButtonBase;
+import org.testfx.api.FxRobot;
+
+/** Presses what a person would press, as soon as it is there. */
+final class Presses {
+  private Presses() {}
+
+  /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
+  static void fire(FxRobot robot, String id) {
+    AtomicBoolean pressed = new AtomicBoolean();
+    Waiting.until(
+        () -> {
+          robot.interact(() -> pressed.set(press(robot, id)));
+          return pressed.get();
+        });
+  }
+
+  private static boolean press(FxRobot robot, String id) {
+    Optional<ButtonBase> button =
+        robot.lookup(id).match(Node::isVisible).tryQueryAs(ButtonBase.class);
+    button.ifPresent(ButtonBase::fire);
+    return button.isPresent();
+  }
+
+  /** Whether something with this id can be seen. */
+  static boolean there(FxRobot robot, String id) {
+    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+  }
+}
