@@ -1,5 +1,8 @@
 package faintwind;
 
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
 import faintwind.ui.FaintwindApp;
 import java.nio.file.Path;
 import java.util.List;

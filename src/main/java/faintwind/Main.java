@@ -1,9 +1,23 @@
 package faintwind;
 
+import faintwind.command.CalibrateCommand;
+import faintwind.command.CheckCommand;
+import faintwind.command.ConvertCommand;
+import faintwind.command.CorrectionsCommand;
+import faintwind.command.DemoCommand;
+import faintwind.command.ListenCommand;
+import faintwind.command.PlanCommand;
+import faintwind.command.ReportCommand;
+import faintwind.command.SizeCommand;
+import faintwind.command.StepsCommand;
 import faintwind.job.World;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.StandardOutput;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.UsageWords;
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
@@ -32,7 +46,7 @@ public final class Main {
   }
 
   /** Runs one command; what it would exit with. */
-  static int run(Terminal terminal, String... arguments) {
+  public static int run(Terminal terminal, String... arguments) {
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
     line.addSubcommand(new CalibrateCommand(terminal));
     line.addSubcommand(new ConvertCommand(terminal));

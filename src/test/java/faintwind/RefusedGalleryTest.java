@@ -3,6 +3,7 @@ package faintwind;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.message.Messages;
+import faintwind.terminal.Terminal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -1,8 +1,8 @@
 package faintwind.bench;
 
-import faintwind.calibration.SignalChain;
-import faintwind.files.LogReader;
-import faintwind.files.RunFile;
+import faintwind.calibration.run.SignalChain;
+import faintwind.files.run.LogReader;
+import faintwind.files.run.RunFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;

@@ -1,5 +1,6 @@
 package faintwind.calibration;
 
+import faintwind.calibration.run.SignalPath;
 import faintwind.message.Problem;
 import java.util.List;
 

@@ -135,7 +135,7 @@ public final class AtomicFile implements Closeable {
     }
   }
 
-  static Path folderOf(Path file) {
+  public static Path folderOf(Path file) {
     Path parent = file.getParent();
     return parent == null ? file : parent;
   }

@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
  * record of readings a stray quotation mark must not swallow the rows after it. Reused from line to
  * line.
  */
-final class CsvLine {
+public final class CsvLine {
   private final CsvReader.CsvReaderBuilder quoted = CsvReader.builder().allowUnclosedQuote(false);
 
   private byte[] bytes = new byte[0];
@@ -23,7 +23,7 @@ final class CsvLine {
   private boolean sound;
 
   /** Takes the cells of the line that {@code lines} stands on. */
-  void read(TextLines lines) {
+  public void read(TextLines lines) {
     count = 0;
     sound = true;
     if (lines.contains('"')) {
@@ -69,32 +69,32 @@ final class CsvLine {
     count++;
   }
 
-  int count() {
+  public int count() {
     return count;
   }
 
   /** Whether the quotation marks of this line pair. */
-  boolean isSound() {
+  public boolean isSound() {
     return sound;
   }
 
   /** A cell without the blanks around it; empty where the line is too short. */
-  String text(int index) {
+  public String text(int index) {
     return index < count
         ? new String(bytes, from[index], to[index] - from[index], StandardCharsets.UTF_8).strip()
         : "";
   }
 
   /** The number in a cell, where there is one. */
-  OptionalDouble number(int index) {
+  public OptionalDouble number(int index) {
     return index < count ? NumberCell.parse(bytes, from[index], to[index]) : OptionalDouble.empty();
   }
 
-  boolean isEmpty(int index) {
+  public boolean isEmpty(int index) {
     return text(index).isEmpty();
   }
 
-  List<String> texts() {
+  public List<String> texts() {
     List<String> all = new ArrayList<>();
     for (int i = 0; i < count; i++) {
       all.add(text(i));

@@ -8,11 +8,12 @@ import java.nio.file.Path;
 import java.util.Optional;
 
 /** What can be said of an input before its first byte is read. */
-final class InputFile {
+public final class InputFile {
   private InputFile() {}
 
   /** Why the file cannot be an input, if so: not there, a folder, larger than it may be. */
-  static Optional<Problem> trouble(Path path, String name, long largest_bytes) throws IOException {
+  public static Optional<Problem> trouble(Path path, String name, long largest_bytes)
+      throws IOException {
     Where where = Where.file(name);
     if (!Files.exists(path)) {
       return Optional.of(Problem.error("file.missing", where, name));

@@ -19,7 +19,7 @@ import java.util.Optional;
  * Reads a JSON file that must hold one object. Refused: not there, too large, not JSON (with line
  * and place), a key that stands twice, anything after the object.
  */
-final class JsonFile {
+public final class JsonFile {
   /** No JSON file of this program comes near this size. */
   private static final long LARGEST_BYTES = 64L << 20;
 
@@ -31,7 +31,7 @@ final class JsonFile {
 
   private JsonFile() {}
 
-  static Checked<ObjectNode> read(Path path, String name) throws IOException {
+  public static Checked<ObjectNode> read(Path path, String name) throws IOException {
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
@@ -39,7 +39,7 @@ final class JsonFile {
     return parse(Files.readAllBytes(path), name);
   }
 
-  static Checked<ObjectNode> parse(byte[] bytes, String name) throws IOException {
+  public static Checked<ObjectNode> parse(byte[] bytes, String name) throws IOException {
     Where where = Where.file(name);
     if (bytes.length == 0) {
       return Checked.refused(Problem.error("json.empty", where, ""));

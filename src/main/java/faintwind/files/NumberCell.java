@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
  * optional exponent, blanks around it allowed. Nothing else is a number: no decimal comma, no
  * thousands mark, no unit, no NaN.
  */
-final class NumberCell {
+public final class NumberCell {
   /** Enough for any clock, and short of the digits that only binary fractions have. */
   private static final MathContext SHOWN = new MathContext(9);
 
@@ -23,7 +23,7 @@ final class NumberCell {
   private NumberCell() {}
 
   /** The number, or empty where the bytes are not one. */
-  static OptionalDouble parse(byte[] text, int from, int to) {
+  public static OptionalDouble parse(byte[] text, int from, int to) {
     int start = from;
     int end = to;
     while (start < end && isBlank(text[start])) {
@@ -43,20 +43,20 @@ final class NumberCell {
     }
   }
 
-  static OptionalDouble parse(String cell) {
+  public static OptionalDouble parse(String cell) {
     byte[] bytes = cell.getBytes(StandardCharsets.UTF_8);
     return parse(bytes, 0, bytes.length);
   }
 
   /** A number as short as it goes, for a message. */
-  static String shown(double value) {
+  public static String shown(double value) {
     return Double.isFinite(value)
         ? new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString()
         : String.valueOf(value);
   }
 
   /** Message id that says why a cell that {@link #parse} gave nothing for is not a number. */
-  static String complaint(String cell) {
+  public static String complaint(String cell) {
     String text = cell.strip();
     String lower = text.toLowerCase(Locale.ROOT);
     if (text.isEmpty()) {

@@ -12,7 +12,7 @@ import java.util.Map;
  * Collects the problems of one input. Of one kind in one column only the first ten are listed, then
  * their number: a file with a million bad rows must not give a million lines.
  */
-final class ProblemList {
+public final class ProblemList {
   private static final int LISTED = 10;
 
   private record Kind(String id, Severity severity, Where column) {}
@@ -20,7 +20,7 @@ final class ProblemList {
   private final List<Problem> problems = new ArrayList<>();
   private final Map<Kind, Integer> counts = new LinkedHashMap<>();
 
-  void add(Problem problem) {
+  public void add(Problem problem) {
     if (problems.contains(problem)) {
       return;
     }
@@ -31,24 +31,24 @@ final class ProblemList {
     }
   }
 
-  void addAll(Iterable<Problem> more) {
+  public void addAll(Iterable<Problem> more) {
     more.forEach(this::add);
   }
 
-  void error(String id, Where where, String found, String... details) {
+  public void error(String id, Where where, String found, String... details) {
     add(Problem.error(id, where, found, details));
   }
 
-  void warning(String id, Where where, String found, String... details) {
+  public void warning(String id, Where where, String found, String... details) {
     add(Problem.warning(id, where, found, details));
   }
 
-  boolean hasErrors() {
+  public boolean hasErrors() {
     return problems.stream().anyMatch(Problem::isError);
   }
 
   /** What was collected, with one line for each kind that was cut short. */
-  List<Problem> list() {
+  public List<Problem> list() {
     List<Problem> all = new ArrayList<>(problems);
     counts.forEach(
         (kind, count) -> {

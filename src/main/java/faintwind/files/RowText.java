@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text of rows that pass through: whatever stood there, with exactly the header's cells. */
-final class RowText {
+public final class RowText {
   private RowText() {}
 
   /**
    * The row with {@code count} cells. Missing cells are added empty; what is too many, or cannot be
    * told apart, stands in the last cell.
    */
-  static String fitted(String text, CsvLine cells, int count) {
+  public static String fitted(String text, CsvLine cells, int count) {
     if (!cells.isSound()) {
       return quoted(text) + ",".repeat(count - 1);
     }
@@ -28,7 +28,7 @@ final class RowText {
   }
 
   /** A cell, in quotation marks where RFC 4180 asks for them. */
-  static String plainOrQuoted(String cell) {
+  public static String plainOrQuoted(String cell) {
     return cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
   }
 

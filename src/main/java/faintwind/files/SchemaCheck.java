@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Compares JSON with a schema (JSON Schema, draft 2020-12) that ships with the program. */
-final class SchemaCheck {
+public final class SchemaCheck {
   private static final String FOLDER = "/faintwind/assets/schemas/";
 
   private final JsonSchema schema;
@@ -30,7 +30,7 @@ final class SchemaCheck {
    *
    * @param format such as {@code calibration}, for {@code calibration.schema.json}
    */
-  static SchemaCheck of(String format) {
+  public static SchemaCheck of(String format) {
     String resource = FOLDER + format + ".schema.json";
     try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
       if (in == null) {
@@ -47,7 +47,7 @@ final class SchemaCheck {
   }
 
   /** Every place where the value departs from the schema; empty where it agrees. */
-  List<Problem> problems(JsonNode value, Where where) {
+  public List<Problem> problems(JsonNode value, Where where) {
     return schema.validate(value).stream()
         .sorted(Comparator.comparing(message -> message.getInstanceLocation().toString()))
         .map(message -> problem(message, where))

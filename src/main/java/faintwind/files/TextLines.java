@@ -15,9 +15,9 @@ import java.util.Arrays;
  * <p>{@link #next} moves to the next line; {@link #bytes}, {@link #start} and {@link #end} are then
  * valid until the next call.
  */
-final class TextLines {
+public final class TextLines {
   /** A longer line is cut here and marked; no table of readings has one. */
-  static final int LONGEST = 1 << 16;
+  public static final int LONGEST = 1 << 16;
 
   private final InputStream in;
   private byte[] buffer = new byte[1 << 17];
@@ -29,18 +29,18 @@ final class TextLines {
   private boolean finished;
   private boolean cut;
 
-  TextLines(InputStream in) {
+  public TextLines(InputStream in) {
     this(in, 0);
   }
 
   /** Lines that stand after {@code before} others. */
-  TextLines(InputStream in, long before) {
+  public TextLines(InputStream in, long before) {
     this.in = in;
     this.number = before;
   }
 
   /** Moves to the next line; false where there is none. */
-  boolean next() throws IOException {
+  public boolean next() throws IOException {
     cut = false;
     int from = nextStart;
     int search = from;
@@ -139,30 +139,30 @@ final class TextLines {
     return -1;
   }
 
-  byte[] bytes() {
+  public byte[] bytes() {
     return buffer;
   }
 
-  int start() {
+  public int start() {
     return start;
   }
 
-  int end() {
+  public int end() {
     return end;
   }
 
   /** Number of this line, from 1. */
-  int number() {
+  public int number() {
     return (int) Math.min(number, Integer.MAX_VALUE);
   }
 
   /** Whether this line was longer than {@link #LONGEST}. */
-  boolean isCut() {
+  public boolean isCut() {
     return cut;
   }
 
   /** Whether this line holds nothing but blanks. */
-  boolean isBlank() {
+  public boolean isBlank() {
     for (int i = start; i < end; i++) {
       if (buffer[i] != ' ' && buffer[i] != '\t') {
         return false;
@@ -171,7 +171,7 @@ final class TextLines {
     return true;
   }
 
-  boolean contains(char c) {
+  public boolean contains(char c) {
     for (int i = start; i < end; i++) {
       if (buffer[i] == c) {
         return true;
@@ -181,12 +181,12 @@ final class TextLines {
   }
 
   /** This line as text; bytes that are not UTF-8 become the replacement character. */
-  String text() {
+  public String text() {
     return new String(buffer, start, end - start, StandardCharsets.UTF_8);
   }
 
   /** Whether this line is well-formed UTF-8. */
-  boolean isUtf8() {
+  public boolean isUtf8() {
     try {
       StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(buffer, start, end - start));
       return true;

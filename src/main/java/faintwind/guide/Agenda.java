@@ -1,6 +1,7 @@
 package faintwind.guide;
 
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.checklist.Checklist;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;

@@ -1,9 +1,16 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.ReadingBand;
+import faintwind.guide.checklist.Remedy;
+import faintwind.guide.checklist.Step;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.physics.design.DesignSheet;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.ReadingVerdict;
 import java.util.ArrayList;
 import java.util.HashMap;

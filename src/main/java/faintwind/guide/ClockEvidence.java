@@ -1,5 +1,6 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.StepClock;
 import faintwind.record.Event;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;

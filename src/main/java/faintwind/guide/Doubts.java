@@ -1,8 +1,10 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.physics.design.DesignSheet;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;

@@ -1,5 +1,8 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import java.util.List;
 

@@ -1,5 +1,9 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Stage;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.StepClock;
 import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.Event.StepOpened;

@@ -1,5 +1,7 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Remedy;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,11 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.StepClock;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.PhotoAdded;

@@ -1,10 +1,16 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.MeterClass;
+import faintwind.guide.checklist.Meters;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
-import faintwind.physics.design.DesignSheet;
-import faintwind.physics.design.Quantity;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.Quantity;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -111,7 +117,7 @@ public record Situation(
   }
 
   /** The numbers of a sheet by the names that formulas use. */
-  static Map<String, Double> values(DesignSheet sheet) {
+  public static Map<String, Double> values(DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>();
     for (Quantity quantity : sheet.quantities()) {
       String id = quantity.id().id();
@@ -149,8 +155,8 @@ public record Situation(
   }
 
   private static String unit(String name) {
-    return faintwind.physics.design.QuantityId.of(plainName(name))
-        .map(faintwind.physics.design.QuantityId::unit)
+    return faintwind.physics.sheet.QuantityId.of(plainName(name))
+        .map(faintwind.physics.sheet.QuantityId::unit)
         .orElse("");
   }
 }

@@ -1,5 +1,9 @@
 package faintwind.guide;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.StepClock;
 import faintwind.message.Amount;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;

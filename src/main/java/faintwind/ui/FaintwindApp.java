@@ -4,6 +4,8 @@ import atlantafx.base.theme.PrimerLight;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.ui.frame.Fonts;
+import faintwind.ui.frame.KeptLook;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -59,7 +61,7 @@ public final class FaintwindApp {
   }
 
   /** Loads fonts and the base theme; once, on the JavaFX thread, before the first window. */
-  static void dressProgram() {
+  public static void dressProgram() {
     Fonts.load();
     Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
   }

@@ -3,10 +3,33 @@ package faintwind.ui;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.ui.formula.FormulaModels;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.FileQuestion;
+import faintwind.ui.frame.FirstStartScreen;
+import faintwind.ui.frame.Frame;
+import faintwind.ui.frame.HelpNote;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.Look;
+import faintwind.ui.frame.LookMenu;
+import faintwind.ui.frame.NextLine;
+import faintwind.ui.frame.Place;
+import faintwind.ui.frame.Screen;
+import faintwind.ui.frame.TopStrip;
+import faintwind.ui.home.HomeModel;
+import faintwind.ui.home.HomeScreen;
+import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.instrument.Workspace;
+import faintwind.ui.make.StepScreen;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
+import faintwind.ui.record.RecordScreen;
+import faintwind.ui.turntable.LiveTables;
+import faintwind.ui.work.Background;
+import faintwind.ui.work.DiskWords;
+import faintwind.ui.work.Running;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -126,7 +149,7 @@ public final class FaintwindWindow {
   }
 
   /** The screen that stands in the frame. */
-  Optional<Screen> screen() {
+  public Optional<Screen> screen() {
     return screen;
   }
 

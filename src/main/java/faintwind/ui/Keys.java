@@ -4,6 +4,12 @@ import static javafx.scene.input.KeyCombination.ALT_DOWN;
 import static javafx.scene.input.KeyCombination.SHIFT_DOWN;
 import static javafx.scene.input.KeyCombination.SHORTCUT_DOWN;
 
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Focus;
+import faintwind.ui.frame.Frame;
+import faintwind.ui.frame.NextLine;
+import faintwind.ui.frame.Place;
+import faintwind.ui.frame.Screen;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.WhyLink;
 import java.util.List;

@@ -1,8 +1,7 @@
 /**
- * The window: its frame and its screens. A screen ({@code XScreen}) binds and builds nodes; its
- * model ({@code XModel}) decides and never imports {@code javafx.scene}, so it is tested without a
- * window. Not here: rules, arithmetic of the instrument, bytes on disk; parts that several screens
- * share are in {@link faintwind.ui.part}.
+ * The window as a whole: the application, the window that wires every room, the keys that work
+ * everywhere. What a place shows is in the package of that place; the house around every screen is
+ * in {@link faintwind.ui.frame}.
  */
 @NullMarked
 package faintwind.ui;

@@ -2,8 +2,8 @@ package faintwind.accuracy;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
-import faintwind.job.Convert;
 import faintwind.job.JobWatch;
+import faintwind.job.field.Convert;
 import faintwind.message.Checked;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,6 +1,6 @@
 package faintwind.demo;
 
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.calibration.virtual.VirtualArm;
 import faintwind.calibration.virtual.VirtualBall;
 import faintwind.calibration.virtual.VirtualBuild;

@@ -2,11 +2,11 @@ package faintwind.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.InstrumentFolder;
-import faintwind.job.Calibrate;
-import faintwind.job.CheckPath;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.JobWatch;
-import faintwind.job.KeepFormula;
+import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.KeepFormula;
+import faintwind.job.record.CheckPath;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;

@@ -1,9 +1,9 @@
 package faintwind.demo;
 
-import faintwind.calibration.ArmTurning;
-import faintwind.calibration.Recording;
-import faintwind.calibration.Run;
-import faintwind.calibration.Series;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.Series;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,15 +1,15 @@
 package faintwind.demo;
 
-import faintwind.guide.Caution;
-import faintwind.guide.Reading;
-import faintwind.guide.Step;
-import faintwind.job.Enter;
-import faintwind.job.InstrumentView;
-import faintwind.job.KeptDesigns;
-import faintwind.job.Size;
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.design.Size;
+import faintwind.job.record.Enter;
+import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.physics.design.DesignSheet;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
 import faintwind.record.JournalEntry;
 import java.io.IOException;

@@ -3,6 +3,10 @@ package faintwind.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.guide.checklist.Step;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;

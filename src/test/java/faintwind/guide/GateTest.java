@@ -2,6 +2,10 @@ package faintwind.guide;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;

@@ -3,9 +3,13 @@ package faintwind.guide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.Situation.DatedSheet;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.guide.checklist.Stage;
 import faintwind.message.Problem;
-import faintwind.physics.design.Interval;
-import faintwind.physics.design.QuantityId;
+import faintwind.physics.Interval;
+import faintwind.physics.sheet.QuantityId;
 import faintwind.record.Event;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.ReadingEntered;

@@ -1,8 +1,8 @@
 package faintwind.network;
 
 import faintwind.guide.Situation;
-import faintwind.job.KeptDesigns;
-import faintwind.physics.design.DesignSheet;
+import faintwind.job.design.KeptDesigns;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,13 +1,13 @@
 package faintwind.network;
 
-import faintwind.guide.Checklist;
-import faintwind.guide.MeterClass;
-import faintwind.guide.Meters;
-import faintwind.guide.Reading;
 import faintwind.guide.Situation;
-import faintwind.guide.Step;
-import faintwind.guide.Tips;
 import faintwind.guide.Verdicts;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.MeterClass;
+import faintwind.guide.checklist.Meters;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.Tips;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
 import faintwind.record.Event.MeterChosen;

@@ -1,7 +1,7 @@
 package faintwind.network;
 
-import faintwind.guide.MeterClass;
-import faintwind.guide.MeterRange;
+import faintwind.guide.checklist.MeterClass;
+import faintwind.guide.checklist.MeterRange;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Optional;

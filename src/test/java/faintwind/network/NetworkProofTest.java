@@ -3,12 +3,12 @@ package faintwind.network;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.files.MeterFiles;
-import faintwind.guide.Checklist;
-import faintwind.guide.MeterClass;
+import faintwind.files.asset.MeterFiles;
 import faintwind.guide.Remedies;
-import faintwind.guide.Remedy;
-import faintwind.guide.ShippedChecklist;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.MeterClass;
+import faintwind.guide.checklist.Remedy;
+import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.record.ReadingVerdict;
 import java.io.IOException;
 import java.util.ArrayList;

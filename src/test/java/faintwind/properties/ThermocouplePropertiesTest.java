@@ -3,7 +3,7 @@ package faintwind.properties;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.files.Library;
+import faintwind.files.asset.Library;
 import faintwind.physics.Thermocouple;
 import java.io.IOException;
 import java.util.Random;

@@ -3,13 +3,13 @@ package faintwind.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.guide.Checklist;
-import faintwind.guide.Reading;
-import faintwind.guide.SampleBuild;
-import faintwind.guide.ShippedChecklist;
 import faintwind.guide.Situation;
 import faintwind.guide.Situation.DatedSheet;
-import faintwind.job.KeptDesigns;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.job.design.KeptDesigns;
 import faintwind.message.Amount;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;

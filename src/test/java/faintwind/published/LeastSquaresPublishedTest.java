@@ -3,7 +3,7 @@ package faintwind.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.fit.Optimiser;
+import faintwind.calibration.fit.numerics.Optimiser;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;

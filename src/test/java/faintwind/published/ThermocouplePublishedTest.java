@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import faintwind.files.Library;
+import faintwind.files.asset.Library;
 import faintwind.physics.Constants;
 import faintwind.physics.Thermocouple;
 import faintwind.physics.ThermocoupleTable;

@@ -3,12 +3,12 @@ package faintwind.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.ArmSpeed;
-import faintwind.calibration.ArmTurning;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.CoverageFactor;
 import faintwind.calibration.Draws;
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.ArmSpeed;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Uncertain;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;

@@ -1,19 +1,19 @@
 package faintwind.ui;
 
-import faintwind.files.ChecklistFiles;
-import faintwind.files.InstrumentFolder;
-import faintwind.guide.Checklist;
-import faintwind.guide.Question;
-import faintwind.guide.Reading;
-import faintwind.guide.SampleBuild;
+import faintwind.files.checklist.ChecklistFiles;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Situation;
 import faintwind.guide.Situation.DatedSheet;
-import faintwind.guide.Step;
-import faintwind.job.KeptDesigns;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.Step;
+import faintwind.job.design.KeptDesigns;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
-import faintwind.physics.design.DesignSheet;
-import faintwind.physics.design.Quantity;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.Quantity;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockStarted;
@@ -41,8 +41,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Made-up instruments of a cheese cellar, built as far as a test wants them. */
-final class Cellar {
-  static final OffsetDateTime NOW = OffsetDateTime.parse("2026-11-21T14:30:00Z");
+public final class Cellar {
+  public static final OffsetDateTime NOW = OffsetDateTime.parse("2026-11-21T14:30:00Z");
 
   private final Checklist checklist;
   private final String design;
@@ -60,7 +60,7 @@ final class Cellar {
   }
 
   /** An instrument of which nothing is done yet. */
-  static Cellar begin(String name) throws IOException {
+  public static Cellar begin(String name) throws IOException {
     return new Cellar(name, NOW.minusDays(20));
   }
 
@@ -77,13 +77,13 @@ final class Cellar {
   }
 
   /** Takes the sample design. */
-  Cellar design() {
+  public Cellar design() {
     add(Optional.empty(), new DesignChosen(design, "first design"));
     return this;
   }
 
   /** Does every step before one, soundly. */
-  Cellar before(String stepId) {
+  public Cellar before(String stepId) {
     for (Step step : checklist.steps()) {
       if (step.id().equals(stepId)) {
         return this;
@@ -94,7 +94,7 @@ final class Cellar {
   }
 
   /** Opens a step. */
-  Cellar open(String stepId) {
+  public Cellar open(String stepId) {
     add(Optional.of(stepId), new StepOpened());
     return this;
   }
@@ -123,7 +123,7 @@ final class Cellar {
   }
 
   /** Writes the folder. */
-  Path into(Path workspace, String folder) throws IOException {
+  public Path into(Path workspace, String folder) throws IOException {
     Path path = workspace.resolve(folder);
     InstrumentFolder kept = InstrumentFolder.create(path, entries.get(0));
     kept.append(entries.subList(1, entries.size()));

@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.ui.frame.FileQuestion;
 import java.nio.file.Path;
 import java.util.Optional;
 

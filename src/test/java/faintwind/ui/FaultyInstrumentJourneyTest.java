@@ -2,15 +2,19 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.InstrumentFolder;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Gate;
-import faintwind.job.InstrumentView;
-import faintwind.job.KeptDesigns;
 import faintwind.job.WindowChoices;
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.Theme;
+import faintwind.ui.make.StepScreen;
+import faintwind.ui.make.StepView;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

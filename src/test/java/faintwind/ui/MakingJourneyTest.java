@@ -2,12 +2,13 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.InstrumentFolder;
 import faintwind.files.Sha256;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Standing;
+import faintwind.ui.frame.KeptLook;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;

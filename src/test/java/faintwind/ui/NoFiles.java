@@ -1,10 +1,11 @@
 package faintwind.ui;
 
+import faintwind.ui.frame.FileQuestion;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** A person who closes every file dialog. */
-enum NoFiles implements FileQuestion {
+public enum NoFiles implements FileQuestion {
   ASKED;
 
   @Override

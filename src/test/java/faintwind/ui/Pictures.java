@@ -16,13 +16,13 @@ import javafx.scene.image.WritableImage;
 import javax.imageio.ImageIO;
 
 /** Keeps pictures of the window, small: the 256 most frequent colours, nearest for the rest. */
-final class Pictures {
+public final class Pictures {
   private static final int COLOURS = 256;
 
   private Pictures() {}
 
   /** Writes a picture of the scene; on the JavaFX thread. */
-  static void keep(Scene scene, Path file) {
+  public static void keep(Scene scene, Path file) {
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
       ImageIO.write(indexed(scene.snapshot(null)), "png", file.toFile());

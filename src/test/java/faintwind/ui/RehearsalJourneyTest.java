@@ -2,14 +2,15 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.Run;
-import faintwind.calibration.RunSet;
-import faintwind.job.LiveSession;
-import faintwind.job.ReadRuns;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
 import faintwind.job.WindowChoices;
+import faintwind.job.live.LiveSession;
+import faintwind.job.turntable.ReadRuns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.ui.frame.KeptLook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,7 +1,18 @@
 package faintwind.ui;
 
 import faintwind.message.Messages;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.FileQuestion;
+import faintwind.ui.frame.Frame;
+import faintwind.ui.frame.Look;
+import faintwind.ui.frame.LookMenu;
+import faintwind.ui.frame.NextLine;
+import faintwind.ui.frame.Place;
+import faintwind.ui.frame.Screen;
+import faintwind.ui.frame.Theme;
+import faintwind.ui.frame.TopStrip;
 import faintwind.ui.part.Notes;
+import faintwind.ui.work.Background;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -13,18 +24,18 @@ import javafx.scene.Scene;
 import javafx.stage.Stage;
 
 /** One screen in the window's frame, for tests that need no instrument folder. */
-final class ScreenStage {
-  final Messages words = Messages.of(Locale.ENGLISH);
+public final class ScreenStage {
+  public final Messages words = Messages.of(Locale.ENGLISH);
   final Look look = new Look();
-  final Notes notes = new Notes();
-  final Background background = new Background(Platform::runLater);
-  final Desk desk;
+  public final Notes notes = new Notes();
+  public final Background background = new Background(Platform::runLater);
+  public final Desk desk;
   private final Stage stage;
   private final NextLine nextLine;
   private final Frame frame;
   private Optional<Path> chosen = Optional.empty();
 
-  ScreenStage(Stage stage) {
+  public ScreenStage(Stage stage) {
     this.stage = stage;
     FaintwindApp.dressProgram();
     desk =
@@ -50,25 +61,25 @@ final class ScreenStage {
   }
 
   /** Answers every file question from now on. */
-  void choose(Path file) {
+  public void choose(Path file) {
     chosen = Optional.of(file);
   }
 
-  void show(Screen screen) {
+  public void show(Screen screen) {
     screen.next().addListener((property, was, now) -> nextLine.show(now));
     nextLine.show(screen.next().getValue());
     frame.show(screen);
     stage.show();
   }
 
-  void theme(Theme theme) {
+  public void theme(Theme theme) {
     frame.getStyleClass().removeIf(name -> name.startsWith("fw-"));
     frame.getStyleClass().add(theme.styleClass());
     look.theme().set(theme);
   }
 
   /** Keeps a picture under target/pictures; on the JavaFX thread. */
-  void picture(String name) {
+  public void picture(String name) {
     frame.applyCss();
     frame.layout();
     Pictures.keep(stage.getScene(), Path.of("target/pictures/" + name + ".png"));

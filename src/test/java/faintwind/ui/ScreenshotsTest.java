@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.Place;
+import faintwind.ui.frame.Theme;
+import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;

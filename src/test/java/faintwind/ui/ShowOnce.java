@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import faintwind.message.Messages;
+import faintwind.ui.frame.KeptLook;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Path;
 import java.time.Clock;

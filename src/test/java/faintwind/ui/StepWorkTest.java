@@ -2,11 +2,12 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.InstrumentFolder;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
+import faintwind.ui.frame.KeptLook;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -6,12 +6,12 @@ import java.util.function.BooleanSupplier;
 import org.testfx.util.WaitForAsyncUtils;
 
 /** Waits for something that happens off the JavaFX thread. */
-final class Waiting {
+public final class Waiting {
   private static final int MOST_S = 20;
 
   private Waiting() {}
 
-  static void until(BooleanSupplier condition) {
+  public static void until(BooleanSupplier condition) {
     within(MOST_S, condition);
   }
 

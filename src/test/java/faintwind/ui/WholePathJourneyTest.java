@@ -2,17 +2,19 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.CalibrationFile;
-import faintwind.files.InstrumentFolder;
-import faintwind.job.Enter;
-import faintwind.job.InstrumentView;
-import faintwind.job.KeptDesigns;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.WindowChoices;
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.record.Enter;
+import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.InstrumentFolder;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event.CautionAcknowledged;
@@ -10,6 +10,8 @@ import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;

@@ -1,6 +1,6 @@
 package faintwind.calibration.beat;
 
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;

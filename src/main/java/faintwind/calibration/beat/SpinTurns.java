@@ -1,7 +1,7 @@
 package faintwind.calibration.beat;
 
-import faintwind.calibration.Uncertain;
 import faintwind.calibration.plan.PlannedSpin;
+import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;

@@ -1,6 +1,6 @@
 package faintwind.calibration.bench;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;

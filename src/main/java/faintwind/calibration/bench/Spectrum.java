@@ -1,6 +1,6 @@
 package faintwind.calibration.bench;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
 import org.apache.commons.math3.transform.DftNormalization;

@@ -1,6 +1,6 @@
 package faintwind.calibration.bench;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**

@@ -1,14 +1,14 @@
 package faintwind.calibration.correction;
 
-import faintwind.calibration.ArmTurning;
 import faintwind.calibration.Calibration;
-import faintwind.calibration.Run;
-import faintwind.calibration.RunKind;
-import faintwind.calibration.RunSet;
-import faintwind.calibration.Series;
 import faintwind.calibration.correction.CarriedShare.Reading;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.Series;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package faintwind.calibration.correction;
 
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Uncertain;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,7 +1,7 @@
 package faintwind.calibration.live;
 
 import faintwind.calibration.Provenance;
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 import java.util.Collections;
 import java.util.EnumSet;
 import java.util.Set;

@@ -1,6 +1,6 @@
 package faintwind.calibration.live;
 
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 
 /**
  * Where readings come from, as {@code listen} and the window take it. Spellings are read by {@link

@@ -1,8 +1,8 @@
 package faintwind.calibration.live;
 
-import faintwind.calibration.SignalUnit;
 import faintwind.calibration.live.SourceAddress.From;
 import faintwind.calibration.live.SourceAddress.Parity;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;

@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Uncertain;
 import java.util.Comparator;
 import java.util.List;
 

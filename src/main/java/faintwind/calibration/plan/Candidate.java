@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Uncertain;
 
 /**
  * A speed that the arm can be turned at.

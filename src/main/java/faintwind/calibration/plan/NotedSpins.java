@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.ArmTurning;
+import faintwind.calibration.run.ArmTurning;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;

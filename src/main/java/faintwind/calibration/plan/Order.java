@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.Direction;
+import faintwind.calibration.run.Direction;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

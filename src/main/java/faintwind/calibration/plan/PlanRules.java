@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;

@@ -1,15 +1,15 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.ArmSpeed;
-import faintwind.calibration.ArmTurning;
-import faintwind.calibration.Recording;
-import faintwind.calibration.Run;
-import faintwind.calibration.RunConditions;
-import faintwind.calibration.RunKind;
-import faintwind.calibration.Series;
-import faintwind.calibration.SignalUnit;
-import faintwind.calibration.Uncertain;
-import faintwind.calibration.fit.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.run.ArmSpeed;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunConditions;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.Series;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,7 +1,7 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.Direction;
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Uncertain;
 
 /**
  * One speed on the arm as planned.

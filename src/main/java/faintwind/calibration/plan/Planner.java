@@ -1,11 +1,11 @@
 package faintwind.calibration.plan;
 
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.Run;
-import faintwind.calibration.fit.CarriedKnown;
-import faintwind.calibration.fit.Foretelling;
-import faintwind.calibration.fit.ForetoldFit;
-import faintwind.calibration.fit.Knowledge;
+import faintwind.calibration.fit.foretelling.Foretelling;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.run.Run;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.physics.design.Interval;
+import faintwind.physics.Interval;
 
 /**
  * How the instrument answers, as far as it is known before the session: from the design's

@@ -1,8 +1,8 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.ArmSpeed;
-import faintwind.calibration.Direction;
-import faintwind.calibration.fit.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.run.ArmSpeed;
+import faintwind.calibration.run.Direction;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

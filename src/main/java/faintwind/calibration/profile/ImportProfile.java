@@ -1,7 +1,7 @@
 package faintwind.calibration.profile;
 
-import faintwind.calibration.SignalUnit;
 import faintwind.calibration.live.LiveColumn;
+import faintwind.calibration.run.SignalUnit;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -1,6 +1,6 @@
 package faintwind.calibration.profile;
 
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 import java.util.Optional;
 
 /** Units that a column of a foreign log may be in. */

@@ -3,7 +3,7 @@ package faintwind.calibration.response;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
-import faintwind.calibration.SignalPath;
+import faintwind.calibration.run.SignalPath;
 import faintwind.physics.AirState;
 import java.util.Arrays;
 import java.util.OptionalDouble;

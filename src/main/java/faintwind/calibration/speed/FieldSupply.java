@@ -1,7 +1,7 @@
 package faintwind.calibration.speed;
 
-import faintwind.calibration.SignalPath;
-import faintwind.calibration.speed.PreparedRow.Supply;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.speed.state.PreparedRow.Supply;
 import java.util.OptionalDouble;
 
 /**

@@ -2,6 +2,13 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.ForwardFilter;
+import faintwind.calibration.speed.state.HeatState;
+import faintwind.calibration.speed.state.Innovation;
+import faintwind.calibration.speed.state.LostHeater;
+import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.RecentNoise;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

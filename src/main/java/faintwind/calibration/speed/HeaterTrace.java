@@ -1,6 +1,12 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.speed.RowJudge.Heater;
+import faintwind.calibration.speed.state.BlockTrace;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.ForwardFilter;
+import faintwind.calibration.speed.state.HeatState;
+import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.StillLoss;
 import java.util.ArrayList;
 import java.util.List;
 

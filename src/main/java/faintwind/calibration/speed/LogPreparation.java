@@ -1,7 +1,10 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.speed.PreparedRow.Kind;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.HeaterLimits;
+import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.PreparedRow.Kind;
 import java.util.Optional;
 
 /**

@@ -1,6 +1,12 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.speed.EstimatedRow.Estimate;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.HeatState;
+import faintwind.calibration.speed.state.HeaterLimits;
+import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.StillLoss;
+import faintwind.calibration.speed.state.WindJumps;
 import java.util.EnumSet;
 import java.util.Set;
 

@@ -1,9 +1,9 @@
 package faintwind.calibration.speed;
 
-import faintwind.calibration.SignalChain;
-import faintwind.calibration.SignalPath;
-import faintwind.calibration.SignalUnit;
 import faintwind.calibration.response.TypeLetter;
+import faintwind.calibration.run.SignalChain;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.SignalUnit;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

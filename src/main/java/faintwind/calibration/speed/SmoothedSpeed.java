@@ -2,7 +2,15 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
-import faintwind.calibration.speed.WalkStrength.Block;
+import faintwind.calibration.speed.state.BlockTrace;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.ForwardFilter;
+import faintwind.calibration.speed.state.HeatState;
+import faintwind.calibration.speed.state.NoiseLevel;
+import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.WalkStrength;
+import faintwind.calibration.speed.state.WalkStrength.Block;
+import faintwind.calibration.speed.state.WindJumps;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

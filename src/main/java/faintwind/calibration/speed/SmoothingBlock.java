@@ -1,5 +1,6 @@
 package faintwind.calibration.speed;
 
+import faintwind.calibration.speed.state.PreparedRow;
 import java.util.List;
 import java.util.Optional;
 

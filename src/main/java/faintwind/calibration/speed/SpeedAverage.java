@@ -1,6 +1,8 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.PreparedRow;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.EnumSet;

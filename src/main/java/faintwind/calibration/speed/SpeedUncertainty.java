@@ -2,6 +2,8 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
+import faintwind.calibration.speed.state.FieldFormula;
+import faintwind.calibration.speed.state.PreparedRow;
 
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the

@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Direction;
+import faintwind.calibration.run.Direction;
 
 /**
  * The made-up turntable arm and the person who turns it.

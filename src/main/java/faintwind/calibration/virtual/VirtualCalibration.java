@@ -1,7 +1,7 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Recording;
-import faintwind.calibration.Run;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
 import java.util.List;
 import java.util.Map;
 

@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 
 /**
  * The made-up signal chain: thermocouple, amplifier and logger. A signal in kelvin is the voltage

@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.physics.AirState;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;

@@ -1,7 +1,7 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Recording;
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Series;
 
 /**
  * A made-up field log and the speed that made it.

@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Direction;
+import faintwind.calibration.run.Direction;
 import java.util.ArrayList;
 import java.util.List;
 

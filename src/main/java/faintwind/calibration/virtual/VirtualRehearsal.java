@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import java.util.function.DoubleUnaryOperator;
 

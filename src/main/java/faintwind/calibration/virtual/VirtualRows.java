@@ -1,8 +1,8 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Recording;
-import faintwind.calibration.Series;
-import faintwind.calibration.SignalUnit;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Series;
+import faintwind.calibration.run.SignalUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

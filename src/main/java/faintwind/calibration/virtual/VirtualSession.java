@@ -1,11 +1,11 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.ArmTurning;
-import faintwind.calibration.Recording;
-import faintwind.calibration.Run;
-import faintwind.calibration.RunConditions;
-import faintwind.calibration.RunKind;
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunConditions;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualPlan.Spin;
 import faintwind.calibration.virtual.VirtualPlan.Way;
 import faintwind.calibration.virtual.VirtualStage.Heater;

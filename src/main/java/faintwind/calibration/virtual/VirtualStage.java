@@ -1,6 +1,6 @@
 package faintwind.calibration.virtual;
 
-import faintwind.calibration.Direction;
+import faintwind.calibration.run.Direction;
 
 /**
  * One stretch of a session: heater on or off, arm turning at one speed or at rest.

@@ -1,8 +1,8 @@
 package faintwind.guide.turntable;
 
-import faintwind.calibration.Series;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Series;
 import java.util.ArrayList;
 import java.util.List;
 

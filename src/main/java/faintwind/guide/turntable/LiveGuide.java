@@ -1,10 +1,10 @@
 package faintwind.guide.turntable;
 
-import faintwind.calibration.Series;
 import faintwind.calibration.beat.Steadiness;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Series;
 import faintwind.guide.turntable.Advice.Action;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,6 @@
 package faintwind.guide.turntable;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.regression.SimpleRegression;

@@ -1,5 +1,9 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+import faintwind.physics.part.Coat;
+import faintwind.physics.part.Metal;
+import faintwind.physics.plating.PlatingPlan;
 import java.util.Optional;
 import java.util.OptionalDouble;
 

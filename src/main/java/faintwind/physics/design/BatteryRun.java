@@ -1,5 +1,8 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+import faintwind.physics.part.BatteryType;
+
 /**
  * How long a battery feeds the heater. Linear regulator: the battery gives the load's current and
  * the regulator's own; switching: the load's power over efficiency and the battery's mean voltage.

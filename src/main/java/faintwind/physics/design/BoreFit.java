@@ -1,5 +1,8 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+import faintwind.physics.part.ThermocoupleType;
+
 /**
  * What has to go into the heated ball's hole beside one another: the resistor's body, one lead
  * folded back along it in its isolating coat, and the coated thermocouple junction (geometry). Body

@@ -1,5 +1,7 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+
 /**
  * One way that a design may turn out: every part at its nominal but for one at an edge of its
  * tolerance. Going through all of them shows which tolerance matters.

@@ -1,5 +1,7 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+
 /**
  * The prediction at one speed.
  *

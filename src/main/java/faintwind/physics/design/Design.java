@@ -1,6 +1,7 @@
 package faintwind.physics.design;
 
 import faintwind.physics.AirState;
+import faintwind.physics.sheet.DesignSheet;
 
 /**
  * An instrument as decided, before anything is bought. {@link DesignRules} says what contradicts

@@ -13,7 +13,7 @@ import java.util.stream.IntStream;
  * Warm-up and cool-down of a design in still air: both balls followed in time by {@link
  * PairCourse}, the heater's power changing with the temperature of its resistor.
  */
-final class DesignCourse {
+public final class DesignCourse {
   private static final int POINTS_A_TIME_CONSTANT = 20;
   private static final int TIME_CONSTANTS = 9;
 
@@ -25,7 +25,7 @@ final class DesignCourse {
   private final DesignModel model;
   private final List<CoursePoint> points;
 
-  DesignCourse(DesignModel model) {
+  public DesignCourse(DesignModel model) {
     this.model = model;
     HeatBalance balance = model.balance();
     double step_s = model.timeConstant_s(0) / POINTS_A_TIME_CONSTANT;
@@ -62,18 +62,18 @@ final class DesignCourse {
     return new PairCourse.Drive(Heating.OFF, 0);
   }
 
-  List<CoursePoint> points() {
+  public List<CoursePoint> points() {
     return points;
   }
 
   /** Time from cold until delta is within a hundredth of its end, s. */
-  double warmUp_s() {
+  public double warmUp_s() {
     double wanted = (1 - NEAR) * model.delta_K(0);
     return crossing(p -> p.warming_K() - wanted);
   }
 
   /** Time after the heater was switched off until a hundredth of delta is left, s. */
-  double coolDown_s() {
+  public double coolDown_s() {
     double wanted = NEAR * model.delta_K(0);
     return crossing(p -> wanted - p.cooling_K());
   }
@@ -97,7 +97,7 @@ final class DesignCourse {
    * since each ball follows the air late by its own time constant C/(dQ/dT) (first order, heat
    * balance).
    */
-  static double drift_K(DesignModel model) {
+  public static double drift_K(DesignModel model) {
     HeatBalance balance = model.balance();
     double delta = model.delta_K(0);
     double heated =

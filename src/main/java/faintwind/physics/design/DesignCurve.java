@@ -14,7 +14,7 @@ public final class DesignCurve {
   private DesignCurve() {}
 
   /** Points from still air to 5 m/s. */
-  static List<CurvePoint> of(Design design, Spread spread) {
+  public static List<CurvePoint> of(Design design, Spread spread) {
     List<CurvePoint> points = new ArrayList<>();
     Detection detection = new Detection(design.sense(), spread.nominal());
     for (double u : SPEEDS_M_S) {

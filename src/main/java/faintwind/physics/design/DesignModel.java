@@ -3,9 +3,11 @@ package faintwind.physics.design;
 import faintwind.physics.Ball;
 import faintwind.physics.BallPair;
 import faintwind.physics.HeatBalance;
+import faintwind.physics.Interval;
 import faintwind.physics.LeadWire;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Corner.Part;
+import faintwind.physics.part.ThermocoupleType;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -30,7 +32,7 @@ public final class DesignModel {
    * @param corner the corner
    * @param air a balance in the design's air, whose film is shared
    */
-  DesignModel(Design design, Corner corner, HeatBalance air) {
+  public DesignModel(Design design, Corner corner, HeatBalance air) {
     this.design = design;
     this.corner = corner;
     this.resistor =
@@ -45,7 +47,7 @@ public final class DesignModel {
   }
 
   /** A balance in the design's air, to share between its corners. */
-  static HeatBalance air(Design design) {
+  public static HeatBalance air(Design design) {
     return new HeatBalance(pair(design, Corner.NOMINAL), design.air());
   }
 
@@ -99,12 +101,12 @@ public final class DesignModel {
   }
 
   /** Heater power at the moment of switching on, W: everything at the air's temperature. */
-  double firstPower_W() {
+  public double firstPower_W() {
     return resistor.power_W(balance.air_K());
   }
 
   /** Temperature of the resistor's body in still air, K. */
-  double body_K() {
+  public double body_K() {
     return resistor.body_K(balance.air_K() + delta_K(0));
   }
 
@@ -116,7 +118,7 @@ public final class DesignModel {
   }
 
   /** Delta at equilibrium, K, with the ranges left. */
-  Ranged ranged_K(double speed_m_s) {
+  public Ranged ranged_K(double speed_m_s) {
     double delta = delta_K(speed_m_s);
     return new Ranged(delta, balance.nusselt(balance.pair().heated(), delta, speed_m_s).left());
   }
@@ -129,7 +131,7 @@ public final class DesignModel {
   }
 
   /** Heat taken by the leads of the heated ball, W/K. */
-  double leads_W_K(double speed_m_s) {
+  public double leads_W_K(double speed_m_s) {
     return balance.leads_W_K(balance.pair().heated(), delta_K(speed_m_s), speed_m_s);
   }
 

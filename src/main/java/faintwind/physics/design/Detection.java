@@ -1,5 +1,6 @@
 package faintwind.physics.design;
 
+import faintwind.physics.part.LoggerProfile;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -14,7 +15,7 @@ public final class Detection {
   private static final double STILL_SHARE = 0.015;
 
   /** Difference of the air between two balls a hand apart, K (common practice, no source). */
-  static final double BETWEEN_BALLS_K = 0.1;
+  public static final double BETWEEN_BALLS_K = 0.1;
 
   private static final double COVERAGE = 2;
   private static final double FASTEST_M_S = 20;
@@ -22,7 +23,7 @@ public final class Detection {
   private final SenseDesign sense;
   private final DesignModel model;
 
-  Detection(SenseDesign sense, DesignModel model) {
+  public Detection(SenseDesign sense, DesignModel model) {
     this.sense = sense;
     this.model = model;
   }
@@ -35,24 +36,24 @@ public final class Detection {
   }
 
   /** Smallest difference that can be told, K: twice the standard uncertainty over the slope. */
-  double resolution_K(double delta_K) {
+  public double resolution_K(double delta_K) {
     double slope = (model.signal_V(delta_K + 0.5) - model.signal_V(delta_K - 0.5));
     return COVERAGE * u_V() / slope;
   }
 
   /** The same as a speed, m/s. */
-  double resolution_m_s(double speed_m_s) {
+  public double resolution_m_s(double speed_m_s) {
     double delta = model.delta_K(speed_m_s);
     return resolution_K(delta) / Math.abs(model.slope_K_per_m_s(speed_m_s));
   }
 
   /** What a difference of the air between the balls does to the speed, as a share of it. */
-  double betweenBallsShare(double speed_m_s) {
+  public double betweenBallsShare(double speed_m_s) {
     return BETWEEN_BALLS_K / Math.abs(model.slope_K_per_m_s(speed_m_s)) / speed_m_s;
   }
 
   /** Part of the smallest change from still air that the logger is to blame for, K. */
-  double loggerPart_K(double still_K) {
+  public double loggerPart_K(double still_K) {
     return Math.sqrt(2) * resolution_K(still_K);
   }
 
@@ -65,7 +66,7 @@ public final class Detection {
    * Smallest speed that can be told from still air, m/s: where delta has fallen by logger and room
    * together (root of the sum of squares); the largest speed looked at where it never does.
    */
-  double smallest_m_s() {
+  public double smallest_m_s() {
     double still = model.delta_K(0);
     double needed = Math.hypot(loggerPart_K(still), roomPart_K(still));
     if (still - model.delta_K(FASTEST_M_S) <= needed) {

@@ -4,12 +4,12 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** A number with three digits, as a detail of a problem; point as decimal mark. */
-final class Figures {
+public final class Figures {
   private static final MathContext THREE = new MathContext(3);
 
   private Figures() {}
 
-  static String of(double value) {
+  public static String of(double value) {
     if (value == 0) {
       return "0";
     }

@@ -1,5 +1,10 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+import faintwind.physics.part.ESeries;
+import faintwind.physics.part.ResistorStyle;
+import faintwind.physics.part.Wire;
+
 /**
  * The heater.
  *

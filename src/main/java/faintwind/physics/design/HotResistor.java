@@ -1,6 +1,7 @@
 package faintwind.physics.design;
 
 import faintwind.physics.Constants;
+import faintwind.physics.part.ResistorStyle;
 
 /**
  * The heater's resistor at the temperature that it has inside the ball: R = R20·[1 + α·(T − 20 °C)]

@@ -1,5 +1,8 @@
 package faintwind.physics.design;
 
+import faintwind.physics.part.LoggerProfile;
+import faintwind.physics.part.ThermocoupleType;
+
 /**
  * The thermocouple between the balls and what reads it.
  *

@@ -1,6 +1,7 @@
 package faintwind.physics.design;
 
 import faintwind.physics.HeatBalance;
+import faintwind.physics.Interval;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,5 +1,7 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+
 /** Sunlight on a ball. */
 public final class SunLoad {
   /** Global irradiance of the AM1.5 reference, W/m² (ASTM G173-03, 1000.4, from memory). */

@@ -1,5 +1,8 @@
 package faintwind.physics.design;
 
+import faintwind.physics.Interval;
+import faintwind.physics.part.BatteryType;
+import faintwind.physics.part.Wire;
 import java.util.Optional;
 
 /**

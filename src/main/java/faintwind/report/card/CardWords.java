@@ -2,10 +2,10 @@ package faintwind.report.card;
 
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
-import faintwind.physics.design.DesignSheet;
-import faintwind.physics.design.Interval;
-import faintwind.physics.design.Quantity;
-import faintwind.physics.design.QuantityId;
+import faintwind.physics.Interval;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.Quantity;
+import faintwind.physics.sheet.QuantityId;
 import java.util.Optional;
 
 /** Words and figures of a card. */

@@ -1,11 +1,11 @@
 package faintwind.report.card;
 
-import faintwind.physics.design.Deposit;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Hydrogen;
-import faintwind.physics.design.PlatingBath;
-import faintwind.physics.design.PlatingPlan;
-import faintwind.physics.design.PlatingPlan.Layer;
+import faintwind.physics.plating.Deposit;
+import faintwind.physics.plating.Hydrogen;
+import faintwind.physics.plating.PlatingBath;
+import faintwind.physics.plating.PlatingPlan;
+import faintwind.physics.plating.PlatingPlan.Layer;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,11 +1,11 @@
 package faintwind.report.card;
 
 import faintwind.physics.design.BallDesign;
-import faintwind.physics.design.Deposit;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Metal;
-import faintwind.physics.design.PlatingPlan;
-import faintwind.physics.design.QuantityId;
+import faintwind.physics.part.Metal;
+import faintwind.physics.plating.Deposit;
+import faintwind.physics.plating.PlatingPlan;
+import faintwind.physics.sheet.QuantityId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

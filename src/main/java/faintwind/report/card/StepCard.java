@@ -1,6 +1,6 @@
 package faintwind.report.card;
 
-import faintwind.report.plot.Picture;
+import faintwind.report.picture.Picture;
 import java.util.List;
 
 /**

@@ -1,10 +1,10 @@
 package faintwind.report.card;
 
-import faintwind.guide.Card;
 import faintwind.guide.Situation;
+import faintwind.guide.checklist.Card;
 import faintwind.message.Messages;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignSheet;
+import faintwind.physics.sheet.DesignSheet;
 import java.util.Optional;
 
 /** Fills the cards that steps ask for. */

@@ -5,7 +5,7 @@ import faintwind.message.NumberText;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Drilling;
-import faintwind.physics.design.QuantityId;
+import faintwind.physics.sheet.QuantityId;
 import faintwind.record.Event.ReadingEntered;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,11 +2,11 @@ package faintwind.report.card;
 
 import faintwind.guide.Situation;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.QuantityId;
 import faintwind.physics.design.SupplyDesign;
-import faintwind.physics.design.ThermocoupleType;
-import faintwind.report.plot.WiringDrawing;
-import faintwind.report.plot.WiringDrawing.Input;
+import faintwind.physics.part.ThermocoupleType;
+import faintwind.physics.sheet.QuantityId;
+import faintwind.report.figure.WiringDrawing;
+import faintwind.report.figure.WiringDrawing.Input;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -10,16 +10,16 @@ import java.awt.geom.Rectangle2D;
  * @param width width
  * @param height height
  */
-record PlotBox(double x, double y, double width, double height) {
-  double right() {
+public record PlotBox(double x, double y, double width, double height) {
+  public double right() {
     return x + width;
   }
 
-  double bottom() {
+  public double bottom() {
     return y + height;
   }
 
-  Rectangle2D shape() {
+  public Rectangle2D shape() {
     return new Rectangle2D.Double(x, y, width, height);
   }
 }

@@ -13,7 +13,7 @@ public enum PlotDash {
   /** No line: markers only. */
   NONE;
 
-  BasicStroke stroke(double width) {
+  public BasicStroke stroke(double width) {
     return switch (this) {
       case SOLID, NONE ->
           new BasicStroke((float) width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);

@@ -1,5 +1,6 @@
 package faintwind.report.plot;
 
+import faintwind.report.picture.PlotToken;
 import java.util.List;
 
 /**
@@ -52,7 +53,7 @@ public record PlotLook(PlotToken colour, PlotDash dash, PlotMarker marker, doubl
     return new PlotLook(colour, dash, marker, newWidth);
   }
 
-  boolean isLine() {
+  public boolean isLine() {
     return dash != PlotDash.NONE;
   }
 }

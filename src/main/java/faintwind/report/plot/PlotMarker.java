@@ -17,7 +17,7 @@ public enum PlotMarker {
   DOT,
   CROSS;
 
-  Shape at(double x, double y) {
+  public Shape at(double x, double y) {
     return switch (this) {
       case TRIANGLE_DOWN -> triangle(x, y, 1);
       case TRIANGLE_UP -> triangle(x, y, -1);

@@ -1,5 +1,6 @@
 package faintwind.report.plot;
 
+import faintwind.report.picture.PlotToken;
 import java.util.List;
 
 /**

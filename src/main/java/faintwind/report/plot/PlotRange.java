@@ -9,9 +9,9 @@ import java.util.List;
  * @param low lower end
  * @param high upper end, above {@code low}
  */
-record PlotRange(double low, double high) {
+public record PlotRange(double low, double high) {
 
-  static PlotRange ofX(PlotPanel panel) {
+  public static PlotRange ofX(PlotPanel panel) {
     List<Double> values = new ArrayList<>();
     boolean markers = false;
     for (PlotLine line : panel.content().lines()) {
@@ -28,7 +28,7 @@ record PlotRange(double low, double high) {
     return ends(panel.x(), values, markers ? 0.02 : 0);
   }
 
-  static PlotRange ofY(PlotPanel panel) {
+  public static PlotRange ofY(PlotPanel panel) {
     List<Double> values = new ArrayList<>();
     for (PlotLine line : panel.content().lines()) {
       for (PlotPoints piece : line.pieces()) {

@@ -1,5 +1,7 @@
 package faintwind.report.plot;
 
+import faintwind.report.picture.PlotToken;
+
 /**
  * A stretch of the horizontal axis laid under the lines: below the floor, a spin, a gap.
  *

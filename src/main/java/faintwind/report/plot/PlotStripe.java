@@ -1,5 +1,7 @@
 package faintwind.report.plot;
 
+import faintwind.report.picture.PlotToken;
+
 /**
  * A range of the vertical axis laid under the lines across the whole width, such as ± 5 %.
  *

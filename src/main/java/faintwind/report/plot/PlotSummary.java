@@ -66,7 +66,7 @@ public final class PlotSummary {
   }
 
   /** Three significant digits. */
-  static String number(double value, Locale locale) {
+  public static String number(double value, Locale locale) {
     if (value == 0) {
       return "0";
     }

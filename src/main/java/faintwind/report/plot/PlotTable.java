@@ -28,7 +28,7 @@ public record PlotTable(String title, List<String> columns, List<Row> rows) {
     }
   }
 
-  static PlotTable of(PlotPanel panel) {
+  public static PlotTable of(PlotPanel panel) {
     List<Row> rows = new ArrayList<>();
     for (PlotLine line : panel.content().lines()) {
       line.pieces().forEach(piece -> addPoints(rows, line.label(), piece));

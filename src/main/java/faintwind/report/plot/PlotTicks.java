@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Locale;
 
 /** Round numbers along an axis and their words. */
-final class PlotTicks {
+public final class PlotTicks {
   private static final String MINUS = "\u2212";
   private static final double[] CLOCK_STEPS_S = {
     60, 300, 600, 900, 1800, 3600, 7200, 10_800, 21_600, 43_200, 86_400
@@ -20,14 +20,14 @@ final class PlotTicks {
    * @param value its number
    * @param label its words
    */
-  record Tick(double value, String label) {}
+  public record Tick(double value, String label) {}
 
   /**
    * Ticks at round numbers.
    *
    * @param most how many there may be, at least 2
    */
-  static List<Tick> of(PlotAxis.Scale scale, PlotRange range, int most, Locale locale) {
+  public static List<Tick> of(PlotAxis.Scale scale, PlotRange range, int most, Locale locale) {
     return switch (scale) {
       case LINEAR -> linear(range, most, 1, false, locale);
       case SIGNED -> linear(range, most, 1, true, locale);
@@ -107,7 +107,7 @@ final class PlotTicks {
     return hour == 24 && minutes * 60 + 1 > range.high() ? 24 : Math.floorMod(hour, 24L);
   }
 
-  static String number(double value, int digits, boolean sign, Locale locale) {
+  public static String number(double value, int digits, boolean sign, Locale locale) {
     NumberFormat format = NumberFormat.getNumberInstance(locale);
     format.setGroupingUsed(false);
     format.setMinimumFractionDigits(digits);

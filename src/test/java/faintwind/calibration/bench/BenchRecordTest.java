@@ -3,7 +3,7 @@ package faintwind.calibration.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.Series;
+import faintwind.calibration.run.Series;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import java.util.Locale;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.Uncertain;
 import faintwind.calibration.correction.CarriedShare.Reading;
+import faintwind.calibration.run.Uncertain;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -1,11 +1,11 @@
 package faintwind.calibration.fit;
 
-import faintwind.calibration.ArmTurning;
-import faintwind.calibration.Recording;
-import faintwind.calibration.Run;
-import faintwind.calibration.RunSet;
-import faintwind.calibration.Series;
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.Series;
+import faintwind.calibration.run.Uncertain;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleBinaryOperator;
@@ -13,23 +13,23 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** Healthy sample runs made faulty in one way. */
-final class FaultyRuns {
+public final class FaultyRuns {
   private FaultyRuns() {}
 
-  static RunSet each(RunSet set, UnaryOperator<Run> change) {
+  public static RunSet each(RunSet set, UnaryOperator<Run> change) {
     return new RunSet(set.runs().stream().map(change).toList(), set.chain(), set.build());
   }
 
-  static RunSet only(RunSet set, Predicate<Run> keep) {
+  public static RunSet only(RunSet set, Predicate<Run> keep) {
     return new RunSet(set.runs().stream().filter(keep).toList(), set.chain(), set.build());
   }
 
-  static UnaryOperator<Run> run(String name, UnaryOperator<Run> change) {
+  public static UnaryOperator<Run> run(String name, UnaryOperator<Run> change) {
     return run -> run.name().equals(name) ? change.apply(run) : run;
   }
 
   /** Signal as a function of time and signal. */
-  static Run signal(Run run, DoubleBinaryOperator change) {
+  public static Run signal(Run run, DoubleBinaryOperator change) {
     Series old = run.recording().signal();
     double[] values = new double[old.size()];
     for (int i = 0; i < values.length; i++) {
@@ -38,7 +38,7 @@ final class FaultyRuns {
     return with(run, Series.of(old.times_s(), values));
   }
 
-  static Run with(Run run, Series signal) {
+  public static Run with(Run run, Series signal) {
     Recording old = run.recording();
     Recording changed =
         new Recording(
@@ -52,12 +52,12 @@ final class FaultyRuns {
     return with(run, changed, run.arm());
   }
 
-  static Run with(Run run, Recording recording, Optional<ArmTurning> arm) {
+  public static Run with(Run run, Recording recording, Optional<ArmTurning> arm) {
     return new Run(
         run.name(), run.kind(), run.file(), recording, run.conditions(), arm, run.reference_m_s());
   }
 
-  static Run turned(Run run, double factor) {
+  public static Run turned(Run run, double factor) {
     ArmTurning arm = run.arm().orElseThrow();
     ArmTurning wrong =
         new ArmTurning(
@@ -70,7 +70,7 @@ final class FaultyRuns {
     return with(run, run.recording(), Optional.of(wrong));
   }
 
-  static Run swirl(Run run, double share, double u) {
+  public static Run swirl(Run run, double share, double u) {
     ArmTurning arm = run.arm().orElseThrow();
     ArmTurning stated =
         new ArmTurning(
@@ -83,7 +83,7 @@ final class FaultyRuns {
     return with(run, run.recording(), Optional.of(stated));
   }
 
-  static Run clock(Run run, double factor) {
+  public static Run clock(Run run, double factor) {
     Series old = run.recording().signal();
     double[] times = old.times_s();
     for (int i = 0; i < times.length; i++) {
@@ -112,7 +112,7 @@ final class FaultyRuns {
     return with(run, recording, arm);
   }
 
-  static Run exchanged(Run run, List<Run> runs, String first, String second) {
+  public static Run exchanged(Run run, List<Run> runs, String first, String second) {
     String other = run.name().equals(first) ? second : run.name().equals(second) ? first : "";
     return runs.stream()
         .filter(r -> r.name().equals(other))
@@ -125,7 +125,7 @@ final class FaultyRuns {
   }
 
   /** The row of one run with the counted turns and their time of another. */
-  static Run turnsExchanged(Run run, List<Run> runs, String first, String second) {
+  public static Run turnsExchanged(Run run, List<Run> runs, String first, String second) {
     String other = run.name().equals(first) ? second : run.name().equals(second) ? first : "";
     return runs.stream()
         .filter(r -> r.name().equals(other))
@@ -146,7 +146,7 @@ final class FaultyRuns {
         .orElse(run);
   }
 
-  static Run withoutSupply(Run run) {
+  public static Run withoutSupply(Run run) {
     Recording old = run.recording();
     Recording bare =
         new Recording(
@@ -160,7 +160,7 @@ final class FaultyRuns {
     return with(run, bare, run.arm());
   }
 
-  static Run cut(Run run, double from_s, double to_s) {
+  public static Run cut(Run run, double from_s, double to_s) {
     return with(run, run.recording().window(from_s, to_s), run.arm());
   }
 }

@@ -2,11 +2,11 @@ package faintwind.calibration.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.Run;
-import faintwind.calibration.fit.CarriedKnown;
-import faintwind.calibration.fit.Foretelling;
-import faintwind.calibration.fit.ForetoldFit;
-import faintwind.calibration.fit.Knowledge;
+import faintwind.calibration.fit.foretelling.Foretelling;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;

@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.Direction;
-import faintwind.calibration.Uncertain;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
-import faintwind.physics.design.Interval;
+import faintwind.physics.Interval;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -2,8 +2,8 @@ package faintwind.calibration.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.CarriedKnown;
-import faintwind.calibration.fit.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.numerics.CarriedKnown;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

@@ -1,12 +1,12 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.Direction;
-import faintwind.calibration.Run;
-import faintwind.calibration.Uncertain;
-import faintwind.calibration.fit.CarriedKnown;
-import faintwind.calibration.fit.Foretelling;
-import faintwind.calibration.fit.ForetoldFit;
-import faintwind.calibration.fit.Knowledge;
+import faintwind.calibration.fit.foretelling.Foretelling;
+import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

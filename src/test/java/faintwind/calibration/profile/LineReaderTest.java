@@ -170,7 +170,7 @@ class LineReaderTest {
   void theHeaderOfARestartedLoggerIsPassedOver() {
     ImportProfile own =
         ImportProfile.runFile(
-            List.of("time_s", "delta_K", "air_C"), faintwind.calibration.SignalUnit.DELTA_K);
+            List.of("time_s", "delta_K", "air_C"), faintwind.calibration.run.SignalUnit.DELTA_K);
     LineReader reader = new LineReader(own, Begin.STREAM, "log");
     assertThat(reader.read("air_C,delta_K,time_s")).isInstanceOf(LineOutcome.Skipped.class);
     var sample = row(reader.read("20,1.5,3")).sample();

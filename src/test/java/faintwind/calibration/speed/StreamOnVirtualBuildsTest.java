@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Origin;
-import faintwind.calibration.RunSet;
-import faintwind.calibration.SignalChain;
-import faintwind.calibration.fit.CalibrationAssembly;
-import faintwind.calibration.fit.Choice;
-import faintwind.calibration.fit.FitToRuns;
+import faintwind.calibration.fit.judging.CalibrationAssembly;
+import faintwind.calibration.fit.judging.Choice;
+import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualInstrument;
 import faintwind.calibration.virtual.VirtualPlan;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.Run;
-import faintwind.calibration.RunKind;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import faintwind.physics.AirState;
 import org.junit.jupiter.api.Test;
@@ -46,7 +46,7 @@ class VirtualInstrumentTest {
     VirtualBuild build = VirtualBuild.random(seed).noiseless();
     VirtualChain kelvin =
         new VirtualChain(
-            faintwind.calibration.SignalUnit.DELTA_K,
+            faintwind.calibration.run.SignalUnit.DELTA_K,
             VirtualChain.Wire.K,
             1,
             0,
@@ -106,7 +106,7 @@ class VirtualInstrumentTest {
             new VirtualArm.Carried(0.05, 10, 10, 0),
             new VirtualArm.Inertia(0.01, 0.01));
     VirtualInstrument instrument = new VirtualInstrument(build.noiseless().on(arm), 1);
-    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.Direction.CW));
+    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.run.Direction.CW));
     instrument.advanceTo(200);
     assertThat(instrument.airSpeed_m_s()).isCloseTo(0.95, within(1e-6));
     instrument.stage(VirtualStage.rest(1, Heater.ON));
@@ -121,7 +121,7 @@ class VirtualInstrumentTest {
             0, 0.001, 0, 0, new VirtualArm.Carried(0, 10, 10, 0), new VirtualArm.Inertia(3, 2));
     VirtualInstrument instrument =
         new VirtualInstrument(VirtualBuild.random(4).noiseless().on(arm), 1);
-    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.Direction.CW));
+    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.run.Direction.CW));
     instrument.advanceTo(3);
     assertThat(instrument.airSpeed_m_s()).isCloseTo(1 - Math.exp(-1), within(1e-6));
     instrument.advanceTo(100);

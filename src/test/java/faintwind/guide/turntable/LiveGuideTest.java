@@ -3,9 +3,9 @@ package faintwind.guide.turntable;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.Series;
 import faintwind.calibration.beat.Steadiness;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Series;
 import faintwind.calibration.virtual.VirtualArm;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualHeater;

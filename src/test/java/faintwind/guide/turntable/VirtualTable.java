@@ -1,7 +1,5 @@
 package faintwind.guide.turntable;
 
-import faintwind.calibration.Direction;
-import faintwind.calibration.Uncertain;
 import faintwind.calibration.plan.Beat;
 import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
@@ -9,12 +7,14 @@ import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.PlannedStep.Kind;
 import faintwind.calibration.plan.Response;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualInstrument;
 import faintwind.calibration.virtual.VirtualSample;
 import faintwind.calibration.virtual.VirtualStage;
 import faintwind.calibration.virtual.VirtualStage.Heater;
-import faintwind.physics.design.Interval;
+import faintwind.physics.Interval;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;

@@ -2,13 +2,13 @@ package faintwind.report.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.DesignFile;
-import faintwind.files.Library;
-import faintwind.guide.Card;
+import faintwind.files.asset.Library;
+import faintwind.files.design.DesignFile;
 import faintwind.guide.Situation;
+import faintwind.guide.checklist.Card;
 import faintwind.message.Amount;
 import faintwind.message.Messages;
-import faintwind.physics.design.DesignSheet;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;

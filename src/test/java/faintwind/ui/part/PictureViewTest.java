@@ -2,11 +2,11 @@ package faintwind.ui.part;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.guide.Checklist;
-import faintwind.guide.Reading;
-import faintwind.guide.ShippedChecklist;
-import faintwind.guide.Step;
-import faintwind.guide.Tips;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.Tips;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -1,0 +1,84 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Coverage;
+import faintwind.calibration.Evidence;
+import faintwind.calibration.Evidence.MonteCarloSummary;
+import faintwind.calibration.Origin;
+import faintwind.calibration.Performance;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
+import faintwind.message.Problem;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Puts a calibration together from what the fit, the choice and the studies found. */
+public final class CalibrationAssembly {
+  private CalibrationAssembly() {}
+
+  /**
+   * The calibration.
+   *
+   * @param choice the model chosen and its runners-up
+   * @param set the runs it came from
+   * @param origin whose, when, by which program, from which files
+   * @param monteCarlo refits, where they were made
+   */
+  public static Calibration of(
+      Choice choice, RunSet set, Origin origin, Optional<MonteCarloSummary> monteCarlo) {
+    FitResult fit = choice.fit();
+    Performance performance = Verdict.of(fit);
+    List<Problem> warnings = Diagnosis.warnings(fit, set);
+    Evidence evidence =
+        new Evidence(
+            ResidualReport.of(fit),
+            RunOutcomes.of(fit, set, Diagnosis.whyNot(fit)),
+            choice.leftOut(),
+            choice.candidates(),
+            monteCarlo);
+    return new Calibration(
+        origin,
+        fit.signal(),
+        fit.formulaFit(),
+        coverage(fit, set),
+        evidence,
+        performance,
+        warnings);
+  }
+
+  private static Coverage coverage(FitResult fit, RunSet set) {
+    double[] speeds =
+        set.runs().stream()
+            .filter(DataCheck::moves)
+            .mapToDouble(r -> RunOutcomes.airSpeed_m_s(fit, r))
+            .sorted()
+            .toArray();
+    double offset =
+        fit.values()[fit.setup().layout().path(faintwind.calibration.response.ThermalPath.OFFSET)];
+    double sign = Math.signum(fit.signal().perKelvin());
+    double[] signals =
+        fit.problem().tracks().stream()
+            .flatMapToDouble(t -> Arrays.stream(t.rows.signal))
+            .map(s -> sign * (s - offset))
+            .sorted()
+            .toArray();
+    double lowest =
+        set.runs().stream()
+            .filter(DataCheck::moves)
+            .mapToDouble(r -> lowestSignal(r, offset, sign))
+            .min()
+            .orElse(signals[0]);
+    return new Coverage(
+        speeds[0],
+        speeds[speeds.length - 1],
+        lowest,
+        signals[signals.length - 1],
+        fit.setup().carriedShown());
+  }
+
+  private static double lowestSignal(Run run, double offset, double sign) {
+    double[] values = run.recording().signal().values();
+    return Arrays.stream(values).map(v -> sign * (v - offset)).min().orElse(0);
+  }
+}

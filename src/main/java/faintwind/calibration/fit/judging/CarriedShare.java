@@ -1,0 +1,188 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.fit.numerics.RunProblem;
+import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.numerics.Unknown;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
+import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
+
+/**
+ * The share of the arm's speed at which air is carried round, settled by all shares that the
+ * recordings allow, not by the likeliest alone. Near nothing, or where rise and decay are quick,
+ * the sum of squares is far from a parabola in the share: its curvature at the least would state a
+ * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least;
+ * the weights exp(−cost/2) of these (profile likelihood times prior; see Pawitan 2001, from memory)
+ * give a median and the mean square about it, and the fit is put to that median.
+ */
+final class CarriedShare {
+  private static final Optimiser ALONG = new Optimiser(60, 1e-5);
+  private static final Optimiser FINE = new Optimiser(200, 1e-6);
+  private static final int AGAIN = 3;
+
+  /** A valley that is lower by this much is another one. */
+  private static final double LOWER = 0.3;
+
+  private static final double LEAST_SHARE = 0.0015;
+  private static final double MOST_SHARE = 0.15;
+  private static final double LEAST_STEP = 0.003;
+  private static final double MOST_STEP = 0.008;
+  private static final double GROWTH = 1.35;
+  private static final int MOST_STEPS = 10;
+  private static final int LEAST_POINTS = 4;
+  private static final int CELLS = 400;
+
+  /** Beyond this cost over the least a share has no weight that counts. */
+  private static final double FAR = 11;
+
+  private final Setup setup;
+  private final RunProblem problem;
+  private final BooleanSupplier cancelled;
+  private final int index;
+  private final List<Point> points = new ArrayList<>();
+
+  /** A fit at a fixed share. */
+  private static final class Point {
+    final double share;
+    final double cost;
+    final double[] x;
+
+    Point(double share, double cost, double[] x) {
+      this.share = share;
+      this.cost = cost;
+      this.x = x;
+    }
+  }
+
+  private CarriedShare(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
+    this.setup = setup;
+    this.problem = problem;
+    this.cancelled = cancelled;
+    this.index = setup.layout().carriedShare();
+  }
+
+  /** The optimum moved to the median share, with the share's whole variance in its covariance. */
+  static Optimiser.Optimum settle(
+      Setup setup, RunProblem problem, Optimiser.Optimum least, BooleanSupplier cancelled) {
+    if (!setup.carriedShown() || setup.statedShare()) {
+      return least;
+    }
+    Optimiser.Optimum from = least;
+    for (int again = 0; again < AGAIN; again++) {
+      CarriedShare shares = new CarriedShare(setup, problem, cancelled);
+      shares.scan(from);
+      Optional<Optimiser.Optimum> better = shares.better(from);
+      if (better.isEmpty()) {
+        return shares.settled(from);
+      }
+      from = better.get();
+    }
+    return from;
+  }
+
+  private void scan(Optimiser.Optimum least) {
+    Unknown prior = setup.unknowns().get(index);
+    double[] x = least.point();
+    double share = prior.value(x[index]);
+    double u = Math.sqrt(least.curvatureCovariance()[index][index]) * prior.slope(x[index]);
+    double step = Math.min(MOST_STEP, Math.max(LEAST_STEP, u));
+    points.add(new Point(share, least.sumOfSquares(), x));
+    walk(points.get(0), step);
+    walk(points.get(0), -step);
+    points.sort(Comparator.comparingDouble(p -> p.share));
+  }
+
+  /** A lower valley that the scan came upon. */
+  private Optional<Optimiser.Optimum> better(Optimiser.Optimum least) {
+    Point lowest = points.stream().min(Comparator.comparingDouble(p -> p.cost)).orElseThrow();
+    if (lowest.cost > least.sumOfSquares() - LOWER) {
+      return Optional.empty();
+    }
+    return Optional.of(FitToRuns.minimise(FINE, problem, lowest.x, cancelled));
+  }
+
+  private Optimiser.Optimum settled(Optimiser.Optimum least) {
+    if (points.size() < LEAST_POINTS) {
+      return least;
+    }
+    double[] moments = moments();
+    double[] at = fixed(moments[0], nearest(moments[0]).x).x;
+    double slope = setup.unknowns().get(index).slope(at[index]);
+    return Optimiser.Optimum.at(at, problem.linearise(at))
+        .withVariance(index, moments[1] / (slope * slope));
+  }
+
+  private void walk(Point from, double firstStep) {
+    Point last = from;
+    double step = firstStep;
+    double least = from.cost;
+    for (int i = 0; i < MOST_STEPS && last.cost < least + FAR; i++) {
+      double share = last.share + step;
+      boolean ends = step > 0 ? share > MOST_SHARE : last.share <= LEAST_SHARE;
+      if (ends) {
+        return;
+      }
+      last = fixed(Math.max(LEAST_SHARE, share), last.x);
+      points.add(last);
+      least = Math.min(least, last.cost);
+      step *= GROWTH;
+    }
+  }
+
+  /** The least with the share held; the cost is that of the true prior. */
+  private Point fixed(double share, double[] from) {
+    Unknown prior = setup.unknowns().get(index);
+    setup.unknowns().replace(index, Unknown.linear(prior.name(), share, 1e-6));
+    double[] start = from.clone();
+    start[index] = 0;
+    double[] x = FitToRuns.minimise(ALONG, problem, start, cancelled).point();
+    setup.unknowns().replace(index, prior);
+    x[index] = prior.x(share);
+    double cost = Optimiser.Optimum.at(x, problem.linearise(x)).sumOfSquares();
+    return new Point(share, cost, x);
+  }
+
+  private Point nearest(double share) {
+    Point nearest = points.get(0);
+    for (Point point : points) {
+      if (Math.abs(point.share - share) < Math.abs(nearest.share - share)) {
+        nearest = point;
+      }
+    }
+    return nearest;
+  }
+
+  /** Median, and mean square about it, over the shares; the cost between them by a cubic spline. */
+  private double[] moments() {
+    double[] shares = points.stream().mapToDouble(p -> p.share).toArray();
+    double[] costs = points.stream().mapToDouble(p -> p.cost).toArray();
+    double least = Arrays.stream(costs).min().orElseThrow();
+    PolynomialSplineFunction cost = new SplineInterpolator().interpolate(shares, costs);
+    double width = (shares[shares.length - 1] - shares[0]) / CELLS;
+    double[] weights = new double[CELLS];
+    for (int k = 0; k < CELLS; k++) {
+      double share = shares[0] + (k + 0.5) * width;
+      weights[k] = Math.exp(0.5 * Math.min(0, least - cost.value(share)));
+    }
+    double all = Arrays.stream(weights).sum();
+    int half = 0;
+    double below = weights[0];
+    while (below < 0.5 * all) {
+      below += weights[++half];
+    }
+    double over = (below - 0.5 * all) / weights[half];
+    double median = shares[0] + (half + 1 - over) * width;
+    double squares = 0;
+    for (int k = 0; k < CELLS; k++) {
+      double away = shares[0] + (k + 0.5) * width - median;
+      squares += weights[k] / all * away * away;
+    }
+    return new double[] {median, squares};
+  }
+}

@@ -1,0 +1,146 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.Evidence.LeftOut;
+import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.RunSet;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What a fit shows of a bad data set, in plain words. */
+public final class Diagnosis {
+  /**
+   * A run whose speed the others foretell this many standard uncertainties off contradicts them.
+   */
+  private static final double CONTRADICTS = 4.5;
+
+  private static final double LEAST_CONTRADICTION = 0.06;
+  private static final double DRAUGHTY_S = 0.03;
+  private static final double LOW_SPEED_M_S = 0.5;
+
+  private Diagnosis() {}
+
+  /** Every warning a person should know. */
+  public static List<Problem> warnings(FitResult fit, RunSet set) {
+    List<Problem> found = new ArrayList<>(RecordingNotes.of(fit, set));
+    for (LeftOut run : contradicting(fit)) {
+      found.add(contradiction(run, fit, set));
+    }
+    wild(fit)
+        .forEach(
+            (run, times) ->
+                found.add(
+                    Problem.warning(
+                        "fit.wild-part", Where.run(run), SignalCheck.text(Math.sqrt(times)))));
+    if (fit.solution().wander().rest_s() > DRAUGHTY_S) {
+      found.add(
+          Problem.warning(
+              "fit.draughty",
+              Where.NOWHERE,
+              SignalCheck.text(100 * Math.sqrt(fit.solution().wander().rest_s() / 60))));
+    }
+    missing(fit, set, found);
+    return found;
+  }
+
+  private static void missing(FitResult fit, RunSet set, List<Problem> found) {
+    if (set.runs().stream().noneMatch(r -> r.kind() == RunKind.STILL)) {
+      found.add(Problem.warning("fit.no-still-run", Where.NOWHERE, ""));
+    }
+    if (set.runs().stream().noneMatch(r -> r.kind() == RunKind.ZERO)) {
+      found.add(Problem.warning("fit.no-zero-run", Where.NOWHERE, ""));
+    }
+    double lowest =
+        set.runs().stream()
+            .filter(DataCheck::moves)
+            .mapToDouble(r -> RunOutcomes.airSpeed_m_s(fit, r))
+            .min()
+            .orElse(0);
+    if (lowest > LOW_SPEED_M_S) {
+      found.add(Problem.warning("fit.no-low-speed", Where.NOWHERE, SignalCheck.text(lowest)));
+    }
+    boolean spins = set.runs().stream().anyMatch(r -> r.kind() == RunKind.SPIN);
+    if (spins && !fit.setup().carriedShown()) {
+      found.add(Problem.warning("fit.carried-air-assumed", Where.NOWHERE, "3", "2"));
+    }
+    List<Direction> directions =
+        set.runs().stream().flatMap(r -> r.conditions().direction().stream()).distinct().toList();
+    if (directions.size() == 1) {
+      found.add(Problem.warning("fit.one-direction", Where.NOWHERE, ""));
+    }
+  }
+
+  /** Moved runs that the others contradict. */
+  static List<LeftOut> contradicting(FitResult fit) {
+    return ModelChoice.leftOut(fit).stream()
+        .filter(
+            r -> {
+              double off = Math.abs(r.foretold_m_s() - r.speed_m_s());
+              return off > CONTRADICTS * r.u_m_s() && off > LEAST_CONTRADICTION * r.speed_m_s();
+            })
+        .toList();
+  }
+
+  private static Problem contradiction(LeftOut run, FitResult fit, RunSet set) {
+    double ratio = run.foretold_m_s() / run.speed_m_s();
+    String percent = SignalCheck.text(100 * (ratio - 1));
+    for (LeftOut other : contradicting(fit)) {
+      boolean swapped =
+          !other.run().equals(run.run())
+              && Math.abs(run.foretold_m_s() / other.speed_m_s() - 1) < 0.06
+              && Math.abs(other.foretold_m_s() / run.speed_m_s() - 1) < 0.06;
+      if (swapped) {
+        return Problem.warning("fit.runs-exchanged", Where.run(run.run()), percent, other.run());
+      }
+    }
+    for (double radius_m : fit.setup().radiusColumns().keySet()) {
+      double own =
+          set.runs().stream()
+              .filter(r -> r.name().equals(run.run()) && r.arm().isPresent())
+              .mapToDouble(r -> r.arm().orElseThrow().radius_m().value())
+              .findFirst()
+              .orElse(radius_m);
+      if (radius_m != own && Math.abs(ratio * own / radius_m - 1) < 0.05) {
+        return Problem.warning(
+            "fit.wrong-radius",
+            Where.run(run.run()),
+            percent,
+            String.valueOf(Math.round(1000 * own)),
+            String.valueOf(Math.round(1000 * radius_m)));
+      }
+    }
+    return Problem.warning("fit.wrong-count", Where.run(run.run()), percent);
+  }
+
+  /** Mean square of the whitened residuals of wild parts, by run. */
+  static Map<String, Double> wild(FitResult fit) {
+    Map<String, Double> wild = new HashMap<>();
+    for (Track track : fit.problem().tracks()) {
+      for (int i = 0; i < track.rows.size(); i++) {
+        if (track.rows.wildness[i] > 1) {
+          wild.merge(track.runs.get(track.rows.run[i]), track.rows.wildness[i], Math::max);
+        }
+      }
+    }
+    return wild;
+  }
+
+  /** Runs that were not used or got less weight: bundle key of the reason by run. */
+  static Map<String, String> whyNot(FitResult fit) {
+    Map<String, String> why = new HashMap<>();
+    wild(fit).keySet().forEach(run -> why.put(run, "why.wild.weighted"));
+    contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
+    fit.setup().freed().forEach(run -> why.put(run, "why.contradicts"));
+    return why;
+  }
+
+  /** Whether runs contradict each other: the job then ends with code 4. */
+  public static boolean runsContradict(FitResult fit) {
+    return !fit.setup().freed().isEmpty() || !contradicting(fit).isEmpty();
+  }
+}

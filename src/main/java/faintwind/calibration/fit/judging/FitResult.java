@@ -1,0 +1,135 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.Covariance;
+import faintwind.calibration.FormulaFit;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.fit.numerics.RunProblem;
+import faintwind.calibration.fit.numerics.RunScatter;
+import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.numerics.Wander;
+import faintwind.calibration.response.Formula;
+import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.run.SignalPath;
+import java.util.ArrayList;
+import java.util.List;
+
+/** One fit of one model to all recordings. Read-only once made; not for several threads at once. */
+public final class FitResult {
+  private final Setting setting;
+  private final Setup setup;
+  private final RunProblem problem;
+  private final Solution solution;
+
+  FitResult(Setting setting, Setup setup, RunProblem problem, Solution solution) {
+    this.setting = setting;
+    this.setup = setup;
+    this.problem = problem;
+    this.solution = solution;
+  }
+
+  /**
+   * Where a fit came to rest.
+   *
+   * @param optimum least squares of the whitened problem
+   * @param wander strength of the wandering found
+   * @param runScatter standard deviation between runs beyond what was stated, relative
+   * @param deviance −2 log likelihood with the priors, without its constant
+   */
+  record Solution(Optimiser.Optimum optimum, Wander wander, double runScatter, double deviance) {}
+
+  Setting setting() {
+    return setting;
+  }
+
+  Setup setup() {
+    return setup;
+  }
+
+  RunProblem problem() {
+    return problem;
+  }
+
+  Solution solution() {
+    return solution;
+  }
+
+  /** Id of the model. */
+  public String model() {
+    return setup.layout().model().id();
+  }
+
+  /** −2 log likelihood of the recordings with the priors, without its constant; lower is better. */
+  public double deviance() {
+    return solution.deviance();
+  }
+
+  /** Standard deviation between runs beyond their stated speed uncertainty, relative. */
+  public double runScatter() {
+    return solution.runScatter();
+  }
+
+  /** Degrees of freedom of the scatter between runs. */
+  double runFreedom() {
+    return RunScatter.freedom(setup);
+  }
+
+  /** Signal unit, chain, thermocouple and scale. */
+  public SignalPath signal() {
+    return setting.signal();
+  }
+
+  /** Values of all unknowns. */
+  double[] values() {
+    return setup.unknowns().values(solution.optimum().point());
+  }
+
+  /** Covariance of all unknowns, in their own units. */
+  double[][] covariance() {
+    double[] slopes = setup.unknowns().slopes(solution.optimum().point());
+    double[][] covariance = solution.optimum().unitCovariance();
+    for (int i = 0; i < slopes.length; i++) {
+      for (int j = 0; j < slopes.length; j++) {
+        covariance[i][j] *= slopes[i] * slopes[j];
+      }
+    }
+    return covariance;
+  }
+
+  /** The formula with its covariance, the allowance for its form included. */
+  public FormulaFit formulaFit() {
+    int size = setup.layout().formula();
+    double[] values = values();
+    double[][] all = covariance();
+    double[][] covariance = new double[size][size];
+    for (int i = 0; i < size; i++) {
+      System.arraycopy(all[i], 0, covariance[i], 0, size);
+    }
+    FormAllowance.add(setup, values, covariance);
+    return formula(values, covariance);
+  }
+
+  private FormulaFit formula(double[] values, double[][] covariance) {
+    List<Parameter> parameters = new ArrayList<>();
+    List<Quantity> quantities = new ArrayList<>(setup.layout().model().quantities());
+    quantities.addAll(ThermalPath.quantities(setting.signal().unit().symbol()));
+    for (int i = 0; i < quantities.size(); i++) {
+      Quantity quantity = quantities.get(i);
+      parameters.add(
+          new Parameter(quantity.name(), values[i], Math.sqrt(covariance[i][i]), quantity.unit()));
+    }
+    return new FormulaFit(
+        model(),
+        setup.layout().model().equationKey(),
+        parameters,
+        Covariance.of(covariance),
+        setting.referenceAir());
+  }
+
+  /** The formula ready for use. */
+  public Formula formula() {
+    return Formula.of(formulaFit(), signal());
+  }
+}

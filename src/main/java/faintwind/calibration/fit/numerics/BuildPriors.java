@@ -1,0 +1,103 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.PhysicsShaped;
+import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.calibration.run.Uncertain;
+import java.util.Optional;
+
+/**
+ * Sharpens priors by what is on record of the build, where the signal's scale in kelvin is known:
+ * the conduction limit from diameter and heat capacity (loss = 2π D k/C), the heating rate from
+ * supply, resistor and heat capacity (V²/(R C)), the leads' loss. What glue, coat and resistor add
+ * to the heat capacity is 4 ± 3 % (common practice, no source).
+ */
+final class BuildPriors {
+  private static final double ADDED = 1.04;
+  private static final double U_ADDED = 0.03;
+  private static final double U_SCALE = 0.03;
+  private static final double U_DESIGNED_LEADS = 0.5;
+
+  private BuildPriors() {}
+
+  static void sharpen(Setting setting, Layout layout, Unknowns unknowns) {
+    if (setting.build().isEmpty() || !scaleKnown(setting.signal())) {
+      return;
+    }
+    BuildFacts build = setting.build().get();
+    Optional<Uncertain> capacity = capacity(build);
+    if (capacity.isEmpty()) {
+      return;
+    }
+    double c = capacity.get().value();
+    double uC = relative(capacity.get(), U_ADDED);
+    heating(setting, build, layout, unknowns, Uncertain.of(c, uC));
+    if (!layout.model().id().equals(PhysicsShaped.ID)) {
+      return;
+    }
+    build
+        .diameter_m()
+        .ifPresent(
+            d -> {
+              AirPoint air = AirPoint.of(setting.referenceAir());
+              double k = air.conductivity(air.air_K());
+              unknowns.replace(
+                  0,
+                  Unknown.log(
+                      "conduction",
+                      2 * Math.PI * d.value() * k / c,
+                      Math.hypot(0.02, Math.hypot(relative(d, 0.02), uC))));
+            });
+    build
+        .leadLoss_W_K()
+        .ifPresent(
+            leads ->
+                unknowns.replace(
+                    3,
+                    Unknown.log(
+                        "leads",
+                        leads.value() / c,
+                        Math.hypot(relative(leads, U_DESIGNED_LEADS), uC))));
+  }
+
+  private static void heating(
+      Setting setting, BuildFacts build, Layout layout, Unknowns unknowns, Uncertain capacity) {
+    Optional<Double> volts =
+        setting.signal().supply_V().isPresent()
+            ? Optional.of(setting.signal().supply_V().getAsDouble())
+            : build.supply_V().map(Uncertain::value);
+    if (volts.isPresent() && build.heater_ohm().isPresent()) {
+      double uV = setting.signal().supply_V().isPresent() ? 0.002 : 0.02;
+      Uncertain ohm = build.heater_ohm().get();
+      double spread = Math.hypot(2 * uV, relative(ohm, 0.01));
+      spread = Math.hypot(Math.hypot(spread, U_SCALE), capacity.u().orElse(U_ADDED));
+      unknowns.replace(
+          layout.path(ThermalPath.HEATING),
+          Unknown.log(
+              "heating", volts.get() * volts.get() / ohm.value() / capacity.value(), spread));
+    }
+  }
+
+  private static Optional<Uncertain> capacity(BuildFacts build) {
+    if (build.heatedMass_kg().isEmpty() || build.specificHeat_J_kgK().isEmpty()) {
+      return Optional.empty();
+    }
+    Uncertain mass = build.heatedMass_kg().get();
+    Uncertain heat = build.specificHeat_J_kgK().get();
+    double relative = Math.hypot(relative(mass, 0.01), relative(heat, 0.02));
+    double value = ADDED * mass.value() * heat.value();
+    return Optional.of(Uncertain.of(value, value * Math.hypot(relative, U_ADDED)));
+  }
+
+  private static boolean scaleKnown(SignalPath signal) {
+    return signal.unit() == SignalUnit.DELTA_K
+        || (signal.thermocouple().isPresent() && signal.chain().gain().isPresent());
+  }
+
+  private static double relative(Uncertain x, double otherwise) {
+    return x.u().isPresent() ? x.u().getAsDouble() / Math.abs(x.value()) : otherwise;
+  }
+}

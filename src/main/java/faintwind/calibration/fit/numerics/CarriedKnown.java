@@ -1,0 +1,34 @@
+package faintwind.calibration.fit.numerics;
+
+/**
+ * How the air that the arm carries round comes to be known.
+ *
+ * @param spread standard deviation of the share as the fit takes it, before any recording
+ * @param allowed relative standard uncertainty of every speed that stays, whatever the recordings
+ *     show
+ */
+public record CarriedKnown(double spread, double allowed) {
+
+  /** What its form, other after the stop than in the spin, leaves (own choice, no source). */
+  private static final double FORM = 0.004;
+
+  /** Measured, and stated with the runs. */
+  public static CarriedKnown stated(double u) {
+    return new CarriedKnown(u, 0);
+  }
+
+  /** Shown by the rests after the stops. */
+  public static CarriedKnown shown() {
+    return new CarriedKnown(Setup.CARRIED_SPREAD, FORM);
+  }
+
+  /** Neither: 3 ± 2 % stands in. */
+  public static CarriedKnown assumed() {
+    return new CarriedKnown(Setup.HELD_SPREAD, Setup.CARRIED_SPREAD);
+  }
+
+  /** By the length of the recorded rest after each stop. */
+  public static CarriedKnown afterRest(double rest_s) {
+    return rest_s >= Setup.REST_AFTER_S ? shown() : assumed();
+  }
+}

@@ -1,0 +1,250 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.track.ZeroReading;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The least-squares problem of all recordings at once: weighted residuals of every averaged row, of
+ * the zero runs, and of the priors.
+ *
+ * <p>The rows are many and the unknowns few, so the normal equations are formed row by row and
+ * handed on as their Cholesky factor: the optimiser sees a small problem with the same sum of
+ * squares, gradient and curvature. The priors are standard normal in the fit's own variables, which
+ * keeps the factor well conditioned.
+ */
+public final class RunProblem {
+  private final Layout layout;
+  private final Unknowns unknowns;
+  private final List<Track> tracks;
+  private final List<ZeroReading> zeros;
+  private final List<TrackIntegrator> integrators = new ArrayList<>();
+  private final List<double[]> predicted = new ArrayList<>();
+  private final List<double[][]> rowsBy = new ArrayList<>();
+  private final List<Whitening> whitenings = new ArrayList<>();
+  private final List<double[]> signals = new ArrayList<>();
+  private final double[] zeroSignals;
+  private final double[] priorTargets;
+
+  RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
+    this.layout = layout;
+    this.unknowns = unknowns;
+    this.tracks = List.copyOf(tracks);
+    this.zeros = List.copyOf(zeros);
+    for (Track track : tracks) {
+      TrackIntegrator integrator = new TrackIntegrator(layout, track);
+      integrators.add(integrator);
+      predicted.add(new double[track.rows.size()]);
+      rowsBy.add(new double[track.rows.size()][integrator.columns().length]);
+      signals.add(track.rows.signal);
+    }
+    zeroSignals = zeros.stream().mapToDouble(ZeroReading::signal).toArray();
+    priorTargets = new double[unknowns.size()];
+  }
+
+  /** The same problem with the weights of another, its own signals to be drawn. */
+  public RunProblem withWeightsOf(RunProblem other) {
+    whitenings.clear();
+    whitenings.addAll(other.whitenings);
+    return this;
+  }
+
+  /**
+   * Puts drawn values in the place of what was recorded and believed.
+   *
+   * @param drawn signals of every track
+   * @param zeroDraws signals of the zero runs
+   * @param targets centres of the priors in the fit's own variables
+   */
+  public void replace(List<double[]> drawn, double[] zeroDraws, double[] targets) {
+    signals.clear();
+    signals.addAll(drawn);
+    System.arraycopy(zeroDraws, 0, zeroSignals, 0, zeroSignals.length);
+    System.arraycopy(targets, 0, priorTargets, 0, priorTargets.length);
+  }
+
+  /** Settles the weights: whitens every track by the course the balls take at this point. */
+  public void whiten(double[] x, Wander wander) {
+    integrate(x);
+    whitenings.clear();
+    for (int k = 0; k < tracks.size(); k++) {
+      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course, wander));
+    }
+  }
+
+  /** The course of a track from the last {@link #integrate}. */
+  public Whitening.Course course(int track) {
+    return integrators.get(track).course;
+  }
+
+  /** Recorded less predicted signals of a track from the last {@link #integrate}. */
+  public double[] residuals(int track) {
+    double[] residuals = signals.get(track).clone();
+    for (int i = 0; i < residuals.length; i++) {
+      residuals[i] -= predicted.get(track)[i];
+    }
+    return residuals;
+  }
+
+  public Whitening whitening(int track) {
+    return whitenings.get(track);
+  }
+
+  Layout layout() {
+    return layout;
+  }
+
+  Unknowns unknowns() {
+    return unknowns;
+  }
+
+  public List<Track> tracks() {
+    return tracks;
+  }
+
+  public List<ZeroReading> zeros() {
+    return zeros;
+  }
+
+  /** Number of rows that count. */
+  int rows() {
+    int sum = zeros.size();
+    for (Track track : tracks) {
+      for (boolean leftOut : track.rows.leftOut) {
+        sum += leftOut ? 0 : 1;
+      }
+    }
+    return sum;
+  }
+
+  /** Runs through all tracks at this point. */
+  public void integrate(double[] x) {
+    double[] values = unknowns.values(x);
+    for (int k = 0; k < tracks.size(); k++) {
+      integrators.get(k).run(values, predicted.get(k), rowsBy.get(k));
+    }
+  }
+
+  /** Predicted signals of a track from the last {@link #integrate}. */
+  public double[] predicted(int track) {
+    return predicted.get(track);
+  }
+
+  /** Air speed past the ball at a track's rows from the last {@link #integrate}. */
+  double[] speeds(int track) {
+    return integrators.get(track).speedAtRow;
+  }
+
+  /** The small equivalent problem at this point. */
+  public Optimiser.Linearised linearise(double[] x) {
+    integrate(x);
+    int p = x.length;
+    double[][] normal = new double[p][p];
+    double[] right = new double[p];
+    double[] slopes = unknowns.slopes(x);
+    double cost = 0;
+    for (int k = 0; k < tracks.size(); k++) {
+      cost += add(k, slopes, normal, right);
+    }
+    int offset = layout.path(faintwind.calibration.response.ThermalPath.OFFSET);
+    for (int z = 0; z < zeros.size(); z++) {
+      double u = zeros.get(z).u();
+      double residual = (unknowns.get(offset).value(x[offset]) - zeroSignals[z]) / u;
+      double by = slopes[offset] / u;
+      normal[offset][offset] += by * by;
+      right[offset] += by * residual;
+      cost += residual * residual;
+    }
+    for (int i = 0; i < p; i++) {
+      normal[i][i] += 1;
+      double away = x[i] - priorTargets[i];
+      right[i] += away;
+      cost += away * away;
+    }
+    return compress(normal, right, cost);
+  }
+
+  private double add(int k, double[] slopes, double[][] normal, double[] right) {
+    Track.Rows rows = tracks.get(k).rows;
+    int[] columns = integrators.get(k).columns();
+    int width = columns.length;
+    double[][] local = new double[width][width];
+    double[] localRight = new double[width];
+    double[] expected = new double[width];
+    double[] scaled = new double[width];
+    Whitening whitening = whitenings.get(k);
+    double expectedResidual = 0;
+    double cost = 0;
+    for (int i = 0; i < rows.size(); i++) {
+      double keep = whitening.keep(i);
+      double gain = whitening.gain(i);
+      double scale = whitening.scale(i);
+      double[] by = rowsBy.get(k)[i];
+      double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
+      expectedResidual = keep * expectedResidual + gain * surprise;
+      double residual = surprise * scale;
+      for (int a = 0; a < width; a++) {
+        double before = keep * expected[a];
+        double fresh = by[a] * slopes[columns[a]] - before;
+        expected[a] = before + gain * fresh;
+        scaled[a] = fresh * scale;
+      }
+      if (scale == 0) {
+        continue;
+      }
+      for (int a = 0; a < width; a++) {
+        double[] target = local[a];
+        double factor = scaled[a];
+        if (factor != 0) {
+          for (int b = 0; b <= a; b++) {
+            target[b] += factor * scaled[b];
+          }
+          localRight[a] += factor * residual;
+        }
+      }
+      cost += residual * residual;
+    }
+    for (int a = 0; a < width; a++) {
+      right[columns[a]] += localRight[a];
+      for (int b = 0; b <= a; b++) {
+        normal[columns[a]][columns[b]] += local[a][b];
+        if (a != b) {
+          normal[columns[b]][columns[a]] += local[a][b];
+        }
+      }
+    }
+    return cost;
+  }
+
+  /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
+  private static Optimiser.Linearised compress(double[][] normal, double[] right, double cost) {
+    int p = right.length;
+    double[][] jacobian = new double[p + 1][p];
+    double[] residuals = new double[p + 1];
+    double[][] lower = new double[p][p];
+    double left = cost;
+    for (int i = 0; i < p; i++) {
+      for (int j = 0; j <= i; j++) {
+        double sum = normal[i][j];
+        for (int m = 0; m < j; m++) {
+          sum -= lower[i][m] * lower[j][m];
+        }
+        lower[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-12)) : sum / lower[j][j];
+      }
+      double sum = right[i];
+      for (int m = 0; m < i; m++) {
+        sum -= lower[i][m] * residuals[m];
+      }
+      residuals[i] = sum / lower[i][i];
+      left -= residuals[i] * residuals[i];
+    }
+    for (int i = 0; i < p; i++) {
+      for (int j = i; j < p; j++) {
+        jacobian[i][j] = lower[j][i];
+      }
+    }
+    residuals[p] = Math.sqrt(Math.max(left, 0));
+    return new Optimiser.Linearised(residuals, jacobian);
+  }
+}

@@ -1,0 +1,194 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.fit.track.FileRows;
+import faintwind.calibration.fit.track.SignalScale;
+import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.Series;
+import faintwind.calibration.run.SignalChain;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.physics.AirState;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What holds for all runs together: files, signal unit and scale, thermocouple, reference air,
+ * nominal supply, noise.
+ *
+ * @param files heated runs by file
+ * @param zeros zero runs
+ * @param signal unit, chain, letter, scale and nominal supply
+ * @param referenceAir mean air of the runs
+ * @param noise standard deviation of a single row, signal unit
+ * @param largest largest signal
+ * @param build what is on record of the build
+ */
+public record Setting(
+    List<FileRows> files,
+    List<Run> zeros,
+    SignalPath signal,
+    AirState referenceAir,
+    double noise,
+    double largest,
+    Optional<BuildFacts> build) {
+
+  /** Signal of the foretold chain: kelvin, as they are. */
+  public static final SignalPath FORETOLD_SIGNAL =
+      new SignalPath(
+          SignalUnit.DELTA_K, SignalChain.AS_IS, Optional.empty(), 1, OptionalDouble.empty());
+
+  public static Setting of(RunSet set) {
+    Map<String, List<Run>> byFile = new LinkedHashMap<>();
+    List<Run> zeros = new ArrayList<>();
+    for (Run run : set.runs()) {
+      if (run.recording().signal().isEmpty()) {
+        continue;
+      }
+      if (run.kind() == RunKind.ZERO) {
+        zeros.add(run);
+      } else {
+        byFile.computeIfAbsent(run.file(), f -> new ArrayList<>()).add(run);
+      }
+    }
+    List<FileRows> files = new ArrayList<>();
+    byFile.forEach((file, runs) -> files.add(FileRows.of(file, runs)));
+    AirState air = meanAir(set.runs());
+    double largest = largest(files, set.chain());
+    SignalUnit unit = set.runs().get(0).recording().unit();
+    Optional<String> letter = letter(set);
+    double perKelvin =
+        SignalScale.perKelvin(unit, set.chain(), letter, air.temperature_K(), largest);
+    OptionalDouble supply = nominalSupply(files);
+    return new Setting(
+        List.copyOf(files),
+        List.copyOf(zeros),
+        new SignalPath(unit, set.chain(), letter, perKelvin, supply),
+        air,
+        noise(files, set.chain()),
+        largest,
+        set.build());
+  }
+
+  /** The setting of runs that are not made yet: differences in kelvin, room air. */
+  public static Setting ahead(List<Run> runs, double noise_K, double still_K) {
+    Map<String, List<Run>> byFile = new LinkedHashMap<>();
+    List<Run> zeros = new ArrayList<>();
+    for (Run run : runs) {
+      if (run.kind() == RunKind.ZERO) {
+        zeros.add(run);
+      } else {
+        byFile.computeIfAbsent(run.file(), f -> new ArrayList<>()).add(run);
+      }
+    }
+    List<FileRows> files = new ArrayList<>();
+    byFile.forEach((file, own) -> files.add(FileRows.of(file, own)));
+    return new Setting(
+        List.copyOf(files),
+        List.copyOf(zeros),
+        FORETOLD_SIGNAL,
+        AirState.ROOM,
+        noise_K,
+        still_K,
+        Optional.empty());
+  }
+
+  /** The runs with the heater on, file by file. */
+  public List<Run> heated() {
+    return files.stream().flatMap(file -> file.runs().stream()).toList();
+  }
+
+  private static Optional<String> letter(RunSet set) {
+    return set.chain()
+        .thermocouple()
+        .or(
+            () ->
+                set.runs().stream()
+                    .flatMap(r -> r.conditions().thermocouple().stream())
+                    .findFirst());
+  }
+
+  private static AirState meanAir(List<Run> runs) {
+    double temperature =
+        mean(runs, r -> r.recording().air_K(), r -> r.conditions().air_K())
+            .orElse(AirState.ROOM.temperature_K());
+    double pressure =
+        mean(runs, r -> r.recording().pressure_Pa(), r -> r.conditions().pressure_Pa())
+            .orElse(AirState.ROOM.pressure_Pa());
+    double humidity =
+        mean(runs, r -> r.recording().relativeHumidity(), r -> r.conditions().relativeHumidity())
+            .orElse(AirState.ROOM.relativeHumidity());
+    return new AirState(temperature, pressure, humidity);
+  }
+
+  private static OptionalDouble mean(
+      List<Run> runs,
+      java.util.function.Function<Run, Optional<Series>> rows,
+      java.util.function.Function<Run, OptionalDouble> table) {
+    return runs.stream()
+        .map(
+            r ->
+                rows.apply(r)
+                    .filter(s -> !s.isEmpty())
+                    .map(s -> OptionalDouble.of(s.mean()))
+                    .orElseGet(() -> table.apply(r)))
+        .filter(OptionalDouble::isPresent)
+        .mapToDouble(OptionalDouble::getAsDouble)
+        .average();
+  }
+
+  private static double largest(List<FileRows> files, SignalChain chain) {
+    double largest = 1e-9;
+    for (FileRows file : files) {
+      double[] values = file.signal().values();
+      java.util.Arrays.sort(values);
+      largest = Math.max(largest, chain.sign() * values[(int) (0.98 * (values.length - 1))]);
+      largest = Math.max(largest, chain.sign() * values[(int) (0.02 * (values.length - 1))]);
+    }
+    return largest;
+  }
+
+  private static OptionalDouble nominalSupply(List<FileRows> files) {
+    List<Double> volts = new ArrayList<>();
+    for (FileRows file : files) {
+      file.channel(r -> r.recording().supply_V())
+          .ifPresent(s -> volts.add(Spikes.median(s.values())));
+    }
+    return volts.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            Spikes.median(volts.stream().mapToDouble(Double::doubleValue).toArray()));
+  }
+
+  private static double noise(List<FileRows> files, SignalChain chain) {
+    double sum = 0;
+    for (FileRows file : files) {
+      double noise = Spikes.noise(file.signal());
+      sum += noise * noise / files.size();
+    }
+    double noise = Math.max(Math.sqrt(sum), chain.resolution().noise().orElse(0));
+    return Math.max(noise, resolution(files) / Math.sqrt(12));
+  }
+
+  /** Smallest step between two different signals that follow one another. */
+  private static double resolution(List<FileRows> files) {
+    double least = Double.POSITIVE_INFINITY;
+    for (FileRows file : files) {
+      Series s = file.signal();
+      for (int i = 1; i < s.size(); i++) {
+        double step = Math.abs(s.value(i) - s.value(i - 1));
+        if (step > 1e-9 * Math.abs(s.value(i))) {
+          least = Math.min(least, step);
+        }
+      }
+    }
+    return Double.isFinite(least) ? least : 0;
+  }
+}

@@ -1,0 +1,329 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.fit.track.AirAlong;
+import faintwind.calibration.fit.track.FileRows;
+import faintwind.calibration.fit.track.GridMaker;
+import faintwind.calibration.fit.track.RowAverages;
+import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.fit.track.SupplyAlong;
+import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.track.Turn;
+import faintwind.calibration.fit.track.ZeroReading;
+import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.response.TypeLetter;
+import faintwind.calibration.run.ArmSpeed;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.Uncertain;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Turns a setting and a model into the unknowns and tracks of a fit. The priors stated here are
+ * common practice, no source, except where another is named.
+ */
+public final class Setup {
+  /** Delay of start and stop against the clicks: a person's reaction and the arm's run-up. */
+  static final double DELAY_S = 3;
+
+  /** Time constant with which an arm comes to speed or to rest, and its spread on the logarithm. */
+  private static final double RUN_S = 2;
+
+  private static final double U_RUN = 0.7;
+
+  /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
+  static final double CARRIED_SHARE = 0.03;
+
+  public static final double CARRIED_SPREAD = 0.02;
+
+  /** Where nothing shows it, the share is held, and its spread goes into the allowance. */
+  static final double HELD_SPREAD = 0.001;
+
+  /** Rest after a stop that shows the carried air, s. */
+  static final double REST_AFTER_S = 120;
+
+  /** Loss of a usual ball in still air, 1/s. */
+  private static final double STILL_LOSS_1_S = 0.0025;
+
+  public static final double FIRST_RUN_SCATTER = 0.01;
+
+  /** Spread of a speed that does not count. */
+  private static final double FREE_SPREAD = 3;
+
+  private final Setting setting;
+  private final Unknowns unknowns = new Unknowns();
+  private final Layout layout;
+  private boolean statedShare;
+  private final List<Track> tracks = new ArrayList<>();
+  private final List<ZeroReading> zeros = new ArrayList<>();
+  private final Set<String> freed = new HashSet<>();
+  private final Map<String, Integer> speedColumns = new HashMap<>();
+  private final Map<String, Double> statedSpread = new HashMap<>();
+  private final Map<Double, Integer> radiusColumns = new HashMap<>();
+
+  public Setup(Setting setting, ResponseModel model) {
+    this.setting = setting;
+    for (Quantity quantity : model.quantities()) {
+      unknowns.add(Unknown.of(quantity));
+    }
+    double reference_K = setting.referenceAir().temperature_K();
+    double bend =
+        setting
+            .signal()
+            .thermocouple()
+            .flatMap(TypeLetter::of)
+            .map(t -> t.bendAt(reference_K))
+            .orElse(0.0);
+    layout =
+        new Layout(
+            model, model.quantities().size(), bend, setting.signal().perKelvin(), reference_K);
+    addPath(reference_K);
+    BuildPriors.sharpen(setting, layout, unknowns);
+    addCarriedAir();
+    addZeros();
+    for (FileRows file : setting.files()) {
+      tracks.add(track(file));
+    }
+  }
+
+  public Layout layout() {
+    return layout;
+  }
+
+  public Unknowns unknowns() {
+    return unknowns;
+  }
+
+  /** Relative speed error of each moved run by name: the index of its unknown. */
+  public Map<String, Integer> speedColumns() {
+    return speedColumns;
+  }
+
+  /** Stated relative standard uncertainty of a moved run's own speed. */
+  public double statedSpread(String run) {
+    return statedSpread.getOrDefault(run, 0.0);
+  }
+
+  /** Index of the relative radius error by radius. */
+  public Map<Double, Integer> radiusColumns() {
+    return radiusColumns;
+  }
+
+  /** Whether an arm was turned at all: in reference flows no air is carried round. */
+  public boolean turns() {
+    return setting.heated().stream().anyMatch(run -> run.kind() == RunKind.SPIN);
+  }
+
+  /** Whether the share of carried air was stated rather than left to the recordings. */
+  public boolean statedShare() {
+    return statedShare;
+  }
+
+  /** Whether a recording after a stop, or a statement, shows the carried air. */
+  public boolean carriedShown() {
+    return statedShare
+        || setting.files().stream()
+            .flatMap(file -> file.runs().stream())
+            .filter(run -> run.kind() == RunKind.SPIN)
+            .anyMatch(run -> restAfter_s(run) >= REST_AFTER_S);
+  }
+
+  private static double restAfter_s(Run run) {
+    return run.recording().signal().last_s() - run.arm().orElseThrow().spinStop_s();
+  }
+
+  public RunProblem problem() {
+    return new RunProblem(layout, unknowns, tracks, zeros);
+  }
+
+  private void addPath(double reference_K) {
+    for (Quantity quantity : ThermalPath.quantities(setting.signal().unit().symbol())) {
+      unknowns.add(Unknown.of(quantity));
+    }
+    double largest_K = setting.largest() / Math.abs(setting.signal().perKelvin());
+    unknowns.replace(
+        layout.path(ThermalPath.HEATING), Unknown.log("heating", STILL_LOSS_1_S * largest_K, 0.7));
+    double spread = 0.01 * setting.largest();
+    double stated = setting.signal().chain().offset().orElse(0);
+    unknowns.replace(layout.path(ThermalPath.OFFSET), Unknown.linear("offset", stated, spread * 3));
+    setting
+        .signal()
+        .thermocouple()
+        .flatMap(TypeLetter::of)
+        .ifPresent(
+            type -> {
+              double slope = type.slopeAt(reference_K);
+              unknowns.replace(
+                  layout.path(ThermalPath.SLOPE),
+                  Unknown.linear("sensitivity_slope", slope, 0.03 * slope));
+            });
+  }
+
+  private void addCarriedAir() {
+    double sum = 0;
+    double u = 0;
+    int stated = 0;
+    for (FileRows file : setting.files()) {
+      for (Run run : file.runs()) {
+        if (run.arm().isPresent() && run.arm().get().swirlShare().isPresent()) {
+          Uncertain share = run.arm().get().swirlShare().get();
+          sum += share.value();
+          u += share.u().orElse(0.3 * share.value() + 0.003);
+          stated++;
+        }
+      }
+    }
+    statedShare = stated > 0;
+    unknowns.add(
+        stated > 0
+            ? Unknown.soft("carried_share", sum / stated, u / stated)
+            : Unknown.soft(
+                "carried_share", CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
+    unknowns.add(Unknown.log("carried_rise", 30, 0.7));
+    unknowns.add(Unknown.log("carried_decay", 30, 0.7));
+  }
+
+  private void addZeros() {
+    for (Run run : setting.zeros()) {
+      double least = setting.noise() / Math.sqrt(20.0);
+      zeros.add(ZeroReading.of(run.name(), run.recording().signal(), least));
+    }
+  }
+
+  private Track track(FileRows file) {
+    List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
+    Track.Rows rows = RowAverages.of(file, spikes);
+    for (int i = 0; i < rows.size(); i++) {
+      rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
+    }
+    AirAlong air = AirAlong.of(file, setting.referenceAir());
+    SupplyAlong supply =
+        new SupplyAlong(
+            file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
+    List<Turn> turns = new ArrayList<>();
+    for (Run run : file.runs()) {
+      if (run.kind() == RunKind.SPIN) {
+        turns.add(spin(run, run.arm().orElseThrow()));
+      } else if (run.kind() == RunKind.REFERENCE) {
+        turns.add(flow(file, run, run.reference_m_s().orElseThrow()));
+      }
+    }
+    boolean cold = isCold(rows);
+    double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
+    int delta =
+        unknowns.add(
+            Unknown.linear("start_delta " + file.file(), start_K, cold ? 1 : 0.02 * start_K + 1));
+    int power =
+        unknowns.add(
+            cold
+                ? Unknown.linear("start_power " + file.file(), 0, 0.3)
+                : Unknown.linear("start_power " + file.file(), 1, 0.03));
+    return new Track(file, turns, rows, GridMaker.of(file, rows, air, supply), delta, power);
+  }
+
+  private double zeroSignal() {
+    return zeros.isEmpty()
+        ? setting.signal().chain().offset().orElse(0)
+        : zeros.stream().mapToDouble(ZeroReading::signal).average().orElse(0);
+  }
+
+  private boolean isCold(Track.Rows rows) {
+    double first = (rows.signal[0] - zeroSignal()) * Math.signum(setting.signal().perKelvin());
+    return first < 0.15 * setting.largest();
+  }
+
+  private Turn spin(Run run, ArmTurning arm) {
+    double sign = run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
+    double clicks = ArmSpeed.uClicks(arm);
+    double radius_m = arm.radius_m().value();
+    int radius =
+        radiusColumns.computeIfAbsent(
+            radius_m,
+            r ->
+                unknowns.add(
+                    Unknown.linear(
+                        "radius " + Math.round(1000 * r) + " mm", 0, ArmSpeed.uRadius(arm))));
+    return new Turn(
+        run.name(),
+        sign * arm.speed_m_s(),
+        arm.spinStart_s(),
+        arm.spinStop_s(),
+        1,
+        new Turn.Columns(
+            speedColumn(run.name(), clicks),
+            radius,
+            delay("start_delay " + run.name()),
+            delay("stop_delay " + run.name()),
+            run("run_up " + run.name()),
+            run("run_down " + run.name())));
+  }
+
+  private Turn flow(FileRows file, Run run, Uncertain speed) {
+    double relative = speed.u().orElse(0.03 * speed.value()) / speed.value();
+    double from = run.recording().signal().first_s();
+    double to = run.recording().signal().last_s();
+    boolean first = from <= file.signal().first_s();
+    boolean last = to >= file.signal().last_s();
+    return new Turn(
+        run.name(),
+        speed.value(),
+        first ? Double.NEGATIVE_INFINITY : from,
+        last ? Double.POSITIVE_INFINITY : to,
+        0,
+        new Turn.Columns(
+            speedColumn(run.name(), relative),
+            -1,
+            first ? -1 : delay("start_delay " + run.name()),
+            last ? -1 : delay("stop_delay " + run.name()),
+            first ? -1 : run("run_up " + run.name()),
+            last ? -1 : run("run_down " + run.name())));
+  }
+
+  private int delay(String name) {
+    return unknowns.add(Unknown.linear(name, 0, DELAY_S));
+  }
+
+  private int run(String name) {
+    return unknowns.add(Unknown.log(name, RUN_S, U_RUN));
+  }
+
+  /**
+   * Leaves the speed of runs that contradict the others to their recordings: their arm's speed no
+   * longer counts.
+   */
+  public void free(Set<String> runs) {
+    freed.addAll(runs);
+    for (String run : runs) {
+      Integer column = speedColumns.get(run);
+      if (column != null) {
+        unknowns.replace(column, Unknown.linear("speed " + run, 0, FREE_SPREAD));
+      }
+    }
+  }
+
+  /** Runs whose own speed does not count. */
+  public Set<String> freed() {
+    return Set.copyOf(freed);
+  }
+
+  /** Whether a run's own speed counts. */
+  public boolean counts(String run) {
+    return !freed.contains(run);
+  }
+
+  private int speedColumn(String run, double stated) {
+    statedSpread.put(run, stated);
+    int column =
+        unknowns.add(Unknown.linear("speed " + run, 0, Math.hypot(stated, FIRST_RUN_SCATTER)));
+    speedColumns.put(run, column);
+    return column;
+  }
+}

@@ -1,0 +1,87 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.response.Quantity;
+
+/**
+ * One number that a fit looks for, with its prior. The fit works on a variable x whose prior is a
+ * standard normal one; the shape says how the value follows from it.
+ *
+ * @param name for reports
+ * @param mean value before any run
+ * @param spread standard deviation of the prior, of the logarithm where the shape is that
+ * @param shape how the value follows from x
+ */
+public record Unknown(String name, double mean, double spread, Shape shape) {
+
+  /** How the value follows from x. */
+  public enum Shape {
+    /** mean + spread x. */
+    LINEAR,
+    /** mean exp(spread x): for what is positive by nature. */
+    LOG,
+    /**
+     * The same as linear well above 0, and a positive number near 0 below it: for what may be
+     * nothing but not less.
+     */
+    SOFT
+  }
+
+  private static final double SOFTNESS = 0.15;
+
+  static Unknown of(Quantity quantity) {
+    return new Unknown(
+        quantity.name(),
+        quantity.prior(),
+        quantity.spread(),
+        quantity.positive() ? Shape.LOG : Shape.LINEAR);
+  }
+
+  public static Unknown linear(String name, double mean, double spread) {
+    return new Unknown(name, mean, spread, Shape.LINEAR);
+  }
+
+  static Unknown log(String name, double mean, double spread) {
+    return new Unknown(name, mean, spread, Shape.LOG);
+  }
+
+  static Unknown soft(String name, double mean, double spread) {
+    return new Unknown(name, mean, spread, Shape.SOFT);
+  }
+
+  public double value(double x) {
+    return switch (shape) {
+      case LINEAR -> mean + spread * x;
+      case LOG -> mean * Math.exp(spread * x);
+      case SOFT -> width() * softPlus((mean + spread * x) / width());
+    };
+  }
+
+  /** d value / dx. */
+  public double slope(double x) {
+    return switch (shape) {
+      case LINEAR -> spread;
+      case LOG -> spread * value(x);
+      case SOFT -> spread / (1 + Math.exp(-(mean + spread * x) / width()));
+    };
+  }
+
+  public double x(double value) {
+    return switch (shape) {
+      case LINEAR -> (value - mean) / spread;
+      case LOG -> Math.log(value / mean) / spread;
+      case SOFT -> (width() * inverseSoftPlus(value / width()) - mean) / spread;
+    };
+  }
+
+  private double width() {
+    return SOFTNESS * spread;
+  }
+
+  private static double softPlus(double z) {
+    return z > 40 ? z : Math.log1p(Math.exp(z));
+  }
+
+  private static double inverseSoftPlus(double y) {
+    return y > 40 ? y : Math.log(Math.expm1(Math.max(y, 1e-12)));
+  }
+}

@@ -1,0 +1,55 @@
+package faintwind.calibration.fit.numerics;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The list of unknowns of one fit; an index, once given, stays. */
+public final class Unknowns {
+  private final List<Unknown> list = new ArrayList<>();
+
+  /** Adds one and returns its index. */
+  int add(Unknown unknown) {
+    list.add(unknown);
+    return list.size() - 1;
+  }
+
+  public int size() {
+    return list.size();
+  }
+
+  public Unknown get(int index) {
+    return list.get(index);
+  }
+
+  /**
+   * Puts another prior in the place of one; the values stay comparable through {@link #convert}.
+   */
+  public void replace(int index, Unknown unknown) {
+    list.set(index, unknown);
+  }
+
+  public double[] values(double[] x) {
+    double[] values = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      values[i] = list.get(i).value(x[i]);
+    }
+    return values;
+  }
+
+  public double[] slopes(double[] x) {
+    double[] slopes = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      slopes[i] = list.get(i).slope(x[i]);
+    }
+    return slopes;
+  }
+
+  /** The x of given values. */
+  public double[] convert(double[] values) {
+    double[] x = new double[values.length];
+    for (int i = 0; i < x.length; i++) {
+      x[i] = list.get(i).x(values[i]);
+    }
+    return x;
+  }
+}

@@ -1,0 +1,151 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.fit.track.Track;
+
+/**
+ * Turns the correlated residuals of one track into independent ones of unit variance.
+ *
+ * <p>The loss wanders, the ball integrates that: the residual e is a first-order process, de/dt =
+ * −λ e + loss · Δ · w(t), with λ the ball's own rate, and every row adds its own white noise. The
+ * whitened residuals are the innovations of a scalar Kalman filter over their standard deviations
+ * (Kalman 1960); the filter is linear in the residuals, so that the Jacobian goes through it as
+ * well. In this way slow draught and misfit set the uncertainty, not the number of rows.
+ */
+public final class Whitening {
+  private final double[] keep;
+  private final double[] gain;
+  private final double[] scale;
+  private final double logDeterminant;
+
+  private Whitening(double[] keep, double[] gain, double[] scale, double logDeterminant) {
+    this.keep = keep;
+    this.gain = gain;
+    this.scale = scale;
+    this.logDeterminant = logDeterminant;
+  }
+
+  /**
+   * The filter of a track.
+   *
+   * @param rows its rows with their weights
+   * @param course what the fit says of the ball at the rows
+   * @param wander strength of the wandering
+   */
+  public static Whitening of(Track.Rows rows, Course course, Wander wander) {
+    int n = rows.size();
+    double[] keep = new double[n];
+    double[] gain = new double[n];
+    double[] scale = new double[n];
+    double variance = 0;
+    double logs = 0;
+    for (int i = 0; i < n; i++) {
+      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
+      double rate = course.rate_1_s[i];
+      double decay = Math.exp(-rate * h);
+      double drive = course.drive(i, wander) * rows.wildness[i];
+      variance = variance * decay * decay + drive * (1 - decay * decay) / (2 * rate);
+      keep[i] = decay;
+      if (rows.leftOut[i]) {
+        continue;
+      }
+      double white = rows.sd[i] * wander.white();
+      double total = variance + white * white;
+      gain[i] = variance / total;
+      scale[i] = 1 / Math.sqrt(total);
+      variance *= 1 - gain[i];
+      logs += Math.log(total);
+    }
+    return new Whitening(keep, gain, scale, logs);
+  }
+
+  int size() {
+    return keep.length;
+  }
+
+  /** Whether the row counts. */
+  public boolean counts(int row) {
+    return scale[row] > 0;
+  }
+
+  double keep(int row) {
+    return keep[row];
+  }
+
+  public double gain(int row) {
+    return gain[row];
+  }
+
+  double scale(int row) {
+    return scale[row];
+  }
+
+  /** Whitened residuals; those of rows left out are 0. */
+  public double[] apply(double[] residuals) {
+    double[] white = new double[residuals.length];
+    double expected = 0;
+    for (int i = 0; i < residuals.length; i++) {
+      expected *= keep[i];
+      if (scale[i] > 0) {
+        double surprise = residuals[i] - expected;
+        white[i] = surprise * scale[i];
+        expected += gain[i] * surprise;
+      }
+    }
+    return white;
+  }
+
+  /** Residuals whose whitened form is this: the way back from {@link #apply}. */
+  public double[] colour(double[] white) {
+    double[] residuals = new double[white.length];
+    double expected = 0;
+    for (int i = 0; i < white.length; i++) {
+      expected *= keep[i];
+      double surprise = scale[i] > 0 ? white[i] / scale[i] : 0;
+      residuals[i] = expected + surprise;
+      expected += gain[i] * surprise;
+    }
+    return residuals;
+  }
+
+  /** −2 log likelihood of the residuals, without its constant. */
+  public double deviance(double[] residuals) {
+    double sum = logDeterminant;
+    for (double white : apply(residuals)) {
+      sum += white * white;
+    }
+    return sum;
+  }
+
+  /** What a fit says of the ball at the rows of a track. */
+  public static final class Course {
+    public final double[] rate_1_s;
+
+    /** Loss times difference in signal units, per second. */
+    final double[] lossSignal_1_s;
+
+    /** Its change with the speed, per m/s. */
+    final double[] bySpeed_1_m;
+
+    final double[] speed_m_s;
+    final boolean[] moved;
+
+    Course(int rows) {
+      rate_1_s = new double[rows];
+      lossSignal_1_s = new double[rows];
+      bySpeed_1_m = new double[rows];
+      speed_m_s = new double[rows];
+      moved = new boolean[rows];
+    }
+
+    /** Power density with which the wandering drives the signal at a row. */
+    double drive(int row, Wander wander) {
+      if (!moved[row]) {
+        return lossSignal_1_s[row] * lossSignal_1_s[row] * wander.rest_s();
+      }
+      double by = bySpeed_1_m[row];
+      return by
+          * by
+          * (speed_m_s[row] * speed_m_s[row] * wander.turning_s() + wander.draught_m2_s());
+    }
+  }
+}

@@ -1,0 +1,35 @@
+package faintwind.calibration.run;
+
+import java.util.Optional;
+
+/**
+ * One row of the runs table with its recording, cut to its window.
+ *
+ * @param name unique name
+ * @param kind what happened
+ * @param file run file as named in the table; rows with the same file share a clock and a state (a
+ *     staircase)
+ * @param recording the window's recording, times on the file's clock
+ * @param conditions the room
+ * @param arm present exactly for {@link RunKind#SPIN}
+ * @param reference_m_s the other instrument's speed, present exactly for {@link RunKind#REFERENCE}
+ */
+public record Run(
+    String name,
+    RunKind kind,
+    String file,
+    Recording recording,
+    RunConditions conditions,
+    Optional<ArmTurning> arm,
+    Optional<Uncertain> reference_m_s) {
+
+  public Run {
+    if (arm.isPresent() != (kind == RunKind.SPIN)) {
+      throw new IllegalArgumentException("run " + name + ": arm and kind " + kind + " disagree");
+    }
+    if (reference_m_s.isPresent() != (kind == RunKind.REFERENCE)) {
+      throw new IllegalArgumentException(
+          "run " + name + ": reference speed and kind " + kind + " disagree");
+    }
+  }
+}

@@ -1,0 +1,121 @@
+package faintwind.calibration.speed.state;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Covariance;
+import faintwind.calibration.FormulaFit;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.response.TypeLetter;
+import faintwind.calibration.run.SignalPath;
+import java.util.Arrays;
+
+/**
+ * The calibrated formula as the estimator needs it: loss of still air, speed from loss, and the
+ * uncertainty that the calibration gives to both. Reuses its work space: for one thread.
+ */
+public final class FieldFormula {
+  private static final double LEAST_SPEED_M_S = 0.01;
+
+  private final ResponseModel model;
+  private final double[] lossValues;
+  private final ThermalPath path;
+  private final Covariance covariance;
+  private final double[] out;
+  private final double[] gradient;
+
+  public FieldFormula(Calibration calibration) {
+    FormulaFit fit = calibration.formula();
+    SignalPath signal = calibration.signal();
+    double[] values = fit.values();
+    model = ResponseModel.of(fit.model(), fit.referenceAir());
+    int losses = model.quantities().size();
+    lossValues = Arrays.copyOf(values, losses);
+    double reference_K = fit.referenceAir().temperature_K();
+    double bend =
+        signal.thermocouple().flatMap(TypeLetter::of).map(t -> t.bendAt(reference_K)).orElse(0.0);
+    path =
+        ThermalPath.of(
+            Arrays.copyOfRange(values, losses, values.length),
+            signal.perKelvin(),
+            reference_K,
+            bend);
+    covariance = fit.covariance();
+    out = new double[3 + losses];
+    gradient = new double[values.length];
+  }
+
+  public ThermalPath path() {
+    return path;
+  }
+
+  /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */
+  public double stillLoss_1_s(double delta_K, AirPoint air) {
+    model.loss(lossValues, 0, delta_K, air, out);
+    return out[0];
+  }
+
+  /** Change of the last still-air loss with the difference, 1/(s K). */
+  double stillSlope() {
+    return out[2];
+  }
+
+  double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
+    model.loss(lossValues, speed_m_s, delta_K, air, out);
+    return out[0];
+  }
+
+  public double speed_m_s(double loss_1_s, double delta_K, AirPoint air) {
+    return model.speed_m_s(lossValues, loss_1_s, delta_K, air);
+  }
+
+  /** Difference of a signal as recorded, lag not undone, K. */
+  public double delta_K(double signal, double air_K) {
+    return path.curve().delta_K(signal - path.offset(), air_K);
+  }
+
+  /** Difference at which still air lets the balance rest, by bisection, K. */
+  double stillDelta_K(double heating_K_s, AirPoint air) {
+    double low = 0;
+    double high = 300;
+    for (int i = 0; i < 60; i++) {
+      double middle = (low + high) / 2;
+      if (stillLoss_1_s(middle, air) * middle < heating_K_s) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  /**
+   * Slope of speed against the logarithm of the loss, m/s. Infinite towards still air, so asked at
+   * no less than 0.01 m/s; {@link #relativeLossUncertainty} then speaks of the same point.
+   */
+  public double speedByLogLoss_m_s(double speed_m_s, double delta_K, AirPoint air) {
+    model.loss(lossValues, Math.max(speed_m_s, LEAST_SPEED_M_S), delta_K, air, out);
+    return out[0] / out[1];
+  }
+
+  /**
+   * Standard uncertainty, from the calibration's covariance, of the logarithm of the loss that
+   * belongs to the last point asked for: of the loss itself, the heating rate, the offset and the
+   * sensitivity's slope (JCGM 100:2008, equation 13).
+   *
+   * @param heatingShare heat put in over heat lost at that moment, 1 at rest
+   */
+  public double relativeLossUncertainty(double delta_K, double air_K, double heatingShare) {
+    Arrays.fill(gradient, 0);
+    int losses = lossValues.length;
+    for (int i = 0; i < losses; i++) {
+      gradient[i] = out[3 + i] / out[0];
+    }
+    double perSignal = path.curve().signalByDelta(delta_K, air_K);
+    double byDelta = (heatingShare / delta_K + out[2] / out[0]) / perSignal;
+    gradient[losses + ThermalPath.HEATING] = -heatingShare / path.heating_K_s();
+    gradient[losses + ThermalPath.OFFSET] = -byDelta;
+    gradient[losses + ThermalPath.SLOPE] = -byDelta * path.curve().signalBySlope(delta_K, air_K);
+    return Math.sqrt(covariance.variance(gradient));
+  }
+}

@@ -1,0 +1,154 @@
+package faintwind.calibration.speed.state;
+
+import faintwind.calibration.speed.state.PreparedRow.Supply;
+
+/**
+ * Whether the heater is on, by the supply where it is recorded and by the heat balance in any case.
+ * Off is known by the balance where a cool ball does not rise, or where the loss would have to be
+ * greater than any calibrated wind makes it while the difference falls at least as fast as still
+ * air lets it; on again, where the difference rises or falls too slowly. For one log and one
+ * thread.
+ */
+final class HeaterWatch {
+  private static final double COOL_SHARE = 0.1;
+  private static final double SLOW_RISE = 0.1;
+  private static final double CLEAR_RISE = 0.25;
+  private static final double OFF_WINDOW_S = 60;
+  private static final double ON_WINDOW_S = 40;
+  private static final double NOISE_MARGIN = 8;
+  private static final double FALL_SHARE = 0.9;
+  private static final double TOO_SLOW_RATIO = 0.5;
+  private static final double IMPOSSIBLE_S = 30;
+  private static final int IMPOSSIBLE_ROWS = 3;
+  private static final double SURE_VARIANCE = 0.09;
+
+  private final HeaterLimits limits;
+  private boolean off;
+  private boolean supplyOff;
+  private boolean switchedOn;
+  private double anchor_s;
+  private double anchorDelta_K;
+  private int anchorRows;
+  private int impossibleRows;
+  private double impossible_s;
+
+  HeaterWatch(HeaterLimits limits) {
+    this.limits = limits;
+  }
+
+  void copyFrom(HeaterWatch other) {
+    off = other.off;
+    supplyOff = other.supplyOff;
+    switchedOn = other.switchedOn;
+    anchor_s = other.anchor_s;
+    anchorDelta_K = other.anchorDelta_K;
+    anchorRows = other.anchorRows;
+    impossibleRows = other.impossibleRows;
+    impossible_s = other.impossible_s;
+  }
+
+  /** Whether the heater is taken to be off, whoever says so. */
+  boolean isOff() {
+    return off || supplyOff;
+  }
+
+  /** Whether the last look found it switched, so that what was known of the loss is void. */
+  boolean switchedOn() {
+    return switchedOn;
+  }
+
+  /** The heater is known to be lost from elsewhere. */
+  void lost(PreparedRow row, double read_K) {
+    off = true;
+    switchedOn = false;
+    anchor(row, read_K);
+  }
+
+  /** Heating rate to reckon with for the step to a row, K/s. */
+  double heating_K_s(PreparedRow row) {
+    return off ? 0 : row.supplied_K_s();
+  }
+
+  void begin(PreparedRow row, double delta_K) {
+    off = false;
+    supplyOff = row.supply() == Supply.OFF;
+    impossible_s = 0;
+    impossibleRows = 0;
+    anchor(row, delta_K);
+  }
+
+  /**
+   * Looks at a row after the filter has taken it in.
+   *
+   * @param read_K difference as read in this row
+   * @param noise_K its standard deviation
+   * @param state the filter's state
+   * @param still_1_s loss of still air there
+   * @return whether the belief has changed
+   */
+  boolean look(PreparedRow row, double read_K, double noise_K, HeatState state, double still_1_s) {
+    boolean wasOff = isOff();
+    supplyOff = row.supply() == Supply.OFF;
+    anchorRows++;
+    if (supplyOff) {
+      off = false;
+      anchor(row, read_K);
+    } else if (off) {
+      lookForOn(row, read_K, noise_K, state);
+    } else {
+      lookForOff(row, read_K, state, still_1_s);
+    }
+    switchedOn = wasOff && !isOff();
+    return wasOff != isOff();
+  }
+
+  private void lookForOn(PreparedRow row, double read_K, double noise_K, HeatState state) {
+    double age_s = row.time_s() - anchor_s;
+    double rise_K = read_K - anchorDelta_K;
+    boolean rises =
+        anchorRows >= 2
+            && rise_K > NOISE_MARGIN * noise_K
+            && rise_K > CLEAR_RISE * row.supplied_K_s() * age_s;
+    boolean fallsTooSlowly =
+        state.ratio() < TOO_SLOW_RATIO
+            && state.logVariance() < SURE_VARIANCE
+            && read_K > COOL_SHARE * limits.stillDelta_K();
+    if (rises || fallsTooSlowly) {
+      off = false;
+      anchor(row, read_K);
+    } else if (age_s > ON_WINDOW_S && anchorRows >= 3) {
+      anchor(row, read_K);
+    }
+  }
+
+  private void lookForOff(PreparedRow row, double read_K, HeatState state, double still_1_s) {
+    double cool_K = COOL_SHARE * limits.stillDelta_K();
+    double age_s = row.time_s() - anchor_s;
+    if (age_s > OFF_WINDOW_S && anchorRows >= 3) {
+      boolean cool = read_K < cool_K && anchorDelta_K < cool_K;
+      boolean flat = read_K - anchorDelta_K < SLOW_RISE * row.supplied_K_s() * age_s;
+      off = cool && flat;
+      anchor(row, read_K);
+    }
+    double delta = state.mean()[HeatState.DELTA];
+    double loss = still_1_s * state.ratio();
+    double fall_1_s = loss - state.mean()[HeatState.FLOW] / Math.max(delta, 1e-3);
+    boolean impossible =
+        loss > limits.greatestLoss_1_s()
+            && state.logVariance() < SURE_VARIANCE
+            && fall_1_s > FALL_SHARE * still_1_s;
+    impossibleRows += impossible ? 1 : -1;
+    impossible_s += impossible ? row.step_s() : -row.step_s();
+    if (impossibleRows <= 0 || impossible_s <= 0) {
+      impossibleRows = 0;
+      impossible_s = 0;
+    }
+    off |= impossible_s > IMPOSSIBLE_S && impossibleRows >= IMPOSSIBLE_ROWS;
+  }
+
+  private void anchor(PreparedRow row, double read_K) {
+    anchor_s = row.time_s();
+    anchorDelta_K = read_K;
+    anchorRows = 0;
+  }
+}

@@ -1,0 +1,75 @@
+package faintwind.calibration.speed.state;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Noise of a row from the rows themselves: the median absolute second difference (a robust form of
+ * Gasser, Sroka and Jennen-Steinmetz 1986), and the logger's least step. Where the air moves faster
+ * than the rows, the calibration's own noise bounds it.
+ */
+public final class NoiseLevel {
+  private static final double MEDIAN_TO_DEVIATION = 1.4826;
+  private static final double TRUST = 2;
+  private static final double LEAST_SHARE = 2e-6;
+  private static final int FEWEST = 12;
+
+  private NoiseLevel() {}
+
+  /**
+   * Variance of a reading, signal unit squared.
+   *
+   * @param rows rows of a block; those that could not be read are empty
+   * @param calibrated noise of a row in the calibration, signal unit
+   * @param stillSignal signal in still air, for the least noise that is reckoned with
+   */
+  public static double variance(
+      List<Optional<PreparedRow>> rows, double calibrated, double stillSignal) {
+    double least = LEAST_SHARE * Math.abs(stillSignal);
+    double[] signal = new double[rows.size()];
+    double[] step = new double[rows.size()];
+    int count = 0;
+    for (Optional<PreparedRow> row : rows) {
+      if (row.isPresent()) {
+        signal[count] = row.get().signal();
+        step[count] = row.get().step_s();
+        count++;
+      }
+    }
+    if (count < FEWEST) {
+      return Math.max(least * least, calibrated * calibrated);
+    }
+    double deviation = deviation(signal, step, count);
+    double bounded = calibrated > 0 ? Math.min(deviation, TRUST * calibrated) : deviation;
+    double resolution = resolution(signal, count);
+    return Math.max(least * least, bounded * bounded + resolution * resolution / 12);
+  }
+
+  private static double deviation(double[] signal, double[] step, int count) {
+    double[] differences = new double[count];
+    int found = 0;
+    for (int i = 1; i + 1 < count; i++) {
+      if (Math.abs(step[i] - step[i + 1]) < 0.2 * step[i + 1]) {
+        differences[found++] = Math.abs(signal[i] - (signal[i - 1] + signal[i + 1]) / 2);
+      }
+    }
+    if (found == 0) {
+      return 0;
+    }
+    double[] sorted = Arrays.copyOf(differences, found);
+    Arrays.sort(sorted);
+    return MEDIAN_TO_DEVIATION * sorted[found / 2] / Math.sqrt(1.5);
+  }
+
+  private static double resolution(double[] signal, int count) {
+    double least = Double.MAX_VALUE;
+    for (int i = 1; i < count; i++) {
+      double difference = Math.abs(signal[i] - signal[i - 1]);
+      if (difference > 1e-9 * Math.abs(signal[i]) && difference < least) {
+        least = difference;
+      }
+    }
+    return least == Double.MAX_VALUE ? 0 : least;
+  }
+}

@@ -1,0 +1,42 @@
+package faintwind.calibration.speed.state;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.Optional;
+
+/** Noise of a row in a stream, from its last rows ({@link NoiseLevel}). For one log. */
+public final class RecentNoise {
+  private static final int ROWS = 120;
+  private static final int BETWEEN = 40;
+
+  private final double calibrated;
+  private final double stillSignal;
+  private final Deque<Optional<PreparedRow>> last = new ArrayDeque<>();
+  private int sinceLook = BETWEEN;
+  private double variance;
+
+  /**
+   * Before any row.
+   *
+   * @param calibrated noise of a row in the calibration, signal unit
+   * @param stillSignal signal in still air
+   */
+  public RecentNoise(double calibrated, double stillSignal) {
+    this.calibrated = calibrated;
+    this.stillSignal = stillSignal;
+  }
+
+  /** Variance of a reading, signal unit squared, this row taken in. */
+  public double variance(PreparedRow row) {
+    last.addLast(Optional.of(row));
+    if (last.size() > ROWS) {
+      last.removeFirst();
+    }
+    if (++sinceLook >= BETWEEN) {
+      sinceLook = 0;
+      variance = NoiseLevel.variance(new ArrayList<>(last), calibrated, stillSignal);
+    }
+    return variance;
+  }
+}

@@ -1,0 +1,15 @@
+package faintwind.command;
+
+import faintwind.job.OutputPath;
+import java.nio.file.Path;
+import picocli.CommandLine.Option;
+
+/** What every command that writes understands. */
+final class CommonOptions {
+  @Option(names = "--force", descriptionKey = "force")
+  private boolean force;
+
+  OutputPath output(Path path) {
+    return new OutputPath(path, force ? OutputPath.Existing.REPLACE : OutputPath.Existing.KEEP);
+  }
+}

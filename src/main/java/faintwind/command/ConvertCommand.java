@@ -1,0 +1,184 @@
+package faintwind.command;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.JobWatch;
+import faintwind.job.field.ConversionSummary;
+import faintwind.job.field.Convert;
+import faintwind.job.formula.OpenCalibration;
+import faintwind.job.formula.Profiles;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind convert CAL.json LOG.csv… --out SPEEDS.csv | --out - | --out-dir DIR}. */
+@Command(
+    name = "convert",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class ConvertCommand implements Callable<Integer> {
+  private static final String STANDARD = "-";
+
+  private final Terminal terminal;
+
+  @Parameters(index = "0", paramLabel = "CAL.json", descriptionKey = "faintwind.convert.cal")
+  private Path calibration = Path.of("");
+
+  @Parameters(
+      index = "1..*",
+      arity = "1..*",
+      paramLabel = "LOG.csv",
+      descriptionKey = "faintwind.convert.log")
+  private List<String> logs = new ArrayList<>();
+
+  @Option(names = "--out", paramLabel = "SPEEDS.csv", descriptionKey = "faintwind.convert.out")
+  private @Nullable String out;
+
+  @Option(names = "--out-dir", paramLabel = "DIR", descriptionKey = "faintwind.convert.out-dir")
+  private @Nullable Path outDir;
+
+  @Option(
+      names = "--average-s",
+      paramLabel = "SECONDS",
+      descriptionKey = "faintwind.convert.average-s")
+  private double average_s = SpeedSettings.USUAL_AVERAGE_S;
+
+  @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
+  private @Nullable String profile;
+
+  @Mixin private AirOptions air = new AirOptions();
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public ConvertCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    List<Problem> misuse = misuse();
+    if (!misuse.isEmpty()) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
+    }
+    Checked<Calibration> opened = OpenCalibration.read(calibration);
+    if (!(opened instanceof Checked.Ok<Calibration> ok)) {
+      return terminal.refuse(opened.problems());
+    }
+    SpeedSettings settings = new SpeedSettings(average_s, air.air());
+    Convert convert = new Convert(ok.value(), calibration.toString(), settings);
+    Checked<Convert> ready =
+        profile == null ? Checked.ok(convert) : Profiles.find(profile).map(convert::reading);
+    if (!(ready instanceof Checked.Ok<Convert> able)) {
+      return terminal.refuse(ready.problems());
+    }
+    return outDir == null ? one(able.value()) : many(able.value(), outDir);
+  }
+
+  private int one(Convert convert) throws IOException {
+    String log = logs.get(0);
+    boolean toStandard = STANDARD.equals(out);
+    Path target = Path.of(String.valueOf(out));
+    Checked<ConversionSummary> done;
+    if (log.equals(STANDARD)) {
+      String name = terminal.messages().text("terminal.standard-input");
+      done =
+          toStandard
+              ? convert.stream(terminal.in(), terminal.raw(), name, JobWatch.NOBODY)
+              : convert.streamToFile(terminal.in(), target, name, JobWatch.NOBODY);
+    } else {
+      Path file = Path.of(log);
+      done =
+          toStandard
+              ? convert.fileTo(file, terminal.raw(), JobWatch.NOBODY)
+              : convert.file(file, target, JobWatch.NOBODY);
+    }
+    return (tell(done) ? ExitCode.DONE : ExitCode.of(done.problems())).number();
+  }
+
+  private int many(Convert convert, Path folder) throws IOException {
+    List<Path> files = logs.stream().map(Path::of).toList();
+    List<Problem> problems = new ArrayList<>();
+    int refused = 0;
+    for (Convert.LogOutcome outcome : convert.files(files, folder, JobWatch.NOBODY)) {
+      if (!tell(outcome.outcome())) {
+        refused++;
+        problems.addAll(outcome.outcome().problems());
+      }
+    }
+    if (refused == files.size()) {
+      return ExitCode.of(problems).number();
+    }
+    return refused > 0 ? ExitCode.LIMIT.number() : ExitCode.DONE.number();
+  }
+
+  private boolean tell(Checked<ConversionSummary> done) {
+    terminal.report(done.problems());
+    done.map(summary -> summary.lines(terminal.messages()))
+        .fold((lines, notes) -> lines, problems -> List.<String>of())
+        .forEach(terminal.err()::println);
+    return done.isOk();
+  }
+
+  private List<Problem> misuse() throws IOException {
+    List<Problem> problems = new ArrayList<>(air.problems());
+    if (!(average_s >= 0 && average_s <= 86_400)) {
+      problems.add(problem("usage.range", String.valueOf(average_s), "--average-s", "0 … 86400"));
+    }
+    if ((out == null) == (outDir == null)) {
+      problems.add(problem("usage.convert-where", ""));
+    } else if (out != null && logs.size() > 1) {
+      problems.add(problem("usage.convert-many", String.valueOf(logs.size())));
+    } else if (outDir != null && logs.contains(STANDARD)) {
+      problems.add(problem("usage.convert-stream", STANDARD));
+    }
+    if (problems.isEmpty()) {
+      problems.addAll(inTheWay());
+    }
+    return problems;
+  }
+
+  private List<Problem> inTheWay() throws IOException {
+    List<Path> inputs = new ArrayList<>(List.of(calibration));
+    logs.stream().filter(log -> !log.equals(STANDARD)).map(Path::of).forEach(inputs::add);
+    List<Problem> problems = new ArrayList<>();
+    Set<Path> seen = new HashSet<>();
+    for (Path target : targets()) {
+      if (!seen.add(target)) {
+        problems.add(problem("usage.convert-same-name", target.toString()));
+      }
+      Optional<Problem> trouble = common.output(target).trouble(inputs);
+      trouble.ifPresent(problems::add);
+    }
+    return problems;
+  }
+
+  private List<Path> targets() {
+    if (outDir != null) {
+      Path folder = outDir;
+      return logs.stream().map(log -> Convert.target(Path.of(log), folder)).toList();
+    }
+    return STANDARD.equals(out) ? List.of() : List.of(Path.of(String.valueOf(out)));
+  }
+
+  private static Problem problem(String id, String found, String... details) {
+    return Problem.error(id, Where.NOWHERE, found, details);
+  }
+}

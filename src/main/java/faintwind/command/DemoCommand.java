@@ -1,0 +1,95 @@
+package faintwind.command;
+
+import faintwind.calibration.Calibration;
+import faintwind.job.demo.Demo;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.ProgressLine;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import faintwind.ui.FaintwindApp;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code faintwind demo}: the whole main job on the shipped, made-up instrument. */
+@Command(
+    name = "demo",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class DemoCommand implements Callable<Integer> {
+  private static final String FOLDER = "faintwind-demo";
+
+  private final Terminal terminal;
+
+  @Option(names = "--out-dir", paramLabel = "DIR", descriptionKey = "faintwind.demo.out-dir")
+  private @Nullable Path chosen;
+
+  @Option(names = "--no-window", descriptionKey = "faintwind.demo.no-window")
+  private boolean withoutWindow;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public DemoCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Path outDir = chosen == null ? freeFolder() : chosen;
+    Path journal = outDir.resolve(Demo.FINISHED).resolve("journal.jsonl");
+    Optional<Problem> trouble = common.output(journal).trouble(List.of());
+    if (trouble.isPresent()) {
+      terminal.report(List.of(trouble.get()));
+      return ExitCode.USAGE.number();
+    }
+    terminal.say("demo.begins", outDir.toString());
+    Demo demo = new Demo(Clock.system(ZoneId.systemDefault()), terminal.messages());
+    Checked<Demo.Made> done = demo.run(outDir, ProgressLine.on(terminal));
+    if (!(done instanceof Checked.Ok<Demo.Made> ok)) {
+      return terminal.refuse(done.problems());
+    }
+    Demo.Made made = ok.value();
+    terminal.report(made.calibration().warnings());
+    terminal.report(ok.notes());
+    Calibration calibration = made.calibration();
+    terminal.say(
+        "demo.range",
+        speed(calibration.coverage().lowest_m_s()),
+        speed(calibration.coverage().highest_m_s()),
+        speed(calibration.performance().floor_m_s()));
+    made.conversion().lines(terminal.messages()).forEach(terminal.out()::println);
+    terminal.say("demo.calibration", made.calibrationFile().toString());
+    terminal.say("demo.speeds", made.speeds().toString());
+    terminal.say("demo.build-log", made.buildLog().toString());
+    if (!withoutWindow && FaintwindApp.open(outDir).isPresent()) {
+      terminal.say("demo.no-display");
+    }
+    return ExitCode.DONE.number();
+  }
+
+  /** A folder of its own for every demonstration, so that none is in the way of the next. */
+  private static Path freeFolder() {
+    Path folder = Path.of(FOLDER);
+    for (int i = 2; Files.exists(folder); i++) {
+      folder = Path.of(FOLDER + "-" + i);
+    }
+    return folder;
+  }
+
+  private static String speed(double speed_m_s) {
+    return String.format(Locale.ROOT, "%.3f", speed_m_s);
+  }
+}

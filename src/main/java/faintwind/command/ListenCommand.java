@@ -1,0 +1,161 @@
+package faintwind.command;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.live.SourceAddress;
+import faintwind.calibration.live.SourceText;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.formula.OpenCalibration;
+import faintwind.job.formula.Profiles;
+import faintwind.job.live.Listen;
+import faintwind.job.live.LiveCount;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.ListenNews;
+import faintwind.terminal.StopOnSignal;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.TypedDialogue;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NotDirectoryException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind listen SOURCE --out LOG.csv [--calibration CAL.json]}. */
+@Command(
+    name = "listen",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class ListenCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "SOURCE", descriptionKey = "faintwind.listen.source")
+  private String source = "";
+
+  @Mixin private OutOption out = new OutOption();
+
+  @Option(
+      names = "--calibration",
+      paramLabel = "CAL.json",
+      descriptionKey = "faintwind.listen.calibration")
+  private @Nullable Path calibration;
+
+  @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
+  private @Nullable String profile;
+
+  @Option(names = "--for-s", paramLabel = "SECONDS", descriptionKey = "faintwind.listen.for-s")
+  private @Nullable Double for_s;
+
+  @Option(
+      names = "--average-s",
+      paramLabel = "SECONDS",
+      descriptionKey = "faintwind.convert.average-s")
+  private double average_s = SpeedSettings.USUAL_AVERAGE_S;
+
+  @Mixin private AirOptions air = new AirOptions();
+
+  public ListenCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Checked<SourceAddress> address = SourceText.read(source);
+    List<Problem> misuse = new ArrayList<>(air.problems());
+    misuse.addAll(address.isOk() ? List.of() : address.problems());
+    misuse.addAll(ranges());
+    out.trouble(calibration == null ? List.of() : List.of(calibration)).ifPresent(misuse::add);
+    if (!misuse.isEmpty() || !(address instanceof Checked.Ok<SourceAddress> ok)) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
+    }
+    Path folder = out.path().toAbsolutePath().getParent();
+    if (folder != null && !Files.isDirectory(folder)) {
+      throw new NotDirectoryException(folder.toString());
+    }
+    Checked<Listen.What> what = what(ok.value());
+    if (!(what instanceof Checked.Ok<Listen.What> asked)) {
+      return terminal.refuse(what.problems());
+    }
+    return listen(asked.value());
+  }
+
+  private List<Problem> ranges() {
+    List<Problem> problems = new ArrayList<>();
+    if (!(average_s >= 0 && average_s <= 86_400)) {
+      problems.add(range(average_s, "--average-s", "0 … 86400"));
+    }
+    if (for_s != null && !(for_s >= 0.1 && for_s <= 1e9)) {
+      problems.add(range(for_s, "--for-s", "0.1 … 1000000000"));
+    }
+    return problems;
+  }
+
+  private static Problem range(double found, String option, String allowed) {
+    return Problem.error("usage.range", Where.NOWHERE, String.valueOf(found), option, allowed);
+  }
+
+  private Checked<Listen.What> what(SourceAddress address) throws IOException {
+    Checked<Optional<ImportProfile>> meaning =
+        profile == null ? Checked.ok(Optional.empty()) : Profiles.find(profile).map(Optional::of);
+    Checked<Optional<Listen.BySpeed>> speed =
+        calibration == null
+            ? Checked.ok(Optional.empty())
+            : OpenCalibration.read(calibration).map(this::bySpeed);
+    return meaning.then(m -> speed.map(s -> new Listen.What(address, source, m, s)));
+  }
+
+  private Optional<Listen.BySpeed> bySpeed(Calibration read) {
+    return Optional.of(new Listen.BySpeed(read, new SpeedSettings(average_s, air.air())));
+  }
+
+  private int listen(Listen.What what) throws IOException {
+    TypedDialogue dialogue = new TypedDialogue(terminal);
+    Checked<Listen.Ready> opened;
+    try {
+      opened = Listen.open(what, out.path(), dialogue);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return ExitCode.WORLD.number();
+    }
+    if (!(opened instanceof Checked.Ok<Listen.Ready> ok)) {
+      return terminal.refuse(opened.problems());
+    }
+    Listen.Ready ready = ok.value();
+    ListenNews news = new ListenNews(terminal);
+    if (what.speed().isPresent()) {
+      news.begin(ready.head());
+    }
+    ready.recording().listen(news);
+    ready.typed().ifPresent(dialogue::begin);
+    try (StopOnSignal stop = StopOnSignal.of(ready.recording())) {
+      if (for_s != null) {
+        ready.recording().listen(stop.after(for_s));
+      }
+      int code = ended(ready.recording().run());
+      stop.endsWith(code);
+      return code;
+    }
+  }
+
+  private int ended(Checked<LiveCount> done) {
+    if (!(done instanceof Checked.Ok<LiveCount> ok)) {
+      return terminal.refuse(done.problems());
+    }
+    LiveCount count = ok.value();
+    terminal.tell("listen.summary", out.path(), count.rows(), count.gaps(), count.unreadable());
+    return ExitCode.DONE.number();
+  }
+}

@@ -1,0 +1,115 @@
+package faintwind.command;
+
+import faintwind.job.design.DesignAdvice;
+import faintwind.job.design.PartsList;
+import faintwind.job.design.SheetText;
+import faintwind.job.design.Size;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.advice.Suggestion;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind size DESIGN.json [--json] [--suggest] [--substitutes] [--parts PARTS.csv]}. */
+@Command(
+    name = "size",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class SizeCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "DESIGN.json", descriptionKey = "faintwind.size.design")
+  private Path design = Path.of("");
+
+  @Option(names = "--json", descriptionKey = "faintwind.size.json")
+  private boolean json;
+
+  @Option(names = "--suggest", descriptionKey = "faintwind.size.suggest")
+  private boolean suggest;
+
+  @Option(names = "--substitutes", descriptionKey = "faintwind.size.substitutes")
+  private boolean substitutes;
+
+  @Option(names = "--parts", paramLabel = "PARTS", descriptionKey = "faintwind.size.parts")
+  private @Nullable Path parts;
+
+  @Option(names = "--instruments", paramLabel = "N", descriptionKey = "faintwind.size.instruments")
+  private int instruments = 1;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public SizeCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Optional<Problem> misuse = misuse();
+    if (misuse.isPresent()) {
+      return terminal.misuse(misuse.get());
+    }
+    Checked<Size.Sized> sized = Size.run(design);
+    if (!(sized instanceof Checked.Ok<Size.Sized> ok)) {
+      return terminal.refuse(sized.problems());
+    }
+    terminal.report(ok.notes());
+    if (json) {
+      terminal.out().print(SheetText.json(ok.value(), terminal.messages()));
+    } else {
+      SheetText.lines(ok.value(), terminal.messages()).forEach(terminal.out()::println);
+    }
+    advise(ok.value());
+    terminal.out().flush();
+    if (parts != null) {
+      PartsList list = new PartsList(ok.value(), instruments, terminal.messages());
+      list.write(parts);
+      terminal.report(list.strangePrices());
+    }
+    terminal.report(ok.value().sheet().reasons());
+    return ok.value().sheet().stops() ? ExitCode.LIMIT.number() : ExitCode.DONE.number();
+  }
+
+  private void advise(Size.Sized sized) throws IOException {
+    if (suggest) {
+      List<Suggestion> others = Size.suggestions(sized.design());
+      say(DesignAdvice.lines(sized.sheet(), others, terminal.messages()));
+    }
+    if (substitutes) {
+      say(DesignAdvice.lines(Size.substitutions(sized.design()), terminal.messages()));
+    }
+  }
+
+  private void say(List<String> lines) {
+    terminal.out().println();
+    lines.forEach(terminal.out()::println);
+  }
+
+  private Optional<Problem> misuse() throws IOException {
+    if (json && (suggest || substitutes)) {
+      return Optional.of(Problem.error("usage.size-json", Where.NOWHERE, "--json"));
+    }
+    if (instruments < 1 || instruments > 1000) {
+      return Optional.of(
+          Problem.error(
+              "usage.range",
+              Where.NOWHERE,
+              String.valueOf(instruments),
+              "--instruments",
+              "1 … 1000"));
+    }
+    return parts == null ? Optional.empty() : common.output(parts).trouble(List.of(design));
+  }
+}

@@ -1,0 +1,101 @@
+package faintwind.command;
+
+import faintwind.job.record.OrderText;
+import faintwind.job.record.PrintSteps;
+import faintwind.job.record.PrintSteps.Extent;
+import faintwind.job.record.PrintSteps.Wanted;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/**
+ * {@code faintwind steps INSTRUMENT_FOLDER}: what can be done now and what waits; with {@code
+ * --out} the steps on paper.
+ */
+@Command(
+    name = "steps",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class StepsCommand implements Callable<Integer> {
+  private final Terminal terminal;
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
+
+  @Parameters(paramLabel = "INSTRUMENT_FOLDER", descriptionKey = "faintwind.steps.folder")
+  private Path folder = Path.of("");
+
+  @Option(names = "--out", paramLabel = "STEPS.html", descriptionKey = "faintwind.steps.out")
+  private @Nullable Path out;
+
+  @Option(names = "--stage", paramLabel = "STAGE", descriptionKey = "faintwind.steps.stage")
+  private @Nullable String stage;
+
+  @Option(names = "--step", paramLabel = "STEP", descriptionKey = "faintwind.steps.step")
+  private @Nullable String step;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public StepsCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    if (stage != null && step != null) {
+      return terminal.misuse(Problem.error("steps.stage-and-step", Where.NOWHERE, step));
+    }
+    if (out == null) {
+      return stage == null && step == null
+          ? order()
+          : terminal.misuse(Problem.error("steps.no-out", Where.NOWHERE, ""));
+    }
+    return print(out);
+  }
+
+  private int order() throws IOException {
+    Checked<List<String>> lines = new OrderText(clock, terminal.messages()).lines(folder);
+    if (lines instanceof Checked.Ok<List<String>> ok) {
+      terminal.report(ok.notes());
+      ok.value().forEach(terminal.out()::println);
+      return ExitCode.DONE.number();
+    }
+    return terminal.refuse(lines.problems());
+  }
+
+  private int print(Path target) throws IOException {
+    Optional<Problem> trouble = common.output(target).trouble(List.of(folder));
+    if (trouble.isPresent()) {
+      return terminal.misuse(trouble.get());
+    }
+    Checked<Path> written =
+        new PrintSteps(clock, terminal.messages()).write(folder, wanted(), target);
+    if (!written.isOk()) {
+      return terminal.refuse(written.problems());
+    }
+    terminal.report(written.problems());
+    terminal.say("steps.written", target.toString());
+    return ExitCode.DONE.number();
+  }
+
+  private Wanted wanted() {
+    if (stage != null) {
+      return new Wanted(Extent.STAGE, stage);
+    }
+    return step == null ? Wanted.ALL : new Wanted(Extent.STEP, step);
+  }
+}

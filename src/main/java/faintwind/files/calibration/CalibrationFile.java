@@ -1,0 +1,103 @@
+package faintwind.files.calibration;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.calibration.Calibration;
+import faintwind.files.AtomicFile;
+import faintwind.files.JsonFile;
+import faintwind.files.SchemaCheck;
+import faintwind.files.run.LogHead;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Calibration files, format {@code faintwind-calibration/1}, described in
+ * docs/formats/calibration.md. Numbers come back exactly as they went in. What is written has been
+ * compared with the shipped schema first; what is read is compared with it too. Keys that this
+ * version does not know are passed over.
+ */
+public final class CalibrationFile {
+  static final String FORMAT = "faintwind-calibration/1";
+
+  private static final Pattern ANY_FORMAT =
+      Pattern.compile("faintwind-calibration/(\\d{1,6})(\\.\\d+)?");
+
+  private CalibrationFile() {}
+
+  /**
+   * Puts a calibration in the file's place, whole or not at all.
+   *
+   * @param messages words of the warnings, which stand in the file beside their codes
+   * @throws IOException where the disk or a permission fails
+   * @throws IllegalArgumentException where the calibration does not fit the schema, such as a
+   *     number that is not finite; nothing is written
+   */
+  public static void write(Path target, Calibration calibration, Messages messages)
+      throws IOException {
+    AtomicFile.write(target, bytes(calibration, messages));
+  }
+
+  /** What {@link #write} puts into the file. */
+  public static byte[] bytes(Calibration calibration, Messages messages) throws IOException {
+    ObjectNode json = new CalibrationJson(messages).of(calibration);
+    // numbers that are not finite become words in JSON: reading back finds them too
+    byte[] bytes = text(json).getBytes(StandardCharsets.UTF_8);
+    List<Problem> problems = parse(bytes, "").problems();
+    if (problems.stream().anyMatch(Problem::isError)) {
+      throw new IllegalArgumentException("calibration does not fit its schema: " + problems);
+    }
+    return bytes;
+  }
+
+  /**
+   * Reads a calibration.
+   *
+   * @param name how messages name the file
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<Calibration> read(Path path, String name) throws IOException {
+    return JsonFile.read(path, name).then(node -> checked(node, Where.file(name)));
+  }
+
+  private static Checked<Calibration> parse(byte[] bytes, String name) throws IOException {
+    return JsonFile.parse(bytes, name).then(node -> checked(node, Where.file(name)));
+  }
+
+  private static Checked<Calibration> checked(ObjectNode node, Where where) {
+    String format = node.path("format").asText();
+    Matcher matcher = ANY_FORMAT.matcher(format);
+    if (!matcher.matches()) {
+      return Checked.refused(
+          Problem.error("calibration.not-one", where.atColumn("format"), LogHead.shown(format)));
+    }
+    if (Integer.parseInt(matcher.group(1)) != 1) {
+      return Checked.refused(
+          Problem.error("calibration.newer", where.atColumn("format"), format, FORMAT));
+    }
+    List<Problem> problems = new ArrayList<>(SchemaCheck.of("calibration").problems(node, where));
+    if (problems.isEmpty()) {
+      problems.addAll(CalibrationRules.problems(node, where));
+    }
+    return problems.isEmpty() ? Checked.ok(CalibrationReader.of(node)) : Checked.refused(problems);
+  }
+
+  private static String text(ObjectNode json) throws JsonProcessingException {
+    DefaultIndenter lines = new DefaultIndenter("  ", "\n");
+    ObjectWriter writer =
+        JsonMapper.builder().build().writer(new DefaultPrettyPrinter().withObjectIndenter(lines));
+    return writer.writeValueAsString(json) + "\n";
+  }
+}

@@ -1,0 +1,5 @@
+/** Checklists and their language overlays. */
+@NullMarked
+package faintwind.files.checklist;
+
+import org.jspecify.annotations.NullMarked;

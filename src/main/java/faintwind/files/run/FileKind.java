@@ -1,0 +1,74 @@
+package faintwind.files.run;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** What a file seems to be, by its name and its first bytes. */
+public enum FileKind {
+  CALIBRATION,
+  CHAIN,
+  DESIGN,
+  INSTRUMENT,
+  PLAN,
+  PROFILE,
+  RUNS_TABLE,
+  RUN_FILE,
+  UNKNOWN;
+
+  private static final String JOURNAL = "journal.jsonl";
+  private static final int LOOKED_AT_BYTES = 4096;
+  private static final Pattern CHAIN_KEY = Pattern.compile("\"(input|gain|sign)\"");
+  private static final Pattern TABLE_COLUMN =
+      Pattern.compile("(^|,)\\s*(run|kind|radius_mm|turns_time_s|spin_start_s)\\s*(,|$)");
+
+  /** The word in bundle keys. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The kind; a file that could be anything is taken by its ending. */
+  public static FileKind of(Path path) throws IOException {
+    if (Files.isDirectory(path)) {
+      return Files.exists(path.resolve(JOURNAL)) ? INSTRUMENT : UNKNOWN;
+    }
+    String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
+    if (name.equals(ChainFile.NAME)) {
+      return CHAIN;
+    }
+    String head = head(path);
+    if (name.endsWith(".json") && head.contains("\"faintwind-design/")) {
+      return DESIGN;
+    }
+    if (name.endsWith(".json") && head.contains("\"faintwind-profile/")) {
+      return PROFILE;
+    }
+    if (name.endsWith(".json") && head.contains("\"faintwind-plan/")) {
+      return PLAN;
+    }
+    if (name.endsWith(".json")) {
+      boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();
+      return chain ? CHAIN : CALIBRATION;
+    }
+    String row = firstRow(head);
+    if (name.equals("runs.csv") || TABLE_COLUMN.matcher(row).find()) {
+      return RUNS_TABLE;
+    }
+    return name.endsWith(".csv") || row.contains(LogColumns.TIME) ? RUN_FILE : UNKNOWN;
+  }
+
+  private static String firstRow(String head) {
+    return head.lines().filter(line -> !line.startsWith("#")).findFirst().orElse("");
+  }
+
+  private static String head(Path path) throws IOException {
+    try (InputStream in = Files.newInputStream(path)) {
+      String text = new String(in.readNBytes(LOOKED_AT_BYTES), StandardCharsets.UTF_8);
+      return text.replace("\uFEFF", "");
+    }
+  }
+}

@@ -1,0 +1,188 @@
+package faintwind.files.run;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.SignalChain;
+import faintwind.files.CsvLine;
+import faintwind.files.RowText;
+import faintwind.files.TextLines;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A field log row by row, in bounded memory, from a file or a live stream; each row is handed out
+ * as soon as its line is complete. The head is judged as strictly as that of a run file; a row that
+ * cannot be read is handed on without its numbers.
+ *
+ * <p>Blank lines between rows are rows that could not be read; blank lines at the end are not rows.
+ * Not safe for two threads.
+ */
+public final class LogReader implements Closeable {
+  private final InputStream in;
+  private final TextLines lines;
+  private final LogColumns columns;
+  private final CsvLine cells = new CsvLine();
+  private final int time;
+  private final int signal;
+  private final int terminal;
+  private final int air;
+  private final int pressure;
+  private final int humidity;
+  private final int supply;
+  private int blanks;
+  private int rowLine;
+  private boolean rowWaits;
+
+  private LogReader(InputStream in, TextLines lines, LogColumns columns, int terminal) {
+    this.in = in;
+    this.lines = lines;
+    this.columns = columns;
+    this.time = columns.index(LogColumns.TIME);
+    this.signal = columns.index(columns.unit().column());
+    this.terminal = terminal;
+    this.air = columns.index(LogColumns.AIR);
+    this.pressure = columns.index(LogColumns.PRESSURE);
+    this.humidity = columns.index(LogColumns.HUMIDITY);
+    this.supply = columns.index(LogColumns.SUPPLY);
+  }
+
+  /**
+   * Reads the head and waits before the first row. The stream is closed with the reader, or at once
+   * where the head is refused.
+   *
+   * @param in the bytes, from their start
+   * @param name how messages name the file
+   * @param input kind of input the log was made through; a compensated meter's terminal temperature
+   *     is taken from the column {@code terminal_C}, or from {@code air_C} where there is none
+   */
+  public static Checked<LogReader> open(InputStream in, String name, SignalChain.Input input)
+      throws IOException {
+    TextLines lines = new TextLines(in);
+    Checked<LogReader> opened =
+        LogHead.read(lines, name).then(columns -> withTerminal(in, lines, columns, name, input));
+    if (!opened.isOk()) {
+      in.close();
+    }
+    return opened;
+  }
+
+  /** By a profile where there is one; else the lines must be those of a run file. */
+  public static Checked<LogReader> open(
+      InputStream in, String name, SignalChain.Input input, Optional<ImportProfile> profile)
+      throws IOException {
+    return profile.isPresent()
+        ? openForeign(in, name, input, profile.get())
+        : open(in, name, input);
+  }
+
+  /**
+   * The same for a foreign log, read by a profile; a line that does not fit is a row that could not
+   * be read. Its rows pass through as those of a run file, in the columns that the profile names.
+   *
+   * @param profile what its lines mean; refused where none of the first lines fits it
+   */
+  public static Checked<LogReader> openForeign(
+      InputStream in, String name, SignalChain.Input input, ImportProfile profile)
+      throws IOException {
+    ForeignRows rows = new ForeignRows(in, profile, name, ForeignRows.Unreadable.EMPTY_ROW);
+    TextLines lines = new TextLines(rows, profile.lines().headerLines());
+    Checked<LogReader> opened =
+        rows.head().then(columns -> withTerminal(rows, lines, columns, name, input));
+    if (!opened.isOk()) {
+      in.close();
+    }
+    return opened;
+  }
+
+  private static Checked<LogReader> withTerminal(
+      InputStream in, TextLines lines, LogColumns columns, String name, SignalChain.Input input) {
+    if (input != SignalChain.Input.COMPENSATED_C) {
+      return Checked.ok(new LogReader(in, lines, columns, -1));
+    }
+    int index = terminalColumn(columns);
+    if (index < 0) {
+      return Checked.refused(
+          Problem.error("file.terminal-missing", Where.file(name), "", LogColumns.TERMINAL));
+    }
+    Where where = Where.file(name).atColumn(columns.names().get(index));
+    List<Problem> notes =
+        columns.has(LogColumns.TERMINAL)
+            ? List.of()
+            : List.of(Problem.warning("file.terminal-from-air", where, ""));
+    return Checked.ok(new LogReader(in, lines, columns, index), notes);
+  }
+
+  /** Index of the column with the terminal temperature, −1 where there is none. */
+  static int terminalColumn(LogColumns columns) {
+    int own = columns.index(LogColumns.TERMINAL);
+    return own >= 0 ? own : columns.index(LogColumns.AIR);
+  }
+
+  public LogColumns columns() {
+    return columns;
+  }
+
+  /** The next row; empty at the end of the log. */
+  public Optional<LogRow> next() throws IOException {
+    while (!rowWaits && lines.next()) {
+      if (lines.isBlank()) {
+        blanks++;
+      } else {
+        rowWaits = true;
+        rowLine = lines.number();
+      }
+    }
+    if (!rowWaits) {
+      return Optional.empty();
+    }
+    if (blanks > 0) {
+      int line = rowLine - blanks;
+      blanks--;
+      return Optional.of(unreadable(line, ",".repeat(columns.names().size() - 1)));
+    }
+    rowWaits = false;
+    return Optional.of(row());
+  }
+
+  private LogRow row() {
+    cells.read(lines);
+    int line = lines.number();
+    if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
+      return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
+    }
+    OptionalDouble shown = cells.number(signal);
+    if (terminal >= 0 && shown.isPresent()) {
+      OptionalDouble own = cells.number(terminal);
+      shown =
+          own.isPresent()
+              ? OptionalDouble.of(shown.getAsDouble() - own.getAsDouble())
+              : OptionalDouble.empty();
+    }
+    LogRow.Air state =
+        new LogRow.Air(
+            AirCell.TEMPERATURE.siOf(optional(air)),
+            AirCell.PRESSURE.siOf(optional(pressure)),
+            AirCell.HUMIDITY.siOf(optional(humidity)));
+    return new LogRow(line, lines.text(), cells.number(time), shown, state, optional(supply));
+  }
+
+  private OptionalDouble optional(int index) {
+    return index < 0 ? OptionalDouble.empty() : cells.number(index);
+  }
+
+  private static LogRow unreadable(int line, String text) {
+    OptionalDouble none = OptionalDouble.empty();
+    return new LogRow(line, text, none, none, new LogRow.Air(none, none, none), none);
+  }
+
+  @Override
+  public void close() throws IOException {
+    in.close();
+  }
+}

@@ -1,0 +1,274 @@
+package faintwind.files.run;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Series;
+import faintwind.calibration.run.SignalChain;
+import faintwind.files.CsvLine;
+import faintwind.files.InputFile;
+import faintwind.files.NumberCell;
+import faintwind.files.ProblemList;
+import faintwind.files.TextLines;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a run file of a calibration whole: CSV with {@code time_s} and a signal, format in
+ * docs/formats/run-file.md. Strict: a row that cannot be read, or whose time does not increase, is
+ * refused with its line. A row whose signal cell is empty is passed over; a number of the air that
+ * no air can have is left out; both are told as notes.
+ */
+public final class RunFile {
+  /** A longer file cannot be one run of a calibration. */
+  static final long LARGEST_BYTES = 1L << 30;
+
+  private static final int LARGEST_ROWS = 20_000_000;
+
+  private final TextLines lines;
+  private final LogColumns columns;
+  private final String file;
+  private final int terminal;
+  private final ProblemList problems = new ProblemList();
+  private final CsvLine cells = new CsvLine();
+  private final GrowingSeries signal = new GrowingSeries();
+  private final Map<AirCell, GrowingSeries> air = new EnumMap<>(AirCell.class);
+  private final GrowingSeries supply = new GrowingSeries();
+  private OptionalDouble last_s = OptionalDouble.empty();
+
+  private RunFile(TextLines lines, LogColumns columns, String file, int terminal) {
+    this.lines = lines;
+    this.columns = columns;
+    this.file = file;
+    this.terminal = terminal;
+  }
+
+  /**
+   * Reads a file.
+   *
+   * @param path where it is
+   * @param name how messages name it
+   * @param input kind of input; from the signal of a compensated meter its terminal temperature is
+   *     taken off, see {@link LogReader#open}
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<Recording> read(Path path, String name, SignalChain.Input input)
+      throws IOException {
+    Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    try (InputStream in = Files.newInputStream(path)) {
+      return read(in, name, input);
+    }
+  }
+
+  static Checked<Recording> read(InputStream in, String name, SignalChain.Input input)
+      throws IOException {
+    TextLines lines = new TextLines(in);
+    return read(lines, LogHead.read(lines, name), name, input);
+  }
+
+  /**
+   * Reads a foreign log by a profile.
+   *
+   * @param path where it is
+   * @param name how messages name it
+   * @param input kind of input, as for a run file
+   * @param profile what its lines mean; a line that does not fit is refused
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<Recording> readForeign(
+      Path path, String name, SignalChain.Input input, ImportProfile profile) throws IOException {
+    Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    try (ForeignRows rows =
+        new ForeignRows(Files.newInputStream(path), profile, name, ForeignRows.Unreadable.BLANK)) {
+      Checked<LogColumns> head = rows.head();
+      TextLines lines = new TextLines(rows, profile.lines().headerLines());
+      return rows.with(read(lines, head, name, input));
+    }
+  }
+
+  private static Checked<Recording> read(
+      TextLines lines, Checked<LogColumns> head, String name, SignalChain.Input input)
+      throws IOException {
+    if (!(head instanceof Checked.Ok<LogColumns> ok)) {
+      return Checked.refused(head.problems());
+    }
+    boolean compensated = input == SignalChain.Input.COMPENSATED_C;
+    int terminal = compensated ? LogReader.terminalColumn(ok.value()) : -1;
+    if (compensated && terminal < 0) {
+      return Checked.refused(
+          Problem.error("file.terminal-missing", Where.file(name), "", LogColumns.TERMINAL));
+    }
+    RunFile run = new RunFile(lines, ok.value(), name, terminal);
+    run.problems.addAll(ok.notes());
+    if (compensated && !ok.value().has(LogColumns.TERMINAL)) {
+      run.problems.warning("file.terminal-from-air", Where.file(name).atColumn(LogColumns.AIR), "");
+    }
+    return run.rows();
+  }
+
+  private Checked<Recording> rows() throws IOException {
+    int count = 0;
+    while (lines.next()) {
+      if (!lines.isBlank()) {
+        count++;
+        row();
+      }
+      if (count > LARGEST_ROWS) {
+        problems.error("file.too-many-rows", Where.file(file), "", String.valueOf(LARGEST_ROWS));
+        break;
+      }
+    }
+    if (count == 0) {
+      problems.error("file.no-rows", Where.file(file), "");
+    } else if (signal.isEmpty() && !problems.hasErrors()) {
+      problems.error("file.no-signal-at-all", here(columns.unit().column()), "");
+    }
+    return problems.hasErrors()
+        ? Checked.refused(problems.list())
+        : Checked.ok(recording(), problems.list());
+  }
+
+  private Recording recording() {
+    return new Recording(
+        columns.unit(),
+        signal.toSeries(),
+        series(air.get(AirCell.TEMPERATURE)),
+        series(air.get(AirCell.PRESSURE)),
+        series(air.get(AirCell.HUMIDITY)),
+        series(supply),
+        columns.start());
+  }
+
+  private static Optional<Series> series(@Nullable GrowingSeries values) {
+    return values == null || values.isEmpty() ? Optional.empty() : Optional.of(values.toSeries());
+  }
+
+  private void row() {
+    cells.read(lines);
+    if (!isWhole()) {
+      return;
+    }
+    // every cell is judged, also where the time cannot be used
+    OptionalDouble time_s = time();
+    OptionalDouble value = signal();
+    Map<AirCell, OptionalDouble> state = new EnumMap<>(AirCell.class);
+    for (AirCell kind : AirCell.values()) {
+      state.put(kind, air(kind));
+    }
+    OptionalDouble supply_V = number(LogColumns.SUPPLY);
+    if (time_s.isPresent()) {
+      double t_s = time_s.getAsDouble();
+      value.ifPresent(v -> signal.add(t_s, v));
+      state.forEach(
+          (kind, si) ->
+              si.ifPresent(v -> air.computeIfAbsent(kind, k -> new GrowingSeries()).add(t_s, v)));
+      supply_V.ifPresent(v -> supply.add(t_s, v));
+    }
+  }
+
+  private OptionalDouble time() {
+    OptionalDouble time_s = required(LogColumns.TIME);
+    if (time_s.isEmpty()) {
+      return time_s;
+    }
+    OptionalDouble before_s = last_s;
+    last_s = time_s;
+    if (before_s.isPresent() && time_s.getAsDouble() <= before_s.getAsDouble()) {
+      String before = NumberCell.shown(before_s.getAsDouble());
+      problems.error(
+          "file.time-not-increasing", here(LogColumns.TIME), cell(LogColumns.TIME), before);
+      return OptionalDouble.empty();
+    }
+    return time_s;
+  }
+
+  private boolean isWhole() {
+    Where line = Where.file(file).atLine(lines.number());
+    if (lines.isCut()) {
+      problems.error("file.line-too-long", line, String.valueOf(TextLines.LONGEST));
+      return false;
+    }
+    if (lines.contains('\0')) {
+      problems.error("file.binary-row", line, "");
+      return false;
+    }
+    if (!cells.isSound()) {
+      problems.error("file.quotes", line, LogHead.shown(lines.text()));
+      return false;
+    }
+    int expected = columns.names().size();
+    if (cells.count() == expected) {
+      return true;
+    }
+    boolean commas =
+        cells.count() > expected
+            && cells.texts().stream().allMatch(text -> text.matches("[-+]?\\d*"));
+    problems.error(
+        commas ? "file.cells-decimal-comma" : "file.cells-count",
+        line,
+        String.valueOf(cells.count()),
+        String.valueOf(expected));
+    return false;
+  }
+
+  private OptionalDouble signal() {
+    String column = columns.unit().column();
+    if (cells.isEmpty(columns.index(column))) {
+      problems.warning("file.signal-empty", here(column), "");
+      return OptionalDouble.empty();
+    }
+    OptionalDouble value = required(column);
+    if (terminal < 0 || value.isEmpty()) {
+      return value;
+    }
+    OptionalDouble own_C = required(columns.names().get(terminal));
+    return own_C.isPresent() ? OptionalDouble.of(value.getAsDouble() - own_C.getAsDouble()) : own_C;
+  }
+
+  private OptionalDouble air(AirCell kind) {
+    OptionalDouble value = number(kind.column());
+    if (value.isPresent() && !kind.allows(value.getAsDouble())) {
+      problems.warning(
+          "file.air-out-of-range", here(kind.column()), cell(kind.column()), kind.allowed());
+    }
+    return kind.siOf(value);
+  }
+
+  // an optional column: nothing where it or its cell is missing
+  private OptionalDouble number(String column) {
+    int index = columns.index(column);
+    return index < 0 || cells.isEmpty(index) ? OptionalDouble.empty() : required(column);
+  }
+
+  private OptionalDouble required(String column) {
+    OptionalDouble value = cells.number(columns.index(column));
+    if (value.isEmpty()) {
+      String found = cell(column);
+      problems.error(NumberCell.complaint(found), here(column), LogHead.shown(found));
+    }
+    return value;
+  }
+
+  private String cell(String column) {
+    return cells.text(columns.index(column));
+  }
+
+  private Where here(String column) {
+    return Where.file(file).atLine(lines.number()).atColumn(column);
+  }
+}

@@ -1,0 +1,164 @@
+package faintwind.files.run;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Recording;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.SignalChain;
+import faintwind.files.ProblemList;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A runs table with everything it names: the run files and, where it stands beside the table, the
+ * chain. Format in docs/formats/runs-table.md. All problems of the table and of its files are told
+ * at once.
+ *
+ * @param runSet the runs, each cut to its window
+ * @param files every file that was read, by the name a person knows it under: the table first
+ */
+public record RunsTable(RunSet runSet, Map<String, Path> files) {
+
+  public RunsTable {
+    files = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(files));
+  }
+
+  /**
+   * Reads the table, its run files and {@code chain.json} beside it.
+   *
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<RunsTable> read(Path table) throws IOException {
+    return new Reader(table, Optional.empty()).read();
+  }
+
+  /**
+   * The same with recordings of a foreign logger.
+   *
+   * @param profile what the lines of every recording of the table mean
+   */
+  public static Checked<RunsTable> readForeign(Path table, ImportProfile profile)
+      throws IOException {
+    return new Reader(table, Optional.of(profile)).read();
+  }
+
+  /** One reading; the parts that are used by several rows are read once. */
+  private static final class Reader {
+    private final Path table;
+    private final String name;
+    private final ProblemList problems = new ProblemList();
+    private final Map<String, Path> files = new LinkedHashMap<>();
+    private final Map<String, Optional<Recording>> recordings = new LinkedHashMap<>();
+    private final Optional<ImportProfile> profile;
+    private SignalChain chain = SignalChain.AS_IS;
+
+    Reader(Path table, Optional<ImportProfile> profile) {
+      this.profile = profile;
+      this.table = table;
+      this.name = table.toString();
+    }
+
+    Checked<RunsTable> read() throws IOException {
+      readChain();
+      Checked<TableFile> cells = TableFile.read(table, name);
+      problems.addAll(cells.problems());
+      List<Run> runs = new ArrayList<>();
+      if (cells instanceof Checked.Ok<TableFile> ok) {
+        files.put(table.getFileName().toString(), table);
+        runs.addAll(runs(ok.value()));
+      }
+      if (problems.hasErrors()) {
+        return Checked.refused(problems.list());
+      }
+      RunSet runSet = new RunSet(runs, chain, Optional.empty());
+      return Checked.ok(new RunsTable(runSet, files), problems.list());
+    }
+
+    private void readChain() throws IOException {
+      Path file = table.resolveSibling(ChainFile.NAME);
+      if (Files.exists(file)) {
+        Checked<SignalChain> read = ChainFile.read(file, file.toString());
+        problems.addAll(read.problems());
+        chain = read.fold((value, notes) -> value, refused -> SignalChain.AS_IS);
+        files.put(ChainFile.NAME, file);
+      }
+    }
+
+    private List<Run> runs(TableFile cells) throws IOException {
+      problems.addAll(cells.problems());
+      Where head = Where.file(name).atLine(1);
+      RunsTableRules.columns(cells, head, problems);
+      if (problems.hasErrors() && !cells.columns().containsAll(RunsTableRules.NEEDED)) {
+        return List.of();
+      }
+      List<Run> runs = new ArrayList<>();
+      for (TableFile.Row row : cells.rows()) {
+        run(new RunRow(row, name, problems)).ifPresent(runs::add);
+      }
+      RunsTableRules.names(cells, name, problems);
+      if (!problems.hasErrors()) {
+        RunsTableRules.together(runs, name, problems);
+      }
+      return runs;
+    }
+
+    private Optional<Run> run(RunRow row) throws IOException {
+      Optional<RunDraft> what = row.kind().map(kind -> new RunDraft(kind, row.file(), row.name()));
+      Optional<Recording> whole = row.file().isEmpty() ? noFile(row) : recording(row);
+      Optional<Recording> part = whole.flatMap(w -> RunsTableRules.window(w, row, problems));
+      if (what.isEmpty()) {
+        row.conditions();
+        return Optional.empty();
+      }
+      return what.get().run(row, part, problems);
+    }
+
+    private Optional<Recording> noFile(RunRow row) {
+      problems.error("runs.file-empty", row.where().atColumn("file"), "");
+      return Optional.empty();
+    }
+
+    private Optional<Recording> recording(RunRow row) throws IOException {
+      String file = row.file();
+      Optional<Recording> known = recordings.get(file);
+      if (known != null) {
+        return known;
+      }
+      Optional<Recording> read = readRecording(row);
+      recordings.put(file, read);
+      return read;
+    }
+
+    private Optional<Recording> readRecording(RunRow row) throws IOException {
+      Path path;
+      try {
+        path = table.resolveSibling(row.file());
+      } catch (InvalidPathException e) {
+        problems.error("runs.file-missing", row.where().atColumn("file"), row.file());
+        return Optional.empty();
+      }
+      if (!Files.exists(path)) {
+        problems.error("runs.file-missing", row.where().atColumn("file"), row.file());
+        return Optional.empty();
+      }
+      String shown = path.toString();
+      Checked<Recording> read =
+          profile.isPresent()
+              ? RunFile.readForeign(path, shown, chain.input(), profile.get())
+              : RunFile.read(path, shown, chain.input());
+      problems.addAll(read.problems());
+      files.put(row.file(), path);
+      return read.fold((value, notes) -> Optional.of(value), (List<Problem> p) -> Optional.empty());
+    }
+  }
+}

@@ -1,0 +1,148 @@
+package faintwind.files.run;
+
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.calibration.speed.SpeedRow;
+import faintwind.files.RowText;
+import java.io.ByteArrayOutputStream;
+import java.io.Flushable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Writes a converted log: the log's own columns as they stood, then {@code speed_m_s}, {@code
+ * u95_m_s} and {@code flag}. Lines end with LF. Numbers have five decimals, 0.01 mm/s, far below
+ * any uncertainty. Not safe for two threads; does not close the stream.
+ */
+public final class SpeedWriter implements Flushable {
+  static final List<String> COLUMNS = List.of("speed_m_s", "u95_m_s", "flag");
+  private static final int DECIMALS = 5;
+  private static final long SCALE = 100_000;
+
+  private final OutputStream out;
+  private final boolean replacesOld;
+  private final byte[] digits = new byte[32];
+
+  private SpeedWriter(OutputStream out, boolean replacesOld) {
+    this.out = out;
+    this.replacesOld = replacesOld;
+  }
+
+  /**
+   * The line that stands before the header where a log comes from the virtual instrument: its
+   * speeds are made up too.
+   */
+  public static String rehearsal() {
+    return LogHead.REHEARSAL + " made up by the virtual instrument";
+  }
+
+  /**
+   * Writes the header of a log with these columns; before it, where the log says so, the line that
+   * tells when its time was zero, so that the output is a run file with a calendar too.
+   */
+  public static SpeedWriter begin(OutputStream out, LogColumns columns) throws IOException {
+    SpeedWriter writer = new SpeedWriter(out, hasOld(columns));
+    if (columns.start().isPresent()) {
+      String start = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(columns.start().get());
+      writer.text(LogHead.START + " " + start + "\n");
+    }
+    for (String name : passing(columns)) {
+      writer.text(RowText.plainOrQuoted(name));
+      writer.out.write(',');
+    }
+    writer.text(String.join(",", COLUMNS));
+    writer.out.write('\n');
+    return writer;
+  }
+
+  /**
+   * Those of the added columns that a log has already and that cannot give way. The speeds that a
+   * live recording ends with can: they are found anew.
+   */
+  public static List<String> alreadyIn(LogColumns columns) {
+    return COLUMNS.stream().filter(passing(columns)::contains).toList();
+  }
+
+  private static List<String> passing(LogColumns columns) {
+    List<String> names = columns.names();
+    int own = names.size() - COLUMNS.size();
+    return hasOld(columns) ? names.subList(0, own) : names;
+  }
+
+  private static boolean hasOld(LogColumns columns) {
+    List<String> names = columns.names();
+    int own = names.size() - COLUMNS.size();
+    return own > 0 && names.subList(own, names.size()).equals(COLUMNS);
+  }
+
+  /** A row's text without the speeds that it ends with. */
+  private static String withoutOld(String row) {
+    int end = row.length();
+    for (int i = 0; i < COLUMNS.size(); i++) {
+      end = row.lastIndexOf(',', end - 1);
+    }
+    return row.substring(0, end);
+  }
+
+  /** The cells that a conversion adds to a row, without an end of line. */
+  public static String cells(SpeedRow speed) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try {
+      new SpeedWriter(bytes, false).write("", speed);
+    } catch (IOException e) {
+      throw new UncheckedIOException("memory does not fail", e);
+    }
+    String line = bytes.toString(StandardCharsets.UTF_8);
+    return line.substring(1, line.length() - 1);
+  }
+
+  /**
+   * Writes one row.
+   *
+   * @param row its text as {@link LogRow#text} gives it
+   * @param speed what was found for it
+   */
+  public void write(String row, SpeedRow speed) throws IOException {
+    text(replacesOld ? withoutOld(row) : row);
+    out.write(',');
+    number(speed.speed_m_s());
+    out.write(',');
+    number(speed.u95_m_s());
+    out.write(',');
+    Set<SpeedFlag> flags = speed.flags();
+    if (!flags.isEmpty()) {
+      text(SpeedFlag.text(flags));
+    }
+    out.write('\n');
+  }
+
+  @Override
+  public void flush() throws IOException {
+    out.flush();
+  }
+
+  private void text(String text) throws IOException {
+    out.write(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void number(OptionalDouble number) throws IOException {
+    if (number.isEmpty()) {
+      return;
+    }
+    long left = Math.round(Math.min(1e9, Math.max(0, number.getAsDouble())) * SCALE);
+    int at = digits.length;
+    for (int i = 0; i < DECIMALS || left > 0 || i == DECIMALS; i++) {
+      if (i == DECIMALS) {
+        digits[--at] = '.';
+      }
+      digits[--at] = (byte) ('0' + left % 10);
+      left /= 10;
+    }
+    out.write(digits, at, digits.length - at);
+  }
+}

@@ -1,0 +1,33 @@
+package faintwind.guide.checklist;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a step can show beside its words, worked out from the design in force: a closed list. */
+public enum Card {
+  /** Holes, depths, drill speed and pecks, with both balls drawn. */
+  DRILLING,
+  /** Masses to expect, and what a wrong one means. */
+  WEIGHING,
+  /** What a plater needs to know. */
+  PLATING_ORDER,
+  /** Current, charge, time, thickness and hydrogen, to be played with. */
+  PLATING_BATH,
+  /** The chain drawn: supply, heater, thermocouple, joints, input. */
+  WIRING;
+
+  /** The word in checklist files and bundle keys. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The card of that word. */
+  public static Optional<Card> ofWord(String word) {
+    for (Card card : values()) {
+      if (card.word().equals(word)) {
+        return Optional.of(card);
+      }
+    }
+    return Optional.empty();
+  }
+}

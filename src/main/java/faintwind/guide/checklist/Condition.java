@@ -1,0 +1,118 @@
+package faintwind.guide.checklist;
+
+import com.ezylang.evalex.EvaluationException;
+import com.ezylang.evalex.Expression;
+import com.ezylang.evalex.config.ExpressionConfiguration;
+import com.ezylang.evalex.config.MapBasedFunctionDictionary;
+import com.ezylang.evalex.config.MapBasedOperatorDictionary;
+import com.ezylang.evalex.config.OperatorDictionaryIfc;
+import com.ezylang.evalex.data.EvaluationValue;
+import com.ezylang.evalex.operators.arithmetic.InfixDivisionOperator;
+import com.ezylang.evalex.operators.arithmetic.InfixMinusOperator;
+import com.ezylang.evalex.operators.arithmetic.InfixMultiplicationOperator;
+import com.ezylang.evalex.operators.arithmetic.InfixPlusOperator;
+import com.ezylang.evalex.operators.arithmetic.PrefixMinusOperator;
+import com.ezylang.evalex.operators.booleans.InfixAndOperator;
+import com.ezylang.evalex.operators.booleans.InfixGreaterEqualsOperator;
+import com.ezylang.evalex.operators.booleans.InfixGreaterOperator;
+import com.ezylang.evalex.operators.booleans.InfixLessEqualsOperator;
+import com.ezylang.evalex.operators.booleans.InfixLessOperator;
+import com.ezylang.evalex.operators.booleans.InfixOrOperator;
+import com.ezylang.evalex.operators.booleans.PrefixNotOperator;
+import com.ezylang.evalex.parser.ParseException;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A formula in a checklist: comparison ({@code < <= > >=}), arithmetic ({@code + - * /}), {@code &&
+ * || !} and parentheses over named numbers. There are no functions, no assignment, no text, no
+ * lists: whatever else stands there is refused when the checklist is read.
+ *
+ * @param text as written
+ * @param names the names it uses
+ */
+public record Condition(String text, Set<String> names) {
+  private static final ExpressionConfiguration PLAIN =
+      ExpressionConfiguration.builder()
+          .operatorDictionary(operators())
+          .functionDictionary(new MapBasedFunctionDictionary())
+          .defaultConstants(new java.util.TreeMap<>(String.CASE_INSENSITIVE_ORDER))
+          .arraysAllowed(false)
+          .structuresAllowed(false)
+          .implicitMultiplicationAllowed(false)
+          .singleQuoteStringLiteralsAllowed(false)
+          .build();
+
+  public Condition {
+    names = Set.copyOf(names);
+  }
+
+  /** The condition in a text; refused with what is not understood. */
+  public static Checked<Condition> parse(String text, Where where) {
+    if (text.indexOf('"') >= 0) {
+      return Checked.refused(Problem.error("condition.not-understood", where, text));
+    }
+    try {
+      Expression expression = new Expression(text, PLAIN);
+      expression.validate();
+      return Checked.ok(new Condition(text, new TreeSet<>(expression.getUsedVariables())));
+    } catch (ParseException e) {
+      return Checked.refused(Problem.error("condition.not-understood", where, text));
+    }
+  }
+
+  /** Whether it holds; empty where a name has no value here, or the result is no yes or no. */
+  public Optional<Boolean> holds(Map<String, Double> values) {
+    return evaluate(values)
+        .filter(EvaluationValue::isBooleanValue)
+        .map(EvaluationValue::getBooleanValue);
+  }
+
+  /** Its number; empty where a name has no value here, or the result is no number. */
+  public OptionalDouble number(Map<String, Double> values) {
+    Optional<EvaluationValue> result = evaluate(values).filter(EvaluationValue::isNumberValue);
+    return result.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(result.get().getNumberValue().doubleValue());
+  }
+
+  private Optional<EvaluationValue> evaluate(Map<String, Double> values) {
+    Expression expression = new Expression(text, PLAIN);
+    for (String name : names) {
+      Double value = values.get(name);
+      if (value == null) {
+        return Optional.empty();
+      }
+      expression.with(name, value);
+    }
+    try {
+      return Optional.of(expression.evaluate());
+    } catch (EvaluationException | ParseException e) {
+      // a division by zero, or numbers joined as if they were yes and no
+      return Optional.empty();
+    }
+  }
+
+  private static OperatorDictionaryIfc operators() {
+    MapBasedOperatorDictionary allowed = new MapBasedOperatorDictionary();
+    allowed.addOperator("+", new InfixPlusOperator());
+    allowed.addOperator("-", new InfixMinusOperator());
+    allowed.addOperator("*", new InfixMultiplicationOperator());
+    allowed.addOperator("/", new InfixDivisionOperator());
+    allowed.addOperator("-", new PrefixMinusOperator());
+    allowed.addOperator("<", new InfixLessOperator());
+    allowed.addOperator("<=", new InfixLessEqualsOperator());
+    allowed.addOperator(">", new InfixGreaterOperator());
+    allowed.addOperator(">=", new InfixGreaterEqualsOperator());
+    allowed.addOperator("&&", new InfixAndOperator());
+    allowed.addOperator("||", new InfixOrOperator());
+    allowed.addOperator("!", new PrefixNotOperator());
+    return allowed;
+  }
+}

@@ -1,0 +1,47 @@
+package faintwind.guide.checklist;
+
+import faintwind.record.Event.MeterChosen;
+import faintwind.record.InstrumentState;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The classes of meters that are known, and which one counts where none was chosen.
+ *
+ * @param classes all of them
+ * @param usual id of the one that counts where none was chosen; may be empty: then readings are
+ *     judged as if the meter were never wrong
+ */
+public record Meters(List<MeterClass> classes, String usual) {
+  /** No meter is known: readings are taken as they are. */
+  public static final Meters NONE = new Meters(List.of(), "");
+
+  public Meters {
+    classes = List.copyOf(classes);
+  }
+
+  /** The class of that id. */
+  public Optional<MeterClass> find(String id) {
+    return classes.stream().filter(m -> m.id().equals(id)).findFirst();
+  }
+
+  /** The class that counts where none was chosen. */
+  public Optional<MeterClass> usualClass() {
+    return find(usual);
+  }
+
+  /**
+   * The meter in use at a time: a better one chosen later says nothing of an earlier reading. Where
+   * the chosen class is not known any more, the usual one counts.
+   */
+  public Optional<MeterClass> at(InstrumentState state, OffsetDateTime when) {
+    Optional<String> chosen = Optional.empty();
+    for (var line : state.standing(MeterChosen.class)) {
+      if (!line.at().isAfter(when)) {
+        chosen = Optional.of(line.event().meter());
+      }
+    }
+    return chosen.flatMap(this::find).or(this::usualClass);
+  }
+}

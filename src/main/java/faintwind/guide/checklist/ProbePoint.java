@@ -1,0 +1,45 @@
+package faintwind.guide.checklist;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** Where a tip of the meter can go. */
+public enum ProbePoint {
+  LEAD_A,
+  LEAD_B,
+  HEATED_BALL,
+  REFERENCE_BALL,
+  LOOP_PLUS,
+  LOOP_MINUS,
+  /** Free end of the wire on junction 1. */
+  JUNCTION_1,
+  /** Free end of the wire on junction 2. */
+  JUNCTION_2,
+  /** A metal plate on which coated parts lie. */
+  PLATE,
+  // the cable: conductors at the end of the logger and supply, and at the end of the balls
+  HEATER_PLUS_NEAR,
+  HEATER_PLUS_BALLS,
+  HEATER_MINUS_NEAR,
+  HEATER_MINUS_BALLS,
+  SIGNAL_PLUS_NEAR,
+  SIGNAL_PLUS_BALLS,
+  SIGNAL_MINUS_NEAR,
+  SIGNAL_MINUS_BALLS,
+  SUPPLY_PLUS;
+
+  /** The word in data files and drawings. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** The point with that word. */
+  public static Optional<ProbePoint> ofWord(String word) {
+    for (ProbePoint point : values()) {
+      if (point.word().equals(word)) {
+        return Optional.of(point);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,31 @@
+package faintwind.guide.checklist;
+
+import java.util.Locale;
+import java.util.Optional;
+
+/** What a reading is in a recording of the logger, so that it need not be typed. */
+public enum Recorded {
+  /** Mean of the signal at the thermocouple, heater off. */
+  ZERO,
+  /** Its standard deviation about a straight line. */
+  SCATTER,
+  /** Its change from before the heater is switched on to the end. */
+  RISE,
+  /** Its change from before a breath to the lowest within a minute. */
+  DROP;
+
+  /** The word in data files. */
+  public String word() {
+    return name().toLowerCase(Locale.ROOT);
+  }
+
+  /** The kind with that word. */
+  public static Optional<Recorded> ofWord(String word) {
+    for (Recorded kind : values()) {
+      if (kind.word().equals(word)) {
+        return Optional.of(kind);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,145 @@
+package faintwind.guide.checklist;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * One thing to do, as data.
+ *
+ * @param id unique in its checklist
+ * @param title verb first
+ * @param text what is said
+ * @param cautions before the instruction
+ * @param order what must come before and what waits for it
+ * @param kit what to have at hand
+ * @param asks what is to be typed, answered, waited for, photographed
+ */
+public record Step(
+    String id, String title, Words text, List<Caution> cautions, Order order, Kit kit, Asks asks) {
+  private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
+
+  public Step {
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * The texts; each may hold {@code {values}} of the design sheet.
+   *
+   * @param why the reason for the step
+   * @param how instructions, one a line
+   * @param good what good looks like
+   * @param wrong what goes wrong, and what to do then
+   * @param picture drawn beside it
+   * @param card worked out from the design and shown beside it
+   */
+  public record Words(
+      String why,
+      List<String> how,
+      String good,
+      List<String> wrong,
+      Optional<Picture> picture,
+      Optional<Card> card) {
+    public Words {
+      how = List.copyOf(how);
+      wrong = List.copyOf(wrong);
+    }
+  }
+
+  /** A picture file under {@code assets/pictures} with what it shows in words. */
+  public record Picture(String file, String shows) {}
+
+  /**
+   * Order.
+   *
+   * @param needs steps that must be finished before
+   * @param gate the gate this step helps to open
+   * @param behind gates that must be open before this step
+   */
+  public record Order(List<String> needs, Optional<String> gate, List<String> behind) {
+    public Order {
+      needs = List.copyOf(needs);
+      behind = List.copyOf(behind);
+    }
+  }
+
+  /** Tools and parts. */
+  public record Kit(List<String> tools, List<String> parts) {
+    public Kit {
+      tools = List.copyOf(tools);
+      parts = List.copyOf(parts);
+    }
+  }
+
+  /**
+   * What a person has to give.
+   *
+   * @param questions to be answered
+   * @param readings to be typed
+   * @param clock to run to its end
+   * @param photo a photo that is wanted: of what
+   */
+  public record Asks(
+      List<Question> questions,
+      List<Reading> readings,
+      Optional<ClockSpec> clock,
+      Optional<String> photo) {
+    public Asks {
+      questions = List.copyOf(questions);
+      readings = List.copyOf(readings);
+    }
+  }
+
+  /**
+   * A waiting time.
+   *
+   * @param id unique in its step
+   * @param label what is waited for
+   * @param duration_s number of seconds, a formula over the design sheet
+   * @param then what to do when it has ended
+   */
+  public record ClockSpec(String id, String label, Condition duration_s, String then) {}
+
+  /** The reading with that id. */
+  public Optional<Reading> reading(String readingId) {
+    return asks.readings().stream().filter(r -> r.id().equals(readingId)).findFirst();
+  }
+
+  /** The caution with that id. */
+  public Optional<Caution> caution(String cautionId) {
+    return cautions.stream().filter(c -> c.id().equals(cautionId)).findFirst();
+  }
+
+  /** Every name of a value in its texts and formulas. */
+  public Set<String> names() {
+    Set<String> names = new TreeSet<>(textNames());
+    asks.readings().forEach(reading -> names.addAll(reading.names()));
+    asks.clock().ifPresent(clock -> names.addAll(clock.duration_s().names()));
+    asks.questions().stream()
+        .flatMap(question -> question.choices().stream())
+        .flatMap(choice -> choice.stopsIf().stream())
+        .forEach(stop -> names.addAll(stop.when().names()));
+    return names;
+  }
+
+  private Set<String> textNames() {
+    StringBuilder all = new StringBuilder(text.why());
+    text.how().forEach(line -> all.append(line).append('\n'));
+    all.append(text.good());
+    text.wrong().forEach(line -> all.append(line).append('\n'));
+    for (Reading reading : asks.readings()) {
+      all.append(reading.label()).append(reading.expected());
+      reading.bands().forEach(band -> all.append(band.words()));
+    }
+    asks.clock().ifPresent(clock -> all.append(clock.label()).append(clock.then()));
+    Set<String> names = new TreeSet<>();
+    Matcher matcher = VALUE.matcher(all);
+    while (matcher.find()) {
+      names.add(matcher.group(1));
+    }
+    return names;
+  }
+}

@@ -1,0 +1,85 @@
+package faintwind.job.field;
+
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.message.Messages;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What was converted, for standard error or a screen; never part of the converted log.
+ *
+ * @param log name of the log
+ * @param calibration what it was converted by
+ * @param average_s averaging time of the speed, s
+ * @param rows rows in and out
+ * @param usable rows without a flag
+ * @param flagged rows by flag
+ * @param range lowest and highest speed of the usable rows, where there are any
+ */
+public record ConversionSummary(
+    String log,
+    String calibration,
+    double average_s,
+    long rows,
+    long usable,
+    Map<SpeedFlag, Long> flagged,
+    Optional<Range> range) {
+  public ConversionSummary {
+    flagged = Map.copyOf(flagged);
+  }
+
+  /**
+   * Speeds found.
+   *
+   * @param lowest_m_s lowest
+   * @param mean_m_s mean over the rows
+   * @param highest_m_s highest
+   */
+  public record Range(double lowest_m_s, double mean_m_s, double highest_m_s) {}
+
+  /** The summary in words, a line each. */
+  public List<String> lines(Messages messages) {
+    List<String> lines = new ArrayList<>();
+    lines.add(messages.text("convert.summary.log", log, text(rows), text(usable)));
+    lines.add(messages.text("convert.summary.calibration", calibration));
+    lines.add(
+        average_s > 0
+            ? messages.text("convert.summary.average", shortened(average_s))
+            : messages.text("convert.summary.no-average"));
+    range.ifPresent(
+        r ->
+            lines.add(
+                messages.text(
+                    "convert.summary.range",
+                    speed(r.lowest_m_s()),
+                    speed(r.mean_m_s()),
+                    speed(r.highest_m_s()))));
+    for (SpeedFlag flag : SpeedFlag.values()) {
+      Long count = flagged.get(flag);
+      if (count != null && count > 0) {
+        lines.add(
+            messages.text(
+                "convert.summary.flag",
+                flag.word(),
+                text(count),
+                messages.text("convert.flag." + flag.word())));
+      }
+    }
+    return lines;
+  }
+
+  private static String text(long count) {
+    return String.valueOf(count);
+  }
+
+  private static String shortened(double number) {
+    return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
+  }
+
+  private static String speed(double speed_m_s) {
+    return String.format(Locale.ROOT, "%.3f", speed_m_s);
+  }
+}

@@ -1,0 +1,239 @@
+package faintwind.job.formula;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Evidence.MonteCarloSummary;
+import faintwind.calibration.Origin;
+import faintwind.calibration.fit.judging.CalibrationAssembly;
+import faintwind.calibration.fit.judging.Choice;
+import faintwind.calibration.fit.judging.Diagnosis;
+import faintwind.calibration.fit.judging.FitLook;
+import faintwind.calibration.fit.judging.ModelChoice;
+import faintwind.calibration.fit.judging.MonteCarlo;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.RunSet;
+import faintwind.files.AtomicFile;
+import faintwind.files.Sha256;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.run.RunsTable;
+import faintwind.job.JobWatch;
+import faintwind.job.SoftwareVersion;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.report.calibration.CalibrationPage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * From a runs table to a calibration: read, fit every model, choose, refit, judge, and write the
+ * file. The command line, the window, the demo and the tests call this.
+ */
+public final class Calibrate {
+  /** Refits of the Monte Carlo study unless told otherwise. */
+  public static final int USUAL_REFITS = 500;
+
+  private static final long SEED = 20_261_125L;
+
+  private final Clock clock;
+  private final Messages messages;
+  private final Settings settings;
+
+  /**
+   * What a person may choose.
+   *
+   * @param instrument name of the instrument; where empty, that on record, else the table's folder
+   * @param refits number of refits of the Monte Carlo study; 0 for none
+   * @param limit_pct largest relative expanded uncertainty that is accepted over the calibrated
+   *     speeds, %
+   * @param profile what the lines of the recordings mean, where they are not run files: a file, or
+   *     the id of a shipped profile
+   */
+  public record Settings(
+      Optional<String> instrument, int refits, OptionalDouble limit_pct, Optional<String> profile) {
+    public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
+      this(instrument, refits, limit_pct, Optional.empty());
+    }
+
+    /** The instrument on record, the usual refits, no limit. */
+    public static final Settings USUAL =
+        new Settings(Optional.empty(), USUAL_REFITS, OptionalDouble.empty());
+  }
+
+  /**
+   * A calibration that stands.
+   *
+   * @param calibration the calibration
+   * @param shortfalls why it should be looked at before it is used: a limit that was not met, runs
+   *     that contradict each other; most often empty
+   * @param look what it was drawn from, to be shown beside it
+   * @param refitting how long the refits took
+   */
+  public record Outcome(
+      Calibration calibration,
+      List<Problem> shortfalls,
+      FitLook look,
+      Optional<Duration> refitting) {
+    public Outcome {
+      shortfalls = List.copyOf(shortfalls);
+    }
+  }
+
+  /** Calibrations with this clock, in these words. */
+  public Calibrate(Clock clock, Messages messages, Settings settings) {
+    this.clock = clock;
+    this.messages = messages;
+    this.settings = settings;
+  }
+
+  /**
+   * Calibrates and puts the file in its place, whole or not at all.
+   *
+   * @throws IOException where the disk or a permission fails
+   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   */
+  public Checked<Outcome> write(Path table, Path target, JobWatch watch) throws IOException {
+    Checked<Outcome> outcome = of(table, watch);
+    if (outcome instanceof Checked.Ok<Outcome> ok) {
+      watch.progress("write", 0, 1);
+      CalibrationFile.write(target, ok.value().calibration(), messages);
+    }
+    return outcome;
+  }
+
+  /**
+   * Puts a page about a calibration in a file's place, whole or not at all.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public void writePage(Outcome outcome, Path target) throws IOException {
+    String page =
+        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages);
+    AtomicFile.write(target, page.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /** The same without a file. Reading notes stand among the calibration's warnings. */
+  public Checked<Outcome> of(Path table, JobWatch watch) throws IOException {
+    watch.progress("read", 0, 1);
+    Checked<RunsTable> read = read(table);
+    Checked<BuildRecord> build = BuildRecord.around(table);
+    if (!(read instanceof Checked.Ok<RunsTable> runs)) {
+      List<Problem> all = new ArrayList<>(read.problems());
+      all.addAll(build.isOk() ? List.of() : build.problems());
+      return Checked.refused(all);
+    }
+    if (!(build instanceof Checked.Ok<BuildRecord> record)) {
+      return Checked.refused(build.problems());
+    }
+    RunSet set =
+        new RunSet(
+            runs.value().runSet().runs(), runs.value().runSet().chain(), record.value().facts());
+    Origin origin = origin(table, record.value(), runs.value().files());
+    watch.progress("fit", 0, 1);
+    return ModelChoice.choose(set, watch::cancelled)
+        .map(choice -> outcome(choice, set, origin, runs.notes(), watch));
+  }
+
+  private Checked<RunsTable> read(Path table) throws IOException {
+    if (settings.profile().isEmpty()) {
+      return RunsTable.read(table);
+    }
+    Checked<ImportProfile> profile = Profiles.find(settings.profile().get());
+    return profile instanceof Checked.Ok<ImportProfile> ok
+        ? RunsTable.readForeign(table, ok.value())
+        : Checked.refused(profile.problems());
+  }
+
+  private Outcome outcome(
+      Choice choice, RunSet set, Origin origin, List<Problem> notes, JobWatch watch) {
+    Instant begun = clock.instant();
+    Optional<MonteCarloSummary> study =
+        settings.refits() > 0 ? Optional.of(study(choice, watch)) : Optional.empty();
+    Optional<Duration> refitting = study.map(s -> Duration.between(begun, clock.instant()));
+    watch.progress("judge", 0, 1);
+    Calibration fitted = CalibrationAssembly.of(choice, set, origin, study);
+    List<Problem> shortfalls = new ArrayList<>();
+    limit(fitted).ifPresent(shortfalls::add);
+    if (Diagnosis.runsContradict(choice.fit())) {
+      shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
+    }
+    List<Problem> warnings = new ArrayList<>(notes);
+    warnings.addAll(fitted.warnings());
+    warnings.addAll(shortfalls);
+    Calibration calibration =
+        new Calibration(
+            fitted.origin(),
+            fitted.signal(),
+            fitted.formula(),
+            fitted.coverage(),
+            fitted.evidence(),
+            fitted.performance(),
+            warnings);
+    return new Outcome(
+        calibration, shortfalls, FitLook.of(choice.fit(), calibration, set.runs()), refitting);
+  }
+
+  private MonteCarloSummary study(Choice choice, JobWatch watch) {
+    int wanted = settings.refits();
+    List<double[]> draws = SharedRefits.draws(choice.fit(), wanted, SEED, watch);
+    return MonteCarlo.summary(choice.fit(), draws, wanted - draws.size(), SEED);
+  }
+
+  private Optional<Problem> limit(Calibration fitted) {
+    if (settings.limit_pct().isEmpty()) {
+      return Optional.empty();
+    }
+    double limit = settings.limit_pct().getAsDouble();
+    return fitted.performance().speeds().stream()
+        .filter(s -> s.speed_m_s() >= fitted.coverage().lowest_m_s())
+        .filter(s -> s.speed_m_s() <= fitted.coverage().highest_m_s())
+        .filter(s -> 100 * s.u95_m_s() / s.speed_m_s() > limit)
+        .findFirst()
+        .map(
+            s ->
+                Problem.warning(
+                    "calibrate.limit-not-met",
+                    Where.NOWHERE,
+                    rounded(100 * s.u95_m_s() / s.speed_m_s()),
+                    rounded(s.speed_m_s()),
+                    rounded(limit)));
+  }
+
+  private static String rounded(double value) {
+    return new java.math.BigDecimal(value)
+        .round(new java.math.MathContext(2))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  private Origin origin(Path table, BuildRecord record, Map<String, Path> files)
+      throws IOException {
+    Map<String, String> hashes = new TreeMap<>();
+    for (Map.Entry<String, Path> file : files.entrySet()) {
+      hashes.put(file.getKey(), Sha256.of(file.getValue()));
+    }
+    Optional<Path> profile = settings.profile().map(Path::of).filter(Files::isRegularFile);
+    if (profile.isPresent()) {
+      hashes.put(String.valueOf(profile.get().getFileName()), Sha256.of(profile.get()));
+    }
+    Path folder = table.toAbsolutePath().normalize().getParent();
+    String folderName =
+        folder == null || folder.getFileName() == null ? "" : folder.getFileName().toString();
+    String instrument = settings.instrument().or(record::instrument).orElse(folderName);
+    OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
+    return new Origin(instrument, now, SoftwareVersion.text(), hashes);
+  }
+}

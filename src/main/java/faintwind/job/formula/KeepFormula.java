@@ -1,0 +1,128 @@
+package faintwind.job.formula;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.fit.judging.FitLook;
+import faintwind.files.Sha256;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.JobWatch;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.record.InstrumentState;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+
+/**
+ * Fits the runs of an instrument and keeps the calibration file in its folder, with a page to read
+ * beside it.
+ */
+public final class KeepFormula {
+  private static final DateTimeFormatter DAY = DateTimeFormatter.ISO_LOCAL_DATE;
+
+  private final Path folder;
+  private final Calibrate calibrate;
+  private final Messages messages;
+
+  /**
+   * Formulas of one instrument.
+   *
+   * @param folder the instrument's folder
+   * @param calibrate how runs are calibrated
+   */
+  public KeepFormula(Path folder, Calibrate calibrate, Messages messages) {
+    this.folder = folder;
+    this.calibrate = calibrate;
+    this.messages = messages;
+  }
+
+  /**
+   * A formula that is kept.
+   *
+   * @param formula the fit
+   * @param file the calibration file's name, relative to the folder
+   * @param sha256 of the file
+   */
+  public record Kept(FittedFormula formula, String file, String sha256) {}
+
+  /**
+   * Fits and keeps, whole or not at all; an earlier file is never replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   */
+  public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
+    Checked<Calibrate.Outcome> outcome = calibrate.of(table, watch);
+    if (!(outcome instanceof Checked.Ok<Calibrate.Outcome> ok)) {
+      return Checked.refused(outcome.problems());
+    }
+    Calibrate.Outcome made = ok.value();
+    Path file = freeName(DAY.format(made.calibration().origin().created()));
+    CalibrationFile.write(file, made.calibration(), messages);
+    calibrate.writePage(
+        made, file.resolveSibling(file.getFileName().toString().replace(".json", ".html")));
+    FittedFormula formula =
+        new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));
+    return Checked.ok(new Kept(formula, name(file), Sha256.of(file)), ok.notes());
+  }
+
+  /**
+   * A calibration of the folder read again, with the straight-line look where the recordings it was
+   * made from are at hand.
+   *
+   * @param file relative to the folder
+   * @param state what is on record, the runs tables among it
+   */
+  public Checked<Kept> read(String file, InstrumentState state) throws IOException {
+    Path path = folder.resolve(file);
+    String sha256 = Files.exists(path) ? Sha256.of(path) : "";
+    Checked<Calibration> read = CalibrationFile.read(path, file);
+    if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Calibration calibration = ok.value();
+    Checked<FitLook> look =
+        FormulaRuns.of(calibration, FormulaRuns.tables(state, folder))
+            .map(set -> FitLook.withoutFit(calibration, set.runs()));
+    return Checked.ok(
+        new Kept(new FittedFormula(calibration, List.of(), look), file, sha256), ok.notes());
+  }
+
+  /**
+   * The same formula with its fitted recordings: its model is fitted to its recordings once more,
+   * which takes seconds. Where they are not at hand it stays as it is.
+   *
+   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   */
+  public Kept drawnAgain(Kept kept, InstrumentState state, JobWatch watch) throws IOException {
+    Calibration calibration = kept.formula().calibration();
+    Checked<FitLook> look = lookAgain(calibration, FormulaRuns.tables(state, folder), watch);
+    return new Kept(
+        new FittedFormula(calibration, kept.formula().shortfalls(), look),
+        kept.file(),
+        kept.sha256());
+  }
+
+  /** What a calibration was drawn from, its fitted recordings included. */
+  public static Checked<FitLook> lookAgain(
+      Calibration calibration, List<Path> tables, JobWatch watch) throws IOException {
+    watch.progress("look", 0, 1);
+    return FormulaRuns.of(calibration, tables)
+        .map(set -> FitLook.again(calibration, set, watch::cancelled));
+  }
+
+  private Path freeName(String day) throws IOException {
+    Path calibrations = folder.resolve("calibrations");
+    Files.createDirectories(calibrations);
+    Path file = calibrations.resolve(day + ".json");
+    for (int i = 2; Files.exists(file); i++) {
+      file = calibrations.resolve(day + "-" + i + ".json");
+    }
+    return file;
+  }
+
+  private String name(Path file) {
+    return folder.relativize(file).toString().replace('\\', '/');
+  }
+}

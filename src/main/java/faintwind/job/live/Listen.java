@@ -1,0 +1,90 @@
+package faintwind.job.live;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.live.LiveHead;
+import faintwind.calibration.live.SourceAddress;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualStage.Heater;
+import faintwind.message.Checked;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Makes a recording of any source ready, with the air speed beside it where asked for. */
+public final class Listen {
+  private Listen() {}
+
+  /**
+   * What is recorded.
+   *
+   * @param address the source
+   * @param text the same as it was written
+   * @param profile what its lines mean, where they are not those of a run file
+   * @param speed by which calibration, where the air speed is wanted
+   */
+  public record What(
+      SourceAddress address,
+      String text,
+      Optional<ImportProfile> profile,
+      Optional<BySpeed> speed) {}
+
+  /**
+   * How the air speed is found.
+   *
+   * @param calibration the calibration in force
+   * @param settings averaging and air
+   */
+  public record BySpeed(Calibration calibration, SpeedSettings settings) {}
+
+  /**
+   * A recording that is ready to {@link LiveRecording#run}.
+   *
+   * @param recording the recording
+   * @param head what it will hold
+   * @param typed takes readings that are typed, where the source is a person
+   */
+  public record Ready(LiveRecording recording, LiveHead head, Optional<TypedSession> typed) {}
+
+  /**
+   * Makes it ready.
+   *
+   * @param what the source
+   * @param out where the rows go
+   * @param asker asks for readings that are typed
+   * @return refused where the source's lines, or the calibration, do not fit
+   * @throws IOException where the source cannot be had
+   */
+  public static Checked<Ready> open(What what, Path out, TypedSession.Asker asker)
+      throws IOException, InterruptedException {
+    if (what.address() instanceof SourceAddress.Typed typed) {
+      TypedSession session = new TypedSession(typed, what.text(), asker);
+      return ready(session.input(), what, out, Optional.of(session));
+    }
+    if (what.address() instanceof SourceAddress.Virtual virtual) {
+      return ready(rehearsal(virtual).input(), what, out, Optional.empty());
+    }
+    return OpenSource.lines(what.address(), what.text(), what.profile())
+        .then(input -> ready(input, what, out, Optional.empty()));
+  }
+
+  /** The virtual instrument, settled in its flow with the heater on. */
+  private static Rehearsal rehearsal(SourceAddress.Virtual virtual) {
+    VirtualBuild build = VirtualBuild.random(virtual.seed());
+    Rehearsal rehearsal = new Rehearsal(build, virtual.seed(), virtual.pace());
+    rehearsal.blow(virtual.speed_m_s(), Heater.ON);
+    rehearsal.settle();
+    return rehearsal;
+  }
+
+  private static Checked<Ready> ready(
+      LiveInput input, What what, Path out, Optional<TypedSession> typed) {
+    if (what.speed().isEmpty()) {
+      return Checked.ok(new Ready(new LiveRecording(input, out), input.head(), typed));
+    }
+    BySpeed by = what.speed().get();
+    return LiveSpeed.of(by.calibration(), input.head(), by.settings())
+        .map(speed -> new Ready(new LiveRecording(input, out, speed), input.head(), typed));
+  }
+}

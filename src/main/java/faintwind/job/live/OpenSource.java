@@ -1,0 +1,169 @@
+package faintwind.job.live;
+
+import faintwind.calibration.Provenance;
+import faintwind.calibration.live.LiveHead;
+import faintwind.calibration.live.RecordClock.Arrival;
+import faintwind.calibration.live.SourceAddress;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.device.PeekedSource;
+import faintwind.device.SampleSource;
+import faintwind.device.SourceEvent;
+import faintwind.device.Sources;
+import faintwind.device.Timekeeper;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Timer;
+import java.util.TimerTask;
+
+/**
+ * Makes a source of lines ready to be recorded. With a profile nothing is opened yet; without one
+ * the lines must be those of a run file, and its header is waited for.
+ */
+public final class OpenSource {
+  private static final int LOOKED_AT_LINES = 50;
+  private static final String REHEARSAL = "# rehearsal:";
+
+  private final SourceAddress address;
+  private final String text;
+  private final SampleSource source;
+
+  private OpenSource(SourceAddress address, String text, SampleSource source) {
+    this.address = address;
+    this.text = text;
+    this.source = source;
+  }
+
+  /**
+   * A source of lines; typed readings and the virtual instrument are {@link TypedSession} and
+   * {@link Rehearsal}.
+   *
+   * @param address where it is
+   * @param text how messages and the file name it
+   * @param profile what its lines mean; empty where they are those of a run file
+   * @return refused where lines come without a profile and are not those of a run file
+   * @throws IOException where the source cannot be had: port missing or busy, nobody listening
+   */
+  public static Checked<LiveInput> lines(
+      SourceAddress address, String text, Optional<ImportProfile> profile)
+      throws IOException, InterruptedException {
+    return lines(address, text, profile, Timekeeper.system());
+  }
+
+  /**
+   * The same with an end to the wait for a header.
+   *
+   * @param patience after which a source without a header is refused
+   */
+  public static Checked<LiveInput> linesWithin(
+      Duration patience, SourceAddress address, String text, Optional<ImportProfile> profile)
+      throws IOException, InterruptedException {
+    OpenSource open = new OpenSource(address, text, source(address, Timekeeper.system()));
+    if (profile.isPresent()) {
+      return Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED));
+    }
+    Timer timer = new Timer("faintwind-patience", true);
+    try {
+      timer.schedule(
+          new TimerTask() {
+            @Override
+            public void run() {
+              SourceLook.close(open.source);
+            }
+          },
+          patience.toMillis());
+      return open.byHeader();
+    } finally {
+      timer.cancel();
+    }
+  }
+
+  static Checked<LiveInput> lines(
+      SourceAddress address, String text, Optional<ImportProfile> profile, Timekeeper time)
+      throws IOException, InterruptedException {
+    OpenSource open = new OpenSource(address, text, source(address, time));
+    return profile.isPresent()
+        ? Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED))
+        : open.byHeader();
+  }
+
+  static SampleSource source(SourceAddress address, Timekeeper time) {
+    if (address instanceof SourceAddress.Serial serial) {
+      return Sources.serial(serial, time);
+    } else if (address instanceof SourceAddress.Tcp tcp) {
+      return Sources.tcp(tcp, time);
+    } else if (address instanceof SourceAddress.Udp udp) {
+      return Sources.udp(udp, time);
+    } else if (address instanceof SourceAddress.GrowingFile file) {
+      return Sources.file(file, time);
+    }
+    throw new IllegalArgumentException("address = " + address + ", not one of lines");
+  }
+
+  private LiveInput input(SampleSource from, ImportProfile profile, Provenance provenance) {
+    boolean stored =
+        address instanceof SourceAddress.GrowingFile file
+            && file.from() == SourceAddress.From.START;
+    LineReader.Begin begin = stored ? LineReader.Begin.FILE : LineReader.Begin.STREAM;
+    LiveHead head = new LiveHead(profile.unit(), profile.liveColumns(), provenance, text);
+    LineReader reader = new LineReader(profile, begin, text);
+    return new LiveInput(from, head, Optional.of(reader), stored ? Arrival.STORED : Arrival.LIVE);
+  }
+
+  private Checked<LiveInput> byHeader() throws IOException, InterruptedException {
+    List<SourceEvent> first = new ArrayList<>();
+    Provenance provenance = Provenance.MEASURED;
+    Optional<String> other = Optional.empty();
+    int lines = 0;
+    while (lines < LOOKED_AT_LINES) {
+      SourceEvent event = source.next();
+      first.add(event);
+      if (event instanceof SourceEvent.Ended) {
+        break;
+      }
+      if (event instanceof SourceEvent.Line line) {
+        lines++;
+        Optional<ImportProfile> own = runFile(line.text());
+        if (own.isPresent()) {
+          return Checked.ok(runFileInput(first, own.get(), provenance));
+        }
+        provenance = line.text().startsWith(REHEARSAL) ? Provenance.REHEARSAL : provenance;
+        boolean comment = line.text().isBlank() || line.text().startsWith("#");
+        other = other.or(() -> comment ? Optional.empty() : Optional.of(line.text()));
+      }
+    }
+    source.close();
+    return Checked.refused(
+        Problem.error("live.no-header", Where.file(text), shown(other.orElse(""))));
+  }
+
+  private LiveInput runFileInput(
+      List<SourceEvent> first, ImportProfile own, Provenance provenance) {
+    // comments may come before the header, so that its number is not known beforehand
+    LiveInput input = input(new PeekedSource(source, first), own, provenance);
+    LineReader reader = new LineReader(own, LineReader.Begin.STREAM, text);
+    return new LiveInput(input.source(), input.head(), Optional.of(reader), input.arrival());
+  }
+
+  private static Optional<ImportProfile> runFile(String line) {
+    List<String> names = Arrays.stream(line.split(",", -1)).map(String::strip).toList();
+    List<SignalUnit> units =
+        Arrays.stream(SignalUnit.values()).filter(u -> names.contains(u.column())).toList();
+    return names.contains("time_s") && units.size() == 1
+        ? Optional.of(ImportProfile.runFile(names, units.get(0)))
+        : Optional.empty();
+  }
+
+  private static String shown(String line) {
+    String plain = line.replaceAll("\\p{Cntrl}", " ").strip();
+    return plain.length() <= 80 ? plain : plain.substring(0, 80) + "…";
+  }
+}

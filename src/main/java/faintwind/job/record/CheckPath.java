@@ -1,0 +1,78 @@
+package faintwind.job.record;
+
+import faintwind.calibration.run.SignalChain;
+import faintwind.files.asset.ProfileFile;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.plan.PlanFile;
+import faintwind.files.run.ChainFile;
+import faintwind.files.run.FileKind;
+import faintwind.files.run.RunFile;
+import faintwind.files.run.RunsTable;
+import faintwind.job.design.Size;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Finds out what a file or folder is and lists everything that is wrong with it. */
+public final class CheckPath {
+  private CheckPath() {}
+
+  /**
+   * What was found.
+   *
+   * @param kind bundle key of what the path is
+   * @param problems errors and warnings
+   */
+  public record Finding(String kind, List<Problem> problems) {
+    public Finding {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * Checks a path.
+   *
+   * @throws IOException where the disk or a permission fails; a path that is not there is a problem
+   */
+  public static Finding run(Path path) throws IOException {
+    String name = path.toString();
+    if (!Files.exists(path)) {
+      return new Finding(
+          key(FileKind.UNKNOWN), List.of(Problem.error("file.missing", Where.file(name), name)));
+    }
+    FileKind kind = FileKind.of(path);
+    return new Finding(key(kind), problems(kind, path, name).problems());
+  }
+
+  private static String key(FileKind kind) {
+    return "check.kind." + kind.word();
+  }
+
+  private static Checked<InstrumentView> instrument(Path path) throws IOException {
+    return InstrumentView.open(path, text -> Optional.empty())
+        .then(
+            view ->
+                view.writable()
+                    ? Checked.ok(view, view.problems())
+                    : Checked.refused(view.problems()));
+  }
+
+  private static Checked<?> problems(FileKind kind, Path path, String name) throws IOException {
+    return switch (kind) {
+      case CALIBRATION -> CalibrationFile.read(path, name);
+      case CHAIN -> ChainFile.read(path, name);
+      case DESIGN -> Size.run(path);
+      case INSTRUMENT -> instrument(path);
+      case PLAN -> PlanFile.read(path, name);
+      case PROFILE -> ProfileFile.read(path, name);
+      case RUNS_TABLE -> RunsTable.read(path);
+      case RUN_FILE -> RunFile.read(path, name, SignalChain.Input.VOLTAGE);
+      case UNKNOWN -> Checked.refused(Problem.error("check.unknown", Where.file(name), name));
+    };
+  }
+}

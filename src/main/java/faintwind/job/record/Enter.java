@@ -1,0 +1,385 @@
+package faintwind.job.record;
+
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.instrument.InstrumentFolder;
+import faintwind.guide.Gate;
+import faintwind.guide.Situation;
+import faintwind.guide.checklist.OwnFiles;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.message.Amount;
+import faintwind.message.Checked;
+import faintwind.message.NumberText;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event;
+import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.ClockConfirmed;
+import faintwind.record.Event.ClockStarted;
+import faintwind.record.Event.Corrected;
+import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.MeterChosen;
+import faintwind.record.Event.OwnFileNoted;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.Event.QuestionAnswered;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.StepFinished;
+import faintwind.record.Event.StepOpened;
+import faintwind.record.Event.Waived;
+import faintwind.record.JournalEntry;
+import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.UUID;
+import java.util.function.Supplier;
+
+/**
+ * Writes what a person enters into the journal of an instrument. What is refused is not written.
+ * What is written is on disk when the method returns.
+ */
+public final class Enter {
+  private static final String PROGRAM = "faintwind";
+
+  private final InstrumentView view;
+  private final Clock clock;
+  private final Person person;
+
+  /**
+   * Prepares entries by one person.
+   *
+   * @param view the instrument as it stands
+   * @param clock of this computer, with the zone of the place
+   * @param person who enters
+   */
+  public Enter(InstrumentView view, Clock clock, Person person) {
+    this.view = view;
+    this.clock = clock;
+    this.person = person;
+  }
+
+  /**
+   * Begins an instrument's folder.
+   *
+   * @throws IOException where the folder has a journal already or cannot be written
+   */
+  public static void begin(Path path, InstrumentCreated first, Clock clock, Person person)
+      throws IOException {
+    JournalEntry entry =
+        new JournalEntry(
+            person.ids().get(), OffsetDateTime.now(clock), person.name(), Optional.empty(), first);
+    InstrumentFolder.create(path, entry);
+  }
+
+  /**
+   * Who enters.
+   *
+   * @param name as it will stand in the log
+   * @param ids gives an id that this journal does not have yet
+   */
+  public record Person(String name, Supplier<String> ids) {
+    /** A person whose entries get random ids. */
+    public static Person named(String name) {
+      return new Person(name, () -> UUID.randomUUID().toString());
+    }
+  }
+
+  /**
+   * Writes an event that has nothing to be judged: a note, a part, a design, a file, a photo.
+   *
+   * @throws IllegalArgumentException where the event has a way of its own, with its own rules
+   */
+  public Checked<JournalEntry> plain(Optional<String> step, Event event) throws IOException {
+    if (isJudged(event)) {
+      throw new IllegalArgumentException(
+          "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
+    }
+    if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
+      return Checked.refused(Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
+    }
+    return write(step, event);
+  }
+
+  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
+  private boolean isRehearsal(String calibration) throws IOException {
+    Path file = view.path().resolve(calibration);
+    return view.state().rehearsal()
+        || CalibrationFile.read(file, calibration)
+            .fold((value, notes) -> value.rehearsal(), problems -> false);
+  }
+
+  private static boolean isJudged(Event event) {
+    return event instanceof StepFinished
+        || event instanceof ReadingEntered
+        || event instanceof QuestionAnswered
+        || event instanceof CautionAcknowledged
+        || event instanceof ClockStarted
+        || event instanceof ClockConfirmed
+        || event instanceof MeterChosen
+        || event instanceof Waived
+        || event instanceof Corrected;
+  }
+
+  /** Notes that a step was opened. */
+  public Checked<JournalEntry> open(String stepId) throws IOException {
+    return ofStep(stepId, step -> Checked.ok(new StepOpened()));
+  }
+
+  /** A typed reading; refused where it is no number of the right kind. */
+  public Checked<JournalEntry> reading(String stepId, String readingId, String typed)
+      throws IOException {
+    return ofStep(stepId, step -> readingEvent(step, readingId, typed));
+  }
+
+  private Checked<Event> readingEvent(Step step, String readingId, String typed) {
+    Optional<Reading> reading = step.reading(readingId);
+    if (reading.isEmpty()) {
+      return unknown(step, readingId);
+    }
+    return NumberText.read(typed, reading.get().unit())
+        .map(
+            amount -> new ReadingEntered(readingId, typed, amount, verdict(reading.get(), amount)));
+  }
+
+  private Optional<ReadingVerdict> verdict(Reading reading, Amount amount) {
+    Situation now = situation();
+    Map<String, Double> values = new HashMap<>(now.values(view.checklist()));
+    values.put(reading.name(), Math.min(amount.value(), Reading.BEYOND));
+    return reading.judge(amount, values, now.meterAt(now.now())).map(Reading.Judgement::verdict);
+  }
+
+  /** An answer to a question. */
+  public Checked<JournalEntry> answer(String stepId, String questionId, String choice)
+      throws IOException {
+    return ofStep(
+        stepId,
+        step ->
+            step.asks().questions().stream()
+                    .filter(q -> q.id().equals(questionId))
+                    .anyMatch((Question q) -> q.choice(choice).isPresent())
+                ? Checked.ok(new QuestionAnswered(questionId, choice))
+                : unknown(step, questionId + " = " + choice));
+  }
+
+  /** One caution was read. There is no way to acknowledge several at once. */
+  public Checked<JournalEntry> acknowledge(String stepId, String caution) throws IOException {
+    return ofStep(
+        stepId,
+        step ->
+            step.caution(caution).isPresent()
+                ? Checked.ok(new CautionAcknowledged(caution))
+                : unknown(step, caution));
+  }
+
+  /**
+   * A caution was read that a screen shows and no step has, such as that of the spinning arm. It
+   * opens no step's gate: those look for cautions of their own step.
+   */
+  public Checked<JournalEntry> acknowledgeOnScreen(String caution) throws IOException {
+    return write(Optional.empty(), new CautionAcknowledged(caution));
+  }
+
+  /** Starts the clock of a step with its duration by the design in force. */
+  public Checked<JournalEntry> startClock(String stepId) throws IOException {
+    return ofStep(stepId, this::clockEvent);
+  }
+
+  private Checked<Event> clockEvent(Step step) {
+    if (step.asks().clock().isEmpty()) {
+      return unknown(step, "clock");
+    }
+    Step.ClockSpec spec = step.asks().clock().get();
+    OptionalDouble duration_s = spec.duration_s().number(situation().values(view.checklist()));
+    return duration_s.isEmpty()
+        ? Checked.refused(
+            Problem.error("gate.reading-not-judged", Where.step(step.id()), spec.label()))
+        : Checked.ok(new ClockStarted(spec.id(), Math.max(0, duration_s.getAsDouble())));
+  }
+
+  /** Keeps a photo with a step; refused where it is no whole picture or too large. */
+  public Checked<JournalEntry> photo(String stepId, Path photo, String caption) throws IOException {
+    return photo(stepId, folder -> folder.keepPhoto(photo, caption));
+  }
+
+  /** Keeps a pasted picture, as the bytes of a PNG, with a step. */
+  public Checked<JournalEntry> pastedPhoto(String stepId, byte[] png, String caption)
+      throws IOException {
+    return photo(stepId, folder -> folder.keepPhoto(png, caption, caption));
+  }
+
+  private interface Keeping {
+    Checked<PhotoAdded> in(InstrumentFolder folder) throws IOException;
+  }
+
+  private Checked<JournalEntry> photo(String stepId, Keeping keeping) throws IOException {
+    if (!view.writable() || person.name().isBlank() || view.checklist().step(stepId).isEmpty()) {
+      // says why nothing can be entered, before a file is copied
+      return open(stepId);
+    }
+    Checked<PhotoAdded> kept = keeping.in(new InstrumentFolder(view.path()));
+    return kept instanceof Checked.Ok<PhotoAdded> ok
+        ? write(Optional.of(stepId), ok.value())
+        : Checked.refused(kept.problems());
+  }
+
+  /** Copies a run, log or report into the folder and notes it. */
+  public Checked<JournalEntry> file(Event.FileKind kind, Path source) throws IOException {
+    return view.writable()
+        ? write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source))
+        : plain(Optional.empty(), new Event.NoteWritten(source.toString()));
+  }
+
+  /** Calls a step finished; refused with everything that is still missing. */
+  public Checked<JournalEntry> finish(String stepId) throws IOException {
+    return ofStep(
+        stepId,
+        step -> {
+          List<Problem> missing = Gate.toFinish(view.checklist(), step, situation()).reasons();
+          return missing.isEmpty() ? Checked.ok(new StepFinished()) : Checked.refused(missing);
+        });
+  }
+
+  /**
+   * Goes on without a reading, a clock or a photo ({@code photo}); needs a reason. A caution or a
+   * question cannot be waived.
+   */
+  public Checked<JournalEntry> waive(String stepId, String what, String reason) throws IOException {
+    return ofStep(
+        stepId,
+        step -> {
+          if (reason.isBlank()) {
+            return Checked.refused(Problem.error("enter.no-reason", Where.step(step.id()), ""));
+          }
+          if (step.caution(what).isPresent()) {
+            return Checked.refused(
+                Problem.error("enter.caution-not-waived", Where.step(step.id()), what));
+          }
+          boolean known =
+              step.reading(what).isPresent()
+                  || step.asks().clock().filter(c -> c.id().equals(what)).isPresent()
+                  || (what.equals("photo") && step.asks().photo().isPresent());
+          return known ? Checked.ok(new Waived(what, reason)) : unknown(step, what);
+        });
+  }
+
+  /** Strikes an entry through; with a replacement, that stands in its place. */
+  public Checked<JournalEntry> correct(String entry, String why, Optional<Event> replacement)
+      throws IOException {
+    Optional<Standing<? extends Event>> struck =
+        view.state().lines().stream()
+            .filter(line -> line.entry().equals(entry) && line.stands())
+            .findFirst();
+    if (struck.isEmpty()) {
+      return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    if (replacement.isPresent() && !isLike(struck.get().event(), replacement.get())) {
+      return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
+    }
+    if (why.isBlank()) {
+      return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
+    }
+    return write(Optional.empty(), new Corrected(entry, why, replacement));
+  }
+
+  /** Whether an event can stand in another's place: of its kind, and about the same thing. */
+  private static boolean isLike(Event struck, Event replacement) {
+    if (struck instanceof ReadingEntered a && replacement instanceof ReadingEntered b) {
+      return a.reading().equals(b.reading());
+    }
+    if (struck instanceof QuestionAnswered a && replacement instanceof QuestionAnswered b) {
+      return a.question().equals(b.question());
+    }
+    boolean fixed =
+        replacement instanceof CautionAcknowledged
+            || replacement instanceof Waived
+            || replacement instanceof StepFinished;
+    return !fixed && struck.getClass().equals(replacement.getClass());
+  }
+
+  /** Corrects a typed reading: the earlier entry is struck through, the new one stands. */
+  public Checked<JournalEntry> correctReading(String entry, String typed, String why)
+      throws IOException {
+    var line =
+        view.state().standing(ReadingEntered.class).stream()
+            .filter(l -> l.entry().equals(entry))
+            .findFirst();
+    Optional<Step> step = line.flatMap(l -> l.step()).flatMap(view.checklist()::step);
+    if (step.isEmpty()) {
+      return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    Checked<Event> event = readingEvent(step.get(), line.orElseThrow().event().reading(), typed);
+    return event instanceof Checked.Ok<Event> ok
+        ? correct(entry, why, Optional.of(ok.value()))
+        : Checked.refused(event.problems());
+  }
+
+  /** Chooses the class of meter that is used from now on. */
+  public Checked<JournalEntry> meter(String id) throws IOException {
+    return view.meters().find(id).isPresent()
+        ? write(Optional.empty(), new MeterChosen(id))
+        : Checked.refused(Problem.error("enter.unknown-meter", Where.NOWHERE, id));
+  }
+
+  /** Says that the computer's time is right, so that the step's clock counts as it shows. */
+  public Checked<JournalEntry> confirmTime(String stepId) throws IOException {
+    return ofStep(
+        stepId,
+        step ->
+            step.asks().clock().isPresent()
+                ? Checked.ok(new ClockConfirmed(step.asks().clock().get().id()))
+                : unknown(step, "clock"));
+  }
+
+  private interface EventOfStep {
+    Checked<Event> of(Step step);
+  }
+
+  private Checked<JournalEntry> ofStep(String stepId, EventOfStep make) throws IOException {
+    Optional<Step> step = view.checklist().step(stepId);
+    if (step.isEmpty()) {
+      return Checked.refused(Problem.error("enter.unknown-step", Where.NOWHERE, stepId));
+    }
+    Checked<Event> event = make.of(step.get());
+    return event instanceof Checked.Ok<Event> ok
+        ? write(Optional.of(stepId), ok.value())
+        : Checked.refused(event.problems());
+  }
+
+  private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {
+    if (!view.writable()) {
+      return Checked.refused(
+          Problem.error("folder.read-only", Where.file(view.path().toString()), ""));
+    }
+    if (person.name().isBlank()) {
+      return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
+    }
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    List<JournalEntry> entries = new ArrayList<>();
+    for (OwnFileNoted noted : OwnFiles.toNote(view.checklist(), view.state())) {
+      entries.add(new JournalEntry(person.ids().get(), now, PROGRAM, Optional.empty(), noted));
+    }
+    JournalEntry entry = new JournalEntry(person.ids().get(), now, person.name(), step, event);
+    entries.add(entry);
+    new InstrumentFolder(view.path()).append(entries);
+    return Checked.ok(entry);
+  }
+
+  private Situation situation() {
+    return view.situation(OffsetDateTime.now(clock));
+  }
+
+  private static Checked<Event> unknown(Step step, String what) {
+    return Checked.refused(
+        Problem.error("enter.unknown-item", Where.step(step.id()), what, step.id()));
+  }
+}

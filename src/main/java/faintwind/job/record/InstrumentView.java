@@ -1,0 +1,110 @@
+package faintwind.job.record;
+
+import faintwind.files.asset.MeterFiles;
+import faintwind.files.checklist.ChecklistFiles;
+import faintwind.files.instrument.InstrumentFolder;
+import faintwind.guide.Progress;
+import faintwind.guide.Situation;
+import faintwind.guide.Situation.DatedSheet;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Meters;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.record.Event.DesignChosen;
+import faintwind.record.InstrumentState;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * One instrument as it stands: folder, checklist, journal and the sheets of its designs. A value;
+ * to see what changed, open it again.
+ *
+ * @param path its folder
+ * @param checklist that guides it
+ * @param state replayed from the journal
+ * @param designs what each design on record adds up to
+ * @param writable whether entries may be made; false where a problem is an error
+ * @param problems of the folder and of a teacher's files in it
+ * @param meters the classes of meters that are known
+ */
+public record InstrumentView(
+    Path path,
+    Checklist checklist,
+    InstrumentState state,
+    List<DatedSheet> designs,
+    boolean writable,
+    List<Problem> problems,
+    Meters meters) {
+
+  public InstrumentView {
+    designs = List.copyOf(designs);
+    problems = List.copyOf(problems);
+  }
+
+  /**
+   * Opens a folder with the shipped checklist and what the folder lays over it.
+   *
+   * @param path of the instrument's folder
+   * @param sheetOf the sheet of a design file's text; empty where it cannot be worked out
+   * @return refused where the checklist is broken; a broken journal opens read-only
+   * @throws IOException where something that is there cannot be read
+   */
+  public static Checked<InstrumentView> open(
+      Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
+    InstrumentFolder.Opened opened = new InstrumentFolder(path).open();
+    String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
+    List<DatedSheet> designs = sheets(opened.state(), sheetOf);
+    boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
+    Checked<Meters> meters = MeterFiles.read(ChecklistFiles.ownFolders(path));
+    Checked<Checklist> read = ChecklistFiles.forInstrument(path, name, "en");
+    if (!(read instanceof Checked.Ok<Checklist> ok)) {
+      return Checked.refused(read.problems());
+    }
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    problems.addAll(ok.notes());
+    problems.addAll(meters.problems());
+    return Checked.ok(
+        new InstrumentView(
+            path,
+            ok.value(),
+            opened.state(),
+            designs,
+            writable,
+            problems,
+            meters.fold((known, notes) -> known, none -> Meters.NONE)));
+  }
+
+  private static List<DatedSheet> sheets(
+      InstrumentState state, Function<String, Optional<DesignSheet>> sheetOf) {
+    List<DatedSheet> designs = new ArrayList<>();
+    state
+        .standing(DesignChosen.class)
+        .forEach(
+            line ->
+                sheetOf
+                    .apply(line.event().json())
+                    .ifPresent(sheet -> designs.add(new DatedSheet(line.at(), sheet))));
+    return designs;
+  }
+
+  /** Where files of a teacher's own may lie, the first winning: the instrument, its workspace. */
+  public static List<Path> ownFolders(Path instrument) {
+    return ChecklistFiles.ownFolders(instrument);
+  }
+
+  /** What verdicts and gates depend on, at a time. */
+  public Situation situation(OffsetDateTime now) {
+    return new Situation(state, designs, now, meters);
+  }
+
+  /** Where every step stands at a time. */
+  public Progress progress(OffsetDateTime now) {
+    return Progress.of(checklist, situation(now));
+  }
+}

@@ -1,0 +1,90 @@
+package faintwind.job.record;
+
+import faintwind.files.AtomicFile;
+import faintwind.files.Sha256;
+import faintwind.files.run.RunsTable;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event;
+import faintwind.record.JournalEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Keeps a runs table with every recording it names in the instrument's folder, and notes it in the
+ * journal. A table that lies in the folder already is only noted.
+ */
+public final class KeepRuns {
+  private KeepRuns() {}
+
+  /**
+   * Copies and notes.
+   *
+   * @param folder the instrument's folder
+   * @param table the runs table
+   * @param enter writes the entry
+   * @return the entry; refused where the table is, or where a recording lies outside the table's
+   *     folder, so that its name would not hold in the copy
+   * @throws IOException where the disk or a permission fails; then nothing is noted
+   */
+  public static Checked<JournalEntry> keep(Path folder, Path table, Enter enter)
+      throws IOException {
+    Checked<RunsTable> read = RunsTable.read(table);
+    if (!(read instanceof Checked.Ok<RunsTable> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Path root = folder.toAbsolutePath().normalize();
+    Path source = table.toAbsolutePath().normalize();
+    if (source.startsWith(root)) {
+      return note(root, source, enter);
+    }
+    List<Problem> outside = outside(ok.value().files(), table);
+    if (!outside.isEmpty()) {
+      return Checked.refused(outside);
+    }
+    return note(root, copy(root, source, ok.value().files()), enter);
+  }
+
+  private static List<Problem> outside(Map<String, Path> files, Path table) {
+    List<Problem> problems = new ArrayList<>();
+    for (String name : files.keySet()) {
+      if (Path.of(name).isAbsolute() || Path.of(name).normalize().startsWith("..")) {
+        problems.add(Problem.error("runs.file-outside", Where.file(table.toString()), name));
+      }
+    }
+    return problems;
+  }
+
+  private static Path copy(Path root, Path table, Map<String, Path> files) throws IOException {
+    Path target = freeFolder(root.resolve("runs"));
+    for (Map.Entry<String, Path> file : files.entrySet()) {
+      Path copy = target.resolve(file.getKey());
+      Path parent = copy.getParent();
+      if (parent != null) {
+        Files.createDirectories(parent);
+      }
+      AtomicFile.write(copy, Files.readAllBytes(file.getValue()));
+    }
+    return target.resolve(table.getFileName().toString());
+  }
+
+  private static Path freeFolder(Path runs) {
+    int number = 1;
+    while (Files.exists(runs.resolve("set-" + number))) {
+      number++;
+    }
+    return runs.resolve("set-" + number);
+  }
+
+  private static Checked<JournalEntry> note(Path root, Path table, Enter enter) throws IOException {
+    String name = root.relativize(table).toString().replace('\\', '/');
+    return enter.plain(
+        Optional.empty(), new Event.FileAdded(Event.FileKind.RUNS_TABLE, name, Sha256.of(table)));
+  }
+}

@@ -1,0 +1,100 @@
+package faintwind.job.record;
+
+import faintwind.guide.Agenda;
+import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Situation;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.StepClock;
+import faintwind.job.design.KeptDesigns;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** What can be done now on an instrument, what waits for which clock, and what waits for what. */
+public final class OrderText {
+  private static final DateTimeFormatter MINUTE =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+
+  private final Clock clock;
+  private final Messages messages;
+
+  public OrderText(Clock clock, Messages messages) {
+    this.clock = clock;
+    this.messages = messages;
+  }
+
+  /**
+   * One line a step, under three heads.
+   *
+   * @return refused where the folder has no journal or its checklist cannot be read
+   * @throws IOException where something that is there cannot be read
+   */
+  public Checked<List<String>> lines(Path folder) throws IOException {
+    KeptDesigns designs = KeptDesigns.withShippedParts();
+    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    InstrumentView view = ok.value();
+    if (view.state().lines().isEmpty()) {
+      return Checked.refused(view.problems());
+    }
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    Agenda agenda = Agenda.of(view.checklist(), view.progress(now));
+    return Checked.ok(lines(agenda, view.situation(now)), view.problems());
+  }
+
+  private List<String> lines(Agenda agenda, Situation situation) {
+    List<String> lines = new ArrayList<>();
+    head(lines, "order.now", agenda.now().isEmpty());
+    for (StepProgress step : agenda.now()) {
+      lines.add(messages.text("order.step", step.step().title(), step.step().id()));
+    }
+    head(lines, "order.waiting", agenda.waiting().isEmpty());
+    for (StepProgress step : agenda.waiting()) {
+      lines.add(waiting(step, situation));
+    }
+    head(lines, "order.later", agenda.later().isEmpty());
+    for (Agenda.Later later : agenda.later()) {
+      lines.add(later(later));
+    }
+    return lines;
+  }
+
+  private void head(List<String> lines, String key, boolean empty) {
+    lines.add(messages.text(key));
+    if (empty) {
+      lines.add(messages.text("order.nothing"));
+    }
+  }
+
+  private String waiting(StepProgress step, Situation situation) {
+    String what =
+        step.step()
+            .asks()
+            .clock()
+            .map(Step.ClockSpec::label)
+            .map(label -> situation.fill(label, messages))
+            .orElse("");
+    String end = step.clock().map(StepClock::end).map(MINUTE::format).orElse("");
+    return messages.text("order.clock", step.step().title(), step.step().id(), what, end);
+  }
+
+  private String later(Agenda.Later later) {
+    String title = later.step().step().title();
+    String id = later.step().step().id();
+    if (later.until().contains(later.step())) {
+      return messages.text("order.stops", title, id);
+    }
+    String until = later.until().stream().map(s -> s.step().id()).collect(Collectors.joining(", "));
+    return messages.text("order.until", title, id, until);
+  }
+}

@@ -1,0 +1,129 @@
+package faintwind.job.record;
+
+import faintwind.files.AtomicFile;
+import faintwind.job.design.KeptDesigns;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.report.page.Pdf;
+import faintwind.report.sheet.StepSheetContent;
+import faintwind.report.sheet.StepSheets;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Puts steps of an instrument on paper, as HTML or as PDF by the target's ending. */
+public final class PrintSteps {
+  private final Clock clock;
+  private final Messages messages;
+
+  public PrintSteps(Clock clock, Messages messages) {
+    this.clock = clock;
+    this.messages = messages;
+  }
+
+  /** What is printed. */
+  public enum Extent {
+    STEP,
+    STAGE,
+    ALL
+  }
+
+  /**
+   * What is printed, by id.
+   *
+   * @param extent a step, a stage or everything
+   * @param id of the step or stage; empty for everything
+   */
+  public record Wanted(Extent extent, String id) {
+    /** Every stage. */
+    public static final Wanted ALL = new Wanted(Extent.ALL, "");
+  }
+
+  /**
+   * Writes a page into the instrument's own folder, {@code reports/steps/ID.pdf}; an earlier one is
+   * replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> keep(InstrumentView view, Wanted wanted) throws IOException {
+    String name = wanted.extent() == Extent.ALL ? "all" : wanted.id();
+    Path target = view.path().resolve("reports/steps/" + name + ".pdf");
+    Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
+    if (!(parts instanceof Checked.Ok<List<StepSheetContent.Part>> ok)) {
+      return Checked.refused(parts.problems());
+    }
+    Files.createDirectories(view.path().resolve("reports/steps"));
+    return write(view, ok.value(), target);
+  }
+
+  /**
+   * Writes a page, whole or not at all.
+   *
+   * @param folder of the instrument
+   * @param target {@code .pdf} gives PDF, anything else HTML
+   * @return refused where there is no such step or stage, or the checklist cannot be read
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> write(Path folder, Wanted wanted, Path target) throws IOException {
+    KeptDesigns designs = KeptDesigns.withShippedParts();
+    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    InstrumentView view = ok.value();
+    if (view.state().lines().isEmpty()) {
+      return Checked.refused(view.problems());
+    }
+    Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
+    return parts instanceof Checked.Ok<List<StepSheetContent.Part>> found
+        ? write(view, found.value(), target)
+        : Checked.refused(parts.problems());
+  }
+
+  private Checked<Path> write(InstrumentView view, List<StepSheetContent.Part> parts, Path target)
+      throws IOException {
+    String html = new StepSheets(messages).html(content(view, parts));
+    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
+    if (pdf) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      Pdf.write(html, bytes);
+      AtomicFile.write(target, bytes.toByteArray());
+    } else {
+      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
+    }
+    return Checked.ok(target, view.problems());
+  }
+
+  private StepSheetContent content(InstrumentView view, List<StepSheetContent.Part> parts) {
+    String name = view.state().name().orElseGet(() -> String.valueOf(view.path().getFileName()));
+    return new StepSheetContent(
+        name, view.checklist(), view.situation(OffsetDateTime.now(clock)), parts);
+  }
+
+  private static Checked<List<StepSheetContent.Part>> parts(InstrumentView view, Wanted wanted) {
+    Optional<List<StepSheetContent.Part>> found =
+        switch (wanted.extent()) {
+          case STEP -> StepSheetContent.ofStep(view.checklist(), wanted.id());
+          case STAGE -> StepSheetContent.ofStage(view.checklist(), wanted.id());
+          case ALL -> Optional.of(StepSheetContent.ofAll(view.checklist()));
+        };
+    if (found.isPresent()) {
+      return Checked.ok(found.get());
+    }
+    String known =
+        wanted.extent() == Extent.STAGE
+            ? String.join(", ", view.checklist().stages().stream().map(s -> s.id()).toList())
+            : String.join(", ", view.checklist().steps().stream().map(s -> s.id()).toList());
+    String id = wanted.extent() == Extent.STAGE ? "print.unknown-stage" : "print.unknown-step";
+    return Checked.refused(Problem.error(id, Where.NOWHERE, wanted.id(), known));
+  }
+}

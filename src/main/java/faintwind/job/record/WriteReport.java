@@ -1,0 +1,174 @@
+package faintwind.job.record;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.fit.judging.FitLook;
+import faintwind.files.AtomicFile;
+import faintwind.files.Sha256;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.JobWatch;
+import faintwind.job.SoftwareVersion;
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.formula.FormulaRuns;
+import faintwind.job.formula.KeepFormula;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event.CalibrationMade;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.report.log.BuildLog;
+import faintwind.report.log.BuildLogContent;
+import faintwind.report.page.Pdf;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Writes the build log of an instrument folder, as HTML or as PDF by the target's ending. */
+public final class WriteReport {
+  /** Where an instrument's folder keeps its build log, relative to the folder. */
+  public static final String KEPT_AS = "reports/build-log.html";
+
+  private static final long WHOLE_PHOTO_BYTES = 1L << 20;
+
+  private final Clock clock;
+  private final Messages messages;
+
+  public WriteReport(Clock clock, Messages messages) {
+    this.clock = clock;
+    this.messages = messages;
+  }
+
+  /**
+   * Writes the log to its place in the instrument's own folder, {@link #KEPT_AS}; an earlier one is
+   * replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> keep(Path folder) throws IOException {
+    Files.createDirectories(folder.resolve("reports"));
+    return write(folder, folder.resolve(KEPT_AS));
+  }
+
+  /**
+   * Writes the log, whole or not at all. A folder with problems is reported with them.
+   *
+   * @param folder of the instrument
+   * @param target the log; {@code .pdf} gives PDF, anything else HTML
+   * @return the folder's problems as notes; refused where there is no journal, or the checklist or
+   *     the calibration in force cannot be read
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> write(Path folder, Path target) throws IOException {
+    Checked<BuildLogContent> content = content(folder);
+    if (!(content instanceof Checked.Ok<BuildLogContent> ok)) {
+      return Checked.refused(content.problems());
+    }
+    String html = new BuildLog(messages).html(ok.value());
+    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
+    if (pdf) {
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      Pdf.write(html, bytes);
+      AtomicFile.write(target, bytes.toByteArray());
+    } else {
+      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
+    }
+    return Checked.ok(target, ok.notes());
+  }
+
+  private Checked<BuildLogContent> content(Path folder) throws IOException {
+    if (!Files.exists(folder)) {
+      Where where = Where.file(folder.toString());
+      return Checked.refused(Problem.error("world.missing", where, folder.toString()));
+    }
+    KeptDesigns designs = KeptDesigns.withShippedParts();
+    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    InstrumentView view = ok.value();
+    if (view.state().lines().isEmpty()) {
+      return Checked.refused(view.problems());
+    }
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    Checked<Optional<BuildLogContent.Formula>> formula = formula(view, now);
+    if (!formula.isOk()) {
+      return Checked.refused(formula.problems());
+    }
+    List<String> notes = new ArrayList<>();
+    view.problems().forEach(problem -> notes.add(messages.line(problem)));
+    Map<String, String> photos = photos(view);
+    List<Problem> all = new ArrayList<>(view.problems());
+    return formula
+        .map(
+            f ->
+                new BuildLogContent(
+                    view.checklist(),
+                    view.situation(now),
+                    f,
+                    photos,
+                    notes,
+                    SoftwareVersion.text()))
+        .then(content -> Checked.ok(content, all));
+  }
+
+  private static Checked<Optional<BuildLogContent.Formula>> formula(
+      InstrumentView view, OffsetDateTime now) throws IOException {
+    InstrumentState state = view.state();
+    Optional<String> file =
+        state
+            .calibrationInForce(now)
+            .or(() -> state.last(CalibrationMade.class).map(line -> line.event().file()));
+    if (file.isEmpty()) {
+      return Checked.ok(Optional.empty());
+    }
+    Checked<Calibration> read = CalibrationFile.read(view.path().resolve(file.get()), file.get());
+    if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      return Checked.refused(read.problems());
+    }
+    List<Path> tables = FormulaRuns.tables(state, view.path());
+    Checked<FitLook> look = KeepFormula.lookAgain(ok.value(), tables, JobWatch.NOBODY);
+    return Checked.ok(
+        Optional.of(new BuildLogContent.Formula(file.get(), ok.value(), look)), ok.notes());
+  }
+
+  private static Map<String, String> photos(InstrumentView view) throws IOException {
+    Map<String, String> photos = new HashMap<>();
+    for (Standing<PhotoAdded> line : view.state().standing(PhotoAdded.class)) {
+      String name = line.event().file();
+      Path file = view.path().resolve(name).normalize();
+      boolean inside = file.startsWith(view.path().normalize());
+      if (inside && Files.isRegularFile(file)) {
+        pictureData(file, line.event().sha256()).ifPresent(data -> photos.put(name, data));
+      }
+    }
+    return photos;
+  }
+
+  /** A small photo as it is, a larger one made small; one that was changed since is left out. */
+  private static Optional<String> pictureData(Path file, String sha256) throws IOException {
+    String type = String.valueOf(file.getFileName()).endsWith(".png") ? "image/png" : "image/jpeg";
+    if (Files.size(file) <= WHOLE_PHOTO_BYTES) {
+      return Optional.of(data(type, Files.readAllBytes(file)));
+    }
+    return Sha256.of(file).equals(sha256)
+        ? SmallPhoto.jpeg(file).map(bytes -> data("image/jpeg", bytes))
+        : Optional.empty();
+  }
+
+  private static String data(String type, byte[] bytes) {
+    return "data:" + type + ";base64," + Base64.getEncoder().encodeToString(bytes);
+  }
+}

@@ -1,0 +1,115 @@
+package faintwind.job.turntable;
+
+import faintwind.calibration.Provenance;
+import faintwind.calibration.beat.SpinTurns;
+import faintwind.calibration.plan.PlannedSpin;
+import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Direction;
+import faintwind.files.AtomicFile;
+import faintwind.guide.turntable.DoneStep;
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * The runs table of a live session: heater off, warm-up, each spin with the rest after it, still
+ * air at the end; all windows of one recording.
+ */
+public final class SessionTable {
+  private static final String HEAD =
+      "run,file,from_s,to_s,kind,radius_mm,u_radius_mm,turns,turns_time_s,u_turns_time_s,"
+          + "spin_start_s,spin_stop_s,direction,note\n";
+
+  private final String file;
+  private final Provenance provenance;
+  private final StringBuilder text = new StringBuilder(HEAD);
+
+  private SessionTable(String file, Provenance provenance) {
+    this.file = file;
+    this.provenance = provenance;
+  }
+
+  /** Writes the table, whole or not at all; an earlier one of this session is replaced. */
+  public static void write(
+      Path table, String file, Provenance provenance, List<DoneStep> steps, List<SpinDone> spins)
+      throws IOException {
+    SessionTable made = new SessionTable(file, provenance);
+    made.rows(steps, spins);
+    AtomicFile.write(table, made.text.toString().getBytes(StandardCharsets.UTF_8));
+  }
+
+  private void rows(List<DoneStep> steps, List<SpinDone> spins) {
+    int still = 0;
+    for (int i = 0; i < steps.size(); i++) {
+      DoneStep step = steps.get(i);
+      switch (step.step().kind()) {
+        case ZERO -> plain("zero", step);
+        case WARM_UP, STILL -> {
+          still++;
+          plain(still == 1 ? "still" : "still" + still, step);
+        }
+        case SPIN -> spin(step, restEnd_s(steps, i), spins);
+        case REST, MOVE -> {} // belongs to the spin before it
+      }
+    }
+  }
+
+  /** The rest belongs to its spin; hands that move the balls do not. */
+  private static double restEnd_s(List<DoneStep> steps, int spin) {
+    boolean rested =
+        spin + 1 < steps.size() && steps.get(spin + 1).step().kind() == PlannedStep.Kind.REST;
+    return steps.get(rested ? spin + 1 : spin).to_s();
+  }
+
+  private void plain(String name, DoneStep step) {
+    String kind = step.step().kind() == PlannedStep.Kind.ZERO ? "zero" : "still";
+    begin(name, step.from_s(), step.to_s(), kind);
+    text.append(",,,,,,,,");
+    end("");
+  }
+
+  private void spin(DoneStep step, double to_s, List<SpinDone> spins) {
+    PlannedSpin planned = step.step().spin().orElseThrow();
+    SpinDone done = spins.stream().filter(s -> s.step().equals(step)).findFirst().orElseThrow();
+    SpinTurns turns = done.turns();
+    begin("spin" + planned.number(), step.from_s(), to_s, "spin");
+    add(OptionalDouble.of(planned.radius_m().value() * 1000));
+    add(scaled(planned.radius_m().u()));
+    add(OptionalDouble.of(turns.turns()));
+    add(OptionalDouble.of(turns.time_s().value()));
+    add(turns.time_s().u());
+    add(OptionalDouble.of(step.from_s()));
+    add(OptionalDouble.of(step.to_s()));
+    text.append(planned.direction() == Direction.CW ? "cw" : "ccw").append(',');
+    end(turns.how() == SpinTurns.How.BY_BEAT ? "not counted: the beat is taken for the pace" : "");
+  }
+
+  private void begin(String name, double from_s, double to_s, String kind) {
+    text.append(name).append(',').append(file).append(',');
+    add(OptionalDouble.of(from_s));
+    add(OptionalDouble.of(to_s));
+    text.append(kind).append(',');
+  }
+
+  private void end(String note) {
+    String made = provenance == Provenance.REHEARSAL ? "rehearsal" : "";
+    String between = made.isEmpty() || note.isEmpty() ? "" : "; ";
+    text.append(made).append(between).append(note).append('\n');
+  }
+
+  private static OptionalDouble scaled(OptionalDouble u_m) {
+    return u_m.isPresent() ? OptionalDouble.of(u_m.getAsDouble() * 1000) : u_m;
+  }
+
+  private void add(OptionalDouble value) {
+    value.ifPresent(
+        v ->
+            text.append(
+                new BigDecimal(v).round(new MathContext(9)).stripTrailingZeros().toPlainString()));
+    text.append(',');
+  }
+}

@@ -1,0 +1,101 @@
+package faintwind.physics.advice;
+
+import faintwind.physics.advice.PartNeed.Kind;
+import faintwind.physics.design.BallDesign;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.Figures;
+import faintwind.physics.design.HeaterDesign;
+import faintwind.physics.design.SenseDesign;
+import faintwind.physics.design.SupplyDesign;
+import faintwind.physics.part.Coat;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Everything that has to be bought for a design. Spares are common practice, no source: one in four
+ * of what is easily spoilt (balls, resistors), at least one; a quarter more wire; a second drill;
+ * one more of what is used up. Plating is counted by the ball, with the spare one.
+ */
+public final class PartsNeeded {
+  private static final double SPARE_SHARE = 0.25;
+
+  /** One tin of varnish and one pack of epoxy are enough for so many instruments. */
+  private static final int INSTRUMENTS_A_PACK = 10;
+
+  private PartsNeeded() {}
+
+  /**
+   * The parts, in the order of {@link Kind}.
+   *
+   * @param instruments how many are to be built, 1 or more
+   */
+  public static List<PartNeed> of(Design design, int instruments) {
+    if (instruments < 1) {
+      throw new IllegalArgumentException("instruments = " + instruments + ", at least 1");
+    }
+    List<PartNeed> all = new ArrayList<>();
+    all.addAll(balls(design.ball(), instruments));
+    HeaterDesign heater = design.heater();
+    all.add(pieces(Kind.RESISTOR, "resistor-" + heater.style().label().id(), instruments));
+    double lead_m = 2 * heater.leadLength_m() * instruments;
+    all.add(metres(Kind.LEAD, "lead-" + heater.leads().label().id(), lead_m));
+    SenseDesign sense = design.sense();
+    String wire = "thermocouple-" + sense.type().label().id() + "-" + sense.gauge().awg() + "awg";
+    all.add(metres(Kind.THERMOCOUPLE, wire, sense.loopLength_m() * instruments));
+    double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
+    all.add(new PartNeed(Kind.VARNISH, "varnish", packs, 0));
+    all.add(new PartNeed(Kind.EPOXY, "epoxy", packs, 0));
+    all.addAll(supply(design.supply(), instruments));
+    all.add(new PartNeed(Kind.LOGGER, "logger-" + sense.logger().label().id(), instruments, 0));
+    return List.copyOf(all);
+  }
+
+  private static List<PartNeed> balls(BallDesign ball, int instruments) {
+    List<PartNeed> all = new ArrayList<>();
+    String size = mm(ball.diameter_m().nominal());
+    String blank = "ball-" + ball.metal().label().id() + "-" + size;
+    PartNeed balls = pieces(Kind.BALL, blank, 2 * instruments);
+    all.add(balls);
+    String coat = ball.coat().label().id();
+    if (ball.coat().kind() == Coat.Kind.PLATED) {
+      all.add(new PartNeed(Kind.PLATING, "plating-" + coat, balls.needed(), balls.spare()));
+    } else if (ball.coat().kind() != Coat.Kind.BARE) {
+      double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
+      all.add(new PartNeed(Kind.PAINT, "surface-" + coat, packs, 0));
+    }
+    all.add(new PartNeed(Kind.DRILL, "drill-" + mm(ball.bore().diameter_m()), 1, 1));
+    return all;
+  }
+
+  private static List<PartNeed> supply(SupplyDesign supply, int instruments) {
+    List<PartNeed> all = new ArrayList<>();
+    String kind = supply.regulator().kind().name().toLowerCase(Locale.ROOT);
+    all.add(new PartNeed(Kind.SUPPLY, "supply-" + kind, instruments, 0));
+    supply
+        .battery()
+        .ifPresent(b -> all.add(pieces(Kind.BATTERY, "battery-" + b.label().id(), instruments)));
+    supply
+        .cable()
+        .ifPresent(
+            c ->
+                all.add(
+                    metres(
+                        Kind.CABLE,
+                        "cable-" + c.conductor().label().id(),
+                        c.length_m() * instruments)));
+    return all;
+  }
+
+  private static PartNeed pieces(Kind kind, String key, double needed) {
+    return new PartNeed(kind, key, needed, Math.ceil(SPARE_SHARE * needed));
+  }
+
+  private static PartNeed metres(Kind kind, String key, double needed) {
+    return new PartNeed(kind, key, needed, SPARE_SHARE * needed);
+  }
+
+  private static String mm(double length_m) {
+    return Figures.of(1e3 * length_m) + "mm";
+  }
+}

@@ -1,0 +1,170 @@
+package faintwind.physics.advice;
+
+import faintwind.physics.Interval;
+import faintwind.physics.design.BallDesign;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.Figures;
+import faintwind.physics.design.HeaterDesign;
+import faintwind.physics.design.SenseDesign;
+import faintwind.physics.part.Catalogue;
+import faintwind.physics.part.ESeries;
+import faintwind.physics.part.ThermocoupleType;
+import faintwind.physics.part.Wire;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.Quantity;
+import faintwind.physics.sheet.QuantityId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A part replaced by the nearest one that is easier to get, with what it changes.
+ *
+ * @param id what is replaced; words under {@code substitution.}
+ * @param by what replaces it, as it is called
+ * @param design the design with the other part
+ * @param consequences what changes by more than a hundredth
+ */
+public record Substitution(String id, String by, Design design, List<Consequence> consequences) {
+  private static final List<QuantityId> TOLD =
+      List.of(
+          QuantityId.HEATER_POWER,
+          QuantityId.STILL_DELTA,
+          QuantityId.DELTA_AT_1,
+          QuantityId.TIME_CONSTANT_AT_3,
+          QuantityId.SENSITIVITY,
+          QuantityId.SIGNAL_STILL,
+          QuantityId.SMALLEST_SPEED,
+          QuantityId.RESOLUTION_AT_1,
+          QuantityId.LEAD_LOSS_SHARE,
+          QuantityId.HEATED_BALL_TEMPERATURE,
+          QuantityId.BORE_CLEARANCE,
+          QuantityId.HEATED_BALL_MASS);
+  private static final double WORTH_TELLING = 0.01;
+
+  public Substitution {
+    consequences = List.copyOf(consequences);
+  }
+
+  /**
+   * One quantity before and after.
+   *
+   * @param before with the part of the design
+   * @param after with the other part; its verdict may be another
+   */
+  public record Consequence(Quantity before, Quantity after) {
+    /** Change of the nominal as a share of it. */
+    public double share() {
+      return after.value().nominal() / before.value().nominal() - 1;
+    }
+  }
+
+  /**
+   * Usual substitutions for a design: the ball in the other measure, the next resistor up, another
+   * thermocouple type, leads one step thicker.
+   */
+  public static List<Substitution> of(Design design, Catalogue catalogue) {
+    DesignSheet before = DesignSheet.of(design);
+    List<Substitution> all = new ArrayList<>();
+    double d = design.ball().diameter_m().nominal();
+    double metric = Math.floor(1e3 * d) * 1e-3;
+    double other =
+        Math.abs(d - metric) > 1e-6 ? metric : Math.round(d / 0.0254 * 16) / 16.0 * 0.0254;
+    all.add(
+        substitution("ball", Figures.of(1e3 * other) + " mm", before, withDiameter(design, other)));
+    double ohm = design.heater().resistance_ohm().nominal();
+    double next = ESeries.E12.atLeast_ohm(1.02 * ohm);
+    all.add(
+        substitution("resistor", Figures.of(next) + " Ω", before, withResistance(design, next)));
+    String letter = design.sense().type().function().letter().equals("T") ? "K" : "T";
+    withType(design, catalogue, letter)
+        .ifPresent(x -> all.add(substitution("thermocouple", letter, before, x)));
+    thicker(design, catalogue)
+        .ifPresent(
+            w -> all.add(substitution("leads", w.label().name(), before, withLeads(design, w))));
+    return all;
+  }
+
+  /** What changes between two designs. */
+  public static List<Consequence> consequences(DesignSheet before, DesignSheet after) {
+    List<Consequence> all = new ArrayList<>();
+    for (QuantityId id : TOLD) {
+      Optional<Quantity> a = before.quantity(id);
+      Optional<Quantity> b = after.quantity(id);
+      if (a.isPresent() && b.isPresent()) {
+        Consequence c = new Consequence(a.get(), b.get());
+        boolean judgedOtherwise = a.get().verdict() != b.get().verdict();
+        if (judgedOtherwise || Math.abs(c.share()) > WORTH_TELLING) {
+          all.add(c);
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Substitution substitution(
+      String id, String by, DesignSheet before, Design changed) {
+    return new Substitution(id, by, changed, consequences(before, DesignSheet.of(changed)));
+  }
+
+  private static Design withDiameter(Design x, double d) {
+    BallDesign b = x.ball();
+    double half = b.diameter_m().half();
+    BallDesign ball =
+        new BallDesign(
+            b.metal(), b.coat(), new Interval(d - half, d, d + half), b.bore(), b.plating());
+    return new Design(x.name(), ball, x.heater(), x.supply(), x.sense(), x.air(), x.use());
+  }
+
+  private static Design withResistance(Design x, double ohm) {
+    HeaterDesign h = x.heater();
+    double share = h.resistance_ohm().half() / h.resistance_ohm().nominal();
+    return withHeater(
+        x,
+        new HeaterDesign(
+            h.series(),
+            Interval.share(ohm, share),
+            h.style(),
+            h.leads(),
+            h.leadLength_m(),
+            h.coat_m()));
+  }
+
+  private static Design withLeads(Design x, Wire wire) {
+    HeaterDesign h = x.heater();
+    return withHeater(
+        x,
+        new HeaterDesign(
+            h.series(), h.resistance_ohm(), h.style(), wire, h.leadLength_m(), h.coat_m()));
+  }
+
+  private static Design withHeater(Design x, HeaterDesign heater) {
+    return new Design(x.name(), x.ball(), heater, x.supply(), x.sense(), x.air(), x.use());
+  }
+
+  private static Optional<Design> withType(Design x, Catalogue catalogue, String letter) {
+    SenseDesign s = x.sense();
+    Optional<ThermocoupleType> type = catalogue.thermocouple(letter);
+    return type.flatMap(t -> t.gauge(s.gauge().awg()))
+        .map(
+            gauge ->
+                new SenseDesign(
+                    type.orElseThrow(),
+                    gauge,
+                    s.freeLength_m(),
+                    s.loopLength_m(),
+                    s.logger(),
+                    s.gain(),
+                    s.averaging_s()))
+        .map(
+            sense ->
+                new Design(x.name(), x.ball(), x.heater(), x.supply(), sense, x.air(), x.use()));
+  }
+
+  private static Optional<Wire> thicker(Design design, Catalogue catalogue) {
+    double core = design.heater().leads().core_m();
+    return catalogue.wires().stream()
+        .filter(w -> w.conductivity_W_mK() > 100 && w.core_m() > 1.4 * core)
+        .min(java.util.Comparator.comparingDouble(Wire::core_m));
+  }
+}

@@ -1,0 +1,59 @@
+package faintwind.physics.sheet;
+
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.Interval;
+import faintwind.physics.Ranged;
+import faintwind.physics.design.Figures;
+import java.util.List;
+import java.util.Optional;
+
+/** Quantities with a verdict that has a reason. */
+final class Judged {
+  private Judged() {}
+
+  /** Usable, with a reason to look at it. */
+  static Quantity improve(QuantityId id, Interval value, String reason, String... details) {
+    Problem problem = Problem.warning(reason, place(id), details[0], rest(details));
+    return new Quantity(id, value, Verdict.IMPROVE, Optional.of(problem));
+  }
+
+  /** Not usable, with the reason. */
+  static Quantity stop(QuantityId id, Interval value, String reason, String... details) {
+    Problem problem = Problem.error(reason, place(id), details[0], rest(details));
+    return new Quantity(id, value, Verdict.STOP, Optional.of(problem));
+  }
+
+  /** A plain number that rests on a correlation used outside its range says so. */
+  static Quantity ranged(QuantityId id, Interval value, List<Ranged.RangeLeft> left) {
+    return within(Quantity.plain(id, value), left);
+  }
+
+  /** A quantity that needs no other reason says which published range it leaves. */
+  static Quantity within(Quantity quantity, List<Ranged.RangeLeft> left) {
+    if (quantity.reason().isPresent()) {
+      return quantity;
+    }
+    Optional<Problem> reason =
+        left.stream()
+            .findFirst()
+            .map(
+                r ->
+                    Problem.warning(
+                        r.correlation(),
+                        place(quantity.id()),
+                        r.quantity(),
+                        Figures.of(r.found()),
+                        Figures.of(r.low()),
+                        Figures.of(r.high())));
+    return new Quantity(quantity.id(), quantity.value(), quantity.verdict(), reason);
+  }
+
+  private static Where place(QuantityId id) {
+    return Where.NOWHERE.atColumn(id.id());
+  }
+
+  private static String[] rest(String[] details) {
+    return java.util.Arrays.copyOfRange(details, 1, details.length);
+  }
+}

@@ -1,0 +1,86 @@
+package faintwind.physics.sheet;
+
+import faintwind.physics.Interval;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.Figures;
+import faintwind.physics.design.Use;
+import faintwind.physics.part.Metal;
+import faintwind.physics.plating.Deposit;
+import faintwind.physics.plating.Hydrogen;
+import faintwind.physics.plating.PlatingPlan;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Plating of one ball; absent where the balls are not plated. */
+final class PlatingSheet {
+  private PlatingSheet() {}
+
+  static List<Quantity> of(Design design) {
+    return design.ball().plating().map(plan -> of(design, plan)).orElse(List.of());
+  }
+
+  private static List<Quantity> of(Design design, PlatingPlan plan) {
+    double d = design.ball().diameter_m().nominal();
+    double area = Math.PI * d * d;
+    List<Quantity> all = new ArrayList<>();
+    double charge = 0;
+    if (plan.nickel().thickness_m() > 0) {
+      double current = plan.nickel().current_A_m2() * area;
+      double q = Deposit.NICKEL.charge_C(plan.nickel().thickness_m(), 1, area);
+      all.add(plain(QuantityId.PLATING_NICKEL_CURRENT, current * 1e3));
+      all.add(nickelTime(design, plan, q / current / 60));
+      charge += q;
+    }
+    if (plan.gold().thickness_m() > 0) {
+      double current = plan.gold().current_A_m2() * area;
+      double q = Deposit.GOLD.charge_C(plan.gold().thickness_m(), 1, area);
+      all.add(plain(QuantityId.PLATING_GOLD_CURRENT, current * 1e3));
+      all.add(plain(QuantityId.PLATING_GOLD_TIME, q / current));
+      charge += q;
+    }
+    all.add(plain(QuantityId.PLATING_CHARGE, charge));
+    all.addAll(hydrogen(design, plan, charge));
+    return all;
+  }
+
+  private static Quantity nickelTime(Design design, PlatingPlan plan, double minutes) {
+    Interval time = Interval.exact(minutes);
+    if (design.ball().metal().firstBath() == Metal.FirstBath.ZINCATE) {
+      return Judged.improve(
+          QuantityId.PLATING_NICKEL_TIME,
+          time,
+          "design.zincate",
+          design.ball().metal().label().name());
+    }
+    if (design.use().place() == Use.Place.INDOORS && plan.by() == PlatingPlan.By.HOME) {
+      return Judged.improve(
+          QuantityId.PLATING_NICKEL_TIME,
+          time,
+          "design.plating-not-needed",
+          design.ball().coat().label().name());
+    }
+    return Quantity.plain(QuantityId.PLATING_NICKEL_TIME, time);
+  }
+
+  /** Worst case: all the charge of both balls gives hydrogen. */
+  private static List<Quantity> hydrogen(Design design, PlatingPlan plan, double charge) {
+    double volume =
+        Hydrogen.volume_m3(2 * charge, 0, design.air().temperature_K(), design.air().pressure_Pa());
+    double ofLimit_pct = 100 * volume / plan.room_m3() / Hydrogen.FLAMMABLE_SHARE;
+    Interval share = Interval.exact(ofLimit_pct);
+    Quantity judged =
+        ofLimit_pct <= 100 * Hydrogen.ALARM_OF_LIMIT
+            ? Quantity.good(QuantityId.PLATING_HYDROGEN_ROOM, share)
+            : Judged.stop(
+                QuantityId.PLATING_HYDROGEN_ROOM,
+                share,
+                "design.hydrogen",
+                Figures.of(ofLimit_pct),
+                Figures.of(plan.room_m3()));
+    return List.of(plain(QuantityId.PLATING_HYDROGEN, volume * 1e6), judged);
+  }
+
+  private static Quantity plain(QuantityId id, double value) {
+    return Quantity.plain(id, Interval.exact(value));
+  }
+}

@@ -1,0 +1,95 @@
+package faintwind.report.calibration;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Evidence;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.RunOutcome;
+import faintwind.calibration.fit.judging.FitLook;
+import faintwind.message.Checked;
+import faintwind.report.figure.CalibrationPlots;
+import faintwind.report.figure.CalibrationPlots.RunError;
+import faintwind.report.figure.StraightLinePlots;
+import faintwind.report.page.Chapter;
+import faintwind.report.page.LogWords;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The fit of a calibration: equation, numbers, what is left over in each run. */
+final class CalibrationFit {
+  private final Chapter to;
+
+  CalibrationFit(Chapter to) {
+    this.to = to;
+  }
+
+  void write(Calibration c, Checked<FitLook> look) {
+    Evidence.ResidualStatistics r = c.evidence().residuals();
+    to.say("calibration-page.fit.text", String.valueOf(r.rows()));
+    to.html().element("p", to.words().text(c.formula().equation()));
+    parameters(c);
+    CalibrationPlots plots = new CalibrationPlots(to.words().messages());
+    to.plot(plots.loss(c, look.fold((value, notes) -> value.runs(), problems -> List.of())));
+    to.say("calibration-page.residuals.text");
+    runs(c);
+    List<RunError> straight =
+        look.fold(
+            (value, notes) -> StraightLinePlots.errors(value.straightLine()),
+            problems -> List.of());
+    to.plot(plots.errors(c, straight));
+    to.say(
+        "calibration-page.residuals",
+        LogWords.figures(r.rms(), 2),
+        c.signal().unit().symbol(),
+        LogWords.figures(r.noise(), 2),
+        LogWords.figures(r.slow(), 2),
+        LogWords.figures(r.correlationTime_s(), 2),
+        LogWords.figures(r.effectiveReadings(), 3),
+        LogWords.figures(100 * c.performance().runScatter(), 2));
+  }
+
+  private void parameters(Calibration c) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Parameter p : c.formula().parameters()) {
+      rows.add(
+          List.of(p.name(), LogWords.figures(p.value(), 6), LogWords.figures(p.u(), 2), p.unit()));
+    }
+    to.table(
+        List.of(
+            "calibration-page.parameter",
+            "calibration-page.value",
+            "calibration-page.u",
+            "calibration-page.unit"),
+        rows);
+  }
+
+  private void runs(Calibration c) {
+    List<List<String>> rows = new ArrayList<>();
+    for (RunOutcome run : c.evidence().runs()) {
+      boolean moved = run.speed_m_s().isPresent();
+      String residual =
+          moved
+              ? LogWords.figures(100 * run.residual(), 2) + " %"
+              : LogWords.figures(run.residual(), 2) + " " + c.signal().unit().symbol();
+      String why = run.why().isEmpty() ? "" : ", " + to.words().text(run.why());
+      String used =
+          to.words().text(run.used() ? "calibration-page.yes" : "calibration-page.no") + why;
+      rows.add(
+          List.of(
+              run.run(),
+              moved ? LogWords.figures(run.speed_m_s().getAsDouble(), 4) : "",
+              run.u_speed_m_s().isPresent()
+                  ? LogWords.figures(run.u_speed_m_s().getAsDouble(), 2)
+                  : "",
+              residual,
+              used));
+    }
+    to.table(
+        List.of(
+            "calibration-page.run",
+            "calibration-page.air-speed",
+            "calibration-page.u-speed",
+            "calibration-page.residual",
+            "calibration-page.used"),
+        rows);
+  }
+}

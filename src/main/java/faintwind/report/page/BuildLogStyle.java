@@ -1,0 +1,66 @@
+package faintwind.report.page;
+
+/** How the build log looks: black on white, DejaVu Sans, instrument and page on each page. */
+public final class BuildLogStyle {
+  private static final String CUT = "\u0001";
+
+  private BuildLogStyle() {}
+
+  /**
+   * The style sheet.
+   *
+   * @param title stands at the head of each printed page
+   * @param label stands beside it; empty where the data are real
+   * @param words for the page's number
+   */
+  public static String css(String title, String label, LogWords words) {
+    // the two places of the numbers are cut out of the sentence: CSS counts the pages
+    String[] page = words.text("build-log.page", CUT, CUT).split(CUT, 3);
+    return """
+    @page { size: A4; margin: 22mm 18mm 20mm 18mm;
+      @top-left { content: "%s"; font-size: 8pt; font-family: "DejaVu Sans"; }
+      @top-right { content: "%s"; font-size: 8pt; font-family: "DejaVu Sans"; }
+      @bottom-right { content: "%s" counter(page) "%s" counter(pages) "%s"; font-size: 8pt;
+        font-family: "DejaVu Sans"; } }
+    body { font-family: "DejaVu Sans", Verdana, sans-serif; font-size: 9pt; color: #000000;
+      background: #ffffff; line-height: 1.4; max-width: 190mm; margin: 0 auto; }
+    h1 { font-size: 16pt; } h2 { font-size: 13pt; border-bottom: 1px solid #000000;
+      margin-top: 1.6em; } h3 { font-size: 11pt; } h4 { font-size: 9.5pt; margin: 0.8em 0 0.2em; }
+    h1, h2, h3, h4 { page-break-after: avoid; }
+    table { border-collapse: collapse; margin: 0.4em 0 0.8em;
+      -fs-table-paginate: paginate; }
+    th, td { border-bottom: 1px solid #999999; text-align: left; vertical-align: top;
+      padding: 2px 10px 2px 0; }
+    tr { page-break-inside: avoid; }
+    table.wide { width: 100%%; } table.matrix { font-size: 5pt; }
+    table.matrix th, table.matrix td { padding: 1px 3px 1px 0; white-space: nowrap; }
+    table.hashes td { font-size: 6.5pt; }
+    table.signature { width: 100%%; } table.signature td { border: 1px solid #000000;
+      padding: 4px; height: 2.4em; }
+    .step { border-left: 1px solid #000000; padding-left: 8px; margin-bottom: 0.9em; }
+    .made-up { font-style: normal; font-size: 9pt; border: 1px dashed #000000; padding: 1px 4px; }
+    .banner, .verdict, .remedy { font-weight: bold; } .soft { font-size: 8pt; }
+    .cautions { font-size: 8pt; } img { max-width: 90mm; max-height: 70mm; }
+    .plot { page-break-inside: avoid; } .plot svg { max-width: 100%%; height: auto; }
+    svg.mark { display: inline-block; vertical-align: middle; }
+    """
+        .formatted(quoted(title), quoted(label), quoted(page[0]), quoted(page[1]), quoted(page[2]));
+  }
+
+  /**
+   * A text inside a quoted CSS string in a style element; CSS swallows one blank after an escape.
+   */
+  public static String quoted(String text) {
+    StringBuilder safe = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            c -> {
+              if (c < 128 && (Character.isLetterOrDigit(c) || c == ' ' || c == '-' || c == '.')) {
+                safe.appendCodePoint(c);
+              } else {
+                safe.append('\\').append(String.format("%06x ", c));
+              }
+            });
+    return safe.toString();
+  }
+}

@@ -1,0 +1,53 @@
+package faintwind.report.page;
+
+import faintwind.report.paint.PlotFigure;
+import faintwind.report.picture.PictureSize;
+import faintwind.report.picture.PictureStyle;
+import faintwind.report.picture.PictureSvg;
+import java.util.List;
+
+/**
+ * Where a part of a report is written: the page, the words, and how deep its headings stand.
+ *
+ * @param html the page
+ * @param words what is said
+ * @param level of the headings, 1 to 6
+ */
+public record Chapter(Html html, LogWords words, int level) {
+  private static final PictureSize PLOT = new PictureSize(640, 300);
+  private static final PictureSize RECORDING = new PictureSize(640, 330);
+
+  /** A heading. */
+  public void head(String key, Object... arguments) {
+    html.element("h" + level, words.text(key, arguments));
+  }
+
+  /** A paragraph. */
+  public void say(String key, Object... arguments) {
+    html.element("p", words.text(key, arguments));
+  }
+
+  /** A table; the keys name its columns. */
+  public void table(List<String> keys, List<List<String>> rows) {
+    html.openTable("wide", keys.stream().map(key -> words.text(key)).toList());
+    rows.forEach(html::row);
+    html.closeTable();
+  }
+
+  /** A plot with its summary under it. */
+  public void plot(PlotFigure figure) {
+    plot(figure, PLOT);
+  }
+
+  /** A recording with the strip of what is left over. */
+  public void recording(PlotFigure figure) {
+    plot(figure, RECORDING);
+  }
+
+  private void plot(PlotFigure figure, PictureSize size) {
+    html.raw("<div class=\"plot\">");
+    html.raw(PictureSvg.of(figure, size, PictureStyle.paper(words.messages().locale())));
+    html.element("p", "soft", figure.description());
+    html.raw("</div>");
+  }
+}

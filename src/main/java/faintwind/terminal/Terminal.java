@@ -1,0 +1,75 @@
+package faintwind.terminal;
+
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The standard streams and the words: how the command line speaks.
+ *
+ * @param in standard input
+ * @param raw standard output for rows of data: tells of a write that fails
+ * @param out standard output for words
+ * @param err standard error
+ * @param messages the words
+ */
+public record Terminal(
+    InputStream in, OutputStream raw, PrintStream out, PrintStream err, Messages messages) {
+
+  public static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
+    return new Terminal(
+        in,
+        new StandardOutput(out),
+        new PrintStream(out, true, StandardCharsets.UTF_8),
+        new PrintStream(err, true, StandardCharsets.UTF_8),
+        messages);
+  }
+
+  /** A line on standard output. */
+  public void say(String key, Object... arguments) {
+    out.println(messages.text(key, arguments));
+  }
+
+  /** A line on standard error that is neither warning nor error: a summary. */
+  public void tell(String key, Object... arguments) {
+    err.println(messages.text(key, arguments));
+  }
+
+  /** Every problem or note on standard error, one a line. */
+  public void report(List<Problem> problems) {
+    for (Problem problem : problems) {
+      err.println(problem.isError() ? error(problem) : warning(problem));
+    }
+    err.flush();
+  }
+
+  /** The same, with the exit code that goes with it: {@link ExitCode#of}. */
+  public int refuse(List<Problem> problems) {
+    report(problems);
+    return ExitCode.of(problems).number();
+  }
+
+  /** A problem of the command line. */
+  public int misuse(Problem problem) {
+    report(List.of(problem));
+    return ExitCode.USAGE.number();
+  }
+
+  private String error(Problem problem) {
+    return messages.text("terminal.error", messages.line(problem));
+  }
+
+  /** {@code warning: RUN: text}, with the place in the input after the text. */
+  private String warning(Problem problem) {
+    Optional<String> run = problem.where().run();
+    String text = messages.note(problem);
+    return run.isPresent()
+        ? messages.text("terminal.warning-run", run.get(), text)
+        : messages.text("terminal.warning", text);
+  }
+}

@@ -1,0 +1,165 @@
+package faintwind.ui.design;
+
+import faintwind.message.Messages;
+import faintwind.physics.advice.Substitution;
+import faintwind.physics.part.Catalogue;
+import faintwind.physics.part.Label;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.Rows;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.layout.VBox;
+
+/** Parts on hand at the left; what each would change, and all together, in the middle. */
+final class DesignOthersView {
+  private final Messages words;
+  private final DesignModel model;
+  private final VBox form = new VBox();
+  private final VBox box = new VBox();
+  private final ComboBox<DesignChoices.Option> thermocouple = new ComboBox<>();
+  private final ComboBox<DesignChoices.Option> leads = new ComboBox<>();
+  private boolean filling;
+
+  DesignOthersView(Desk desk, DesignModel model) {
+    this.model = model;
+    words = desk.words();
+    box.setId("design-others");
+    box.getStyleClass().add("design-page");
+    buildForm();
+    model.others().tried().addListener((property, was, now) -> fill(now));
+    fill(model.others().tried().get());
+  }
+
+  Node form() {
+    return form;
+  }
+
+  Node node() {
+    return box;
+  }
+
+  private void buildForm() {
+    form.setId("others-form");
+    form.getStyleClass().add("design-form");
+    thermocouple.setId("others-thermocouple");
+    leads.setId("others-leads");
+    listen(thermocouple, id -> model.others().thermocouple().set(id));
+    listen(leads, id -> model.others().leads().set(id));
+    form.getChildren()
+        .addAll(
+            Rows.words(words.text("design.others"), "tell", "semibold"),
+            Rows.words(words.text("design.others.how"), "fine", "soft"),
+            number("others-ball", "design.others.ball", model.others().ball()),
+            number("others-resistor", "design.others.resistor", model.others().resistor()),
+            DesignRows.pick(words.text("design.others.thermocouple"), thermocouple),
+            DesignRows.pick(words.text("design.others.leads"), leads));
+  }
+
+  private Node number(String id, String key, faintwind.ui.part.NumberModel number) {
+    String name = words.text(key);
+    return DesignRows.number(id, name, new NumberField(id, name, number));
+  }
+
+  private void listen(
+      ComboBox<DesignChoices.Option> combo, java.util.function.Consumer<String> picked) {
+    combo
+        .valueProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (!filling && now != null) {
+                picked.accept(now.id());
+              }
+            });
+  }
+
+  /** Shows what can be picked and what is. */
+  void fill(Catalogue parts) {
+    filling = true;
+    DesignRows.choose(
+        thermocouple,
+        options(parts.thermocouples(), t -> t.label()),
+        model.others().thermocouple().get());
+    DesignRows.choose(leads, options(parts.wires(), w -> w.label()), model.others().leads().get());
+    filling = false;
+  }
+
+  private static <T> List<DesignChoices.Option> options(List<T> parts, Function<T, Label> label) {
+    return parts.stream()
+        .map(label)
+        .map(l -> new DesignChoices.Option(l.id(), l.name()))
+        .sorted(java.util.Comparator.comparing(DesignChoices.Option::name))
+        .toList();
+  }
+
+  private void fill(List<DesignOthersModel.Tried> tried) {
+    model.parts().ifPresent(this::fill);
+    box.getChildren().clear();
+    if (tried.isEmpty()) {
+      box.getChildren().add(Rows.soft(words.text("design.others.none")));
+    }
+    tried.forEach(t -> box.getChildren().add(block(t)));
+  }
+
+  private Node block(DesignOthersModel.Tried t) {
+    VBox block = new VBox();
+    block.setId("other-" + t.id());
+    block.getStyleClass().add("suggestion");
+    block
+        .getChildren()
+        .add(Rows.words(words.text("substitution." + t.id(), t.by()), "semibold", "tell"));
+    block
+        .getChildren()
+        .addAll(Rows.problems(t.problems().stream().map(words::sentence).toList(), true, words));
+    if (t.result().isPresent() && t.consequences().isEmpty()) {
+      block.getChildren().add(Rows.soft(words.text("design.others.nothing")));
+    }
+    if (!t.consequences().isEmpty()) {
+      List<List<String>> rows = new ArrayList<>();
+      t.consequences().forEach(c -> rows.add(row(c)));
+      block
+          .getChildren()
+          .add(
+              DesignTable.of(
+                  "other-" + t.id() + "-table",
+                  List.of(
+                      words.text("design.others.now"),
+                      words.text("design.others.then"),
+                      words.text("design.others.change")),
+                  rows));
+    }
+    t.consequences().stream()
+        .filter(c -> c.after().verdict() != c.before().verdict())
+        .flatMap(c -> c.after().reason().stream())
+        .forEach(
+            r ->
+                block
+                    .getChildren()
+                    .addAll(Rows.problems(List.of(words.sentence(r)), r.isError(), words)));
+    t.result().ifPresent(worked -> block.getChildren().add(use(t.id(), worked)));
+    return block;
+  }
+
+  private Node use(String id, faintwind.job.design.DesignWork.Worked worked) {
+    Hyperlink use = new Hyperlink(words.text("design.others.use"));
+    use.setId("use-" + id);
+    use.setOnAction(event -> model.use(worked));
+    return use;
+  }
+
+  private List<String> row(Substitution.Consequence c) {
+    String name = words.text("quantity." + c.before().id().id());
+    String unit = c.before().id().unit();
+    return List.of(
+        unit.isEmpty() ? name : name + ", " + unit,
+        DesignWords.figures(c.before().value().nominal()),
+        DesignWords.figures(c.after().value().nominal()),
+        words.text(
+            "design.others.percent",
+            (c.share() < 0 ? "−" : "+") + DesignWords.figures(Math.abs(100 * c.share()))));
+  }
+}

@@ -1,0 +1,95 @@
+package faintwind.ui.design;
+
+import faintwind.job.design.DesignWork;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.Rows;
+import faintwind.ui.part.WhyLink;
+import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What follows from a design: the outcomes that decide, and all others on demand. */
+final class DesignOutcomesView {
+  private final Desk desk;
+  private final DesignWords said;
+  private final VBox outcomes = new VBox();
+  private final VBox rest = new VBox();
+  private final VBox box = new VBox();
+
+  DesignOutcomesView(Desk desk) {
+    this.desk = desk;
+    said = new DesignWords(desk.words());
+    outcomes.setId("design-outcomes");
+    outcomes.getStyleClass().add("outcomes");
+    rest.setId("design-rest");
+    rest.getStyleClass().add("outcomes");
+    rest.setVisible(false);
+    rest.setManaged(false);
+    Hyperlink all = new Hyperlink(desk.words().text("design.all"));
+    all.setId("design-all");
+    all.setOnAction(
+        event -> {
+          rest.setVisible(!rest.isVisible());
+          rest.setManaged(rest.isVisible());
+        });
+    box.getChildren().addAll(outcomes, all, rest);
+    box.setId("design-outcomes-page");
+  }
+
+  Node node() {
+    return box;
+  }
+
+  void fill(DesignWork.Worked worked) {
+    outcomes.getChildren().setAll(said.first(worked).stream().map(o -> row(o, worked)).toList());
+    rest.getChildren().setAll(said.rest(worked).stream().map(o -> row(o, worked)).toList());
+  }
+
+  private Node row(DesignWords.Outcome outcome, DesignWork.Worked worked) {
+    VBox name = new VBox(Rows.words(outcome.name()));
+    if (!outcome.plain().isEmpty()) {
+      name.getChildren().add(Rows.words(outcome.plain(), "fine", "soft"));
+    }
+    HBox.setHgrow(name, Priority.ALWAYS);
+    name.setMinWidth(0);
+    VBox value =
+        new VBox(fixed(outcome.value(), "outcome-value"), fixed(outcome.range(), "fine", "soft"));
+    value.getStyleClass().add("outcome-numbers");
+    Mark mark = outcome.judged().mark();
+    Label verdict = fixed(outcome.judged().word(), "semibold", mark.styleClass());
+    WhyLink why =
+        new WhyLink(
+            "why-" + outcome.id(),
+            outcome.name(),
+            () -> said.why(outcome.id(), worked),
+            desk.notes(),
+            desk.words());
+    VBox judged = new VBox(verdict, why);
+    judged.getStyleClass().add("outcome-judged");
+    MarkShape shape = new MarkShape(mark, outcome.judged().word());
+    shape.setVisible(mark != Mark.READY);
+    HBox line = new HBox(shape, name, value, judged);
+    line.getStyleClass().add("outcome-line");
+    VBox row = new VBox(line);
+    row.getStyleClass().addAll("outcome", "row");
+    row.setId("outcome-" + outcome.id());
+    if (!outcome.judged().reason().isEmpty()) {
+      row.getStyleClass().add(mark == Mark.BLOCKED ? "stop" : "improve");
+      row.getChildren().add(Rows.words(outcome.judged().reason(), "outcome-reason"));
+    }
+    return row;
+  }
+
+  private static Label fixed(String text, String... styles) {
+    Label label = new Label(text);
+    label.setMinWidth(Region.USE_PREF_SIZE);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+}

@@ -1,0 +1,161 @@
+package faintwind.ui.design;
+
+import faintwind.job.design.PartsList;
+import faintwind.message.Messages;
+import faintwind.physics.advice.PartNeed;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.NumberModel;
+import faintwind.ui.part.Rows;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** What to buy: one row a part with what to look for, a price to type, totals. */
+final class DesignPartsView {
+  private final Messages words;
+  private final DesignModel model;
+  private final VBox form = new VBox();
+  private final VBox box = new VBox();
+  private final VBox rows = new VBox();
+  private final Label cost = Rows.words("", "semibold", "tell");
+  private final Map<String, Row> known = new HashMap<>();
+  private final Node heads;
+
+  /** A row that stays while it is typed into. */
+  private record Row(NumberModel price, VBox node, Label what, Label amount, Label total) {}
+
+  DesignPartsView(Desk desk, DesignModel model) {
+    this.model = model;
+    words = desk.words();
+    box.setId("design-parts-page");
+    box.getStyleClass().add("design-page");
+    cost.setId("parts-cost");
+    box.getChildren()
+        .addAll(rows, cost, Rows.words(words.text("parts.page.spares"), "fine", "soft"));
+    heads = heads();
+    buildForm();
+    model.partsList().list().addListener((property, was, now) -> fill(now));
+    fill(model.partsList().list().get());
+  }
+
+  Node form() {
+    return form;
+  }
+
+  Node node() {
+    return box;
+  }
+
+  private void buildForm() {
+    form.setId("parts-form");
+    form.getStyleClass().add("design-form");
+    String count = words.text("design.parts.instruments");
+    TextField currency = new TextField();
+    currency.setId("parts-currency");
+    currency.textProperty().bindBidirectional(model.partsList().currency());
+    currency.setOnAction(event -> model.partsList().currencyTyped());
+    currency
+        .focusedProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (!now) {
+                model.partsList().currencyTyped();
+              }
+            });
+    currency.setAccessibleText(words.text("design.parts.currency"));
+    form.getChildren()
+        .addAll(
+            Rows.words(words.text("design.parts"), "tell", "semibold"),
+            DesignRows.number(
+                "parts-instruments",
+                count,
+                new NumberField("parts-instruments", count, model.partsList().instruments())),
+            DesignRows.number("parts-currency", words.text("design.parts.currency"), currency),
+            Rows.words(words.text("design.parts.prices"), "fine", "soft"));
+  }
+
+  private void fill(Optional<PartsList> list) {
+    if (list.isEmpty()) {
+      rows.getChildren().setAll(Rows.soft(words.text("design.parts.how-many")));
+      cost.setText("");
+      return;
+    }
+    List<Node> nodes = new ArrayList<>();
+    nodes.add(heads);
+    list.get().lines().forEach(line -> nodes.add(row(line)));
+    if (!rows.getChildren().equals(nodes)) {
+      rows.getChildren().setAll(nodes);
+    }
+    cost.setText(list.get().costWords());
+  }
+
+  private Node row(PartsList.Line line) {
+    Row row = known.computeIfAbsent(line.need().key(), key -> newRow(key, line));
+    String what = line.what();
+    row.what().setText(line.tolerance().isEmpty() ? what : what + "; " + line.tolerance());
+    row.amount().setText(amount(line));
+    row.total()
+        .setText(line.total().isPresent() ? PartsList.money(line.total().getAsDouble()) : "");
+    return row.node();
+  }
+
+  private String amount(PartsList.Line line) {
+    boolean metres = line.need().kind().count() == PartNeed.Count.METRES;
+    String buy = DesignWords.figures(line.need().buy()) + (metres ? " " + line.unit() : "");
+    return line.need().spare() == 0
+        ? buy
+        : words.text(
+            "design.parts.amount",
+            buy,
+            DesignWords.figures(line.need().needed()),
+            DesignWords.figures(line.need().spare()));
+  }
+
+  /** Heads over the columns that are not plain by themselves. */
+  private Node heads() {
+    Label part = Rows.words(words.text("parts.head.what"), "column-head");
+    HBox.setHgrow(part, Priority.ALWAYS);
+    part.setMaxWidth(Double.MAX_VALUE);
+    Label buy = Rows.words(words.text("parts.head.buy"), "column-head", "part-amount");
+    Label price = Rows.words(words.text("parts.head.price"), "column-head", "price-field");
+    Label total = Rows.words(words.text("parts.head.total"), "column-head", "part-total");
+    HBox line = new HBox(part, buy, price, total);
+    line.getStyleClass().add("part-line");
+    return line;
+  }
+
+  private Row newRow(String key, PartsList.Line line) {
+    NumberModel price = new NumberModel("", words);
+    line.price().ifPresent(p -> price.set(PartsList.money(p)));
+    price.judged().addListener((property, was, now) -> model.partsList().priced(key, price));
+    String id = "price-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT);
+    NumberField field = new NumberField(id, words.text("design.parts.price", line.part()), price);
+    field.getStyleClass().add("price-field");
+    Label name = Rows.words(line.part(), "semibold");
+    Label what = Rows.words("");
+    Label lookFor = Rows.words(line.lookFor(), "fine", "soft");
+    VBox said = new VBox(name, what, lookFor);
+    HBox.setHgrow(said, Priority.ALWAYS);
+    said.setMinWidth(0);
+    Label amount = Rows.words("", "part-amount");
+    Label total = new Label();
+    total.setMinWidth(Region.USE_PREF_SIZE);
+    total.getStyleClass().add("part-total");
+    HBox lineBox = new HBox(said, amount, field, total);
+    lineBox.getStyleClass().add("part-line");
+    VBox node = new VBox(lineBox);
+    node.setId("part-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT));
+    node.getStyleClass().addAll("outcome", "row");
+    return new Row(price, node, what, amount, total);
+  }
+}

@@ -1,0 +1,166 @@
+package faintwind.ui.design;
+
+import faintwind.message.Messages;
+import faintwind.physics.advice.Suggestion;
+import faintwind.physics.part.Catalogue;
+import faintwind.ui.design.DesignSideModel.Compared;
+import faintwind.ui.figure.FigureCard;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.Rows;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.layout.VBox;
+
+/** The wish at the left; two or three designs for it with their reasons, a table and a plot. */
+final class DesignWishView {
+  private static final double PLOT_EM = 15;
+
+  private final Desk desk;
+  private final Messages words;
+  private final DesignModel model;
+  private final DesignCompareWords said;
+  private final VBox form = new VBox();
+  private final VBox box = new VBox();
+  private final Map<DesignWishModel.Pick, ComboBox<DesignChoices.Option>> combos =
+      new EnumMap<>(DesignWishModel.Pick.class);
+  private boolean filling;
+
+  DesignWishView(Desk desk, DesignModel model) {
+    this.desk = desk;
+    this.model = model;
+    words = desk.words();
+    said = new DesignCompareWords(words);
+    box.setId("design-wish");
+    box.getStyleClass().add("design-page");
+    buildForm();
+    model.wish().answer().addListener((property, was, now) -> fill(now));
+    fill(model.wish().answer().get());
+  }
+
+  Node form() {
+    return form;
+  }
+
+  Node node() {
+    return box;
+  }
+
+  private void buildForm() {
+    form.setId("wish-form");
+    form.getStyleClass().add("design-form");
+    form.getChildren()
+        .addAll(
+            Rows.words(words.text("design.wish"), "tell", "semibold"),
+            DesignRows.number(
+                "wish-slowest",
+                words.text("design.wish.slowest"),
+                new NumberField(
+                    "wish-slowest", words.text("design.wish.slowest"), model.wish().slowest())),
+            Rows.words(words.text("design.wish.slowest-help"), "fine", "soft"),
+            DesignRows.number(
+                "wish-response",
+                words.text("design.wish.response"),
+                new NumberField(
+                    "wish-response", words.text("design.wish.response"), model.wish().response())),
+            Rows.words(words.text("design.wish.response-help"), "fine", "soft"),
+            pick(DesignWishModel.Pick.PLACE),
+            pick(DesignWishModel.Pick.CONTACT),
+            pick(DesignWishModel.Pick.LOGGER),
+            pick(DesignWishModel.Pick.SPEND),
+            Rows.words(words.text("design.wish.rest"), "fine", "soft"));
+  }
+
+  private Node pick(DesignWishModel.Pick pick) {
+    String name = pick.name().toLowerCase(Locale.ROOT);
+    ComboBox<DesignChoices.Option> combo = new ComboBox<>();
+    combo.setId("wish-" + name);
+    combo
+        .valueProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (!filling && now != null) {
+                model.wish().pick(pick).set(now.id());
+              }
+            });
+    combos.put(pick, combo);
+    return DesignRows.pick(words.text("design.wish." + name), combo);
+  }
+
+  /** Shows what can be picked and what is. */
+  void fill(Catalogue parts) {
+    filling = true;
+    combos.forEach(
+        (pick, combo) ->
+            DesignRows.choose(
+                combo, model.wish().options(pick, parts), model.wish().pick(pick).get()));
+    filling = false;
+  }
+
+  private void fill(DesignWishModel.Answer answer) {
+    model.parts().ifPresent(this::fill);
+    box.getChildren().clear();
+    if (!answer.known()) {
+      box.getChildren().add(Rows.soft(words.text("design.wish.wait")));
+      return;
+    }
+    if (answer.suggestions().isEmpty()) {
+      box.getChildren().add(Rows.words(words.text("suggest.none")));
+      return;
+    }
+    for (int i = 0; i < answer.suggestions().size(); i++) {
+      box.getChildren().add(block(i + 1, answer.suggestions().get(i)));
+    }
+    List<Compared> columns = columns(answer.suggestions());
+    List<List<String>> rows = new ArrayList<>(said.rows(columns, DesignCompareWords.ALL));
+    rows.addAll(said.lastRows(columns));
+    box.getChildren()
+        .addAll(
+            DesignTable.of("wish-table", DesignCompareWords.heads(columns), rows),
+            FigureCard.of("wish-plot", said.deltas(columns), PLOT_EM, desk));
+  }
+
+  private Node block(int number, Suggestion suggestion) {
+    VBox block = new VBox();
+    block.setId("suggestion-" + number);
+    block.getStyleClass().add("suggestion");
+    block
+        .getChildren()
+        .add(
+            Rows.words(
+                words.text(
+                    "suggest.design",
+                    suggestion.design().name(),
+                    suggestion.design().ball().coat().label().name(),
+                    suggestion.design().sense().type().label().name()),
+                "semibold",
+                "tell"));
+    suggestion.reasons().forEach(r -> block.getChildren().add(Rows.words(words.sentence(r))));
+    Button take = new Button(words.text("design.wish.take"));
+    take.setId("take-" + number);
+    take.getStyleClass().add("quiet");
+    take.setAccessibleText(words.text("design.next.wish.act", suggestion.design().name()));
+    take.setOnAction(event -> model.take(suggestion));
+    block.getChildren().add(take);
+    return block;
+  }
+
+  private List<Compared> columns(List<Suggestion> suggestions) {
+    List<Compared> columns = new ArrayList<>();
+    for (Suggestion s : suggestions) {
+      columns.add(new Compared(s.design().name(), model.asWorked(s)));
+    }
+    model
+        .view()
+        .get()
+        .worked()
+        .ifPresent(w -> columns.add(new Compared(words.text("design.wish.present"), w)));
+    return columns;
+  }
+}

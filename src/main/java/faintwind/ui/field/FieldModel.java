@@ -1,0 +1,230 @@
+package faintwind.ui.field;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.field.Convert;
+import faintwind.job.field.FieldFindings;
+import faintwind.job.field.FieldRows;
+import faintwind.job.field.LookAtLog;
+import faintwind.job.formula.OpenCalibration;
+import faintwind.job.live.Listen;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Figures;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.Background;
+import faintwind.ui.work.DiskWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** A field log turned into air speed by the calibration in force, to be looked at and saved. */
+public final class FieldModel {
+  private final Messages words;
+  private final Background background;
+  private final Function<String, Optional<Path>> askTarget;
+  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<Next> next;
+  private Optional<Path> calibrationFile = Optional.empty();
+  private String saved = "";
+  private Optional<ImportProfile> profile = Optional.empty();
+
+  /**
+   * What there is to show.
+   *
+   * @param calibration what logs are converted by; empty where none is in force
+   * @param look the converted log; empty where none was brought in
+   * @param findings what stands out in it
+   * @param problems sentences with their place
+   */
+  public record View(
+      Optional<Calibration> calibration,
+      Optional<LookAtLog.Looked> look,
+      Optional<FieldFindings> findings,
+      List<String> problems) {
+    static final View NOTHING =
+        new View(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+
+    public View {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * A model without calibration or log.
+   *
+   * @param askTarget asks where the speeds go, given a name
+   */
+  public FieldModel(
+      Messages words, Background background, Function<String, Optional<Path>> askTarget) {
+    this.words = words;
+    this.background = background;
+    this.askTarget = askTarget;
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    say();
+  }
+
+  public ReadOnlyObjectProperty<View> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** Converts by this calibration from now on. */
+  public void useCalibration(Path file) {
+    background.run(
+        watch -> OpenCalibration.read(file),
+        read -> calibrationRead(file, read),
+        broke -> problem(file, broke));
+  }
+
+  private void calibrationRead(Path file, Checked<Calibration> read) {
+    calibrationFile = read.isOk() ? Optional.of(file) : Optional.empty();
+    view.set(
+        read.fold(
+            (value, notes) ->
+                new View(Optional.of(value), Optional.empty(), Optional.empty(), lines(notes)),
+            problems ->
+                new View(Optional.empty(), Optional.empty(), Optional.empty(), lines(problems))));
+    say();
+  }
+
+  /** How a live recording finds its air speed, where a calibration is at hand. */
+  public Optional<Listen.BySpeed> bySpeed() {
+    return view.get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.USUAL));
+  }
+
+  /** A log of a foreign logger, whose lines mean what the profile says. */
+  public void open(Path log, ImportProfile foreign) {
+    profile = Optional.of(foreign);
+    look(log);
+  }
+
+  /** Converts a log off the JavaFX thread and shows it; nothing is written. */
+  public void open(Path log) {
+    profile = Optional.empty();
+    look(log);
+  }
+
+  private void look(Path log) {
+    Optional<Calibration> calibration = view.get().calibration();
+    if (calibration.isEmpty()) {
+      problem(words.text("field.no-calibration"));
+      return;
+    }
+    saved = "";
+    Calibration by = calibration.get();
+    LookAtLog plain =
+        new LookAtLog(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    LookAtLog job = profile.map(plain::reading).orElse(plain);
+    background.run(
+        watch ->
+            job.look(log, watch)
+                .map(
+                    looked ->
+                        new Found(
+                            looked, FieldFindings.of(looked.rows(), by.performance().floor_m_s()))),
+        this::found,
+        broke -> problem(log, broke));
+  }
+
+  private record Found(LookAtLog.Looked looked, FieldFindings findings) {}
+
+  private void found(Checked<Found> found) {
+    Optional<Calibration> by = view.get().calibration();
+    view.set(
+        found.fold(
+            (value, notes) ->
+                new View(
+                    by, Optional.of(value.looked()), Optional.of(value.findings()), lines(notes)),
+            problems -> new View(by, Optional.empty(), Optional.empty(), lines(problems))));
+    say();
+  }
+
+  /** Writes the converted log where the person says. */
+  public void save() {
+    Optional<LookAtLog.Looked> look = view.get().look();
+    Optional<Calibration> by = view.get().calibration();
+    if (look.isEmpty() || by.isEmpty()) {
+      return;
+    }
+    Path log = look.get().log();
+    String name = String.valueOf(log.getFileName()).replaceFirst("(\\.csv)?$", "-speeds.csv");
+    askTarget.apply(name).ifPresent(target -> save(by.get(), log, target));
+  }
+
+  private void save(Calibration by, Path log, Path target) {
+    Convert plain =
+        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    Convert job = profile.map(plain::reading).orElse(plain);
+    background.run(
+        watch -> job.file(log, target, watch),
+        done -> {
+          saved = done.isOk() ? target.toString() : "";
+          if (!done.isOk()) {
+            problem(String.join(" ", lines(done.problems())));
+          }
+          say();
+        },
+        broke -> problem(target, broke));
+  }
+
+  private void problem(Path file, IOException broke) {
+    problem(
+        words.text(
+            "window.file.failed", String.valueOf(file.getFileName()), DiskWords.say(broke, words)));
+  }
+
+  private void problem(String sentence) {
+    View now = view.get();
+    view.set(new View(now.calibration(), now.look(), now.findings(), List.of(sentence)));
+    say();
+  }
+
+  private List<String> lines(List<Problem> problems) {
+    return problems.stream().map(words::line).toList();
+  }
+
+  private void say() {
+    View now = view.get();
+    if (now.calibration().isEmpty()) {
+      next.set(
+          Next.say(Mark.BLOCKED, words.text("field.next.calibration"))
+              .withDetail(words.text("field.next.calibration-detail")));
+    } else if (now.look().isEmpty()) {
+      next.set(
+          now.problems().isEmpty()
+              ? Next.say(Mark.READY, words.text("field.next.log"))
+              : Next.say(Mark.BLOCKED, words.text("field.next.refused"))
+                  .withDetail(words.text("field.next.refused-detail")));
+    } else if (!saved.isEmpty()) {
+      next.set(Next.say(Mark.DONE, words.text("field.next.saved", saved)));
+    } else {
+      next.set(sayLook(now.look().get()));
+    }
+  }
+
+  private Next sayLook(LookAtLog.Looked look) {
+    Act act = new Act("field-save", words.text("field.next.save.act"), this::save);
+    FieldRows rows = look.rows();
+    // switching the heater on at the start of a log is no fault
+    boolean power =
+        rows.stretches(SpeedFlag.POWER).stream().anyMatch(s -> s.from_s() > rows.time_s(0));
+    boolean care = power || !rows.stretches(SpeedFlag.GAP).isEmpty();
+    String sentence = words.text(care ? "field.next.care" : "field.next.save");
+    long count = look.summary().rows();
+    return Next.say(care ? Mark.ATTENTION : Mark.DONE, sentence, act)
+        .withDetail(words.text("field.next.rows", Figures.whole(count), Figures.whole(count)));
+  }
+}

@@ -1,0 +1,228 @@
+package faintwind.ui.field;
+
+import faintwind.calibration.Calibration;
+import faintwind.report.figure.FieldPlots;
+import faintwind.ui.figure.FigureCard;
+import faintwind.ui.frame.DataScreen;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.FxScreen;
+import faintwind.ui.frame.Screen;
+import faintwind.ui.listen.ListenPane;
+import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.FileDrop;
+import faintwind.ui.part.Note;
+import faintwind.ui.part.PlotCard;
+import faintwind.ui.part.Rows;
+import faintwind.ui.part.WhyLink;
+import faintwind.ui.part.Words;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Optional;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The day in a sentence, speed with its band, the raw record, one lane a flag. */
+public final class FieldScreen {
+  private static final double HEIGHT_EM = 36;
+  private static final double BAR_EM = 9;
+
+  private final Desk desk;
+  private final FieldModel model;
+  private final DataScreen screen;
+  private Optional<LoggerWays> logger = Optional.empty();
+  private final VBox margin = new VBox();
+
+  @FXML private Label title;
+  @FXML private VBox bring;
+  @FXML private VBox problems;
+  @FXML private VBox plots;
+
+  public FieldScreen(Desk desk, FieldModel model) {
+    this.desk = desk;
+    this.model = model;
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
+    margin.setId("field-margin");
+    margin.getStyleClass().add("data-body");
+    screen =
+        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
+  }
+
+  /** With ways to listen to the logger and to read a foreign log. */
+  public FieldScreen withLogger(LoggerWays ways) {
+    logger = Optional.of(ways);
+    fill(model.view().get());
+    if (ways.isListening()) {
+      listen(ways);
+    }
+    return this;
+  }
+
+  private void listen(LoggerWays ways) {
+    ListenPane pane = ways.listening(model::bySpeed);
+    screen.whenLeft(pane::left);
+    bring.getChildren().setAll(pane);
+  }
+
+  private void askForeign(LoggerWays ways) {
+    desk.files()
+        .open(text("field.foreign"), text("listen.file-kind"), "*.*")
+        .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
+  }
+
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
+  }
+
+  private void fill(FieldModel.View now) {
+    problems
+        .getChildren()
+        .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk.words()));
+    plots.getChildren().clear();
+    margin.getChildren().clear();
+    bring.getChildren().clear();
+    if (now.look().isEmpty()) {
+      title.setText(text("field.title.nothing"));
+      bring.getChildren().setAll(now.calibration().isEmpty() ? calibrationDrop() : logDrop());
+      if (now.calibration().isPresent()) {
+        logger.ifPresent(this::addWays);
+      }
+      now.calibration().ifPresent(this::fillCalibration);
+      return;
+    }
+    FieldWords said =
+        new FieldWords(
+            desk.words(),
+            now.look().get(),
+            now.findings().orElseThrow(),
+            now.calibration().orElseThrow());
+    title.setText(said.title());
+    PlotCard card =
+        FigureCard.of("field-plot", new FieldPlots(desk.words()).log(said.plot()), HEIGHT_EM, desk);
+    VBox.setVgrow(card, Priority.ALWAYS);
+    plots.getChildren().setAll(card);
+    fillMargin(said);
+    now.calibration().ifPresent(this::fillCalibration);
+    Button another = new Button(text("field.another"));
+    another.setId("field-another");
+    another.getStyleClass().add("quiet");
+    another.setOnAction(event -> askLog());
+    margin.getChildren().add(another);
+  }
+
+  private void addWays(LoggerWays ways) {
+    HBox links =
+        new HBox(
+            Words.link("field-listen", text("field.listen"), () -> listen(ways)),
+            Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
+    links.getStyleClass().add("ways");
+    bring.getChildren().add(links);
+  }
+
+  private Node logDrop() {
+    return new FileDrop(
+        "field-drop",
+        text("field.drop"),
+        text("field.drop.choose"),
+        this::askLog,
+        files -> files.stream().findFirst().ifPresent(model::open));
+  }
+
+  private void askLog() {
+    desk.files()
+        .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
+        .ifPresent(model::open);
+  }
+
+  private Node calibrationDrop() {
+    return new FileDrop(
+        "field-calibration",
+        text("field.calibration.drop"),
+        text("field.calibration.choose"),
+        () ->
+            desk.files()
+                .open(text("field.calibration.choose"), text("field.calibration.kind"), "*.json")
+                .ifPresent(model::useCalibration),
+        files -> files.stream().findFirst().ifPresent(model::useCalibration));
+  }
+
+  private void fillMargin(FieldWords said) {
+    margin.getChildren().add(Rows.words(text("field.standouts"), "tell", "semibold"));
+    for (FieldWords.Standout standout : said.standouts()) {
+      VBox block = new VBox(Rows.words(standout.name(), "bold"), Rows.words(standout.text()));
+      margin.getChildren().add(block);
+    }
+    margin.getChildren().add(rule());
+    margin.getChildren().add(Rows.words(text("field.shares"), "tell", "semibold"));
+    VBox shares = new VBox();
+    said.shares().forEach(line -> shares.getChildren().add(share(line)));
+    margin.getChildren().add(shares);
+  }
+
+  private static Node share(FieldWords.ShareLine line) {
+    Label name = new Label(line.name());
+    name.getStyleClass().add("share-name");
+    Region bar = new Region();
+    bar.getStyleClass().add("share-bar");
+    if (!line.usable()) {
+      bar.getStyleClass().add("unusable");
+    }
+    bar.setStyle("-fx-pref-width: " + BAR_EM * line.share() + "em;");
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    Label pct = new Label(Math.round(100 * line.share()) + " %");
+    pct.getStyleClass().add("semibold");
+    pct.setMinWidth(Region.USE_PREF_SIZE);
+    HBox row = new HBox(name, bar, gap, pct);
+    row.getStyleClass().add("share-row");
+    return row;
+  }
+
+  private void fillCalibration(Calibration calibration) {
+    margin.getChildren().add(rule());
+    Label head = Rows.words(text("field.how"), "tell", "semibold");
+    WhyLink why =
+        new WhyLink(
+            "field-why", text("field.how"), () -> why(calibration), desk.notes(), desk.words());
+    HBox.setHgrow(head, Priority.ALWAYS);
+    head.setMaxWidth(Double.MAX_VALUE);
+    HBox row = new HBox(head, why);
+    row.getStyleClass().add("row");
+    margin.getChildren().add(row);
+    String date =
+        DateTimeFormatter.ofPattern("d MMMM yyyy", desk.words().locale())
+            .format(calibration.origin().created());
+    margin.getChildren().add(Rows.soft(desk.words().text("field.how.text", date)));
+  }
+
+  private Note why(Calibration calibration) {
+    return new Note(
+        text("field.how"),
+        text("field.why.text"),
+        List.of(text(calibration.formula().equation())),
+        Optional.of(calibration.performance().floor_m_s())
+            .map(
+                floor ->
+                    desk.words()
+                        .text(
+                            "field.why.floor", String.format(java.util.Locale.ROOT, "%.2f", floor)))
+            .orElse(""),
+        text("field.why.source"));
+  }
+
+  private static Region rule() {
+    Region rule = new Region();
+    rule.getStyleClass().add("rule");
+    return rule;
+  }
+
+  private String text(String key) {
+    return desk.words().text(key);
+  }
+}

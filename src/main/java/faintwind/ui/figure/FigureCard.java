@@ -1,0 +1,70 @@
+package faintwind.ui.figure;
+
+import faintwind.message.Messages;
+import faintwind.report.paint.PlotFigure;
+import faintwind.report.plot.PlotTable;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.PlotCard;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A plot of the report package as a card of the window, with its numbers as a table. */
+public final class FigureCard {
+  private static final int SIGNIFICANT = 5;
+
+  private FigureCard() {}
+
+  /**
+   * A card.
+   *
+   * @param id stable id
+   * @param height_em preferred height of the drawing
+   */
+  public static PlotCard of(String id, PlotFigure figure, double height_em, Desk desk) {
+    FigureView view = new FigureView(desk.look(), desk.words().locale(), height_em);
+    view.show(figure);
+    VBox.setVgrow(view, Priority.ALWAYS);
+    PlotCard card =
+        new PlotCard("", "", figure.description(), view, () -> table(figure, desk.words()));
+    card.setId(id);
+    card.setAccessibleText(figure.title() + ". " + figure.description());
+    return card.withTableHint(desk.words())
+        .withReader(new FigureReader(figure, view, desk.words()));
+  }
+
+  /** Every number of the figure, one row a point. */
+  static PlotCard.Table table(PlotFigure figure, Messages words) {
+    List<List<String>> rows = new ArrayList<>();
+    for (PlotTable table : figure.tables()) {
+      for (PlotTable.Row row : table.rows()) {
+        List<String> cells = new ArrayList<>();
+        cells.add(row.series().isEmpty() ? table.title() : row.series());
+        row.numbers().forEach(number -> cells.add(number(number)));
+        while (cells.size() < 5) {
+          cells.add("");
+        }
+        rows.add(cells);
+      }
+    }
+    List<String> axes = figure.tables().get(0).columns();
+    return new PlotCard.Table(
+        List.of(
+            words.text("window.plot.series"),
+            axes.get(0).isEmpty() ? words.text("window.plot.x") : axes.get(0),
+            axes.get(1),
+            words.text("window.plot.low"),
+            words.text("window.plot.high")),
+        rows);
+  }
+
+  private static String number(double value) {
+    return new java.math.BigDecimal(value)
+        .round(new java.math.MathContext(SIGNIFICANT))
+        .stripTrailingZeros()
+        .toPlainString()
+        .toLowerCase(Locale.ROOT);
+  }
+}

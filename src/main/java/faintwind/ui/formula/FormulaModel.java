@@ -1,0 +1,316 @@
+package faintwind.ui.formula;
+
+import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.job.JobWatch;
+import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.Background;
+import faintwind.ui.work.DiskWords;
+import faintwind.ui.work.Running;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * The fit of the formula to the runs on record: made in the background, looked at, put in force.
+ */
+public final class FormulaModel {
+  private final Messages words;
+  private final Background background;
+  private Ways ways;
+  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<Next> next;
+  private Optional<Path> table = Optional.empty();
+  private Optional<Running> fitting = Optional.empty();
+  private Optional<Running> drawing = Optional.empty();
+  private boolean fittedHere;
+  private boolean inForce;
+  private String said = "";
+
+  /** How far the fit is. */
+  public enum Stage {
+    /** There are no runs. */
+    NOTHING,
+    READY,
+    FITTING,
+    FITTED,
+    REFUSED
+  }
+
+  /**
+   * What there is to show.
+   *
+   * @param stage how far the fit is
+   * @param made the fit and its file; empty before
+   * @param drawing whether the fitted recordings are still being drawn again
+   * @param problems sentences with their place
+   */
+  public record View(Stage stage, Optional<Kept> made, boolean drawing, List<String> problems) {
+    static final View NOTHING = new View(Stage.NOTHING, Optional.empty(), false, List.of());
+
+    public View {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /** What the model asks of the world. */
+  public interface Ways {
+
+    /** Fits the runs of a table and keeps the calibration file; off the JavaFX thread. */
+    Checked<Kept> fit(Path table, JobWatch watch) throws IOException;
+
+    /** Reads the calibration in force again; empty where there is none. */
+    Optional<Checked<Kept>> read() throws IOException;
+
+    /** The same with its fitted recordings; off the JavaFX thread. */
+    Kept drawnAgain(Kept kept, JobWatch watch) throws IOException;
+
+    /** Notes in the journal that a calibration was made. */
+    void made(Kept kept);
+
+    /** Puts a calibration file in force. */
+    void putInForce(String file);
+
+    /** Writes the build log into the instrument's folder; off the JavaFX thread. */
+    Checked<String> writeBuildLog() throws IOException;
+
+    /** Goes to the turntable. */
+    void toTurntable();
+  }
+
+  /** A model without runs. */
+  public FormulaModel(Messages words, Background background, Ways ways) {
+    this.words = words;
+    this.background = background;
+    this.ways = ways;
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    say();
+  }
+
+  public ReadOnlyObjectProperty<View> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The fit while it runs. */
+  Optional<Running> work() {
+    return fitting;
+  }
+
+  /**
+   * Whether it should be shown again rather than a fresh one: its fit of these runs is going on, or
+   * came to an end in this window.
+   */
+  boolean holds(Optional<Path> runsTable) {
+    return fitting.isPresent() || (fittedHere && table.equals(runsTable));
+  }
+
+  /** Goes on for an instrument that was opened again. */
+  void goOn(Ways fresh) {
+    ways = fresh;
+  }
+
+  /** The screen was left: nobody waits for the drawing; a fit goes on. */
+  void left() {
+    drawing.ifPresent(Running::cancel);
+  }
+
+  /** Begins with the runs on record and, where one is in force, its calibration. */
+  public void begin(Optional<Path> runsTable) {
+    table = runsTable;
+    background.entry(
+        watch -> ways.read(),
+        read -> {
+          if (view.get().stage() == Stage.NOTHING || view.get().stage() == Stage.READY) {
+            read.ifPresent(this::readAgain);
+          }
+        },
+        this::broke);
+    set(runsTable.isPresent() ? Stage.READY : Stage.NOTHING, Optional.empty(), List.of());
+  }
+
+  private void readAgain(Checked<Kept> read) {
+    read.fold(
+        (made, notes) -> {
+          inForce = true;
+          set(Stage.FITTED, Optional.of(made), List.of());
+          if (made.formula().look().isOk()) {
+            drawAgain(made);
+          }
+          return true;
+        },
+        problems -> false);
+  }
+
+  private void drawAgain(Kept made) {
+    drawing =
+        Optional.of(
+            background.runQuietly(
+                watch -> unlessStopped(() -> ways.drawnAgain(made, watch)),
+                drawn -> drawn(made, drawn),
+                broke -> {
+                  drawing = Optional.empty();
+                  broke(broke);
+                }));
+    set(Stage.FITTED, Optional.of(made), List.of());
+  }
+
+  private void drawn(Kept made, Optional<Kept> drawn) {
+    drawing = Optional.empty();
+    if (view.get().made().filter(shown -> shown.file().equals(made.file())).isPresent()) {
+      set(view.get().stage(), Optional.of(drawn.orElse(made)), view.get().problems());
+    }
+  }
+
+  /** Fits in the background; the Next line shows how far it is and can stop it. */
+  public void fit() {
+    if (table.isEmpty() || view.get().stage() == Stage.FITTING) {
+      return;
+    }
+    Path runs = table.get();
+    said = "";
+    drawing.ifPresent(Running::cancel);
+    fitting =
+        Optional.of(
+            background.runBeside(
+                watch -> unlessStopped(() -> ways.fit(runs, watch)),
+                outcome -> {
+                  fitting = Optional.empty();
+                  fitted(outcome);
+                },
+                broke -> {
+                  fitting = Optional.empty();
+                  broke(broke);
+                }));
+    set(Stage.FITTING, view.get().made(), List.of());
+  }
+
+  private interface Stoppable<T> {
+    T run() throws IOException;
+  }
+
+  /** Empty where the person stopped it. */
+  private static <T> Optional<T> unlessStopped(Stoppable<T> work) throws IOException {
+    try {
+      return Optional.of(work.run());
+    } catch (Optimiser.Cancelled stopped) {
+      return Optional.empty();
+    }
+  }
+
+  private void fitted(Optional<Checked<Kept>> outcome) {
+    if (outcome.isEmpty()) {
+      said = words.text("formula.next.stopped");
+      boolean before = view.get().made().isPresent();
+      set(before ? Stage.FITTED : Stage.READY, view.get().made(), List.of());
+      return;
+    }
+    fittedHere = true;
+    outcome
+        .get()
+        .fold(
+            (made, notes) -> {
+              inForce = false;
+              ways.made(made);
+              set(Stage.FITTED, Optional.of(made), lines(made.formula().shortfalls()));
+              return true;
+            },
+            problems -> {
+              set(Stage.REFUSED, Optional.empty(), lines(problems));
+              return false;
+            });
+  }
+
+  private void broke(IOException broke) {
+    set(
+        view.get().made().isPresent() ? Stage.FITTED : Stage.REFUSED,
+        view.get().made(),
+        List.of(DiskWords.say(broke, words)));
+  }
+
+  private List<String> lines(List<Problem> problems) {
+    return problems.stream().map(words::line).toList();
+  }
+
+  private void set(Stage stage, Optional<Kept> made, List<String> problems) {
+    view.set(new View(stage, made, drawing.isPresent(), problems));
+    say();
+  }
+
+  private void putInForce(Kept made) {
+    said = "";
+    ways.putInForce(made.file());
+    inForce = true;
+    say();
+  }
+
+  private void writeBuildLog() {
+    background.run(
+        watch -> ways.writeBuildLog(),
+        written -> {
+          said =
+              written.fold(
+                  (file, notes) -> words.text("formula.next.reported", file),
+                  problems -> String.join(" ", lines(problems)));
+          say();
+        },
+        this::broke);
+  }
+
+  private void say() {
+    Act fit = new Act("formula-fit", words.text("formula.next.fit.act"), this::fit);
+    next.set(
+        switch (view.get().stage()) {
+          case NOTHING ->
+              Next.say(
+                  Mark.READY,
+                  words.text("formula.next.runs"),
+                  new Act("formula-runs", words.text("formula.next.runs.act"), ways::toTurntable));
+          case READY ->
+              Next.say(Mark.READY, words.text("formula.next.fit"), fit)
+                  .withDetail(said.isEmpty() ? words.text("formula.next.fit-detail") : said);
+          case FITTING -> Next.say(Mark.DOING, words.text("formula.next.fitting"));
+          case REFUSED ->
+              Next.say(Mark.BLOCKED, words.text("formula.next.refused"), fit)
+                  .withDetail(words.text("formula.next.refused-detail"));
+          case FITTED -> sayFitted(view.get().made().orElseThrow());
+        });
+  }
+
+  private Next sayFitted(Kept made) {
+    Act again = new Act("formula-again", words.text("formula.next.again.act"), this::fit);
+    if (inForce) {
+      Act log =
+          new Act("formula-build-log", words.text("formula.next.report.act"), this::writeBuildLog);
+      Next done =
+          Next.say(Mark.DONE, words.text("formula.next.in-force"), log)
+              .withDetail(
+                  said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said);
+      return table.isPresent() ? done.withOther(again) : done;
+    }
+    if (made.formula().calibration().rehearsal()) {
+      Act log =
+          new Act("formula-practice", words.text("formula.next.report.act"), this::writeBuildLog);
+      return Next.say(Mark.REHEARSAL, words.text("formula.next.practice"), log)
+          .withDetail(said.isEmpty() ? words.text("formula.next.practice-detail") : said)
+          .withOther(again);
+    }
+    Act force =
+        new Act("formula-force", words.text("formula.next.force.act"), () -> putInForce(made));
+    Mark mark = made.formula().shortfalls().isEmpty() ? Mark.READY : Mark.ATTENTION;
+    return Next.say(mark, words.text("formula.next.force"), force)
+        .withDetail(said.isEmpty() ? words.text("formula.next.force-detail", made.file()) : said)
+        .withOther(again);
+  }
+}

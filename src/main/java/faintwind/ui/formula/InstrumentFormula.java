@@ -1,0 +1,89 @@
+package faintwind.ui.formula;
+
+import faintwind.job.JobWatch;
+import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.KeepFormula;
+import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.record.WriteReport;
+import faintwind.message.Checked;
+import faintwind.record.Event;
+import faintwind.record.InstrumentState;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Place;
+import faintwind.ui.instrument.OpenInstrument;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The formula of the instrument that is open. */
+public final class InstrumentFormula implements FormulaModel.Ways {
+  private final Desk desk;
+  private final OpenInstrument instrument;
+  private final KeepFormula job;
+  private static final int PRACTICE_REFITS = 20;
+
+  private final Optional<String> inForce;
+  private final InstrumentState state;
+
+  public InstrumentFormula(Desk desk, OpenInstrument instrument) {
+    this.desk = desk;
+    this.instrument = instrument;
+    job =
+        new KeepFormula(
+            instrument.folder(),
+            new Calibrate(desk.clock(), desk.words(), settings(instrument)),
+            desk.words());
+    // taken here, on the JavaFX thread: the jobs run on another
+    state = instrument.state();
+    inForce = state.last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
+  }
+
+  /** Practice shows what happens; it need not be refitted as often as what is put in force. */
+  private static Calibrate.Settings settings(OpenInstrument instrument) {
+    return instrument.rehearsal()
+        ? new Calibrate.Settings(Optional.empty(), PRACTICE_REFITS, OptionalDouble.empty())
+        : Calibrate.Settings.USUAL;
+  }
+
+  @Override
+  public Checked<Kept> fit(Path runs, JobWatch watch) throws IOException {
+    return job.fit(runs, watch);
+  }
+
+  @Override
+  public Optional<Checked<Kept>> read() throws IOException {
+    return inForce.isPresent() ? Optional.of(job.read(inForce.get(), state)) : Optional.empty();
+  }
+
+  @Override
+  public Kept drawnAgain(Kept kept, JobWatch watch) throws IOException {
+    return job.drawnAgain(kept, state, watch);
+  }
+
+  @Override
+  public void made(Kept kept) {
+    enter(new Event.CalibrationMade(kept.file(), kept.sha256()));
+  }
+
+  @Override
+  public void putInForce(String file) {
+    enter(new Event.CalibrationPutInForce(file));
+  }
+
+  @Override
+  public Checked<String> writeBuildLog() throws IOException {
+    return new WriteReport(desk.clock(), desk.words())
+        .keep(instrument.folder())
+        .map(file -> WriteReport.KEPT_AS);
+  }
+
+  private void enter(Event event) {
+    instrument.enter(enter -> enter.plain(Optional.empty(), event));
+  }
+
+  @Override
+  public void toTurntable() {
+    desk.go().accept(Place.TURNTABLE);
+  }
+}

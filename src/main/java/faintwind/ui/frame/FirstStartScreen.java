@@ -1,0 +1,116 @@
+package faintwind.ui.frame;
+
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.PictureView;
+import faintwind.ui.part.Words;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.RadioButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** Asked once: text size, colours and motion, which JavaFX cannot learn from the system. */
+public final class FirstStartScreen implements Screen {
+  private static final int[] SIZES_PCT = {100, 125, 150, 200};
+
+  private final Desk desk;
+  private final VBox sheet = new VBox();
+  private final ReadOnlyObjectWrapper<Next> next;
+
+  public FirstStartScreen(Desk desk, Runnable keep) {
+    this.desk = desk;
+    sheet.setId("first-start");
+    sheet.getStyleClass().addAll("sheet", "first-start");
+    CheckBox less = new CheckBox(text("window.first.less"));
+    less.setId("first-less-motion");
+    less.setWrapText(true);
+    less.selectedProperty().bindBidirectional(desk.look().lessMotion());
+    sheet
+        .getChildren()
+        .addAll(
+            Words.label(text("window.first.title"), "title"),
+            Words.label(text("window.first.size"), "tell", "semibold"),
+            sizes(),
+            Words.label(text("window.first.theme"), "tell", "semibold"),
+            themes(),
+            Words.label(text("window.first.motion"), "tell", "semibold"),
+            less,
+            Words.label(text("window.first.later"), "soft"));
+    next =
+        new ReadOnlyObjectWrapper<>(
+            Next.say(
+                Mark.READY,
+                text("window.first.next"),
+                new Act("first-keep", text("window.first.keep"), keep)));
+  }
+
+  @Override
+  public List<Node> margin() {
+    VBox sample = new VBox();
+    sample.getStyleClass().add("aside-part");
+    sample
+        .getChildren()
+        .addAll(
+            Words.label(text("window.home.how"), "tell", "semibold"),
+            Words.label(text("window.home.how-text"), "soft"));
+    PictureView.of("principle.svg", text("window.home.principle-shows"))
+        .ifPresent(sample.getChildren()::add);
+    return List.of(sample);
+  }
+
+  private HBox sizes() {
+    ToggleGroup group = new ToggleGroup();
+    HBox box = new HBox();
+    for (int pct : SIZES_PCT) {
+      RadioButton button = new RadioButton(desk.words().text("window.text-pct", pct));
+      button.setId("first-size-" + pct);
+      button.setToggleGroup(group);
+      button.setSelected(pct == desk.look().textPct().get());
+      button.setOnAction(event -> desk.look().textPct().set(pct));
+      box.getChildren().add(button);
+    }
+    box.getStyleClass().add("first-line");
+    return box;
+  }
+
+  private HBox themes() {
+    ToggleGroup group = new ToggleGroup();
+    HBox box = new HBox();
+    for (Theme theme : Theme.values()) {
+      RadioButton button = new RadioButton(text(theme.key()));
+      button.setId("first-" + theme.styleClass());
+      button.setToggleGroup(group);
+      button.setSelected(theme == desk.look().theme().get());
+      button.setOnAction(event -> desk.look().theme().set(theme));
+      box.getChildren().add(button);
+    }
+    box.getStyleClass().add("first-line");
+    return box;
+  }
+
+  private String text(String key) {
+    return desk.words().text(key);
+  }
+
+  @Override
+  public Node sheet() {
+    return sheet;
+  }
+
+  @Override
+  public Optional<Node> firstFocus() {
+    return Optional.ofNullable(sheet.lookup("#first-size-" + desk.look().textPct().get()));
+  }
+
+  @Override
+  public ObservableValue<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+}

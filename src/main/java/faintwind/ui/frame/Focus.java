@@ -1,0 +1,60 @@
+package faintwind.ui.frame;
+
+import java.util.Optional;
+import javafx.geometry.Bounds;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ScrollPane;
+import org.jspecify.annotations.Nullable;
+
+/** Where the focus goes. */
+public final class Focus {
+  private Focus() {}
+
+  /** Scrolls so that a node is in sight, with its row where that fits; a node outside is left. */
+  static void reveal(Node node, ScrollPane pane) {
+    Node content = pane.getContent();
+    if (content == null || !isInside(node, content)) {
+      return;
+    }
+    Node shown = Frame.rowOf(node).orElse(node);
+    Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
+    double view = pane.getViewportBounds().getHeight();
+    double hidden = content.getLayoutBounds().getHeight() - view;
+    double top = pane.getVvalue() * hidden;
+    if (hidden <= 0 || (box.getMinY() >= top && box.getMaxY() <= top + view)) {
+      return;
+    }
+    double wanted = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
+    pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
+  }
+
+  /** Whether a node is another or lies in it. */
+  public static boolean isInside(@Nullable Node node, Node region) {
+    for (Node up = node; up != null; up = up.getParent()) {
+      if (up == region) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The first node under another that takes the focus; empty where none does. */
+  public static Optional<Node> first(Node under) {
+    if (!under.isVisible() || under.isDisabled()) {
+      return Optional.empty();
+    }
+    if (under.isFocusTraversable()) {
+      return Optional.of(under);
+    }
+    if (under instanceof Parent parent) {
+      for (Node child : parent.getChildrenUnmodifiable()) {
+        Optional<Node> found = first(child);
+        if (found.isPresent()) {
+          return found;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,77 @@
+package faintwind.ui.frame;
+
+import faintwind.job.WindowChoices;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** The look and the person's name, as kept beside the instruments. */
+public final class KeptLook {
+  private final Path folder;
+  private final Look look = new Look();
+  private final StringProperty who = new SimpleStringProperty("");
+  private boolean asked;
+
+  private KeptLook(Path folder) {
+    this.folder = folder;
+  }
+
+  /** What was chosen before; where nothing was, the window asks at its start. */
+  public static KeptLook in(Path folder) {
+    KeptLook kept = new KeptLook(folder);
+    try {
+      Optional<WindowChoices> choices = WindowChoices.read(folder);
+      choices.ifPresent(kept::take);
+      kept.asked = choices.isPresent();
+    } catch (IOException notReadable) {
+      // How the window looks is not worth refusing to open it; the folder itself is told of later.
+      kept.asked = false;
+    }
+    return kept;
+  }
+
+  private void take(WindowChoices choices) {
+    look.textPct().set(choices.textPct());
+    for (Theme theme : Theme.values()) {
+      if (theme.name().toLowerCase(Locale.ROOT).equals(choices.theme())) {
+        look.theme().set(theme);
+      }
+    }
+    look.lessMotion().set(choices.lessMotion());
+    who.set(choices.who());
+  }
+
+  public Look look() {
+    return look;
+  }
+
+  public StringProperty who() {
+    return who;
+  }
+
+  /** Whether the person was asked before. */
+  public boolean asked() {
+    return asked;
+  }
+
+  /** The person was asked now. */
+  public void wasAsked() {
+    asked = true;
+  }
+
+  /** The choices as they are now. */
+  public WindowChoices choices() {
+    return new WindowChoices(
+        look.textPct().get(),
+        look.theme().get().name().toLowerCase(Locale.ROOT),
+        look.lessMotion().get(),
+        who.get());
+  }
+
+  public Path folder() {
+    return folder;
+  }
+}

@@ -1,0 +1,119 @@
+package faintwind.ui.frame;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.PairDrawing;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/** The top of the window: whose instrument this is, its places, and how the window looks. */
+public final class TopStrip extends HBox {
+  private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
+
+  private final Messages words;
+  private final Label who = new Label();
+  private final Label folder = new Label();
+  private final Label madeUp = new Label();
+  private final HBox places = new HBox();
+  private final Hyperlink folded = link("places-folded");
+  private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
+  private final HBox looks;
+  private final Consumer<Place> go;
+  private Place here = Place.HOME;
+  private boolean narrow;
+
+  public TopStrip(Messages words, Consumer<Place> go, LookMenu look) {
+    this.words = words;
+    this.go = go;
+    getStyleClass().add("top-strip");
+    PairDrawing sign = PairDrawing.metal(words.text("window.sign"));
+    sign.setOnMouseClicked(event -> go.accept(Place.HOME));
+    who.setId("who");
+    who.getStyleClass().addAll("tell", "semibold");
+    folder.setId("folder");
+    folder.getStyleClass().add("soft");
+    madeUp.setId("made-up");
+    madeUp.getStyleClass().addAll("fine", "pencil", "italic");
+    places.getStyleClass().add("places");
+    for (Place place : Place.values()) {
+      if (place != Place.HOME) {
+        places.getChildren().add(placeLink(place));
+      }
+    }
+    looks = new HBox(look.lookLink(), look.textLink(), look.helpLink());
+    looks.getStyleClass().add("strip-links");
+    HBox left = new HBox(sign, who, folder, madeUp);
+    left.getStyleClass().add("strip-left");
+    getChildren().addAll(left, places, folded, grow(), looks);
+    folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go, look));
+  }
+
+  /** All instruments of a folder. */
+  public void showHome(String folderName) {
+    here = Place.HOME;
+    who.setText(words.text("window.name"));
+    folder.setText(folderName.isEmpty() ? "" : words.text("window.folder", folderName));
+    mark("");
+  }
+
+  /**
+   * One place of one instrument.
+   *
+   * @param mark says that its data are made up or a rehearsal; empty where they were measured
+   */
+  public void showInstrument(String name, Place place, String mark) {
+    here = place;
+    who.setText(name);
+    folder.setText("");
+    mark(mark);
+    links.forEach((p, link) -> link.pseudoClassStateChanged(HERE, p == place));
+    folded.setText(words.text("window.places-folded", words.text(place.key()), links.size() - 1));
+  }
+
+  void setNarrow(boolean isNarrow) {
+    narrow = isNarrow;
+    mark(madeUp.getText());
+  }
+
+  private void mark(String mark) {
+    madeUp.setText(mark);
+    show(madeUp, !mark.isEmpty());
+    show(folder, here == Place.HOME);
+    show(places, here != Place.HOME && !narrow);
+    show(folded, here != Place.HOME && narrow);
+    show(looks, here == Place.HOME || !narrow);
+    folded.setMinWidth(USE_PREF_SIZE);
+  }
+
+  private static void show(Region node, boolean visible) {
+    node.setVisible(visible);
+    node.setManaged(visible);
+  }
+
+  private Hyperlink placeLink(Place place) {
+    Hyperlink link = link(place.id());
+    link.setText(words.text(place.key()));
+    link.getStyleClass().add("place");
+    link.setOnAction(event -> go.accept(place));
+    links.put(place, link);
+    return link;
+  }
+
+  private static Hyperlink link(String id) {
+    Hyperlink link = new Hyperlink();
+    link.setId(id);
+    return link;
+  }
+
+  private static Region grow() {
+    Region gap = new Region();
+    HBox.setHgrow(gap, Priority.ALWAYS);
+    return gap;
+  }
+}

@@ -1,0 +1,86 @@
+package faintwind.ui.home;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.PictureView;
+import faintwind.ui.part.Words;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The margin of the list: how the instrument feels the air, running clocks, new instruments. */
+final class HomeMargin {
+  private final Messages words;
+  private final VBox column = new VBox();
+  private final VBox principle = new VBox();
+  private final VBox clocks = new VBox();
+  private final FlowPane buttons = new FlowPane(12, 12);
+  private final Hyperlink demo;
+
+  HomeMargin(Messages words, HomeModel model) {
+    this.words = words;
+    column.getStyleClass().add("aside");
+    column.setId("home-margin");
+    principle.getStyleClass().add("aside-part");
+    principle
+        .getChildren()
+        .addAll(
+            Words.label(words.text("window.home.how"), "tell", "semibold"),
+            Words.label(words.text("window.home.how-text"), "soft"));
+    PictureView.of("principle.svg", words.text("window.home.principle-shows"))
+        .ifPresent(principle.getChildren()::add);
+    principle
+        .getChildren()
+        .add(Words.label(words.text("window.home.principle-source"), "fine", "soft"));
+    clocks.getStyleClass().add("aside-part");
+    Button begin =
+        Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
+    demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
+    Hyperlink rehearse =
+        Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
+    buttons.getChildren().addAll(begin, rehearse, demo);
+    buttons.getStyleClass().add("margin-buttons");
+  }
+
+  Node node() {
+    return column;
+  }
+
+  void show(HomeView view) {
+    clocks.getChildren().setAll(Words.label(words.text("window.home.clocks"), "tell", "semibold"));
+    for (HomeView.Clock clock : view.clocks()) {
+      Label name = Words.label(clock.name());
+      HBox.setHgrow(name, Priority.ALWAYS);
+      name.setMaxWidth(Double.MAX_VALUE);
+      Label left = new Label(clock.left());
+      left.getStyleClass().addAll("semibold", "mark-waiting");
+      left.setMinWidth(Region.USE_PREF_SIZE);
+      HBox line =
+          new HBox(
+              new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()),
+              name,
+              left);
+      line.getStyleClass().add("mark-label");
+      clocks.getChildren().add(line);
+    }
+    if (view.clocks().isEmpty()) {
+      clocks.getChildren().add(Words.label(words.text("window.home.no-clocks"), "soft"));
+    }
+  }
+
+  void showMode(HomeModel.Mode mode) {
+    column.getChildren().setAll(principle);
+    if (mode == HomeModel.Mode.LIST) {
+      column.getChildren().addAll(Words.rule(), clocks, buttons);
+    }
+    // The first run has the drawing large, in the sheet.
+    column.setVisible(mode != HomeModel.Mode.FIRST_RUN);
+  }
+}

@@ -1,0 +1,241 @@
+package faintwind.ui.home;
+
+import faintwind.job.demo.CopyDemo;
+import faintwind.message.Messages;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.instrument.StepMarks;
+import faintwind.ui.instrument.Workspace;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.Background;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** All instruments of the folder, or the first run where there is none yet. */
+public final class HomeModel {
+  private final Messages words;
+  private final Background background;
+  private final Workspace workspace;
+  private final HomeWords homeWords;
+  private final Consumer<Standpoint> open;
+  private final StringProperty who;
+  private final StringProperty newName = new SimpleStringProperty("");
+  private final ReadOnlyObjectWrapper<HomeView> view = new ReadOnlyObjectWrapper<>(HomeView.EMPTY);
+  private final ReadOnlyObjectWrapper<Mode> mode = new ReadOnlyObjectWrapper<>(Mode.READING);
+  private final ReadOnlyObjectWrapper<Next> next;
+  private Workspace.Found found = new Workspace.Found(List.of(), List.of());
+  private boolean byName;
+
+  /** What the sheet shows. */
+  public enum Mode {
+    /** The folder is being read. */
+    READING,
+    /** There is no instrument yet. */
+    FIRST_RUN,
+    LIST,
+    /** A new instrument is being named. */
+    NAMING
+  }
+
+  /**
+   * A model on a folder.
+   *
+   * @param who the name that entries are signed with
+   * @param open shows an instrument
+   */
+  public HomeModel(Desk desk, Workspace workspace, StringProperty who, Consumer<Standpoint> open) {
+    words = desk.words();
+    background = desk.background();
+    this.workspace = workspace;
+    this.who = who;
+    this.open = open;
+    homeWords = new HomeWords(words);
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.DOING, words.text("window.home.reading")));
+    newName.addListener((property, was, now) -> showNext());
+    who.addListener((property, was, now) -> showNext());
+  }
+
+  public ReadOnlyObjectProperty<HomeView> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Mode> mode() {
+    return mode.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** Name of the instrument that is being begun. */
+  public StringProperty newName() {
+    return newName;
+  }
+
+  /** The person's name. */
+  public StringProperty who() {
+    return who;
+  }
+
+  /** Reads the folder in the background. */
+  public void read() {
+    background.entry(
+        watch -> workspace.read(),
+        this::show,
+        world ->
+            next.set(
+                Next.say(
+                    Mark.BLOCKED,
+                    words.text("window.home.unreadable", String.valueOf(world.getMessage())))));
+  }
+
+  private void show(Workspace.Found now) {
+    found = now;
+    boolean empty = now.instruments().isEmpty() && now.broken().isEmpty();
+    if (mode.get() != Mode.NAMING) {
+      mode.set(empty ? Mode.FIRST_RUN : Mode.LIST);
+    }
+    sort();
+    showNext();
+  }
+
+  /** Orders by name, or by need again. */
+  public void toggleOrder() {
+    byName = !byName;
+    sort();
+  }
+
+  public boolean isByName() {
+    return byName;
+  }
+
+  private void sort() {
+    Comparator<HomeView.Line> order =
+        byName
+            ? Comparator.comparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER)
+            : Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
+                .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
+    view.set(homeWords.view(found, order));
+  }
+
+  /** Opens the instrument of a folder. */
+  public void open(Path folder) {
+    found.instruments().stream()
+        .map(Workspace.Listed::standpoint)
+        .filter(standpoint -> standpoint.view().path().equals(folder))
+        .findFirst()
+        .ifPresent(open);
+  }
+
+  /** Shows the form for a new instrument. */
+  public void beginNaming() {
+    mode.set(Mode.NAMING);
+    showNext();
+  }
+
+  /** Back from the form without a new instrument. */
+  public void stopNaming() {
+    mode.set(Mode.READING);
+    show(found);
+  }
+
+  /** Whether a new instrument can be begun: it has a name, and so has the person. */
+  public boolean canBegin() {
+    return !newName.get().isBlank() && !who.get().isBlank();
+  }
+
+  /** Begins the new instrument and opens it. */
+  public void begin() {
+    if (!canBegin()) {
+      return;
+    }
+    String name = newName.get().trim();
+    String person = who.get().trim();
+    background.entry(
+        watch -> workspace.begin(name, person),
+        open,
+        world ->
+            next.set(
+                Next.say(
+                    Mark.BLOCKED,
+                    words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
+  }
+
+  /** Opens the folder for rehearsals. */
+  public void rehearse() {
+    background.entry(
+        watch -> workspace.rehearsal(words.text("window.rehearsal")),
+        open,
+        world ->
+            next.set(
+                Next.say(
+                    Mark.BLOCKED,
+                    words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
+  }
+
+  /** Copies the made-up instruments into the folder and shows them. */
+  public void openDemo() {
+    background.run(
+        watch -> {
+          CopyDemo.into(workspace.folder());
+          return workspace.read();
+        },
+        this::show,
+        world ->
+            next.set(
+                Next.say(
+                    Mark.BLOCKED,
+                    words.text("window.home.no-demo", String.valueOf(world.getMessage())))));
+  }
+
+  private void showNext() {
+    next.set(
+        switch (mode.get()) {
+          case READING -> Next.say(Mark.DOING, words.text("window.home.reading"));
+          case FIRST_RUN ->
+              Next.say(
+                      Mark.READY,
+                      words.text("window.home.first-next"),
+                      new Act("start-parts", words.text("window.home.start"), this::beginNaming))
+                  .withDetail(words.text("window.home.first-detail"));
+          case NAMING -> naming();
+          case LIST -> list();
+        });
+  }
+
+  private Next naming() {
+    Act back = new Act("naming-back", words.text("window.home.back"), this::stopNaming);
+    return new Next(
+        Mark.DOING,
+        words.text("window.home.naming"),
+        words.text("window.home.naming-detail"),
+        canBegin()
+            ? Optional.of(new Act("begin", words.text("window.home.begin"), this::begin))
+            : Optional.empty(),
+        List.of(back));
+  }
+
+  private Next list() {
+    return view.get().lines().stream()
+        .findFirst()
+        .map(
+            line ->
+                Next.say(
+                    line.state().mark(),
+                    words.text("window.home.next", line.name(), line.next().sentence()),
+                    new Act(
+                        "open-first",
+                        words.text("window.home.open", line.name()),
+                        () -> open(line.folder()))))
+        .orElseGet(() -> Next.say(Mark.BLOCKED, words.text("window.home.all-broken")));
+  }
+}

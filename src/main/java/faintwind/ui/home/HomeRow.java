@@ -1,0 +1,73 @@
+package faintwind.ui.home;
+
+import faintwind.message.Messages;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.PairDrawing;
+import faintwind.ui.part.Words;
+import javafx.scene.AccessibleRole;
+import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** One instrument in the list: name, eight lengths from parts to use, what is next. */
+final class HomeRow extends HBox {
+
+  HomeRow(HomeView.Line line, Messages words, Runnable open) {
+    getStyleClass().addAll("row", "home-row");
+    setId("instrument-" + line.folder().getFileName());
+    PairDrawing pair = PairDrawing.metal(words.text("window.sign"));
+    VBox name =
+        new VBox(
+            Words.label(line.name(), "tell", "semibold"), Words.label(line.what(), "fine", "soft"));
+    name.getStyleClass().add("home-name");
+    HBox lengths = new HBox();
+    lengths.getStyleClass().add("lengths");
+    for (HomeView.Length length : line.lengths()) {
+      String said = length.stage() + ": " + words.text(length.mark().key());
+      MarkShape mark = new MarkShape(length.mark(), said, 0.6);
+      Tooltip.install(mark, new Tooltip(said));
+      lengths.getChildren().add(mark);
+    }
+    Label word = new Label(line.state().word());
+    word.getStyleClass().addAll("bold", line.state().mark().styleClass());
+    word.setMinWidth(USE_PREF_SIZE);
+    HBox said = new HBox(word, Words.label(line.state().note()));
+    said.getStyleClass().add("home-said");
+    VBox path = new VBox(lengths, said);
+    path.getStyleClass().add("home-path");
+    VBox next =
+        new VBox(
+            Words.label(line.next().sentence(), "semibold"),
+            Words.label(line.next().detail(), "fine", "soft"));
+    next.getStyleClass().add("home-next");
+    HBox.setHgrow(next, Priority.ALWAYS);
+    getChildren().addAll(pair, name, path, next);
+    setFocusTraversable(true);
+    setAccessibleRole(AccessibleRole.BUTTON);
+    setAccessibleText(
+        String.join(
+            ", ",
+            line.name(),
+            line.what(),
+            line.state().word(),
+            line.state().note(),
+            line.next().sentence()));
+    setOnMouseClicked(
+        event -> {
+          requestFocus();
+          if (event.getClickCount() == 2) {
+            open.run();
+          }
+        });
+    setOnKeyPressed(
+        event -> {
+          if (event.getCode() == KeyCode.ENTER || event.getCode() == KeyCode.SPACE) {
+            event.consume();
+            open.run();
+          }
+        });
+  }
+}

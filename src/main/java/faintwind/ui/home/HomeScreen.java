@@ -1,0 +1,159 @@
+package faintwind.ui.home;
+
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.FxScreen;
+import faintwind.ui.frame.Screen;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.PictureView;
+import faintwind.ui.part.Words;
+import java.util.List;
+import java.util.Optional;
+import javafx.application.Platform;
+import javafx.beans.value.ObservableValue;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The instruments of a folder, or the first run. */
+public final class HomeScreen implements Screen {
+  private final Desk desk;
+  private final HomeModel model;
+  private final VBox sheet;
+  private final HomeMargin margin;
+
+  @FXML private Label title;
+  @FXML private VBox list;
+  @FXML private Label orderSaid;
+  @FXML private Hyperlink order;
+  @FXML private VBox rows;
+  @FXML private VBox broken;
+  @FXML private VBox first;
+  @FXML private VBox naming;
+
+  public HomeScreen(Desk desk, HomeModel model) {
+    this.desk = desk;
+    this.model = model;
+    sheet = FxScreen.load(this, desk.words(), VBox.class);
+    margin = new HomeMargin(desk.words(), model);
+    order.setOnAction(event -> model.toggleOrder());
+    fillFirst();
+    fillNaming();
+    model.view().addListener((property, was, now) -> show(now));
+    model.mode().addListener((property, was, now) -> showMode(now));
+    show(model.view().get());
+    showMode(model.mode().get());
+    model.read();
+  }
+
+  @Override
+  public Node sheet() {
+    return sheet;
+  }
+
+  @Override
+  public List<Node> margin() {
+    return List.of(margin.node());
+  }
+
+  @Override
+  public ObservableValue<Next> next() {
+    return model.next();
+  }
+
+  private void show(HomeView view) {
+    boolean came = rows.getChildren().isEmpty() && !view.lines().isEmpty();
+    margin.show(view);
+    orderSaid.setText(text(model.isByName() ? "window.home.by-name" : "window.home.by-need"));
+    order.setText(text(model.isByName() ? "window.home.order-need" : "window.home.order-name"));
+    rows.getChildren()
+        .setAll(
+            view.lines().stream()
+                .map(
+                    line -> (Node) new HomeRow(line, desk.words(), () -> model.open(line.folder())))
+                .toList());
+    broken
+        .getChildren()
+        .setAll(view.broken().stream().map(b -> (Node) Words.label(b, "broken-folder")).toList());
+    if (model.mode().get() == HomeModel.Mode.LIST) {
+      title.setText(view.title());
+    }
+    if (came) {
+      // After the layout, when the rows are in the scene.
+      Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+    }
+  }
+
+  private void showMode(HomeModel.Mode mode) {
+    present(list, mode == HomeModel.Mode.LIST);
+    present(first, mode == HomeModel.Mode.FIRST_RUN);
+    present(naming, mode == HomeModel.Mode.NAMING);
+    margin.showMode(mode);
+    switch (mode) {
+      case READING -> title.setText("");
+      case LIST -> title.setText(model.view().get().title());
+      case FIRST_RUN -> title.setText(text("window.home.first"));
+      case NAMING -> {
+        title.setText(text("window.home.new"));
+        naming.lookup("#new-name").requestFocus();
+      }
+    }
+  }
+
+  private void fillFirst() {
+    PictureView.of("principle-wide.svg", text("window.home.principle-shows"))
+        .ifPresent(
+            picture -> {
+              picture.getStyleClass().add("principle-large");
+              first.getChildren().add(picture);
+            });
+    Button start = Words.button("first-start", text("window.home.start"), model::beginNaming);
+    Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
+    VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
+    Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
+    HBox choices = new HBox(start, later, demo);
+    choices.getStyleClass().add("first-choices");
+    first.getChildren().addAll(Words.label(text("window.home.first-why"), "tell"), choices);
+  }
+
+  private void fillNaming() {
+    naming
+        .getChildren()
+        .addAll(
+            labelled("new-name", "window.home.name", model.newName()),
+            Words.label(text("window.home.name-example"), "fine", "soft"),
+            labelled("new-who", "window.home.who", model.who()),
+            Words.label(text("window.home.who-why"), "fine", "soft"));
+  }
+
+  private Node labelled(String id, String key, javafx.beans.property.StringProperty value) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.setAccessibleText(text(key));
+    field.textProperty().bindBidirectional(value);
+    Label label = Words.label(text(key), "tell");
+    label.setLabelFor(field);
+    VBox box = new VBox(label, field);
+    box.getStyleClass().add("labelled");
+    return box;
+  }
+
+  private String text(String key) {
+    return desk.words().text(key);
+  }
+
+  @Override
+  public Optional<Node> firstFocus() {
+    return rows.getChildren().stream().findFirst();
+  }
+
+  private static void present(Region node, boolean visible) {
+    node.setVisible(visible);
+    node.setManaged(visible);
+  }
+}

@@ -1,0 +1,59 @@
+package faintwind.ui.home;
+
+import faintwind.ui.part.Mark;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * The instruments of a folder at one moment, in words.
+ *
+ * @param title the one sentence
+ * @param lines in the order of who needs you
+ * @param clocks that run now
+ * @param broken folders that cannot be opened, with what is wrong
+ */
+public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<String> broken) {
+  static final HomeView EMPTY = new HomeView("", List.of(), List.of(), List.of());
+
+  public HomeView {
+    lines = List.copyOf(lines);
+    clocks = List.copyOf(clocks);
+    broken = List.copyOf(broken);
+  }
+
+  /**
+   * One instrument.
+   *
+   * @param folder where it is
+   * @param name as given
+   * @param what metal, size, coat; or that there is no design yet
+   * @param lengths one a stage
+   * @param state mark and words under the lengths
+   * @param next what is next, and a small second line
+   * @param madeUp whether its data are made up
+   */
+  public record Line(
+      Path folder,
+      String name,
+      String what,
+      List<Length> lengths,
+      State state,
+      Said next,
+      boolean madeUp) {
+    public Line {
+      lengths = List.copyOf(lengths);
+    }
+  }
+
+  /** A stage's mark with its name. */
+  public record Length(Mark mark, String stage) {}
+
+  /** The state of an instrument: mark, word, note. */
+  public record State(Mark mark, String word, String note) {}
+
+  /** A sentence and a small line under it. */
+  public record Said(String sentence, String detail) {}
+
+  /** A running clock: whose and which, the time left, the share that has gone. */
+  public record Clock(String name, String left, double share) {}
+}

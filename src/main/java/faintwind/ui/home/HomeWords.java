@@ -1,0 +1,156 @@
+package faintwind.ui.home;
+
+import faintwind.guide.Progress;
+import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.checklist.Stage;
+import faintwind.guide.checklist.StepClock;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.record.InstrumentState;
+import faintwind.ui.home.HomeView.Clock;
+import faintwind.ui.home.HomeView.Length;
+import faintwind.ui.home.HomeView.Line;
+import faintwind.ui.home.HomeView.Said;
+import faintwind.ui.home.HomeView.State;
+import faintwind.ui.instrument.ClockWords;
+import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.instrument.StepMarks;
+import faintwind.ui.instrument.Workspace;
+import faintwind.ui.part.Figures;
+import faintwind.ui.part.Mark;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Puts the instruments of a folder into the words of a {@link HomeView}. */
+final class HomeWords {
+  private static final Set<Mark> NEEDS_HANDS = Set.of(Mark.BLOCKED, Mark.ATTENTION);
+
+  private final Messages words;
+  private final ClockWords clocks;
+
+  HomeWords(Messages words) {
+    this.words = words;
+    clocks = new ClockWords(words);
+  }
+
+  HomeView view(Workspace.Found found, Comparator<Line> order) {
+    List<Line> lines = found.instruments().stream().map(this::line).sorted(order).toList();
+    List<Clock> running =
+        found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
+    long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
+    List<String> broken =
+        found.broken().stream()
+            .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
+            .toList();
+    return new HomeView(
+        words.text("window.home.title", lines.size(), needing), lines, running, broken);
+  }
+
+  private String sentences(List<Problem> problems) {
+    return problems.stream().map(words::line).collect(Collectors.joining(" "));
+  }
+
+  private Line line(Workspace.Listed listed) {
+    Standpoint standpoint = listed.standpoint();
+    Progress progress = standpoint.progress();
+    InstrumentState state = standpoint.view().state();
+    List<Length> lengths =
+        standpoint.view().checklist().stages().stream()
+            .map(stage -> new Length(StepMarks.of(stage, progress), stage.title()))
+            .toList();
+    Optional<StepProgress> pressing = pressing(progress);
+    return new Line(
+        standpoint.view().path(),
+        state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
+        state.rehearsal()
+            ? words.text("window.home.rehearse-why")
+            : listed.what().orElse(words.text("window.home.no-design")),
+        lengths,
+        state.rehearsal() ? rehearsal() : state(standpoint, pressing),
+        state.rehearsal()
+            ? new Said(words.text("turntable.live.rehearse-title"), "")
+            : next(pressing),
+        state.madeUp());
+  }
+
+  /** A folder for rehearsals has no instrument whose steps could wait. */
+  private State rehearsal() {
+    return new State(Mark.REHEARSAL, words.text(Mark.REHEARSAL.key()), "");
+  }
+
+  /** The step that needs a person first. */
+  private static Optional<StepProgress> pressing(Progress progress) {
+    return progress.steps().stream().filter(StepMarks::stopsItself).findFirst().or(progress::next);
+  }
+
+  private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
+    if (!standpoint.view().writable()) {
+      return new State(
+          Mark.BLOCKED,
+          words.text("window.home.read-only"),
+          sentences(standpoint.view().problems()));
+    }
+    if (pressing.isEmpty()) {
+      return new State(Mark.DONE, words.text("window.home.in-use"), "");
+    }
+    StepProgress step = pressing.get();
+    Mark mark = StepMarks.of(step);
+    String note =
+        switch (mark) {
+          case WAITING ->
+              step.clock()
+                  .map(clocks::left)
+                  .map(t -> words.text("window.home.to-go", t))
+                  .orElse("");
+          case BLOCKED, ATTENTION -> firstReason(step);
+          case READY, DOING, DONE, CORRECTED, REHEARSAL ->
+              standpoint.view().checklist().stageOf(step.step().id()).map(Stage::title).orElse("");
+        };
+    return new State(mark, words.text(mark.key()), note);
+  }
+
+  private Said next(Optional<StepProgress> pressing) {
+    if (pressing.isEmpty()) {
+      return new Said(words.text("window.home.bring-log"), "");
+    }
+    StepProgress step = pressing.get();
+    String detail =
+        switch (StepMarks.of(step)) {
+          case READY, DOING -> firstReason(step);
+          case WAITING -> step.step().asks().clock().map(c -> c.label()).orElse("");
+          case BLOCKED, ATTENTION, DONE, CORRECTED, REHEARSAL -> "";
+        };
+    return new Said(step.step().title(), detail);
+  }
+
+  private String firstReason(StepProgress step) {
+    return Stream.concat(step.reasons().stream(), step.doubts().stream())
+        .filter(reason -> !reason.id().equals("gate.not-finished"))
+        .filter(reason -> !StepMarks.stopsItself(step) || StepMarks.isStop(reason))
+        .findFirst()
+        .map(reason -> shortened(Figures.sentence(words.sentence(reason))))
+        .orElse("");
+  }
+
+  private static String shortened(String text) {
+    int most = 90;
+    return text.length() <= most ? text : text.substring(0, text.lastIndexOf(' ', most)) + " …";
+  }
+
+  private List<Clock> clocksOf(Standpoint standpoint) {
+    String name = standpoint.view().state().name().orElse("");
+    return standpoint.progress().steps().stream()
+        .filter(s -> s.clock().filter(c -> c.stand() == StepClock.Stand.RUNNING).isPresent())
+        .map(
+            s -> {
+              StepClock clock = s.clock().orElseThrow();
+              String label = s.step().asks().clock().map(c -> c.label()).orElse("");
+              return new Clock(name + "  " + label, clocks.left(clock), clock.share());
+            })
+        .toList();
+  }
+}

@@ -1,0 +1,84 @@
+package faintwind.ui.instrument;
+
+import faintwind.guide.Situation;
+import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.StepClock;
+import faintwind.message.Messages;
+import faintwind.ui.part.ClockView;
+import faintwind.ui.part.Figures;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says in words where a clock stands. */
+public final class ClockWords {
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+
+  private final Messages words;
+
+  public ClockWords(Messages words) {
+    this.words = words;
+  }
+
+  /** The face of a step's clock; empty where the step has none. */
+  public Optional<ClockView.Face> face(Step step, StepClock clock, Situation situation) {
+    return step.asks()
+        .clock()
+        .map(
+            spec -> {
+              String name = situation.fill(spec.label(), words);
+              return switch (clock.stand()) {
+                case RUNNING ->
+                    new ClockView.Face(
+                        name,
+                        left(clock),
+                        clock.share(),
+                        words.text(
+                            "window.clock.runs",
+                            moment(clock.start(), clock.now()),
+                            moment(clock.end(), clock.now())));
+                case ENDED ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.ended"),
+                        1,
+                        words.text(
+                            "window.clock.since",
+                            Figures.duration(words, seconds(clock.late_s())),
+                            situation.fill(spec.then(), words)));
+                case TIME_SET_BACK ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.unknown"),
+                        0,
+                        words.text("window.clock.set-back", moment(clock.start(), clock.now())));
+                case TIME_LEAPT ->
+                    new ClockView.Face(
+                        name,
+                        words.text("window.clock.unknown"),
+                        0,
+                        words.text(
+                            "window.clock.leapt",
+                            Figures.duration(words, seconds(clock.late_s()))));
+              };
+            });
+  }
+
+  /** The time left, such as "18 min". */
+  public String left(StepClock clock) {
+    return Figures.duration(words, seconds(clock.left_s()));
+  }
+
+  private static String moment(OffsetDateTime when, OffsetDateTime now) {
+    boolean today = when.toLocalDate().equals(now.toLocalDate());
+    return (today ? TIME : DAY).format(when);
+  }
+
+  private static Duration seconds(double time_s) {
+    return Duration.ofSeconds(Math.round(time_s));
+  }
+}

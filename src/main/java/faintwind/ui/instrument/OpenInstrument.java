@@ -1,0 +1,194 @@
+package faintwind.ui.instrument;
+
+import faintwind.guide.Progress;
+import faintwind.guide.Situation;
+import faintwind.guide.checklist.Checklist;
+import faintwind.job.record.Enter;
+import faintwind.job.record.InstrumentView;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.record.InstrumentState;
+import faintwind.record.JournalEntry;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.work.Background;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
+
+/**
+ * The instrument that is open in the window. Every entry goes to disk before it shows; one that
+ * cannot be written waits here, is said, and is tried again. Entries are written in the order they
+ * were made.
+ */
+public final class OpenInstrument {
+  private final Background background;
+  private final Messages words;
+  private final Clock clock;
+  private final StringProperty who;
+  private final Opening opening;
+  private final ReadOnlyObjectWrapper<Standpoint> now;
+  private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+  private final Deque<Entry> unwritten = new ArrayDeque<>();
+
+  /** Something to be written, by the job that judges and writes entries. */
+  @FunctionalInterface
+  public interface Entry {
+    Checked<JournalEntry> write(Enter enter) throws IOException;
+  }
+
+  /** Opens the folder again, to see what an entry changed. */
+  @FunctionalInterface
+  public interface Opening {
+    InstrumentView open(Path folder) throws IOException;
+  }
+
+  /**
+   * Everything that depends on the journal and the time.
+   *
+   * @param view the instrument as its folder keeps it
+   * @param situation what verdicts and gates depend on
+   * @param progress where every step stands
+   */
+  public record Standpoint(InstrumentView view, Situation situation, Progress progress) {
+
+    /** Works everything out for a moment. */
+    public static Standpoint of(InstrumentView view, OffsetDateTime time) {
+      return new Standpoint(view, view.situation(time), view.progress(time));
+    }
+  }
+
+  private record Written(Checked<JournalEntry> answer, Standpoint standpoint) {}
+
+  /**
+   * An instrument that was just opened.
+   *
+   * @param desk words, background and clock
+   * @param who the name that entries are signed with
+   */
+  public OpenInstrument(Desk desk, Standpoint standpoint, Opening opening, StringProperty who) {
+    background = desk.background();
+    words = desk.words();
+    clock = desk.clock();
+    this.opening = opening;
+    this.who = who;
+    now = new ReadOnlyObjectWrapper<>(standpoint);
+  }
+
+  public Path folder() {
+    return now.get().view().path();
+  }
+
+  /** The instrument's name, or that of its folder. */
+  public String name() {
+    return state().name().orElseGet(() -> String.valueOf(folder().getFileName()));
+  }
+
+  /** Whether the folder is for rehearsals. */
+  public boolean rehearsal() {
+    return state().rehearsal();
+  }
+
+  /** Says that its data are made up or a rehearsal; empty where they were measured. */
+  public String mark() {
+    if (rehearsal()) {
+      return words.text("window.rehearsal");
+    }
+    return state().madeUp() ? words.text("window.made-up") : "";
+  }
+
+  public Checklist checklist() {
+    return now.get().view().checklist();
+  }
+
+  public InstrumentState state() {
+    return now.get().view().state();
+  }
+
+  /** Where the instrument stands; changes with each entry and with time, on the JavaFX thread. */
+  public ReadOnlyObjectProperty<Standpoint> now() {
+    return now.getReadOnlyProperty();
+  }
+
+  /** The name that entries are signed with. */
+  public StringProperty who() {
+    return who;
+  }
+
+  /** What kept the last entry from being written, in words; empty while all is on disk. */
+  public ReadOnlyStringProperty trouble() {
+    return trouble.getReadOnlyProperty();
+  }
+
+  /** Writes an entry. */
+  public void enter(Entry entry) {
+    unwritten.addLast(entry);
+    if (unwritten.size() == 1) {
+      writeFirst();
+    }
+  }
+
+  /** Tries again what could not be written. */
+  public void tryAgain() {
+    if (!unwritten.isEmpty() && !trouble.get().isEmpty()) {
+      writeFirst();
+    }
+  }
+
+  private void writeFirst() {
+    Entry entry = unwritten.getFirst();
+    Enter enter = new Enter(now.get().view(), clock, Enter.Person.named(signed()));
+    Path folder = folder();
+    background.entry(
+        watch -> {
+          Checked<JournalEntry> answer = entry.write(enter);
+          return new Written(
+              answer, Standpoint.of(opening.open(folder), OffsetDateTime.now(clock)));
+        },
+        this::written,
+        world -> trouble.set(words.text("window.not-kept", String.valueOf(world.getMessage()))));
+  }
+
+  /** Who rehearses need not be named. */
+  private String signed() {
+    return rehearsal() && who.get().isBlank() ? words.text("window.rehearsal") : who.get();
+  }
+
+  private void written(Written written) {
+    trouble.set(written.answer().isOk() ? "" : sentences(written.answer().problems()));
+    // Who is told may make the next entry at once: it has to find this one still in its place.
+    now.set(written.standpoint());
+    unwritten.removeFirst();
+    if (!unwritten.isEmpty()) {
+      writeFirst();
+    }
+  }
+
+  private String sentences(List<Problem> problems) {
+    return problems.stream().map(words::sentence).collect(Collectors.joining(" "));
+  }
+
+  /** Works everything out again for the time it is now: clocks go on. */
+  public void tick() {
+    InstrumentView view = now.get().view();
+    background.entry(
+        watch -> Standpoint.of(view, OffsetDateTime.now(clock)),
+        standpoint -> {
+          // An entry that came meanwhile has newer news.
+          if (now.get().view().state().equals(view.state())) {
+            now.set(standpoint);
+          }
+        },
+        world -> {});
+  }
+}

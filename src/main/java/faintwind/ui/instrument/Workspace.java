@@ -1,0 +1,189 @@
+package faintwind.ui.instrument;
+
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.design.Size;
+import faintwind.job.record.Enter;
+import faintwind.job.record.InstrumentView;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.RehearsalBegun;
+import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The folder of instruments that the window shows. Reads and writes; never on the JavaFX thread.
+ */
+public final class Workspace {
+  private static final String JOURNAL = "journal.jsonl";
+
+  private final Path folder;
+  private final Clock clock;
+  private Optional<KeptDesigns> designs = Optional.empty();
+
+  /**
+   * What was found in the folder.
+   *
+   * @param instruments those that could be opened
+   * @param broken folders whose checklist is broken, with what is wrong
+   */
+  public record Found(List<Listed> instruments, List<Broken> broken) {
+    public Found {
+      instruments = List.copyOf(instruments);
+      broken = List.copyOf(broken);
+    }
+  }
+
+  /** An instrument with its design in a few words, where it has one. */
+  public record Listed(Standpoint standpoint, Optional<String> what) {}
+
+  /** A folder that cannot be opened at all. */
+  public record Broken(Path folder, List<Problem> problems) {
+    public Broken {
+      problems = List.copyOf(problems);
+    }
+  }
+
+  public Workspace(Path folder, Clock clock) {
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** Name of the folder. */
+  public String name() {
+    Path last = folder.getFileName();
+    return last == null ? folder.toString() : last.toString();
+  }
+
+  public Path folder() {
+    return folder;
+  }
+
+  /** How an instrument of this folder is opened again. */
+  public OpenInstrument.Opening opening() {
+    return this::open;
+  }
+
+  /** Reads every instrument. */
+  public Found read() throws IOException {
+    List<Listed> found = new ArrayList<>();
+    List<Broken> broken = new ArrayList<>();
+    for (Path path : instrumentFolders()) {
+      try {
+        Standpoint standpoint = Standpoint.of(open(path), OffsetDateTime.now(clock));
+        found.add(new Listed(standpoint, describe(standpoint)));
+      } catch (BrokenFolderException e) {
+        broken.add(new Broken(path, e.problems()));
+      }
+    }
+    return new Found(found, broken);
+  }
+
+  private List<Path> instrumentFolders() throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(path -> Files.exists(path.resolve(JOURNAL))).sorted().toList();
+    }
+  }
+
+  /** Begins an instrument in a folder of its own, named after it. */
+  public Standpoint begin(String name, String who) throws IOException {
+    Path path = freeFolder(name);
+    Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
+    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+  }
+
+  /**
+   * The folder for rehearsals: the one that is there, or a new one.
+   *
+   * @param name how it is called, in the person's language
+   */
+  public Standpoint rehearsal(String name) throws IOException {
+    for (Path path : instrumentFolders()) {
+      InstrumentView view = open(path);
+      if (view.state().rehearsal() && view.writable()) {
+        return Standpoint.of(view, OffsetDateTime.now(clock));
+      }
+    }
+    Path path = freeFolder(name);
+    Enter.Person person = Enter.Person.named(name);
+    Enter.begin(path, new InstrumentCreated(name, true), clock, person);
+    new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
+    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+  }
+
+  private Path freeFolder(String name) {
+    String plain =
+        name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
+    String start = plain.isEmpty() ? "instrument" : plain;
+    Path path = folder.resolve(start);
+    for (int i = 2; Files.exists(path); i++) {
+      path = folder.resolve(start + "-" + i);
+    }
+    return path;
+  }
+
+  private Optional<String> describe(Standpoint standpoint) throws IOException {
+    Optional<String> json = standpoint.view().state().designJson();
+    return json.isEmpty()
+        ? Optional.empty()
+        : designs().sized(json.get()).map(sized -> KeptDesigns.describe(sized.design()));
+  }
+
+  /** Read at the first need, which is never on the JavaFX thread. */
+  private synchronized KeptDesigns designs() throws IOException {
+    if (designs.isEmpty()) {
+      designs = Optional.of(KeptDesigns.withShippedParts());
+    }
+    return designs.get();
+  }
+
+  private Optional<DesignSheet> sheetOf(String json) {
+    try {
+      return designs().sized(json).map(Size.Sized::sheet);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private InstrumentView open(Path path) throws IOException {
+    Checked<InstrumentView> opened;
+    try {
+      opened = InstrumentView.open(path, this::sheetOf);
+    } catch (UncheckedIOException e) {
+      throw new IOException(e);
+    }
+    if (opened instanceof Checked.Ok<InstrumentView> ok) {
+      return ok.value();
+    }
+    throw new BrokenFolderException(path, opened.problems());
+  }
+
+  /** A folder whose checklist is broken: the world, as far as a screen is concerned. */
+  static final class BrokenFolderException extends IOException {
+    private static final long serialVersionUID = 1L;
+    private final transient List<Problem> problems;
+
+    BrokenFolderException(Path path, List<Problem> problems) {
+      super(path.toString());
+      this.problems = List.copyOf(problems);
+    }
+
+    List<Problem> problems() {
+      return problems;
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package faintwind.ui.listen;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.profile.LineReader;
+import faintwind.job.field.ForeignLog;
+import faintwind.job.formula.Profiles;
+import faintwind.job.live.Listen;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Rows;
+import faintwind.ui.work.DiskWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
+import javafx.scene.layout.VBox;
+
+/** How readings of a logger come to an instrument: listened to, or as a log with a profile. */
+public final class LoggerWays {
+  private final Desk desk;
+  private final Path instrument;
+  private final ListenModel recording;
+
+  /**
+   * Ways to an instrument.
+   *
+   * @param instrument its folder
+   * @param recording the recording that is made for it, begun or not
+   */
+  public LoggerWays(Desk desk, Path instrument, ListenModel recording) {
+    this.desk = desk;
+    this.instrument = instrument;
+    this.recording = recording;
+  }
+
+  /** Whether it is listened to now. */
+  public boolean isListening() {
+    return recording.view().get().stage() == ListenModel.Stage.LISTENING;
+  }
+
+  /** Listens to the logger; profiles that are put together are kept with the instrument. */
+  public ListenPane listening(Supplier<Optional<Listen.BySpeed>> speed) {
+    SourceChoiceModel choice = source(List.of(SourceChoiceModel.Kind.values()));
+    return new ListenPane(desk, recording, choice, speed, profile -> keep(profile, choice::say));
+  }
+
+  /** A choice of a source, with the profiles there are. */
+  public SourceChoiceModel source(List<SourceChoiceModel.Kind> kinds) {
+    SourceChoiceModel choice =
+        new SourceChoiceModel(desk.words(), desk.background(), kinds, List.of());
+    desk.background()
+        .entry(
+            watch -> Profiles.allFor(instrument),
+            all -> choice.profiles().setAll(all),
+            choice::say);
+    return choice;
+  }
+
+  /** The choice as it is shown. */
+  public SourceChoice shown(SourceChoiceModel choice) {
+    return new SourceChoice(desk, choice, profile -> keep(profile, choice::say));
+  }
+
+  private void keep(ImportProfile profile, Consumer<IOException> failed) {
+    desk.background().entry(watch -> Profiles.keep(instrument, profile), file -> {}, failed);
+  }
+
+  /**
+   * Asks what the lines of a log mean.
+   *
+   * @param into where the question is shown
+   * @param log the log
+   * @param use takes the profile; it is kept with the instrument too
+   */
+  public void foreign(VBox into, Path log, Consumer<ImportProfile> use) {
+    Consumer<IOException> failed =
+        broke ->
+            into.getChildren()
+                .setAll(
+                    Rows.problems(List.of(DiskWords.say(broke, desk.words())), true, desk.words()));
+    desk.background()
+        .entry(
+            watch -> new Asked(ForeignLog.firstLines(log), Profiles.allFor(instrument)),
+            asked -> into.getChildren().setAll(preview(log, asked, use, failed)),
+            failed);
+  }
+
+  private record Asked(List<String> lines, List<ImportProfile> profiles) {}
+
+  private ImportPreview preview(
+      Path log, Asked asked, Consumer<ImportProfile> use, Consumer<IOException> failed) {
+    String name = String.valueOf(log.getFileName());
+    ImportModel model = new ImportModel(desk.words(), name, asked.lines(), LineReader.Begin.FILE);
+    return new ImportPreview(
+        desk.words(),
+        model,
+        asked.profiles(),
+        profile -> {
+          keep(profile, failed);
+          use.accept(profile);
+        });
+  }
+}

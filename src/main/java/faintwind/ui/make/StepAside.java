@@ -1,0 +1,199 @@
+package faintwind.ui.make;
+
+import faintwind.guide.checklist.Step.Picture;
+import faintwind.job.record.InstrumentView;
+import faintwind.message.Messages;
+import faintwind.report.card.StepCard;
+import faintwind.ui.figure.CardView;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.make.StepView.Probes;
+import faintwind.ui.make.StepView.ReadingLine;
+import faintwind.ui.part.ClockView;
+import faintwind.ui.part.PictureView;
+import faintwind.ui.part.Words;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.image.Image;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+
+/** The margin of a step: drawing, why, what good looks like, clock, photos, who signs. */
+final class StepAside {
+  private static final double PHOTO_WIDTH_PX = 96;
+  private static final double OWN_PICTURE_PX = 300;
+
+  private final Desk desk;
+  private final Messages words;
+  private final OpenInstrument instrument;
+  private final Acts acts;
+  private final VBox column = new VBox();
+  private Optional<Picture> shownPicture = Optional.empty();
+  private Optional<Node> drawing = Optional.empty();
+  private Optional<Probes> shownProbes = Optional.empty();
+  private Optional<PictureView> tips = Optional.empty();
+  private Optional<StepView.Aside> shown = Optional.empty();
+  private Optional<StepCard> shownCard = Optional.empty();
+  private Optional<CardView> card = Optional.empty();
+
+  /**
+   * What the margin's buttons do.
+   *
+   * @param addPhoto asks for a photo
+   * @param printStep puts this step on paper
+   * @param printStage puts its whole stage on paper
+   * @param chooseMeter uses another class of meter from now on
+   */
+  record Acts(
+      Runnable addPhoto, Runnable printStep, Runnable printStage, Consumer<String> chooseMeter) {}
+
+  StepAside(Desk desk, OpenInstrument instrument, Acts acts) {
+    this.desk = desk;
+    words = desk.words();
+    this.instrument = instrument;
+    this.acts = acts;
+    column.getStyleClass().add("aside");
+    column.setId("step-aside");
+  }
+
+  Node node() {
+    return column;
+  }
+
+  /** Shows where the tips go for the reading in focus; with none, the step's own picture. */
+  void showProbes(Optional<ReadingLine> reading) {
+    Optional<Probes> wanted = reading.flatMap(ReadingLine::probes);
+    if (wanted.equals(shownProbes)) {
+      return;
+    }
+    shownProbes = wanted;
+    tips =
+        reading.flatMap(
+            line ->
+                line.probes()
+                    .flatMap(
+                        p ->
+                            PictureView.ofTips(
+                                p.scene(), p.one(), p.other(), line.unit(), p.shows())));
+    tips.ifPresent(view -> view.setId("tips-picture"));
+    shown.ifPresent(this::show);
+  }
+
+  void show(StepView.Aside aside) {
+    shown = Optional.of(aside);
+    if (!aside.picture().equals(shownPicture)) {
+      shownPicture = aside.picture();
+      drawing = aside.picture().flatMap(this::picture);
+    }
+    if (!aside.card().equals(shownCard)) {
+      shownCard = aside.card();
+      card = aside.card().map(c -> new CardView(c, desk));
+    }
+    column.getChildren().clear();
+    if (tips.isPresent()) {
+      add(withWords(tips.get(), shownProbes.map(Probes::shows).orElse("")));
+    } else {
+      drawing.ifPresent(this::add);
+    }
+    aside.meter().ifPresent(face -> add(new MeterCard(face, words, acts.chooseMeter())));
+    aside.clock().ifPresent(face -> add(new ClockView("step-clock", face)));
+    card.ifPresent(this::add);
+    if (!aside.reasons().why().isEmpty()) {
+      add(titled("window.step.why", Words.label(aside.reasons().why())));
+    }
+    if (!aside.reasons().good().isEmpty()) {
+      add(titled("window.step.good", Words.label(aside.reasons().good())));
+    }
+    if (!aside.reasons().wrong().isEmpty()) {
+      VBox lines = titled("window.step.wrong");
+      aside.reasons().wrong().forEach(line -> lines.getChildren().add(Words.label(line)));
+      add(lines);
+    }
+    aside.photos().ifPresent(photos -> add(photos(photos)));
+    add(paper());
+  }
+
+  /** A picture of the teacher's own checklist, or one of the program's. */
+  private Optional<Node> picture(Picture wanted) {
+    for (Path folder : InstrumentView.ownFolders(instrument.folder())) {
+      Path file = folder.resolve("checklist").resolve("pictures").resolve(wanted.file());
+      Optional<PictureView> drawn = PictureView.ofFile(file, wanted.shows());
+      if (drawn.isPresent()) {
+        return drawn.map(view -> view);
+      }
+      if (wanted.file().endsWith(".png") && Files.isRegularFile(file)) {
+        return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
+      }
+    }
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> view);
+  }
+
+  private static ImageView photo(Path file, String shows, double width_px) {
+    ImageView view =
+        new ImageView(new Image(file.toUri().toString(), 2 * width_px, 0, true, true, true));
+    view.setFitWidth(width_px);
+    view.setPreserveRatio(true);
+    view.setAccessibleText(shows);
+    return view;
+  }
+
+  private static Node withWords(Node picture, String shows) {
+    VBox both = new VBox(picture, Words.label(shows, "fine"));
+    both.getStyleClass().add("aside-part");
+    return both;
+  }
+
+  private void add(Node part) {
+    if (!column.getChildren().isEmpty()) {
+      column.getChildren().add(Words.rule());
+    }
+    column.getChildren().add(part);
+  }
+
+  private VBox titled(String key, Node... parts) {
+    VBox box = new VBox(Words.label(words.text(key), "tell", "semibold"));
+    box.getStyleClass().add("aside-part");
+    box.getChildren().addAll(parts);
+    return box;
+  }
+
+  private VBox paper() {
+    FlowPane links =
+        new FlowPane(
+            Words.link("step-print", words.text("window.print.step"), acts.printStep()),
+            Words.link("stage-print", words.text("window.print.stage"), acts.printStage()));
+    links.getStyleClass().add("photos");
+    return titled("window.print", links);
+  }
+
+  private VBox photos(StepView.Photos photos) {
+    VBox box = titled("window.step.photo");
+    if (!photos.wanted().isEmpty()) {
+      box.getChildren().add(Words.label(photos.wanted(), "soft"));
+    }
+    FlowPane pictures = new FlowPane();
+    pictures.getStyleClass().add("photos");
+    for (String file : photos.kept()) {
+      Path path = instrument.folder().resolve(file);
+      String wanted = photos.wanted().isEmpty() ? file : photos.wanted();
+      ImageView view = photo(path, words.text("window.step.photo-kept", wanted), PHOTO_WIDTH_PX);
+      view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
+      pictures.getChildren().add(view);
+    }
+    Button add = new Button(words.text("window.step.add-photo"));
+    add.setId("photo-add");
+    add.getStyleClass().add("quiet");
+    add.setOnAction(event -> acts.addPhoto().run());
+    if (!photos.kept().isEmpty()) {
+      box.getChildren().add(pictures);
+    }
+    box.getChildren()
+        .addAll(add, Words.label(words.text("window.step.photo-ways"), "fine", "soft"));
+    return box;
+  }
+}

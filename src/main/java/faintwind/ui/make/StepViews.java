@@ -1,0 +1,182 @@
+package faintwind.ui.make;
+
+import faintwind.guide.Gate;
+import faintwind.guide.Progress;
+import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Situation;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Question;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Stage;
+import faintwind.guide.checklist.Step;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.PhotoAdded;
+import faintwind.record.Event.QuestionAnswered;
+import faintwind.record.Event.Waived;
+import faintwind.record.Standing;
+import faintwind.report.card.StepCards;
+import faintwind.ui.instrument.ClockWords;
+import faintwind.ui.instrument.StepMarks;
+import faintwind.ui.make.StepView.Aside;
+import faintwind.ui.make.StepView.Asked;
+import faintwind.ui.make.StepView.Cover;
+import faintwind.ui.make.StepView.Heading;
+import faintwind.ui.make.StepView.Instruction;
+import faintwind.ui.make.StepView.Outcome;
+import faintwind.ui.make.StepView.Photos;
+import faintwind.ui.part.CautionCard.Caution;
+import faintwind.ui.part.GateList.Missing;
+import faintwind.ui.part.Mark;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Puts a step, its checklist and what was entered into the words of a {@link StepView}. */
+final class StepViews {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+
+  private final Messages words;
+  private final Checklist checklist;
+  private final ClockWords clocks;
+  private final TroubleWords troubles;
+  private final ReadingWords readings;
+  private final MeterWords meters;
+
+  StepViews(Messages words, Checklist checklist) {
+    this.words = words;
+    this.checklist = checklist;
+    clocks = new ClockWords(words);
+    troubles = new TroubleWords(words, checklist);
+    readings = new ReadingWords(words);
+    meters = new MeterWords(words);
+  }
+
+  /** The view of one step now. */
+  StepView of(Step step, Situation situation, Progress progress) {
+    StepProgress where = progress.step(step.id()).orElseThrow();
+    Map<String, Double> values = situation.values(checklist);
+    Cover cover = cover(step, situation, where);
+    return new StepView(
+        heading(step, situation, where),
+        step.cautions().stream().map(c -> caution(step, c, situation)).toList(),
+        instruction(step, situation, cover),
+        step.asks().questions().stream().map(q -> asked(step, q, situation)).toList(),
+        step.asks().readings().stream().map(r -> readings.of(step, r, situation, values)).toList(),
+        aside(step, situation, where),
+        new Outcome(troubles.of(step, situation), missing(where, progress)));
+  }
+
+  /** Cautions come first; what stands behind a closed gate stays covered until it opens. */
+  private static Cover cover(Step step, Situation situation, StepProgress where) {
+    if (!Gate.unread(step, situation).isEmpty()) {
+      return Cover.CAUTIONS;
+    }
+    boolean locked = where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
+    return locked ? Cover.GATE : Cover.NONE;
+  }
+
+  private Heading heading(Step step, Situation situation, StepProgress where) {
+    Optional<Stage> stage = checklist.stageOf(step.id());
+    int number = stage.map(s -> s.steps().indexOf(step) + 1).orElse(1);
+    int count = stage.map(s -> s.steps().size()).orElse(1);
+    Stream<String> doubts = where.doubts().stream().map(words::sentence);
+    Stream<String> waivers =
+        situation.state().standing(Waived.class, step.id()).stream().map(w -> waiver(step, w));
+    return new Heading(
+        stage.flatMap(Stage::banner).orElse(""),
+        words.text("window.step.crumb", stage.map(Stage::title).orElse(""), number, count),
+        step.title(),
+        Stream.concat(doubts, waivers).toList());
+  }
+
+  private String waiver(Step step, Standing<Waived> line) {
+    String what = step.reading(line.event().what()).map(Reading::label).orElse(line.event().what());
+    return words.text(
+        "window.step.waived", what, line.who(), DAY.format(line.at()), line.event().reason());
+  }
+
+  private Caution caution(
+      Step step, faintwind.guide.checklist.Caution caution, Situation situation) {
+    Optional<Standing<CautionAcknowledged>> read =
+        situation
+            .state()
+            .acknowledged(step.id(), caution.id())
+            .filter(line -> !line.who().isBlank());
+    return new Caution(
+        caution.id(),
+        words.text("caution." + caution.level().word()),
+        situation.fill(caution.text(), words),
+        caution.source(),
+        read.map(r -> words.text("window.step.read", r.who(), DAY.format(r.at()))).orElse(""),
+        false);
+  }
+
+  private Instruction instruction(Step step, Situation situation, Cover cover) {
+    List<String> kit = new ArrayList<>(step.kit().tools());
+    kit.addAll(step.kit().parts());
+    return new Instruction(
+        cover,
+        step.text().how().stream().map(line -> situation.fill(line, words)).toList(),
+        kit.isEmpty() ? "" : words.text("window.step.kit", String.join(", ", kit)));
+  }
+
+  private Asked asked(Step step, Question question, Situation situation) {
+    Optional<Question.Choice> chosen =
+        situation
+            .state()
+            .answer(step.id(), question.id())
+            .map(Standing::event)
+            .map(QuestionAnswered::choice)
+            .flatMap(question::choice);
+    return new Asked(
+        question.id(),
+        question.text(),
+        question.choices().stream().map(c -> new Asked.Option(c.id(), c.text())).toList(),
+        chosen.map(Question.Choice::id).orElse(""),
+        chosen.flatMap(choice -> choice.stop(situation.values(checklist))).orElse(""));
+  }
+
+  private Aside aside(Step step, Situation situation, StepProgress where) {
+    List<String> photos =
+        situation.state().standing(PhotoAdded.class, step.id()).stream()
+            .map(line -> line.event().file())
+            .toList();
+    return new Aside(
+        step.text().picture(),
+        new StepView.Reasons(
+            situation.fill(step.text().why(), words),
+            situation.fill(step.text().good(), words),
+            step.text().wrong().stream().map(line -> situation.fill(line, words)).toList()),
+        where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
+        Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
+        step.text().card().flatMap(card -> new StepCards(words).of(card, situation)),
+        meters.of(step, situation));
+  }
+
+  private List<Missing> missing(StepProgress where, Progress progress) {
+    List<Missing> all = new ArrayList<>();
+    for (Problem reason : where.reasons()) {
+      if (reason.id().equals("gate.step-needed")) {
+        String id = reason.details().get(0);
+        Mark mark = progress.step(id).map(StepMarks::of).orElse(Mark.READY);
+        all.add(new Missing(id, reason.found(), mark));
+      } else if (reason.id().startsWith("gate.closed.")) {
+        String first =
+            checklist.stepsOfGate(reason.found()).stream()
+                .filter(s -> progress.step(s.id()).filter(p -> !p.state().settled()).isPresent())
+                .findFirst()
+                .map(Step::id)
+                .orElse("");
+        all.add(new Missing(first, words.sentence(reason), Mark.BLOCKED));
+      }
+    }
+    return all;
+  }
+}

@@ -1,0 +1,70 @@
+package faintwind.ui.part;
+
+import faintwind.message.Messages;
+import java.util.List;
+import java.util.function.Function;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.StringProperty;
+import javafx.collections.FXCollections;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+
+/** Small boxes with their names above them, several in a line. */
+public final class Fields {
+  private Fields() {}
+
+  /** A box for a text. */
+  public static Node text(String id, String key, StringProperty text, int columns, Messages words) {
+    TextField field = new TextField();
+    field.setId(id);
+    field.setPrefColumnCount(columns);
+    field.setAccessibleText(words.text(key));
+    field.textProperty().bindBidirectional(text);
+    return named(key, field, words);
+  }
+
+  /** A box with its name above it. */
+  public static Node named(String key, Node field, Messages words) {
+    Label label = new Label(words.text(key));
+    label.getStyleClass().addAll("fine", "soft");
+    label.setLabelFor(field);
+    return new VBox(label, field);
+  }
+
+  /** A choice of one. */
+  public static <T> ComboBox<T> choice(
+      String id, List<T> items, Function<T, String> text, ObjectProperty<T> value) {
+    ComboBox<T> combo = new ComboBox<>(FXCollections.observableArrayList(items));
+    combo.setId(id);
+    combo.setConverter(shown(text));
+    combo.valueProperty().bindBidirectional(value);
+    return combo;
+  }
+
+  /** Boxes in a line, or in more where it is narrow. */
+  public static FlowPane line(Node... nodes) {
+    FlowPane flow = new FlowPane(nodes);
+    flow.getStyleClass().add("import-row");
+    return flow;
+  }
+
+  /** Shows a value as words. */
+  public static <T> StringConverter<T> shown(Function<T, String> text) {
+    return new StringConverter<>() {
+      @Override
+      public String toString(T value) {
+        return value == null ? "" : text.apply(value);
+      }
+
+      @Override
+      public T fromString(String typed) {
+        throw new UnsupportedOperationException("not editable");
+      }
+    };
+  }
+}

@@ -1,0 +1,151 @@
+package faintwind.ui.record;
+
+import faintwind.guide.checklist.Checklist;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.record.Event;
+import faintwind.record.Event.StepOpened;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.DiskWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The journal as a ledger by date, the newest first; corrected lines stay, struck through. */
+public final class RecordModel {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
+
+  private final Messages words;
+  private final EventWords eventWords;
+  private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
+  private final ReadOnlyObjectWrapper<Next> next;
+  private final Runnable writeLog;
+
+  /**
+   * A line of the ledger.
+   *
+   * @param day heading of its day
+   * @param time hour and minute
+   * @param mark corrected, attention (a waiver) or done
+   * @param text what was entered
+   * @param who wrote it, and in which step
+   * @param struck whether it was corrected
+   * @param strike who struck it through, when and why; empty where it stands
+   */
+  public record Line(
+      String day, String time, Mark mark, String text, String who, boolean struck, String strike) {}
+
+  /**
+   * A model of a journal.
+   *
+   * @param writeLog asks where the build log goes and writes it
+   */
+  public RecordModel(
+      Messages words, Checklist checklist, InstrumentState state, Runnable writeLog) {
+    this.words = words;
+    this.writeLog = writeLog;
+    eventWords = new EventWords(words, checklist);
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    show(state);
+  }
+
+  /** The lines, newest first. */
+  public ReadOnlyObjectProperty<List<Line>> lines() {
+    return lines.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The one sentence at the top. */
+  public String title() {
+    int entries = lines.get().size();
+    long struck = lines.get().stream().filter(Line::struck).count();
+    return entries == 0
+        ? words.text("window.record.empty")
+        : words.text("window.record.title", entries, struck);
+  }
+
+  /** Follows the journal. */
+  public void show(InstrumentState state) {
+    List<Line> all = new ArrayList<>();
+    for (Standing<? extends Event> standing : state.lines()) {
+      // Where somebody looked is kept for coming back, and is no news in a ledger.
+      if (!(standing.event() instanceof StepOpened)) {
+        all.add(0, line(standing));
+      }
+    }
+    lines.set(List.copyOf(all));
+    next.set(
+        all.isEmpty()
+            ? Next.say(Mark.READY, words.text("window.record.empty"))
+            : Next.say(Mark.DONE, words.text("window.record.next"), writing())
+                .withDetail(words.text("window.record.next-detail")));
+  }
+
+  private Act writing() {
+    return new Act("record-log", words.text("window.record.log"), writeLog);
+  }
+
+  /** Says what became of the build log, until the journal changes. */
+  public void logWritten(Path target, Checked<Path> answer) {
+    next.set(
+        answer.isOk()
+            ? Next.say(Mark.DONE, words.text("window.record.log-written", target))
+            : Next.say(Mark.BLOCKED, words.text("window.record.log-refused"), writing())
+                .withDetail(words.sentence(answer.problems().get(0))));
+  }
+
+  /** Says what kept the build log from being written. */
+  public void logBroke(IOException broke) {
+    next.set(
+        Next.say(Mark.BLOCKED, words.text("window.record.log-refused"), writing())
+            .withDetail(DiskWords.say(broke, words)));
+  }
+
+  private Line line(Standing<? extends Event> standing) {
+    String strike =
+        standing
+            .strike()
+            .map(
+                s ->
+                    words.text(
+                        "window.record.struck",
+                        s.who(),
+                        DAY.format(s.at()),
+                        TIME.format(s.at()),
+                        s.why()))
+            .orElse("");
+    return new Line(
+        DAY.format(standing.at()),
+        TIME.format(standing.at()),
+        mark(standing),
+        eventWords.say(standing.step(), standing.event()),
+        standing
+            .step()
+            .map(
+                step -> words.text("window.record.who-step", standing.who(), eventWords.step(step)))
+            .orElse(standing.who()),
+        !standing.stands(),
+        strike);
+  }
+
+  private static Mark mark(Standing<? extends Event> standing) {
+    if (!standing.stands()) {
+      return Mark.CORRECTED;
+    }
+    return standing.event() instanceof Event.Waived ? Mark.ATTENTION : Mark.DONE;
+  }
+}

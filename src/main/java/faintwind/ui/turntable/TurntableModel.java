@@ -1,0 +1,298 @@
+package faintwind.ui.turntable;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.RunSet;
+import faintwind.job.field.ForeignLog;
+import faintwind.job.turntable.ReadRuns;
+import faintwind.job.turntable.TypedRuns;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Figures;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.Background;
+import faintwind.ui.work.DiskWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The turntable's recordings: brought in as a runs table or noted by hand, then looked at. */
+public final class TurntableModel {
+  private final Messages words;
+  private final Background background;
+  private final Consumer<Path> take;
+  private final TypedRunsModel typed;
+  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<Next> next;
+  private final ReadOnlyObjectWrapper<Optional<LiveTableModel>> live =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
+  private Optional<Next> offered = Optional.empty();
+  private Optional<Next> planning = Optional.empty();
+  private boolean cautionRead;
+
+  /**
+   * What there is to show.
+   *
+   * @param table the table that was read; empty where nothing was brought in
+   * @param runs its runs; empty where it was refused
+   * @param problems sentences with their place
+   * @param refused whether the problems keep the runs from being used
+   */
+  public record View(Optional<Path> table, List<Run> runs, List<String> problems, boolean refused) {
+    static final View NOTHING = new View(Optional.empty(), List.of(), List.of(), false);
+
+    public View {
+      runs = List.copyOf(runs);
+      problems = List.copyOf(problems);
+    }
+  }
+
+  /**
+   * One run in the list at the left.
+   *
+   * @param mark state
+   * @param name such as "0.60 m/s" or "Warm-up, still"
+   * @param detail direction and duration
+   */
+  public record RunLine(Mark mark, String name, String detail) {}
+
+  /**
+   * A model with nothing brought in.
+   *
+   * @param take takes the table on to the formula
+   */
+  public TurntableModel(Messages words, Background background, Consumer<Path> take) {
+    this.words = words;
+    this.background = background;
+    this.take = take;
+    typed = new TypedRunsModel(words);
+    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
+    say();
+  }
+
+  public ReadOnlyObjectProperty<View> view() {
+    return view.getReadOnlyProperty();
+  }
+
+  public ReadOnlyObjectProperty<Next> next() {
+    return next.getReadOnlyProperty();
+  }
+
+  /** The runs that are typed. */
+  public TypedRunsModel typed() {
+    return typed;
+  }
+
+  public boolean isCautionRead() {
+    return cautionRead;
+  }
+
+  /** The caution of the spinning arm was read: the rest opens. */
+  public void cautionRead() {
+    cautionRead = true;
+    say();
+  }
+
+  /** The session that is turned now, if one is. */
+  public ReadOnlyObjectProperty<Optional<LiveTableModel>> live() {
+    return live.getReadOnlyProperty();
+  }
+
+  /** A session begins, or goes on after another screen was looked at. */
+  public void show(LiveTableModel session) {
+    live.set(Optional.of(session));
+    session.next().addListener((property, was, now) -> say());
+    say();
+  }
+
+  /** The session is over: its runs are looked at. */
+  public void over(Path table) {
+    live.set(Optional.empty());
+    open(table);
+    say();
+  }
+
+  /** A session could not be begun. */
+  public void notBegun(IOException broke) {
+    broke(Path.of(""), broke);
+  }
+
+  /** Says what to do while there are no runs, in place of bringing them in. */
+  public void offer(Next now) {
+    offered = Optional.of(now);
+    say();
+  }
+
+  /** Says what to do while the planner is open; empty once it is not. */
+  public void planning(Optional<Next> now) {
+    planning = now;
+    say();
+  }
+
+  /** The spins that are noted belong to this recording. */
+  public void recorded(Path file) {
+    typed.recording().set(Optional.of(file));
+  }
+
+  /** The same for a foreign recording: the run file that comes of it is written beside it. */
+  public void recorded(Path log, ImportProfile profile) {
+    background.run(
+        watch -> ForeignLog.toRunFile(log, profile),
+        made -> imported(log, made),
+        failure -> broke(log, failure));
+  }
+
+  private void imported(Path log, Checked<Path> made) {
+    if (made instanceof Checked.Ok<Path> ok) {
+      recorded(ok.value());
+    } else {
+      view.set(new View(Optional.of(log), List.of(), lines(made.problems()), true));
+      say();
+    }
+  }
+
+  /** Reads a runs table off the JavaFX thread. */
+  public void open(Path table) {
+    background.run(
+        watch -> ReadRuns.read(table), read -> show(table, read), broke -> broke(table, broke));
+  }
+
+  /** Writes the typed runs as a table beside their recording and reads it back. */
+  public void openTyped() {
+    Checked<TypedRunsModel.Noted> noted = typed.read();
+    noted.fold(
+        (value, notes) -> {
+          background.run(
+              watch -> {
+                Path table =
+                    TypedRuns.write(value.recording(), value.spins(), OptionalDouble.empty());
+                return new Written(table, ReadRuns.read(table));
+              },
+              written -> {
+                show(written.table(), written.read());
+                ask(notes);
+              },
+              broke -> broke(value.recording(), broke));
+          return true;
+        },
+        problems -> {
+          view.set(new View(Optional.empty(), List.of(), lines(problems), true));
+          say();
+          return false;
+        });
+  }
+
+  /** Adds questions about what was typed to what the table itself says. */
+  private void ask(List<Problem> notes) {
+    View now = view.get();
+    List<String> all = new ArrayList<>(lines(notes));
+    all.addAll(now.problems());
+    view.set(new View(now.table(), now.runs(), all, now.refused()));
+    say();
+  }
+
+  private record Written(Path table, Checked<RunSet> read) {}
+
+  private void show(Path table, Checked<RunSet> read) {
+    view.set(
+        read.fold(
+            (set, notes) -> new View(Optional.of(table), set.runs(), lines(notes), false),
+            problems -> new View(Optional.of(table), List.of(), lines(problems), true)));
+    say();
+  }
+
+  private void broke(Path file, IOException broke) {
+    String text =
+        words.text(
+            "window.file.failed", String.valueOf(file.getFileName()), DiskWords.say(broke, words));
+    view.set(new View(Optional.of(file), List.of(), List.of(text), true));
+    say();
+  }
+
+  private List<String> lines(List<Problem> problems) {
+    return problems.stream().map(words::line).toList();
+  }
+
+  /** The one sentence at the top. */
+  public String title() {
+    View now = view.get();
+    if (now.refused()) {
+      return words.text("turntable.title.refused", now.problems().size());
+    }
+    if (now.runs().isEmpty()) {
+      return words.text("turntable.title.nothing");
+    }
+    long spins = now.runs().stream().filter(r -> r.kind() == RunKind.SPIN).count();
+    return words.text("turntable.title.runs", now.runs().size(), spins);
+  }
+
+  /** The runs as lines. */
+  public List<RunLine> lines() {
+    return view.get().runs().stream().map(this::line).toList();
+  }
+
+  private RunLine line(Run run) {
+    double length_s = run.recording().signal().last_s() - run.recording().signal().first_s();
+    String time = Figures.duration(words, Duration.ofSeconds(Math.round(length_s)));
+    String name =
+        switch (run.kind()) {
+          case STILL -> words.text("turntable.run.still");
+          case ZERO -> words.text("turntable.run.zero");
+          case REFERENCE ->
+              words.text("turntable.run.speed", speed(run.reference_m_s().get().value()));
+          case SPIN -> words.text("turntable.run.speed", speed(run.arm().get().speed_m_s()));
+        };
+    String way =
+        run.conditions()
+            .direction()
+            .map(d -> words.text(d == Direction.CW ? "plot.cw" : "plot.ccw") + ", ")
+            .orElse("");
+    return new RunLine(Mark.DONE, name, way + time);
+  }
+
+  private static String speed(double speed_m_s) {
+    return String.format(Locale.ROOT, "%.2f", speed_m_s);
+  }
+
+  private void say() {
+    View now = view.get();
+    if (live.get().isPresent()) {
+      next.set(live.get().get().next().get());
+    } else if (!cautionRead) {
+      next.set(Next.say(Mark.BLOCKED, words.text("turntable.next.caution")));
+    } else if (planning.isPresent()) {
+      next.set(planning.get());
+    } else if (now.refused()) {
+      next.set(
+          Next.say(Mark.BLOCKED, words.text("turntable.next.refused"))
+              .withDetail(words.text("turntable.next.refused-detail")));
+    } else if (now.runs().isEmpty() && offered.isPresent()) {
+      next.set(offered.get());
+    } else if (now.runs().isEmpty()) {
+      next.set(Next.say(Mark.READY, words.text("turntable.next.bring")));
+    } else {
+      Act act =
+          new Act(
+              "turntable-fit",
+              words.text("turntable.next.fit.act"),
+              () -> now.table().ifPresent(take));
+      Mark mark = now.problems().isEmpty() ? Mark.DONE : Mark.ATTENTION;
+      next.set(
+          Next.say(mark, words.text("turntable.next.fit"), act)
+              .withDetail(words.text("turntable.next.fit-detail")));
+    }
+  }
+}

@@ -1,0 +1,273 @@
+package faintwind.ui.turntable;
+
+import faintwind.calibration.plan.DataWay;
+import faintwind.calibration.plan.Foretold;
+import faintwind.calibration.plan.Plan;
+import faintwind.calibration.plan.PlannedSession;
+import faintwind.calibration.plan.PlannedSpin;
+import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Direction;
+import faintwind.job.turntable.PlanText;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Next;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
+import faintwind.ui.turntable.TurntablePlanModel.Figure;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javafx.beans.binding.Bindings;
+import javafx.beans.value.ObservableBooleanValue;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** The planner of the turntable: the bench and the wish, both plans side by side, the steps. */
+public final class TurntablePlanView {
+  private final Desk desk;
+  private final TurntablePlanModel model;
+  private final VBox box = new VBox();
+  private final VBox result = new VBox();
+
+  public TurntablePlanView(Desk desk, TurntablePlanModel model) {
+    this.desk = desk;
+    this.model = model;
+    box.setId("turntable-plan");
+    box.getStyleClass().addAll("data-body", "plan-body");
+    result.getStyleClass().add("data-body");
+    box.getChildren().addAll(Rows.soft(text("turntable.plan.how")), numbers(), result);
+    model.changing().addListener((property, was, now) -> fill());
+    model.view().addListener((property, was, now) -> fill());
+    model.form().addListener((property, was, now) -> fill());
+    fill();
+  }
+
+  Node node() {
+    return box;
+  }
+
+  /** What to do now. */
+  ObservableValue<Next> next() {
+    return model.next();
+  }
+
+  /** Whether there is a plan. */
+  ObservableBooleanValue planned() {
+    return Bindings.createBooleanBinding(() -> model.shown().isPresent(), model.view());
+  }
+
+  /** The spins of the plan that is shown. */
+  List<PlannedSpin> spins() {
+    return model.shown().map(Plan::spins).orElse(List.of());
+  }
+
+  private Node numbers() {
+    VBox numbers =
+        new VBox(
+            fields("turntable.plan.arm", armFields()), fields("turntable.plan.wish", wishFields()));
+    numbers.getStyleClass().add("data-body");
+    numbers.visibleProperty().bind(model.changing());
+    numbers.managedProperty().bind(model.changing());
+    return numbers;
+  }
+
+  private Node fields(String head, List<Node> nodes) {
+    FlowPane flow = new FlowPane();
+    flow.getStyleClass().add("plan-fields");
+    flow.getChildren().addAll(nodes);
+    VBox both = new VBox(Rows.words(text(head), "semibold"), flow);
+    both.getStyleClass().add("plan-part");
+    return both;
+  }
+
+  private List<Node> armFields() {
+    List<Node> nodes = new ArrayList<>();
+    for (Figure figure :
+        List.of(Figure.RADIUS, Figure.SECOND_RADIUS, Figure.THIRD_RADIUS, Figure.U_RADIUS)) {
+      nodes.add(field(figure));
+    }
+    ComboBox<String> way = new ComboBox<>();
+    way.setId("turntable-plan-way");
+    List<DataWay.Kind> kinds = Arrays.asList(DataWay.Kind.values());
+    kinds.forEach(kind -> way.getItems().add(text("turntable.plan.way." + kind.word())));
+    way.setAccessibleText(text("turntable.plan.way"));
+    way.getSelectionModel().select(kinds.indexOf(model.way().get()));
+    way.getSelectionModel()
+        .selectedIndexProperty()
+        .addListener((property, was, now) -> model.way().set(kinds.get(now.intValue())));
+    model
+        .way()
+        .addListener((property, was, now) -> way.getSelectionModel().select(kinds.indexOf(now)));
+    nodes.add(labelled(text("turntable.plan.way"), way));
+    Node turns = field(Figure.CABLE_TURNS);
+    turns.visibleProperty().bind(model.way().isEqualTo(DataWay.Kind.CABLE));
+    turns.managedProperty().bind(turns.visibleProperty());
+    nodes.add(turns);
+    return nodes;
+  }
+
+  private List<Node> wishFields() {
+    List<Node> nodes = new ArrayList<>();
+    for (Figure figure :
+        List.of(
+            Figure.SLOWEST,
+            Figure.FASTEST,
+            Figure.LEAST_BEATS,
+            Figure.MOST_BEATS,
+            Figure.MINUTES,
+            Figure.LESSONS)) {
+      nodes.add(field(figure));
+    }
+    CheckBox both = new CheckBox(text("turntable.plan.both-ways"));
+    both.setId("turntable-plan-both-ways");
+    both.selectedProperty().bindBidirectional(model.bothWays());
+    nodes.add(both);
+    return nodes;
+  }
+
+  private Node field(Figure figure) {
+    String about = text("turntable.plan.figure." + figure.word());
+    return labelled(about, new NumberField("plan-" + figure.word(), about, model.number(figure)));
+  }
+
+  private static Node labelled(String about, Node node) {
+    VBox both = new VBox(Words.label(about, "column-head"), node);
+    both.getStyleClass().add("plan-field");
+    return both;
+  }
+
+  private void fill() {
+    TurntablePlanModel.View now = model.view().get();
+    result.getChildren().clear();
+    result.getChildren().addAll(Rows.problems(now.problems(), now.refused(), desk.words()));
+    now.planned().ifPresent(this::fill);
+  }
+
+  private void fill(PlannedSession planned) {
+    HBox sides = new HBox(side(planned.choice().staircase()));
+    sides.getStyleClass().add("plan-sides");
+    planned.choice().separate().ifPresent(separate -> sides.getChildren().add(side(separate)));
+    if (!model.changing().get()) {
+      result
+          .getChildren()
+          .add(
+              Words.link(
+                  "turntable-plan-change",
+                  text("turntable.plan.change"),
+                  () -> model.changing().set(true)));
+    }
+    result.getChildren().add(sides);
+    model.shown().ifPresent(plan -> result.getChildren().addAll(steps(plan), errors(plan)));
+  }
+
+  /** One of the two plans in a few words; a click shows its steps. */
+  private Node side(Plan plan) {
+    String key = plan.form().name().toLowerCase(Locale.ROOT);
+    boolean shown = model.shown().filter(p -> p.form() == plan.form()).isPresent();
+    VBox side = new VBox();
+    side.getStyleClass().add("plan-side");
+    side.getChildren()
+        .addAll(
+            Rows.words(text("turntable.plan.form." + key), "tell", "semibold"),
+            Rows.words(
+                text(
+                    "turntable.plan.sum",
+                    plan.spins().size(),
+                    hours(plan.total_s()),
+                    percent(plan.foretold().mean()),
+                    plan.lessons())),
+            Rows.soft(text("turntable.plan.form." + key + ".why")));
+    side.getChildren()
+        .add(
+            shown
+                ? Rows.soft(text("turntable.plan.shown"))
+                : Words.link(
+                    "turntable-plan-" + key,
+                    text("turntable.plan.show"),
+                    () -> model.form().set(plan.form())));
+    return side;
+  }
+
+  private Node steps(Plan plan) {
+    GridPane grid = new GridPane();
+    grid.setId("turntable-plan-steps");
+    grid.getStyleClass().add("plan-steps");
+    List<String> heads = List.of("begins", "what", "radius", "beat", "turns", "way", "lasts");
+    for (int i = 0; i < heads.size(); i++) {
+      grid.add(Words.label(text("turntable.plan.head." + heads.get(i)), "column-head"), i, 0);
+    }
+    int row = 1;
+    int lesson = plan.steps().get(0).lesson();
+    for (PlannedStep step : plan.steps()) {
+      if (step.lesson() != lesson) {
+        lesson = step.lesson();
+        grid.add(Words.label(text("turntable.plan.lesson", lesson), "semibold"), 1, row++);
+      }
+      List<String> cells = cells(step);
+      for (int i = 0; i < cells.size(); i++) {
+        grid.add(Words.label(cells.get(i)), i, row);
+      }
+      row++;
+    }
+    return grid;
+  }
+
+  private List<String> cells(PlannedStep step) {
+    String begins = PlanText.clock(step.start_s());
+    String lasts = PlanText.clock(step.duration_s());
+    String what = text("runsheet.what." + step.kind().name().toLowerCase(Locale.ROOT));
+    return step.spin()
+        .map(
+            spin ->
+                List.of(
+                    begins,
+                    text(
+                        "turntable.run.speed",
+                        String.format(Locale.ROOT, "%.3f", spin.speed_m_s())),
+                    String.format(Locale.ROOT, "%.0f mm", 1000 * spin.radius_m().value()),
+                    text("runsheet.beat", spin.beat().perMinute(), spin.beat().aTurn()),
+                    String.valueOf(spin.turns()),
+                    text(spin.direction() == Direction.CW ? "plot.cw" : "plot.ccw"),
+                    lasts))
+        .orElse(List.of(begins, what, "", "", "", "", lasts));
+  }
+
+  /** The promise by speed, in one line of pairs. */
+  private Node errors(Plan plan) {
+    VBox lines = new VBox(Rows.words(text("turntable.plan.errors"), "semibold"));
+    lines.getStyleClass().add("plan-part");
+    FlowPane flow = new FlowPane();
+    flow.getStyleClass().add("plan-fields");
+    for (Foretold.AtSpeed at : plan.foretold().speeds()) {
+      flow.getChildren()
+          .add(
+              Words.label(
+                  text(
+                      "turntable.plan.at",
+                      String.format(Locale.ROOT, "%.2f", at.speed_m_s()),
+                      percent(at.u()))));
+    }
+    lines.getChildren().addAll(flow, Rows.soft(text("plan.digits")));
+    return lines;
+  }
+
+  private static String hours(double seconds) {
+    long minutes = Math.round(seconds / 60);
+    return String.format(Locale.ROOT, "%d:%02d", minutes / 60, minutes % 60);
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ROOT, "%.1f", 100 * share);
+  }
+
+  private String text(String key, Object... arguments) {
+    return desk.words().text(key, arguments);
+  }
+}

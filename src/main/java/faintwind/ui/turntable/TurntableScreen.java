@@ -1,0 +1,348 @@
+package faintwind.ui.turntable;
+
+import faintwind.calibration.run.Direction;
+import faintwind.record.Event;
+import faintwind.report.figure.RecordingPlots;
+import faintwind.report.figure.RecordingTrace;
+import faintwind.ui.figure.FigureCard;
+import faintwind.ui.frame.DataScreen;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.FxScreen;
+import faintwind.ui.frame.Screen;
+import faintwind.ui.listen.ListenPane;
+import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.CautionCard;
+import faintwind.ui.part.FileDrop;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.collections.ListChangeListener;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+
+/** Takes the turntable's recordings and shows them, after the caution of the spinning arm. */
+public final class TurntableScreen {
+  public static final String CAUTION = "spinning-arm";
+
+  private final Desk desk;
+  private final TurntableModel model;
+  private final Consumer<Event> enter;
+  private final DataScreen screen;
+  private Optional<LiveTablePane> pane = Optional.empty();
+  private final VBox path = new VBox();
+  private final GridPane typedGrid = new GridPane();
+  private final VBox typedBox = new VBox();
+  private final Label recording = new Label();
+
+  @FXML private Label title;
+  @FXML private VBox cautions;
+  @FXML private VBox head;
+  @FXML private VBox live;
+  @FXML private VBox body;
+  @FXML private Hyperlink wayPlan;
+  @FXML private Hyperlink wayLive;
+  @FXML private Hyperlink wayFile;
+  @FXML private Hyperlink wayTyped;
+  @FXML private VBox bring;
+  @FXML private VBox problems;
+  @FXML private VBox plots;
+
+  /**
+   * A screen on a model.
+   *
+   * @param cautionReadBy who read the caution and when; empty where nobody has
+   * @param enter keeps an event in the journal
+   */
+  public TurntableScreen(
+      Desk desk, TurntableModel model, Optional<String> cautionReadBy, Consumer<Event> enter) {
+    this.desk = desk;
+    this.model = model;
+    this.enter = enter;
+    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
+    path.setId("turntable-path");
+    path.getStyleClass().addAll("path", "run-list");
+    cautionReadBy.ifPresent(who -> model.cautionRead());
+    fillCaution(cautionReadBy.orElse(""));
+    buildTyped();
+    buildWays();
+    screen =
+        DataScreen.of(sheet, model.next())
+            .withPath(path)
+            .filledBy(model.view(), this::fill)
+            .filledBy(model.live(), this::showLive)
+            .whenLeft(() -> pane.ifPresent(LiveTablePane::stop));
+  }
+
+  /** With a way to turn the arm while this program listens; it is offered first. */
+  public TurntableScreen withLive(LiveStart liveStart) {
+    screen.whenLeft(liveStart::left);
+    wayLive.setVisible(true);
+    wayLive.setManaged(true);
+    wayLive.setOnAction(event -> bring.getChildren().setAll(liveStart.node()));
+    if (model.view().get().table().isEmpty()) {
+      bring.getChildren().setAll(liveStart.node());
+    }
+    return this;
+  }
+
+  /** With a planner; it needs no arm that is safe yet. */
+  public TurntableScreen withPlan(TurntablePlanView plan) {
+    wayPlan.setVisible(true);
+    wayPlan.setManaged(true);
+    wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
+    bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
+    plan.next().addListener((property, was, now) -> sayPlan(plan));
+    Hyperlink follow =
+        Words.link("turntable-typed-follow", text("turntable.typed.follow"), () -> follow(plan));
+    follow.visibleProperty().bind(plan.planned());
+    follow.managedProperty().bind(plan.planned());
+    typedBox.getChildren().add(1, follow);
+    return this;
+  }
+
+  /** Lays out a row for each planned spin. */
+  private void follow(TurntablePlanView plan) {
+    int before = model.typed().rows().size();
+    model.typed().follow(plan.spins());
+    for (int i = before; i < model.typed().rows().size(); i++) {
+      showRow(i);
+    }
+  }
+
+  /** While the planner is open it has the Next line. */
+  private void sayPlan(TurntablePlanView plan) {
+    boolean open = bring.getChildren().contains(plan.node());
+    model.planning(open ? Optional.of(plan.next().getValue()) : Optional.empty());
+  }
+
+  /** With ways to listen to the logger and to read a foreign recording. */
+  public TurntableScreen withLogger(LoggerWays ways) {
+    HBox links =
+        new HBox(
+            Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
+            Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
+    links.getStyleClass().add("ways");
+    typedBox.getChildren().add(1, links);
+    model
+        .typed()
+        .recording()
+        .addListener((property, was, now) -> bring.getChildren().setAll(typedBox));
+    if (ways.isListening()) {
+      listen(ways);
+    }
+    return this;
+  }
+
+  private void listen(LoggerWays ways) {
+    ListenPane listening = ways.listening(Optional::empty);
+    screen.whenLeft(listening::left);
+    bring.getChildren().setAll(listening);
+  }
+
+  private void askForeign(LoggerWays ways) {
+    desk.files()
+        .open(text("turntable.foreign"), text("listen.file-kind"), "*.*")
+        .ifPresent(log -> ways.foreign(bring, log, profile -> model.recorded(log, profile)));
+  }
+
+  /** While a session is turned it has the sheet and the path to itself. */
+  private void showLive(Optional<LiveTableModel> session) {
+    pane.ifPresent(LiveTablePane::stop);
+    pane = session.map(s -> new LiveTablePane(desk, s));
+    boolean turns = pane.isPresent();
+    for (VBox part : List.of(head, body)) {
+      part.setVisible(!turns && (part == head || model.isCautionRead()));
+      part.setManaged(part.isVisible());
+    }
+    live.setVisible(turns);
+    live.setManaged(turns);
+    live.getChildren().setAll(pane.map(LiveTablePane::sheet).stream().toList());
+    if (turns) {
+      path.getChildren().setAll(pane.orElseThrow().path());
+    } else {
+      fillPath();
+    }
+  }
+
+  /** What the frame shows. */
+  public Screen screen() {
+    return screen;
+  }
+
+  private void buildWays() {
+    wayLive.setVisible(false);
+    wayLive.setManaged(false);
+    wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
+    wayTyped.setOnAction(event -> bring.getChildren().setAll(typedBox));
+    bring.getChildren().setAll(fileDrop());
+  }
+
+  private void fillCaution(String read) {
+    CautionCard.Caution caution =
+        new CautionCard.Caution(
+            CAUTION,
+            text("turntable.caution.kind"),
+            text("turntable.caution.text"),
+            text("turntable.caution.source"),
+            read,
+            false);
+    cautions
+        .getChildren()
+        .setAll(new CautionCard(caution, text("turntable.caution.read"), this::cautionRead));
+    body.setVisible(!caution.isOpen());
+    body.setManaged(!caution.isOpen());
+  }
+
+  private void cautionRead() {
+    enter.accept(new Event.CautionAcknowledged(CAUTION));
+    model.cautionRead();
+    fillCaution(text("turntable.caution.just-read"));
+  }
+
+  private Node fileDrop() {
+    return new FileDrop(
+        "turntable-drop",
+        text("turntable.drop"),
+        text("turntable.drop.choose"),
+        () ->
+            desk.files()
+                .open(text("turntable.drop.choose"), text("turntable.kind"), "*.csv")
+                .ifPresent(model::open),
+        files -> files.stream().findFirst().ifPresent(model::open));
+  }
+
+  private void buildTyped() {
+    typedGrid.getStyleClass().add("typed-grid");
+    typedGrid.setId("turntable-typed");
+    Button choose = button("turntable-recording", "turntable.typed.recording");
+    choose.setOnAction(
+        event ->
+            desk.files()
+                .open(text("turntable.typed.recording"), text("turntable.kind"), "*.csv")
+                .ifPresent(file -> model.typed().recording().set(Optional.of(file))));
+    model.typed().recording().addListener((property, was, now) -> sayRecording(now));
+    sayRecording(model.typed().recording().get());
+    Button add = button("turntable-add-run", "turntable.typed.add");
+    add.setOnAction(event -> addRow());
+    Button check = button("turntable-check-typed", "turntable.typed.check");
+    check.setOnAction(event -> model.openTyped());
+    typedBox.getStyleClass().add("data-body");
+    typedBox
+        .getChildren()
+        .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedGrid, add, check);
+    List<String> heads = List.of("radius", "turns", "time", "start", "stop", "direction");
+    for (int i = 0; i < heads.size(); i++) {
+      Label head = new Label(text("turntable.typed." + heads.get(i)));
+      head.getStyleClass().add("column-head");
+      typedGrid.add(head, i, 0);
+    }
+    for (int i = 0; i < model.typed().rows().size(); i++) {
+      showRow(i);
+    }
+  }
+
+  private void sayRecording(Optional<Path> file) {
+    recording.setText(
+        file.map(f -> String.valueOf(f.getFileName()))
+            .orElse(text("turntable.typed.recording-none")));
+    recording.getStyleClass().setAll("label", file.isPresent() ? "mono" : "soft");
+  }
+
+  private Button button(String id, String key) {
+    Button button = new Button(text(key));
+    button.setId(id);
+    button.getStyleClass().add("quiet");
+    return button;
+  }
+
+  private void addRow() {
+    model.typed().addRow();
+    showRow(model.typed().rows().size() - 1);
+  }
+
+  private void showRow(int index) {
+    TypedRunsModel.Row row = model.typed().rows().get(index);
+    List<String> names = List.of("radius", "turns", "time", "start", "stop");
+    for (int i = 0; i < names.size(); i++) {
+      typedGrid.add(
+          new NumberField(
+              "typed-" + (index + 1) + "-" + names.get(i),
+              text("turntable.typed." + names.get(i)),
+              row.fields().get(i)),
+          i,
+          index + 1);
+    }
+    ComboBox<String> direction = new ComboBox<>();
+    direction.setId("typed-" + (index + 1) + "-direction");
+    direction.getItems().addAll("", text("plot.cw"), text("plot.ccw"));
+    direction.setAccessibleText(text("turntable.typed.direction"));
+    direction
+        .getSelectionModel()
+        .selectedIndexProperty()
+        .addListener((property, was, now) -> row.direction().set(direction(now.intValue())));
+    row.direction().addListener((property, was, now) -> select(direction, now));
+    select(direction, row.direction().get());
+    typedGrid.add(direction, names.size(), index + 1);
+  }
+
+  private static void select(ComboBox<String> box, Optional<Direction> direction) {
+    box.getSelectionModel().select(direction.map(d -> d == Direction.CW ? 1 : 2).orElse(0));
+  }
+
+  private static Optional<Direction> direction(int index) {
+    return index <= 0 ? Optional.empty() : Optional.of(index == 1 ? Direction.CW : Direction.CCW);
+  }
+
+  private void fill(TurntableModel.View now) {
+    title.setText(model.title());
+    problems.getChildren().setAll(Rows.problems(now.problems(), now.refused(), desk.words()));
+    plots.getChildren().clear();
+    RecordingPlots drawing = new RecordingPlots(desk.words());
+    List<RecordingTrace> traces = RecordingPlots.traces(now.runs());
+    if (!traces.isEmpty()) {
+      bring.getChildren().clear(); // the runs need the room; the links above bring it back
+    }
+    for (int i = 0; i < traces.size(); i++) {
+      plots
+          .getChildren()
+          .add(
+              FigureCard.of(
+                  "recording-" + (i + 1),
+                  drawing.recording(traces.get(i)),
+                  traces.get(i).spins().size() > 1 ? 24 : 12,
+                  desk));
+    }
+    fillPath();
+  }
+
+  private void fillPath() {
+    path.getChildren().clear();
+    Label head = new Label(text("turntable.path"));
+    head.getStyleClass().addAll("tell", "semibold");
+    path.getChildren().add(head);
+    List<TurntableModel.RunLine> lines = model.lines();
+    if (lines.isEmpty()) {
+      path.getChildren().add(Rows.soft(text("turntable.path.nothing")));
+    }
+    for (TurntableModel.RunLine line : lines) {
+      path.getChildren().add(Rows.run(line.mark(), line.name(), line.detail(), desk.words()));
+    }
+    path.getChildren().add(Rows.run(Mark.READY, text("turntable.path.fit"), "", desk.words()));
+  }
+
+  private String text(String key) {
+    return desk.words().text(key);
+  }
+}

@@ -1,0 +1,187 @@
+package faintwind.files.checklist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.ChecklistRules;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.Stage;
+import faintwind.guide.checklist.Step;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ChecklistFilesTest {
+  private static final Path SHIPPED = Path.of("checklists/standard");
+  @TempDir Path copy;
+
+  @BeforeEach
+  void copyShipped() throws IOException {
+    try (Stream<Path> files = Files.walk(SHIPPED)) {
+      for (Path file : files.toList()) {
+        Path to = copy.resolve(SHIPPED.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(file, to);
+        }
+      }
+    }
+  }
+
+  private static Checklist ok(Checked<Checklist> checked) {
+    assertThat(checked.isOk()).as(checked.problems().toString()).isTrue();
+    return ((Checked.Ok<Checklist>) checked).value();
+  }
+
+  private Checklist shipped() throws IOException {
+    return ok(ChecklistFiles.shipped("standard"));
+  }
+
+  private void change(String file, String from, String to) throws IOException {
+    String text = Files.readString(copy.resolve(file));
+    assertThat(text).contains(from);
+    Files.writeString(copy.resolve(file), text.replace(from, to));
+  }
+
+  private List<String> problems() throws IOException {
+    Checked<Checklist> read = ChecklistFiles.read(List.of(copy), "en");
+    assertThat(read.isOk()).isFalse();
+    Messages english = Messages.of(Locale.ENGLISH);
+    read.problems().forEach(problem -> assertThat(english.line(problem)).isNotBlank());
+    return read.problems().stream().map(Problem::id).toList();
+  }
+
+  @Test
+  void theShippedChecklistHasEightStagesAndNothingWrong() throws IOException {
+    Checklist standard = shipped();
+    assertThat(standard.stages()).hasSize(8);
+    assertThat(standard.steps()).hasSizeGreaterThan(40);
+    assertThat(ChecklistRules.problems(standard)).isEmpty();
+    assertThat(ChecklistRules.problems(standard, SampleBuild.sheet())).isEmpty();
+  }
+
+  @Test
+  void localRulesStandOnEveryPlatingStep() throws IOException {
+    Stage plating = shipped().stages().get(2);
+    String words = "Local rules and a licensed plater come first";
+    assertThat(plating.banner()).contains(words);
+    for (Step step : plating.steps()) {
+      assertThat(step.text().why()).as(step.id()).startsWith(words);
+    }
+  }
+
+  @Test
+  void everyCautionNamesItsSourceOrSaysThatThereIsNone() throws IOException {
+    for (Step step : shipped().steps()) {
+      step.cautions().forEach(c -> assertThat(c.source()).as(step.id() + c.id()).isNotBlank());
+    }
+  }
+
+  @Test
+  void aCycleIsRefusedNamingItsSteps() throws IOException {
+    change("04-assemble/heater-alone.json", "polish-and-degrease", "glue-heater");
+    assertThat(problems()).contains("checklist.cycle");
+  }
+
+  @Test
+  void anUnknownQuantityIsRefused() throws IOException {
+    change("04-assemble/heater-alone.json", "value >= lead_to_lead_low_ohm", "value >= ohms_low");
+    assertThat(problems()).containsExactly("checklist.unknown-name");
+  }
+
+  @Test
+  void anUnknownValueInATextIsRefused() throws IOException {
+    change("02-make/drill-heated.json", "{bore_mm}", "{bore_inch}");
+    assertThat(problems()).containsExactly("checklist.unknown-name");
+  }
+
+  @Test
+  void aFunctionInABandIsRefused() throws IOException {
+    change("04-assemble/heater-alone.json", "value >= lead_to_lead_low_ohm", "ABS(value) >= 1");
+    assertThat(problems()).contains("condition.not-understood");
+  }
+
+  @Test
+  void aMissingPictureIsRefused() throws IOException {
+    change("04-assemble/glue-heater.json", "heater-leads.svg", "ball-photo.png");
+    assertThat(problems()).containsExactly("checklist.picture-missing");
+  }
+
+  @Test
+  void anUnknownUnitGateNeedAndStepAreAllListedAtOnce() throws IOException {
+    change("02-make/weigh-blanks.json", "\"unit\": \"g\"", "\"unit\": \"stone\"");
+    change("06-turntable/arm-safety.json", "first-spin", "first-dance");
+    change("02-make/mark-and-flat.json", "ready-workplace", "ready-kitchen");
+    assertThat(problems())
+        .contains(
+            "checklist.unknown-unit",
+            "checklist.unknown-gate",
+            "checklist.gate-never-opens",
+            "checklist.unknown-step");
+  }
+
+  @Test
+  void aStepNobodyWouldComeToIsRefused() throws IOException {
+    Files.copy(copy.resolve("02-make/weigh-blanks.json"), copy.resolve("02-make/weigh-more.json"));
+    assertThat(problems()).containsExactly("checklist.step-not-listed");
+  }
+
+  @Test
+  void anIdThatComesTwiceIsRefused() throws IOException {
+    change("02-make/weigh-drilled.json", "\"id\": \"heated-mass\"", "\"id\": \"blank-a\"");
+    assertThat(problems()).contains("checklist.id-twice");
+  }
+
+  @Test
+  void aMissingFileAndAnUnknownKeyAreRefused() throws IOException {
+    Files.delete(copy.resolve("02-make/weigh-blanks.json"));
+    change("02-make/mark-and-flat.json", "\"good\":", "\"praise\":");
+    assertThat(problems()).contains("checklist.file-missing", "json.schema");
+  }
+
+  @Test
+  void aTeachersStepReplacesTheShippedOneAndShowsInTheHash(@TempDir Path own) throws IOException {
+    Path instrument = own.resolve("rind");
+    Path step = instrument.resolve("checklist/02-make/mark-and-flat.json");
+    Files.createDirectories(step.getParent());
+    Files.writeString(
+        step,
+        Files.readString(copy.resolve("02-make/mark-and-flat.json"))
+            .replace("File a flat and punch the centre", "Ask for the jig first"));
+    Checklist changed = ok(ChecklistFiles.forInstrument(instrument, "standard", "en"));
+    assertThat(changed.step("mark-and-flat").orElseThrow().title())
+        .isEqualTo("Ask for the jig first");
+    assertThat(changed.steps()).hasSameSizeAs(shipped().steps());
+    assertThat(changed.sha256()).isNotEqualTo(shipped().sha256());
+  }
+
+  @Test
+  void anotherLanguageLiesOverTheTextAndLeavesTheRest() throws IOException {
+    Files.createDirectories(copy.resolve("lang"));
+    Files.writeString(
+        copy.resolve("lang/xx.json"),
+        """
+        {"format": "faintwind-checklist-language/1", "language": "xx",
+         "stages": {"02-make": {"title": "Stufe"}},
+         "steps": {"heater-alone": {"title": "Allein",
+           "readings": {"heater-alone": {"label": "Draht", "bands": {"stop": {"words": "Halt"}}}}}}}
+        """);
+    Checklist other = ok(ChecklistFiles.read(List.of(copy), "xx"));
+    Step step = other.step("heater-alone").orElseThrow();
+    assertThat(step.title()).isEqualTo("Allein");
+    assertThat(step.asks().readings().get(0).label()).isEqualTo("Draht");
+    assertThat(step.asks().readings().get(0).bands().get(2).words()).isEqualTo("Halt");
+    assertThat(step.asks().readings().get(0).unit()).isEqualTo("Ω");
+    assertThat(other.stages().get(1).title()).isEqualTo("Stufe");
+  }
+}

@@ -1,0 +1,78 @@
+package faintwind.guide.checklist;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.Remedies;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.JournalEntry;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RemediesTest {
+  private static final Checklist CHECKLIST = ShippedChecklist.standard();
+
+  private static List<String> causes(String readings) {
+    List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
+    for (String pair : readings.split(";", -1)) {
+      String[] parts = pair.trim().split("=", -1);
+      Step step = CHECKLIST.stepOfReading(parts[0]).orElseThrow();
+      Reading reading = step.reading(parts[0]).orElseThrow();
+      entries.add(
+          SampleBuild.entry(
+              "t" + entries.size(),
+              step.id(),
+              new ReadingEntered(
+                  parts[0],
+                  parts[1],
+                  SampleBuild.amount(parts[1], reading.unit()),
+                  Optional.empty())));
+    }
+    return Remedies.of(CHECKLIST, SampleBuild.after(entries)).stream().map(Remedy::id).toList();
+  }
+
+  @Test
+  void aSoundAssemblyIsNotAccused() {
+    assertThat(causes("lead-a-ball=OL")).isEmpty();
+  }
+
+  @ParameterizedTest(name = "{0} means {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "lead-a-ball=27 Ω; lead-b-ball=127 Ω | lead-a-touches",
+        "lead-a-ball=612 Ω; lead-b-ball=510 Ω | lead-b-touches",
+        "lead-a-ball=420k; lead-b-ball=420k | heater-touches",
+        "lead-a-ball=420k | leads-contradict",
+        "lead-a-ball=5M; lead-b-ball=7M | heater-coats-damp",
+        "lead-a-ball=20 Ω; lead-b-ball=25 Ω; lead-to-lead=41 | both-leads-touch",
+        "lead-to-lead=61 | leads-bridged",
+        "lead-to-lead=OL | heater-broken",
+        "heater-alone=220; lead-to-lead=220 | wrong-resistor",
+        "lead-a-plate=12k | pinhole-lead-a",
+        "junction-2-plate=0.3M | pinhole-junction-2",
+        "loop-heated-ball=12k | junction-1-touches",
+        "loop-reference-ball=12k | junction-2-touches",
+        "ball-ball=9k; loop-heated-ball=5k; loop-reference-ball=5k | both-junctions-touch",
+        "ball-ball=0.3 | balls-touch-outside",
+        "loop=OL | loop-open",
+        "loop=3 | loop-shorted",
+        "loop-heater=80k | heater-touches-loop",
+        "loop-heater=80k; loop-heated-ball=40k | leak-through-ball",
+        "loop-heated-ball=6M | loop-coats-damp",
+        "cable-heater-plus=OL | heater-plus-broken",
+        "cable-heater-plus=OL; cable-signal-minus=OL | conductors-exchanged",
+        "cable-signal-pair=0.2 | signal-pair-shorted",
+        "sense-change=-0.3 | leads-exchanged",
+        "supply-volts=4.2; supply-current=42 | supply-sags",
+        "supply-volts=9.1; supply-current=91 | supply-too-high",
+        "supply-current=42 | heater-drifted",
+        "supply-current=61 | something-draws"
+      })
+  void aPatternOfReadingsLeadsToItsCauseFirst(String readings, String cause) {
+    assertThat(causes(readings)).startsWith(cause);
+  }
+}

@@ -1,0 +1,130 @@
+package faintwind.job.field;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.SpeedFlag;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.calibration.speed.TestCalibration;
+import faintwind.job.JobWatch;
+import faintwind.job.record.CheckPath;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ConvertTest {
+  private final Calibration calibration = TestCalibration.ofModel();
+  private final Convert convert = new Convert(calibration, "cellar.json", SpeedSettings.USUAL);
+
+  @TempDir Path folder;
+
+  @Test
+  void columnsPassThroughAndEveryRowKeepsItsPlace() throws IOException {
+    Path log = log("log.csv", "time_s,place,delta_K\n0,\"rack, left\",20\n1,b,20\n2,c,x\n2,d,20\n");
+    Path out = folder.resolve("speeds.csv");
+    ConversionSummary summary =
+        convert.file(log, out, JobWatch.NOBODY).fold((value, notes) -> value, p -> null);
+    List<String> lines = Files.readAllLines(out);
+    assertThat(lines).hasSize(5);
+    assertThat(lines.get(0)).isEqualTo("time_s,place,delta_K,speed_m_s,u95_m_s,flag");
+    assertThat(lines.get(1)).startsWith("0,\"rack, left\",20,");
+    assertThat(lines.get(3)).isEqualTo("2,c,x,,,bad");
+    assertThat(summary.rows()).isEqualTo(4);
+    assertThat(summary.flagged()).containsEntry(SpeedFlag.BAD, 1L);
+  }
+
+  @Test
+  void startOfTheClockPassesThroughAndTheOutputIsARunFile() throws IOException {
+    Path log =
+        log(
+            "log.csv",
+            "# made up\n# start: 2026-09-19T08:10:00+02:00\ntime_s,delta_K\n0,20\n1,20\n");
+    Path out = folder.resolve("speeds.csv");
+    assertThat(convert.file(log, out, JobWatch.NOBODY).isOk()).isTrue();
+    List<String> lines = Files.readAllLines(out);
+    assertThat(lines).hasSize(4);
+    assertThat(lines.get(0)).isEqualTo("# start: 2026-09-19T08:10:00+02:00");
+    assertThat(CheckPath.run(out).problems()).isEmpty();
+  }
+
+  @Test
+  void summaryNamesCalibrationAndAveragingTime() throws IOException {
+    Path log = log("log.csv", rows(0, 50));
+    ConversionSummary summary =
+        convert
+            .file(log, folder.resolve("o.csv"), JobWatch.NOBODY)
+            .fold((value, notes) -> value, p -> null);
+    assertThat(summary.lines(Messages.of(Locale.ENGLISH)))
+        .anyMatch(line -> line.contains("cellar.json"))
+        .anyMatch(line -> line.contains("30 s"));
+  }
+
+  @Test
+  void streamHandsOnEachRowBeforeTheNext() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayInputStream in = new ByteArrayInputStream(bytes(rows(0, 40)));
+    convert.stream(in, out, "stream", JobWatch.NOBODY);
+    assertThat(out.toString(StandardCharsets.UTF_8).lines()).hasSize(41);
+  }
+
+  @Test
+  void logInAnotherUnitIsRefusedAndNothingWritten() throws IOException {
+    Path log = log("log.csv", "time_s,signal_mV\n0,1\n1,1\n");
+    Path out = folder.resolve("speeds.csv");
+    List<Problem> problems = convert.file(log, out, JobWatch.NOBODY).problems();
+    assertThat(problems).extracting(Problem::id).containsExactly("convert.unit-differs");
+    assertThat(folder).isDirectoryNotContaining("glob:**speeds*");
+  }
+
+  @Test
+  void convertedLogIsNotConvertedAgain() throws IOException {
+    Path log = log("log.csv", "time_s,delta_K,flag\n0,20,\n");
+    List<Problem> problems = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
+    assertThat(problems).extracting(Problem::id).containsExactly("convert.columns-there");
+  }
+
+  @Test
+  void logWithoutOneReadableRowIsRefused() throws IOException {
+    Path log = log("log.csv", "time_s,delta_K\n0;20\n1;20\n");
+    List<Problem> problems = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
+    assertThat(problems).extracting(Problem::id).containsExactly("convert.no-row-readable");
+    assertThat(folder.resolve("o.csv")).doesNotExist();
+  }
+
+  @Test
+  void oneBadLogOfManyDoesNotKeepTheOthers() throws IOException {
+    Path good = log("good.csv", rows(0, 30));
+    Path bad = log("bad.csv", "nothing\n");
+    Path out = Files.createDirectory(folder.resolve("out"));
+    List<Convert.LogOutcome> outcomes = convert.files(List.of(bad, good), out, JobWatch.NOBODY);
+    assertThat(outcomes.get(0).outcome().isOk()).isFalse();
+    assertThat(outcomes.get(1).outcome().isOk()).isTrue();
+    assertThat(out.resolve("good.csv")).exists();
+    assertThat(out.resolve("bad.csv")).doesNotExist();
+  }
+
+  private Path log(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text);
+  }
+
+  private static String rows(int from, int to) {
+    StringBuilder text = new StringBuilder("time_s,delta_K\n");
+    for (int i = from; i < to; i++) {
+      text.append(i).append(",20.").append(i % 3).append('\n');
+    }
+    return text.toString();
+  }
+
+  private static byte[] bytes(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,101 @@
+package faintwind.physics.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import faintwind.files.asset.Library;
+import faintwind.files.design.DesignFile;
+import faintwind.physics.design.Design;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+
+class PartsNeededTest {
+  private static final Path HALF_INCH = Path.of("src/test/resources/design/half-inch-copper.json");
+
+  private static Design design(String coat) throws IOException {
+    String text = Files.readString(HALF_INCH).replace("bare-polished-copper", coat);
+    return DesignFile.parse(text, Library.shipped())
+        .fold(
+            (design, notes) -> design,
+            problems -> {
+              throw new AssertionError(problems);
+            });
+  }
+
+  private static PartNeed part(List<PartNeed> all, PartNeed.Kind kind) {
+    return all.stream().filter(p -> p.kind() == kind).findFirst().orElseThrow();
+  }
+
+  @Test
+  void oneInstrumentNeedsTwoBallsAndASpareOne() throws IOException {
+    List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 1);
+    PartNeed ball = part(parts, PartNeed.Kind.BALL);
+    assertThat(ball.key()).isEqualTo("ball-copper-12.7mm");
+    assertThat(ball.needed()).isEqualTo(2);
+    assertThat(ball.buy()).isEqualTo(3);
+    assertThat(part(parts, PartNeed.Kind.RESISTOR).buy()).isEqualTo(2);
+    assertThat(parts).extracting(PartNeed::kind).doesNotContain(PartNeed.Kind.PLATING);
+    assertThat(parts).extracting(PartNeed::kind).isSorted();
+  }
+
+  @Test
+  void wiresAreBoughtAQuarterLongerRoundedUp() throws IOException {
+    List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 3);
+    PartNeed wire = part(parts, PartNeed.Kind.THERMOCOUPLE);
+    assertThat(wire.needed()).isCloseTo(1.8, within(1e-12));
+    assertThat(wire.buy()).isCloseTo(2.3, within(1e-12)); // 2.25 m
+    assertThat(part(parts, PartNeed.Kind.LEAD).buy()).isCloseTo(0.5, within(1e-12)); // 0.45 m
+  }
+
+  @Test
+  void goldIsPlatedByTheBallAndTarnishedCopperIsNotBought() throws IOException {
+    PartNeed plating = part(PartsNeeded.of(design("gold"), 2), PartNeed.Kind.PLATING);
+    assertThat(plating.buy()).isEqualTo(5);
+    PartNeed paint = part(PartsNeeded.of(design("white-paint"), 11), PartNeed.Kind.PAINT);
+    assertThat(paint.buy()).isEqualTo(2);
+  }
+
+  @Test
+  void moreInstrumentsNeverNeedLess() throws IOException {
+    Design design = design("gold");
+    List<PartNeed> before = PartsNeeded.of(design, 1);
+    for (int n = 2; n <= 40; n++) {
+      List<PartNeed> now = PartsNeeded.of(design, n);
+      for (int i = 0; i < now.size(); i++) {
+        assertThat(now.get(i).buy()).isGreaterThanOrEqualTo(before.get(i).buy());
+        assertThat(now.get(i).buy()).isGreaterThanOrEqualTo(now.get(i).needed());
+      }
+      before = now;
+    }
+  }
+
+  @Test
+  void costAddsWhatHasAPriceAndCountsWhatHasNone() throws IOException {
+    List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 1);
+    Prices prices = new Prices("€", Map.of("ball-copper-12.7mm", 1.25, "drill-3.3mm", 2.0));
+    Prices.Cost cost = prices.of(parts);
+    assertThat(cost.sum()).isCloseTo(3 * 1.25 + 2 * 2.0, within(1e-12));
+    assertThat(cost.without()).isEqualTo(parts.size() - 2);
+  }
+
+  @Test
+  void noInstrumentIsRefused() throws IOException {
+    Design design = design("gold");
+    assertThatThrownBy(() -> PartsNeeded.of(design, 0))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("instruments = 0");
+  }
+
+  @Test
+  void pricesComeBackFromTheDesignsText() throws IOException {
+    Prices prices = new Prices("Kr", Map.of("drill-3.3mm", 20.5, "epoxy", 0.0));
+    String text = DesignFile.text(design("gold"), prices);
+    assertThat(DesignFile.prices(text)).isEqualTo(prices);
+    assertThat(DesignFile.parse(text, Library.shipped()).problems()).isEmpty();
+  }
+}

@@ -1,0 +1,74 @@
+package faintwind.report.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import faintwind.calibration.Calibration;
+import faintwind.message.Messages;
+import faintwind.report.paint.PlotFigure;
+import faintwind.report.picture.PictureSize;
+import faintwind.report.picture.PictureStyle;
+import faintwind.report.picture.PictureSvg;
+import faintwind.report.plot.MadeUpCalibration;
+import faintwind.report.plot.PlotTable;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class CalibrationPlotsTest {
+  private static final PictureStyle PAPER = PictureStyle.paper(Locale.ENGLISH);
+  private static final PictureSize SIZE = new PictureSize(600, 400);
+  private final CalibrationPlots plots = new CalibrationPlots(Messages.of(Locale.ENGLISH));
+  private final Calibration calibration = MadeUpCalibration.of("2026-10-14T10:00:00+02:00");
+
+  private static List<PlotTable.Row> rows(PlotFigure figure, String series) {
+    return figure.tables().get(0).rows().stream().filter(r -> r.series().equals(series)).toList();
+  }
+
+  @Test
+  void lossRisesWithSpeedAndLiesInsideItsBand() {
+    List<PlotTable.Row> curve = rows(plots.loss(calibration, List.of()), "");
+    for (int i = 1; i < curve.size(); i++) {
+      List<Double> now = curve.get(i).numbers();
+      assertThat(now.get(1)).isGreaterThan(curve.get(i - 1).numbers().get(1));
+      assertThat(now.get(1)).isBetween(now.get(2), now.get(3));
+    }
+  }
+
+  @Test
+  void aRunThatReadsHighLiesAboveTheCurve() {
+    PlotFigure figure = plots.loss(calibration, List.of());
+    // the third made-up run reads 1 % high at 0.4 m/s
+    PlotTable.Row run = rows(figure, "run").get(2);
+    assertThat(run.numbers().get(0)).isEqualTo(0.4);
+    double loss = LossCurve.of(calibration).lossOf(0.4);
+    assertThat(run.numbers().get(1)).isGreaterThan(loss).isCloseTo(loss, within(0.02 * loss));
+    assertThat(rows(figure, "left out")).hasSize(1);
+  }
+
+  @Test
+  void errorsAreInPerCentBesideTheStraightLine() {
+    PlotFigure figure =
+        plots.errors(calibration, List.of(new CalibrationPlots.RunError("spin1", 0.1, 0.75)));
+    assertThat(rows(figure, "complete formula")).hasSize(7);
+    assertThat(rows(figure, "straight line").get(0).numbers()).containsExactly(0.1, 75.0);
+    assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains("straight line");
+  }
+
+  @Test
+  void uncertaintyIsRelativeAndResponseInSeconds() {
+    List<PlotTable.Row> u95 = rows(plots.u95(calibration), "");
+    assertThat(u95.get(u95.size() - 1).numbers().get(1)).isCloseTo(100 * 0.094 / 3, within(1e-9));
+    assertThat(rows(plots.response(calibration), "").get(0).numbers().get(1))
+        .isCloseTo(30 / 1.03, within(1e-9));
+  }
+
+  @Test
+  void calibrationsOverTheYearsCarryTheirDates() {
+    PlotFigure figure =
+        plots.drift(List.of(calibration, MadeUpCalibration.of("2027-10-12T10:00:00+02:00")));
+    assertThat(PictureSvg.of(figure, SIZE, PAPER))
+        .contains(">2026-10-14<")
+        .contains(">2027-10-12<");
+  }
+}

@@ -1,0 +1,119 @@
+package faintwind.ui.formula;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.job.JobWatch;
+import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.ui.work.Background;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+
+/** A fit goes on when its screen is left, and is found again. */
+class FormulaModelsTest {
+  private static final Path FOLDER = Path.of("rind");
+  private static final Optional<Path> TABLE = Optional.of(Path.of("rind/runs.csv"));
+  private static final Messages WORDS = Messages.of(Locale.ENGLISH);
+
+  private final LinkedBlockingQueue<Runnable> javafx = new LinkedBlockingQueue<>();
+  private final Background background = new Background(javafx::add);
+  private final CountDownLatch enough = new CountDownLatch(1);
+  private final FormulaModels models = new FormulaModels();
+
+  /** Fits until it is told that it is enough, and refuses then. */
+  private final class Slow implements FormulaModel.Ways {
+    @Override
+    public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
+      watch.progress("refits", 3, 10);
+      try {
+        enough.await();
+      } catch (InterruptedException e) {
+        throw new IOException(e);
+      }
+      return Checked.refused(Problem.error("file.missing", Where.file("spin07.csv"), ""));
+    }
+
+    @Override
+    public Optional<Checked<Kept>> read() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Kept drawnAgain(Kept kept, JobWatch watch) {
+      return kept;
+    }
+
+    @Override
+    public void made(Kept kept) {}
+
+    @Override
+    public void putInForce(String file) {}
+
+    @Override
+    public Checked<String> writeBuildLog() {
+      return Checked.ok("");
+    }
+
+    @Override
+    public void toTurntable() {}
+  }
+
+  private FormulaModel open(Optional<Path> table) {
+    return models.of(
+        FOLDER, table, new Slow(), () -> new FormulaModel(WORDS, background, new Slow()));
+  }
+
+  /** Does what waits for the JavaFX thread until a stage is reached. */
+  private void until(FormulaModel model, FormulaModel.Stage stage) throws InterruptedException {
+    while (model.view().get().stage() != stage) {
+      Runnable next = javafx.poll(20, TimeUnit.SECONDS);
+      assertThat(next).as("waiting for " + stage).isNotNull();
+      next.run();
+    }
+  }
+
+  @Test
+  void screenOpenedAgainFindsTheRunningFitAndWhatCameOfIt() throws InterruptedException {
+    FormulaModel first = open(TABLE);
+    first.fit();
+    first.left();
+    FormulaModel again = open(TABLE);
+    assertThat(again.view().get().stage()).isEqualTo(FormulaModel.Stage.FITTING);
+    assertThat(again.work()).isPresent();
+    assertThat(again.work().orElseThrow().cancelled()).isFalse();
+
+    enough.countDown();
+    until(again, FormulaModel.Stage.REFUSED);
+    FormulaModel third = open(TABLE);
+    assertThat(third.work()).isEmpty();
+    assertThat(third.view().get().problems()).anyMatch(line -> line.contains("spin07.csv"));
+    assertThat(open(Optional.of(Path.of("rind/other.csv"))).view().get().stage())
+        .isEqualTo(FormulaModel.Stage.READY);
+  }
+
+  @Test
+  void runningFitKeepsNoOtherLongJobWaiting() throws InterruptedException {
+    FormulaModel model = open(TABLE);
+    model.fit();
+    CountDownLatch converted = new CountDownLatch(1);
+    background.run(
+        watch -> {
+          converted.countDown();
+          return "";
+        },
+        done -> {},
+        failed -> {});
+    assertThat(converted.await(20, TimeUnit.SECONDS)).isTrue();
+    enough.countDown();
+    until(model, FormulaModel.Stage.REFUSED);
+  }
+}

@@ -1,0 +1,163 @@
+package faintwind.ui.formula;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.job.JobWatch;
+import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.KeepFormula;
+import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.message.Checked;
+import faintwind.ui.ScreenStage;
+import faintwind.ui.frame.Theme;
+import faintwind.ui.part.Mark;
+import faintwind.ui.work.Running;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Label;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+
+@ExtendWith(ApplicationExtension.class)
+class FormulaScreenTest {
+  private static final Path RUNS = Path.of("src/test/resources/sample-runs/bench-c/in/runs.csv");
+
+  private final List<String> journal = new ArrayList<>();
+
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path folder;
+
+  @SuppressWarnings("NullAway.Init") // TestFX calls start first
+  private ScreenStage window;
+
+  @SuppressWarnings("NullAway.Init")
+  private FormulaModel model;
+
+  @Start
+  void start(Stage stage) {
+    window = new ScreenStage(stage);
+    model = new FormulaModel(window.words, window.background, new Folder());
+    window.show(new FormulaScreen(window.desk, model).screen());
+  }
+
+  /** A folder without a journal: what would be entered stands in a list. */
+  private final class Folder implements FormulaModel.Ways {
+    private KeepFormula job() {
+      return new KeepFormula(
+          folder,
+          new Calibrate(
+              window.desk.clock(),
+              window.words,
+              new Calibrate.Settings(Optional.of("Rind 1"), 4, OptionalDouble.empty())),
+          window.words);
+    }
+
+    @Override
+    public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
+      return job().fit(table, watch);
+    }
+
+    @Override
+    public Optional<Checked<Kept>> read() {
+      return Optional.empty();
+    }
+
+    @Override
+    public Kept drawnAgain(Kept kept, JobWatch watch) {
+      return kept;
+    }
+
+    @Override
+    public void made(Kept kept) {
+      journal.add("made " + kept.file());
+    }
+
+    @Override
+    public void putInForce(String file) {
+      journal.add("in force " + file);
+    }
+
+    @Override
+    public Checked<String> writeBuildLog() {
+      return Checked.ok("reports/build-log.html");
+    }
+
+    @Override
+    public void toTurntable() {
+      journal.add("turntable");
+    }
+  }
+
+  private FormulaModel.Stage stage() {
+    return model.view().get().stage();
+  }
+
+  @Test
+  void runsAreFittedShownAndPutInForce(FxRobot robot) throws TimeoutException {
+    robot.interact(() -> model.begin(Optional.of(RUNS)));
+    robot.clickOn("#formula-fit");
+    WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(model.view().get().problems()).isEmpty();
+    assertThat(stage()).isEqualTo(FormulaModel.Stage.FITTED);
+    robot.interact(() -> window.picture("formula-light"));
+    robot.interact(() -> window.theme(Theme.DARK));
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("formula-dark"));
+    assertThat(robot.lookup("#formula-title").queryAs(Label.class).getText())
+        .containsPattern("from [0-9.]+ to [0-9.]+ m/s, within [0-9.]+ %");
+    assertThat(robot.lookup("#formula-loss").tryQuery()).isPresent();
+    assertThat(robot.lookup("#formula-straight").tryQuery()).isPresent();
+    assertThat(robot.lookup("#formula-recording-2").tryQuery()).isPresent();
+    assertThat(folder.resolve("calibrations/2026-11-21.json")).exists();
+    assertThat(folder.resolve("calibrations/2026-11-21.html")).exists();
+    robot.clickOn("#formula-force");
+    assertThat(journal)
+        .containsExactly(
+            "made calibrations/2026-11-21.json", "in force calibrations/2026-11-21.json");
+    assertThat(model.next().get().mark()).isEqualTo(Mark.DONE);
+  }
+
+  @Test
+  void stoppedFitWritesNothingAndCanBeStartedAgain(FxRobot robot) throws TimeoutException {
+    robot.interact(() -> model.begin(Optional.of(RUNS)));
+    robot.interact(() -> model.fit());
+    robot.interact(() -> model.work().ifPresent(Running::cancel));
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(stage()).isEqualTo(FormulaModel.Stage.READY);
+    assertThat(folder.resolve("calibrations")).doesNotExist();
+    assertThat(model.next().get().detail()).contains("nothing was written");
+  }
+
+  @Test
+  void runsThatCannotBeFittedAreRefusedWithEveryReason(FxRobot robot)
+      throws IOException, TimeoutException {
+    Path table = Files.writeString(folder.resolve("runs.csv"), "run,file,kind\nx,none.csv,spin\n");
+    robot.interact(() -> model.begin(Optional.of(table)));
+    robot.interact(() -> model.fit());
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
+    assertThat(stage()).isEqualTo(FormulaModel.Stage.REFUSED);
+    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("none.csv"));
+    assertThat(journal).isEmpty();
+  }
+
+  @Test
+  void withoutRunsTheWayLeadsToTheTurntable(FxRobot robot) {
+    robot.clickOn("#formula-runs");
+    assertThat(journal).containsExactly("turntable");
+  }
+}
