@@ -10,7 +10,7 @@ import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
+import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -119,7 +119,7 @@ public record Situation(
   /** The numbers of a sheet by the names that formulas use. */
   public static Map<String, Double> values(DesignSheet sheet) {
     Map<String, Double> values = new HashMap<>();
-    for (Quantity quantity : sheet.quantities()) {
+    for (Outcome quantity : sheet.quantities()) {
       String id = quantity.id().id();
       values.put(id, quantity.value().nominal());
       values.put("low_" + id, quantity.value().low());
@@ -155,8 +155,8 @@ public record Situation(
   }
 
   private static String unit(String name) {
-    return faintwind.physics.sheet.QuantityId.of(plainName(name))
-        .map(faintwind.physics.sheet.QuantityId::unit)
+    return faintwind.physics.sheet.OutcomeId.of(plainName(name))
+        .map(faintwind.physics.sheet.OutcomeId::unit)
         .orElse("");
   }
 }

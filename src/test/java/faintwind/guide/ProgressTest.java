@@ -9,7 +9,7 @@ import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.guide.checklist.Stage;
 import faintwind.message.Problem;
 import faintwind.physics.Interval;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.ReadingEntered;
@@ -123,7 +123,7 @@ class ProgressTest {
     DatedSheet after =
         new DatedSheet(
             SampleBuild.LATER.minusHours(2),
-            SampleBuild.sheet(Map.of(QuantityId.BORE, Interval.exact(3.2))));
+            SampleBuild.sheet(Map.of(OutcomeId.BORE, Interval.exact(3.2))));
     Situation situation =
         new Situation(InstrumentState.replay(entries), List.of(before, after), SampleBuild.LATER);
     Progress progress = Progress.of(CHECKLIST, situation);

@@ -13,7 +13,7 @@ import faintwind.job.design.KeptDesigns;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
+import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockStarted;
@@ -162,7 +162,7 @@ public final class Cellar {
             NOW);
     Map<String, Double> values = now.values(checklist);
     Stream<String> nominal =
-        sheet.quantities().stream().map(Quantity::value).map(v -> String.valueOf(v.nominal()));
+        sheet.quantities().stream().map(Outcome::value).map(v -> String.valueOf(v.nominal()));
     String sample = SampleBuild.readings().getOrDefault(reading.id(), "OL");
     return Stream.concat(Stream.of(sample, "OL", "0"), nominal)
         .filter(typed -> !typed.contains("E") && isGood(reading, typed, values))

@@ -22,14 +22,14 @@ public final class Empirical implements ResponseModel {
   private static final int R = 5;
   private static final double LEAST_DELTA_K = 1e-3;
 
-  private static final List<Quantity> ALL =
+  private static final List<ParameterPrior> ALL =
       List.of(
-          new Quantity("a", "1/s", true, 1.5e-3, 1.0),
-          new Quantity("b", "1/s (m/s)^-n", true, 4e-3, 1.0),
-          new Quantity("n", "1", true, 0.5, 0.2),
-          new Quantity("c", "1/s K^-1/4", true, 5e-4, 1.0),
-          new Quantity("m", "1", true, 3, 0.25),
-          new Quantity("r", "1/K", false, 0.002, 0.003));
+          new ParameterPrior("a", "1/s", true, 1.5e-3, 1.0),
+          new ParameterPrior("b", "1/s (m/s)^-n", true, 4e-3, 1.0),
+          new ParameterPrior("n", "1", true, 0.5, 0.2),
+          new ParameterPrior("c", "1/s K^-1/4", true, 5e-4, 1.0),
+          new ParameterPrior("m", "1", true, 3, 0.25),
+          new ParameterPrior("r", "1/K", false, 0.002, 0.003));
 
   /** Which members of the sum are there. */
   public enum Form {
@@ -85,7 +85,7 @@ public final class Empirical implements ResponseModel {
   }
 
   @Override
-  public List<Quantity> quantities() {
+  public List<ParameterPrior> quantities() {
     return new ArrayList<>(ALL.subList(0, form.parameters));
   }
 

@@ -43,15 +43,15 @@ public final class PhysicsShaped implements ResponseModel {
   private static final int TILT = 5;
   private static final int MIXING = 6;
 
-  private static final List<Quantity> QUANTITIES =
+  private static final List<ParameterPrior> QUANTITIES =
       List.of(
-          new Quantity("conduction", "1/s", true, 6.5e-4, 0.45),
-          new Quantity("forced", "1", true, 1, 0.12),
-          new Quantity("natural", "1", true, 1, 0.12),
-          new Quantity("leads", "1/s", true, 5e-4, 0.8),
-          new Quantity("radiation", "1/s", true, 7e-5, 0.9),
-          new Quantity("tilt", "1", false, 0, 0.03),
-          new Quantity("mixing", "1", true, 3, 0.2));
+          new ParameterPrior("conduction", "1/s", true, 6.5e-4, 0.45),
+          new ParameterPrior("forced", "1", true, 1, 0.12),
+          new ParameterPrior("natural", "1", true, 1, 0.12),
+          new ParameterPrior("leads", "1/s", true, 5e-4, 0.8),
+          new ParameterPrior("radiation", "1/s", true, 7e-5, 0.9),
+          new ParameterPrior("tilt", "1", false, 0, 0.03),
+          new ParameterPrior("mixing", "1", true, 3, 0.2));
 
   private final double reference_K;
   private final double referenceConductivity;
@@ -68,7 +68,7 @@ public final class PhysicsShaped implements ResponseModel {
   }
 
   @Override
-  public List<Quantity> quantities() {
+  public List<ParameterPrior> quantities() {
     return QUANTITIES;
   }
 

@@ -18,7 +18,7 @@ public sealed interface ResponseModel permits PhysicsShaped, Empirical {
   }
 
   /** The loss parameters, in order, with their weak priors. */
-  List<Quantity> quantities();
+  List<ParameterPrior> quantities();
 
   /**
    * The loss and its partial derivatives.

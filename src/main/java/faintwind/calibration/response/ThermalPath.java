@@ -42,15 +42,15 @@ public record ThermalPath(
   public static final int SLOPE = 6;
 
   /** The parameters in the order of the calibration file, with their weak priors. */
-  public static List<Quantity> quantities(String signalUnit) {
+  public static List<ParameterPrior> quantities(String signalUnit) {
     return List.of(
-        new Quantity("heating", "K/s", true, 0.07, 1.0),
-        new Quantity("heater_share", "1", true, 0.03, 0.7),
-        new Quantity("heater_time", "s", true, 10, 0.8),
-        new Quantity("bead_time", "s", true, 3, 0.7),
-        new Quantity("offset", signalUnit, false, 0, 1),
-        new Quantity("mismatch", "1", false, -0.05, 0.1),
-        new Quantity("sensitivity_slope", "1/K", false, 0.0012, 0.0006));
+        new ParameterPrior("heating", "K/s", true, 0.07, 1.0),
+        new ParameterPrior("heater_share", "1", true, 0.03, 0.7),
+        new ParameterPrior("heater_time", "s", true, 10, 0.8),
+        new ParameterPrior("bead_time", "s", true, 3, 0.7),
+        new ParameterPrior("offset", signalUnit, false, 0, 1),
+        new ParameterPrior("mismatch", "1", false, -0.05, 0.1),
+        new ParameterPrior("sensitivity_slope", "1/K", false, 0.0012, 0.0006));
   }
 
   /** The path of parameter values in that order. */

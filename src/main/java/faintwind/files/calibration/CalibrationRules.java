@@ -2,8 +2,8 @@ package faintwind.files.calibration;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import faintwind.calibration.response.Empirical;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.Quantity;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.message.Problem;
@@ -67,9 +67,10 @@ final class CalibrationRules {
   }
 
   private void parameters(JsonNode file, String model) {
-    List<Quantity> wanted = new ArrayList<>(ResponseModel.of(model, AirState.ROOM).quantities());
+    List<ParameterPrior> wanted =
+        new ArrayList<>(ResponseModel.of(model, AirState.ROOM).quantities());
     wanted.addAll(ThermalPath.quantities(""));
-    List<String> names = wanted.stream().map(Quantity::name).toList();
+    List<String> names = wanted.stream().map(ParameterPrior::name).toList();
     List<String> order = order(file);
     if (!order.equals(names)) {
       problems.add(

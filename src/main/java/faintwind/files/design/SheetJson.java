@@ -7,7 +7,7 @@ import faintwind.message.Messages;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Spread;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
+import faintwind.physics.sheet.Outcome;
 import java.util.Locale;
 
 /**
@@ -44,7 +44,7 @@ public final class SheetJson {
     return root.toPrettyString() + "\n";
   }
 
-  private static ObjectNode quantity(Quantity q, Messages messages) {
+  private static ObjectNode quantity(Outcome q, Messages messages) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     String key = "quantity." + q.id().id();
     node.put("id", q.id().id());

@@ -10,7 +10,7 @@ import faintwind.physics.advice.Wish;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -21,17 +21,17 @@ public final class DesignAdvice {
   /** Time constant asked for at 1 m/s where nobody said: what half-inch copper nearly reaches. */
   public static final double USUAL_RESPONSE_S = 120;
 
-  private static final List<QuantityId> COMPARED =
+  private static final List<OutcomeId> COMPARED =
       List.of(
-          QuantityId.HEATER_RESISTANCE,
-          QuantityId.HEATER_POWER,
-          QuantityId.STILL_DELTA,
-          QuantityId.DELTA_AT_1,
-          QuantityId.TIME_CONSTANT_AT_3,
-          QuantityId.SIGNAL_STILL,
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.SUN_SHARE,
-          QuantityId.HEATED_BALL_TEMPERATURE);
+          OutcomeId.HEATER_RESISTANCE,
+          OutcomeId.HEATER_POWER,
+          OutcomeId.STILL_DELTA,
+          OutcomeId.DELTA_AT_1,
+          OutcomeId.TIME_CONSTANT_AT_3,
+          OutcomeId.SIGNAL_STILL,
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.SUN_SHARE,
+          OutcomeId.HEATED_BALL_TEMPERATURE);
 
   private DesignAdvice() {}
 
@@ -77,7 +77,7 @@ public final class DesignAdvice {
       for (Problem reason : s.reasons()) {
         lines.add("  " + words.sentence(reason));
       }
-      for (QuantityId id : COMPARED) {
+      for (OutcomeId id : COMPARED) {
         change(present, s.sheet(), id, words).ifPresent(lines::add);
       }
     }
@@ -101,13 +101,13 @@ public final class DesignAdvice {
   }
 
   private static java.util.Optional<String> change(
-      DesignSheet present, DesignSheet other, QuantityId id, Messages words) {
+      DesignSheet present, DesignSheet other, OutcomeId id, Messages words) {
     return present
         .quantity(id)
         .flatMap(a -> other.quantity(id).map(b -> line(id, a.value(), b.value(), words)));
   }
 
-  private static String line(QuantityId id, Interval before, Interval after, Messages words) {
+  private static String line(OutcomeId id, Interval before, Interval after, Messages words) {
     String name = words.text("quantity." + id.id());
     return "  "
         + words

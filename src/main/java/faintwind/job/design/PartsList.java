@@ -11,8 +11,8 @@ import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.design.Design;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.report.page.Pdf;
 import faintwind.report.sheet.PartsPage;
 import java.io.ByteArrayOutputStream;
@@ -34,14 +34,14 @@ public final class PartsList {
   private static final List<String> HEADS =
       List.of("part", "what", "tolerance", "needed", "spare", "buy", "unit", "look-for");
   private static final List<String> MORE_HEADS = List.of("key", "price", "total", "currency");
-  private static final List<QuantityId> MEASURES =
+  private static final List<OutcomeId> MEASURES =
       List.of(
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.STILL_DELTA,
-          QuantityId.DELTA_AT_1,
-          QuantityId.TIME_CONSTANT_AT_1,
-          QuantityId.HEATED_BALL_TEMPERATURE,
-          QuantityId.BATTERY_TIME);
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.STILL_DELTA,
+          OutcomeId.DELTA_AT_1,
+          OutcomeId.TIME_CONSTANT_AT_1,
+          OutcomeId.HEATED_BALL_TEMPERATURE,
+          OutcomeId.BATTERY_TIME);
 
   private final String name;
   private final DesignSheet sheet;
@@ -208,13 +208,13 @@ public final class PartsList {
   /** What the instrument will be able to measure: name, value, range. */
   private List<List<String>> measures() {
     List<List<String>> rows = new ArrayList<>();
-    for (QuantityId id : MEASURES) {
+    for (OutcomeId id : MEASURES) {
       sheet.quantity(id).map(this::measure).ifPresent(rows::add);
     }
     return rows;
   }
 
-  private List<String> measure(Quantity q) {
+  private List<String> measure(Outcome q) {
     Interval v = q.value();
     return List.of(
         words.text("quantity." + q.id().id()),

@@ -8,8 +8,8 @@ import faintwind.physics.part.ColourCode;
 import faintwind.physics.part.ResistorStyle;
 import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -45,7 +45,7 @@ final class PartsWords {
     return switch (need.kind()) {
       case BALL -> words.text("parts.ball.what", design.ball().metal().label().name(), diameter());
       case PLATING, PAINT -> design.ball().coat().label().name();
-      case DRILL -> words.text("parts.drill.what", value(QuantityId.BORE));
+      case DRILL -> words.text("parts.drill.what", value(OutcomeId.BORE));
       case RESISTOR ->
           words.text(
               "parts.resistor.what",
@@ -65,7 +65,7 @@ final class PartsWords {
               "parts.supply.what."
                   + design.supply().regulator().kind().name().toLowerCase(Locale.ROOT),
               figures(design.supply().voltage_V().nominal()),
-              value(QuantityId.CURRENT_HIGH));
+              value(OutcomeId.CURRENT_HIGH));
       case BATTERY -> design.supply().battery().map(b -> b.label().name()).orElse("");
       case CABLE -> design.supply().cable().map(c -> c.conductor().label().name()).orElse("");
       case LOGGER -> design.sense().logger().label().name();
@@ -79,7 +79,7 @@ final class PartsWords {
           words.text(
               "parts.ball.tolerance",
               figures(1e3 * design.ball().diameter_m().half()),
-              figures(1e3 * value(QuantityId.BLANK_MASS_AGREEMENT, Interval::nominal)));
+              figures(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
       case RESISTOR -> percent(design.heater().resistance_ohm());
       case SUPPLY -> percent(design.supply().voltage_V());
       case THERMOCOUPLE ->
@@ -96,8 +96,8 @@ final class PartsWords {
       case BATTERY ->
           words.text(
               "parts.battery.tolerance",
-              figures(value(QuantityId.BATTERY_TIME, Interval::low)),
-              figures(value(QuantityId.BATTERY_TIME, Interval::high)));
+              figures(value(OutcomeId.BATTERY_TIME, Interval::low)),
+              figures(value(OutcomeId.BATTERY_TIME, Interval::high)));
       case PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, CABLE, LOGGER -> "";
     };
   }
@@ -106,7 +106,7 @@ final class PartsWords {
   String lookFor(PartNeed need) {
     String key = "parts." + id(need) + ".look-for";
     return switch (need.kind()) {
-      case RESISTOR -> words.text(key, bands(), bodyWidth(), value(QuantityId.BORE));
+      case RESISTOR -> words.text(key, bands(), bodyWidth(), value(OutcomeId.BORE));
       case THERMOCOUPLE ->
           words.text(key, colours(), design.sense().type().joining().strip()).strip();
       case BALL, PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, SUPPLY, BATTERY, CABLE, LOGGER ->
@@ -155,12 +155,12 @@ final class PartsWords {
     return words.text("parts.tolerance.percent", figures(100 * value.half() / value.nominal()));
   }
 
-  private String value(QuantityId id) {
+  private String value(OutcomeId id) {
     return figures(value(id, Interval::nominal));
   }
 
-  private double value(QuantityId id, java.util.function.ToDoubleFunction<Interval> edge) {
-    return sheet.quantity(id).map(Quantity::value).map(edge::applyAsDouble).orElse(0.0);
+  private double value(OutcomeId id, java.util.function.ToDoubleFunction<Interval> edge) {
+    return sheet.quantity(id).map(Outcome::value).map(edge::applyAsDouble).orElse(0.0);
   }
 
   /** Three digits. */

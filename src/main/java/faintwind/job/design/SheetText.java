@@ -5,9 +5,9 @@ import faintwind.message.Messages;
 import faintwind.physics.Interval;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Spread;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,7 +26,7 @@ public final class SheetText {
   public static List<String> lines(Size.Sized sized, Messages messages) {
     List<String> lines = new ArrayList<>();
     lines.add(messages.text("size.title", sized.design().name()));
-    for (QuantityId.Group group : QuantityId.Group.values()) {
+    for (OutcomeId.Group group : OutcomeId.Group.values()) {
       List<String> own =
           sized.sheet().quantities().stream()
               .filter(q -> q.id().group() == group)
@@ -47,7 +47,7 @@ public final class SheetText {
     return lines;
   }
 
-  private static String line(Quantity q, Messages messages) {
+  private static String line(Outcome q, Messages messages) {
     String name = messages.text("quantity." + q.id().id());
     Interval v = q.value();
     String text =
@@ -60,11 +60,11 @@ public final class SheetText {
                 q.id().unit(),
                 figures(v.low()),
                 figures(v.high()));
-    boolean usable = q.verdict() == Verdict.PLAIN || q.verdict() == Verdict.GOOD;
+    boolean usable = q.verdict() == DesignVerdict.PLAIN || q.verdict() == DesignVerdict.GOOD;
     if (usable && q.reason().isPresent()) {
       return messages.text("size.verdict", text.strip(), messages.text("design-verdict.outside"));
     }
-    if (q.verdict() == Verdict.PLAIN) {
+    if (q.verdict() == DesignVerdict.PLAIN) {
       return text.strip();
     }
     String verdict = messages.text("design-verdict." + q.verdict().name().toLowerCase(Locale.ROOT));

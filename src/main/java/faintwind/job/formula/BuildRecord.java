@@ -10,7 +10,7 @@ import faintwind.message.Checked;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
@@ -123,7 +123,7 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         Optional.of(uncertain(design.heater().resistance_ohm())),
         Optional.of(uncertain(design.supply().voltage_V())),
         DesignSheet.of(design)
-            .quantity(QuantityId.LEAD_LOSS)
+            .quantity(OutcomeId.LEAD_LOSS)
             .map(q -> uncertain(q.value().times(1e-3))));
   }
 

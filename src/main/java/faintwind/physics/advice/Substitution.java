@@ -11,8 +11,8 @@ import faintwind.physics.part.ESeries;
 import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,20 +26,20 @@ import java.util.Optional;
  * @param consequences what changes by more than a hundredth
  */
 public record Substitution(String id, String by, Design design, List<Consequence> consequences) {
-  private static final List<QuantityId> TOLD =
+  private static final List<OutcomeId> TOLD =
       List.of(
-          QuantityId.HEATER_POWER,
-          QuantityId.STILL_DELTA,
-          QuantityId.DELTA_AT_1,
-          QuantityId.TIME_CONSTANT_AT_3,
-          QuantityId.SENSITIVITY,
-          QuantityId.SIGNAL_STILL,
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.RESOLUTION_AT_1,
-          QuantityId.LEAD_LOSS_SHARE,
-          QuantityId.HEATED_BALL_TEMPERATURE,
-          QuantityId.BORE_CLEARANCE,
-          QuantityId.HEATED_BALL_MASS);
+          OutcomeId.HEATER_POWER,
+          OutcomeId.STILL_DELTA,
+          OutcomeId.DELTA_AT_1,
+          OutcomeId.TIME_CONSTANT_AT_3,
+          OutcomeId.SENSITIVITY,
+          OutcomeId.SIGNAL_STILL,
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.RESOLUTION_AT_1,
+          OutcomeId.LEAD_LOSS_SHARE,
+          OutcomeId.HEATED_BALL_TEMPERATURE,
+          OutcomeId.BORE_CLEARANCE,
+          OutcomeId.HEATED_BALL_MASS);
   private static final double WORTH_TELLING = 0.01;
 
   public Substitution {
@@ -52,7 +52,7 @@ public record Substitution(String id, String by, Design design, List<Consequence
    * @param before with the part of the design
    * @param after with the other part; its verdict may be another
    */
-  public record Consequence(Quantity before, Quantity after) {
+  public record Consequence(Outcome before, Outcome after) {
     /** Change of the nominal as a share of it. */
     public double share() {
       return after.value().nominal() / before.value().nominal() - 1;
@@ -88,9 +88,9 @@ public record Substitution(String id, String by, Design design, List<Consequence
   /** What changes between two designs. */
   public static List<Consequence> consequences(DesignSheet before, DesignSheet after) {
     List<Consequence> all = new ArrayList<>();
-    for (QuantityId id : TOLD) {
-      Optional<Quantity> a = before.quantity(id);
-      Optional<Quantity> b = after.quantity(id);
+    for (OutcomeId id : TOLD) {
+      Optional<Outcome> a = before.quantity(id);
+      Optional<Outcome> b = after.quantity(id);
       if (a.isPresent() && b.isPresent()) {
         Consequence c = new Consequence(a.get(), b.get());
         boolean judgedOtherwise = a.get().verdict() != b.get().verdict();

@@ -7,7 +7,7 @@ import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.BoreFit;
 import faintwind.physics.design.Corner;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignModel;
+import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
 import faintwind.physics.design.Figures;
 import faintwind.physics.design.HeaterDesign;
@@ -148,8 +148,8 @@ final class Trials {
   }
 
   private void tryOut(Design design) {
-    HeatBalance air = DesignModel.air(design);
-    DesignModel model = new DesignModel(design, Corner.NOMINAL, air);
+    HeatBalance air = DesignAtCorner.air(design);
+    DesignAtCorner model = new DesignAtCorner(design, Corner.NOMINAL, air);
     double still = model.delta_K(0);
     double hottest_C = wish.air().temperature_K() - Constants.ZERO_C_K + HOT_BAND * still;
     double signal_V = design.sense().gain() * model.signal_V(HOT_BAND * still);
@@ -169,7 +169,7 @@ final class Trials {
             model.leads_W_K(0) * still / model.power_W()));
   }
 
-  private static double sunShare(Design design, DesignModel model) {
+  private static double sunShare(Design design, DesignAtCorner model) {
     Interval alpha = design.ball().coat().solarAbsorptance();
     double d = design.ball().diameter_m().nominal();
     return SunLoad.absorbed_W(alpha, SunLoad.FULL_SUN_W_M2, d).nominal() / model.power_W();

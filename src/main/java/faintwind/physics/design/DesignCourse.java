@@ -22,10 +22,10 @@ public final class DesignCourse {
 
   private static final double WARMING_AIR_K_S = 1.0 / 3600;
 
-  private final DesignModel model;
+  private final DesignAtCorner model;
   private final List<CoursePoint> points;
 
-  public DesignCourse(DesignModel model) {
+  public DesignCourse(DesignAtCorner model) {
     this.model = model;
     HeatBalance balance = model.balance();
     double step_s = model.timeConstant_s(0) / POINTS_A_TIME_CONSTANT;
@@ -97,7 +97,7 @@ public final class DesignCourse {
    * since each ball follows the air late by its own time constant C/(dQ/dT) (first order, heat
    * balance).
    */
-  public static double drift_K(DesignModel model) {
+  public static double drift_K(DesignAtCorner model) {
     HeatBalance balance = model.balance();
     double delta = model.delta_K(0);
     double heated =

@@ -21,9 +21,9 @@ public final class Detection {
   private static final double FASTEST_M_S = 20;
 
   private final SenseDesign sense;
-  private final DesignModel model;
+  private final DesignAtCorner model;
 
-  public Detection(SenseDesign sense, DesignModel model) {
+  public Detection(SenseDesign sense, DesignAtCorner model) {
     this.sense = sense;
     this.model = model;
   }

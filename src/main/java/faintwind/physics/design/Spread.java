@@ -13,27 +13,27 @@ import java.util.function.ToDoubleFunction;
  * independently: JCGM 100:2008, 5.1.2 with the edges in place of standard uncertainties).
  */
 public final class Spread {
-  private final DesignModel nominal;
+  private final DesignAtCorner nominal;
   private final List<Pair> pairs;
 
   /** All corners of a design. */
   public Spread(Design design) {
-    HeatBalance air = DesignModel.air(design);
-    nominal = new DesignModel(design, Corner.NOMINAL, air);
+    HeatBalance air = DesignAtCorner.air(design);
+    nominal = new DesignAtCorner(design, Corner.NOMINAL, air);
     List<Pair> all = new ArrayList<>();
     for (Corner.Part part : Corner.Part.values()) {
       if (part != Corner.Part.NONE) {
         all.add(
             new Pair(
                 part,
-                new DesignModel(design, new Corner(part, Corner.Edge.LOW), air),
-                new DesignModel(design, new Corner(part, Corner.Edge.HIGH), air)));
+                new DesignAtCorner(design, new Corner(part, Corner.Edge.LOW), air),
+                new DesignAtCorner(design, new Corner(part, Corner.Edge.HIGH), air)));
       }
     }
     pairs = List.copyOf(all);
   }
 
-  private record Pair(Corner.Part part, DesignModel low, DesignModel high) {}
+  private record Pair(Corner.Part part, DesignAtCorner low, DesignAtCorner high) {}
 
   /**
    * What one part's tolerance does to an outcome.
@@ -48,12 +48,12 @@ public final class Spread {
     }
   }
 
-  public DesignModel nominal() {
+  public DesignAtCorner nominal() {
     return nominal;
   }
 
   /** An outcome with its band. */
-  public Interval of(ToDoubleFunction<DesignModel> outcome) {
+  public Interval of(ToDoubleFunction<DesignAtCorner> outcome) {
     double value = outcome.applyAsDouble(nominal);
     double down = 0;
     double up = 0;
@@ -65,7 +65,7 @@ public final class Spread {
   }
 
   /** What each part does to an outcome, the largest first. */
-  public List<Line> budget(ToDoubleFunction<DesignModel> outcome) {
+  public List<Line> budget(ToDoubleFunction<DesignAtCorner> outcome) {
     double value = outcome.applyAsDouble(nominal);
     List<Line> lines = new ArrayList<>();
     for (Pair pair : pairs) {

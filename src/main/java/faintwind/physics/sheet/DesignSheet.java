@@ -18,28 +18,28 @@ import java.util.Optional;
  * Every quantity that follows from a design. A quantity that the design says nothing about (a
  * battery where there is none, plating where the balls stay bare) is absent.
  *
- * @param quantities in the order of {@link QuantityId}
+ * @param quantities in the order of {@link OutcomeId}
  * @param curve delta, time constant, signal and resolution against speed
  * @param budget what each part's tolerance does to delta at 1 m/s, K, the largest first
  * @param course warm-up and cool-down in still air
  * @param design what it follows from; empty where only numbers are known
  */
 public record DesignSheet(
-    List<Quantity> quantities,
+    List<Outcome> quantities,
     List<CurvePoint> curve,
     List<Spread.Line> budget,
     List<CoursePoint> course,
     Optional<Design> design) {
 
   public DesignSheet {
-    quantities = quantities.stream().sorted(Comparator.comparing(Quantity::id)).toList();
+    quantities = quantities.stream().sorted(Comparator.comparing(Outcome::id)).toList();
     curve = List.copyOf(curve);
     budget = List.copyOf(budget);
     course = List.copyOf(course);
   }
 
   /** A sheet of quantities alone. */
-  public DesignSheet(List<Quantity> quantities) {
+  public DesignSheet(List<Outcome> quantities) {
     this(quantities, List.of(), List.of(), List.of(), Optional.empty());
   }
 
@@ -47,7 +47,7 @@ public record DesignSheet(
   public static DesignSheet of(Design design) {
     Spread spread = new Spread(design);
     DesignCourse course = new DesignCourse(spread.nominal());
-    List<Quantity> all = new ArrayList<>();
+    List<Outcome> all = new ArrayList<>();
     all.addAll(BallSheet.of(design));
     all.addAll(HeaterSheet.of(design, spread));
     all.addAll(HeatSheet.of(design, spread, course));
@@ -63,16 +63,16 @@ public record DesignSheet(
 
   /** Every name that a step may use, whatever the design. */
   public static List<String> ids() {
-    return QuantityId.ids();
+    return OutcomeId.ids();
   }
 
   /** A quantity by its name, such as {@code heater_ohm}; empty where this design has none. */
-  public Optional<Quantity> quantity(String id) {
+  public Optional<Outcome> quantity(String id) {
     return quantities.stream().filter(q -> q.id().id().equals(id)).findFirst();
   }
 
   /** A quantity; empty where this design has none. */
-  public Optional<Quantity> quantity(QuantityId id) {
+  public Optional<Outcome> quantity(OutcomeId id) {
     return quantities.stream().filter(q -> q.id() == id).findFirst();
   }
 
@@ -83,7 +83,7 @@ public record DesignSheet(
   public List<Problem> reasons() {
     Map<List<String>, Problem> once = new LinkedHashMap<>();
     quantities.stream()
-        .sorted(Comparator.comparing(q -> q.verdict() == Verdict.STOP ? 0 : 1))
+        .sorted(Comparator.comparing(q -> q.verdict() == DesignVerdict.STOP ? 0 : 1))
         .flatMap(q -> q.reason().stream())
         .forEach(
             p -> once.putIfAbsent(List.of(p.id(), p.found(), String.join(" ", p.details())), p));
@@ -92,6 +92,6 @@ public record DesignSheet(
 
   /** Whether something in it cannot work or is not safe. */
   public boolean stops() {
-    return quantities.stream().anyMatch(q -> q.verdict() == Verdict.STOP);
+    return quantities.stream().anyMatch(q -> q.verdict() == DesignVerdict.STOP);
   }
 }

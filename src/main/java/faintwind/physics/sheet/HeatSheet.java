@@ -7,8 +7,8 @@ import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
+import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.DesignCourse;
-import faintwind.physics.design.DesignModel;
 import faintwind.physics.design.Figures;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
@@ -25,9 +25,9 @@ public final class HeatSheet {
 
   private HeatSheet() {}
 
-  static List<Quantity> of(Design design, Spread spread, DesignCourse course) {
+  static List<Outcome> of(Design design, Spread spread, DesignCourse course) {
     List<Ranged.RangeLeft> left = spread.nominal().ranged_K(0).left();
-    List<Quantity> all = new ArrayList<>();
+    List<Outcome> all = new ArrayList<>();
     all.addAll(deltas(design, spread));
     times(spread, course).forEach(q -> all.add(Judged.within(q, left)));
     leads(design, spread).forEach(q -> all.add(Judged.within(q, left)));
@@ -36,48 +36,48 @@ public final class HeatSheet {
     return all;
   }
 
-  private static List<Quantity> deltas(Design design, Spread spread) {
-    List<Quantity> all = new ArrayList<>();
+  private static List<Outcome> deltas(Design design, Spread spread) {
+    List<Outcome> all = new ArrayList<>();
     Interval still = spread.of(m -> m.delta_K(0));
-    all.add(delta(QuantityId.STILL_DELTA, 0, spread));
-    all.add(delta(QuantityId.DELTA_AT_1, 1, spread));
-    all.add(delta(QuantityId.DELTA_AT_3, 3, spread));
+    all.add(delta(OutcomeId.STILL_DELTA, 0, spread));
+    all.add(delta(OutcomeId.DELTA_AT_1, 1, spread));
+    all.add(delta(OutcomeId.DELTA_AT_3, 3, spread));
     List<Ranged.RangeLeft> left = spread.nominal().ranged_K(0).left();
     touch(design, still, spread.nominal()).forEach(q -> all.add(Judged.within(q, left)));
     return all;
   }
 
-  private static List<Quantity> times(Spread spread, DesignCourse course) {
-    List<Quantity> all = new ArrayList<>();
+  private static List<Outcome> times(Spread spread, DesignCourse course) {
+    List<Outcome> all = new ArrayList<>();
     Interval rate =
         spread.of(m -> m.firstPower_W() / m.balance().pair().heated().heatCapacity_J_K());
-    all.add(Quantity.plain(QuantityId.WARM_UP_RATE, rate));
+    all.add(Outcome.plain(OutcomeId.WARM_UP_RATE, rate));
     Interval tau = spread.of(m -> m.timeConstant_s(0));
-    all.add(Quantity.plain(QuantityId.TIME_CONSTANT_STILL, tau));
-    all.add(Quantity.plain(QuantityId.TIME_CONSTANT_AT_1, spread.of(m -> m.timeConstant_s(1))));
-    all.add(Quantity.plain(QuantityId.TIME_CONSTANT_AT_3, spread.of(m -> m.timeConstant_s(3))));
-    all.add(Quantity.plain(QuantityId.WARM_UP_TIME, tau.times(5.0 / 60)));
+    all.add(Outcome.plain(OutcomeId.TIME_CONSTANT_STILL, tau));
+    all.add(Outcome.plain(OutcomeId.TIME_CONSTANT_AT_1, spread.of(m -> m.timeConstant_s(1))));
+    all.add(Outcome.plain(OutcomeId.TIME_CONSTANT_AT_3, spread.of(m -> m.timeConstant_s(3))));
+    all.add(Outcome.plain(OutcomeId.WARM_UP_TIME, tau.times(5.0 / 60)));
     // the course is followed at the nominal; its band is that of the time constant
     Interval minutes = tau.times(1 / (60 * tau.nominal()));
-    all.add(Quantity.plain(QuantityId.WARM_UP_FOLLOWED, minutes.times(course.warmUp_s())));
-    all.add(Quantity.plain(QuantityId.COOL_DOWN_FOLLOWED, minutes.times(course.coolDown_s())));
-    all.add(Quantity.plain(QuantityId.UNEQUAL_DRIFT, spread.of(DesignCourse::drift_K)));
+    all.add(Outcome.plain(OutcomeId.WARM_UP_FOLLOWED, minutes.times(course.warmUp_s())));
+    all.add(Outcome.plain(OutcomeId.COOL_DOWN_FOLLOWED, minutes.times(course.coolDown_s())));
+    all.add(Outcome.plain(OutcomeId.UNEQUAL_DRIFT, spread.of(DesignCourse::drift_K)));
     return all;
   }
 
-  private static Quantity delta(QuantityId id, double speed_m_s, Spread spread) {
+  private static Outcome delta(OutcomeId id, double speed_m_s, Spread spread) {
     Interval delta = spread.of(m -> m.delta_K(speed_m_s));
     return Judged.ranged(id, delta, spread.nominal().ranged_K(speed_m_s).left());
   }
 
-  private static List<Quantity> touch(Design design, Interval still, DesignModel model) {
+  private static List<Outcome> touch(Design design, Interval still, DesignAtCorner model) {
     double air_C = design.air().temperature_K() - Constants.ZERO_C_K;
     Interval ball_C = still.plus(Interval.exact(air_C));
     double contact_s = design.use().contact_s();
     double limit_C = TouchLimit.temperature_C(contact_s);
-    Quantity limit = Quantity.plain(QuantityId.TOUCH_LIMIT, Interval.exact(limit_C));
+    Outcome limit = Outcome.plain(OutcomeId.TOUCH_LIMIT, Interval.exact(limit_C));
     if (ball_C.high() <= limit_C) {
-      return List.of(limit, Quantity.good(QuantityId.HEATED_BALL_TEMPERATURE, ball_C));
+      return List.of(limit, Outcome.good(OutcomeId.HEATED_BALL_TEMPERATURE, ball_C));
     }
     double most_W = powerFor_W(model, limit_C - air_C - (still.high() - still.nominal()));
     double v = design.supply().voltage_V().nominal();
@@ -85,7 +85,7 @@ public final class HeatSheet {
     return List.of(
         limit,
         Judged.improve(
-            QuantityId.HEATED_BALL_TEMPERATURE,
+            OutcomeId.HEATED_BALL_TEMPERATURE,
             ball_C,
             "design.hot-to-touch",
             Figures.of(ball_C.high()),
@@ -95,34 +95,34 @@ public final class HeatSheet {
             Figures.of(ohm)));
   }
 
-  private static double powerFor_W(DesignModel model, double excess_K) {
+  private static double powerFor_W(DesignAtCorner model, double excess_K) {
     HeatBalance balance = model.balance();
     return balance.loss_W(balance.pair().heated(), Math.max(1, excess_K), 0);
   }
 
-  private static List<Quantity> leads(Design design, Spread spread) {
+  private static List<Outcome> leads(Design design, Spread spread) {
     Interval loss = spread.of(m -> m.leads_W_K(0));
     Interval share = spread.of(m -> 100 * m.leads_W_K(0) * m.delta_K(0) / m.power_W());
-    Quantity judged;
+    Outcome judged;
     if (share.nominal() <= 100 * MOST_LEAD_SHARE) {
-      judged = Quantity.good(QuantityId.LEAD_LOSS_SHARE, share);
+      judged = Outcome.good(OutcomeId.LEAD_LOSS_SHARE, share);
     } else {
       judged =
           Judged.improve(
-              QuantityId.LEAD_LOSS_SHARE,
+              OutcomeId.LEAD_LOSS_SHARE,
               share,
               "design.lead-loss",
               Figures.of(share.nominal()),
               design.heater().leads().label().name(),
               "AWG " + thinEnough_awg(design, spread.nominal()));
     }
-    return List.of(Quantity.plain(QuantityId.LEAD_LOSS, loss.times(1e3)), judged);
+    return List.of(Outcome.plain(OutcomeId.LEAD_LOSS, loss.times(1e3)), judged);
   }
 
   /**
    * The thickest copper wire for the heater whose two leads take less than a tenth of the power.
    */
-  private static int thinEnough_awg(Design design, DesignModel model) {
+  private static int thinEnough_awg(Design design, DesignAtCorner model) {
     HeatBalance balance = model.balance();
     double delta = model.delta_K(0);
     for (int awg = 24; awg < 40; awg += 2) {
@@ -136,36 +136,36 @@ public final class HeatSheet {
     return 40;
   }
 
-  private static Quantity biot(Design design, DesignModel model) {
+  private static Outcome biot(Design design, DesignAtCorner model) {
     Ball ball = model.balance().pair().heated();
     double h = model.balance().convection_W_K(ball, model.delta_K(3), 3) / ball.area_m2();
     Interval value = Interval.exact(ball.biot(h, design.ball().metal().conductivity_W_mK().low()));
     if (value.nominal() < 0.1) {
-      return Quantity.good(QuantityId.BIOT, value);
+      return Outcome.good(OutcomeId.BIOT, value);
     }
-    return Judged.improve(QuantityId.BIOT, value, "design.biot", Figures.of(value.nominal()));
+    return Judged.improve(OutcomeId.BIOT, value, "design.biot", Figures.of(value.nominal()));
   }
 
-  private static List<Quantity> sun(Design design, Spread spread) {
+  private static List<Outcome> sun(Design design, Spread spread) {
     BallDesign b = design.ball();
     Interval absorbed =
         SunLoad.absorbed_W(
             b.coat().solarAbsorptance(), SunLoad.FULL_SUN_W_M2, b.diameter_m().nominal());
-    DesignModel model = spread.nominal();
+    DesignAtCorner model = spread.nominal();
     Interval share = absorbed.times(100 / model.power_W());
     Interval error =
         absorbed.rising(w -> model.balance().excess_K(model.balance().pair().reference(), w, 1));
-    List<Quantity> all = new ArrayList<>();
-    all.add(Quantity.plain(QuantityId.SUN_ABSORBED, absorbed.times(1e3)));
-    all.add(Quantity.plain(QuantityId.SUN_ONE_SHADED, error));
+    List<Outcome> all = new ArrayList<>();
+    all.add(Outcome.plain(OutcomeId.SUN_ABSORBED, absorbed.times(1e3)));
+    all.add(Outcome.plain(OutcomeId.SUN_ONE_SHADED, error));
     if (design.use().place() != Use.Place.SUN) {
-      all.add(Quantity.plain(QuantityId.SUN_SHARE, share));
+      all.add(Outcome.plain(OutcomeId.SUN_SHARE, share));
     } else if (share.high() <= 100 * MOST_SUN_SHARE) {
-      all.add(Quantity.good(QuantityId.SUN_SHARE, share));
+      all.add(Outcome.good(OutcomeId.SUN_SHARE, share));
     } else {
       all.add(
           Judged.improve(
-              QuantityId.SUN_SHARE,
+              OutcomeId.SUN_SHARE,
               share,
               "design.sun",
               Figures.of(share.nominal()),

@@ -4,7 +4,7 @@ import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BatteryRun;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignModel;
+import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Figures;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SupplyDesign;
@@ -21,30 +21,30 @@ final class HeaterSheet {
 
   private HeaterSheet() {}
 
-  static List<Quantity> of(Design design, Spread spread) {
-    List<Quantity> all = new ArrayList<>();
+  static List<Outcome> of(Design design, Spread spread) {
+    List<Outcome> all = new ArrayList<>();
     all.add(resistance(design));
     all.addAll(leadToLead(design));
-    Interval power = spread.of(DesignModel::power_W);
-    all.add(Quantity.plain(QuantityId.HEATER_POWER, power));
-    Interval body_K = spread.of(DesignModel::body_K);
+    Interval power = spread.of(DesignAtCorner::power_W);
+    all.add(Outcome.plain(OutcomeId.HEATER_POWER, power));
+    Interval body_K = spread.of(DesignAtCorner::body_K);
     all.add(
-        Quantity.plain(
-            QuantityId.RESISTOR_TEMPERATURE, body_K.minus(Interval.exact(Constants.ZERO_C_K))));
+        Outcome.plain(
+            OutcomeId.RESISTOR_TEMPERATURE, body_K.minus(Interval.exact(Constants.ZERO_C_K))));
     Interval hot = resistance_ohm(design, body_K.high());
-    all.add(Quantity.plain(QuantityId.HEATER_HOT, hot));
+    all.add(Outcome.plain(OutcomeId.HEATER_HOT, hot));
     Interval current = current_A(design, hot);
-    all.add(Quantity.plain(QuantityId.HEATER_CURRENT, current.times(1e3)));
+    all.add(Outcome.plain(OutcomeId.HEATER_CURRENT, current.times(1e3)));
     Interval drop = current.times(cable_ohm(design));
-    all.add(Quantity.plain(QuantityId.HEATER_VOLTAGE, heaterVoltage_V(design, hot)));
-    all.add(plain(QuantityId.HEATER_RATING, design.heater().style().rating_W()));
+    all.add(Outcome.plain(OutcomeId.HEATER_VOLTAGE, heaterVoltage_V(design, hot)));
+    all.add(plain(OutcomeId.HEATER_RATING, design.heater().style().rating_W()));
     all.add(rating(design, body_K.high(), power));
     ResistorStyle.Body body = design.heater().style().body();
     double side = Math.PI * body.diameter_m().nominal() * body.length_m();
-    all.add(Quantity.plain(QuantityId.HEATER_FLUX, power.times(1e-4 / side)));
+    all.add(Outcome.plain(OutcomeId.HEATER_FLUX, power.times(1e-4 / side)));
     all.add(
-        Quantity.plain(
-            QuantityId.BALL_FLUX,
+        Outcome.plain(
+            OutcomeId.BALL_FLUX,
             power.times(1 / (Math.PI * Math.pow(design.ball().diameter_m().nominal(), 2)))));
     all.addAll(supply(design, current));
     design
@@ -54,7 +54,7 @@ final class HeaterSheet {
             c -> all.addAll(cable(c, drop)),
             // no cable in the design: a metre or two of thin copper and the meter's own leads
             // (common practice, no source), so that a cable can still be judged
-            () -> all.add(plain(QuantityId.CABLE_END_TO_END, NO_CABLE_OHM)));
+            () -> all.add(plain(OutcomeId.CABLE_END_TO_END, NO_CABLE_OHM)));
     if (design.supply().battery().isPresent()) {
       all.addAll(battery(design.supply(), current));
     }
@@ -81,14 +81,14 @@ final class HeaterSheet {
     return design.supply().voltage_V().times(share);
   }
 
-  private static Quantity resistance(Design design) {
+  private static Outcome resistance(Design design) {
     Interval r = design.heater().resistance_ohm();
     ESeries series = design.heater().series();
     if (series.has(r.nominal())) {
-      return Quantity.good(QuantityId.HEATER_RESISTANCE, r);
+      return Outcome.good(OutcomeId.HEATER_RESISTANCE, r);
     }
     return Judged.improve(
-        QuantityId.HEATER_RESISTANCE,
+        OutcomeId.HEATER_RESISTANCE,
         r,
         "design.not-in-series",
         Figures.of(r.nominal()),
@@ -96,28 +96,28 @@ final class HeaterSheet {
         Figures.of(series.nearest_ohm(r.nominal())));
   }
 
-  private static List<Quantity> leadToLead(Design design) {
+  private static List<Outcome> leadToLead(Design design) {
     double leads = 2 * design.heater().leadLength_m();
     // measured before the heater was on: the resistor is as warm as the room
     Interval r =
         resistance_ohm(design, design.air().temperature_K())
             .plus(design.heater().leads().resistance_ohm_m().times(leads));
     return List.of(
-        plain(QuantityId.LEAD_TO_LEAD_LOW, r.low()), plain(QuantityId.LEAD_TO_LEAD_HIGH, r.high()));
+        plain(OutcomeId.LEAD_TO_LEAD_LOW, r.low()), plain(OutcomeId.LEAD_TO_LEAD_HIGH, r.high()));
   }
 
   /**
    * The rating at the temperature of the body: the ball's and the rise across the epoxy around it.
    */
-  private static Quantity rating(Design design, double body_K, Interval power) {
+  private static Outcome rating(Design design, double body_K, Interval power) {
     ResistorStyle style = design.heater().style();
     double altitude_m = design.use().altitude_m();
     Interval allowed = Interval.exact(style.allowed_W(body_K, altitude_m));
     if (power.high() <= allowed.nominal()) {
-      return Quantity.good(QuantityId.HEATER_RATING_DERATED, allowed);
+      return Outcome.good(OutcomeId.HEATER_RATING_DERATED, allowed);
     }
     return Judged.stop(
-        QuantityId.HEATER_RATING_DERATED,
+        OutcomeId.HEATER_RATING_DERATED,
         allowed,
         "design.rating-exceeded",
         Figures.of(power.high()),
@@ -136,47 +136,47 @@ final class HeaterSheet {
   }
 
   /** The current may be read at switching on or hours later: the band spans cold and hot. */
-  private static List<Quantity> supply(Design design, Interval hot_A) {
+  private static List<Outcome> supply(Design design, Interval hot_A) {
     Interval v = design.supply().voltage_V();
     Interval cold_A = current_A(design, resistance_ohm(design, design.air().temperature_K()));
     return List.of(
-        Quantity.plain(QuantityId.SUPPLY_VOLTAGE, v),
-        plain(QuantityId.SUPPLY_LOW, v.low()),
-        plain(QuantityId.SUPPLY_HIGH, v.high()),
-        plain(QuantityId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
-        plain(QuantityId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
+        Outcome.plain(OutcomeId.SUPPLY_VOLTAGE, v),
+        plain(OutcomeId.SUPPLY_LOW, v.low()),
+        plain(OutcomeId.SUPPLY_HIGH, v.high()),
+        plain(OutcomeId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
+        plain(OutcomeId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
   }
 
-  private static List<Quantity> cable(SupplyDesign.Cable cable, Interval drop) {
+  private static List<Outcome> cable(SupplyDesign.Cable cable, Interval drop) {
     Interval loop = cable.loop_ohm();
     return List.of(
-        Quantity.plain(QuantityId.CABLE_RESISTANCE, loop),
-        Quantity.plain(QuantityId.CABLE_DROP, drop),
+        Outcome.plain(OutcomeId.CABLE_RESISTANCE, loop),
+        Outcome.plain(OutcomeId.CABLE_DROP, drop),
         // one conductor and the meter's own leads, 0.5 Ω (common practice, no source)
-        plain(QuantityId.CABLE_END_TO_END, loop.high() / 2 + 0.5));
+        plain(OutcomeId.CABLE_END_TO_END, loop.high() / 2 + 0.5));
   }
 
-  private static List<Quantity> battery(SupplyDesign supply, Interval current) {
+  private static List<Outcome> battery(SupplyDesign supply, Interval current) {
     Interval drawn = current.rising(i -> BatteryRun.current_A(supply, i)).times(1e3);
     Interval hours = BatteryRun.time_s(supply, current).times(1 / 3600.0);
     BatteryType b = supply.battery().orElseThrow();
     String needed = Figures.of(supply.needed_V());
     String fresh = Figures.of(b.fresh_V());
-    Quantity time;
+    Outcome time;
     if (supply.needed_V() >= b.fresh_V()) {
-      time = Judged.stop(QuantityId.BATTERY_TIME, hours, "design.below-dropout", fresh, needed);
+      time = Judged.stop(OutcomeId.BATTERY_TIME, hours, "design.below-dropout", fresh, needed);
     } else if (BatteryRun.usableShare(supply) < 0.7) {
       String share = Figures.of(100 * BatteryRun.usableShare(supply));
       time =
           Judged.improve(
-              QuantityId.BATTERY_TIME, hours, "design.dropout-early", fresh, needed, share);
+              OutcomeId.BATTERY_TIME, hours, "design.dropout-early", fresh, needed, share);
     } else {
-      time = Quantity.good(QuantityId.BATTERY_TIME, hours);
+      time = Outcome.good(OutcomeId.BATTERY_TIME, hours);
     }
-    return List.of(Quantity.plain(QuantityId.BATTERY_CURRENT, drawn), time);
+    return List.of(Outcome.plain(OutcomeId.BATTERY_CURRENT, drawn), time);
   }
 
-  private static Quantity plain(QuantityId id, double value) {
-    return Quantity.plain(id, Interval.exact(value));
+  private static Outcome plain(OutcomeId id, double value) {
+    return Outcome.plain(id, Interval.exact(value));
   }
 }

@@ -13,24 +13,24 @@ final class Judged {
   private Judged() {}
 
   /** Usable, with a reason to look at it. */
-  static Quantity improve(QuantityId id, Interval value, String reason, String... details) {
+  static Outcome improve(OutcomeId id, Interval value, String reason, String... details) {
     Problem problem = Problem.warning(reason, place(id), details[0], rest(details));
-    return new Quantity(id, value, Verdict.IMPROVE, Optional.of(problem));
+    return new Outcome(id, value, DesignVerdict.IMPROVE, Optional.of(problem));
   }
 
   /** Not usable, with the reason. */
-  static Quantity stop(QuantityId id, Interval value, String reason, String... details) {
+  static Outcome stop(OutcomeId id, Interval value, String reason, String... details) {
     Problem problem = Problem.error(reason, place(id), details[0], rest(details));
-    return new Quantity(id, value, Verdict.STOP, Optional.of(problem));
+    return new Outcome(id, value, DesignVerdict.STOP, Optional.of(problem));
   }
 
   /** A plain number that rests on a correlation used outside its range says so. */
-  static Quantity ranged(QuantityId id, Interval value, List<Ranged.RangeLeft> left) {
-    return within(Quantity.plain(id, value), left);
+  static Outcome ranged(OutcomeId id, Interval value, List<Ranged.RangeLeft> left) {
+    return within(Outcome.plain(id, value), left);
   }
 
   /** A quantity that needs no other reason says which published range it leaves. */
-  static Quantity within(Quantity quantity, List<Ranged.RangeLeft> left) {
+  static Outcome within(Outcome quantity, List<Ranged.RangeLeft> left) {
     if (quantity.reason().isPresent()) {
       return quantity;
     }
@@ -46,10 +46,10 @@ final class Judged {
                         Figures.of(r.found()),
                         Figures.of(r.low()),
                         Figures.of(r.high())));
-    return new Quantity(quantity.id(), quantity.value(), quantity.verdict(), reason);
+    return new Outcome(quantity.id(), quantity.value(), quantity.verdict(), reason);
   }
 
-  private static Where place(QuantityId id) {
+  private static Where place(OutcomeId id) {
     return Where.NOWHERE.atColumn(id.id());
   }
 

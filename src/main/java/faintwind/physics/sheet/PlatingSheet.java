@@ -15,72 +15,72 @@ import java.util.List;
 final class PlatingSheet {
   private PlatingSheet() {}
 
-  static List<Quantity> of(Design design) {
+  static List<Outcome> of(Design design) {
     return design.ball().plating().map(plan -> of(design, plan)).orElse(List.of());
   }
 
-  private static List<Quantity> of(Design design, PlatingPlan plan) {
+  private static List<Outcome> of(Design design, PlatingPlan plan) {
     double d = design.ball().diameter_m().nominal();
     double area = Math.PI * d * d;
-    List<Quantity> all = new ArrayList<>();
+    List<Outcome> all = new ArrayList<>();
     double charge = 0;
     if (plan.nickel().thickness_m() > 0) {
       double current = plan.nickel().current_A_m2() * area;
       double q = Deposit.NICKEL.charge_C(plan.nickel().thickness_m(), 1, area);
-      all.add(plain(QuantityId.PLATING_NICKEL_CURRENT, current * 1e3));
+      all.add(plain(OutcomeId.PLATING_NICKEL_CURRENT, current * 1e3));
       all.add(nickelTime(design, plan, q / current / 60));
       charge += q;
     }
     if (plan.gold().thickness_m() > 0) {
       double current = plan.gold().current_A_m2() * area;
       double q = Deposit.GOLD.charge_C(plan.gold().thickness_m(), 1, area);
-      all.add(plain(QuantityId.PLATING_GOLD_CURRENT, current * 1e3));
-      all.add(plain(QuantityId.PLATING_GOLD_TIME, q / current));
+      all.add(plain(OutcomeId.PLATING_GOLD_CURRENT, current * 1e3));
+      all.add(plain(OutcomeId.PLATING_GOLD_TIME, q / current));
       charge += q;
     }
-    all.add(plain(QuantityId.PLATING_CHARGE, charge));
+    all.add(plain(OutcomeId.PLATING_CHARGE, charge));
     all.addAll(hydrogen(design, plan, charge));
     return all;
   }
 
-  private static Quantity nickelTime(Design design, PlatingPlan plan, double minutes) {
+  private static Outcome nickelTime(Design design, PlatingPlan plan, double minutes) {
     Interval time = Interval.exact(minutes);
     if (design.ball().metal().firstBath() == Metal.FirstBath.ZINCATE) {
       return Judged.improve(
-          QuantityId.PLATING_NICKEL_TIME,
+          OutcomeId.PLATING_NICKEL_TIME,
           time,
           "design.zincate",
           design.ball().metal().label().name());
     }
     if (design.use().place() == Use.Place.INDOORS && plan.by() == PlatingPlan.By.HOME) {
       return Judged.improve(
-          QuantityId.PLATING_NICKEL_TIME,
+          OutcomeId.PLATING_NICKEL_TIME,
           time,
           "design.plating-not-needed",
           design.ball().coat().label().name());
     }
-    return Quantity.plain(QuantityId.PLATING_NICKEL_TIME, time);
+    return Outcome.plain(OutcomeId.PLATING_NICKEL_TIME, time);
   }
 
   /** Worst case: all the charge of both balls gives hydrogen. */
-  private static List<Quantity> hydrogen(Design design, PlatingPlan plan, double charge) {
+  private static List<Outcome> hydrogen(Design design, PlatingPlan plan, double charge) {
     double volume =
         Hydrogen.volume_m3(2 * charge, 0, design.air().temperature_K(), design.air().pressure_Pa());
     double ofLimit_pct = 100 * volume / plan.room_m3() / Hydrogen.FLAMMABLE_SHARE;
     Interval share = Interval.exact(ofLimit_pct);
-    Quantity judged =
+    Outcome judged =
         ofLimit_pct <= 100 * Hydrogen.ALARM_OF_LIMIT
-            ? Quantity.good(QuantityId.PLATING_HYDROGEN_ROOM, share)
+            ? Outcome.good(OutcomeId.PLATING_HYDROGEN_ROOM, share)
             : Judged.stop(
-                QuantityId.PLATING_HYDROGEN_ROOM,
+                OutcomeId.PLATING_HYDROGEN_ROOM,
                 share,
                 "design.hydrogen",
                 Figures.of(ofLimit_pct),
                 Figures.of(plan.room_m3()));
-    return List.of(plain(QuantityId.PLATING_HYDROGEN, volume * 1e6), judged);
+    return List.of(plain(OutcomeId.PLATING_HYDROGEN, volume * 1e6), judged);
   }
 
-  private static Quantity plain(QuantityId id, double value) {
-    return Quantity.plain(id, Interval.exact(value));
+  private static Outcome plain(OutcomeId id, double value) {
+    return Outcome.plain(id, Interval.exact(value));
   }
 }

@@ -3,7 +3,7 @@ package faintwind.physics.sheet;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignModel;
+import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
 import faintwind.physics.design.Figures;
 import faintwind.physics.design.SenseDesign;
@@ -18,51 +18,51 @@ final class SignalSheet {
 
   private SignalSheet() {}
 
-  static List<Quantity> of(Design design, Spread spread) {
+  static List<Outcome> of(Design design, Spread spread) {
     SenseDesign sense = design.sense();
-    List<Quantity> all = new ArrayList<>(signals(design, spread));
+    List<Outcome> all = new ArrayList<>(signals(design, spread));
     Interval loop = sense.gauge().pair_ohm_m().times(sense.loopLength_m());
-    all.add(Quantity.plain(QuantityId.LOOP_RESISTANCE, loop));
-    all.add(plain(QuantityId.LOOP_RESISTANCE_LOW, loop.low()));
-    all.add(plain(QuantityId.LOOP_RESISTANCE_HIGH, loop.high()));
+    all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE, loop));
+    all.add(plain(OutcomeId.LOOP_RESISTANCE_LOW, loop.low()));
+    all.add(plain(OutcomeId.LOOP_RESISTANCE_HIGH, loop.high()));
     // common practice, no source: 20 MΩ or over-range is good, below 1 MΩ stops
-    all.add(plain(QuantityId.INSULATION_GOOD, 20));
-    all.add(plain(QuantityId.INSULATION_STOP, 1));
+    all.add(plain(OutcomeId.INSULATION_GOOD, 20));
+    all.add(plain(OutcomeId.INSULATION_STOP, 1));
     return all;
   }
 
   /** What rests on the heat balance, and so on its ranges. */
-  private static List<Quantity> signals(Design design, Spread spread) {
+  private static List<Outcome> signals(Design design, Spread spread) {
     SenseDesign sense = design.sense();
-    List<Quantity> all = new ArrayList<>();
+    List<Outcome> all = new ArrayList<>();
     double gain = sense.gain();
     all.add(
-        Quantity.plain(
-            QuantityId.SENSITIVITY, spread.of(m -> 1e6 * m.signal_V(m.delta_K(1)) / m.delta_K(1))));
+        Outcome.plain(
+            OutcomeId.SENSITIVITY, spread.of(m -> 1e6 * m.signal_V(m.delta_K(1)) / m.delta_K(1))));
     Interval still = spread.of(m -> 1e3 * gain * m.signal_V(m.delta_K(0)));
-    all.add(Quantity.plain(QuantityId.SIGNAL_STILL, still));
+    all.add(Outcome.plain(OutcomeId.SIGNAL_STILL, still));
     all.add(
-        Quantity.plain(
-            QuantityId.SIGNAL_AT_3, spread.of(m -> 1e3 * gain * m.signal_V(m.delta_K(3)))));
+        Outcome.plain(
+            OutcomeId.SIGNAL_AT_3, spread.of(m -> 1e3 * gain * m.signal_V(m.delta_K(3)))));
     all.add(rangeShare(sense, still));
     Detection detection = new Detection(sense, spread.nominal());
     double delta1 = spread.nominal().delta_K(1);
-    all.add(plain(QuantityId.RESOLUTION_DELTA, detection.resolution_K(delta1)));
-    all.add(plain(QuantityId.RESOLUTION_AT_1, detection.resolution_m_s(1)));
+    all.add(plain(OutcomeId.RESOLUTION_DELTA, detection.resolution_K(delta1)));
+    all.add(plain(OutcomeId.RESOLUTION_AT_1, detection.resolution_m_s(1)));
     all.add(smallest(design, spread));
     all.add(zero(sense, spread.nominal()));
     List<Ranged.RangeLeft> left = spread.nominal().ranged_K(1).left();
     return all.stream().map(q -> Judged.within(q, left)).toList();
   }
 
-  private static Quantity rangeShare(SenseDesign sense, Interval still_mV) {
+  private static Outcome rangeShare(SenseDesign sense, Interval still_mV) {
     double top_mV = 1e3 * sense.logger().high_V();
     Interval share = still_mV.times(100 / top_mV);
     String name = sense.logger().label().name();
     if (share.high() > 100) {
       String gain = Figures.of(Math.floor(0.9 * sense.gain() * 100 / share.high()));
       return Judged.stop(
-          QuantityId.RANGE_SHARE,
+          OutcomeId.RANGE_SHARE,
           share,
           "design.range-exceeded",
           Figures.of(share.high()),
@@ -72,7 +72,7 @@ final class SignalSheet {
     double told = 2e3 * sense.logger().u_V() / still_mV.nominal();
     if (told > COARSE) {
       return Judged.improve(
-          QuantityId.RANGE_SHARE,
+          OutcomeId.RANGE_SHARE,
           share,
           "design.range-hardly-used",
           Figures.of(share.nominal()),
@@ -80,14 +80,14 @@ final class SignalSheet {
           Figures.of(100 * told),
           Figures.of(Math.floor(sense.gain() * 80 / share.high())));
     }
-    return Quantity.good(QuantityId.RANGE_SHARE, share);
+    return Outcome.good(OutcomeId.RANGE_SHARE, share);
   }
 
-  private static Quantity smallest(Design design, Spread spread) {
+  private static Outcome smallest(Design design, Spread spread) {
     Interval speed = spread.of(m -> new Detection(design.sense(), m).smallest_m_s());
     double wanted = design.use().slowest_m_s();
     if (speed.nominal() <= wanted) {
-      return Quantity.good(QuantityId.SMALLEST_SPEED, speed);
+      return Outcome.good(OutcomeId.SMALLEST_SPEED, speed);
     }
     Detection d = new Detection(design.sense(), spread.nominal());
     double still = spread.nominal().delta_K(0);
@@ -96,7 +96,7 @@ final class SignalSheet {
             ? "design.smallest-speed-logger"
             : "design.smallest-speed-room";
     return Judged.improve(
-        QuantityId.SMALLEST_SPEED,
+        OutcomeId.SMALLEST_SPEED,
         speed,
         cause,
         Figures.of(speed.nominal()),
@@ -105,15 +105,15 @@ final class SignalSheet {
         Figures.of(Detection.roomPart_K(still)));
   }
 
-  private static Quantity zero(SenseDesign sense, DesignModel model) {
+  private static Outcome zero(SenseDesign sense, DesignAtCorner model) {
     double band_V =
         sense.logger().offset_V()
             + 2 * sense.logger().u_V()
             + sense.gain() * model.signal_V(Detection.BETWEEN_BALLS_K);
-    return Quantity.plain(QuantityId.ZERO_BAND, new Interval(-1e3 * band_V, 0, 1e3 * band_V));
+    return Outcome.plain(OutcomeId.ZERO_BAND, new Interval(-1e3 * band_V, 0, 1e3 * band_V));
   }
 
-  private static Quantity plain(QuantityId id, double value) {
-    return Quantity.plain(id, Interval.exact(value));
+  private static Outcome plain(OutcomeId id, double value) {
+    return Outcome.plain(id, Interval.exact(value));
   }
 }

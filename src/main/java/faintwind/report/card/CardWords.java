@@ -4,8 +4,8 @@ import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.physics.Interval;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import java.util.Optional;
 
 /** Words and figures of a card. */
@@ -28,13 +28,13 @@ record CardWords(Messages messages, DesignSheet sheet) {
   }
 
   /** Whether the sheet has a quantity. */
-  boolean knows(QuantityId id) {
+  boolean knows(OutcomeId id) {
     return sheet.quantity(id).isPresent();
   }
 
   /** A quantity of the sheet: its value, or its range where that is wider than a digit shows. */
-  String value(QuantityId id) {
-    Optional<Quantity> quantity = sheet.quantity(id);
+  String value(OutcomeId id) {
+    Optional<Outcome> quantity = sheet.quantity(id);
     if (quantity.isEmpty()) {
       return text("guide.value-not-known");
     }
@@ -47,7 +47,7 @@ record CardWords(Messages messages, DesignSheet sheet) {
   }
 
   /** The middle of a quantity of the sheet. */
-  String nominal(QuantityId id) {
+  String nominal(OutcomeId id) {
     return sheet
         .quantity(id)
         .map(quantity -> figure(quantity.value().nominal(), id.unit()))
@@ -55,7 +55,7 @@ record CardWords(Messages messages, DesignSheet sheet) {
   }
 
   /** A row on a quantity of the sheet, named and explained as there. */
-  StepCard.Row row(QuantityId id) {
+  StepCard.Row row(OutcomeId id) {
     return new StepCard.Row(
         text("quantity." + id.id()), value(id), text("quantity." + id.id() + ".why"));
   }

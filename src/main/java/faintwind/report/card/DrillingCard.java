@@ -4,7 +4,7 @@ import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Drilling;
 import faintwind.physics.design.HeaterDesign;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.report.figure.BallDrawing;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,16 +29,16 @@ final class DrillingCard {
     rows.add(
         new StepCard.Row(
             words.text("card.drilling.flat"),
-            words.text("card.drilling.flat-is", bore, words.value(QuantityId.FLAT_DEPTH)),
+            words.text("card.drilling.flat-is", bore, words.value(OutcomeId.FLAT_DEPTH)),
             words.text("card.drilling.flat-why")));
     rows.add(words.row("card.drilling.drill", bore));
     rows.add(speed(ball, words));
-    rows.add(words.row(QuantityId.PECK_DEPTH));
+    rows.add(words.row(OutcomeId.PECK_DEPTH));
     rows.add(hole("card.drilling.heated", ball, ball.bore().heatedDepth_m(), words));
     rows.add(hole("card.drilling.reference", ball, ball.bore().referenceDepth_m(), words));
-    rows.add(words.row(QuantityId.BALL_MASS));
-    rows.add(words.row(QuantityId.HEATED_BALL_MASS));
-    rows.add(words.row(QuantityId.REFERENCE_BALL_MASS));
+    rows.add(words.row(OutcomeId.BALL_MASS));
+    rows.add(words.row(OutcomeId.HEATED_BALL_MASS));
+    rows.add(words.row(OutcomeId.REFERENCE_BALL_MASS));
     return new StepCard(
         words.text("card.drilling"),
         List.of(heated(design, words), reference(design, words)),
@@ -54,7 +54,7 @@ final class DrillingCard {
     String high = words.figure(60 * ball.metal().cutting_m_s().high(), "m/min");
     return new StepCard.Row(
         words.text("card.drilling.speed"),
-        words.value(QuantityId.DRILL_SPEED),
+        words.value(OutcomeId.DRILL_SPEED),
         words.text("card.drilling.speed-why", low, high, ball.metal().label().name()));
   }
 

@@ -5,7 +5,7 @@ import faintwind.physics.design.Design;
 import faintwind.physics.part.Metal;
 import faintwind.physics.plating.Deposit;
 import faintwind.physics.plating.PlatingPlan;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +21,7 @@ final class PlatingOrderCard {
     List<StepCard.Row> rows = new ArrayList<>();
     rows.add(words.row("card.order.pieces", words.text("card.order.pieces-are")));
     rows.add(words.row("card.order.metal", ball.metal().label().name()));
-    rows.add(words.row("card.order.diameter", words.value(QuantityId.BALL_DIAMETER)));
+    rows.add(words.row("card.order.diameter", words.value(OutcomeId.BALL_DIAMETER)));
     rows.add(
         words.row(
             "card.order.area",

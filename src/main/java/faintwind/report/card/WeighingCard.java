@@ -5,7 +5,7 @@ import faintwind.message.NumberText;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Drilling;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event.ReadingEntered;
 import java.util.ArrayList;
 import java.util.List;
@@ -28,11 +28,11 @@ final class WeighingCard {
                 - Math.pow(ball.bore().diameter_m(), 2))
             * ball.diameter_m().nominal();
     List<StepCard.Row> rows = new ArrayList<>();
-    rows.add(words.row(QuantityId.BALL_MASS));
-    rows.add(words.row(QuantityId.BLANK_MASS_AGREEMENT));
-    rows.add(words.row(QuantityId.HEATED_BALL_MASS));
-    rows.add(words.row(QuantityId.REFERENCE_BALL_MASS));
-    rows.add(words.row(QuantityId.BORE_MASS_PER_MM));
+    rows.add(words.row(OutcomeId.BALL_MASS));
+    rows.add(words.row(OutcomeId.BLANK_MASS_AGREEMENT));
+    rows.add(words.row(OutcomeId.HEATED_BALL_MASS));
+    rows.add(words.row(OutcomeId.REFERENCE_BALL_MASS));
+    rows.add(words.row(OutcomeId.BORE_MASS_PER_MM));
     rows.add(words.explained("card.weighing.wider", words.figure(1e3 * wider_kg, "g")));
     List<String> remarks = new ArrayList<>();
     meaning("heated-mass", ball, ball.bore().heatedDepth_m(), situation, words)

@@ -4,7 +4,7 @@ import faintwind.guide.Situation;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.SupplyDesign;
 import faintwind.physics.part.ThermocoupleType;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.report.figure.WiringDrawing;
 import faintwind.report.figure.WiringDrawing.Input;
 import java.util.ArrayList;
@@ -23,11 +23,11 @@ final class WiringCard {
     Input input = input(situation);
     List<StepCard.Row> rows = new ArrayList<>();
     rows.add(words.row("card.wiring.supply", supply(design.supply(), words)));
-    if (words.knows(QuantityId.CABLE_RESISTANCE)) {
-      rows.add(words.row(QuantityId.CABLE_RESISTANCE));
-      rows.add(words.row(QuantityId.CABLE_DROP));
+    if (words.knows(OutcomeId.CABLE_RESISTANCE)) {
+      rows.add(words.row(OutcomeId.CABLE_RESISTANCE));
+      rows.add(words.row(OutcomeId.CABLE_DROP));
     }
-    rows.add(words.row(QuantityId.HEATER_CURRENT));
+    rows.add(words.row(OutcomeId.HEATER_CURRENT));
     for (ThermocoupleType.Colours colours : type.colours()) {
       rows.add(
           new StepCard.Row(
@@ -105,7 +105,7 @@ final class WiringCard {
                     words.text(
                         "card.wiring.cable",
                         words.figure(c.length_m(), "m"),
-                        words.nominal(QuantityId.CABLE_DROP)))
+                        words.nominal(OutcomeId.CABLE_DROP)))
             .orElse("");
     ThermocoupleType.Colours colours = type.colours().get(0);
     return new WiringDrawing(

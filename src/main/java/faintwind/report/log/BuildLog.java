@@ -6,8 +6,8 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.message.Messages;
 import faintwind.physics.Interval;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
+import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.PartRecorded;
@@ -173,14 +173,14 @@ public final class BuildLog {
             words.text("build-log.value"),
             words.text("build-log.range"),
             words.text("build-log.verdict")));
-    for (Quantity q : content.situation().sheet().get().quantities()) {
+    for (Outcome q : content.situation().sheet().get().quantities()) {
       Interval v = q.value();
       String range =
           v.low() == v.high()
               ? ""
               : LogWords.figures(v.low(), 4) + " … " + LogWords.figures(v.high(), 4);
       String verdict =
-          q.verdict() == Verdict.PLAIN
+          q.verdict() == DesignVerdict.PLAIN
               ? ""
               : words.text("design-verdict." + q.verdict().name().toLowerCase(Locale.ROOT));
       html.row(

@@ -7,9 +7,9 @@ import faintwind.physics.Interval;
 import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.design.CurvePoint;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.report.figure.CurvePlots;
 import faintwind.report.paint.PlotFigure;
 import faintwind.report.plot.PlotPoints;
@@ -24,30 +24,30 @@ final class DesignCompareWords {
   private static final double PLOT_TO_M_S = 3;
 
   /** What the margin has room for. */
-  static final List<QuantityId> FEW =
+  static final List<OutcomeId> FEW =
       List.of(
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.TIME_CONSTANT_AT_1,
-          QuantityId.SIGNAL_STILL,
-          QuantityId.HEATED_BALL_TEMPERATURE);
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.TIME_CONSTANT_AT_1,
+          OutcomeId.SIGNAL_STILL,
+          OutcomeId.HEATED_BALL_TEMPERATURE);
 
   /** Response, signal, smallest speed, sun error and what else decides. */
-  static final List<QuantityId> ALL =
+  static final List<OutcomeId> ALL =
       List.of(
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.TIME_CONSTANT_AT_1,
-          QuantityId.TIME_CONSTANT_STILL,
-          QuantityId.WARM_UP_TIME,
-          QuantityId.STILL_DELTA,
-          QuantityId.DELTA_AT_1,
-          QuantityId.SIGNAL_STILL,
-          QuantityId.SUN_SHARE,
-          QuantityId.SUN_ONE_SHADED,
-          QuantityId.HEATED_BALL_TEMPERATURE,
-          QuantityId.LEAD_LOSS_SHARE,
-          QuantityId.HEATER_RESISTANCE,
-          QuantityId.HEATER_POWER,
-          QuantityId.BATTERY_TIME);
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.TIME_CONSTANT_AT_1,
+          OutcomeId.TIME_CONSTANT_STILL,
+          OutcomeId.WARM_UP_TIME,
+          OutcomeId.STILL_DELTA,
+          OutcomeId.DELTA_AT_1,
+          OutcomeId.SIGNAL_STILL,
+          OutcomeId.SUN_SHARE,
+          OutcomeId.SUN_ONE_SHADED,
+          OutcomeId.HEATED_BALL_TEMPERATURE,
+          OutcomeId.LEAD_LOSS_SHARE,
+          OutcomeId.HEATER_RESISTANCE,
+          OutcomeId.HEATER_POWER,
+          OutcomeId.BATTERY_TIME);
 
   private final Messages words;
 
@@ -61,9 +61,9 @@ final class DesignCompareWords {
   }
 
   /** Rows of a comparison: what, and its value for each design; an en dash where it has none. */
-  List<List<String>> rows(List<Compared> compared, List<QuantityId> ids) {
+  List<List<String>> rows(List<Compared> compared, List<OutcomeId> ids) {
     List<List<String>> rows = new ArrayList<>();
-    for (QuantityId id : ids) {
+    for (OutcomeId id : ids) {
       if (compared.stream().anyMatch(c -> c.worked().sheet().quantity(id).isPresent())) {
         String name = words.text("quantity." + id.id());
         rows.add(
@@ -109,12 +109,12 @@ final class DesignCompareWords {
   }
 
   private String verdict(Compared c) {
-    List<Verdict> verdicts =
-        c.worked().sheet().quantities().stream().map(Quantity::verdict).toList();
-    Verdict worst =
-        verdicts.contains(Verdict.STOP)
-            ? Verdict.STOP
-            : verdicts.contains(Verdict.IMPROVE) ? Verdict.IMPROVE : Verdict.GOOD;
+    List<DesignVerdict> verdicts =
+        c.worked().sheet().quantities().stream().map(Outcome::verdict).toList();
+    DesignVerdict worst =
+        verdicts.contains(DesignVerdict.STOP)
+            ? DesignVerdict.STOP
+            : verdicts.contains(DesignVerdict.IMPROVE) ? DesignVerdict.IMPROVE : DesignVerdict.GOOD;
     return words.text("design-verdict." + worst.name().toLowerCase(Locale.ROOT));
   }
 

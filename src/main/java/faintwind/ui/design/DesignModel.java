@@ -10,7 +10,7 @@ import faintwind.physics.advice.Suggestion;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignChange;
 import faintwind.physics.part.Catalogue;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
@@ -330,8 +330,8 @@ public final class DesignModel {
       return words.text(
           view.get().problems().isEmpty() ? "design.title.wait" : "design.title.refused");
     }
-    long stops = count(Verdict.STOP);
-    long better = count(Verdict.IMPROVE);
+    long stops = count(DesignVerdict.STOP);
+    long better = count(DesignVerdict.IMPROVE);
     if (stops > 0) {
       return words.text("design.title.stop", stops);
     }
@@ -339,7 +339,7 @@ public final class DesignModel {
   }
 
   /** How many outcomes have a verdict. */
-  long count(Verdict verdict) {
+  long count(DesignVerdict verdict) {
     return view.get().worked().stream()
         .flatMap(w -> w.sheet().quantities().stream())
         .filter(q -> q.verdict() == verdict)

@@ -2,7 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.message.Messages;
 import faintwind.physics.advice.Suggestion;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -87,7 +87,7 @@ final class DesignNext {
             words.text("design.next.parts.act"),
             () -> model.open(DesignPage.PARTS));
     Act keep = new Act("design-keep", words.text("design.next.keep.act"), model::keep);
-    if (model.count(Verdict.STOP) > 0) {
+    if (model.count(DesignVerdict.STOP) > 0) {
       return Next.say(Mark.BLOCKED, words.text("design.next.stop"))
           .withDetail(words.text("design.next.stop-detail"))
           .withOther(list);
@@ -96,7 +96,7 @@ final class DesignNext {
       return Next.say(Mark.DONE, words.text("design.next.kept"), list)
           .withDetail(words.text("design.next.kept-detail"));
     }
-    Mark mark = model.count(Verdict.IMPROVE) > 0 ? Mark.ATTENTION : Mark.DONE;
+    Mark mark = model.count(DesignVerdict.IMPROVE) > 0 ? Mark.ATTENTION : Mark.DONE;
     return Next.say(mark, words.text("design.next.keep"), keep)
         .withDetail(words.text("design.next.keep-detail"))
         .withOther(list);

@@ -51,7 +51,7 @@ final class DesignOutcomesView {
     rest.getChildren().setAll(said.rest(worked).stream().map(o -> row(o, worked)).toList());
   }
 
-  private Node row(DesignWords.Outcome outcome, DesignWork.Worked worked) {
+  private Node row(DesignWords.OutcomeLine outcome, DesignWork.Worked worked) {
     VBox name = new VBox(Rows.words(outcome.name()));
     if (!outcome.plain().isEmpty()) {
       name.getChildren().add(Rows.words(outcome.plain(), "fine", "soft"));

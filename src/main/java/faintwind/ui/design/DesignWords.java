@@ -6,9 +6,9 @@ import faintwind.physics.Interval;
 import faintwind.physics.design.CoursePoint;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Design;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.report.figure.BallDrawing;
 import faintwind.report.figure.CurvePlots;
 import faintwind.report.paint.PlotFigure;
@@ -24,21 +24,21 @@ import java.util.function.Function;
 
 /** Says and draws what follows from a design. */
 final class DesignWords {
-  private static final List<QuantityId> FIRST =
+  private static final List<OutcomeId> FIRST =
       List.of(
-          QuantityId.SMALLEST_SPEED,
-          QuantityId.STILL_DELTA,
-          QuantityId.DELTA_AT_1,
-          QuantityId.TIME_CONSTANT_STILL,
-          QuantityId.TIME_CONSTANT_AT_1,
-          QuantityId.WARM_UP_TIME,
-          QuantityId.LEAD_LOSS_SHARE,
-          QuantityId.HEATER_POWER,
-          QuantityId.HEATED_BALL_TEMPERATURE,
-          QuantityId.BATTERY_TIME,
-          QuantityId.BIOT,
-          QuantityId.BORE_CLEARANCE,
-          QuantityId.RANGE_SHARE);
+          OutcomeId.SMALLEST_SPEED,
+          OutcomeId.STILL_DELTA,
+          OutcomeId.DELTA_AT_1,
+          OutcomeId.TIME_CONSTANT_STILL,
+          OutcomeId.TIME_CONSTANT_AT_1,
+          OutcomeId.WARM_UP_TIME,
+          OutcomeId.LEAD_LOSS_SHARE,
+          OutcomeId.HEATER_POWER,
+          OutcomeId.HEATED_BALL_TEMPERATURE,
+          OutcomeId.BATTERY_TIME,
+          OutcomeId.BIOT,
+          OutcomeId.BORE_CLEARANCE,
+          OutcomeId.RANGE_SHARE);
   private static final double PLOT_TO_M_S = 3;
 
   private final Messages words;
@@ -68,7 +68,8 @@ final class DesignWords {
    * @param range such as "29 to 35"; empty where it has none
    * @param judged what to make of it
    */
-  record Outcome(String id, String name, String plain, String value, String range, Judged judged) {}
+  record OutcomeLine(
+      String id, String name, String plain, String value, String range, Judged judged) {}
 
   /**
    * A verdict.
@@ -81,21 +82,21 @@ final class DesignWords {
   record Judged(Mark mark, String word, String reason) {}
 
   /** The outcomes that decide, and every other that is not good. */
-  List<Outcome> first(DesignWork.Worked worked) {
-    List<Quantity> chosen = new ArrayList<>();
-    for (QuantityId id : FIRST) {
+  List<OutcomeLine> first(DesignWork.Worked worked) {
+    List<Outcome> chosen = new ArrayList<>();
+    for (OutcomeId id : FIRST) {
       worked.sheet().quantity(id).ifPresent(chosen::add);
     }
     worked.sheet().quantities().stream()
         .filter(q -> !FIRST.contains(q.id()))
-        .filter(q -> q.verdict() == Verdict.IMPROVE || q.verdict() == Verdict.STOP)
+        .filter(q -> q.verdict() == DesignVerdict.IMPROVE || q.verdict() == DesignVerdict.STOP)
         .forEach(chosen::add);
     // what has to be put right comes first, else it may be out of sight
     chosen.sort(Comparator.comparing(q -> -urgency(q.verdict())));
     return outcomes(chosen);
   }
 
-  private static int urgency(Verdict verdict) {
+  private static int urgency(DesignVerdict verdict) {
     return switch (verdict) {
       case STOP -> 2;
       case IMPROVE -> 1;
@@ -104,19 +105,19 @@ final class DesignWords {
   }
 
   /** All others. */
-  List<Outcome> rest(DesignWork.Worked worked) {
+  List<OutcomeLine> rest(DesignWork.Worked worked) {
     return outcomes(
         worked.sheet().quantities().stream()
             .filter(q -> !FIRST.contains(q.id()))
-            .filter(q -> q.verdict() == Verdict.GOOD || q.verdict() == Verdict.PLAIN)
+            .filter(q -> q.verdict() == DesignVerdict.GOOD || q.verdict() == DesignVerdict.PLAIN)
             .toList());
   }
 
   /** A range that many leave alike is told in full once, and marked at each. */
-  private List<Outcome> outcomes(List<Quantity> quantities) {
-    List<Outcome> all = new ArrayList<>();
+  private List<OutcomeLine> outcomes(List<Outcome> quantities) {
+    List<OutcomeLine> all = new ArrayList<>();
     List<String> told = new ArrayList<>();
-    for (Quantity q : quantities) {
+    for (Outcome q : quantities) {
       String reason = q.reason().map(words::sentence).orElse("");
       all.add(outcome(q, told.contains(reason) ? "" : reason));
       told.add(reason);
@@ -124,13 +125,14 @@ final class DesignWords {
     return all;
   }
 
-  private Outcome outcome(Quantity q, String reason) {
+  private OutcomeLine outcome(Outcome q, String reason) {
     Interval v = q.value();
     boolean exact = figures(v.low()).equals(figures(v.high()));
     boolean outside =
-        q.reason().isPresent() && (q.verdict() == Verdict.GOOD || q.verdict() == Verdict.PLAIN);
+        q.reason().isPresent()
+            && (q.verdict() == DesignVerdict.GOOD || q.verdict() == DesignVerdict.PLAIN);
     String verdict = q.verdict().name().toLowerCase(java.util.Locale.ROOT);
-    return new Outcome(
+    return new OutcomeLine(
         q.id().id().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
         words.text("quantity." + q.id().id()),
         FIRST.contains(q.id()) ? words.text("quantity." + q.id().id() + ".plain") : "",
@@ -142,7 +144,7 @@ final class DesignWords {
             reason));
   }
 
-  private static Mark mark(Verdict verdict) {
+  private static Mark mark(DesignVerdict verdict) {
     return switch (verdict) {
       case GOOD -> Mark.DONE;
       case IMPROVE -> Mark.ATTENTION;
@@ -153,7 +155,7 @@ final class DesignWords {
 
   /** The equation, this instrument's numbers, the source. */
   Note why(String outcomeId, DesignWork.Worked worked) {
-    Quantity q =
+    Outcome q =
         worked.sheet().quantities().stream()
             .filter(
                 each ->
@@ -180,8 +182,8 @@ final class DesignWords {
   }
 
   /** What the band comes from: the three parts that move delta most. */
-  private String budget(DesignWork.Worked worked, Quantity q) {
-    if (q.id() != QuantityId.STILL_DELTA && q.id() != QuantityId.DELTA_AT_1) {
+  private String budget(DesignWork.Worked worked, Outcome q) {
+    if (q.id() != OutcomeId.STILL_DELTA && q.id() != OutcomeId.DELTA_AT_1) {
       return "";
     }
     List<String> parts =

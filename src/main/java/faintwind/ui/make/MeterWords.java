@@ -7,7 +7,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.ui.make.StepView.MeterFace;
 import faintwind.ui.make.StepView.MeterKind;
 import java.util.ArrayList;
@@ -79,8 +79,8 @@ final class MeterWords {
     while (named.find()) {
       Double value = sheet.get(named.group(1));
       String unit =
-          QuantityId.of(named.group(1).replaceFirst("^(low|high)_", ""))
-              .map(QuantityId::unit)
+          OutcomeId.of(named.group(1).replaceFirst("^(low|high)_", ""))
+              .map(OutcomeId::unit)
               .orElse("");
       if (value != null && NumberText.measureTheSame(unit, reading.unit())) {
         edges.add(NumberText.convert(value, unit, reading.unit()));
@@ -91,7 +91,7 @@ final class MeterWords {
 
   private Optional<String> shortRange(
       MeterClass meter, List<Reading> measured, Map<String, Double> sheet) {
-    double good = sheet.getOrDefault(QuantityId.INSULATION_GOOD.id(), 0.0);
+    double good = sheet.getOrDefault(OutcomeId.INSULATION_GOOD.id(), 0.0);
     double top = meter.top(INSULATION_UNIT).orElse(0);
     boolean asked = measured.stream().anyMatch(r -> r.unit().equals(INSULATION_UNIT));
     return asked && top < good

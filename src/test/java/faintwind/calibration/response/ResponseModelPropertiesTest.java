@@ -88,10 +88,10 @@ class ResponseModelPropertiesTest {
     return out[0];
   }
 
-  private static double[] draw(List<Quantity> quantities, Random random) {
+  private static double[] draw(List<ParameterPrior> quantities, Random random) {
     double[] q = new double[quantities.size()];
     for (int i = 0; i < q.length; i++) {
-      Quantity quantity = quantities.get(i);
+      ParameterPrior quantity = quantities.get(i);
       double step = 0.5 * quantity.spread() * random.nextGaussian();
       q[i] = quantity.positive() ? quantity.prior() * Math.exp(step) : quantity.prior() + step;
     }

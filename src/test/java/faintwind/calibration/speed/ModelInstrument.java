@@ -9,8 +9,8 @@ import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.Quantity;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.SignalChain;
@@ -47,7 +47,7 @@ final class ModelInstrument {
   }
 
   Calibration calibration() {
-    List<Quantity> quantities = new ArrayList<>(model.quantities());
+    List<ParameterPrior> quantities = new ArrayList<>(model.quantities());
     quantities.addAll(ThermalPath.quantities("K"));
     List<Parameter> parameters = new ArrayList<>();
     double[][] covariance = new double[LOSS.length + PATH.length][LOSS.length + PATH.length];

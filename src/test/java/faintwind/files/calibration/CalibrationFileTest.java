@@ -12,7 +12,7 @@ import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.RunOutcome;
-import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.SignalChain;
@@ -187,12 +187,12 @@ class CalibrationFileTest {
   private static FormulaFit formula(double a, double variance) {
     AirState air = new AirState(294.25, 99_910, 0.5);
     ResponseModel model = ResponseModel.of("king", air);
-    List<Quantity> quantities = new ArrayList<>(model.quantities());
+    List<ParameterPrior> quantities = new ArrayList<>(model.quantities());
     quantities.addAll(ThermalPath.quantities("K"));
     List<Parameter> parameters = new ArrayList<>();
     double[][] matrix = new double[quantities.size()][quantities.size()];
     for (int i = 0; i < quantities.size(); i++) {
-      Quantity quantity = quantities.get(i);
+      ParameterPrior quantity = quantities.get(i);
       double value = i == 0 ? a : VALUES.get(i);
       parameters.add(new Parameter(quantity.name(), value, 0.1 + 0.2, quantity.unit()));
       matrix[i][i] = i == 0 ? variance : 1e-300;

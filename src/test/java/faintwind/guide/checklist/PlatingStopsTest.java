@@ -6,7 +6,7 @@ import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.message.Problem;
 import faintwind.physics.Interval;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.StepFinished;
@@ -28,7 +28,7 @@ class PlatingStopsTest {
       List.of("plating-home-solution", "plating-home-cautions");
 
   private final List<JournalEntry> entries = new ArrayList<>();
-  private Map<QuantityId, Interval> design = Map.of();
+  private Map<OutcomeId, Interval> design = Map.of();
 
   PlatingStopsTest() {
     // A sound build up to plating, then the way to the bath at home with every question answered.
@@ -125,7 +125,7 @@ class PlatingStopsTest {
   @Test
   void aLightMetalInTheDesignShutsTheWayWhateverIsAnswered() {
     // 12.7 mm of aluminium weigh 2.9 g: 2.7 g/cm³ · π/6 · (1.27 cm)³
-    design = Map.of(QuantityId.BALL_MASS, Interval.exact(2.9));
+    design = Map.of(OutcomeId.BALL_MASS, Interval.exact(2.9));
     assertShut();
     assertThat(reasons("plating-who")).anyMatch(text -> text.contains("light metal"));
   }

@@ -7,8 +7,8 @@ import faintwind.message.Checked;
 import faintwind.message.NumberText;
 import faintwind.physics.Interval;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockStarted;
@@ -40,41 +40,41 @@ public final class SampleBuild {
   }
 
   /** The same with some quantities replaced. */
-  public static DesignSheet sheet(Map<QuantityId, Interval> other) {
-    Map<QuantityId, Interval> values = new HashMap<>();
-    values.put(QuantityId.BALL_DIAMETER, Interval.share(12.7, 0.002));
-    values.put(QuantityId.BORE, Interval.exact(3));
-    values.put(QuantityId.HEATED_BORE_DEPTH, Interval.exact(9.5));
-    values.put(QuantityId.REFERENCE_BORE_DEPTH, Interval.exact(9.5));
-    values.put(QuantityId.BALL_MASS, Interval.share(9.58, 0.02));
-    values.put(QuantityId.BLANK_MASS_AGREEMENT, Interval.exact(0.048));
-    values.put(QuantityId.HEATED_BALL_MASS, Interval.share(8.98, 0.005));
-    values.put(QuantityId.REFERENCE_BALL_MASS, Interval.share(8.98, 0.005));
-    values.put(QuantityId.BORE_MASS_PER_MM, Interval.exact(0.063));
-    values.put(QuantityId.HEATER_RESISTANCE, Interval.share(100, 0.01));
-    values.put(QuantityId.LEAD_TO_LEAD_LOW, Interval.exact(98));
-    values.put(QuantityId.LEAD_TO_LEAD_HIGH, Interval.exact(102));
-    values.put(QuantityId.HEATER_VOLTAGE, new Interval(4.85, 4.97, 5.09));
-    values.put(QuantityId.SUPPLY_LOW, Interval.exact(4.9));
-    values.put(QuantityId.SUPPLY_HIGH, Interval.exact(5.1));
-    values.put(QuantityId.CURRENT_LOW, Interval.exact(48));
-    values.put(QuantityId.CURRENT_HIGH, Interval.exact(52));
-    values.put(QuantityId.STILL_DELTA, Interval.share(30, 0.1));
-    values.put(QuantityId.WARM_UP_RATE, Interval.share(0.07, 0.05));
-    values.put(QuantityId.WARM_UP_TIME, Interval.exact(45));
-    values.put(QuantityId.SENSITIVITY, Interval.exact(41));
-    values.put(QuantityId.SIGNAL_STILL, Interval.exact(1.23));
-    values.put(QuantityId.RESOLUTION_DELTA, Interval.exact(0.02));
-    values.put(QuantityId.ZERO_BAND, new Interval(-0.01, 0, 0.01));
-    values.put(QuantityId.LOOP_RESISTANCE_LOW, Interval.exact(10));
-    values.put(QuantityId.LOOP_RESISTANCE_HIGH, Interval.exact(14));
-    values.put(QuantityId.INSULATION_GOOD, Interval.exact(20));
-    values.put(QuantityId.INSULATION_STOP, Interval.exact(1));
-    values.put(QuantityId.CABLE_END_TO_END, Interval.exact(1.5));
+  public static DesignSheet sheet(Map<OutcomeId, Interval> other) {
+    Map<OutcomeId, Interval> values = new HashMap<>();
+    values.put(OutcomeId.BALL_DIAMETER, Interval.share(12.7, 0.002));
+    values.put(OutcomeId.BORE, Interval.exact(3));
+    values.put(OutcomeId.HEATED_BORE_DEPTH, Interval.exact(9.5));
+    values.put(OutcomeId.REFERENCE_BORE_DEPTH, Interval.exact(9.5));
+    values.put(OutcomeId.BALL_MASS, Interval.share(9.58, 0.02));
+    values.put(OutcomeId.BLANK_MASS_AGREEMENT, Interval.exact(0.048));
+    values.put(OutcomeId.HEATED_BALL_MASS, Interval.share(8.98, 0.005));
+    values.put(OutcomeId.REFERENCE_BALL_MASS, Interval.share(8.98, 0.005));
+    values.put(OutcomeId.BORE_MASS_PER_MM, Interval.exact(0.063));
+    values.put(OutcomeId.HEATER_RESISTANCE, Interval.share(100, 0.01));
+    values.put(OutcomeId.LEAD_TO_LEAD_LOW, Interval.exact(98));
+    values.put(OutcomeId.LEAD_TO_LEAD_HIGH, Interval.exact(102));
+    values.put(OutcomeId.HEATER_VOLTAGE, new Interval(4.85, 4.97, 5.09));
+    values.put(OutcomeId.SUPPLY_LOW, Interval.exact(4.9));
+    values.put(OutcomeId.SUPPLY_HIGH, Interval.exact(5.1));
+    values.put(OutcomeId.CURRENT_LOW, Interval.exact(48));
+    values.put(OutcomeId.CURRENT_HIGH, Interval.exact(52));
+    values.put(OutcomeId.STILL_DELTA, Interval.share(30, 0.1));
+    values.put(OutcomeId.WARM_UP_RATE, Interval.share(0.07, 0.05));
+    values.put(OutcomeId.WARM_UP_TIME, Interval.exact(45));
+    values.put(OutcomeId.SENSITIVITY, Interval.exact(41));
+    values.put(OutcomeId.SIGNAL_STILL, Interval.exact(1.23));
+    values.put(OutcomeId.RESOLUTION_DELTA, Interval.exact(0.02));
+    values.put(OutcomeId.ZERO_BAND, new Interval(-0.01, 0, 0.01));
+    values.put(OutcomeId.LOOP_RESISTANCE_LOW, Interval.exact(10));
+    values.put(OutcomeId.LOOP_RESISTANCE_HIGH, Interval.exact(14));
+    values.put(OutcomeId.INSULATION_GOOD, Interval.exact(20));
+    values.put(OutcomeId.INSULATION_STOP, Interval.exact(1));
+    values.put(OutcomeId.CABLE_END_TO_END, Interval.exact(1.5));
     values.putAll(other);
-    List<Quantity> quantities = new ArrayList<>();
-    for (QuantityId id : QuantityId.values()) {
-      quantities.add(Quantity.plain(id, values.getOrDefault(id, Interval.exact(1))));
+    List<Outcome> quantities = new ArrayList<>();
+    for (OutcomeId id : OutcomeId.values()) {
+      quantities.add(Outcome.plain(id, values.getOrDefault(id, Interval.exact(1))));
     }
     return new DesignSheet(quantities);
   }

@@ -13,8 +13,8 @@ import faintwind.physics.design.DesignRules;
 import faintwind.physics.design.SupplyDesign;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Catalogue;
-import faintwind.physics.sheet.QuantityId;
-import faintwind.physics.sheet.Verdict;
+import faintwind.physics.sheet.DesignVerdict;
+import faintwind.physics.sheet.OutcomeId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,7 +54,7 @@ class SuggestTest {
       assertThat(s.sheet().stops()).as(s.design().name() + s.sheet().reasons()).isFalse();
       assertThat(DesignRules.problems(s.design(), Where.NOWHERE)).isEmpty();
       assertThat(s.sheet().quantity("heated_ball_C").orElseThrow().verdict())
-          .isEqualTo(Verdict.GOOD);
+          .isEqualTo(DesignVerdict.GOOD);
       assertThat(s.reasons()).isNotEmpty();
     }
     assertThat(all.get(0).reasons()).extracting(Problem::id).contains("suggest.balanced");
@@ -128,13 +128,13 @@ class SuggestTest {
         .extracting(Substitution::id)
         .containsExactly("ball", "resistor", "thermocouple", "leads");
     assertThat(all).extracting(Substitution::by).startsWith("12 mm", "120 Ω", "T");
-    Substitution.Consequence power = consequence(all.get(1), QuantityId.HEATER_POWER);
+    Substitution.Consequence power = consequence(all.get(1), OutcomeId.HEATER_POWER);
     assertThat(power.share()).isBetween(-0.17, -0.16);
-    assertThat(consequence(all.get(0), QuantityId.STILL_DELTA).share()).isPositive();
-    assertThat(consequence(all.get(3), QuantityId.LEAD_LOSS_SHARE).share()).isPositive();
+    assertThat(consequence(all.get(0), OutcomeId.STILL_DELTA).share()).isPositive();
+    assertThat(consequence(all.get(3), OutcomeId.LEAD_LOSS_SHARE).share()).isPositive();
   }
 
-  private static Substitution.Consequence consequence(Substitution s, QuantityId id) {
+  private static Substitution.Consequence consequence(Substitution s, OutcomeId id) {
     return s.consequences().stream().filter(c -> c.before().id() == id).findFirst().orElseThrow();
   }
 

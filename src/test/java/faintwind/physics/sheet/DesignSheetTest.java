@@ -12,7 +12,7 @@ import faintwind.physics.design.Corner;
 import faintwind.physics.design.CoursePoint;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignModel;
+import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Spread;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.ESeries;
@@ -42,12 +42,12 @@ class DesignSheetTest {
         });
   }
 
-  private Quantity with(String from, String to, QuantityId id) throws IOException {
+  private Outcome with(String from, String to, OutcomeId id) throws IOException {
     assertThat(base).contains(from);
     return DesignSheet.of(design(base.replace(from, to))).quantity(id).orElseThrow();
   }
 
-  private static List<String> reason(Quantity quantity) {
+  private static List<String> reason(Outcome quantity) {
     Problem problem = quantity.reason().orElseThrow();
     return List.of(problem.id(), problem.found());
   }
@@ -62,8 +62,8 @@ class DesignSheetTest {
   @Test
   void everyQuantityOfThePlatedBatteryDesignIsThere() throws IOException {
     Design gold = design(base.replace("bare-polished-copper", "gold"));
-    List<QuantityId> ids = DesignSheet.of(gold).quantities().stream().map(Quantity::id).toList();
-    assertThat(ids).containsExactly(QuantityId.values());
+    List<OutcomeId> ids = DesignSheet.of(gold).quantities().stream().map(Outcome::id).toList();
+    assertThat(ids).containsExactly(OutcomeId.values());
   }
 
   @Test
@@ -80,14 +80,14 @@ class DesignSheetTest {
     String carbon = base.replace("metal-film-half-watt", "carbon-film-half-watt");
     carbon = carbon.replace("\"bore_mm\": 3.3", "\"bore_mm\": 4.6");
     DesignSheet sheet = DesignSheet.of(design(carbon));
-    double body_C = sheet.quantity(QuantityId.RESISTOR_TEMPERATURE).orElseThrow().value().nominal();
-    double hot_C = sheet.quantity(QuantityId.RESISTOR_TEMPERATURE).orElseThrow().value().high();
-    Interval hot = sheet.quantity(QuantityId.HEATER_HOT).orElseThrow().value();
+    double body_C = sheet.quantity(OutcomeId.RESISTOR_TEMPERATURE).orElseThrow().value().nominal();
+    double hot_C = sheet.quantity(OutcomeId.RESISTOR_TEMPERATURE).orElseThrow().value().high();
+    Interval hot = sheet.quantity(OutcomeId.HEATER_HOT).orElseThrow().value();
     // the middle of −1000 to −150 ppm/K, from 20 °C to the hottest that the body gets
     assertThat(hot.nominal()).isCloseTo(100 * (1 - 575e-6 * (hot_C - 20)), within(1e-9));
-    double power = sheet.quantity(QuantityId.HEATER_POWER).orElseThrow().value().nominal();
+    double power = sheet.quantity(OutcomeId.HEATER_POWER).orElseThrow().value().nominal();
     double r = 100 * (1 - 575e-6 * (body_C - 20));
-    double cable = sheet.quantity(QuantityId.CABLE_RESISTANCE).orElseThrow().value().nominal();
+    double cable = sheet.quantity(OutcomeId.CABLE_RESISTANCE).orElseThrow().value().nominal();
     assertThat(power).isCloseTo(25 / ((r + cable) * (r + cable)) * r, within(1e-9));
     assertThat(sheet.budget())
         .extracting(Spread.Line::part)
@@ -98,7 +98,7 @@ class DesignSheetTest {
   @Test
   void heatBalanceClosesAlsoWhereThePowerChangesWithTheTemperature() throws IOException {
     String carbon = base.replace("metal-film-half-watt", "carbon-film-half-watt");
-    DesignModel model =
+    DesignAtCorner model =
         new Spread(design(carbon.replace("\"bore_mm\": 3.3", "\"bore_mm\": 4.6"))).nominal();
     for (double u : new double[] {0, 0.05, 0.5, 3}) {
       double lost = model.balance().loss_W(model.balance().pair().heated(), model.delta_K(u), u);
@@ -120,16 +120,16 @@ class DesignSheetTest {
   @Test
   void warmUpAndCoolDownFollowedInTimeLieOnEitherSideOfFiveTimeConstants() throws IOException {
     DesignSheet sheet = DesignSheet.of(design(base));
-    double five = nominal(sheet, QuantityId.WARM_UP_TIME);
-    double up = nominal(sheet, QuantityId.WARM_UP_FOLLOWED);
-    double down = nominal(sheet, QuantityId.COOL_DOWN_FOLLOWED);
+    double five = nominal(sheet, OutcomeId.WARM_UP_TIME);
+    double up = nominal(sheet, OutcomeId.WARM_UP_FOLLOWED);
+    double down = nominal(sheet, OutcomeId.COOL_DOWN_FOLLOWED);
     // ln 100 = 4.6 time constants if the loss per kelvin were constant; it grows with delta
     assertThat(up).isLessThan(4.6 / 5 * five);
     assertThat(down).isGreaterThan(five);
     List<CoursePoint> course = sheet.course();
     assertThat(course.get(0).warming_K()).isZero();
     assertThat(course.get(course.size() - 1).warming_K())
-        .isCloseTo(nominal(sheet, QuantityId.STILL_DELTA), within(0.02));
+        .isCloseTo(nominal(sheet, OutcomeId.STILL_DELTA), within(0.02));
     for (int i = 1; i < course.size(); i++) {
       assertThat(course.get(i).warming_K()).isGreaterThan(course.get(i - 1).warming_K());
       assertThat(course.get(i).cooling_K()).isLessThan(course.get(i - 1).cooling_K());
@@ -138,18 +138,18 @@ class DesignSheetTest {
 
   @Test
   void unequalBallsFollowWarmingAirApart() throws IOException {
-    Quantity drift = DesignSheet.of(design(base)).quantity("unequal_drift_K").orElseThrow();
+    Outcome drift = DesignSheet.of(design(base)).quantity("unequal_drift_K").orElseThrow();
     assertThat(drift.value().nominal()).isBetween(0.02, 0.5);
     // a reference ball drilled right through is lighter and follows more quickly
-    Quantity lighter =
+    Outcome lighter =
         with(
             "\"reference_bore_depth_mm\": 9.5",
             "\"reference_bore\": \"through\"",
-            QuantityId.UNEQUAL_DRIFT);
+            OutcomeId.UNEQUAL_DRIFT);
     assertThat(lighter.value().nominal()).isLessThan(drift.value().nominal());
   }
 
-  private static double nominal(DesignSheet sheet, QuantityId id) {
+  private static double nominal(DesignSheet sheet, OutcomeId id) {
     return sheet.quantity(id).orElseThrow().value().nominal();
   }
 
@@ -157,15 +157,15 @@ class DesignSheetTest {
   void everyResultThatRestsOnTheAirSaysWhenTheAirIsOutsideItsRange() throws IOException {
     String high = base.replace("\"pressure_hPa\": 1013.25", "\"altitude_m\": 5000");
     DesignSheet sheet = DesignSheet.of(design(high));
-    for (QuantityId id :
+    for (OutcomeId id :
         List.of(
-            QuantityId.AIR_KINEMATIC_VISCOSITY,
-            QuantityId.STILL_DELTA,
-            QuantityId.DELTA_AT_1,
-            QuantityId.TIME_CONSTANT_STILL,
-            QuantityId.WARM_UP_FOLLOWED,
-            QuantityId.SIGNAL_STILL,
-            QuantityId.SMALLEST_SPEED)) {
+            OutcomeId.AIR_KINEMATIC_VISCOSITY,
+            OutcomeId.STILL_DELTA,
+            OutcomeId.DELTA_AT_1,
+            OutcomeId.TIME_CONSTANT_STILL,
+            OutcomeId.WARM_UP_FOLLOWED,
+            OutcomeId.SIGNAL_STILL,
+            OutcomeId.SMALLEST_SPEED)) {
       assertThat(reason(sheet.quantity(id).orElseThrow())).as(id.id()).contains("range.air");
     }
     assertThat(sheet.reasons()).extracting(Problem::id).containsOnlyOnce("range.air");
@@ -182,16 +182,16 @@ class DesignSheetTest {
     String high = base.replace("\"pressure_hPa\": 1013.25", "\"altitude_m\": 3000");
     DesignSheet there = DesignSheet.of(design(high));
     DesignSheet here = DesignSheet.of(design(base));
-    assertThat(nominal(there, QuantityId.STILL_DELTA))
-        .isGreaterThan(nominal(here, QuantityId.STILL_DELTA));
-    assertThat(nominal(there, QuantityId.AIR_DENSITY))
-        .isLessThan(0.75 * nominal(here, QuantityId.AIR_DENSITY));
+    assertThat(nominal(there, OutcomeId.STILL_DELTA))
+        .isGreaterThan(nominal(here, OutcomeId.STILL_DELTA));
+    assertThat(nominal(there, OutcomeId.AIR_DENSITY))
+        .isLessThan(0.75 * nominal(here, OutcomeId.AIR_DENSITY));
   }
 
   @Test
   void cableTakesEightPercentOfThePowerOverTenMetres() throws IOException {
-    Quantity power =
-        with("\"cable_length_m\": 0.5", "\"cable_length_m\": 10", QuantityId.HEATER_POWER);
+    Outcome power =
+        with("\"cable_length_m\": 0.5", "\"cable_length_m\": 10", OutcomeId.HEATER_POWER);
     assertThat(power.value().nominal() / 0.25).isCloseTo(0.92, within(1e-3));
   }
 
@@ -212,40 +212,40 @@ class DesignSheetTest {
 
   @Test
   void bodyWithItsLeadFoldedBackDoesNotGoIntoThreeMillimetres() throws IOException {
-    Quantity fit = with("\"bore_mm\": 3.3", "\"bore_mm\": 3.0", QuantityId.BORE_CLEARANCE);
-    assertThat(fit.verdict()).isEqualTo(Verdict.STOP);
+    Outcome fit = with("\"bore_mm\": 3.3", "\"bore_mm\": 3.0", OutcomeId.BORE_CLEARANCE);
+    assertThat(fit.verdict()).isEqualTo(DesignVerdict.STOP);
     assertThat(reason(fit)).containsExactly("design.bore-too-narrow", "3");
     assertThat(fit.reason().orElseThrow().details()).first().isEqualTo("3.2");
   }
 
   @Test
   void exceededRatingStopsAndNamesWhatWouldDo() throws IOException {
-    Quantity rating =
-        with("metal-film-half-watt", "metal-film-quarter-watt", QuantityId.HEATER_RATING_DERATED);
-    assertThat(rating.verdict()).isEqualTo(Verdict.STOP);
+    Outcome rating =
+        with("metal-film-half-watt", "metal-film-quarter-watt", OutcomeId.HEATER_RATING_DERATED);
+    assertThat(rating.verdict()).isEqualTo(DesignVerdict.STOP);
     List<String> details = rating.reason().orElseThrow().details();
     double gentler_ohm = Double.parseDouble(details.get(3));
     assertThat(ESeries.E24.has(gentler_ohm)).isTrue();
-    Quantity again =
+    Outcome again =
         DesignSheet.of(
                 design(
                     base.replace("metal-film-half-watt", "metal-film-quarter-watt")
                         .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + gentler_ohm)))
-            .quantity(QuantityId.HEATER_RATING_DERATED)
+            .quantity(OutcomeId.HEATER_RATING_DERATED)
             .orElseThrow();
-    assertThat(again.verdict()).isEqualTo(Verdict.GOOD);
+    assertThat(again.verdict()).isEqualTo(DesignVerdict.GOOD);
   }
 
   @Test
   void batteryBelowTheDropOutStops() throws IOException {
-    Quantity time = with("9v-alkaline", "4xaa-alkaline", QuantityId.BATTERY_TIME);
-    assertThat(time.verdict()).isEqualTo(Verdict.STOP);
+    Outcome time = with("9v-alkaline", "4xaa-alkaline", OutcomeId.BATTERY_TIME);
+    assertThat(time.verdict()).isEqualTo(DesignVerdict.STOP);
     assertThat(reason(time)).containsExactly("design.below-dropout", "6.4");
   }
 
   @Test
   void thickCopperLeadsTakeAThirdOfTheHeatAndAThinnerWireIsNamed() throws IOException {
-    Quantity share = with("copper-36awg", "copper-22awg", QuantityId.LEAD_LOSS_SHARE);
+    Outcome share = with("copper-36awg", "copper-22awg", OutcomeId.LEAD_LOSS_SHARE);
     assertThat(share.value().nominal()).isGreaterThan(33);
     assertThat(reason(share)).contains("design.lead-loss");
     assertThat(share.reason().orElseThrow().details().get(1)).startsWith("AWG 3");
@@ -253,44 +253,44 @@ class DesignSheetTest {
 
   @Test
   void hotBallNamesAPowerThatStaysBelowTheThreshold() throws IOException {
-    Quantity hot =
-        with("\"contact_s\": 10", "\"contact_s\": 600", QuantityId.HEATED_BALL_TEMPERATURE);
+    Outcome hot =
+        with("\"contact_s\": 10", "\"contact_s\": 600", OutcomeId.HEATED_BALL_TEMPERATURE);
     assertThat(reason(hot)).contains("design.hot-to-touch");
     String ohm = hot.reason().orElseThrow().details().get(3);
-    Quantity cooler =
+    Outcome cooler =
         DesignSheet.of(
                 design(
                     base.replace("\"contact_s\": 10", "\"contact_s\": 600")
                         .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + ohm)))
-            .quantity(QuantityId.HEATED_BALL_TEMPERATURE)
+            .quantity(OutcomeId.HEATED_BALL_TEMPERATURE)
             .orElseThrow();
-    assertThat(cooler.verdict()).isEqualTo(Verdict.GOOD);
+    assertThat(cooler.verdict()).isEqualTo(DesignVerdict.GOOD);
   }
 
   @Test
   void signalBeyondTheRangeStopsAndTheGainNamedFits() throws IOException {
-    Quantity share =
+    Outcome share =
         with(
             "\"logger\": \"logger-24bit-256mV\"",
             "\"logger\": \"logger-24bit-256mV\", \"gain\": 300",
-            QuantityId.RANGE_SHARE);
-    assertThat(share.verdict()).isEqualTo(Verdict.STOP);
+            OutcomeId.RANGE_SHARE);
+    assertThat(share.verdict()).isEqualTo(DesignVerdict.STOP);
     double gain = Double.parseDouble(share.reason().orElseThrow().details().get(1));
     assertThat(share.value().high() * gain / 300).isLessThan(100);
   }
 
   @Test
   void schoolLoggerCannotTellTheSlowEndAndIsToBlame() throws IOException {
-    Quantity speed = with("logger-24bit-256mV", "logger-12bit-2500mV", QuantityId.SMALLEST_SPEED);
+    Outcome speed = with("logger-24bit-256mV", "logger-12bit-2500mV", OutcomeId.SMALLEST_SPEED);
     assertThat(reason(speed)).contains("design.smallest-speed-logger");
     assertThat(speed.value().nominal()).isGreaterThan(0.3);
   }
 
   @Test
   void sunIsJudgedOnlyWhereTheSunShines() throws IOException {
-    assertThat(DesignSheet.of(design(base)).quantity(QuantityId.SUN_SHARE).orElseThrow().verdict())
-        .isEqualTo(Verdict.PLAIN);
-    Quantity sunny = with("\"indoors\"", "\"sun\"", QuantityId.SUN_SHARE);
+    assertThat(DesignSheet.of(design(base)).quantity(OutcomeId.SUN_SHARE).orElseThrow().verdict())
+        .isEqualTo(DesignVerdict.PLAIN);
+    Outcome sunny = with("\"indoors\"", "\"sun\"", OutcomeId.SUN_SHARE);
     assertThat(reason(sunny)).contains("design.sun");
   }
 
@@ -299,8 +299,8 @@ class DesignSheetTest {
     String aluminium =
         base.replace("\"metal\": \"copper\"", "\"metal\": \"aluminium\"")
             .replace("bare-polished-copper", "nickel");
-    Quantity time =
-        DesignSheet.of(design(aluminium)).quantity(QuantityId.PLATING_NICKEL_TIME).orElseThrow();
+    Outcome time =
+        DesignSheet.of(design(aluminium)).quantity(OutcomeId.PLATING_NICKEL_TIME).orElseThrow();
     assertThat(reason(time)).contains("design.zincate");
   }
 
@@ -316,7 +316,7 @@ class DesignSheetTest {
 
   private double tau(String text) throws IOException {
     return DesignSheet.of(design(text))
-        .quantity(QuantityId.TIME_CONSTANT_AT_3)
+        .quantity(OutcomeId.TIME_CONSTANT_AT_3)
         .orElseThrow()
         .value()
         .nominal();
@@ -324,8 +324,7 @@ class DesignSheetTest {
 
   @Test
   void coldAirIsSaidToBeOutsideTheDensityEquation() throws IOException {
-    Quantity density =
-        with("\"temperature_C\": 20", "\"temperature_C\": 5", QuantityId.AIR_DENSITY);
+    Outcome density = with("\"temperature_C\": 20", "\"temperature_C\": 5", OutcomeId.AIR_DENSITY);
     assertThat(reason(density)).contains("range.cipm-2007");
   }
 
@@ -342,8 +341,8 @@ class DesignSheetTest {
     Design gold = design(base.replace("bare-polished-copper", "gold"));
     Checked<Design> again = DesignFile.parse(DesignFile.text(gold), catalogue);
     assertThat(again.problems()).isEmpty();
-    List<Quantity> before = DesignSheet.of(gold).quantities();
-    List<Quantity> after = DesignSheet.of(again.fold((d, n) -> d, p -> gold)).quantities();
+    List<Outcome> before = DesignSheet.of(gold).quantities();
+    List<Outcome> after = DesignSheet.of(again.fold((d, n) -> d, p -> gold)).quantities();
     for (int i = 0; i < before.size(); i++) {
       double value = before.get(i).value().nominal();
       assertThat(after.get(i).value().nominal()).isCloseTo(value, within(1e-7 * Math.abs(value)));

@@ -9,8 +9,8 @@ import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.RunOutcome;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.Quantity;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.SignalChain;
@@ -53,7 +53,7 @@ public final class MadeUpCalibration {
 
   private static FormulaFit formula() {
     ResponseModel model = new PhysicsShaped(AIR);
-    List<Quantity> quantities = new ArrayList<>(model.quantities());
+    List<ParameterPrior> quantities = new ArrayList<>(model.quantities());
     quantities.addAll(ThermalPath.quantities("K"));
     List<Parameter> parameters = new ArrayList<>();
     double[][] covariance = new double[LOSS.length + PATH.length][LOSS.length + PATH.length];

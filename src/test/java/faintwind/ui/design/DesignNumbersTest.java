@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import faintwind.job.design.DesignWork;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.physics.sheet.Quantity;
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,7 +33,7 @@ class DesignNumbersTest {
     worked = ((Checked.Ok<DesignWork.Worked>) work.with(text, List.of())).value();
   }
 
-  private List<Double> numbers(QuantityId id) {
+  private List<Double> numbers(OutcomeId id) {
     List<Double> all = new ArrayList<>();
     Matcher m = NUMBER.matcher(new DesignNumbers(worked, words).line(id).orElseThrow());
     while (m.find()) {
@@ -57,20 +57,20 @@ class DesignNumbersTest {
     "SUN_SHARE, 0.1",
     "RANGE_SHARE, 100"
   })
-  void quotientComesOut(QuantityId id, double scale) {
+  void quotientComesOut(OutcomeId id, double scale) {
     List<Double> n = numbers(id);
     assertThat(scale * n.get(0) / n.get(1)).isCloseTo(n.get(2), within(0.01 * n.get(2)));
   }
 
   @Test
   void powerIsVoltageSquaredOverTheWarmResistor() {
-    List<Double> n = numbers(QuantityId.HEATER_POWER);
+    List<Double> n = numbers(OutcomeId.HEATER_POWER);
     assertThat(n.get(0) * n.get(0) / n.get(1)).isCloseTo(n.get(2), within(0.01 * n.get(2)));
   }
 
   @Test
   void smallestSpeedAddsLoggerAndRoom() {
-    List<Double> n = numbers(QuantityId.SMALLEST_SPEED);
+    List<Double> n = numbers(OutcomeId.SMALLEST_SPEED);
     assertThat(Math.hypot(n.get(0), n.get(1))).isCloseTo(n.get(2), within(0.01 * n.get(2)));
     assertThat(n.get(4)).isCloseTo(0.0218, within(5e-4));
   }
@@ -78,7 +78,7 @@ class DesignNumbersTest {
   @Test
   void everyOutcomeTellsItsEquationAndSource() {
     DesignWords said = new DesignWords(words);
-    for (Quantity q : worked.sheet().quantities()) {
+    for (Outcome q : worked.sheet().quantities()) {
       String id = q.id().id().toLowerCase(Locale.ROOT).replace('_', '-');
       assertThat(said.why(id, worked).text()).as(id).hasSizeGreaterThan(9);
       assertThat(said.why(id, worked).result()).as(id).isNotBlank();

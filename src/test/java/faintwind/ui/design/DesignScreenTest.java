@@ -2,7 +2,7 @@ package faintwind.ui.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.physics.sheet.QuantityId;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.Waiting;
 import faintwind.ui.frame.Theme;
@@ -68,7 +68,7 @@ class DesignScreenTest {
   }
 
   /** The nominal; negative where this design has no such quantity. */
-  private double nominal(QuantityId id) {
+  private double nominal(OutcomeId id) {
     return model
         .view()
         .get()
@@ -82,7 +82,7 @@ class DesignScreenTest {
   void aTypedDiameterChangesEveryOutcome(FxRobot robot) throws TimeoutException {
     waitForDesign();
     robot.interact(() -> window.picture("design-light"));
-    double before = nominal(QuantityId.TIME_CONSTANT_STILL);
+    double before = nominal(OutcomeId.TIME_CONSTANT_STILL);
     TextField field = robot.lookup("#design-diameter").queryAs(TextField.class);
     robot.interact(
         () -> {
@@ -90,11 +90,11 @@ class DesignScreenTest {
           field.setText("3/8 in");
         });
     robot.press(KeyCode.TAB).release(KeyCode.TAB);
-    WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> nominal(QuantityId.BALL_DIAMETER) < 10);
+    WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> nominal(OutcomeId.BALL_DIAMETER) < 10);
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(nominal(QuantityId.BALL_DIAMETER))
+    assertThat(nominal(OutcomeId.BALL_DIAMETER))
         .isCloseTo(9.525, org.assertj.core.data.Offset.offset(1e-3));
-    assertThat(nominal(QuantityId.TIME_CONSTANT_STILL)).isLessThan(before);
+    assertThat(nominal(OutcomeId.TIME_CONSTANT_STILL)).isLessThan(before);
     robot.interact(() -> window.theme(Theme.DARK));
     WaitForAsyncUtils.waitForFxEvents();
     robot.interact(() -> window.picture("design-dark"));
@@ -103,11 +103,11 @@ class DesignScreenTest {
   @Test
   void choiceThatCannotBeIsRefusedAndTheDesignBeforeItStays(FxRobot robot) throws TimeoutException {
     waitForDesign();
-    double before = nominal(QuantityId.BORE);
+    double before = nominal(OutcomeId.BORE);
     robot.interact(() -> model.choices().number(DesignChoices.Figure.BORE).set("20"));
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !model.view().get().problems().isEmpty());
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(nominal(QuantityId.BORE)).isEqualTo(before);
+    assertThat(nominal(OutcomeId.BORE)).isEqualTo(before);
     assertThat(model.next().get().mark()).isEqualTo(Mark.BLOCKED);
     assertThat(model.next().get().act()).isEmpty();
   }
@@ -197,7 +197,7 @@ class DesignScreenTest {
 
   private double hottest() {
     return model.wish().answer().get().suggestions().stream()
-        .map(s -> s.sheet().quantity(QuantityId.HEATED_BALL_TEMPERATURE).orElseThrow())
+        .map(s -> s.sheet().quantity(OutcomeId.HEATED_BALL_TEMPERATURE).orElseThrow())
         .mapToDouble(q -> q.value().nominal())
         .max()
         .orElse(1000);
@@ -219,7 +219,7 @@ class DesignScreenTest {
     Waiting.until(() -> !model.others().tried().get().get(0).problems().isEmpty());
     robot.interact(() -> robot.lookup("#use-resistor").queryAs(Hyperlink.class).fire());
     Waiting.until(() -> model.page().get() == DesignPage.DESIGN);
-    Waiting.until(() -> nominal(QuantityId.HEATER_RESISTANCE) == 120);
+    Waiting.until(() -> nominal(OutcomeId.HEATER_RESISTANCE) == 120);
     assertThat(journal).isEmpty();
   }
 
@@ -240,7 +240,7 @@ class DesignScreenTest {
     robot.interact(() -> robot.lookup("#design-compare").queryAs(Hyperlink.class).fire());
     Waiting.until(() -> model.side().columns().get().size() == 6);
     robot.interact(() -> model.use(model.side().columns().get().get(4).worked()));
-    Waiting.until(() -> nominal(QuantityId.BALL_DIAMETER) == 10);
+    Waiting.until(() -> nominal(OutcomeId.BALL_DIAMETER) == 10);
     assertThat(journal).isEmpty();
   }
 
@@ -286,7 +286,7 @@ class DesignScreenTest {
         });
     Waiting.until(
         () ->
-            nominal(QuantityId.BALL_DIAMETER) == 16
+            nominal(OutcomeId.BALL_DIAMETER) == 16
                 && model
                     .view()
                     .get()
@@ -305,18 +305,18 @@ class DesignScreenTest {
     waitForDesign();
     robot.interact(() -> model.choices().number(DesignChoices.Figure.POWER).set("0.243"));
     pick(robot, DesignChoices.Pick.SERIES, "E96");
-    Waiting.until(() -> nominal(QuantityId.HEATER_RESISTANCE) == 102);
+    Waiting.until(() -> nominal(OutcomeId.HEATER_RESISTANCE) == 102);
     pick(robot, DesignChoices.Pick.CABLE, "copper-28awg");
-    Waiting.until(() -> nominal(QuantityId.CABLE_RESISTANCE) > 0.8); // 2 m there and back
+    Waiting.until(() -> nominal(OutcomeId.CABLE_RESISTANCE) > 0.8); // 2 m there and back
     robot.interact(() -> model.choices().number(DesignChoices.Figure.CABLE_LENGTH).set("10"));
-    Waiting.until(() -> nominal(QuantityId.CABLE_RESISTANCE) > 4);
-    double density = nominal(QuantityId.AIR_DENSITY);
+    Waiting.until(() -> nominal(OutcomeId.CABLE_RESISTANCE) > 4);
+    double density = nominal(OutcomeId.AIR_DENSITY);
     robot.interact(() -> model.choices().number(DesignChoices.Figure.HUMIDITY).set("100"));
-    Waiting.until(() -> nominal(QuantityId.AIR_DENSITY) < density);
+    Waiting.until(() -> nominal(OutcomeId.AIR_DENSITY) < density);
     robot.interact(() -> model.choices().number(DesignChoices.Figure.GAIN).set("300"));
     stopped(robot, "#outcome-range-share-pct", "Take a gain of");
     robot.interact(() -> model.choices().number(DesignChoices.Figure.CONTACT).set("600"));
-    Waiting.until(() -> nominal(QuantityId.TOUCH_LIMIT) == 48);
+    Waiting.until(() -> nominal(OutcomeId.TOUCH_LIMIT) == 48);
     assertThat(model.view().get().problems()).isEmpty();
   }
 

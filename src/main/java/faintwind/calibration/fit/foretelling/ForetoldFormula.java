@@ -6,8 +6,8 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.Quantity;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
@@ -33,7 +33,7 @@ final class ForetoldFormula {
 
   private static final AirPoint AIR = AirPoint.of(AirState.ROOM);
 
-  private final List<Quantity> quantities = new ArrayList<>();
+  private final List<ParameterPrior> quantities = new ArrayList<>();
   private final double[] values;
   private final int losses;
   private final Formula formula;
@@ -44,7 +44,7 @@ final class ForetoldFormula {
     losses = model.quantities().size();
     quantities.addAll(model.quantities());
     quantities.addAll(ThermalPath.quantities(Setting.FORETOLD_SIGNAL.unit().symbol()));
-    values = quantities.stream().mapToDouble(Quantity::prior).toArray();
+    values = quantities.stream().mapToDouble(ParameterPrior::prior).toArray();
     double breeze_K = ahead.still_K() * ahead.breeze_s() / ahead.still_s();
     double still = convection(model, 0, ahead.still_K());
     double moved = convection(model, BREEZE_M_S, breeze_K);
@@ -78,7 +78,7 @@ final class ForetoldFormula {
   private FormulaFit fit(PhysicsShaped model) {
     List<Parameter> parameters = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
-      Quantity quantity = quantities.get(i);
+      ParameterPrior quantity = quantities.get(i);
       parameters.add(new Parameter(quantity.name(), values[i], 0, quantity.unit()));
     }
     return new FormulaFit(

@@ -10,7 +10,7 @@ import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Wander;
 import faintwind.calibration.response.Formula;
-import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.SignalPath;
 import java.util.ArrayList;
@@ -113,10 +113,10 @@ public final class FitResult {
 
   private FormulaFit formula(double[] values, double[][] covariance) {
     List<Parameter> parameters = new ArrayList<>();
-    List<Quantity> quantities = new ArrayList<>(setup.layout().model().quantities());
+    List<ParameterPrior> quantities = new ArrayList<>(setup.layout().model().quantities());
     quantities.addAll(ThermalPath.quantities(setting.signal().unit().symbol()));
     for (int i = 0; i < quantities.size(); i++) {
-      Quantity quantity = quantities.get(i);
+      ParameterPrior quantity = quantities.get(i);
       parameters.add(
           new Parameter(quantity.name(), values[i], Math.sqrt(covariance[i][i]), quantity.unit()));
     }

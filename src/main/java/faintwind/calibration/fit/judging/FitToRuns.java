@@ -129,7 +129,7 @@ public final class FitToRuns {
         x = setup.unknowns().convert(values);
       }
     }
-    Optimiser.Optimum settled = CarriedShare.settle(setup, problem, optimum, cancelled);
+    Optimiser.Optimum settled = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
     problem.integrate(settled.point());
     double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(

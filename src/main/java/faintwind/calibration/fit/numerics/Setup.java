@@ -9,7 +9,7 @@ import faintwind.calibration.fit.track.SupplyAlong;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.fit.track.ZeroReading;
-import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.TypeLetter;
@@ -71,7 +71,7 @@ public final class Setup {
 
   public Setup(Setting setting, ResponseModel model) {
     this.setting = setting;
-    for (Quantity quantity : model.quantities()) {
+    for (ParameterPrior quantity : model.quantities()) {
       unknowns.add(Unknown.of(quantity));
     }
     double reference_K = setting.referenceAir().temperature_K();
@@ -145,7 +145,7 @@ public final class Setup {
   }
 
   private void addPath(double reference_K) {
-    for (Quantity quantity : ThermalPath.quantities(setting.signal().unit().symbol())) {
+    for (ParameterPrior quantity : ThermalPath.quantities(setting.signal().unit().symbol())) {
       unknowns.add(Unknown.of(quantity));
     }
     double largest_K = setting.largest() / Math.abs(setting.signal().perKelvin());

@@ -1,6 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.response.Quantity;
+import faintwind.calibration.response.ParameterPrior;
 
 /**
  * One number that a fit looks for, with its prior. The fit works on a variable x whose prior is a
@@ -28,7 +28,7 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
 
   private static final double SOFTNESS = 0.15;
 
-  static Unknown of(Quantity quantity) {
+  static Unknown of(ParameterPrior quantity) {
     return new Unknown(
         quantity.name(),
         quantity.prior(),

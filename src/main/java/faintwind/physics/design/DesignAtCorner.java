@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** A design at one corner of its tolerances, as something that heats and cools. */
-public final class DesignModel {
+public final class DesignAtCorner {
   /** Published forced-convection results lie up to 11 % apart from end to end. */
   private static final Interval CONVECTION = Interval.share(1, 0.055);
 
@@ -32,7 +32,7 @@ public final class DesignModel {
    * @param corner the corner
    * @param air a balance in the design's air, whose film is shared
    */
-  public DesignModel(Design design, Corner corner, HeatBalance air) {
+  public DesignAtCorner(Design design, Corner corner, HeatBalance air) {
     this.design = design;
     this.corner = corner;
     this.resistor =

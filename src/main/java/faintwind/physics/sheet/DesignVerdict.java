@@ -1,7 +1,7 @@
 package faintwind.physics.sheet;
 
 /** What to make of a quantity of the design; the words are under {@code design-verdict.} */
-public enum Verdict {
+public enum DesignVerdict {
   /** As it should be. */
   GOOD,
   /** It works; something better is near. */

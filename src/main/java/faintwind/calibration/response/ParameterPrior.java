@@ -10,4 +10,5 @@ package faintwind.calibration.response;
  * @param prior value expected before any run
  * @param spread standard deviation of the prior
  */
-public record Quantity(String name, String unit, boolean positive, double prior, double spread) {}
+public record ParameterPrior(
+    String name, String unit, boolean positive, double prior, double spread) {}

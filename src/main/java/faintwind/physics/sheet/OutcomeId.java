@@ -9,7 +9,7 @@ import java.util.Optional;
  * readings name them by {@link #id()}, which ends in the unit. The name in words is in the message
  * bundle under {@code quantity.ID}, the equation and its source under {@code quantity.ID.why}.
  */
-public enum QuantityId {
+public enum OutcomeId {
   // ---- air ----
   AIR_DENSITY("air_density_kg_m3", "kg/m³"),
   AIR_KINEMATIC_VISCOSITY("air_kinematic_viscosity_mm2_s", "mm²/s"),
@@ -107,7 +107,7 @@ public enum QuantityId {
   private final String id;
   private final String unit;
 
-  QuantityId(String id, String unit) {
+  OutcomeId(String id, String unit) {
     this.id = id;
     this.unit = unit;
   }
@@ -150,12 +150,12 @@ public enum QuantityId {
   }
 
   /** The quantity of a name; empty where there is none. */
-  public static Optional<QuantityId> of(String id) {
+  public static Optional<OutcomeId> of(String id) {
     return Arrays.stream(values()).filter(q -> q.id.equals(id)).findFirst();
   }
 
   /** Every name. */
   public static List<String> ids() {
-    return Arrays.stream(values()).map(QuantityId::id).toList();
+    return Arrays.stream(values()).map(OutcomeId::id).toList();
   }
 }

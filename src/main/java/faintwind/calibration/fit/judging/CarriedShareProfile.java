@@ -21,7 +21,7 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * the weights exp(−cost/2) of these (profile likelihood times prior; see Pawitan 2001, from memory)
  * give a median and the mean square about it, and the fit is put to that median.
  */
-final class CarriedShare {
+final class CarriedShareProfile {
   private static final Optimiser ALONG = new Optimiser(60, 1e-5);
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
   private static final int AGAIN = 3;
@@ -60,7 +60,7 @@ final class CarriedShare {
     }
   }
 
-  private CarriedShare(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
+  private CarriedShareProfile(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
     this.setup = setup;
     this.problem = problem;
     this.cancelled = cancelled;
@@ -75,7 +75,7 @@ final class CarriedShare {
     }
     Optimiser.Optimum from = least;
     for (int again = 0; again < AGAIN; again++) {
-      CarriedShare shares = new CarriedShare(setup, problem, cancelled);
+      CarriedShareProfile shares = new CarriedShareProfile(setup, problem, cancelled);
       shares.scan(from);
       Optional<Optimiser.Optimum> better = shares.better(from);
       if (better.isEmpty()) {
