@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * What holds for all runs together: files, signal unit and scale, thermocouple, reference air,
@@ -159,12 +160,12 @@ public record Setting(
     List<Double> volts = new ArrayList<>();
     for (FileRows file : files) {
       file.channel(r -> r.recording().supply_V())
-          .ifPresent(s -> volts.add(Spikes.median(s.values())));
+          .ifPresent(s -> volts.add(new Median().evaluate(s.values())));
     }
     return volts.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            Spikes.median(volts.stream().mapToDouble(Double::doubleValue).toArray()));
+            new Median().evaluate(volts.stream().mapToDouble(Double::doubleValue).toArray()));
   }
 
   private static double noise(List<FileRows> files, SignalChain chain) {
