@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Turn times from marks: taps on a key or clicks in a recording, a known number a turn. A mark
@@ -171,10 +172,8 @@ public final class BeatTimes {
     for (int i = 0; i < gaps.length; i++) {
       gaps[i] = times_s[i + 1] - times_s[i];
     }
-    Arrays.sort(gaps);
-    double middle = gaps[gaps.length / 2];
-    double[] like = Arrays.stream(gaps).filter(g -> g > DOUBLED * middle).toArray();
-    return like[like.length / 2];
+    double middle = new Median().evaluate(gaps);
+    return new Median().evaluate(Arrays.stream(gaps).filter(g -> g > DOUBLED * middle).toArray());
   }
 
   /** Walks from mark to mark; the usual gap follows a slow change of pace. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** The candidates among a recording's clicks that keep an even beat best. */
 final class ClickChain {
@@ -69,12 +70,8 @@ final class ClickChain {
     }
     double about_s = (shortest + 0.5) * BIN_S;
     double[] like =
-        gaps.stream()
-            .mapToDouble(g -> g)
-            .filter(g -> Math.abs(g / about_s - 1) < 0.08)
-            .sorted()
-            .toArray();
-    return OptionalDouble.of(like[like.length / 2]);
+        gaps.stream().mapToDouble(g -> g).filter(g -> Math.abs(g / about_s - 1) < 0.08).toArray();
+    return OptionalDouble.of(new Median().evaluate(like));
   }
 
   /**
@@ -95,10 +92,9 @@ final class ClickChain {
     if (gaps.length == 0) {
       return LOOSE;
     }
-    Arrays.sort(gaps);
-    double middle = gaps[gaps.length / 2];
-    double[] off = Arrays.stream(gaps).map(g -> Math.abs(g / middle - 1)).sorted().toArray();
-    return 1.48 * off[off.length / 2];
+    double middle = new Median().evaluate(gaps);
+    double[] off = Arrays.stream(gaps).map(g -> Math.abs(g / middle - 1)).toArray();
+    return 1.48 * new Median().evaluate(off);
   }
 
   private static List<Peak> through(List<Peak> peaks, double period_s, double tolerance) {

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.StatUtils;
 
 /** Every correction of a calibration's runs, told apart. */
 public final class Corrections {
@@ -153,9 +154,7 @@ public final class Corrections {
     if (n < 2) {
       return Uncertain.of(n == 0 ? 0 : residuals[0]);
     }
-    double mean = java.util.Arrays.stream(residuals).sum() / n;
-    double squares = java.util.Arrays.stream(residuals).map(r -> (r - mean) * (r - mean)).sum();
-    return Uncertain.of(mean, Math.sqrt(squares / (n - 1) / n));
+    return Uncertain.of(StatUtils.mean(residuals), Math.sqrt(StatUtils.variance(residuals) / n));
   }
 
   /**

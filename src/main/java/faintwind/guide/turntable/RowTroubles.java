@@ -1,10 +1,10 @@
 package faintwind.guide.turntable;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
@@ -71,9 +71,7 @@ final class RowTroubles {
     if (supplyCount < SUPPLY_FIRST) {
       return 0;
     }
-    double[] sorted = firstSupplies_V.clone();
-    Arrays.sort(sorted);
-    return sorted[SUPPLY_FIRST / 2];
+    return new Median().evaluate(firstSupplies_V);
   }
 
   /** A signal that moved and then stands still to the last digit, as none settles. */
