@@ -22,6 +22,10 @@ import java.util.TreeSet;
 
 /** What must hold for a checklist beyond its form, so that it can be worked through to its end. */
 public final class ChecklistRules {
+  /** Gates before what can hurt someone: a checklist without one of them is refused. */
+  private static final List<String> NEEDED =
+      List.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG);
+
   private static final Set<String> GATES =
       Set.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG, Gate.HOME_PLATING);
 
@@ -30,6 +34,11 @@ public final class ChecklistRules {
   /** Every breach: ids that come twice, unknown names, cycles, steps that can never be begun. */
   public static List<Problem> problems(Checklist checklist) {
     List<Problem> problems = new ArrayList<>();
+    for (String gate : NEEDED) {
+      if (!checklist.gates().contains(gate)) {
+        problems.add(Problem.error("checklist.gate-missing", Where.file("checklist.json"), gate));
+      }
+    }
     ids(checklist, problems);
     Set<String> readings = new HashSet<>();
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));

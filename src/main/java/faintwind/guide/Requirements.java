@@ -70,7 +70,11 @@ final class Requirements {
 
   List<Problem> gate(String gate) {
     List<Problem> reasons = new ArrayList<>();
-    for (Step step : checklist.stepsOfGate(gate)) {
+    List<Step> openers = checklist.stepsOfGate(gate);
+    if (openers.isEmpty()) {
+      reasons.add(Problem.error("gate.no-step", Where.NOWHERE, gate));
+    }
+    for (Step step : openers) {
       if (isSkipped(step)) {
         reasons.add(error("gate.not-needed", step, step.title(), step.id()));
       } else if (!isDone(step)) {
@@ -88,8 +92,9 @@ final class Requirements {
     if (known != null) {
       return known;
     }
+    List<Step> openers = checklist.stepsOfGate(gate);
     boolean open =
-        checklist.stepsOfGate(gate).stream().allMatch(step -> isDone(step) && !isSkipped(step));
+        !openers.isEmpty() && openers.stream().allMatch(step -> isDone(step) && !isSkipped(step));
     gates.put(gate, open);
     return open;
   }
