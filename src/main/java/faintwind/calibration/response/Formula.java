@@ -41,7 +41,7 @@ public final class Formula {
 
   /** The same formula with other parameter values, for draws from a covariance. */
   public static Formula of(FormulaFit fit, SignalPath signal, double[] values) {
-    ResponseModel model = ResponseModel.of(fit.model(), fit.referenceAir());
+    ResponseModel model = ResponseModel.of(fit.model(), fit.referenceAir(), fit.diameter_m());
     int losses = model.quantities().size();
     double reference_K = fit.referenceAir().temperature_K();
     double bend =

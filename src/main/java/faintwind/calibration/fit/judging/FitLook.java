@@ -49,7 +49,7 @@ public record FitLook(
   public static FitLook again(Calibration calibration, RunSet set, BooleanSupplier cancelled) {
     String model = calibration.formula().model();
     Setting setting = Setting.of(set);
-    ResponseModel response = ResponseModel.of(model, setting.referenceAir());
+    ResponseModel response = setting.model(model);
     // as the choice among the models fits them
     FitResult fit =
         model.equals(PhysicsShaped.ID)

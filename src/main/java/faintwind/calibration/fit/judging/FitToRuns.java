@@ -63,7 +63,7 @@ public final class FitToRuns {
       return Checked.refused(refusals);
     }
     Setting setting = Setting.of(set);
-    return Checked.ok(fit(setting, ResponseModel.of(model, setting.referenceAir()), cancelled));
+    return Checked.ok(fit(setting, setting.model(model), cancelled));
   }
 
   static FitResult fit(Setting setting, ResponseModel model, BooleanSupplier cancelled) {

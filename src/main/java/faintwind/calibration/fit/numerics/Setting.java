@@ -1,8 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.FormulaFit;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.SignalScale;
 import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -99,6 +101,19 @@ public record Setting(
         noise_K,
         still_K,
         Optional.empty());
+  }
+
+  /** Diameter of the balls, m; empty where the build record does not name it. */
+  public OptionalDouble ball_m() {
+    return build
+        .flatMap(BuildFacts::diameter_m)
+        .map(d -> OptionalDouble.of(d.value()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /** The model of that id for this air and these balls. */
+  public ResponseModel model(String id) {
+    return ResponseModel.of(id, referenceAir, ball_m().orElse(FormulaFit.USUAL_BALL_M));
   }
 
   /** The runs with the heater on, file by file. */
