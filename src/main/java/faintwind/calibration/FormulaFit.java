@@ -37,11 +37,6 @@ public record FormulaFit(
     return ball_m.orElse(USUAL_BALL_M);
   }
 
-  /** The parameter of that name. */
-  public Parameter parameter(String name) {
-    return parameters.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
-  }
-
   /** The values in order. */
   public double[] values() {
     return parameters.stream().mapToDouble(Parameter::value).toArray();

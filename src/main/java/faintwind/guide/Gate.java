@@ -61,23 +61,6 @@ public final class Gate {
 
   /** The cautions of a step that nobody has acknowledged yet; its instruction stays covered. */
   public static List<Caution> unread(Step step, Situation situation) {
-    return step.cautions().stream()
-        .filter(
-            caution ->
-                situation
-                    .state()
-                    .acknowledged(step.id(), caution.id())
-                    .filter(line -> !line.who().isBlank())
-                    .isEmpty())
-        .toList();
-  }
-
-  /** A waiver counts only with a name and a reason. */
-  public static boolean isWaived(Step step, String what, Situation situation) {
-    return situation
-        .state()
-        .waiver(step.id(), what)
-        .filter(line -> !line.who().isBlank() && !line.event().reason().isBlank())
-        .isPresent();
+    return Requirements.unread(step, situation);
   }
 }

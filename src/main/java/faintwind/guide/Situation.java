@@ -100,7 +100,7 @@ public record Situation(
         state.answer(step.id(), question.id()).map(line -> line.event().choice());
     for (Question.Choice choice : question.choices()) {
       boolean is = chosen.filter(choice.id()::equals).isPresent();
-      values.put(Question.answerName(step, question, choice), is ? 1.0 : 0.0);
+      values.put(step.answerName(question, choice), is ? 1.0 : 0.0);
     }
   }
 

@@ -65,11 +65,6 @@ public final class ClickFinder {
     heard += count;
   }
 
-  /** How long the recording is so far, s. */
-  public double length_s() {
-    return (double) heard / rate_Hz;
-  }
-
   /**
    * The clicks so far.
    *

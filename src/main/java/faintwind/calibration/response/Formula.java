@@ -55,10 +55,6 @@ public final class Formula {
     return new Formula(model, Arrays.copyOf(values, losses), path, signal.supply_V());
   }
 
-  public ResponseModel model() {
-    return model;
-  }
-
   public ThermalPath path() {
     return path;
   }
@@ -144,20 +140,6 @@ public final class Formula {
     gradient[losses + ThermalPath.OFFSET] = -perSignal;
     gradient[losses + ThermalPath.SLOPE] =
         -perSignal * path.curve().signalBySlope(delta, air.air_K());
-    return gradient;
-  }
-
-  /**
-   * Change of the speed with each loss parameter at fixed loss and difference, and with the loss
-   * itself (last entry); for an estimator that carries its own covariance of the loss.
-   */
-  public double[] speedByLossParameters(double speed_m_s, double delta_K, AirPoint air) {
-    double[] loss = derivatives(speed_m_s, delta_K, air);
-    double[] gradient = new double[lossValues.length + 1];
-    for (int i = 0; i < lossValues.length; i++) {
-      gradient[i] = -loss[3 + i] / loss[1];
-    }
-    gradient[lossValues.length] = 1 / loss[1];
     return gradient;
   }
 

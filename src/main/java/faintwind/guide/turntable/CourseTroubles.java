@@ -1,7 +1,5 @@
 package faintwind.guide.turntable;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -111,11 +109,5 @@ final class CourseTroubles {
 
   private double scale() {
     return course.settled(0) - course.offset();
-  }
-
-  static List<Trouble> of(List<Optional<Trouble>> maybe) {
-    List<Trouble> found = new ArrayList<>();
-    maybe.forEach(trouble -> trouble.ifPresent(found::add));
-    return found;
   }
 }

@@ -55,11 +55,6 @@ public record ExpectedCourse(double offset, double heating, double still_1_s, do
     return end + (signal - end) * Math.exp(-rate_1_s(speed_m_s) * while_s);
   }
 
-  /** Change of the signal per second now, heater on. */
-  double slope(double signal, double speed_m_s) {
-    return heating - rate_1_s(speed_m_s) * (signal - offset);
-  }
-
   /** The same with moving air cooling so many times as well. */
   ExpectedCourse forcedBy(double factor) {
     return new ExpectedCourse(offset, heating, still_1_s, forced * factor);

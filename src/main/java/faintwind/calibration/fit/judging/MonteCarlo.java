@@ -60,14 +60,6 @@ public final class MonteCarlo {
     return Draws.of(speeds(fit, draws, speed_m_s)).u();
   }
 
-  /**
-   * The 95 % interval of a speed read at rest: the 2.5 and 97.5 % quantiles of the draws (JCGM
-   * 101:2008, 7.7.2), in this order.
-   */
-  public static double[] interval95_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
-    return Draws.of(speeds(fit, draws, speed_m_s)).symmetric(0.95);
-  }
-
   private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {
     FormulaFit base = fit.formulaFit();
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
