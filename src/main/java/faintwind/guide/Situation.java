@@ -11,6 +11,7 @@ import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -155,8 +156,6 @@ public record Situation(
   }
 
   private static String unit(String name) {
-    return faintwind.physics.sheet.OutcomeId.of(plainName(name))
-        .map(faintwind.physics.sheet.OutcomeId::unit)
-        .orElse("");
+    return OutcomeId.of(plainName(name)).map(OutcomeId::unit).orElse("");
   }
 }

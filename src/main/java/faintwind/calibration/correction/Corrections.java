@@ -17,6 +17,7 @@ import faintwind.calibration.run.Series;
 import faintwind.calibration.run.Uncertain;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -93,9 +94,7 @@ public final class Corrections {
   private double carriedU() {
     Performance.AtSpeed middle =
         calibration.performance().speeds().stream()
-            .min(
-                java.util.Comparator.comparingDouble(
-                    at -> Math.abs(Math.log(at.speed_m_s() / MIDDLE_M_S))))
+            .min(Comparator.comparingDouble(at -> Math.abs(Math.log(at.speed_m_s() / MIDDLE_M_S))))
             .orElseThrow();
     return middle.budget().stream()
         .filter(share -> share.source().equals("budget.carried"))

@@ -14,6 +14,7 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -165,6 +166,6 @@ public record Substitution(String id, String by, Design design, List<Consequence
     double core = design.heater().leads().core_m();
     return catalogue.wires().stream()
         .filter(w -> w.conductivity_W_mK() > 100 && w.core_m() > 1.4 * core)
-        .min(java.util.Comparator.comparingDouble(Wire::core_m));
+        .min(Comparator.comparingDouble(Wire::core_m));
   }
 }

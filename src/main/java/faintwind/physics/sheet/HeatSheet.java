@@ -4,6 +4,7 @@ import faintwind.physics.Ball;
 import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
+import faintwind.physics.LeadWire;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
@@ -127,7 +128,7 @@ public final class HeatSheet {
     double delta = model.delta_K(0);
     for (int awg = 24; awg < 40; awg += 2) {
       double d = Wire.gauge_m(awg);
-      var lead = new faintwind.physics.LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
+      var lead = new LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
       double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta);
       if (two * delta <= 0.10 * model.power_W()) {
         return awg;

@@ -5,6 +5,7 @@ import faintwind.message.Where;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Figures;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -54,6 +55,6 @@ final class Judged {
   }
 
   private static String[] rest(String[] details) {
-    return java.util.Arrays.copyOfRange(details, 1, details.length);
+    return Arrays.copyOfRange(details, 1, details.length);
   }
 }

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.numerics.BestSoFar;
 import faintwind.calibration.fit.numerics.Optimiser;
@@ -47,7 +48,7 @@ public final class FitToRuns {
    *
    * @param set the runs
    * @param cancelled asked at every step
-   * @throws Optimiser.Cancelled where {@code cancelled} says so
+   * @throws Cancelled where {@code cancelled} says so
    */
   public static Checked<FitResult> fit(RunSet set, BooleanSupplier cancelled) {
     return fit(set, PhysicsShaped.ID, cancelled);
