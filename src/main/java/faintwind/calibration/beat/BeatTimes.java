@@ -1,5 +1,7 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.DOUBLED;
+
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -17,9 +19,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * anew.
  */
 public final class BeatTimes {
-  /** Nearer to its neighbour than this share of the usual gap, a mark is doubled (own choice). */
-  private static final double DOUBLED = 0.45;
-
   private static final int LEAST = 3;
 
   private final double[] times_s;

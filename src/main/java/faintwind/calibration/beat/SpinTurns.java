@@ -1,5 +1,9 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.BY_BEAT;
+import static faintwind.calibration.beat.OwnChoices.FAR_OFF;
+import static faintwind.calibration.beat.OwnChoices.TYPED_U_S;
+
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
@@ -17,14 +21,6 @@ import java.util.Locale;
  * @param how where they come from
  */
 public record SpinTurns(int turns, Uncertain time_s, How how) {
-  /** Relative standard uncertainty of a speed that was only kept by the beat (own choice). */
-  private static final double BY_BEAT = 0.03;
-
-  /** A count that differs from the planned pace by more than this is asked about. */
-  private static final double FAR_OFF = 0.12;
-
-  private static final double TYPED_U_S = 0.5;
-
   /** Where turns come from. */
   public enum How {
     /** Taps or clicks. */
