@@ -26,9 +26,7 @@ import java.util.OptionalDouble;
  */
 public final class ClickFinder {
   private static final double[] CUTS_HZ = {900, 2400};
-  private final int rate_Hz;
   private final List<EnergyBins> bands;
-  private long heard;
 
   /**
    * A finder for a recording.
@@ -39,7 +37,6 @@ public final class ClickFinder {
     if (rate_Hz < 8000 || rate_Hz > 192_000) {
       throw new IllegalArgumentException("rate_Hz = " + rate_Hz + ", allowed 8000 to 192000");
     }
-    this.rate_Hz = rate_Hz;
     bands = Arrays.stream(CUTS_HZ).mapToObj(cut -> new EnergyBins(cut, rate_Hz)).toList();
   }
 
@@ -62,7 +59,6 @@ public final class ClickFinder {
   /** Takes the next samples, of any scale. */
   public void hear(float[] samples, int count) {
     bands.forEach(band -> band.hear(samples, count));
-    heard += count;
   }
 
   /**

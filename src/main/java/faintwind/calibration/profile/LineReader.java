@@ -38,10 +38,6 @@ public final class LineReader {
     this.soFar = new ReadSoFar(profile, source);
   }
 
-  public ImportProfile profile() {
-    return profile;
-  }
-
   /** When the time was 0, where the lines tell it. */
   public Optional<OffsetDateTime> start() {
     return soFar.start();
@@ -131,7 +127,7 @@ public final class LineReader {
         .filter(ColumnRef::isNamed)
         .forEach(c -> wanted.add(c.name()));
     wanted.removeAll(cells);
-    String found = ReadSoFar.shown(String.join(" | ", cells));
+    String found = ReadSoFar.excerpt(String.join(" | ", cells));
     return wanted.stream().map(name -> soFar.problem("import.name", name, found, name)).toList();
   }
 }

@@ -72,7 +72,7 @@ final class ReadSoFar {
     return Problem.error(id, where(field), found, details);
   }
 
-  static String shown(String text) {
+  static String excerpt(String text) {
     String plain = text.replaceAll("\\p{Cntrl}", " ");
     return plain.length() <= SHOWN ? plain : plain.substring(0, SHOWN).strip() + "…";
   }

@@ -56,7 +56,7 @@ final class RowReading {
               soFar.problem(
                   "import.delimiter",
                   "delimiter",
-                  ReadSoFar.shown(line),
+                  ReadSoFar.excerpt(line),
                   asked,
                   LineForm.word(rival)));
           return true;
@@ -101,14 +101,17 @@ final class RowReading {
     }
     return form == TimeForm.PATTERN
         ? soFar.problem(
-            "import.time-pattern", "time.pattern", ReadSoFar.shown(text), profile.time().pattern())
-        : soFar.problem("import.time", "time.as", ReadSoFar.shown(text), form.word());
+            "import.time-pattern",
+            "time.pattern",
+            ReadSoFar.excerpt(text),
+            profile.time().pattern())
+        : soFar.problem("import.time", "time.as", ReadSoFar.excerpt(text), form.word());
   }
 
   private Problem markProblem(String text) {
     char mark = profile.lines().decimalMark();
     return soFar.problem(
-        "import.decimal-mark", "decimal_mark", ReadSoFar.shown(text), String.valueOf(mark));
+        "import.decimal-mark", "decimal_mark", ReadSoFar.excerpt(text), String.valueOf(mark));
   }
 
   private void take(ValueColumn column) {
@@ -126,7 +129,9 @@ final class RowReading {
     if (read.isEmpty()) {
       boolean other = LineNumber.parse(text, LineNumber.other(mark)).isPresent();
       problems.add(
-          other ? markProblem(text) : soFar.problem("import.number", field, ReadSoFar.shown(text)));
+          other
+              ? markProblem(text)
+              : soFar.problem("import.number", field, ReadSoFar.excerpt(text)));
       return;
     }
     keep(column, field, read.getAsDouble());
@@ -160,7 +165,7 @@ final class RowReading {
             field,
             String.valueOf(cells.size()),
             ref.text(),
-            ReadSoFar.shown(line)));
+            ReadSoFar.excerpt(line)));
     return Optional.empty();
   }
 

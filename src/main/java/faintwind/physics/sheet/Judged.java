@@ -4,7 +4,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
-import faintwind.physics.design.Figures;
+import faintwind.physics.design.ThreeDigits;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +44,9 @@ final class Judged {
                         r.correlation(),
                         place(quantity.id()),
                         r.quantity(),
-                        Figures.of(r.found()),
-                        Figures.of(r.low()),
-                        Figures.of(r.high())));
+                        ThreeDigits.of(r.found()),
+                        ThreeDigits.of(r.low()),
+                        ThreeDigits.of(r.high())));
     return new Outcome(quantity.id(), quantity.value(), quantity.verdict(), reason);
   }
 
