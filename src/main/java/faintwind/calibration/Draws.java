@@ -3,6 +3,7 @@ package faintwind.calibration;
 import java.util.Arrays;
 import java.util.SplittableRandom;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.stat.StatUtils;
 
 /**
  * Values of a quantity drawn by Monte Carlo, with the estimate, standard uncertainty and coverage
@@ -51,17 +52,12 @@ public final class Draws {
 
   /** Estimate: the mean (7.6, equation 16). */
   public double mean() {
-    return Arrays.stream(sorted).average().orElseThrow();
+    return StatUtils.mean(sorted);
   }
 
   /** Standard uncertainty: the standard deviation (7.6, equation 17). */
   public double u() {
-    double mean = mean();
-    double sum = 0;
-    for (double value : sorted) {
-      sum += (value - mean) * (value - mean);
-    }
-    return Math.sqrt(sum / (sorted.length - 1));
+    return Math.sqrt(StatUtils.variance(sorted));
   }
 
   /** Ends of the probabilistically symmetric interval of that coverage (7.7.2). */

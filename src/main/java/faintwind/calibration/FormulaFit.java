@@ -2,6 +2,7 @@ package faintwind.calibration;
 
 import faintwind.physics.AirState;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The fitted formula.
@@ -11,13 +12,18 @@ import java.util.List;
  * @param parameters every parameter, in the model's order
  * @param covariance of the parameters, in the same order
  * @param referenceAir air state in which the parameters hold as they stand
+ * @param ball_m diameter of the balls, m; empty where no build record named it
  */
 public record FormulaFit(
     String model,
     String equation,
     List<Parameter> parameters,
     Covariance covariance,
-    AirState referenceAir) {
+    AirState referenceAir,
+    OptionalDouble ball_m) {
+  /** Diameter where none is on record, m: the ball most builds use, own choice. */
+  public static final double USUAL_BALL_M = 0.0127;
+
   public FormulaFit {
     parameters = List.copyOf(parameters);
     if (parameters.size() != covariance.size()) {
@@ -26,9 +32,9 @@ public record FormulaFit(
     }
   }
 
-  /** The parameter of that name. */
-  public Parameter parameter(String name) {
-    return parameters.stream().filter(p -> p.name().equals(name)).findFirst().orElseThrow();
+  /** Diameter that the equation and the mixed-flow ratio Gr/Re² are formed with, m. */
+  public double diameter_m() {
+    return ball_m.orElse(USUAL_BALL_M);
   }
 
   /** The values in order. */

@@ -42,7 +42,7 @@ public final class GrowingFile implements SampleSource {
   private boolean toldGone;
 
   /** What was last found out about the file under the name. */
-  private enum Look {
+  private enum Presence {
     SAME,
     REPLACED,
     GONE
@@ -130,17 +130,17 @@ public final class GrowingFile implements SampleSource {
       begin();
       return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
     }
-    Look look = added.isPresent() ? Look.SAME : look();
+    Presence presence = added.isPresent() ? Presence.SAME : presence();
     // once more, for what was added before the file was replaced
-    Optional<String> last = look == Look.REPLACED ? lines.next() : added;
+    Optional<String> last = presence == Presence.REPLACED ? lines.next() : added;
     if (last.isPresent()) {
       return Optional.of(line(last.get(), SourceEvent.Wholeness.WHOLE));
     }
-    if (look == Look.REPLACED) {
+    if (presence == Presence.REPLACED) {
       shut();
       return open();
     }
-    return look == Look.GONE ? gone() : Optional.empty();
+    return presence == Presence.GONE ? gone() : Optional.empty();
   }
 
   private SourceEvent line(String text, SourceEvent.Wholeness whole) {
@@ -150,12 +150,12 @@ public final class GrowingFile implements SampleSource {
         text, torn ? SourceEvent.Wholeness.PERHAPS_TORN : whole, time.now());
   }
 
-  private Look look() throws IOException {
+  private Presence presence() throws IOException {
     try {
       Object found = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
-      return found == null || found.equals(key) ? Look.SAME : Look.REPLACED;
+      return found == null || found.equals(key) ? Presence.SAME : Presence.REPLACED;
     } catch (NoSuchFileException e) {
-      return Look.GONE;
+      return Presence.GONE;
     }
   }
 

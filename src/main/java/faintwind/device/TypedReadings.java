@@ -21,7 +21,7 @@ public final class TypedReadings implements SampleSource {
   private final ConcurrentLinkedQueue<Double> typed = new ConcurrentLinkedQueue<>();
   private Instant begin = Instant.MIN;
   private long asked;
-  private boolean told;
+  private boolean begun;
   private volatile boolean closed;
   private volatile boolean ended;
 
@@ -65,8 +65,8 @@ public final class TypedReadings implements SampleSource {
 
   @Override
   public SourceEvent next() throws InterruptedException {
-    if (!told) {
-      told = true;
+    if (!begun) {
+      begun = true;
       begin = time.now();
       return new SourceEvent.Connected(begin);
     }

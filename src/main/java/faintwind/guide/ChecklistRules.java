@@ -4,24 +4,24 @@ import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
-import faintwind.guide.checklist.ReadingBand;
 import faintwind.guide.checklist.Remedy;
 import faintwind.guide.checklist.Step;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.ReadingVerdict;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
 /** What must hold for a checklist beyond its form, so that it can be worked through to its end. */
 public final class ChecklistRules {
+  /** Gates before what can hurt someone: a checklist without one of them is refused. */
+  private static final List<String> NEEDED =
+      List.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG);
+
   private static final Set<String> GATES =
       Set.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG, Gate.HOME_PLATING);
 
@@ -30,6 +30,11 @@ public final class ChecklistRules {
   /** Every breach: ids that come twice, unknown names, cycles, steps that can never be begun. */
   public static List<Problem> problems(Checklist checklist) {
     List<Problem> problems = new ArrayList<>();
+    for (String gate : NEEDED) {
+      if (!checklist.gates().contains(gate)) {
+        problems.add(Problem.error("checklist.gate-missing", Where.file("checklist.json"), gate));
+      }
+    }
     ids(checklist, problems);
     Set<String> readings = new HashSet<>();
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));
@@ -58,7 +63,7 @@ public final class ChecklistRules {
     List<String> names = new ArrayList<>();
     for (Question question : step.asks().questions()) {
       for (Question.Choice choice : question.choices()) {
-        names.add(Question.answerName(step, question, choice));
+        names.add(step.answerName(question, choice));
       }
     }
     return names;
@@ -173,42 +178,6 @@ public final class ChecklistRules {
         problems.add(error("checklist.never-good", step, reading.id()));
       }
     }
-  }
-
-  /** Bands and clocks that give no answer with a design where every quantity is known. */
-  public static List<Problem> problems(Checklist checklist, DesignSheet sheet) {
-    Map<String, Double> values = new HashMap<>(Situation.values(sheet));
-    checklist
-        .steps()
-        .forEach(
-            s ->
-                s.asks()
-                    .readings()
-                    .forEach(
-                        r -> {
-                          values.put(r.name(), 1.0);
-                          values.put(r.errorName(), 0.0);
-                        }));
-    values.put(Reading.VALUE, 1.0);
-    values.put(Reading.METER_ERROR, 0.0);
-    List<Problem> problems = new ArrayList<>();
-    for (Step step : checklist.steps()) {
-      for (Reading reading : step.asks().readings()) {
-        for (ReadingBand band : reading.bands()) {
-          if (band.when().holds(values).isEmpty()) {
-            problems.add(error("checklist.no-answer", step, band.when().text(), reading.id()));
-          }
-        }
-      }
-      step.asks()
-          .clock()
-          .filter(clock -> !(clock.duration_s().number(values).orElse(-1) >= 0))
-          .ifPresent(
-              clock ->
-                  problems.add(
-                      error("checklist.no-answer", step, clock.duration_s().text(), clock.id())));
-    }
-    return problems;
   }
 
   private static Problem error(String id, Step step, String found, String... details) {

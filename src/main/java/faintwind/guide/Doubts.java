@@ -14,8 +14,10 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What a later change made doubtful: a step that was finished with other numbers of the design, or
@@ -70,10 +72,9 @@ public final class Doubts {
                 "doubt.design-changed", Where.step(step.id()), String.join(", ", changed)));
   }
 
-  private static boolean differs(
-      @org.jspecify.annotations.Nullable Double a, @org.jspecify.annotations.Nullable Double b) {
+  private static boolean differs(@Nullable Double a, @Nullable Double b) {
     if (a == null || b == null) {
-      return !java.util.Objects.equals(a, b);
+      return !Objects.equals(a, b);
     }
     return Math.abs(a - b) > SAME * Math.max(Math.abs(a), Math.abs(b));
   }

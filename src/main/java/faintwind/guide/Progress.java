@@ -1,7 +1,6 @@
 package faintwind.guide;
 
 import faintwind.guide.checklist.Checklist;
-import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.Problem;
@@ -106,28 +105,6 @@ public record Progress(List<StepProgress> steps) {
   /** The state of one step. */
   public Optional<StepProgress> step(String id) {
     return steps.stream().filter(s -> s.step().id().equals(id)).findFirst();
-  }
-
-  /** The state of a stage: of its most pressing step. */
-  public StepState stage(Stage stage) {
-    List<StepState> states =
-        steps.stream()
-            .filter(s -> stage.steps().contains(s.step()))
-            .map(StepProgress::state)
-            .toList();
-    for (StepState pressing :
-        List.of(StepState.NEEDS_ATTENTION, StepState.DOING, StepState.WAITING, StepState.READY)) {
-      if (states.contains(pressing)) {
-        return pressing;
-      }
-    }
-    if (states.contains(StepState.BLOCKED)) {
-      return StepState.BLOCKED;
-    }
-    if (states.stream().allMatch(s -> s == StepState.NOT_NEEDED)) {
-      return StepState.NOT_NEEDED;
-    }
-    return states.contains(StepState.CORRECTED) ? StepState.CORRECTED : StepState.DONE;
   }
 
   /** The step to do next: one that is open, else the first that may be begun; empty at the end. */

@@ -70,7 +70,11 @@ final class Requirements {
 
   List<Problem> gate(String gate) {
     List<Problem> reasons = new ArrayList<>();
-    for (Step step : checklist.stepsOfGate(gate)) {
+    List<Step> openers = checklist.stepsOfGate(gate);
+    if (openers.isEmpty()) {
+      reasons.add(Problem.error("gate.no-step", Where.NOWHERE, gate));
+    }
+    for (Step step : openers) {
       if (isSkipped(step)) {
         reasons.add(error("gate.not-needed", step, step.title(), step.id()));
       } else if (!isDone(step)) {
@@ -88,8 +92,9 @@ final class Requirements {
     if (known != null) {
       return known;
     }
+    List<Step> openers = checklist.stepsOfGate(gate);
     boolean open =
-        checklist.stepsOfGate(gate).stream().allMatch(step -> isDone(step) && !isSkipped(step));
+        !openers.isEmpty() && openers.stream().allMatch(step -> isDone(step) && !isSkipped(step));
     gates.put(gate, open);
     return open;
   }
@@ -121,7 +126,7 @@ final class Requirements {
 
   private List<Problem> findMissing(Step step) {
     List<Problem> reasons = new ArrayList<>(toBegin(step));
-    for (Caution caution : Gate.unread(step, situation)) {
+    for (Caution caution : unread(step, situation)) {
       reasons.add(error("gate.caution", step, caution.text(), caution.id()));
     }
     for (Question question : step.asks().questions()) {
@@ -164,7 +169,7 @@ final class Requirements {
   }
 
   private Optional<Problem> reading(Step step, Reading reading) {
-    if (Gate.isWaived(step, reading.id(), situation)) {
+    if (isWaived(step, reading.id(), situation)) {
       return Optional.empty();
     }
     Optional<String> typed =
@@ -183,7 +188,7 @@ final class Requirements {
   }
 
   private Optional<Problem> clock(Step step, Step.ClockSpec clock) {
-    if (Gate.isWaived(step, clock.id(), situation)) {
+    if (isWaived(step, clock.id(), situation)) {
       return Optional.empty();
     }
     Optional<StepClock> running = Verdicts.clock(step, situation);
@@ -208,7 +213,28 @@ final class Requirements {
 
   private boolean hasPhoto(Step step) {
     List<Standing<PhotoAdded>> photos = situation.state().standing(PhotoAdded.class, step.id());
-    return !photos.isEmpty() || Gate.isWaived(step, "photo", situation);
+    return !photos.isEmpty() || isWaived(step, "photo", situation);
+  }
+
+  static List<Caution> unread(Step step, Situation situation) {
+    return step.cautions().stream()
+        .filter(
+            caution ->
+                situation
+                    .state()
+                    .acknowledged(step.id(), caution.id())
+                    .filter(line -> !line.who().isBlank())
+                    .isEmpty())
+        .toList();
+  }
+
+  /** A waiver counts only with a name and a reason. */
+  private static boolean isWaived(Step step, String what, Situation situation) {
+    return situation
+        .state()
+        .waiver(step.id(), what)
+        .filter(line -> !line.who().isBlank() && !line.event().reason().isBlank())
+        .isPresent();
   }
 
   private static Problem error(String id, Step step, String found, String... details) {

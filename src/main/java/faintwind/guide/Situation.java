@@ -11,6 +11,7 @@ import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -100,7 +101,7 @@ public record Situation(
         state.answer(step.id(), question.id()).map(line -> line.event().choice());
     for (Question.Choice choice : question.choices()) {
       boolean is = chosen.filter(choice.id()::equals).isPresent();
-      values.put(Question.answerName(step, question, choice), is ? 1.0 : 0.0);
+      values.put(step.answerName(question, choice), is ? 1.0 : 0.0);
     }
   }
 
@@ -155,8 +156,6 @@ public record Situation(
   }
 
   private static String unit(String name) {
-    return faintwind.physics.sheet.OutcomeId.of(plainName(name))
-        .map(faintwind.physics.sheet.OutcomeId::unit)
-        .orElse("");
+    return OutcomeId.of(plainName(name)).map(OutcomeId::unit).orElse("");
   }
 }

@@ -5,11 +5,13 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.Amount;
+import faintwind.message.NumberText;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What the entered readings are judged to be now, with the design and the other readings as now.
@@ -67,10 +69,10 @@ public final class Verdicts {
     return amount.bound() == Amount.Bound.OVER_RANGE
         ? Amount.overRange(unit)
         : new Amount(
-            faintwind.message.NumberText.convert(amount.value(), amount.unit(), unit),
+            NumberText.convert(amount.value(), amount.unit(), unit),
             unit,
             amount.bound(),
-            java.util.OptionalDouble.empty());
+            OptionalDouble.empty());
   }
 
   /** The clock of a step, where it was started. */

@@ -84,8 +84,8 @@ final class Digits {
     return sign.equals("-") ? -value : value;
   }
 
-  private static OptionalDouble decimal(String figures, String exponent) {
-    String text = figures.replaceAll("[ ']", "");
+  private static OptionalDouble decimal(String digits, String exponent) {
+    String text = digits.replaceAll("[ ']", "");
     int comma = text.lastIndexOf(',');
     int point = text.lastIndexOf('.');
     char mark = comma > point ? ',' : '.';

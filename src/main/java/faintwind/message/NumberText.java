@@ -113,7 +113,7 @@ public final class NumberText {
         Problem.error(id, Where.NOWHERE, typed.trim(), wanted, target.kind().example()));
   }
 
-  /** The figures are known; the unit and the tolerance are still text. */
+  /** The number is known; the unit and the tolerance are still text. */
   private record Typed(String typed, String unit, UnitSymbols.Entry target, Bound bound) {
 
     Checked<Amount> withTolerance(Digits.Parsed parsed, String tolerance) {
@@ -134,7 +134,7 @@ public final class NumberText {
           : Checked.ok(new Amount(value, unit, bound, half));
     }
 
-    private OptionalDouble tolerance(double figures, Scale scale, String text) {
+    private OptionalDouble tolerance(double number, Scale scale, String text) {
       Optional<Digits.Parsed> parsed = Digits.isUnsure(text) ? Optional.empty() : Digits.read(text);
       if (parsed.isEmpty() || parsed.get().value() < 0) {
         return OptionalDouble.empty();
@@ -143,7 +143,7 @@ public final class NumberText {
       String rest = parsed.get().rest();
       if (rest.equals("%") && target.kind() != QuantityKind.SHARE) {
         return OptionalDouble.of(
-            UnitSymbols.twelveDigits(Math.abs(scale.toTarget(figures, target)) * half / 100));
+            UnitSymbols.twelveDigits(Math.abs(scale.toTarget(number, target)) * half / 100));
       }
       Optional<Scale> own = rest.isEmpty() ? Optional.of(scale) : scale(parsed.get());
       return own.isEmpty()
@@ -192,7 +192,7 @@ public final class NumberText {
         id = "number.kelvin-or-kilo";
       }
       if (known.isEmpty() && rest.chars().anyMatch(Character::isDigit)) {
-        // 4o2: figures on both sides of a slip of the finger
+        // 4o2: digits on both sides of a slip of the finger
         id = "number.not-a-number";
       }
       String wanted = unit.isEmpty() ? "1" : unit;
@@ -203,8 +203,8 @@ public final class NumberText {
 
   /** A factor and the unit that it stands before. */
   private record Scale(double factor, UnitSymbols.Entry entry) {
-    double toTarget(double figures, UnitSymbols.Entry target) {
-      return UnitSymbols.convert(figures * factor, entry.unit(), target.unit());
+    double toTarget(double number, UnitSymbols.Entry target) {
+      return UnitSymbols.convert(number * factor, entry.unit(), target.unit());
     }
   }
 }

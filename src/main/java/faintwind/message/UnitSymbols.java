@@ -10,6 +10,8 @@ import static javax.measure.MetricPrefix.MICRO;
 import static javax.measure.MetricPrefix.MILLI;
 import static javax.measure.MetricPrefix.NANO;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -63,7 +65,7 @@ final class UnitSymbols {
 
   static double twelveDigits(double value) {
     return Double.isFinite(value)
-        ? new java.math.BigDecimal(value).round(new java.math.MathContext(12)).doubleValue()
+        ? new BigDecimal(value).round(new MathContext(12)).doubleValue()
         : value;
   }
 

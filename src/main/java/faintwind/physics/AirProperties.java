@@ -63,9 +63,4 @@ public record AirProperties(
   public double prandtl() {
     return viscosity_Pa_s * specificHeat_J_kgK / conductivity_W_mK;
   }
-
-  /** Thermal diffusivity k/(ρ·c), m²/s. */
-  public double diffusivity_m2_s() {
-    return conductivity_W_mK / (density_kg_m3 * specificHeat_J_kgK);
-  }
 }

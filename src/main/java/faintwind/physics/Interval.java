@@ -84,8 +84,4 @@ public record Interval(double low, double nominal, double high) {
   public double half() {
     return 0.5 * (high - low);
   }
-
-  public boolean contains(double value) {
-    return value >= low && value <= high;
-  }
 }

@@ -1,5 +1,7 @@
 package faintwind.physics;
 
+import java.util.ArrayList;
+
 /**
  * Density of moist air, CIPM-2007: ρ = p·Ma/(Z·R·T)·[1 − x_v(1 − Mv/Ma)]. Source: A. Picard, R. S.
  * Davis, M. Gläser, K. Fujii, Metrologia 45 (2008) 149, doi 10.1088/0026-1394/45/2/004, with R =
@@ -50,7 +52,7 @@ public final class MoistAir {
 
   /** Density, kg/m³; says when 15–27 °C or 600–1100 hPa is left. */
   public static Ranged density_kg_m3(AirState air) {
-    var left = new java.util.ArrayList<Ranged.RangeLeft>();
+    var left = new ArrayList<Ranged.RangeLeft>();
     double t = air.temperature_K() - Constants.ZERO_C_K;
     left.addAll(Ranged.check(CIPM, "t / °C", t, 15, 27));
     left.addAll(Ranged.check(CIPM, "p / hPa", air.pressure_Pa() / 100, 600, 1100));

@@ -2,7 +2,6 @@ package faintwind.physics;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 
 /**
  * A value of a correlation, and every range of validity that was left to get it. The value is
@@ -24,11 +23,6 @@ public record Ranged(double value, List<RangeLeft> left) {
   /** Whether the correlation was used within its published range. */
   public boolean isInside() {
     return left.isEmpty();
-  }
-
-  /** The same ranges with a changed value. */
-  public Ranged map(DoubleUnaryOperator change) {
-    return new Ranged(change.applyAsDouble(value), left);
   }
 
   /** A value made from this one and another: the ranges left of both are kept. */

@@ -6,8 +6,8 @@ import java.util.List;
  * The reference function of a thermocouple type: emf against temperature, junction at 0 °C, as
  * polynomials in °C by pieces, one with an exponential term for type K. Source of the functions:
  * ITS-90, NIST Monograph 175 (1993) and SRD 60, the same as IEC 60584-1:2013; the coefficients
- * arrive as data. Beyond its range the function goes on along its tangent; {@link #covers} tells.
- * Immutable; safe from any thread.
+ * arrive as data. Beyond its range the function goes on along its tangent. Immutable; safe from any
+ * thread.
  */
 public final class Thermocouple {
   private static final double VOLTS_PER_MILLIVOLT = 1e-3;
@@ -61,12 +61,6 @@ public final class Thermocouple {
 
   public String letter() {
     return letter;
-  }
-
-  /** Whether the published function covers a temperature, K. */
-  public boolean covers(double temperature_K) {
-    double t = temperature_K - Constants.ZERO_C_K;
-    return t >= pieces[0].from && t <= pieces[pieces.length - 1].to;
   }
 
   /** Emf against a junction at 0 °C, V. */

@@ -86,7 +86,7 @@ public sealed interface Event {
   record NoteWritten(String text) implements Event {}
 
   /** A file was brought into the folder; {@code kind} says which. */
-  record FileAdded(FileKind kind, String file, String sha256) implements Event {}
+  record FileAdded(FileRole kind, String file, String sha256) implements Event {}
 
   /** A calibration was made from the folder's runs. */
   record CalibrationMade(String file, String sha256) implements Event {}
@@ -104,7 +104,7 @@ public sealed interface Event {
   record Corrected(String entry, String why, Optional<Event> replacement) implements Event {}
 
   /** What an added file is. */
-  enum FileKind {
+  enum FileRole {
     RUN,
     RUNS_TABLE,
     FIELD_LOG,

@@ -133,11 +133,6 @@ public record InstrumentState(
     return last(DesignChosen.class).map(line -> line.event().json());
   }
 
-  /** When the design was last changed. */
-  public Optional<OffsetDateTime> designSince() {
-    return last(DesignChosen.class).map(Standing::at);
-  }
-
   /** The checklist in use. */
   public Optional<ChecklistChosen> checklist() {
     return last(ChecklistChosen.class).map(Standing::event);

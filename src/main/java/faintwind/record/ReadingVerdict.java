@@ -25,9 +25,4 @@ public enum ReadingVerdict {
     }
     return Optional.empty();
   }
-
-  /** The worse of the two. */
-  public ReadingVerdict worse(ReadingVerdict other) {
-    return compareTo(other) >= 0 ? this : other;
-  }
 }

@@ -158,7 +158,7 @@ final class DataScreens {
 
   private static List<Standing<Event.FileAdded>> runsTables(OpenInstrument instrument) {
     return instrument.state().standing(Event.FileAdded.class).stream()
-        .filter(line -> line.event().kind() == Event.FileKind.RUNS_TABLE)
+        .filter(line -> line.event().kind() == Event.FileRole.RUNS_TABLE)
         .toList();
   }
 

@@ -16,7 +16,7 @@ import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.calibration.speed.SpeedSettings;
-import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualLog;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
@@ -85,7 +85,7 @@ class CoverageStudyTest {
         };
     RunSet set =
         new RunSet(
-            VirtualRehearsal.calibration(VirtualBuild.random(seed), plan, seed).runs(),
+            VirtualRehearsal.calibration(VirtualDraw.build(seed), plan, seed).runs(),
             SignalChain.AS_IS,
             Optional.empty());
     Checked<FitResult> fit = FitToRuns.fit(set, () -> false);
@@ -100,14 +100,14 @@ class CoverageStudyTest {
   private static List<Reading> read(Calibration calibration, long seed) {
     VirtualLog log =
         VirtualRehearsal.warmFieldLog(
-            VirtualBuild.random(seed).noiseless(),
+            VirtualDraw.build(seed).noiseless(),
             HOLD_S * SPEEDS_M_S.length - 1,
             t -> SPEEDS_M_S[(int) Math.min(SPEEDS_M_S.length - 1, t / HOLD_S)],
             seed);
     LogAir air =
         new LogAir(
             OptionalDouble.empty(),
-            OptionalDouble.of(VirtualBuild.random(seed).room().air().pressure_Pa()),
+            OptionalDouble.of(VirtualDraw.build(seed).room().air().pressure_Pa()),
             OptionalDouble.empty());
     SpeedEstimator estimator =
         SpeedEstimator.smoothing(

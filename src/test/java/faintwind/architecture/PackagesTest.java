@@ -168,14 +168,9 @@ class PackagesTest {
               Map.entry("FigurePainter PlotCursor PlotFigure", "to be untied"),
               Map.entry("Focus Frame NextLine", "to be untied"),
               Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied"),
-              Map.entry("Gate Requirements", "to be untied"),
-              Map.entry("LineReader RowReading", "to be untied"),
-              Map.entry("LineTime TimeColumn", "to be untied"),
               Map.entry("OpenSource SourceLook", "to be untied"),
-              Map.entry("Question Step", "to be untied"),
               Map.entry("StepModel StepNext", "to be untied"),
-              Map.entry("Suggest Trials", "to be untied"),
-              Map.entry("VirtualBuild VirtualDraw", "to be untied")));
+              Map.entry("Suggest Trials", "to be untied")));
 
   @Test
   void knotsOfClassesAreThoseWithAReason() {

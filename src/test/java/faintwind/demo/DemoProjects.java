@@ -200,7 +200,7 @@ final class DemoProjects {
             .recording(),
         walk.now().toString());
     walk.wait(Duration.ofHours(25));
-    walk.ok(walk.enter().file(Event.FileKind.FIELD_LOG, log));
+    walk.ok(walk.enter().file(Event.FileRole.FIELD_LOG, log));
   }
 
   private static Map<String, String> readings() {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.SampleBuild;
 import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.record.Event;
@@ -49,6 +50,47 @@ class GateTest {
         assertThat(Gate.toFinish(CHECKLIST, step, situation).reasons()).as(step.id()).isEmpty();
       }
     }
+  }
+
+  @Test
+  void aGateThatNoStepOpensStaysShut() {
+    Checklist without = without("arm-safety");
+    Situation situation = SampleBuild.after(SampleBuild.complete(CHECKLIST));
+    Gate.Answer answer = Gate.check(without, Gate.FIRST_SPIN, situation);
+    assertThat(ids(answer)).containsExactly("gate.no-step");
+    Step spins = without.step("spin-runs").orElseThrow();
+    assertThat(ids(Gate.toBegin(without, spins, situation))).contains("gate.closed.first-spin");
+  }
+
+  @Test
+  void aChecklistWithoutTheStepThatUnlocksTheArmIsRefused() {
+    assertThat(ChecklistRules.problems(without("arm-safety")))
+        .anySatisfy(
+            problem -> {
+              assertThat(problem.id()).isEqualTo("checklist.gate-missing");
+              assertThat(problem.found()).isEqualTo(Gate.FIRST_SPIN);
+            });
+  }
+
+  private static Checklist without(String step) {
+    List<Stage> stages =
+        CHECKLIST.stages().stream()
+            .map(
+                stage ->
+                    new Stage(
+                        stage.id(),
+                        stage.title(),
+                        stage.about(),
+                        stage.banner(),
+                        stage.steps().stream().filter(s -> !s.id().equals(step)).toList()))
+            .toList();
+    return new Checklist(
+        CHECKLIST.id(),
+        CHECKLIST.version(),
+        CHECKLIST.sha256(),
+        stages,
+        CHECKLIST.remedies(),
+        CHECKLIST.ownFiles());
   }
 
   @Test

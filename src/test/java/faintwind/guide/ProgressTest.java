@@ -6,7 +6,6 @@ import faintwind.guide.Situation.DatedSheet;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.SampleBuild;
 import faintwind.guide.checklist.ShippedChecklist;
-import faintwind.guide.checklist.Stage;
 import faintwind.message.Problem;
 import faintwind.physics.Interval;
 import faintwind.physics.sheet.OutcomeId;
@@ -131,14 +130,5 @@ class ProgressTest {
     assertThat(drill.doubts().get(0).found()).isEqualTo("bore_mm");
     assertThat(drill.state()).isEqualTo(StepState.NEEDS_ATTENTION);
     assertThat(progress.step("weigh-blanks").orElseThrow().doubts()).isEmpty();
-  }
-
-  @Test
-  void aStageShowsItsMostPressingStep() {
-    Stage assemble = CHECKLIST.stages().get(3);
-    assertThat(progress().stage(assemble)).isEqualTo(StepState.DONE);
-    assertThat(progress().stage(CHECKLIST.stages().get(2))).isEqualTo(StepState.DONE);
-    entries.removeIf(e -> e.step().filter("mount-pair"::equals).isPresent());
-    assertThat(progress().stage(assemble)).isEqualTo(StepState.READY);
   }
 }

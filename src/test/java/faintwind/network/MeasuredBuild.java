@@ -17,10 +17,12 @@ import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.random.RandomGenerator;
 
 /**
@@ -72,7 +74,7 @@ final class MeasuredBuild {
         .flatMap(r -> now.state().reading(step.id(), r.id()).stream().map(l -> Map.entry(r, l)))
         .flatMap(e -> Verdicts.of(e.getKey(), e.getValue(), now, values).stream())
         .map(Reading.Judgement::verdict)
-        .reduce(ReadingVerdict.GOOD, ReadingVerdict::worse);
+        .reduce(ReadingVerdict.GOOD, BinaryOperator.maxBy(Comparator.naturalOrder()));
   }
 
   ReadingVerdict worst() {

@@ -1,5 +1,7 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.DOUBLED;
+
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -8,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Turn times from marks: taps on a key or clicks in a recording, a known number a turn. A mark
@@ -16,9 +19,6 @@ import java.util.Locale;
  * anew.
  */
 public final class BeatTimes {
-  /** Nearer to its neighbour than this share of the usual gap, a mark is doubled (own choice). */
-  private static final double DOUBLED = 0.45;
-
   private static final int LEAST = 3;
 
   private final double[] times_s;
@@ -171,10 +171,8 @@ public final class BeatTimes {
     for (int i = 0; i < gaps.length; i++) {
       gaps[i] = times_s[i + 1] - times_s[i];
     }
-    Arrays.sort(gaps);
-    double middle = gaps[gaps.length / 2];
-    double[] like = Arrays.stream(gaps).filter(g -> g > DOUBLED * middle).toArray();
-    return like[like.length / 2];
+    double middle = new Median().evaluate(gaps);
+    return new Median().evaluate(Arrays.stream(gaps).filter(g -> g > DOUBLED * middle).toArray());
   }
 
   /** Walks from mark to mark; the usual gap follows a slow change of pace. */

@@ -38,10 +38,6 @@ public final class BeatTrack {
     this.click = (int) Math.round(CLICK_S * rate_Hz);
   }
 
-  public int rate_Hz() {
-    return rate_Hz;
-  }
-
   /** The sample at which a beat starts; beat 0 is the first of the count-in. */
   public long sampleOf(long beatNumber) {
     return Math.round(beatNumber * 60.0 * rate_Hz / beat.perMinute());

@@ -1,24 +1,25 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.FAR;
+import static faintwind.calibration.beat.OwnChoices.GAP_BIN_S;
+import static faintwind.calibration.beat.OwnChoices.LOOSE;
+import static faintwind.calibration.beat.OwnChoices.MISS;
+import static faintwind.calibration.beat.OwnChoices.MOST_MISSED;
+import static faintwind.calibration.beat.OwnChoices.NEIGHBOURS;
+import static faintwind.calibration.beat.OwnChoices.SPREADS;
+import static faintwind.calibration.beat.OwnChoices.SURE;
+import static faintwind.calibration.beat.OwnChoices.TIGHTEST;
+import static faintwind.calibration.beat.OwnChoices.WEIGHT;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** The candidates among a recording's clicks that keep an even beat best. */
 final class ClickChain {
-  private static final double BIN_S = 0.01;
-  private static final double LOOSE = 0.12;
-  private static final double TIGHTEST = 0.03;
-  private static final double SPREADS = 3;
-  private static final double MISS = 0.6;
-  private static final double FAR = 2;
-  private static final int MOST_MISSED = 12;
-  private static final double SURE = 4;
-  private static final double WEIGHT = 1.6;
-  private static final int NEIGHBOURS = 400;
-
   private ClickChain() {}
 
   /**
@@ -35,7 +36,7 @@ final class ClickChain {
    * there are too few candidates.
    */
   static OptionalDouble period_s(List<Peak> clear, double shortest_s, double longest_s) {
-    double[] seen = new double[(int) (longest_s / BIN_S) + 2];
+    double[] seen = new double[(int) (longest_s / GAP_BIN_S) + 2];
     List<Double> gaps = new ArrayList<>();
     for (int i = 0; i < clear.size(); i++) {
       for (int j = i + 1; j < Math.min(clear.size(), i + NEIGHBOURS); j++) {
@@ -45,7 +46,7 @@ final class ClickChain {
         }
         if (gap_s >= shortest_s) {
           gaps.add(gap_s);
-          seen[(int) (gap_s / BIN_S)] += 1;
+          seen[(int) (gap_s / GAP_BIN_S)] += 1;
         }
       }
     }
@@ -67,14 +68,10 @@ final class ClickChain {
     while (shortest + 1 < near.length && near[shortest + 1] > near[shortest]) {
       shortest++;
     }
-    double about_s = (shortest + 0.5) * BIN_S;
+    double about_s = (shortest + 0.5) * GAP_BIN_S;
     double[] like =
-        gaps.stream()
-            .mapToDouble(g -> g)
-            .filter(g -> Math.abs(g / about_s - 1) < 0.08)
-            .sorted()
-            .toArray();
-    return OptionalDouble.of(like[like.length / 2]);
+        gaps.stream().mapToDouble(g -> g).filter(g -> Math.abs(g / about_s - 1) < 0.08).toArray();
+    return OptionalDouble.of(new Median().evaluate(like));
   }
 
   /**
@@ -95,10 +92,9 @@ final class ClickChain {
     if (gaps.length == 0) {
       return LOOSE;
     }
-    Arrays.sort(gaps);
-    double middle = gaps[gaps.length / 2];
-    double[] off = Arrays.stream(gaps).map(g -> Math.abs(g / middle - 1)).sorted().toArray();
-    return 1.48 * off[off.length / 2];
+    double middle = new Median().evaluate(gaps);
+    double[] off = Arrays.stream(gaps).map(g -> Math.abs(g / middle - 1)).toArray();
+    return 1.48 * new Median().evaluate(off);
   }
 
   private static List<Peak> through(List<Peak> peaks, double period_s, double tolerance) {

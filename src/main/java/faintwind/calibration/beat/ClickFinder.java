@@ -1,5 +1,15 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.AFTER_FROM;
+import static faintwind.calibration.beat.OwnChoices.AFTER_TO;
+import static faintwind.calibration.beat.OwnChoices.APART;
+import static faintwind.calibration.beat.OwnChoices.BEFORE;
+import static faintwind.calibration.beat.OwnChoices.CLEAR;
+import static faintwind.calibration.beat.OwnChoices.FAINT;
+import static faintwind.calibration.beat.OwnChoices.LONGEST_S;
+import static faintwind.calibration.beat.OwnChoices.RISE;
+import static faintwind.calibration.beat.OwnChoices.SHORTEST_S;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,19 +26,7 @@ import java.util.OptionalDouble;
  */
 public final class ClickFinder {
   private static final double[] CUTS_HZ = {900, 2400};
-  private static final int RISE = 5;
-  private static final int BEFORE = 28;
-  private static final int AFTER_FROM = 20;
-  private static final int AFTER_TO = 50;
-  private static final int APART = 60;
-  private static final double FAINT = 0.35;
-  private static final double CLEAR = 1.2;
-  private static final double SHORTEST_S = 0.15;
-  private static final double LONGEST_S = 6.5;
-
-  private final int rate_Hz;
   private final List<EnergyBins> bands;
-  private long heard;
 
   /**
    * A finder for a recording.
@@ -39,7 +37,6 @@ public final class ClickFinder {
     if (rate_Hz < 8000 || rate_Hz > 192_000) {
       throw new IllegalArgumentException("rate_Hz = " + rate_Hz + ", allowed 8000 to 192000");
     }
-    this.rate_Hz = rate_Hz;
     bands = Arrays.stream(CUTS_HZ).mapToObj(cut -> new EnergyBins(cut, rate_Hz)).toList();
   }
 
@@ -62,12 +59,6 @@ public final class ClickFinder {
   /** Takes the next samples, of any scale. */
   public void hear(float[] samples, int count) {
     bands.forEach(band -> band.hear(samples, count));
-    heard += count;
-  }
-
-  /** How long the recording is so far, s. */
-  public double length_s() {
-    return (double) heard / rate_Hz;
   }
 
   /**

@@ -1,5 +1,9 @@
 package faintwind.calibration.beat;
 
+import static faintwind.calibration.beat.OwnChoices.BY_BEAT;
+import static faintwind.calibration.beat.OwnChoices.FAR_OFF;
+import static faintwind.calibration.beat.OwnChoices.TYPED_U_S;
+
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
@@ -17,14 +21,6 @@ import java.util.Locale;
  * @param how where they come from
  */
 public record SpinTurns(int turns, Uncertain time_s, How how) {
-  /** Relative standard uncertainty of a speed that was only kept by the beat (own choice). */
-  private static final double BY_BEAT = 0.03;
-
-  /** A count that differs from the planned pace by more than this is asked about. */
-  private static final double FAR_OFF = 0.12;
-
-  private static final double TYPED_U_S = 0.5;
-
   /** Where turns come from. */
   public enum How {
     /** Taps or clicks. */
@@ -58,14 +54,14 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
     Where run = Where.run("spin" + spin.number());
     List<Problem> problems = new ArrayList<>();
     if (!(turns >= 1)) {
-      problems.add(Problem.error("beat.turns-too-few", run, shown(turns)));
+      problems.add(Problem.error("beat.turns-too-few", run, text(turns)));
     } else if (turns != Math.rint(turns)) {
-      problems.add(Problem.error("beat.turns-not-whole", run, shown(turns)));
+      problems.add(Problem.error("beat.turns-not-whole", run, text(turns)));
     }
     if (!(time_s > 0)) {
-      problems.add(Problem.error("beat.time-not-positive", run, shown(time_s)));
+      problems.add(Problem.error("beat.time-not-positive", run, text(time_s)));
     } else if (time_s > lasted_s + 2) {
-      problems.add(Problem.error("beat.time-too-long", run, shown(time_s), shown(lasted_s)));
+      problems.add(Problem.error("beat.time-too-long", run, text(time_s), text(lasted_s)));
     }
     if (!problems.isEmpty()) {
       return Checked.refused(problems);
@@ -75,7 +71,7 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
         Math.abs(pace - 1) > FAR_OFF
             ? List.of(
                 Problem.warning(
-                    "beat.off-the-plan", run, shown(turns / time_s * 60), shown(planned(spin))))
+                    "beat.off-the-plan", run, text(turns / time_s * 60), text(planned(spin))))
             : List.of();
     return Checked.ok(
         new SpinTurns((int) turns, Uncertain.of(time_s, TYPED_U_S), How.TYPED), notes);
@@ -85,7 +81,7 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
     return spin.beat().turns_1_s() * 60;
   }
 
-  private static String shown(double value) {
+  private static String text(double value) {
     String text = String.format(Locale.ROOT, "%.2f", value);
     return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
   }

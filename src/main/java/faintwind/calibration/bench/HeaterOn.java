@@ -4,6 +4,7 @@ import faintwind.calibration.run.Series;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * The signal's change in the first two minutes after the heater was switched on: the moment is
@@ -79,14 +80,11 @@ public record HeaterOn(double on_s, double change) {
 
   /** Least-squares slope of a line that begins at the level. */
   private static double slope(Series after, double on_s, double level) {
-    double across = 0;
-    double along = 0;
+    SimpleRegression line = new SimpleRegression(false);
     for (int i = 0; i < after.size(); i++) {
-      double t = after.time_s(i) - on_s;
-      across += t * (after.value(i) - level);
-      along += t * t;
+      line.addData(after.time_s(i) - on_s, after.value(i) - level);
     }
-    return across / along;
+    return line.getSlope();
   }
 
   private static double square(double x) {

@@ -1,8 +1,8 @@
 package faintwind.calibration.bench;
 
 import faintwind.calibration.run.Series;
-import java.util.Arrays;
 import org.apache.commons.math3.complex.Complex;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
@@ -58,8 +58,7 @@ final class Spectrum {
     for (int i = 0; i < steps.length; i++) {
       steps[i] = series.time_s(i + 1) - series.time_s(i);
     }
-    Arrays.sort(steps);
-    return steps[steps.length / 2];
+    return new Median().evaluate(steps);
   }
 
   int size() {

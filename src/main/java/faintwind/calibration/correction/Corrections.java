@@ -17,9 +17,11 @@ import faintwind.calibration.run.Series;
 import faintwind.calibration.run.Uncertain;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.StatUtils;
 
 /** Every correction of a calibration's runs, told apart. */
 public final class Corrections {
@@ -92,9 +94,7 @@ public final class Corrections {
   private double carriedU() {
     Performance.AtSpeed middle =
         calibration.performance().speeds().stream()
-            .min(
-                java.util.Comparator.comparingDouble(
-                    at -> Math.abs(Math.log(at.speed_m_s() / MIDDLE_M_S))))
+            .min(Comparator.comparingDouble(at -> Math.abs(Math.log(at.speed_m_s() / MIDDLE_M_S))))
             .orElseThrow();
     return middle.budget().stream()
         .filter(share -> share.source().equals("budget.carried"))
@@ -153,9 +153,7 @@ public final class Corrections {
     if (n < 2) {
       return Uncertain.of(n == 0 ? 0 : residuals[0]);
     }
-    double mean = java.util.Arrays.stream(residuals).sum() / n;
-    double squares = java.util.Arrays.stream(residuals).map(r -> (r - mean) * (r - mean)).sum();
-    return Uncertain.of(mean, Math.sqrt(squares / (n - 1) / n));
+    return Uncertain.of(StatUtils.mean(residuals), Math.sqrt(StatUtils.variance(residuals) / n));
   }
 
   /**

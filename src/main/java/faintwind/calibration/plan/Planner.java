@@ -1,5 +1,6 @@
 package faintwind.calibration.plan;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Performance.BudgetShare;
 import faintwind.calibration.fit.foretelling.Foretelling;
 import faintwind.calibration.fit.foretelling.ForetoldFit;
@@ -60,11 +61,6 @@ public final class Planner {
                 : CarriedKnown.shown());
     this.candidates = new Candidates(request, fit);
     this.slow = Math.min(1.25, response.still_s().high() / response.still_s().nominal());
-  }
-
-  /** The person asked to stop. */
-  public static final class Cancelled extends RuntimeException {
-    private static final long serialVersionUID = 1L;
   }
 
   /**

@@ -2,6 +2,7 @@ package faintwind.calibration.profile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Cuts a line into its cells. */
 final class LineCells {
@@ -23,8 +24,10 @@ final class LineCells {
       if (i == line.length() || line.charAt(i) == delimiter) {
         cells.add(cell.toString().strip());
         cell.setLength(0);
-      } else if (line.charAt(i) == '"' && cell.toString().isBlank() && partner(line, i) > 0) {
-        int end = partner(line, i);
+      } else if (line.charAt(i) == '"'
+          && cell.toString().isBlank()
+          && partner(line, i).isPresent()) {
+        int end = partner(line, i).getAsInt();
         cell.append(line.substring(i + 1, end).replace("\"\"", "\""));
         i = end;
       } else {
@@ -35,16 +38,16 @@ final class LineCells {
     return cells;
   }
 
-  private static int partner(String line, int open) {
+  private static OptionalInt partner(String line, int open) {
     int at = open + 1;
     while (at < line.length()) {
       boolean mark = line.charAt(at) == '"';
       boolean doubled = mark && at + 1 < line.length() && line.charAt(at + 1) == '"';
       if (mark && !doubled) {
-        return at;
+        return OptionalInt.of(at);
       }
       at += doubled ? 2 : 1;
     }
-    return -1;
+    return OptionalInt.empty();
   }
 }

@@ -27,6 +27,15 @@ public record LineForm(
     }
   }
 
+  /** A delimiter as a profile writes it. */
+  public static String word(char delimiter) {
+    return switch (delimiter) {
+      case '\t' -> "tab";
+      case ' ' -> "space";
+      default -> String.valueOf(delimiter);
+    };
+  }
+
   boolean isMissing(String cell) {
     return cell.isEmpty() || missing.contains(cell);
   }

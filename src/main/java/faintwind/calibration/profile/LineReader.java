@@ -1,13 +1,9 @@
 package faintwind.calibration.profile;
 
 import faintwind.message.Problem;
-import faintwind.message.Where;
 import java.time.OffsetDateTime;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeSet;
 
 /**
@@ -17,11 +13,7 @@ import java.util.TreeSet;
 public final class LineReader {
   private final ImportProfile profile;
   private final Begin begin;
-  private final String source;
-  private final LineTime time;
-  private final Map<ValueColumn, Unwrap> turns;
-  private List<String> names = List.of();
-  private int number;
+  private final ReadSoFar soFar;
   private int unread;
   private boolean anyRow;
 
@@ -43,36 +35,29 @@ public final class LineReader {
   public LineReader(ImportProfile profile, Begin begin, String source) {
     this.profile = profile;
     this.begin = begin;
-    this.source = source;
-    this.time = new LineTime(profile.time(), profile.lines().decimalMark());
-    this.turns = new HashMap<>();
-    profile.columns().forEach(c -> c.wrapsAt().ifPresent(turn -> turns.put(c, new Unwrap(turn))));
-  }
-
-  public ImportProfile profile() {
-    return profile;
+    this.soFar = new ReadSoFar(profile, source);
   }
 
   /** When the time was 0, where the lines tell it. */
   public Optional<OffsetDateTime> start() {
-    return time.start();
+    return soFar.start();
   }
 
   /** Number of lines read so far. */
   public int lines() {
-    return number;
+    return soFar.lines();
   }
 
   /** The next line, without its end. */
   public LineOutcome read(String line) {
-    number++;
+    soFar.nextLine();
     String comment = profile.lines().comment();
-    boolean head = begin == Begin.FILE && number <= profile.lines().headerLines();
+    boolean head = begin == Begin.FILE && soFar.lines() <= profile.lines().headerLines();
     if (!head && (line.isBlank() || (!comment.isEmpty() && line.startsWith(comment)))) {
       return new LineOutcome.Skipped();
     }
     if (line.indexOf('\0') >= 0 && !head) {
-      return unreadable(List.of(problem("import.binary", "delimiter", "")));
+      return unreadable(List.of(soFar.problem("import.binary", "delimiter", "")));
     }
     List<String> cells = LineCells.split(unmarked(line), profile.lines().delimiter());
     return head ? header(cells) : row(line, cells);
@@ -80,26 +65,26 @@ public final class LineReader {
 
   /** A line whose beginning may be missing: only a header in it counts. */
   public void readTorn(String line) {
-    number++;
+    soFar.nextLine();
     List<String> cells = LineCells.split(unmarked(line), profile.lines().delimiter());
     if (profile.needsNames() && missingNames(cells).isEmpty()) {
-      names = cells;
+      soFar.name(cells);
     }
   }
 
   // a byte-order mark
   private String unmarked(String line) {
-    return number == 1 && line.startsWith("\ufeff") ? line.substring(1) : line;
+    return soFar.lines() == 1 && line.startsWith("\ufeff") ? line.substring(1) : line;
   }
 
   private LineOutcome header(List<String> cells) {
-    boolean last = number == profile.lines().headerLines();
+    boolean last = soFar.lines() == profile.lines().headerLines();
     if (!last || !profile.needsNames()) {
       return new LineOutcome.Skipped();
     }
     List<Problem> missing = missingNames(cells);
     if (missing.isEmpty()) {
-      names = cells;
+      soFar.name(cells);
       return new LineOutcome.Skipped();
     }
     return new LineOutcome.Unreadable(missing);
@@ -110,14 +95,14 @@ public final class LineReader {
       List<Problem> missing = missingNames(cells);
       if (missing.isEmpty()) {
         // the header, at the beginning or again after a restart
-        names = cells;
+        soFar.name(cells);
         return new LineOutcome.Skipped();
       }
-      if (names.isEmpty()) {
+      if (soFar.names().isEmpty()) {
         return unreadable(missing);
       }
     }
-    LineOutcome outcome = new RowReading(this, line, cells).outcome();
+    LineOutcome outcome = new RowReading(soFar, line, cells).outcome();
     if (outcome instanceof LineOutcome.Unreadable bad) {
       return unreadable(bad.problems());
     }
@@ -142,43 +127,7 @@ public final class LineReader {
         .filter(ColumnRef::isNamed)
         .forEach(c -> wanted.add(c.name()));
     wanted.removeAll(cells);
-    String found = shown(String.join(" | ", cells));
-    return wanted.stream().map(name -> problem("import.name", name, found, name)).toList();
-  }
-
-  List<String> names() {
-    return names;
-  }
-
-  OptionalDouble time_s(String text) {
-    return time.read(text);
-  }
-
-  /** The counter of a column, followed over its wrap. */
-  double counted(ValueColumn column, double counter) {
-    Unwrap wrap = turns.get(column);
-    return wrap == null ? counter : wrap.next(counter);
-  }
-
-  Where where(String field) {
-    return Where.file(source).atLine(number).atColumn(field);
-  }
-
-  Problem problem(String id, String field, String found, String... details) {
-    return Problem.error(id, where(field), found, details);
-  }
-
-  static String shown(String text) {
-    String plain = text.replaceAll("\\p{Cntrl}", " ");
-    return plain.length() <= 80 ? plain : plain.substring(0, 80).strip() + "…";
-  }
-
-  /** A delimiter as a profile writes it. */
-  public static String word(char delimiter) {
-    return switch (delimiter) {
-      case '\t' -> "tab";
-      case ' ' -> "space";
-      default -> String.valueOf(delimiter);
-    };
+    String found = ReadSoFar.excerpt(String.join(" | ", cells));
+    return wanted.stream().map(name -> soFar.problem("import.name", name, found, name)).toList();
   }
 }

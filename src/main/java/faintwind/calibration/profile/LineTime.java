@@ -7,9 +7,7 @@ import java.time.LocalTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
-import java.time.format.DateTimeFormatterBuilder;
 import java.time.temporal.TemporalAccessor;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -35,26 +33,16 @@ final class LineTime {
   /**
    * Times in the form of a column.
    *
-   * @throws IllegalArgumentException where the pattern is none; see {@link #formatter}
+   * @throws IllegalArgumentException where the pattern is none; see {@link TimeColumn#formatter}
    */
   LineTime(TimeColumn column, char decimalMark) {
     this.column = column;
     this.decimalMark = decimalMark;
     this.pattern =
-        column.pattern().isEmpty() ? Optional.empty() : Optional.of(formatter(column.pattern()));
+        column.pattern().isEmpty()
+            ? Optional.empty()
+            : Optional.of(TimeColumn.formatter(column.pattern()));
     this.turns = new Unwrap(column.form().isNumber() ? column.wrapsAt().orElse(0) : DAY_S);
-  }
-
-  /**
-   * The form that a pattern stands for.
-   *
-   * @throws IllegalArgumentException where it is none
-   */
-  static DateTimeFormatter formatter(String pattern) {
-    return new DateTimeFormatterBuilder()
-        .parseCaseInsensitive()
-        .appendPattern(pattern)
-        .toFormatter(Locale.ENGLISH);
   }
 
   /** When the origin of the times was, where the times tell it. */

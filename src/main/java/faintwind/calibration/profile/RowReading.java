@@ -16,7 +16,7 @@ import java.util.OptionalInt;
 final class RowReading {
   private static final List<Character> RIVALS = List.of(';', ',', '\t', ' ');
 
-  private final LineReader reader;
+  private final ReadSoFar soFar;
   private final ImportProfile profile;
   private final String line;
   private final List<String> cells;
@@ -24,9 +24,9 @@ final class RowReading {
   private final List<Problem> notes = new ArrayList<>();
   private final Map<Meaning, Double> values = new EnumMap<>(Meaning.class);
 
-  RowReading(LineReader reader, String line, List<String> cells) {
-    this.reader = reader;
-    this.profile = reader.profile();
+  RowReading(ReadSoFar soFar, String line, List<String> cells) {
+    this.soFar = soFar;
+    this.profile = soFar.profile();
     this.line = line;
     this.cells = cells;
   }
@@ -51,14 +51,14 @@ final class RowReading {
     if (one) {
       for (char rival : RIVALS) {
         if (LineCells.split(line, rival).size() >= lastNeeded()) {
-          String asked = LineReader.word(profile.lines().delimiter());
+          String asked = LineForm.word(profile.lines().delimiter());
           problems.add(
-              reader.problem(
+              soFar.problem(
                   "import.delimiter",
                   "delimiter",
-                  LineReader.shown(line),
+                  ReadSoFar.excerpt(line),
                   asked,
-                  LineReader.word(rival)));
+                  LineForm.word(rival)));
           return true;
         }
       }
@@ -67,9 +67,9 @@ final class RowReading {
   }
 
   private int lastNeeded() {
-    int last = profile.time().column().map(c -> c.index(reader.names()).orElse(0) + 1).orElse(0);
+    int last = profile.time().column().map(c -> c.index(soFar.names()).orElse(0) + 1).orElse(0);
     for (ValueColumn column : profile.columns()) {
-      last = Math.max(last, column.column().index(reader.names()).orElse(0) + 1);
+      last = Math.max(last, column.column().index(soFar.names()).orElse(0) + 1);
     }
     return last;
   }
@@ -86,7 +86,7 @@ final class RowReading {
       return OptionalDouble.empty();
     }
     String text = String.join(" ", parts);
-    OptionalDouble read = reader.time_s(text);
+    OptionalDouble read = soFar.time_s(text);
     if (read.isEmpty()) {
       problems.add(timeProblem(text));
     }
@@ -100,15 +100,18 @@ final class RowReading {
       return markProblem(text);
     }
     return form == TimeForm.PATTERN
-        ? reader.problem(
-            "import.time-pattern", "time.pattern", LineReader.shown(text), profile.time().pattern())
-        : reader.problem("import.time", "time.as", LineReader.shown(text), form.word());
+        ? soFar.problem(
+            "import.time-pattern",
+            "time.pattern",
+            ReadSoFar.excerpt(text),
+            profile.time().pattern())
+        : soFar.problem("import.time", "time.as", ReadSoFar.excerpt(text), form.word());
   }
 
   private Problem markProblem(String text) {
     char mark = profile.lines().decimalMark();
-    return reader.problem(
-        "import.decimal-mark", "decimal_mark", LineReader.shown(text), String.valueOf(mark));
+    return soFar.problem(
+        "import.decimal-mark", "decimal_mark", ReadSoFar.excerpt(text), String.valueOf(mark));
   }
 
   private void take(ValueColumn column) {
@@ -128,14 +131,14 @@ final class RowReading {
       problems.add(
           other
               ? markProblem(text)
-              : reader.problem("import.number", field, LineReader.shown(text)));
+              : soFar.problem("import.number", field, ReadSoFar.excerpt(text)));
       return;
     }
     keep(column, field, read.getAsDouble());
   }
 
   private void keep(ValueColumn column, String field, double number) {
-    double value = reader.counted(column, number) * column.scale() + column.shift();
+    double value = soFar.counted(column, number) * column.scale() + column.shift();
     if (column.meaning() == Meaning.SIGNAL) {
       values.put(Meaning.SIGNAL, value);
       return;
@@ -144,7 +147,7 @@ final class RowReading {
     if (column.meaning().isPossible(si)) {
       values.put(column.meaning(), si);
     } else {
-      Where where = reader.where(field);
+      Where where = soFar.where(field);
       notes.add(
           Problem.warning(
               "import.impossible", where, String.valueOf(number), column.unit().word()));
@@ -152,17 +155,17 @@ final class RowReading {
   }
 
   private Optional<String> cell(ColumnRef ref, String field) {
-    OptionalInt index = ref.index(reader.names());
+    OptionalInt index = ref.index(soFar.names());
     if (index.isPresent() && index.getAsInt() < cells.size()) {
       return Optional.of(cells.get(index.getAsInt()));
     }
     problems.add(
-        reader.problem(
+        soFar.problem(
             "import.cells",
             field,
             String.valueOf(cells.size()),
             ref.text(),
-            LineReader.shown(line)));
+            ReadSoFar.excerpt(line)));
     return Optional.empty();
   }
 

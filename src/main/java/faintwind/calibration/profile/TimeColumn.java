@@ -1,5 +1,8 @@
 package faintwind.calibration.profile;
 
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -38,16 +41,22 @@ public record TimeColumn(
     return new TimeColumn(form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty());
   }
 
-  /** The time of arrival. */
-  public static TimeColumn received() {
-    return new TimeColumn(
-        TimeForm.RECEIVED, Optional.empty(), Optional.empty(), "", OptionalDouble.empty());
+  /**
+   * The form that a pattern stands for.
+   *
+   * @throws IllegalArgumentException where it is none
+   */
+  static DateTimeFormatter formatter(String pattern) {
+    return new DateTimeFormatterBuilder()
+        .parseCaseInsensitive()
+        .appendPattern(pattern)
+        .toFormatter(Locale.ENGLISH);
   }
 
   /** Whether a pattern's letters stand for anything. */
   public static boolean isPattern(String pattern) {
     try {
-      LineTime.formatter(pattern);
+      formatter(pattern);
       return true;
     } catch (IllegalArgumentException e) {
       return false;

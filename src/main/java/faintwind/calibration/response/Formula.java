@@ -41,7 +41,7 @@ public final class Formula {
 
   /** The same formula with other parameter values, for draws from a covariance. */
   public static Formula of(FormulaFit fit, SignalPath signal, double[] values) {
-    ResponseModel model = ResponseModel.of(fit.model(), fit.referenceAir());
+    ResponseModel model = ResponseModel.of(fit.model(), fit.referenceAir(), fit.diameter_m());
     int losses = model.quantities().size();
     double reference_K = fit.referenceAir().temperature_K();
     double bend =
@@ -53,10 +53,6 @@ public final class Formula {
             reference_K,
             bend);
     return new Formula(model, Arrays.copyOf(values, losses), path, signal.supply_V());
-  }
-
-  public ResponseModel model() {
-    return model;
   }
 
   public ThermalPath path() {
@@ -144,20 +140,6 @@ public final class Formula {
     gradient[losses + ThermalPath.OFFSET] = -perSignal;
     gradient[losses + ThermalPath.SLOPE] =
         -perSignal * path.curve().signalBySlope(delta, air.air_K());
-    return gradient;
-  }
-
-  /**
-   * Change of the speed with each loss parameter at fixed loss and difference, and with the loss
-   * itself (last entry); for an estimator that carries its own covariance of the loss.
-   */
-  public double[] speedByLossParameters(double speed_m_s, double delta_K, AirPoint air) {
-    double[] loss = derivatives(speed_m_s, delta_K, air);
-    double[] gradient = new double[lossValues.length + 1];
-    for (int i = 0; i < lossValues.length; i++) {
-      gradient[i] = -loss[3 + i] / loss[1];
-    }
-    gradient[lossValues.length] = 1 / loss[1];
     return gradient;
   }
 

@@ -1,5 +1,6 @@
 package faintwind.calibration.response;
 
+import faintwind.calibration.FormulaFit;
 import faintwind.physics.AirState;
 import java.util.List;
 
@@ -20,12 +21,6 @@ import java.util.List;
  */
 public final class PhysicsShaped implements ResponseModel {
   public static final String ID = "physics-shaped";
-
-  /**
-   * Diameter at which the dimensionless groups are formed; another ball's goes into the
-   * multipliers.
-   */
-  public static final double NOMINAL_DIAMETER_M = 0.0127;
 
   static final double PRANDTL = 0.706;
   private static final double PR_04 = Math.pow(PRANDTL, 0.4);
@@ -53,11 +48,25 @@ public final class PhysicsShaped implements ResponseModel {
           new ParameterPrior("tilt", "1", false, 0, 0.03),
           new ParameterPrior("mixing", "1", true, 3, 0.2));
 
+  private final double diameter_m;
   private final double reference_K;
   private final double referenceConductivity;
 
-  /** The model with its parameters stated for this air. */
+  /** The model for a ball of the usual size. */
   public PhysicsShaped(AirState reference) {
+    this(reference, FormulaFit.USUAL_BALL_M);
+  }
+
+  /**
+   * The model with its parameters stated for this air.
+   *
+   * @param diameter_m at which the dimensionless groups are formed, m, above 0
+   */
+  public PhysicsShaped(AirState reference, double diameter_m) {
+    if (!(diameter_m > 0)) {
+      throw new IllegalArgumentException("diameter_m = " + diameter_m + ", allowed above 0");
+    }
+    this.diameter_m = diameter_m;
     reference_K = reference.temperature_K();
     referenceConductivity = AirPoint.of(reference).conductivity(reference_K);
   }
@@ -83,7 +92,7 @@ public final class PhysicsShaped implements ResponseModel {
     double dLnNu = AirPoint.NU_EXPONENT * half;
     double y = q[NATURAL] * naturalPart(delta, film, nu);
     double dLnY = 0.25 * (1 / delta - half - 2 * dLnNu);
-    double re = speed_m_s * NOMINAL_DIAMETER_M / nu;
+    double re = speed_m_s * diameter_m / nu;
     double root = Math.sqrt(re);
     double cube = Math.cbrt(re);
     double tilted = re > 0 ? Math.exp(q[TILT] * Math.log(re / RE_PIVOT)) : 0;
@@ -118,8 +127,8 @@ public final class PhysicsShaped implements ResponseModel {
   }
 
   /** Nu − 2 of a still ball in air. Source: Churchill (1983), without the turbulent factor. */
-  private static double naturalPart(double delta_K, double film_K, double nu) {
-    double d3 = NOMINAL_DIAMETER_M * NOMINAL_DIAMETER_M * NOMINAL_DIAMETER_M;
+  private double naturalPart(double delta_K, double film_K, double nu) {
+    double d3 = diameter_m * diameter_m * diameter_m;
     double grashof = GRAVITY * delta_K * d3 / (film_K * nu * nu);
     return CHURCHILL * Math.sqrt(Math.sqrt(grashof));
   }
@@ -139,7 +148,7 @@ public final class PhysicsShaped implements ResponseModel {
     }
     double m = q[MIXING];
     double x = Math.pow(Math.pow(mixed, m) - Math.pow(y, m), 1 / m);
-    return reynolds(x / (q[FORCED] * PR_04), q[TILT]) * nu / NOMINAL_DIAMETER_M;
+    return reynolds(x / (q[FORCED] * PR_04), q[TILT]) * nu / diameter_m;
   }
 
   /** Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target by Newton's method on the logarithms. */

@@ -43,10 +43,10 @@ public sealed interface ResponseModel permits PhysicsShaped, Empirical {
    */
   double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air);
 
-  /** The model of that id. */
-  static ResponseModel of(String id, AirState reference) {
+  /** The model of that id for a ball of that diameter, m. */
+  static ResponseModel of(String id, AirState reference, double diameter_m) {
     if (id.equals(PhysicsShaped.ID)) {
-      return new PhysicsShaped(reference);
+      return new PhysicsShaped(reference, diameter_m);
     }
     return new Empirical(Empirical.Form.of(id), reference);
   }

@@ -1,7 +1,9 @@
 package faintwind.calibration.response;
 
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Sensitivity of the letter-designated thermocouples near room temperature: S(T) = s25 (1 + slope
@@ -35,6 +37,11 @@ public enum TypeLetter {
       }
     }
     return Optional.empty();
+  }
+
+  /** The letters there are, for a message. */
+  public static String known() {
+    return Arrays.stream(values()).map(Enum::name).sorted().collect(Collectors.joining(", "));
   }
 
   /** Sensitivity, V/K. */

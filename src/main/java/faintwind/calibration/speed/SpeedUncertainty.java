@@ -22,7 +22,6 @@ final class SpeedUncertainty {
   private static final double DIRECTION_U95 = 0.06;
   private static final double MIXED = 0.1;
   private static final double GRAVITY_M_S2 = 9.80665;
-  private static final double DIAMETER_M = 0.0127;
 
   private final FieldFormula formula;
 
@@ -91,12 +90,12 @@ final class SpeedUncertainty {
     return Math.max(up_m_s, down_m_s);
   }
 
-  private static double direction(double speed_m_s, double delta_K, AirPoint air) {
+  private double direction(double speed_m_s, double delta_K, AirPoint air) {
     if (speed_m_s <= 0) {
       return 0;
     }
     double film_K = air.air_K() + delta_K / 2;
-    double mixed = GRAVITY_M_S2 * delta_K * DIAMETER_M / (film_K * speed_m_s * speed_m_s);
+    double mixed = GRAVITY_M_S2 * delta_K * formula.diameter_m() / (film_K * speed_m_s * speed_m_s);
     return mixed > MIXED ? DIRECTION_U95 * mixed / (1 + mixed) * speed_m_s : 0;
   }
 }

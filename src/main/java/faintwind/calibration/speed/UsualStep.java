@@ -1,6 +1,6 @@
 package faintwind.calibration.speed;
 
-import java.util.Arrays;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** The usual time between rows: the median of the last steps. For one log and one thread. */
 final class UsualStep {
@@ -24,9 +24,7 @@ final class UsualStep {
     last_s[count % LOOK_BACK] = step_s;
     count++;
     if (count <= LOOK_BACK || count % LOOK_BACK == 0) {
-      double[] sorted = Arrays.copyOf(last_s, Math.min(count, LOOK_BACK));
-      Arrays.sort(sorted);
-      median_s = sorted[sorted.length / 2];
+      median_s = new Median().evaluate(last_s, 0, Math.min(count, LOOK_BACK));
     }
   }
 }

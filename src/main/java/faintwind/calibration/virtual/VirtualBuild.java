@@ -4,7 +4,7 @@ package faintwind.calibration.virtual;
  * A whole made-up instrument with its chain, arm and room. Start here:
  *
  * <pre>
- * VirtualBuild build = VirtualBuild.random(7);               // any seed is another builder
+ * VirtualBuild build = VirtualDraw.build(7);                 // any seed is another builder
  * VirtualCalibration runs = VirtualRehearsal.calibration(    // run files and runs table
  *     build, VirtualPlan.separateRuns(), 7);                 // or VirtualPlan.staircase(), ...
  * runs.runs();    // List of Run, as the runs table would give them
@@ -31,11 +31,6 @@ public record VirtualBuild(
     VirtualChain chain,
     VirtualArm arm,
     VirtualRoom room) {
-
-  /** A build within the range of what home builders make; the same seed gives the same build. */
-  public static VirtualBuild random(long seed) {
-    return new VirtualDraw(seed).build();
-  }
 
   /** The same build in another room. */
   public VirtualBuild in(VirtualRoom other) {

@@ -9,17 +9,22 @@ import org.apache.commons.math3.random.Well19937c;
  * Draws a made-up build. Ranges are what the parts lists and workshops of a first-time builder span
  * (own choice, no source); correlations get the tenth by which published ones differ.
  */
-final class VirtualDraw {
+public final class VirtualDraw {
   private static final double COPPER_J_M3K = 8933 * 385.0;
   private static final double ALUMINIUM_J_M3K = 2702 * 897.0;
 
   private final RandomGenerator random;
 
-  VirtualDraw(long seed) {
+  private VirtualDraw(long seed) {
     random = new Well19937c(seed);
   }
 
-  VirtualBuild build() {
+  /** A build within the range of what home builders make; the same seed gives the same build. */
+  public static VirtualBuild build(long seed) {
+    return new VirtualDraw(seed).draw();
+  }
+
+  private VirtualBuild draw() {
     double diameter_m = between(12.6e-3, 12.8e-3);
     double metal_J_m3K = random.nextDouble() < 0.65 ? COPPER_J_M3K : ALUMINIUM_J_M3K;
     VirtualConvection convection =

@@ -1,6 +1,7 @@
 package faintwind.calibration.virtual;
 
 import faintwind.physics.AirState;
+import java.util.Arrays;
 
 /**
  * Temperatures of resistor, both balls and both junctions, integrated by the classical fourth-order
@@ -22,7 +23,7 @@ final class VirtualHeat {
 
   VirtualHeat(VirtualBuild build) {
     this.build = build;
-    java.util.Arrays.fill(state_K, build.room().air().temperature_K());
+    Arrays.fill(state_K, build.room().air().temperature_K());
   }
 
   double warmJunction_K() {

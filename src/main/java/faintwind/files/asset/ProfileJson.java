@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.profile.ColumnRef;
 import faintwind.calibration.profile.ImportProfile;
-import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.profile.LineForm;
 import faintwind.calibration.profile.TimeColumn;
 import faintwind.calibration.profile.ValueColumn;
 
@@ -17,7 +17,7 @@ final class ProfileJson {
     json.put("format", ProfileFile.FORMAT);
     json.put("id", profile.id());
     json.put("name", profile.name());
-    json.put("delimiter", LineReader.word(profile.lines().delimiter()));
+    json.put("delimiter", LineForm.word(profile.lines().delimiter()));
     json.put("decimal_mark", String.valueOf(profile.lines().decimalMark()));
     json.put("header_lines", profile.lines().headerLines());
     putText(json, "comment", profile.lines().comment());

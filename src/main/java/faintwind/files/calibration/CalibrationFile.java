@@ -91,7 +91,9 @@ public final class CalibrationFile {
     if (problems.isEmpty()) {
       problems.addAll(CalibrationRules.problems(node, where));
     }
-    return problems.isEmpty() ? Checked.ok(CalibrationReader.of(node)) : Checked.refused(problems);
+    return problems.isEmpty()
+        ? Checked.ok(CalibrationReader.of(node), CalibrationRules.notes(node, where))
+        : Checked.refused(problems);
   }
 
   private static String text(ObjectNode json) throws JsonProcessingException {

@@ -83,6 +83,7 @@ final class CalibrationJson {
         .put("temperature_K", formula.referenceAir().temperature_K())
         .put("pressure_Pa", formula.referenceAir().pressure_Pa())
         .put("relative_humidity", formula.referenceAir().relativeHumidity());
+    formula.ball_m().ifPresent(diameter -> json.put(CalibrationRules.BALL, diameter));
   }
 
   private void coverage(Coverage coverage, String unit) {

@@ -97,8 +97,14 @@ final class CalibrationReader {
             number(air, "relative_humidity"));
     String model = json.path("model").path("name").asText();
     // the words in the file are for people; the program has its own
-    String equation = ResponseModel.of(model, reference).equationKey();
-    return new FormulaFit(model, equation, parameters, Covariance.of(rows), reference);
+    String equation = ResponseModel.of(model, reference, FormulaFit.USUAL_BALL_M).equationKey();
+    return new FormulaFit(
+        model,
+        equation,
+        parameters,
+        Covariance.of(rows),
+        reference,
+        ChainJson.number(json, CalibrationRules.BALL));
   }
 
   private Coverage coverage() {

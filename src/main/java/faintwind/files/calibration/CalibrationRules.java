@@ -1,11 +1,13 @@
 package faintwind.files.calibration;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import faintwind.calibration.FormulaFit;
 import faintwind.calibration.response.Empirical;
 import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.response.TypeLetter;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.AirState;
@@ -18,6 +20,8 @@ import java.util.TreeSet;
 
 /** What must hold in a calibration file beyond its schema, so that it can be used. */
 final class CalibrationRules {
+  static final String BALL = "ball_diameter_m";
+
   private final Where where;
   private final List<Problem> problems = new ArrayList<>();
 
@@ -31,7 +35,20 @@ final class CalibrationRules {
     rules.model(file);
     rules.covariance(file);
     rules.created(file);
+    rules.letter(file.path("thermocouple"), "thermocouple");
+    rules.letter(file.path("chain").path("type"), "chain.type");
     return rules.problems;
+  }
+
+  /** What is assumed of a file that can be used. */
+  static List<Problem> notes(JsonNode file, Where where) {
+    return file.has(BALL)
+        ? List.of()
+        : List.of(
+            Problem.warning(
+                "calibration.no-diameter",
+                where.atColumn(BALL),
+                String.valueOf(1e3 * FormulaFit.USUAL_BALL_M)));
   }
 
   private void finite(JsonNode node, String place) {
@@ -68,7 +85,8 @@ final class CalibrationRules {
 
   private void parameters(JsonNode file, String model) {
     List<ParameterPrior> wanted =
-        new ArrayList<>(ResponseModel.of(model, AirState.ROOM).quantities());
+        new ArrayList<>(
+            ResponseModel.of(model, AirState.ROOM, FormulaFit.USUAL_BALL_M).quantities());
     wanted.addAll(ThermalPath.quantities(""));
     List<String> names = wanted.stream().map(ParameterPrior::name).toList();
     List<String> order = order(file);
@@ -122,6 +140,14 @@ final class CalibrationRules {
                 where.atColumn("covariance.matrix[" + i + "][" + i + "]"),
                 matrix.get(i).get(i).asText()));
       }
+    }
+  }
+
+  private void letter(JsonNode letter, String place) {
+    if (letter.isTextual() && TypeLetter.of(letter.asText()).isEmpty()) {
+      problems.add(
+          Problem.error(
+              "chain.type-unknown", where.atColumn(place), letter.asText(), TypeLetter.known()));
     }
   }
 

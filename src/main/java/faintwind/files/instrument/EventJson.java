@@ -14,7 +14,7 @@ import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.FileAdded;
-import faintwind.record.Event.FileKind;
+import faintwind.record.Event.FileRole;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
@@ -216,9 +216,9 @@ final class EventJson {
     return Optional.empty();
   }
 
-  private static Optional<FileKind> fileKind(Keys keys) {
+  private static Optional<FileRole> fileKind(Keys keys) {
     String text = keys.text("kind");
-    for (FileKind kind : FileKind.values()) {
+    for (FileRole kind : FileRole.values()) {
       if (word(kind).equals(text)) {
         return Optional.of(kind);
       }

@@ -197,7 +197,7 @@ public record InstrumentFolder(Path path) {
    * @throws FileAlreadyExistsException where another file of that name is there already
    * @throws IOException where it cannot be read or kept
    */
-  public FileAdded keepFile(Event.FileKind kind, Path source) throws IOException {
+  public FileAdded keepFile(Event.FileRole kind, Path source) throws IOException {
     String part =
         switch (kind) {
           case RUN, RUNS_TABLE -> "runs";

@@ -2,6 +2,7 @@ package faintwind.files.run;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.run.SignalChain.Input;
 import faintwind.files.JsonFile;
@@ -95,8 +96,12 @@ public final class ChainFile {
       return Optional.empty();
     }
     String found = node.get("type").asText().strip().toUpperCase(Locale.ROOT);
-    if (!found.matches("[A-Z]")) {
-      problems.error("chain.type-unknown", where.atColumn("type"), node.get("type").asText());
+    if (TypeLetter.of(found).isEmpty()) {
+      problems.error(
+          "chain.type-unknown",
+          where.atColumn("type"),
+          node.get("type").asText(),
+          TypeLetter.known());
     }
     return Optional.of(found);
   }

@@ -1,5 +1,6 @@
 package faintwind.files.run;
 
+import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunConditions;
@@ -72,9 +73,14 @@ final class RunRow {
   RunConditions conditions() {
     Optional<String> letter = Optional.of(row.cell("thermocouple")).filter(t -> !t.isEmpty());
     letter
-        .filter(t -> !t.matches("[A-Za-z]"))
+        .filter(t -> TypeLetter.of(t).isEmpty())
         .ifPresent(
-            t -> problems.error("runs.thermocouple-unknown", where.atColumn("thermocouple"), t));
+            t ->
+                problems.error(
+                    "runs.thermocouple-unknown",
+                    where.atColumn("thermocouple"),
+                    t,
+                    TypeLetter.known()));
     return new RunConditions(
         air(AirCell.TEMPERATURE),
         air(AirCell.PRESSURE),

@@ -27,6 +27,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 
 /**
@@ -42,7 +43,7 @@ public record Condition(String text, Set<String> names) {
       ExpressionConfiguration.builder()
           .operatorDictionary(operators())
           .functionDictionary(new MapBasedFunctionDictionary())
-          .defaultConstants(new java.util.TreeMap<>(String.CASE_INSENSITIVE_ORDER))
+          .defaultConstants(new TreeMap<>(String.CASE_INSENSITIVE_ORDER))
           .arraysAllowed(false)
           .structuresAllowed(false)
           .implicitMultiplicationAllowed(false)

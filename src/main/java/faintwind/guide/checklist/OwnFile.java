@@ -14,8 +14,4 @@ public record OwnFile(String file, String sha256, List<Problem> refused) {
   public OwnFile {
     refused = List.copyOf(refused);
   }
-
-  public boolean isUsed() {
-    return refused.isEmpty();
-  }
 }

@@ -63,9 +63,4 @@ public record Question(String id, String text, List<Choice> choices) {
    * @param text why, and the way out
    */
   public record StopIf(Condition when, String text) {}
-
-  /** The name under which formulas know whether a choice was answered. */
-  public static String answerName(Step step, Question question, Choice choice) {
-    return String.join("_", "answer", step.id(), question.id(), choice.id()).replace('-', '_');
-  }
 }

@@ -113,6 +113,11 @@ public record Step(
     return cautions.stream().filter(c -> c.id().equals(cautionId)).findFirst();
   }
 
+  /** The name under which formulas know whether a choice was answered. */
+  public String answerName(Question question, Question.Choice choice) {
+    return String.join("_", "answer", id, question.id(), choice.id()).replace('-', '_');
+  }
+
   /** Every name of a value in its texts and formulas. */
   public Set<String> names() {
     Set<String> names = new TreeSet<>(textNames());

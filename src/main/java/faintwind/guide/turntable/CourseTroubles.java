@@ -1,7 +1,16 @@
 package faintwind.guide.turntable;
 
-import java.util.ArrayList;
-import java.util.List;
+import static faintwind.guide.turntable.OwnChoices.CLEAR_OVER_NOISE;
+import static faintwind.guide.turntable.OwnChoices.CLEAR_SHARE;
+import static faintwind.guide.turntable.OwnChoices.DOUBT;
+import static faintwind.guide.turntable.OwnChoices.LONGEST_LOOK_S;
+import static faintwind.guide.turntable.OwnChoices.LOOK_S;
+import static faintwind.guide.turntable.OwnChoices.SAG;
+import static faintwind.guide.turntable.OwnChoices.SAG_S;
+import static faintwind.guide.turntable.OwnChoices.SETTLED;
+import static faintwind.guide.turntable.OwnChoices.SETTLES_AFTER;
+import static faintwind.guide.turntable.OwnChoices.SETTLING_S;
+
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
@@ -11,17 +20,6 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * choices, tried on virtual recordings.
  */
 final class CourseTroubles {
-  private static final double LOOK_S = 60;
-  private static final double LONGEST_LOOK_S = 300;
-  private static final double CLEAR_OVER_NOISE = 12;
-  private static final double CLEAR_SHARE = 0.03;
-  private static final double DOUBT = 1.8;
-  private static final double SETTLES_AFTER = 5;
-  private static final double SETTLING_S = 600;
-  private static final double SETTLED = 0.01;
-  private static final double SAG_S = 20;
-  private static final double SAG = 0.012;
-
   private final SignalHistory history;
   private final ExpectedCourse course;
 
@@ -111,11 +109,5 @@ final class CourseTroubles {
 
   private double scale() {
     return course.settled(0) - course.offset();
-  }
-
-  static List<Trouble> of(List<Optional<Trouble>> maybe) {
-    List<Trouble> found = new ArrayList<>();
-    maybe.forEach(trouble -> trouble.ifPresent(found::add));
-    return found;
   }
 }

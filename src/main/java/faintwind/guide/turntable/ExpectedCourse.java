@@ -1,5 +1,7 @@
 package faintwind.guide.turntable;
 
+import static faintwind.guide.turntable.OwnChoices.FACTOR;
+
 import faintwind.calibration.plan.Response;
 
 /**
@@ -15,8 +17,6 @@ import faintwind.calibration.plan.Response;
 public record ExpectedCourse(double offset, double heating, double still_1_s, double forced) {
   /** Exponent n, between that of a thin layer, 0.5, and what spheres show (common practice). */
   private static final double EXPONENT = 0.55;
-
-  private static final double FACTOR = 3;
 
   public ExpectedCourse {
     if (!(still_1_s > 0) || !(forced > 0) || heating == 0) {
@@ -53,11 +53,6 @@ public record ExpectedCourse(double offset, double heating, double still_1_s, do
   public double after(double signal, double speed_m_s, double while_s) {
     double end = settled(speed_m_s);
     return end + (signal - end) * Math.exp(-rate_1_s(speed_m_s) * while_s);
-  }
-
-  /** Change of the signal per second now, heater on. */
-  double slope(double signal, double speed_m_s) {
-    return heating - rate_1_s(speed_m_s) * (signal - offset);
   }
 
   /** The same with moving air cooling so many times as well. */

@@ -1,5 +1,13 @@
 package faintwind.guide.turntable;
 
+import static faintwind.guide.turntable.OwnChoices.DRIFTING;
+import static faintwind.guide.turntable.OwnChoices.FLAT;
+import static faintwind.guide.turntable.OwnChoices.LONGEST;
+import static faintwind.guide.turntable.OwnChoices.NEARLY_FLAT;
+import static faintwind.guide.turntable.OwnChoices.SLOPE_S;
+import static faintwind.guide.turntable.OwnChoices.TURNING;
+import static faintwind.guide.turntable.OwnChoices.UNSTEADY;
+
 import faintwind.calibration.beat.Steadiness;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
@@ -18,25 +26,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * past those three by itself. Mutable; for one thread.
  */
 public final class LiveGuide {
-  /** A warm-up is flat enough when less than this share is still to come (own choice). */
-  private static final double FLAT = 0.03;
-
-  /** The plan's time is over: this much may still be to come. */
-  private static final double NEARLY_FLAT = 0.1;
-
-  /**
-   * Time constants of spinning that a speed needs (own simulation study: two do as well as four).
-   */
-  private static final double TURNING = 2;
-
-  /** A spin is not drawn out beyond this many times its planned length. */
-  private static final double LONGEST = 1.5;
-
-  private static final double SLOPE_S = 30;
   private static final double PATH_STEPS = 240;
-  private static final double UNSTEADY = 0.05;
-  private static final double DRIFTING = 0.1;
-
   private final Plan plan;
   private final SignalHistory history = new SignalHistory();
   private final RowTroubles rowTroubles = new RowTroubles();

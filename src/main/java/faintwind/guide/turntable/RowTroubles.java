@@ -1,10 +1,21 @@
 package faintwind.guide.turntable;
 
+import static faintwind.guide.turntable.OwnChoices.BEFORE_S;
+import static faintwind.guide.turntable.OwnChoices.RIPPLE_LEAST;
+import static faintwind.guide.turntable.OwnChoices.RIPPLE_OVER_NOISE;
+import static faintwind.guide.turntable.OwnChoices.RIPPLE_SHARE;
+import static faintwind.guide.turntable.OwnChoices.SHOULD_MOVE;
+import static faintwind.guide.turntable.OwnChoices.STANDS_ROWS;
+import static faintwind.guide.turntable.OwnChoices.STANDS_S;
+import static faintwind.guide.turntable.OwnChoices.SUPPLY_CHANGE;
+import static faintwind.guide.turntable.OwnChoices.SUPPLY_FIRST;
+import static faintwind.guide.turntable.OwnChoices.SUPPLY_NOW;
+
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
@@ -12,17 +23,6 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * it was. All limits are own choices, tried on virtual recordings. Mutable; for one thread.
  */
 final class RowTroubles {
-  private static final double STANDS_S = 20;
-  private static final int STANDS_ROWS = 8;
-  private static final double BEFORE_S = 40;
-  private static final double SHOULD_MOVE = 4;
-  private static final double RIPPLE_SHARE = 0.5;
-  private static final double RIPPLE_OVER_NOISE = 3;
-  private static final double RIPPLE_LEAST = 0.002;
-  private static final int SUPPLY_FIRST = 30;
-  private static final double SUPPLY_CHANGE = 0.005;
-  private static final double SUPPLY_NOW = 0.2;
-
   private double quiet = Double.POSITIVE_INFINITY;
   private final double[] firstSupplies_V = new double[SUPPLY_FIRST];
   private int supplyCount;
@@ -71,9 +71,7 @@ final class RowTroubles {
     if (supplyCount < SUPPLY_FIRST) {
       return 0;
     }
-    double[] sorted = firstSupplies_V.clone();
-    Arrays.sort(sorted);
-    return sorted[SUPPLY_FIRST / 2];
+    return new Median().evaluate(firstSupplies_V);
   }
 
   /** A signal that moved and then stands still to the last digit, as none settles. */

@@ -20,7 +20,7 @@ import faintwind.record.Event;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.FileAdded;
-import faintwind.record.Event.FileKind;
+import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.io.IOException;
@@ -77,8 +77,8 @@ public final class Demo {
     CopyDemo.into(into);
     Path folder = into.resolve(FINISHED);
     InstrumentState state = new InstrumentFolder(folder).open().state();
-    Path table = folder.resolve(lastFile(state, FileKind.RUNS_TABLE));
-    Path log = folder.resolve(lastFile(state, FileKind.FIELD_LOG));
+    Path table = folder.resolve(lastFile(state, FileRole.RUNS_TABLE));
+    Path log = folder.resolve(lastFile(state, FileRole.FIELD_LOG));
     Calibrate.Settings settings =
         new Calibrate.Settings(Optional.empty(), FEW_REFITS, OptionalDouble.empty());
     KeepFormula keep = new KeepFormula(folder, new Calibrate(clock, messages, settings), messages);
@@ -115,7 +115,7 @@ public final class Demo {
     }
   }
 
-  private static String lastFile(InstrumentState state, FileKind kind) throws IOException {
+  private static String lastFile(InstrumentState state, FileRole kind) throws IOException {
     return state.standing(FileAdded.class).stream()
         .map(Standing::event)
         .filter(event -> event.kind() == kind)

@@ -1,6 +1,7 @@
 package faintwind.job.formula;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
 import faintwind.calibration.fit.judging.CalibrationAssembly;
@@ -103,7 +104,7 @@ public final class Calibrate {
    * Calibrates and puts the file in its place, whole or not at all.
    *
    * @throws IOException where the disk or a permission fails
-   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   * @throws Cancelled where the watch says so
    */
   public Checked<Outcome> write(Path table, Path target, JobWatch watch) throws IOException {
     Checked<Outcome> outcome = of(table, watch);

@@ -9,7 +9,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileAdded;
-import faintwind.record.Event.FileKind;
+import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -27,7 +27,7 @@ public final class FormulaRuns {
   public static List<Path> tables(InstrumentState state, Path folder) {
     List<Path> tables = new ArrayList<>();
     state.standing(FileAdded.class).stream()
-        .filter(line -> line.event().kind() == FileKind.RUNS_TABLE)
+        .filter(line -> line.event().kind() == FileRole.RUNS_TABLE)
         .forEach(line -> tables.add(folder.resolve(line.event().file())));
     Collections.reverse(tables);
     return tables;

@@ -1,6 +1,7 @@
 package faintwind.job.formula;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
@@ -50,7 +51,7 @@ public final class KeepFormula {
    * Fits and keeps, whole or not at all; an earlier file is never replaced.
    *
    * @throws IOException where the disk or a permission fails
-   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   * @throws Cancelled where the watch says so
    */
   public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
     Checked<Calibrate.Outcome> outcome = calibrate.of(table, watch);
@@ -93,7 +94,7 @@ public final class KeepFormula {
    * The same formula with its fitted recordings: its model is fitted to its recordings once more,
    * which takes seconds. Where they are not at hand it stays as it is.
    *
-   * @throws faintwind.calibration.fit.numerics.Optimiser.Cancelled where the watch says so
+   * @throws Cancelled where the watch says so
    */
   public Kept drawnAgain(Kept kept, InstrumentState state, JobWatch watch) throws IOException {
     Calibration calibration = kept.formula().calibration();

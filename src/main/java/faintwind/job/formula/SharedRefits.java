@@ -1,9 +1,9 @@
 package faintwind.job.formula;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.fit.judging.Refits;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.job.JobWatch;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,7 +37,7 @@ final class SharedRefits {
   /**
    * The refits that converged, in the order of their numbers.
    *
-   * @throws Optimiser.Cancelled where the watch says so
+   * @throws Cancelled where the watch says so
    */
   static List<double[]> draws(FitResult fit, int count, long seed, JobWatch watch) {
     return new SharedRefits(fit, count, seed, watch).draws();
@@ -57,10 +57,10 @@ final class SharedRefits {
       return List.copyOf(found.values());
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-      throw new Optimiser.Cancelled();
+      throw new Cancelled();
     } catch (ExecutionException e) {
-      if (e.getCause() instanceof Optimiser.Cancelled) {
-        throw new Optimiser.Cancelled();
+      if (e.getCause() instanceof Cancelled) {
+        throw new Cancelled();
       }
       throw new IllegalStateException(e.getCause());
     } finally {

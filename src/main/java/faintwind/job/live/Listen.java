@@ -6,6 +6,7 @@ import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import faintwind.message.Checked;
 import java.io.IOException;
@@ -71,7 +72,7 @@ public final class Listen {
 
   /** The virtual instrument, settled in its flow with the heater on. */
   private static Rehearsal rehearsal(SourceAddress.Virtual virtual) {
-    VirtualBuild build = VirtualBuild.random(virtual.seed());
+    VirtualBuild build = VirtualDraw.build(virtual.seed());
     Rehearsal rehearsal = new Rehearsal(build, virtual.seed(), virtual.pace());
     rehearsal.blow(virtual.speed_m_s(), Heater.ON);
     rehearsal.settle();

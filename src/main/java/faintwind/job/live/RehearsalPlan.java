@@ -10,6 +10,7 @@ import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.guide.turntable.ExpectedCourse;
 import faintwind.physics.Interval;
 import java.util.ArrayList;
@@ -45,7 +46,7 @@ public final class RehearsalPlan {
 
   /** The made-up instrument. */
   public static VirtualBuild build() {
-    return VirtualBuild.random(BUILD);
+    return VirtualDraw.build(BUILD);
   }
 
   /** How much is rehearsed. */

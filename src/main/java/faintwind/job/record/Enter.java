@@ -222,9 +222,9 @@ public final class Enter {
   }
 
   private Checked<JournalEntry> photo(String stepId, Keeping keeping) throws IOException {
-    if (!view.writable() || person.name().isBlank() || view.checklist().step(stepId).isEmpty()) {
-      // says why nothing can be entered, before a file is copied
-      return open(stepId);
+    // says why nothing can be entered, before a file is copied
+    if (shut().isPresent() || view.checklist().step(stepId).isEmpty()) {
+      return Checked.refused(shut().orElseGet(() -> unknownStep(stepId)));
     }
     Checked<PhotoAdded> kept = keeping.in(new InstrumentFolder(view.path()));
     return kept instanceof Checked.Ok<PhotoAdded> ok
@@ -233,10 +233,11 @@ public final class Enter {
   }
 
   /** Copies a run, log or report into the folder and notes it. */
-  public Checked<JournalEntry> file(Event.FileKind kind, Path source) throws IOException {
-    return view.writable()
-        ? write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source))
-        : plain(Optional.empty(), new Event.NoteWritten(source.toString()));
+  public Checked<JournalEntry> file(Event.FileRole kind, Path source) throws IOException {
+    Optional<Problem> shut = shut();
+    return shut.isPresent()
+        ? Checked.refused(shut.get())
+        : write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source));
   }
 
   /** Calls a step finished; refused with everything that is still missing. */
@@ -346,22 +347,31 @@ public final class Enter {
 
   private Checked<JournalEntry> ofStep(String stepId, EventOfStep make) throws IOException {
     Optional<Step> step = view.checklist().step(stepId);
-    if (step.isEmpty()) {
-      return Checked.refused(Problem.error("enter.unknown-step", Where.NOWHERE, stepId));
-    }
-    Checked<Event> event = make.of(step.get());
+    Checked<Event> event =
+        step.isPresent() ? make.of(step.get()) : Checked.refused(unknownStep(stepId));
     return event instanceof Checked.Ok<Event> ok
         ? write(Optional.of(stepId), ok.value())
         : Checked.refused(event.problems());
   }
 
-  private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {
+  private static Problem unknownStep(String stepId) {
+    return Problem.error("enter.unknown-step", Where.NOWHERE, stepId);
+  }
+
+  /** Why nothing at all can be entered now. */
+  private Optional<Problem> shut() {
     if (!view.writable()) {
-      return Checked.refused(
-          Problem.error("folder.read-only", Where.file(view.path().toString()), ""));
+      return Optional.of(Problem.error("folder.read-only", Where.file(view.path().toString()), ""));
     }
-    if (person.name().isBlank()) {
-      return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
+    return person.name().isBlank()
+        ? Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""))
+        : Optional.empty();
+  }
+
+  private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {
+    Optional<Problem> shut = shut();
+    if (shut.isPresent()) {
+      return Checked.refused(shut.get());
     }
     OffsetDateTime now = OffsetDateTime.now(clock);
     List<JournalEntry> entries = new ArrayList<>();

@@ -85,6 +85,6 @@ public final class KeepRuns {
   private static Checked<JournalEntry> note(Path root, Path table, Enter enter) throws IOException {
     String name = root.relativize(table).toString().replace('\\', '/');
     return enter.plain(
-        Optional.empty(), new Event.FileAdded(Event.FileKind.RUNS_TABLE, name, Sha256.of(table)));
+        Optional.empty(), new Event.FileAdded(Event.FileRole.RUNS_TABLE, name, Sha256.of(table)));
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.job.turntable;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanRequest;
 import faintwind.calibration.plan.PlannedSession;
@@ -141,7 +142,7 @@ public final class PlanTurntable {
    * Plans.
    *
    * @return refused where nothing fits, with what would
-   * @throws Planner.Cancelled where the watch says so
+   * @throws Cancelled where the watch says so
    */
   public static Checked<PlannedSession> plan(PlanRequest request, JobWatch watch) {
     watch.progress("plan", 0, 0);
@@ -170,7 +171,7 @@ public final class PlanTurntable {
     write(planned, folder.resolve(name));
     return enter.plain(
         Optional.empty(),
-        new Event.FileAdded(Event.FileKind.PLAN, name, Sha256.of(folder.resolve(name))));
+        new Event.FileAdded(Event.FileRole.PLAN, name, Sha256.of(folder.resolve(name))));
   }
 
   /**
@@ -184,7 +185,7 @@ public final class PlanTurntable {
     Optional<String> last =
         state.standing(Event.FileAdded.class).stream()
             .map(Standing::event)
-            .filter(file -> file.kind() == Event.FileKind.PLAN)
+            .filter(file -> file.kind() == Event.FileRole.PLAN)
             .reduce((first, second) -> second)
             .map(Event.FileAdded::file);
     if (last.isEmpty()) {

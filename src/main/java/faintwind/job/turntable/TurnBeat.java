@@ -40,11 +40,6 @@ public final class TurnBeat implements Closeable {
     return new TurnBeat(Optional.empty(), seconds);
   }
 
-  /** Whether it can be heard. */
-  public boolean audible() {
-    return sound.isPresent();
-  }
-
   /** Begins the count-in. */
   public void start(Beat beat) {
     BeatTrack next = new BeatTrack(beat, BeatSound.RATE_HZ, COUNT_IN);

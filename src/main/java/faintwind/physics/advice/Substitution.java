@@ -3,9 +3,9 @@ package faintwind.physics.advice;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.ThermocoupleType;
@@ -14,6 +14,7 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -71,11 +72,13 @@ public record Substitution(String id, String by, Design design, List<Consequence
     double other =
         Math.abs(d - metric) > 1e-6 ? metric : Math.round(d / 0.0254 * 16) / 16.0 * 0.0254;
     all.add(
-        substitution("ball", Figures.of(1e3 * other) + " mm", before, withDiameter(design, other)));
+        substitution(
+            "ball", ThreeDigits.of(1e3 * other) + " mm", before, withDiameter(design, other)));
     double ohm = design.heater().resistance_ohm().nominal();
     double next = ESeries.E12.atLeast_ohm(1.02 * ohm);
     all.add(
-        substitution("resistor", Figures.of(next) + " Ω", before, withResistance(design, next)));
+        substitution(
+            "resistor", ThreeDigits.of(next) + " Ω", before, withResistance(design, next)));
     String letter = design.sense().type().function().letter().equals("T") ? "K" : "T";
     withType(design, catalogue, letter)
         .ifPresent(x -> all.add(substitution("thermocouple", letter, before, x)));
@@ -165,6 +168,6 @@ public record Substitution(String id, String by, Design design, List<Consequence
     double core = design.heater().leads().core_m();
     return catalogue.wires().stream()
         .filter(w -> w.conductivity_W_mK() > 100 && w.core_m() > 1.4 * core)
-        .min(java.util.Comparator.comparingDouble(Wire::core_m));
+        .min(Comparator.comparingDouble(Wire::core_m));
   }
 }

@@ -3,7 +3,7 @@ package faintwind.physics.advice;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.HeatSheet;
@@ -80,9 +80,9 @@ public final class Suggest {
                         Problem.warning(
                             reason,
                             Where.NOWHERE,
-                            Figures.of(t.smallest_m_s()),
-                            Figures.of(t.tau_s()),
-                            Figures.of(t.still_K()))));
+                            ThreeDigits.of(t.smallest_m_s()),
+                            ThreeDigits.of(t.tau_s()),
+                            ThreeDigits.of(t.still_K()))));
   }
 
   private Suggestion suggestion(Trial trial, List<Problem> reasons) {
@@ -91,16 +91,18 @@ public final class Suggest {
       all.add(
           missed(
               "suggest.misses-slow-end",
-              Figures.of(trial.smallest_m_s()),
-              Figures.of(wish.use().slowest_m_s())));
+              ThreeDigits.of(trial.smallest_m_s()),
+              ThreeDigits.of(wish.use().slowest_m_s())));
     }
     if (trial.tau_s() > wish.response_s()) {
       all.add(
           missed(
-              "suggest.misses-response", Figures.of(trial.tau_s()), Figures.of(wish.response_s())));
+              "suggest.misses-response",
+              ThreeDigits.of(trial.tau_s()),
+              ThreeDigits.of(wish.response_s())));
     }
     if (trial.leads() > HeatSheet.MOST_LEAD_SHARE) {
-      all.add(missed("suggest.leads", Figures.of(100 * trial.leads()), ""));
+      all.add(missed("suggest.leads", ThreeDigits.of(100 * trial.leads()), ""));
     }
     return new Suggestion(trial.design(), DesignSheet.of(trial.design()), all);
   }

@@ -9,10 +9,10 @@ import faintwind.physics.design.Corner;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.SunLoad;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Catalogue;
@@ -122,7 +122,7 @@ final class Trials {
     String inches = ball.inches().map(i -> " (" + i + " in)").orElse("");
     return Optional.of(
         new Design(
-            metal.label().name() + " " + Figures.of(1e3 * d) + " mm" + inches,
+            metal.label().name() + " " + ThreeDigits.of(1e3 * d) + " mm" + inches,
             ball,
             inside.heater(),
             bench.supply(),

@@ -105,8 +105,8 @@ public final class DesignRules {
           Problem.error(
               "design.speeds-reversed",
               where.atColumn("use.slowest_m_s"),
-              Figures.of(use.slowest_m_s()),
-              Figures.of(use.fastest_m_s())));
+              ThreeDigits.of(use.slowest_m_s()),
+              ThreeDigits.of(use.fastest_m_s())));
     }
     double nu = AirProperties.of(design.air()).kinematicViscosity_m2_s();
     double most = FASTEST_RE * nu / design.ball().diameter_m().high();
@@ -115,13 +115,13 @@ public final class DesignRules {
           Problem.error(
               "design.speed-outside",
               where.atColumn("use.fastest_m_s"),
-              Figures.of(use.fastest_m_s()),
-              Figures.of(most)));
+              ThreeDigits.of(use.fastest_m_s()),
+              ThreeDigits.of(most)));
     }
     return all;
   }
 
   private static String mm(double length_m) {
-    return Figures.of(1e3 * length_m);
+    return ThreeDigits.of(1e3 * length_m);
   }
 }

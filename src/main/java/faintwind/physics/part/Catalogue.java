@@ -2,6 +2,7 @@ package faintwind.physics.part;
 
 import faintwind.physics.ThermocoupleTable;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -44,8 +45,7 @@ public record Catalogue(
 
   /** A thermocouple type by its letter. */
   public Optional<ThermocoupleType> thermocouple(String letter) {
-    return find(
-        thermocouples, ThermocoupleType::label, letter.strip().toLowerCase(java.util.Locale.ROOT));
+    return find(thermocouples, ThermocoupleType::label, letter.strip().toLowerCase(Locale.ROOT));
   }
 
   public Optional<ResistorStyle> resistor(String id) {

@@ -3,7 +3,6 @@ package faintwind.physics.part;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -52,11 +51,6 @@ public final class ColourCode {
 
     private static Colour of(int power) {
       return Arrays.stream(values()).filter(c -> c.power == power).findFirst().orElseThrow();
-    }
-
-    /** Key of its name in the message bundle. */
-    public String key() {
-      return "colour." + name().toLowerCase(Locale.ROOT);
     }
   }
 

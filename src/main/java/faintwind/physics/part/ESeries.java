@@ -1,5 +1,6 @@
 package faintwind.physics.part;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -81,6 +82,6 @@ public enum ESeries {
 
   // 4.7·10² in binary is 470.00000000000006: the decimal digits are meant
   private static double tidy(double v, int power) {
-    return new java.math.BigDecimal(Double.toString(v)).scaleByPowerOfTen(power).doubleValue();
+    return new BigDecimal(Double.toString(v)).scaleByPowerOfTen(power).doubleValue();
   }
 }

@@ -8,7 +8,7 @@ import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.BoreFit;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Drilling;
-import faintwind.physics.design.Figures;
+import faintwind.physics.design.ThreeDigits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -26,19 +26,21 @@ final class BallSheet {
     Interval d = ball.diameter_m();
     all.add(Outcome.plain(OutcomeId.BALL_DIAMETER, d.times(1e3)));
     all.add(Outcome.plain(OutcomeId.BALL_AREA, d.rising(x -> Math.PI * x * x).times(1e6)));
-    all.add(plain(OutcomeId.BORE, bore.diameter_m() * 1e3));
-    all.add(plain(OutcomeId.HEATED_BORE_DEPTH, ball.length_m(bore.heatedDepth_m()) * 1e3));
-    all.add(plain(OutcomeId.REFERENCE_BORE_DEPTH, ball.length_m(bore.referenceDepth_m()) * 1e3));
+    all.add(Outcome.plain(OutcomeId.BORE, bore.diameter_m() * 1e3));
+    all.add(Outcome.plain(OutcomeId.HEATED_BORE_DEPTH, ball.length_m(bore.heatedDepth_m()) * 1e3));
+    all.add(
+        Outcome.plain(
+            OutcomeId.REFERENCE_BORE_DEPTH, ball.length_m(bore.referenceDepth_m()) * 1e3));
     Interval blank = ball.blank_kg().times(1e3);
     all.add(Outcome.plain(OutcomeId.BALL_MASS, blank));
-    all.add(plain(OutcomeId.BLANK_MASS_AGREEMENT, BLANK_AGREEMENT * blank.nominal()));
+    all.add(Outcome.plain(OutcomeId.BLANK_MASS_AGREEMENT, BLANK_AGREEMENT * blank.nominal()));
     all.add(mass(OutcomeId.HEATED_BALL_MASS, ball, bore.heatedDepth_m()));
     all.add(mass(OutcomeId.REFERENCE_BALL_MASS, ball, bore.referenceDepth_m()));
-    all.add(plain(OutcomeId.BORE_MASS_PER_MM, ball.perMillimetre_kg() * 1e3));
+    all.add(Outcome.plain(OutcomeId.BORE_MASS_PER_MM, ball.perMillimetre_kg() * 1e3));
     all.add(capacity(ball));
     Interval turns = ball.metal().drillTurns_1_s(bore.diameter_m());
     all.add(Outcome.plain(OutcomeId.DRILL_SPEED, turns.times(60)));
-    all.add(plain(OutcomeId.PECK_DEPTH, Drilling.DEEPEST_PECK * bore.diameter_m() * 1e3));
+    all.add(Outcome.plain(OutcomeId.PECK_DEPTH, Drilling.DEEPEST_PECK * bore.diameter_m() * 1e3));
     all.addAll(drilling(ball));
     all.addAll(fit(design));
     return all;
@@ -81,22 +83,22 @@ final class BallSheet {
     Drilling heated = Drilling.of(ball, ball.bore().heatedDepth_m());
     Drilling reference = Drilling.of(ball, ball.bore().referenceDepth_m());
     return List.of(
-        plain(OutcomeId.FLAT_DEPTH, ball.dome_m() * 1e3),
-        plain(OutcomeId.HEATED_FROM_FLAT, heated.fromFlat_m() * 1e3),
-        plain(OutcomeId.REFERENCE_FROM_FLAT, reference.fromFlat_m() * 1e3),
-        plain(OutcomeId.HEATED_TRAVEL, heated.travel_m() * 1e3),
-        plain(OutcomeId.REFERENCE_TRAVEL, reference.travel_m() * 1e3),
-        plain(OutcomeId.HEATED_PECKS, heated.pecks()),
-        plain(OutcomeId.REFERENCE_PECKS, reference.pecks()));
+        Outcome.plain(OutcomeId.FLAT_DEPTH, ball.dome_m() * 1e3),
+        Outcome.plain(OutcomeId.HEATED_FROM_FLAT, heated.fromFlat_m() * 1e3),
+        Outcome.plain(OutcomeId.REFERENCE_FROM_FLAT, reference.fromFlat_m() * 1e3),
+        Outcome.plain(OutcomeId.HEATED_TRAVEL, heated.travel_m() * 1e3),
+        Outcome.plain(OutcomeId.REFERENCE_TRAVEL, reference.travel_m() * 1e3),
+        Outcome.plain(OutcomeId.HEATED_PECKS, heated.pecks()),
+        Outcome.plain(OutcomeId.REFERENCE_PECKS, reference.pecks()));
   }
 
   private static List<Outcome> fit(Design design) {
     Interval needed = BoreFit.needed_m(design.heater(), design.sense().gauge());
     double bore = design.ball().bore().diameter_m();
     Interval clearance = Interval.exact(bore).minus(needed).times(1e3);
-    String body = Figures.of(design.heater().style().body().diameter_m().high() * 1e3);
-    String next = Figures.of(Math.ceil(needed.high() * 1e4) / 10);
-    String now = Figures.of(bore * 1e3);
+    String body = ThreeDigits.of(design.heater().style().body().diameter_m().high() * 1e3);
+    String next = ThreeDigits.of(Math.ceil(needed.high() * 1e4) / 10);
+    String now = ThreeDigits.of(bore * 1e3);
     Outcome verdict;
     if (needed.nominal() > bore) {
       verdict =
@@ -119,13 +121,9 @@ final class BallSheet {
           OutcomeId.BORE_CLEARANCE,
           clearance,
           "design.resistor-sticks-out",
-          Figures.of(length * 1e3),
-          Figures.of(hole * 1e3));
+          ThreeDigits.of(length * 1e3),
+          ThreeDigits.of(hole * 1e3));
     }
     return Outcome.good(OutcomeId.BORE_CLEARANCE, clearance);
-  }
-
-  private static Outcome plain(OutcomeId id, double value) {
-    return Outcome.plain(id, Interval.exact(value));
   }
 }

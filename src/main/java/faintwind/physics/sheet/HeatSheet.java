@@ -4,14 +4,15 @@ import faintwind.physics.Ball;
 import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
+import faintwind.physics.LeadWire;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.DesignCourse;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Wire;
@@ -88,11 +89,11 @@ public final class HeatSheet {
             OutcomeId.HEATED_BALL_TEMPERATURE,
             ball_C,
             "design.hot-to-touch",
-            Figures.of(ball_C.high()),
-            Figures.of(limit_C),
-            Figures.of(contact_s),
-            Figures.of(most_W),
-            Figures.of(ohm)));
+            ThreeDigits.of(ball_C.high()),
+            ThreeDigits.of(limit_C),
+            ThreeDigits.of(contact_s),
+            ThreeDigits.of(most_W),
+            ThreeDigits.of(ohm)));
   }
 
   private static double powerFor_W(DesignAtCorner model, double excess_K) {
@@ -112,7 +113,7 @@ public final class HeatSheet {
               OutcomeId.LEAD_LOSS_SHARE,
               share,
               "design.lead-loss",
-              Figures.of(share.nominal()),
+              ThreeDigits.of(share.nominal()),
               design.heater().leads().label().name(),
               "AWG " + thinEnough_awg(design, spread.nominal()));
     }
@@ -127,7 +128,7 @@ public final class HeatSheet {
     double delta = model.delta_K(0);
     for (int awg = 24; awg < 40; awg += 2) {
       double d = Wire.gauge_m(awg);
-      var lead = new faintwind.physics.LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
+      var lead = new LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
       double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta);
       if (two * delta <= 0.10 * model.power_W()) {
         return awg;
@@ -143,7 +144,7 @@ public final class HeatSheet {
     if (value.nominal() < 0.1) {
       return Outcome.good(OutcomeId.BIOT, value);
     }
-    return Judged.improve(OutcomeId.BIOT, value, "design.biot", Figures.of(value.nominal()));
+    return Judged.improve(OutcomeId.BIOT, value, "design.biot", ThreeDigits.of(value.nominal()));
   }
 
   private static List<Outcome> sun(Design design, Spread spread) {
@@ -168,8 +169,8 @@ public final class HeatSheet {
               OutcomeId.SUN_SHARE,
               share,
               "design.sun",
-              Figures.of(share.nominal()),
-              Figures.of(error.nominal()),
+              ThreeDigits.of(share.nominal()),
+              ThreeDigits.of(error.nominal()),
               b.coat().label().name()));
     }
     return all;

@@ -5,9 +5,9 @@ import faintwind.physics.Interval;
 import faintwind.physics.design.BatteryRun;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignAtCorner;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SupplyDesign;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.BatteryType;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.ResistorStyle;
@@ -37,7 +37,7 @@ final class HeaterSheet {
     all.add(Outcome.plain(OutcomeId.HEATER_CURRENT, current.times(1e3)));
     Interval drop = current.times(cable_ohm(design));
     all.add(Outcome.plain(OutcomeId.HEATER_VOLTAGE, heaterVoltage_V(design, hot)));
-    all.add(plain(OutcomeId.HEATER_RATING, design.heater().style().rating_W()));
+    all.add(Outcome.plain(OutcomeId.HEATER_RATING, design.heater().style().rating_W()));
     all.add(rating(design, body_K.high(), power));
     ResistorStyle.Body body = design.heater().style().body();
     double side = Math.PI * body.diameter_m().nominal() * body.length_m();
@@ -54,7 +54,7 @@ final class HeaterSheet {
             c -> all.addAll(cable(c, drop)),
             // no cable in the design: a metre or two of thin copper and the meter's own leads
             // (common practice, no source), so that a cable can still be judged
-            () -> all.add(plain(OutcomeId.CABLE_END_TO_END, NO_CABLE_OHM)));
+            () -> all.add(Outcome.plain(OutcomeId.CABLE_END_TO_END, NO_CABLE_OHM)));
     if (design.supply().battery().isPresent()) {
       all.addAll(battery(design.supply(), current));
     }
@@ -91,9 +91,9 @@ final class HeaterSheet {
         OutcomeId.HEATER_RESISTANCE,
         r,
         "design.not-in-series",
-        Figures.of(r.nominal()),
+        ThreeDigits.of(r.nominal()),
         series.name(),
-        Figures.of(series.nearest_ohm(r.nominal())));
+        ThreeDigits.of(series.nearest_ohm(r.nominal())));
   }
 
   private static List<Outcome> leadToLead(Design design) {
@@ -103,7 +103,8 @@ final class HeaterSheet {
         resistance_ohm(design, design.air().temperature_K())
             .plus(design.heater().leads().resistance_ohm_m().times(leads));
     return List.of(
-        plain(OutcomeId.LEAD_TO_LEAD_LOW, r.low()), plain(OutcomeId.LEAD_TO_LEAD_HIGH, r.high()));
+        Outcome.plain(OutcomeId.LEAD_TO_LEAD_LOW, r.low()),
+        Outcome.plain(OutcomeId.LEAD_TO_LEAD_HIGH, r.high()));
   }
 
   /**
@@ -120,11 +121,11 @@ final class HeaterSheet {
         OutcomeId.HEATER_RATING_DERATED,
         allowed,
         "design.rating-exceeded",
-        Figures.of(power.high()),
-        Figures.of(allowed.nominal()),
-        Figures.of(body_K - Constants.ZERO_C_K),
-        Figures.of(2 * style.rating_W()),
-        Figures.of(gentler_ohm(design, allowed.nominal())));
+        ThreeDigits.of(power.high()),
+        ThreeDigits.of(allowed.nominal()),
+        ThreeDigits.of(body_K - Constants.ZERO_C_K),
+        ThreeDigits.of(2 * style.rating_W()),
+        ThreeDigits.of(gentler_ohm(design, allowed.nominal())));
   }
 
   private static double gentler_ohm(Design design, double allowed_W) {
@@ -141,10 +142,10 @@ final class HeaterSheet {
     Interval cold_A = current_A(design, resistance_ohm(design, design.air().temperature_K()));
     return List.of(
         Outcome.plain(OutcomeId.SUPPLY_VOLTAGE, v),
-        plain(OutcomeId.SUPPLY_LOW, v.low()),
-        plain(OutcomeId.SUPPLY_HIGH, v.high()),
-        plain(OutcomeId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
-        plain(OutcomeId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
+        Outcome.plain(OutcomeId.SUPPLY_LOW, v.low()),
+        Outcome.plain(OutcomeId.SUPPLY_HIGH, v.high()),
+        Outcome.plain(OutcomeId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
+        Outcome.plain(OutcomeId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
   }
 
   private static List<Outcome> cable(SupplyDesign.Cable cable, Interval drop) {
@@ -153,20 +154,20 @@ final class HeaterSheet {
         Outcome.plain(OutcomeId.CABLE_RESISTANCE, loop),
         Outcome.plain(OutcomeId.CABLE_DROP, drop),
         // one conductor and the meter's own leads, 0.5 Ω (common practice, no source)
-        plain(OutcomeId.CABLE_END_TO_END, loop.high() / 2 + 0.5));
+        Outcome.plain(OutcomeId.CABLE_END_TO_END, loop.high() / 2 + 0.5));
   }
 
   private static List<Outcome> battery(SupplyDesign supply, Interval current) {
     Interval drawn = current.rising(i -> BatteryRun.current_A(supply, i)).times(1e3);
     Interval hours = BatteryRun.time_s(supply, current).times(1 / 3600.0);
     BatteryType b = supply.battery().orElseThrow();
-    String needed = Figures.of(supply.needed_V());
-    String fresh = Figures.of(b.fresh_V());
+    String needed = ThreeDigits.of(supply.needed_V());
+    String fresh = ThreeDigits.of(b.fresh_V());
     Outcome time;
     if (supply.needed_V() >= b.fresh_V()) {
       time = Judged.stop(OutcomeId.BATTERY_TIME, hours, "design.below-dropout", fresh, needed);
     } else if (BatteryRun.usableShare(supply) < 0.7) {
-      String share = Figures.of(100 * BatteryRun.usableShare(supply));
+      String share = ThreeDigits.of(100 * BatteryRun.usableShare(supply));
       time =
           Judged.improve(
               OutcomeId.BATTERY_TIME, hours, "design.dropout-early", fresh, needed, share);
@@ -174,9 +175,5 @@ final class HeaterSheet {
       time = Outcome.good(OutcomeId.BATTERY_TIME, hours);
     }
     return List.of(Outcome.plain(OutcomeId.BATTERY_CURRENT, drawn), time);
-  }
-
-  private static Outcome plain(OutcomeId id, double value) {
-    return Outcome.plain(id, Interval.exact(value));
   }
 }

@@ -4,7 +4,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
-import faintwind.physics.design.Figures;
+import faintwind.physics.design.ThreeDigits;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -43,9 +44,9 @@ final class Judged {
                         r.correlation(),
                         place(quantity.id()),
                         r.quantity(),
-                        Figures.of(r.found()),
-                        Figures.of(r.low()),
-                        Figures.of(r.high())));
+                        ThreeDigits.of(r.found()),
+                        ThreeDigits.of(r.low()),
+                        ThreeDigits.of(r.high())));
     return new Outcome(quantity.id(), quantity.value(), quantity.verdict(), reason);
   }
 
@@ -54,6 +55,6 @@ final class Judged {
   }
 
   private static String[] rest(String[] details) {
-    return java.util.Arrays.copyOfRange(details, 1, details.length);
+    return Arrays.copyOfRange(details, 1, details.length);
   }
 }

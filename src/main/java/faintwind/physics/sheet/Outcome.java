@@ -20,6 +20,11 @@ public record Outcome(
     return new Outcome(id, value, DesignVerdict.PLAIN, Optional.empty());
   }
 
+  /** The same for a number without a band. */
+  public static Outcome plain(OutcomeId id, double value) {
+    return plain(id, Interval.exact(value));
+  }
+
   public static Outcome good(OutcomeId id, Interval value) {
     return new Outcome(id, value, DesignVerdict.GOOD, Optional.empty());
   }

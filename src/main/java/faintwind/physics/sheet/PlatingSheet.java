@@ -2,7 +2,7 @@ package faintwind.physics.sheet;
 
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
+import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Metal;
 import faintwind.physics.plating.Deposit;
@@ -27,18 +27,18 @@ final class PlatingSheet {
     if (plan.nickel().thickness_m() > 0) {
       double current = plan.nickel().current_A_m2() * area;
       double q = Deposit.NICKEL.charge_C(plan.nickel().thickness_m(), 1, area);
-      all.add(plain(OutcomeId.PLATING_NICKEL_CURRENT, current * 1e3));
+      all.add(Outcome.plain(OutcomeId.PLATING_NICKEL_CURRENT, current * 1e3));
       all.add(nickelTime(design, plan, q / current / 60));
       charge += q;
     }
     if (plan.gold().thickness_m() > 0) {
       double current = plan.gold().current_A_m2() * area;
       double q = Deposit.GOLD.charge_C(plan.gold().thickness_m(), 1, area);
-      all.add(plain(OutcomeId.PLATING_GOLD_CURRENT, current * 1e3));
-      all.add(plain(OutcomeId.PLATING_GOLD_TIME, q / current));
+      all.add(Outcome.plain(OutcomeId.PLATING_GOLD_CURRENT, current * 1e3));
+      all.add(Outcome.plain(OutcomeId.PLATING_GOLD_TIME, q / current));
       charge += q;
     }
-    all.add(plain(OutcomeId.PLATING_CHARGE, charge));
+    all.add(Outcome.plain(OutcomeId.PLATING_CHARGE, charge));
     all.addAll(hydrogen(design, plan, charge));
     return all;
   }
@@ -75,12 +75,8 @@ final class PlatingSheet {
                 OutcomeId.PLATING_HYDROGEN_ROOM,
                 share,
                 "design.hydrogen",
-                Figures.of(ofLimit_pct),
-                Figures.of(plan.room_m3()));
-    return List.of(plain(OutcomeId.PLATING_HYDROGEN, volume * 1e6), judged);
-  }
-
-  private static Outcome plain(OutcomeId id, double value) {
-    return Outcome.plain(id, Interval.exact(value));
+                ThreeDigits.of(ofLimit_pct),
+                ThreeDigits.of(plan.room_m3()));
+    return List.of(Outcome.plain(OutcomeId.PLATING_HYDROGEN, volume * 1e6), judged);
   }
 }

@@ -5,9 +5,9 @@ import faintwind.physics.Ranged;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.Spread;
+import faintwind.physics.design.ThreeDigits;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -23,11 +23,11 @@ final class SignalSheet {
     List<Outcome> all = new ArrayList<>(signals(design, spread));
     Interval loop = sense.gauge().pair_ohm_m().times(sense.loopLength_m());
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE, loop));
-    all.add(plain(OutcomeId.LOOP_RESISTANCE_LOW, loop.low()));
-    all.add(plain(OutcomeId.LOOP_RESISTANCE_HIGH, loop.high()));
+    all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_LOW, loop.low()));
+    all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_HIGH, loop.high()));
     // common practice, no source: 20 MΩ or over-range is good, below 1 MΩ stops
-    all.add(plain(OutcomeId.INSULATION_GOOD, 20));
-    all.add(plain(OutcomeId.INSULATION_STOP, 1));
+    all.add(Outcome.plain(OutcomeId.INSULATION_GOOD, 20));
+    all.add(Outcome.plain(OutcomeId.INSULATION_STOP, 1));
     return all;
   }
 
@@ -47,8 +47,8 @@ final class SignalSheet {
     all.add(rangeShare(sense, still));
     Detection detection = new Detection(sense, spread.nominal());
     double delta1 = spread.nominal().delta_K(1);
-    all.add(plain(OutcomeId.RESOLUTION_DELTA, detection.resolution_K(delta1)));
-    all.add(plain(OutcomeId.RESOLUTION_AT_1, detection.resolution_m_s(1)));
+    all.add(Outcome.plain(OutcomeId.RESOLUTION_DELTA, detection.resolution_K(delta1)));
+    all.add(Outcome.plain(OutcomeId.RESOLUTION_AT_1, detection.resolution_m_s(1)));
     all.add(smallest(design, spread));
     all.add(zero(sense, spread.nominal()));
     List<Ranged.RangeLeft> left = spread.nominal().ranged_K(1).left();
@@ -60,12 +60,12 @@ final class SignalSheet {
     Interval share = still_mV.times(100 / top_mV);
     String name = sense.logger().label().name();
     if (share.high() > 100) {
-      String gain = Figures.of(Math.floor(0.9 * sense.gain() * 100 / share.high()));
+      String gain = ThreeDigits.of(Math.floor(0.9 * sense.gain() * 100 / share.high()));
       return Judged.stop(
           OutcomeId.RANGE_SHARE,
           share,
           "design.range-exceeded",
-          Figures.of(share.high()),
+          ThreeDigits.of(share.high()),
           name,
           gain);
     }
@@ -75,10 +75,10 @@ final class SignalSheet {
           OutcomeId.RANGE_SHARE,
           share,
           "design.range-hardly-used",
-          Figures.of(share.nominal()),
+          ThreeDigits.of(share.nominal()),
           name,
-          Figures.of(100 * told),
-          Figures.of(Math.floor(sense.gain() * 80 / share.high())));
+          ThreeDigits.of(100 * told),
+          ThreeDigits.of(Math.floor(sense.gain() * 80 / share.high())));
     }
     return Outcome.good(OutcomeId.RANGE_SHARE, share);
   }
@@ -99,10 +99,10 @@ final class SignalSheet {
         OutcomeId.SMALLEST_SPEED,
         speed,
         cause,
-        Figures.of(speed.nominal()),
-        Figures.of(wanted),
-        Figures.of(d.loggerPart_K(still)),
-        Figures.of(Detection.roomPart_K(still)));
+        ThreeDigits.of(speed.nominal()),
+        ThreeDigits.of(wanted),
+        ThreeDigits.of(d.loggerPart_K(still)),
+        ThreeDigits.of(Detection.roomPart_K(still)));
   }
 
   private static Outcome zero(SenseDesign sense, DesignAtCorner model) {
@@ -111,9 +111,5 @@ final class SignalSheet {
             + 2 * sense.logger().u_V()
             + sense.gain() * model.signal_V(Detection.BETWEEN_BALLS_K);
     return Outcome.plain(OutcomeId.ZERO_BAND, new Interval(-1e3 * band_V, 0, 1e3 * band_V));
-  }
-
-  private static Outcome plain(OutcomeId id, double value) {
-    return Outcome.plain(id, Interval.exact(value));
   }
 }

@@ -1,6 +1,6 @@
 package faintwind.ui.formula;
 
-import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.Cancelled;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
@@ -204,7 +204,7 @@ public final class FormulaModel {
   private static <T> Optional<T> unlessStopped(Stoppable<T> work) throws IOException {
     try {
       return Optional.of(work.run());
-    } catch (Optimiser.Cancelled stopped) {
+    } catch (Cancelled stopped) {
       return Optional.empty();
     }
   }

@@ -1,7 +1,7 @@
 package faintwind.ui.listen;
 
 import faintwind.calibration.profile.ImportProfile;
-import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.profile.LineForm;
 import faintwind.calibration.profile.Meaning;
 import faintwind.calibration.profile.TimeForm;
 import faintwind.calibration.profile.Understood;
@@ -130,7 +130,7 @@ final class ImportPreview extends VBox {
       case ',' -> "comma";
       case ';' -> "semicolon";
       case '|' -> "bar";
-      default -> LineReader.word(delimiter);
+      default -> LineForm.word(delimiter);
     };
   }
 

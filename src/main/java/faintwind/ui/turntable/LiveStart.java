@@ -178,9 +178,7 @@ public final class LiveStart {
   }
 
   private Gate.Answer gate() {
-    return instrument.checklist().gates().contains(Gate.FIRST_SPIN)
-        ? Gate.check(instrument.checklist(), Gate.FIRST_SPIN, situation())
-        : new Gate.Answer(List.of());
+    return Gate.check(instrument.checklist(), Gate.FIRST_SPIN, situation());
   }
 
   private void fillMeasured() {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
@@ -199,7 +200,6 @@ class PlannerTest {
   @Test
   void cancellingStopsThePlanner() {
     PlanRequest request = PlanRequest.of(ONE_RADIUS, wish(PlanWish.Time.free()), COPPER);
-    assertThatThrownBy(() -> Planner.plan(request, () -> true))
-        .isInstanceOf(Planner.Cancelled.class);
+    assertThatThrownBy(() -> Planner.plan(request, () -> true)).isInstanceOf(Cancelled.class);
   }
 }

@@ -2,12 +2,14 @@ package faintwind.calibration.response;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import faintwind.physics.AirState;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -17,11 +19,36 @@ class ResponseModelPropertiesTest {
 
   static Stream<ResponseModel> models() {
     return Stream.of(
-        ResponseModel.of("physics-shaped", REFERENCE),
-        ResponseModel.of("king-half", REFERENCE),
-        ResponseModel.of("king", REFERENCE),
-        ResponseModel.of("mixed", REFERENCE),
-        ResponseModel.of("mixed-linear", REFERENCE));
+        ResponseModel.of("physics-shaped", REFERENCE, 0.0127),
+        ResponseModel.of("king-half", REFERENCE, 0.0127),
+        ResponseModel.of("king", REFERENCE, 0.0127),
+        ResponseModel.of("mixed", REFERENCE, 0.0127),
+        ResponseModel.of("mixed-linear", REFERENCE, 0.0127));
+  }
+
+  @Test
+  void aBallTwiceAsLargeAtHalfTheSpeedIsForcedAlike() {
+    double[] q = {6.5e-4, 1, 1e-6, 1e-9, 1e-9, 0, 3};
+    AirPoint air = AirPoint.of(REFERENCE);
+    ResponseModel one = ResponseModel.of("physics-shaped", REFERENCE, 0.0127);
+    ResponseModel two = ResponseModel.of("physics-shaped", REFERENCE, 0.0254);
+    assertThat(at(two, q, 0.5, 20, air)).isCloseTo(at(one, q, 1, 20, air), withinPercentage(1e-6));
+    assertThat(two.speed_m_s(q, at(one, q, 1, 20, air), 20, air))
+        .isCloseTo(0.5, withinPercentage(1e-6));
+  }
+
+  @Test
+  void naturalConvectionGoesWithTheDiameterToThePowerOfThreeQuarters() {
+    double[] q = {6.5e-4, 1, 1, 1e-9, 1e-9, 0, 3};
+    double conduction = 6.5e-4;
+    AirPoint air = AirPoint.of(REFERENCE);
+    ResponseModel one = ResponseModel.of("physics-shaped", REFERENCE, 0.0127);
+    ResponseModel two = ResponseModel.of("physics-shaped", REFERENCE, 0.0254);
+    double k = air.conductivity(air.air_K() + 10) / air.conductivity(REFERENCE.temperature_K());
+    double above = at(one, q, 0, 20, air) - k * conduction;
+    // Gr ~ d^3 and Nu - 2 ~ Gr^(1/4): 2^0.75 = 1.6818
+    assertThat(at(two, q, 0, 20, air) - k * conduction)
+        .isCloseTo(1.6818 * above, withinPercentage(0.01));
   }
 
   @ParameterizedTest

@@ -39,11 +39,18 @@ final class ModelInstrument {
   private static final double STEP_S = 0.05;
 
   private final double noise;
-  private final ResponseModel model = new PhysicsShaped(AIR);
+  private final double ball_m;
+  private final ResponseModel model;
   private final ThermalPath path = ThermalPath.of(PATH, 1, AIR.temperature_K(), 0);
 
   ModelInstrument(double noise) {
+    this(noise, 0.0127);
+  }
+
+  ModelInstrument(double noise, double ball_m) {
     this.noise = noise;
+    this.ball_m = ball_m;
+    this.model = new PhysicsShaped(AIR, ball_m);
   }
 
   Calibration calibration() {
@@ -61,7 +68,13 @@ final class ModelInstrument {
         new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of()),
         new SignalPath(
             SignalUnit.DELTA_K, SignalChain.AS_IS, Optional.of("K"), 1, OptionalDouble.of(5)),
-        new FormulaFit(model.id(), "as in the test", parameters, Covariance.of(covariance), AIR),
+        new FormulaFit(
+            model.id(),
+            "as in the test",
+            parameters,
+            Covariance.of(covariance),
+            AIR,
+            OptionalDouble.of(ball_m)),
         new Coverage(0.1, 3, 5, 32, true),
         new Evidence(
             new Evidence.ResidualStatistics(noise, noise, 0, 1, 1000, 1000),

@@ -3,6 +3,9 @@ package faintwind.calibration.speed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Covariance;
+import faintwind.calibration.FormulaFit;
 import faintwind.physics.AirState;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -39,6 +42,41 @@ class SteadySpeedTest {
       double mean = meanBetween(log, rows, (hold + 0.6) * HOLD_S, (hold + 0.95) * HOLD_S);
       assertThat(mean).as("hold at " + truth).isCloseTo(truth, within(tolerance * truth));
     }
+  }
+
+  @Test
+  void theDirectionOfTheFlowMattersMoreForALargerBall() {
+    // x = Gr/Re² = g Δ d / (T U²) and 6 % x / (1 + x) of U; by hand for U = 0.099 m/s:
+    // Δ = 23.7 K, T = 305.0 K, d = 12.7 mm: x = 0.98, 2.97 %
+    // Δ = 18.3 K, T = 302.3 K, d = 25.4 mm: x = 1.52, 3.62 %; with 12.7 mm it would be 2.59 %
+    assertThat(directionShareAt(0.1, 0.0127)).isCloseTo(0.0297, within(0.0003));
+    assertThat(directionShareAt(0.1, 0.0254)).isCloseTo(0.0362, within(0.0003));
+  }
+
+  /** What is left of the relative U95 when the formula is exact and the rows are quiet. */
+  private static double directionShareAt(double speed_m_s, double ball_m) {
+    ModelInstrument instrument = new ModelInstrument(1e-5, ball_m);
+    Calibration c = instrument.calibration();
+    FormulaFit f = c.formula();
+    int size = f.parameters().size();
+    FormulaFit exact =
+        new FormulaFit(
+            f.model(),
+            f.equation(),
+            f.parameters(),
+            Covariance.of(new double[size][size]),
+            f.referenceAir(),
+            f.ball_m());
+    Calibration known =
+        new Calibration(
+            c.origin(), c.signal(), exact, c.coverage(), c.evidence(), c.performance(), List.of());
+    List<LogSample> log =
+        instrument.settledLog(
+            ModelInstrument.times(1, 1500), ModelInstrument.Weather.of(t -> speed_m_s), 3);
+    SpeedEstimator estimator =
+        SpeedEstimator.smoothing(known, new SpeedSettings(30, LogAir.UNKNOWN));
+    SpeedRow row = ModelInstrument.convert(estimator, log).get(750);
+    return row.u95_m_s().orElseThrow() / row.speed_m_s().orElseThrow();
   }
 
   @ParameterizedTest(name = "{0} hPa, {1} °C")

@@ -10,6 +10,7 @@ import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualInstrument;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
@@ -47,7 +48,7 @@ class StreamOnVirtualBuildsTest {
   private static Calibration fit(long seed) {
     RunSet set =
         new RunSet(
-            VirtualRehearsal.calibration(VirtualBuild.random(seed), VirtualPlan.staircase(), seed)
+            VirtualRehearsal.calibration(VirtualDraw.build(seed), VirtualPlan.staircase(), seed)
                 .runs(),
             SignalChain.AS_IS,
             Optional.empty());
@@ -68,7 +69,7 @@ class StreamOnVirtualBuildsTest {
 
   /** Streams a log without a supply column. */
   private static List<Told> stream(long seed, Wind wind, double duration_s, double average_s) {
-    VirtualBuild build = VirtualBuild.random(seed);
+    VirtualBuild build = VirtualDraw.build(seed);
     VirtualInstrument instrument = new VirtualInstrument(build, seed);
     instrument.blow(wind.speed_m_s.applyAsDouble(0), Heater.ON);
     instrument.settle();

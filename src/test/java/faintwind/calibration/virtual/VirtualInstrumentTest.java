@@ -17,7 +17,7 @@ class VirtualInstrumentTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3, 4, 5})
   void energySuppliedIsHeldOrLost(long seed) {
-    VirtualBuild build = VirtualBuild.random(seed);
+    VirtualBuild build = VirtualDraw.build(seed);
     VirtualHeat heat = new VirtualHeat(build);
     AirState air = build.room().air();
     double before_J = heat.held_J(air.temperature_K());
@@ -31,7 +31,7 @@ class VirtualInstrumentTest {
 
   @Test
   void settledStateStaysWhereItIs() {
-    VirtualBuild build = VirtualBuild.random(3).noiseless();
+    VirtualBuild build = VirtualDraw.build(3).noiseless();
     VirtualInstrument instrument = new VirtualInstrument(build, 3);
     instrument.blow(0.5, Heater.ON);
     instrument.settle();
@@ -43,7 +43,7 @@ class VirtualInstrumentTest {
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {11, 12, 13, 14, 15, 16})
   void quarterWattBallStandsWhereDesignExpectsIt(long seed) {
-    VirtualBuild build = VirtualBuild.random(seed).noiseless();
+    VirtualBuild build = VirtualDraw.build(seed).noiseless();
     VirtualChain kelvin =
         new VirtualChain(
             faintwind.calibration.run.SignalUnit.DELTA_K,
@@ -59,11 +59,11 @@ class VirtualInstrumentTest {
 
   @Test
   void sameSeedGivesSameNumbersAndAnotherSeedOthers() {
-    VirtualBuild build = VirtualBuild.random(5);
+    VirtualBuild build = VirtualDraw.build(5);
     VirtualPlan plan = VirtualPlan.staircase();
     VirtualCalibration once = VirtualRehearsal.calibration(build, plan, 9);
     VirtualCalibration again =
-        VirtualRehearsal.calibration(VirtualBuild.random(5), VirtualPlan.staircase(), 9);
+        VirtualRehearsal.calibration(VirtualDraw.build(5), VirtualPlan.staircase(), 9);
     VirtualCalibration other = VirtualRehearsal.calibration(build, plan, 10);
     assertThat(signal(once)).isEqualTo(signal(again));
     assertThat(signal(once)).isNotEqualTo(signal(other));
@@ -72,7 +72,7 @@ class VirtualInstrumentTest {
   @Test
   void separateRunsGiveOneFileEachAndTheArmSpeedsOfThePlan() {
     VirtualCalibration made =
-        VirtualRehearsal.calibration(VirtualBuild.random(2), VirtualPlan.separateRuns(), 2);
+        VirtualRehearsal.calibration(VirtualDraw.build(2), VirtualPlan.separateRuns(), 2);
     assertThat(made.runs()).hasSize(9);
     assertThat(made.files()).hasSize(9);
     for (Run run : made.runs()) {
@@ -86,7 +86,7 @@ class VirtualInstrumentTest {
   @Test
   void staircaseRowsShareOneFileAndFollowEachOther() {
     VirtualCalibration made =
-        VirtualRehearsal.calibration(VirtualBuild.random(2), VirtualPlan.staircase(), 2);
+        VirtualRehearsal.calibration(VirtualDraw.build(2), VirtualPlan.staircase(), 2);
     assertThat(made.files().keySet()).containsExactlyInAnyOrder("zero.csv", "session.csv");
     Run first = made.runs().get(2);
     Run second = made.runs().get(3);
@@ -96,7 +96,7 @@ class VirtualInstrumentTest {
 
   @Test
   void carriedAirLowersTheSpeedPastTheBall() {
-    VirtualBuild build = VirtualBuild.random(4);
+    VirtualBuild build = VirtualDraw.build(4);
     VirtualArm arm =
         new VirtualArm(
             0,
@@ -120,7 +120,7 @@ class VirtualInstrumentTest {
         new VirtualArm(
             0, 0.001, 0, 0, new VirtualArm.Carried(0, 10, 10, 0), new VirtualArm.Inertia(3, 2));
     VirtualInstrument instrument =
-        new VirtualInstrument(VirtualBuild.random(4).noiseless().on(arm), 1);
+        new VirtualInstrument(VirtualDraw.build(4).noiseless().on(arm), 1);
     instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.run.Direction.CW));
     instrument.advanceTo(3);
     assertThat(instrument.airSpeed_m_s()).isCloseTo(1 - Math.exp(-1), within(1e-6));
@@ -132,7 +132,7 @@ class VirtualInstrumentTest {
 
   @Test
   void timeThatGoesBackIsRefusedNamingBothTimes() {
-    VirtualInstrument instrument = new VirtualInstrument(VirtualBuild.random(1), 1);
+    VirtualInstrument instrument = new VirtualInstrument(VirtualDraw.build(1), 1);
     instrument.advanceTo(10);
     assertThatThrownBy(() -> instrument.sampleAt(9))
         .isInstanceOf(IllegalArgumentException.class)

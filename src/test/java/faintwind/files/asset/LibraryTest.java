@@ -1,10 +1,14 @@
 package faintwind.files.asset;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import faintwind.calibration.response.TypeLetter;
 import faintwind.files.Sha256;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.physics.Thermocouple;
+import faintwind.physics.ThermocoupleTable;
 import faintwind.physics.part.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,6 +38,25 @@ class LibraryTest {
     assertThat(c.resistor("metal-film-half-watt")).isPresent();
     assertThat(c.logger("meter-200mV")).isPresent();
     assertThat(c.battery("9v-alkaline")).isPresent();
+  }
+
+  @Test
+  void everyThermocoupleOfTheLibraryIsKnownToTheFitAndNoOther() throws IOException {
+    ThermocoupleTable table = Library.shipped().thermocoupleTable();
+    assertThat(TypeLetter.known()).isEqualTo(String.join(", ", table.letters()));
+  }
+
+  @Test
+  void theFitsShortFormOfEachThermocoupleIsThatOfTheLibrary() throws IOException {
+    Catalogue c = Library.shipped();
+    for (TypeLetter letter : TypeLetter.values()) {
+      Thermocouple function = c.thermocouple(letter.name()).orElseThrow().function();
+      for (double t_C : new double[] {0, 20, 40, 60}) {
+        assertThat(letter.sensitivity_V_K(t_C + 273.15))
+            .as(letter + " at " + t_C + " °C")
+            .isCloseTo(function.sensitivity_V_K(t_C + 273.15), withinPercentage(0.2));
+      }
+    }
   }
 
   @Test

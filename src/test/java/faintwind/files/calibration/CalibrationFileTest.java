@@ -86,6 +86,26 @@ class CalibrationFileTest {
   }
 
   @Test
+  void aFileThatDoesNotNameTheBallIsReadWithTheUsualOneAndANote() throws IOException {
+    Checked<Calibration> read = read(text().replaceFirst(" *\"ball_diameter_m\".*\n", ""));
+    assertThat(read.problems())
+        .extracting(p -> p.id() + " " + p.found())
+        .containsExactly("calibration.no-diameter 12.7");
+    assertThat(ok(read).formula().ball_m()).isEmpty();
+    assertThat(ok(read).formula().diameter_m()).isEqualTo(0.0127);
+  }
+
+  @Test
+  void theBallIsKeptAndAWrongOneIsRefused() throws IOException {
+    assertThat(read(text()).problems()).isEmpty();
+    String large = text().replace("\"ball_diameter_m\" : 0.0127", "\"ball_diameter_m\" : 0.0159");
+    assertThat(ok(read(large)).formula().diameter_m()).isEqualTo(0.0159);
+    assertThat(read(large.replace("0.0159", "0")).problems())
+        .extracting(p -> p.id() + " " + p.where().column().orElse(""))
+        .containsExactly("json.schema ball_diameter_m");
+  }
+
+  @Test
   void newerMajorVersionIsRefused() throws IOException {
     String text = text().replace("calibration/1\"", "calibration/2\"");
     assertThat(read(text).problems()).extracting(Problem::id).containsExactly("calibration.newer");
@@ -186,7 +206,7 @@ class CalibrationFileTest {
 
   private static FormulaFit formula(double a, double variance) {
     AirState air = new AirState(294.25, 99_910, 0.5);
-    ResponseModel model = ResponseModel.of("king", air);
+    ResponseModel model = ResponseModel.of("king", air, 0.0127);
     List<ParameterPrior> quantities = new ArrayList<>(model.quantities());
     quantities.addAll(ThermalPath.quantities("K"));
     List<Parameter> parameters = new ArrayList<>();
@@ -199,7 +219,13 @@ class CalibrationFileTest {
     }
     matrix[0][1] = -variance / 3;
     matrix[1][0] = -variance / 3;
-    return new FormulaFit("king", model.equationKey(), parameters, Covariance.of(matrix), air);
+    return new FormulaFit(
+        "king",
+        model.equationKey(),
+        parameters,
+        Covariance.of(matrix),
+        air,
+        OptionalDouble.of(0.0127));
   }
 
   private static Evidence evidence() {

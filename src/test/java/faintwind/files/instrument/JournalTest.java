@@ -64,7 +64,7 @@ class JournalTest {
         new Event.PartRecorded("resistor", "lot 7", OptionalDouble.of(0.12), "EUR"),
         new Event.PartRecorded("wire", "", OptionalDouble.empty(), ""),
         new Event.NoteWritten("line 1\nline 2 \u2028 end"),
-        new Event.FileAdded(Event.FileKind.RUNS_TABLE, "runs/runs.csv", HASH),
+        new Event.FileAdded(Event.FileRole.RUNS_TABLE, "runs/runs.csv", HASH),
         new Event.CalibrationMade("calibrations/1.json", HASH),
         new Event.CalibrationPutInForce("calibrations/1.json"),
         new Event.Corrected("e1", "slip", Optional.empty()),

@@ -8,6 +8,7 @@ import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.virtual.VirtualArm;
 import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualHeater;
 import faintwind.calibration.virtual.VirtualRoom;
 import faintwind.calibration.virtual.VirtualSample;
@@ -24,7 +25,7 @@ class LiveGuideTest {
       new VirtualRoom(new AirState(294, 100_000, 0.5), 0.1, 0.03, 0.003);
 
   private static VirtualBuild build(long seed) {
-    return VirtualBuild.random(seed).in(CALM);
+    return VirtualDraw.build(seed).in(CALM);
   }
 
   private static VirtualTable table(long seed, double... speeds_m_s) {

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.Cancelled;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.JobWatch;
@@ -92,7 +92,7 @@ class CalibrateTest {
           }
         };
     assertThatThrownBy(() -> job(0, 50).write(BENCH.resolve("runs.csv"), target, impatient))
-        .isInstanceOf(Optimiser.Cancelled.class);
+        .isInstanceOf(Cancelled.class);
     assertThat(target).doesNotExist();
   }
 

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.run.SignalChain;
-import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualStage;
 import faintwind.device.StillTime;
 import faintwind.files.run.LogReader;
@@ -23,7 +23,7 @@ class LiveRecordingTest {
   @TempDir Path folder;
 
   private final StillTime time = new StillTime();
-  private final Rehearsal rehearsal = new Rehearsal(VirtualBuild.random(7), 7, 10, time);
+  private final Rehearsal rehearsal = new Rehearsal(VirtualDraw.build(7), 7, 10, time);
 
   /** Ends the recording after a number of rows. */
   private static LiveListener after(int rows, LiveRecording recording, List<LiveRow> heard) {

@@ -64,7 +64,12 @@ public final class MadeUpCalibration {
       parameters.add(new Parameter(quantities.get(i).name(), value, u, quantities.get(i).unit()));
     }
     return new FormulaFit(
-        model.id(), model.equationKey(), parameters, Covariance.of(covariance), AIR);
+        model.id(),
+        model.equationKey(),
+        parameters,
+        Covariance.of(covariance),
+        AIR,
+        OptionalDouble.of(0.0127));
   }
 
   private static List<RunOutcome> runs() {

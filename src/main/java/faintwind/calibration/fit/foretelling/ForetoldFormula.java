@@ -86,7 +86,8 @@ final class ForetoldFormula {
         model.equationKey(),
         parameters,
         Covariance.of(new double[values.length][values.length]),
-        AirState.ROOM);
+        AirState.ROOM,
+        OptionalDouble.empty());
   }
 
   /** Number of parameters. */

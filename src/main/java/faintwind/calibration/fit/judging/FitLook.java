@@ -1,8 +1,8 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Parameter;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
@@ -44,12 +44,12 @@ public record FitLook(
    *
    * @param set the very runs it was made from
    * @param cancelled asked at every step
-   * @throws Optimiser.Cancelled where {@code cancelled} says so
+   * @throws Cancelled where {@code cancelled} says so
    */
   public static FitLook again(Calibration calibration, RunSet set, BooleanSupplier cancelled) {
     String model = calibration.formula().model();
     Setting setting = Setting.of(set);
-    ResponseModel response = ResponseModel.of(model, setting.referenceAir());
+    ResponseModel response = setting.model(model);
     // as the choice among the models fits them
     FitResult fit =
         model.equals(PhysicsShaped.ID)

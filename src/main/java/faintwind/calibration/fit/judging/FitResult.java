@@ -125,7 +125,8 @@ public final class FitResult {
         setup.layout().model().equationKey(),
         parameters,
         Covariance.of(covariance),
-        setting.referenceAir());
+        setting.referenceAir(),
+        setting.ball_m());
   }
 
   /** The formula ready for use. */

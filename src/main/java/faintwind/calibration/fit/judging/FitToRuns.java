@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.numerics.BestSoFar;
 import faintwind.calibration.fit.numerics.Optimiser;
@@ -47,7 +48,7 @@ public final class FitToRuns {
    *
    * @param set the runs
    * @param cancelled asked at every step
-   * @throws Optimiser.Cancelled where {@code cancelled} says so
+   * @throws Cancelled where {@code cancelled} says so
    */
   public static Checked<FitResult> fit(RunSet set, BooleanSupplier cancelled) {
     return fit(set, PhysicsShaped.ID, cancelled);
@@ -63,7 +64,7 @@ public final class FitToRuns {
       return Checked.refused(refusals);
     }
     Setting setting = Setting.of(set);
-    return Checked.ok(fit(setting, ResponseModel.of(model, setting.referenceAir()), cancelled));
+    return Checked.ok(fit(setting, setting.model(model), cancelled));
   }
 
   static FitResult fit(Setting setting, ResponseModel model, BooleanSupplier cancelled) {

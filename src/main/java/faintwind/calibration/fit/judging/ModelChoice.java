@@ -4,7 +4,6 @@ import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Checked;
@@ -46,15 +45,12 @@ public final class ModelChoice {
     }
     Setting setting = Setting.of(set);
     List<FitResult> fits = new ArrayList<>();
-    FitResult usual = FitToRuns.fit(setting, new PhysicsShaped(setting.referenceAir()), cancelled);
+    FitResult usual = FitToRuns.fit(setting, setting.model(PhysicsShaped.ID), cancelled);
     fits.add(usual);
     for (String model : OTHERS) {
       fits.add(
           FitToRuns.fitFromExpected(
-              setting,
-              ResponseModel.of(model, setting.referenceAir()),
-              usual.setup().freed(),
-              cancelled));
+              setting, setting.model(model), usual.setup().freed(), cancelled));
     }
     FitResult chosen = best(fits);
     List<Problem> contradictions = Contradictions.of(chosen, set);

@@ -3,7 +3,6 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.Draws;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.FormulaFit;
-import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Uncertainty by Monte Carlo (JCGM 101:2008), by refitting: see {@link Refits}. Draws from the
@@ -49,7 +49,7 @@ public final class MonteCarlo {
       FitResult fit, List<double[]> draws, int failed, long seed) {
     double[] ratios =
         COMPARED.stream().mapToDouble(u -> u_m_s(fit, draws, u) / Verdict.u_m_s(fit, u)).toArray();
-    return new MonteCarloSummary(draws.size(), failed, seed, Spikes.median(ratios));
+    return new MonteCarloSummary(draws.size(), failed, seed, new Median().evaluate(ratios));
   }
 
   /**
@@ -58,14 +58,6 @@ public final class MonteCarlo {
    */
   public static double u_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
     return Draws.of(speeds(fit, draws, speed_m_s)).u();
-  }
-
-  /**
-   * The 95 % interval of a speed read at rest: the 2.5 and 97.5 % quantiles of the draws (JCGM
-   * 101:2008, 7.7.2), in this order.
-   */
-  public static double[] interval95_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
-    return Draws.of(speeds(fit, draws, speed_m_s)).symmetric(0.95);
   }
 
   private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {

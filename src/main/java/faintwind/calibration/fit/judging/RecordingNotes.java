@@ -12,6 +12,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What single recordings show: gaps, spikes, supply, warm-up, a leak from heater to signal. */
 final class RecordingNotes {
@@ -83,7 +84,7 @@ final class RecordingNotes {
         || fit.signal().supply_V().isEmpty()) {
       return;
     }
-    double median = Spikes.median(run.recording().supply_V().get().values());
+    double median = new Median().evaluate(run.recording().supply_V().get().values());
     double off = median / fit.signal().supply_V().getAsDouble() - 1;
     if (Math.abs(off) > SUPPLY_DRIFT) {
       found.add(

@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Heat that the ball takes with the arm at rest, run by run, over what the formula expects: dθ/dt +
@@ -59,7 +59,8 @@ final class RestPower {
     if (heats.size() < LEAST_RUNS) {
       return odd;
     }
-    double median = Spikes.median(heats.values().stream().mapToDouble(Heat::ratio).toArray());
+    double median =
+        new Median().evaluate(heats.values().stream().mapToDouble(Heat::ratio).toArray());
     heats.forEach(
         (run, heat) -> {
           double off = heat.ratio() / median - 1;

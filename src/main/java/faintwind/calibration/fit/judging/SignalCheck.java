@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What the recordings themselves show before any fit: sign, ceiling, clock, heat. */
 final class SignalCheck {
@@ -102,7 +103,7 @@ final class SignalCheck {
   static double zero(RunSet set) {
     return set.runs().stream()
         .filter(r -> r.kind() == RunKind.ZERO && !r.recording().signal().isEmpty())
-        .mapToDouble(r -> Spikes.median(r.recording().signal().values()))
+        .mapToDouble(r -> new Median().evaluate(r.recording().signal().values()))
         .average()
         .orElse(set.chain().offset().orElse(0));
   }

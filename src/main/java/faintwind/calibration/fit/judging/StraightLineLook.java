@@ -8,6 +8,7 @@ import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalPath;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.stat.regression.SimpleRegression;
 
 /**
  * The straight-line method as a first look: the slope of the signal just after the arm starts,
@@ -116,18 +117,10 @@ public record StraightLineLook(double slope_per_m, List<Point> points, List<Misr
 
   /** Slope by least squares. */
   private static double slope(Series signal) {
-    double middle = 0;
+    SimpleRegression line = new SimpleRegression();
     for (int i = 0; i < signal.size(); i++) {
-      middle += signal.time_s(i) / signal.size();
+      line.addData(signal.time_s(i), signal.value(i));
     }
-    double mean = signal.mean();
-    double above = 0;
-    double below = 0;
-    for (int i = 0; i < signal.size(); i++) {
-      double away = signal.time_s(i) - middle;
-      above += away * (signal.value(i) - mean);
-      below += away * away;
-    }
-    return above / below;
+    return line.getSlope();
   }
 }

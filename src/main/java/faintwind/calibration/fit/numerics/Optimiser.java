@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.Cancelled;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.apache.commons.math3.exception.MathIllegalStateException;
@@ -39,14 +41,22 @@ public final class Optimiser {
     private final double cost;
     private final RealMatrix jacobian;
     private final int residuals;
-    private int widened = -1;
-    private double variance;
+    private final Optional<Given> given;
+
+    /** A variance that a variable was given, other than its curvature says. */
+    private record Given(int variable, double variance) {}
 
     Optimum(double[] point, double cost, RealMatrix jacobian, int residuals) {
+      this(point, cost, jacobian, residuals, Optional.empty());
+    }
+
+    private Optimum(
+        double[] point, double cost, RealMatrix jacobian, int residuals, Optional<Given> given) {
       this.point = point;
       this.cost = cost;
       this.jacobian = jacobian;
       this.residuals = residuals;
+      this.given = given;
     }
 
     /** A point near the least, settled on by other means. */
@@ -61,10 +71,8 @@ public final class Optimiser {
      * it as the curvature says.
      */
     public Optimum withVariance(int variable, double unitVariance) {
-      Optimum other = new Optimum(point, cost, jacobian, residuals);
-      other.widened = variable;
-      other.variance = unitVariance;
-      return other;
+      return new Optimum(
+          point, cost, jacobian, residuals, Optional.of(new Given(variable, unitVariance)));
     }
 
     public double[] point() {
@@ -88,7 +96,8 @@ public final class Optimiser {
      */
     public double[][] unitCovariance() {
       double[][] covariance = curvatureCovariance();
-      return widened < 0 ? covariance : widened(covariance);
+      given.ifPresent(g -> widen(covariance, g));
+      return covariance;
     }
 
     /** The same without any other variance that was given to a variable. */
@@ -119,35 +128,30 @@ public final class Optimiser {
      * move with it; zeros where nothing was.
      */
     public double[] beyondCurvature() {
-      double[] along = new double[point.length];
-      if (widened >= 0) {
-        double[] with = curvatureCovariance()[widened];
-        double old = with[widened];
-        double factor = Math.sqrt(Math.max(0, variance - old)) / old;
-        for (int i = 0; i < along.length; i++) {
-          along[i] = factor * with[i];
-        }
+      if (given.isEmpty()) {
+        return new double[point.length];
+      }
+      int variable = given.get().variable();
+      double[] along = curvatureCovariance()[variable];
+      double old = along[variable];
+      double factor = Math.sqrt(Math.max(0, given.get().variance() - old)) / old;
+      for (int i = 0; i < along.length; i++) {
+        along[i] *= factor;
       }
       return along;
     }
 
     /** C + (v − c) C e (C e)ᵀ / c², c the old variance and v the new one (Sherman and Morrison). */
-    private double[][] widened(double[][] covariance) {
-      double[] with = covariance[widened].clone();
-      double old = with[widened];
-      double factor = (variance - old) / (old * old);
+    private static void widen(double[][] covariance, Given given) {
+      double[] with = covariance[given.variable()].clone();
+      double old = with[given.variable()];
+      double factor = (given.variance() - old) / (old * old);
       for (int i = 0; i < with.length; i++) {
         for (int j = 0; j < with.length; j++) {
           covariance[i][j] += factor * with[i] * with[j];
         }
       }
-      return covariance;
     }
-  }
-
-  /** The person asked to stop. */
-  public static final class Cancelled extends RuntimeException {
-    private static final long serialVersionUID = 1L;
   }
 
   private final int mostEvaluations;

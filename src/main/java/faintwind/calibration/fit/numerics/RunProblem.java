@@ -4,6 +4,12 @@ import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * The least-squares problem of all recordings at once: weighted residuals of every averaged row, of
@@ -15,6 +21,9 @@ import java.util.List;
  * keeps the factor well conditioned.
  */
 public final class RunProblem {
+  /** Keeps the factor positive where rounding in the sums would outweigh the priors. */
+  private static final double ROUNDING = 1e-14;
+
   private final Layout layout;
   private final Unknowns unknowns;
   private final List<Track> tracks;
@@ -222,29 +231,19 @@ public final class RunProblem {
     int p = right.length;
     double[][] jacobian = new double[p + 1][p];
     double[] residuals = new double[p + 1];
-    double[][] lower = new double[p][p];
-    double left = cost;
     for (int i = 0; i < p; i++) {
-      for (int j = 0; j <= i; j++) {
-        double sum = normal[i][j];
-        for (int m = 0; m < j; m++) {
-          sum -= lower[i][m] * lower[j][m];
-        }
-        lower[i][j] = i == j ? Math.sqrt(Math.max(sum, 1e-12)) : sum / lower[j][j];
-      }
-      double sum = right[i];
-      for (int m = 0; m < i; m++) {
-        sum -= lower[i][m] * residuals[m];
-      }
-      residuals[i] = sum / lower[i][i];
-      left -= residuals[i] * residuals[i];
+      normal[i][i] *= 1 + ROUNDING;
     }
+    RealMatrix factor = new CholeskyDecomposition(new Array2DRowRealMatrix(normal, false)).getLT();
     for (int i = 0; i < p; i++) {
-      for (int j = i; j < p; j++) {
-        jacobian[i][j] = lower[j][i];
-      }
+      jacobian[i] = factor.getRow(i);
     }
-    residuals[p] = Math.sqrt(Math.max(left, 0));
+    RealVector solved = new ArrayRealVector(right);
+    MatrixUtils.solveLowerTriangularSystem(factor.transpose(), solved);
+    for (int i = 0; i < p; i++) {
+      residuals[i] = solved.getEntry(i);
+    }
+    residuals[p] = Math.sqrt(Math.max(cost - solved.dotProduct(solved), 0));
     return new Optimiser.Linearised(residuals, jacobian);
   }
 }

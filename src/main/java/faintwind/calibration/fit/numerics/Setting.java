@@ -1,8 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.FormulaFit;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.SignalScale;
 import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -18,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * What holds for all runs together: files, signal unit and scale, thermocouple, reference air,
@@ -100,6 +103,19 @@ public record Setting(
         Optional.empty());
   }
 
+  /** Diameter of the balls, m; empty where the build record does not name it. */
+  public OptionalDouble ball_m() {
+    return build
+        .flatMap(BuildFacts::diameter_m)
+        .map(d -> OptionalDouble.of(d.value()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /** The model of that id for this air and these balls. */
+  public ResponseModel model(String id) {
+    return ResponseModel.of(id, referenceAir, ball_m().orElse(FormulaFit.USUAL_BALL_M));
+  }
+
   /** The runs with the heater on, file by file. */
   public List<Run> heated() {
     return files.stream().flatMap(file -> file.runs().stream()).toList();
@@ -159,12 +175,12 @@ public record Setting(
     List<Double> volts = new ArrayList<>();
     for (FileRows file : files) {
       file.channel(r -> r.recording().supply_V())
-          .ifPresent(s -> volts.add(Spikes.median(s.values())));
+          .ifPresent(s -> volts.add(new Median().evaluate(s.values())));
     }
     return volts.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(
-            Spikes.median(volts.stream().mapToDouble(Double::doubleValue).toArray()));
+            new Median().evaluate(volts.stream().mapToDouble(Double::doubleValue).toArray()));
   }
 
   private static double noise(List<FileRows> files, SignalChain chain) {

@@ -1,10 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.fit.track.Track;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Parts of runs whose residuals are far wilder than those of the other runs get less weight: a door
@@ -75,7 +75,7 @@ public final class Wildness {
   private static double usual(List<Part> parts, boolean moved) {
     double[] squares =
         parts.stream().filter(p -> p.moved() == moved).mapToDouble(Part::square).toArray();
-    return squares.length < 3 ? Double.POSITIVE_INFINITY : Spikes.median(squares);
+    return squares.length < 3 ? Double.POSITIVE_INFINITY : new Median().evaluate(squares);
   }
 
   private static void leaveOutRows(RunProblem problem, Wander wander) {

@@ -2,11 +2,11 @@ package faintwind.calibration.fit.track;
 
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Function;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * The rows of every run that shares one file, as one recording.
@@ -75,7 +75,6 @@ public record FileRows(String file, List<Run> runs, Series signal) {
     for (int i = 0; i < steps.length; i++) {
       steps[i] = series.time_s(i + 1) - series.time_s(i);
     }
-    Arrays.sort(steps);
-    return steps[steps.length / 2];
+    return new Median().evaluate(steps);
   }
 }

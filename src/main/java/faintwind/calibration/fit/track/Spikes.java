@@ -4,6 +4,7 @@ import faintwind.calibration.run.Series;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Single rows that lie far from their neighbours, found by comparing each with the median of the
@@ -28,12 +29,12 @@ public final class Spikes {
       for (int j = from; j < to; j++) {
         around[j - from] = series.value(j);
       }
-      double centre = median(around);
+      double centre = new Median().evaluate(around);
       double[] away = new double[around.length];
       for (int j = 0; j < away.length; j++) {
         away[j] = Math.abs(around[j] - centre);
       }
-      double scale = Math.max(1.4826 * median(away), noise);
+      double scale = Math.max(1.4826 * new Median().evaluate(away), noise);
       if (Math.abs(series.value(i) - centre) > LIMIT * scale) {
         found.add(i);
       }
@@ -51,18 +52,10 @@ public final class Spikes {
     for (int i = 0; i < n; i++) {
       second[i] = Math.abs(series.value(i) - 2 * series.value(i + 1) + series.value(i + 2));
     }
-    Arrays.sort(second);
-    double robust = 1.4826 * second[n / 2] / Math.sqrt(6);
+    double robust = 1.4826 * new Median().evaluate(second) / Math.sqrt(6);
     if (robust > 0) {
       return robust;
     }
     return Math.sqrt(Arrays.stream(second).map(s -> s * s).sum() / n / 6);
-  }
-
-  public static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
-    int n = sorted.length;
-    return n % 2 == 1 ? sorted[n / 2] : 0.5 * (sorted[n / 2 - 1] + sorted[n / 2]);
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.calibration.fit.track;
 
 import faintwind.calibration.run.Series;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * The chain's offset as one zero run shows it.
@@ -14,7 +15,7 @@ public record ZeroReading(String run, double signal, double u) {
 
   public static ZeroReading of(String run, Series signal, double least_u) {
     int n = signal.size();
-    double mean = Spikes.median(signal.values());
+    double mean = new Median().evaluate(signal.values());
     if (n < 2 * PARTS) {
       return new ZeroReading(run, signal.mean(), least_u);
     }
@@ -23,7 +24,7 @@ public record ZeroReading(String run, double signal, double u) {
     for (int k = 0; k < PARTS; k++) {
       double[] part =
           java.util.Arrays.copyOfRange(signal.values(), k * n / PARTS, (k + 1) * n / PARTS);
-      double centre = Spikes.median(part);
+      double centre = new Median().evaluate(part);
       double sum = 0;
       int count = 0;
       double limit = 10 * least_u + 6 * Spikes.noise(signal);

@@ -20,6 +20,7 @@ public final class FieldFormula {
   private final ResponseModel model;
   private final double[] lossValues;
   private final ThermalPath path;
+  private final double diameter_m;
   private final Covariance covariance;
   private final double[] out;
   private final double[] gradient;
@@ -28,7 +29,7 @@ public final class FieldFormula {
     FormulaFit fit = calibration.formula();
     SignalPath signal = calibration.signal();
     double[] values = fit.values();
-    model = ResponseModel.of(fit.model(), fit.referenceAir());
+    model = ResponseModel.of(fit.model(), fit.referenceAir(), fit.diameter_m());
     int losses = model.quantities().size();
     lossValues = Arrays.copyOf(values, losses);
     double reference_K = fit.referenceAir().temperature_K();
@@ -40,6 +41,7 @@ public final class FieldFormula {
             signal.perKelvin(),
             reference_K,
             bend);
+    diameter_m = fit.diameter_m();
     covariance = fit.covariance();
     out = new double[3 + losses];
     gradient = new double[values.length];
@@ -47,6 +49,11 @@ public final class FieldFormula {
 
   public ThermalPath path() {
     return path;
+  }
+
+  /** Diameter of the ball, m. */
+  public double diameter_m() {
+    return diameter_m;
   }
 
   /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */

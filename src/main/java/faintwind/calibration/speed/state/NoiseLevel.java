@@ -1,8 +1,8 @@
 package faintwind.calibration.speed.state;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * Noise of a row from the rows themselves: the median absolute second difference (a robust form of
@@ -57,9 +57,8 @@ public final class NoiseLevel {
     if (found == 0) {
       return 0;
     }
-    double[] sorted = Arrays.copyOf(differences, found);
-    Arrays.sort(sorted);
-    return MEDIAN_TO_DEVIATION * sorted[found / 2] / Math.sqrt(1.5);
+    double median = new Median().evaluate(differences, 0, found);
+    return MEDIAN_TO_DEVIATION * median / Math.sqrt(1.5);
   }
 
   private static double resolution(double[] signal, int count) {

@@ -12,6 +12,7 @@ import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualInstrument;
 import faintwind.calibration.virtual.VirtualRehearsal;
 import faintwind.calibration.virtual.VirtualStage.Heater;
@@ -30,7 +31,7 @@ import org.junit.jupiter.api.Test;
 @DisplayName("Reference flows of a made-up build (seed 31), noise and draught included")
 class ReferenceFlowTest {
   private static final long SEED = 31;
-  private static final VirtualBuild BUILD = VirtualBuild.random(SEED);
+  private static final VirtualBuild BUILD = VirtualDraw.build(SEED);
   private static final double STILL_S = 2700;
   private static final double FLOW_S = 700;
   private static final double[] FLOWS_M_S = {0.15, 0.4, 0.8, 1.5, 3};

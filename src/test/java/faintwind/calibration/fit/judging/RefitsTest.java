@@ -3,8 +3,8 @@ package faintwind.calibration.fit.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.MonteCarloSummary;
-import faintwind.calibration.fit.numerics.Optimiser;
 import java.util.List;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
@@ -35,6 +35,6 @@ class RefitsTest {
   @Test
   void refitsCanBeCancelled() {
     assertThatThrownBy(() -> MonteCarlo.refit(FIT, 1000, 7, done -> {}, () -> true))
-        .isInstanceOf(Optimiser.Cancelled.class);
+        .isInstanceOf(Cancelled.class);
   }
 }

@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.Recording;
@@ -18,6 +17,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * The sample runs (simulated, invented: see their README), and how a formula reads their probe log:
@@ -116,7 +116,7 @@ public final class SampleRuns {
       double loss = (formula.heating_K_s(supply) - slope) / delta;
       speeds.add(formula.speed_m_s(loss, delta, air));
     }
-    return Spikes.median(speeds.stream().mapToDouble(Double::doubleValue).toArray());
+    return new Median().evaluate(speeds.stream().mapToDouble(Double::doubleValue).toArray());
   }
 
   static double rms(List<Hold> holds) {

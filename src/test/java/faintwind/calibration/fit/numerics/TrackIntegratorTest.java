@@ -2,23 +2,52 @@ package faintwind.calibration.fit.numerics;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.FormulaFit;
+import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.judging.SampleRuns;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.Uncertain;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 @DisplayName("Forward sensitivities of the heat balance (seed 20261125)")
 class TrackIntegratorTest {
 
+  @Test
+  void theBallOfTheBuildRecordIsTheOneThatIsFitted() {
+    RunSet runs = SampleRuns.of("bench-b");
+    BuildFacts build =
+        new BuildFacts(
+            Optional.of(Uncertain.of(0.0159)),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    RunSet known = new RunSet(runs.runs(), runs.chain(), Optional.of(build));
+    FormulaFit fit =
+        FitToRuns.fit(known, "king-half", () -> false)
+            .fold(
+                (value, notes) -> value.formulaFit(),
+                problems -> {
+                  throw new AssertionError(problems.toString());
+                });
+    assertThat(fit.diameter_m()).isEqualTo(0.0159);
+    assertThat(Setting.of(runs).ball_m()).isEmpty();
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"bench-b", "bench-c", "bench-f"})
   void sensitivitiesAgreeWithFiniteDifferencesInEveryUnknown(String bench) {
     Setting setting = Setting.of(SampleRuns.of(bench));
-    Setup setup = new Setup(setting, ResponseModel.of(PhysicsShaped.ID, setting.referenceAir()));
+    Setup setup = new Setup(setting, setting.model(PhysicsShaped.ID));
     RunProblem problem = setup.problem();
     Random random = new Random(20261125);
     double[] x = random.doubles(setup.unknowns().size(), -0.3, 0.3).toArray();

@@ -62,11 +62,6 @@ public record VirtualPlan(
     return new VirtualPlan(spins, Way.SEPARATE, 600, 3000, 400);
   }
 
-  /** The same in another order of its spins. */
-  public VirtualPlan inOrder(List<Spin> order) {
-    return new VirtualPlan(order, way, zero_s, warmUp_s, rest_s);
-  }
-
   private static List<Spin> oneWay(List<Double> speeds_m_s) {
     return speeds_m_s.stream().map(v -> new Spin(v, radius_m(v), Direction.CW)).toList();
   }

@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** A number with three digits, as a detail of a problem; point as decimal mark. */
-public final class Figures {
+public final class ThreeDigits {
   private static final MathContext THREE = new MathContext(3);
 
-  private Figures() {}
+  private ThreeDigits() {}
 
   public static String of(double value) {
     if (value == 0) {

@@ -1,0 +1,79 @@
+package faintwind.calibration.profile;
+
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.time.OffsetDateTime;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the lines read so far mean for the next: its number, the names of the columns, the time's
+ * origin, the turns of the counters. Mutable; for one log and one thread.
+ */
+final class ReadSoFar {
+  private static final int SHOWN = 80;
+
+  private final ImportProfile profile;
+  private final String source;
+  private final LineTime time;
+  private final Map<ValueColumn, Unwrap> turns = new HashMap<>();
+  private List<String> names = List.of();
+  private int lines;
+
+  ReadSoFar(ImportProfile profile, String source) {
+    this.profile = profile;
+    this.source = source;
+    this.time = new LineTime(profile.time(), profile.lines().decimalMark());
+    profile.columns().forEach(c -> c.wrapsAt().ifPresent(turn -> turns.put(c, new Unwrap(turn))));
+  }
+
+  ImportProfile profile() {
+    return profile;
+  }
+
+  void nextLine() {
+    lines++;
+  }
+
+  int lines() {
+    return lines;
+  }
+
+  void name(List<String> columns) {
+    names = columns;
+  }
+
+  List<String> names() {
+    return names;
+  }
+
+  Optional<OffsetDateTime> start() {
+    return time.start();
+  }
+
+  OptionalDouble time_s(String text) {
+    return time.read(text);
+  }
+
+  /** The counter of a column, followed over its wrap. */
+  double counted(ValueColumn column, double counter) {
+    Unwrap wrap = turns.get(column);
+    return wrap == null ? counter : wrap.next(counter);
+  }
+
+  Where where(String field) {
+    return Where.file(source).atLine(lines).atColumn(field);
+  }
+
+  Problem problem(String id, String field, String found, String... details) {
+    return Problem.error(id, where(field), found, details);
+  }
+
+  static String excerpt(String text) {
+    String plain = text.replaceAll("\\p{Cntrl}", " ");
+    return plain.length() <= SHOWN ? plain : plain.substring(0, SHOWN).strip() + "…";
+  }
+}
