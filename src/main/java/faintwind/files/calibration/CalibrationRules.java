@@ -1,6 +1,7 @@
 package faintwind.files.calibration;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import faintwind.calibration.Calibration;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.response.Empirical;
 import faintwind.calibration.response.ParameterPrior;
@@ -42,7 +43,10 @@ final class CalibrationRules {
 
   /** What is assumed of a file that can be used. */
   static List<Problem> notes(JsonNode file, Where where) {
-    return file.has(BALL)
+    // the virtual instrument has no build record, and its calibration is used for nothing
+    boolean rehearsal =
+        file.path("warnings").findValuesAsText("code").contains(Calibration.REHEARSAL);
+    return file.has(BALL) || rehearsal
         ? List.of()
         : List.of(
             Problem.warning(
