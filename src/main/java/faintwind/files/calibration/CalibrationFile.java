@@ -111,7 +111,7 @@ public final class CalibrationFile {
     Matcher matcher = ANY_FORMAT.matcher(format);
     if (!matcher.matches()) {
       return Checked.refused(
-          Problem.error("calibration.not-one", where.atColumn("format"), LogHead.shown(format)));
+          Problem.error("calibration.not-one", where.atColumn("format"), LogHead.excerpt(format)));
     }
     if (Integer.parseInt(matcher.group(1)) != 1) {
       return Checked.refused(
