@@ -1,5 +1,7 @@
 package faintwind.files.calibration;
 
+import static java.util.Objects.requireNonNull;
+
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Covariance;
@@ -111,7 +113,7 @@ record StoredCalibration(
   private FormulaFit formulaFit() {
     List<Parameter> parameters = new ArrayList<>();
     for (String name : formula.covariance().order()) {
-      Formula.Value stored = formula.parameters().get(name);
+      Formula.Value stored = requireNonNull(formula.parameters().get(name), name);
       parameters.add(
           new Parameter(name, stored.value(), stored.standardUncertainty(), stored.unit()));
     }

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.annotation.JsonPropertyOrder;
 import com.fasterxml.jackson.annotation.JsonSubTypes;
-import com.fasterxml.jackson.annotation.JsonSubTypes.Type;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
 import com.fasterxml.jackson.annotation.JsonTypeName;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -27,27 +26,27 @@ import java.util.OptionalDouble;
  */
 @JsonTypeInfo(use = JsonTypeInfo.Id.NAME, property = "what")
 @JsonSubTypes({
-  @Type(name = "instrument", value = Event.InstrumentCreated.class),
-  @Type(name = "rehearsal", value = Event.RehearsalBegun.class),
-  @Type(name = "design", value = Event.DesignChosen.class),
-  @Type(name = "checklist", value = Event.ChecklistChosen.class),
-  @Type(name = "step-opened", value = Event.StepOpened.class),
-  @Type(name = "step-finished", value = Event.StepFinished.class),
-  @Type(name = "reading", value = Event.ReadingEntered.class),
-  @Type(name = "answer", value = Event.QuestionAnswered.class),
-  @Type(name = "caution", value = Event.CautionAcknowledged.class),
-  @Type(name = "clock", value = Event.ClockStarted.class),
-  @Type(name = "clock-confirmed", value = Event.ClockConfirmed.class),
-  @Type(name = "meter", value = Event.MeterChosen.class),
-  @Type(name = "own-file", value = Event.OwnFileNoted.class),
-  @Type(name = "photo", value = Event.PhotoAdded.class),
-  @Type(name = "waiver", value = Event.Waived.class),
-  @Type(name = "part", value = Event.PartRecorded.class),
-  @Type(name = "note", value = Event.NoteWritten.class),
-  @Type(name = "file", value = Event.FileAdded.class),
-  @Type(name = "calibration", value = Event.CalibrationMade.class),
-  @Type(name = "in-force", value = Event.CalibrationPutInForce.class),
-  @Type(name = "correction", value = Event.Corrected.class)
+  @JsonSubTypes.Type(name = "instrument", value = Event.InstrumentCreated.class),
+  @JsonSubTypes.Type(name = "rehearsal", value = Event.RehearsalBegun.class),
+  @JsonSubTypes.Type(name = "design", value = Event.DesignChosen.class),
+  @JsonSubTypes.Type(name = "checklist", value = Event.ChecklistChosen.class),
+  @JsonSubTypes.Type(name = "step-opened", value = Event.StepOpened.class),
+  @JsonSubTypes.Type(name = "step-finished", value = Event.StepFinished.class),
+  @JsonSubTypes.Type(name = "reading", value = Event.ReadingEntered.class),
+  @JsonSubTypes.Type(name = "answer", value = Event.QuestionAnswered.class),
+  @JsonSubTypes.Type(name = "caution", value = Event.CautionAcknowledged.class),
+  @JsonSubTypes.Type(name = "clock", value = Event.ClockStarted.class),
+  @JsonSubTypes.Type(name = "clock-confirmed", value = Event.ClockConfirmed.class),
+  @JsonSubTypes.Type(name = "meter", value = Event.MeterChosen.class),
+  @JsonSubTypes.Type(name = "own-file", value = Event.OwnFileNoted.class),
+  @JsonSubTypes.Type(name = "photo", value = Event.PhotoAdded.class),
+  @JsonSubTypes.Type(name = "waiver", value = Event.Waived.class),
+  @JsonSubTypes.Type(name = "part", value = Event.PartRecorded.class),
+  @JsonSubTypes.Type(name = "note", value = Event.NoteWritten.class),
+  @JsonSubTypes.Type(name = "file", value = Event.FileAdded.class),
+  @JsonSubTypes.Type(name = "calibration", value = Event.CalibrationMade.class),
+  @JsonSubTypes.Type(name = "in-force", value = Event.CalibrationPutInForce.class),
+  @JsonSubTypes.Type(name = "correction", value = Event.Corrected.class)
 })
 interface EventForm {
   JsonForm JSON =
