@@ -13,6 +13,7 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 
 /**
@@ -58,13 +59,26 @@ public final class JsonFile {
     }
   }
 
+  /**
+   * The object in a text that is known to hold one.
+   *
+   * @throws IllegalArgumentException where it does not
+   */
+  public static ObjectNode object(String text) {
+    try {
+      return (ObjectNode) MAPPER.readTree(text);
+    } catch (JsonProcessingException | ClassCastException e) {
+      throw new IllegalArgumentException("not a JSON object: " + e.getMessage(), e);
+    }
+  }
+
   private static byte[] withoutMark(byte[] bytes) {
     boolean marked =
         bytes.length >= 3
             && bytes[0] == (byte) 0xEF
             && bytes[1] == (byte) 0xBB
             && bytes[2] == (byte) 0xBF;
-    return marked ? java.util.Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
+    return marked ? Arrays.copyOfRange(bytes, 3, bytes.length) : bytes;
   }
 
   // the parser's later sentences speak of its own settings

@@ -1,6 +1,7 @@
 package faintwind.files;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SchemaValidatorsConfig;
@@ -31,15 +32,19 @@ public final class SchemaCheck {
    * @param format such as {@code calibration}, for {@code calibration.schema.json}
    */
   public static SchemaCheck of(String format) {
+    JsonSchemaFactory factory = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
+    SchemaValidatorsConfig config = SchemaValidatorsConfig.builder().locale(Locale.ENGLISH).build();
+    return new SchemaCheck(factory.getSchema(schema(format), config));
+  }
+
+  /** The same as JSON, for what is more than a check. */
+  public static JsonNode schema(String format) {
     String resource = FOLDER + format + ".schema.json";
     try (InputStream in = SchemaCheck.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalArgumentException("no schema " + resource);
       }
-      JsonSchemaFactory factory = JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012);
-      SchemaValidatorsConfig config =
-          SchemaValidatorsConfig.builder().locale(Locale.ENGLISH).build();
-      return new SchemaCheck(factory.getSchema(in, config));
+      return new ObjectMapper().readTree(in);
     } catch (IOException e) {
       // it ships inside the program
       throw new UncheckedIOException(resource, e);

@@ -2,6 +2,7 @@ package faintwind.files;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.DigestInputStream;
@@ -21,7 +22,7 @@ public final class Sha256 {
   public static String of(Path file) throws IOException {
     MessageDigest digest = digest();
     try (InputStream in = new DigestInputStream(Files.newInputStream(file), digest)) {
-      in.transferTo(java.io.OutputStream.nullOutputStream());
+      in.transferTo(OutputStream.nullOutputStream());
     }
     return HexFormat.of().formatHex(digest.digest());
   }

@@ -96,12 +96,12 @@ public final class WavFile {
 
   private static List<Problem> cutShort(
       AudioInputStream sound, AudioFormat format, long frames, Where where) {
-    long said = sound.getFrameLength();
-    return said <= frames
+    long declared = sound.getFrameLength();
+    return declared <= frames
         ? List.of()
         : List.of(
             Problem.warning(
-                "wav.cut-short", where, seconds(frames, format), seconds(said, format)));
+                "wav.cut-short", where, seconds(frames, format), seconds(declared, format)));
   }
 
   private static String seconds(long frames, AudioFormat format) {
@@ -115,9 +115,9 @@ public final class WavFile {
     ByteOrder order = format.isBigEndian() ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
     ByteBuffer buffer = ByteBuffer.wrap(bytes).order(order);
     long frames = 0;
-    int got;
-    while ((got = sound.readNBytes(bytes, 0, bytes.length)) >= format.getFrameSize()) {
-      int count = got / format.getFrameSize();
+    int length;
+    while ((length = sound.readNBytes(bytes, 0, bytes.length)) >= format.getFrameSize()) {
+      int count = length / format.getFrameSize();
       for (int i = 0; i < count; i++) {
         samples[i] = mono(buffer, i * format.getFrameSize(), format);
       }

@@ -1,7 +1,6 @@
 package faintwind.record;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a typed reading was judged to be, from best to worst. */
 public enum ReadingVerdict {
@@ -14,15 +13,5 @@ public enum ReadingVerdict {
   /** The word in files and bundle keys. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** The verdict with that word. */
-  public static Optional<ReadingVerdict> ofWord(String word) {
-    for (ReadingVerdict verdict : values()) {
-      if (verdict.word().equals(word)) {
-        return Optional.of(verdict);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -159,11 +159,9 @@ class PackagesTest {
               Map.entry(
                   "CarriedShareProfile Contradictions Diagnosis FitToRuns ModelChoice",
                   "to be untied"),
-              Map.entry("ChecklistFiles OwnChecklist", "to be untied"),
               Map.entry("DesignKeys DesignParts", "to be untied"),
               Map.entry("DesignModel DesignNext", "to be untied"),
               Map.entry("DesignNumbers DesignWords", "to be untied"),
-              Map.entry("EventJson JournalLine Keys", "to be untied"),
               Map.entry("FaintwindWindow Keys", "to be untied"),
               Map.entry("FigurePainter PlotCursor PlotFigure", "to be untied"),
               Map.entry("Focus Frame NextLine", "to be untied"),

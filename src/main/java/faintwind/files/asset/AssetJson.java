@@ -1,19 +1,29 @@
 package faintwind.files.asset;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.util.StdConverter;
+import faintwind.files.JsonForm;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
+import faintwind.physics.Thermocouple;
+import faintwind.physics.Thermocouple.Polynomial;
 import faintwind.physics.part.BatteryType;
 import faintwind.physics.part.Coat;
 import faintwind.physics.part.Label;
 import faintwind.physics.part.LoggerProfile;
 import faintwind.physics.part.Metal;
 import faintwind.physics.part.ResistorStyle;
+import faintwind.physics.part.ThermocoupleType;
+import faintwind.physics.part.ThermocoupleType.Alloy;
 import faintwind.physics.part.Wire;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Turns asset files that their schema has passed into parts in SI units. */
 final class AssetJson {
@@ -21,7 +31,30 @@ final class AssetJson {
   private static final double PPM = 1e-6;
   private static final double MAH_C = 3.6;
 
+  private static final JsonForm FORM =
+      new JsonForm(Map.of(Alloy.class, AlloyForm.class, Polynomial.class, PolynomialForm.class));
+
   private AssetJson() {}
+
+  /** A conductor's name is that of its alloy. */
+  interface AlloyForm {
+    @JsonProperty("alloy")
+    String name();
+  }
+
+  /** The exponential term has named coefficients. */
+  interface PolynomialForm {
+    @JsonDeserialize(converter = Coefficients.class)
+    List<Double> exponential();
+  }
+
+  /** The coefficients in their order: a0, a1, a2. */
+  static final class Coefficients extends StdConverter<Map<String, Double>, List<Double>> {
+    @Override
+    public List<Double> convert(Map<String, Double> byName) {
+      return List.copyOf(new TreeMap<>(byName).values());
+    }
+  }
 
   static Metal metal(ObjectNode node) {
     return new Metal(
@@ -86,14 +119,36 @@ final class AssetJson {
     return new BatteryType(label(node), number(node, "fresh_V"), number(node, "end_V"), capacities);
   }
 
-  static Label label(ObjectNode node) {
+  static ThermocoupleType thermocouple(ObjectNode node) {
+    return new ThermocoupleType(
+        label(node),
+        new Thermocouple(node.get("letter").asText(), list(node, "pieces", Polynomial.class)),
+        new ThermocoupleType.Alloys(
+            FORM.read(node.get("positive"), Alloy.class),
+            FORM.read(node.get("negative"), Alloy.class)),
+        node.get("joining").asText(),
+        list(node, "tolerances", ThermocoupleType.Tolerance.class),
+        list(node, "colours", ThermocoupleType.Colours.class),
+        list(node, "wires", JsonNode.class).stream().map(AssetJson::gauge).toList());
+  }
+
+  private static ThermocoupleType.Gauge gauge(JsonNode node) {
+    return new ThermocoupleType.Gauge(
+        node.get("awg").asInt(),
+        number(node, "diameter_mm") * MM,
+        // two makers' tables differ by up to 5 %, a real wire by 10 %
+        Interval.range(
+            number(node, "pair_low_ohm_m") * 0.95, number(node, "pair_high_ohm_m") * 1.05));
+  }
+
+  private static Label label(ObjectNode node) {
     return new Label(
         node.get("id").asText(),
         node.get("name").asText(),
         String.join("; ", texts(node.get("sources"))));
   }
 
-  static double number(JsonNode node, String key) {
+  private static double number(JsonNode node, String key) {
     return node.get(key).asDouble();
   }
 
@@ -106,9 +161,15 @@ final class AssetJson {
     return node.get(key).asText().toUpperCase(Locale.ROOT);
   }
 
-  private static List<String> texts(JsonNode array) {
+  static List<String> texts(JsonNode array) {
     List<String> texts = new ArrayList<>();
     array.forEach(t -> texts.add(t.asText()));
     return texts;
+  }
+
+  private static <T> List<T> list(JsonNode node, String key, Class<T> type) {
+    List<T> all = new ArrayList<>();
+    node.get(key).forEach(item -> all.add(FORM.read(item, type)));
+    return all;
   }
 }

@@ -35,20 +35,20 @@ enum AssetKind {
 
   /** Pairs of values in the wrong order. */
   List<Problem> contradictions(ObjectNode node, Where where) {
-    List<Problem> found = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
     node.properties()
         .forEach(
             e -> {
               if (isPair(e.getValue())
                   && e.getValue().get(0).asDouble() > e.getValue().get(1).asDouble()) {
-                found.add(reversed(where, e.getKey(), e.getValue()));
+                problems.add(reversed(where, e.getKey(), e.getValue()));
               }
             });
-    order(node, where, "core_mm", "outer_mm", found);
-    order(node, where, "full_rating_C", "no_rating_C", found);
-    order(node, where, "range_low_mV", "range_high_mV", found);
-    order(node, where, "end_V", "fresh_V", found);
-    return found;
+    order(node, where, "core_mm", "outer_mm", problems);
+    order(node, where, "full_rating_C", "no_rating_C", problems);
+    order(node, where, "range_low_mV", "range_high_mV", problems);
+    order(node, where, "end_V", "fresh_V", problems);
+    return problems;
   }
 
   private static boolean isPair(JsonNode value) {
@@ -56,9 +56,9 @@ enum AssetKind {
   }
 
   private static void order(
-      ObjectNode node, Where where, String low, String high, List<Problem> found) {
+      ObjectNode node, Where where, String low, String high, List<Problem> problems) {
     if (node.has(low) && node.get(low).asDouble() > node.get(high).asDouble()) {
-      found.add(
+      problems.add(
           Problem.error(
               "asset.order",
               where.atColumn(low),

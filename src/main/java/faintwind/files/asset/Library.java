@@ -1,8 +1,6 @@
 package faintwind.files.asset;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import faintwind.files.JsonFile;
-import faintwind.files.SchemaCheck;
 import faintwind.files.Sha256;
 import faintwind.files.ShippedFolder;
 import faintwind.message.Checked;
@@ -10,7 +8,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.part.Catalogue;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Stream;
 
 /**
  * Reads metals, coats, wires, thermocouples, resistors, loggers and batteries: one JSON file a
@@ -71,46 +67,34 @@ public final class Library {
 
   private Library take(Path folder, Origin origin) throws IOException {
     for (AssetKind kind : AssetKind.values()) {
-      Path kindFolder = folder.resolve(kind.folder());
-      if (Files.isDirectory(kindFolder)) {
-        SchemaCheck check = SchemaCheck.of(kind.schema());
-        for (Path file : jsonFiles(kindFolder)) {
-          String name = kind.folder() + "/" + file.getFileName();
-          Checked<ObjectNode> thing =
-              JsonFile.read(file, name).then(node -> valid(kind, node, check, name));
-          if (thing instanceof Checked.Ok<ObjectNode> ok) {
-            boolean replaced = things.put(name, ok.value()) != null;
-            if (origin == Origin.OWN) {
-              String id = replaced ? "asset.replaced" : "asset.added";
-              notes.add(Problem.warning(id, Where.file(name), Sha256.of(file)));
+      AssetFolder.each(
+          folder,
+          kind.folder(),
+          kind.schema(),
+          (file, name, read) -> {
+            Checked<ObjectNode> thing = read.then(node -> ruled(kind, node, name));
+            if (thing instanceof Checked.Ok<ObjectNode> ok) {
+              boolean replaced = things.put(name, ok.value()) != null;
+              if (origin == Origin.OWN) {
+                String id = replaced ? "asset.replaced" : "asset.added";
+                notes.add(Problem.warning(id, Where.file(name), Sha256.of(file)));
+              }
+            } else {
+              problems.addAll(thing.problems());
             }
-          } else {
-            problems.addAll(thing.problems());
-          }
-        }
-      }
+          });
     }
     return this;
   }
 
-  private static Checked<ObjectNode> valid(
-      AssetKind kind, ObjectNode node, SchemaCheck check, String name) {
+  private static Checked<ObjectNode> ruled(AssetKind kind, ObjectNode node, String name) {
     Where where = Where.file(name);
-    List<Problem> found = new ArrayList<>(check.problems(node, where));
-    if (found.isEmpty()) {
-      found.addAll(kind.contradictions(node, where));
-      String id = node.get("id").asText();
-      if (!name.endsWith("/" + id + ".json")) {
-        found.add(Problem.error("asset.id-is-not-file-name", where.atColumn("id"), id, name));
-      }
+    List<Problem> problems = kind.contradictions(node, where);
+    String id = node.get("id").asText();
+    if (!name.endsWith("/" + id + ".json")) {
+      problems.add(Problem.error("asset.id-is-not-file-name", where.atColumn("id"), id, name));
     }
-    return found.isEmpty() ? Checked.ok(node) : Checked.refused(found);
-  }
-
-  private static List<Path> jsonFiles(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.filter(f -> f.getFileName().toString().endsWith(".json")).sorted().toList();
-    }
+    return problems.isEmpty() ? Checked.ok(node) : Checked.refused(problems);
   }
 
   private <T> List<T> all(AssetKind kind, Function<ObjectNode, T> reading) {
@@ -125,7 +109,7 @@ public final class Library {
         all(AssetKind.METAL, AssetJson::metal),
         all(AssetKind.COAT, AssetJson::coat),
         all(AssetKind.WIRE, AssetJson::wire),
-        all(AssetKind.THERMOCOUPLE, ThermocoupleJson::type),
+        all(AssetKind.THERMOCOUPLE, AssetJson::thermocouple),
         all(AssetKind.RESISTOR, AssetJson::resistor),
         all(AssetKind.LOGGER, AssetJson::logger),
         all(AssetKind.BATTERY, AssetJson::battery));

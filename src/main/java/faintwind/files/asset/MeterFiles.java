@@ -2,23 +2,18 @@ package faintwind.files.asset;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import faintwind.files.JsonFile;
-import faintwind.files.SchemaCheck;
 import faintwind.files.ShippedFolder;
 import faintwind.guide.checklist.MeterClass;
 import faintwind.guide.checklist.MeterRange;
 import faintwind.guide.checklist.Meters;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
-import faintwind.message.Where;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Stream;
 
 /**
  * Reads classes of meters: one JSON file each in {@code meters/}, valid against {@code
@@ -29,7 +24,6 @@ public final class MeterFiles {
   /** The class that counts where none was chosen. */
   public static final String USUAL = "simple-2000-counts";
 
-  private static final String FOLDER = "meters";
   private static final double PERCENT = 0.01;
 
   private final Map<String, MeterClass> classes = new LinkedHashMap<>();
@@ -54,30 +48,17 @@ public final class MeterFiles {
   }
 
   private MeterFiles take(Path parent) throws IOException {
-    Path folder = parent.resolve(FOLDER);
-    if (!Files.isDirectory(folder)) {
-      return this;
-    }
-    List<Path> files;
-    try (Stream<Path> all = Files.list(folder)) {
-      files = all.filter(f -> String.valueOf(f.getFileName()).endsWith(".json")).sorted().toList();
-    }
-    SchemaCheck check = SchemaCheck.of("meter");
-    for (Path file : files) {
-      String name = FOLDER + "/" + file.getFileName();
-      Checked<ObjectNode> read =
-          JsonFile.read(file, name)
-              .then(
-                  node -> {
-                    List<Problem> form = check.problems(node, Where.file(name));
-                    return form.isEmpty() ? Checked.ok(node) : Checked.refused(form);
-                  });
-      notes.addAll(read.problems());
-      if (read instanceof Checked.Ok<ObjectNode> ok) {
-        MeterClass meter = meter(ok.value());
-        classes.put(meter.id(), meter);
-      }
-    }
+    AssetFolder.each(
+        parent,
+        "meters",
+        "meter",
+        (file, name, read) -> {
+          notes.addAll(read.problems());
+          if (read instanceof Checked.Ok<ObjectNode> ok) {
+            MeterClass meter = meter(ok.value());
+            classes.put(meter.id(), meter);
+          }
+        });
     return this;
   }
 
@@ -86,14 +67,12 @@ public final class MeterFiles {
     ranges(node, "resistance", "ohm", "Ω", ranges);
     ranges(node, "voltage", "V", "V", ranges);
     ranges(node, "current", "A", "A", ranges);
-    List<String> sources = new ArrayList<>();
-    node.path("sources").forEach(source -> sources.add(source.asText()));
     return new MeterClass(
         node.path("id").asText(),
         node.path("name").asText(),
         node.path("over_range").asText(),
         ranges,
-        sources);
+        AssetJson.texts(node.path("sources")));
   }
 
   private static void ranges(

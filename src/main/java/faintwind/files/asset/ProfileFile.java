@@ -1,5 +1,7 @@
 package faintwind.files.asset;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.files.AtomicFile;
@@ -19,7 +21,7 @@ import java.util.List;
  * the schema refuses, and profiles that contradict themselves.
  */
 public final class ProfileFile {
-  static final String FORMAT = "faintwind-profile/1";
+  private static final String FORMAT = "faintwind-profile/1";
 
   private ProfileFile() {}
 
@@ -48,7 +50,8 @@ public final class ProfileFile {
 
   /** A profile as the text of its file. */
   public static String text(ImportProfile profile) {
-    return ProfileJson.object(profile).toPrettyString() + "\n";
+    ObjectNode json = JsonNodeFactory.instance.objectNode().put("format", FORMAT);
+    return json.setAll(ProfileForm.JSON.write(profile)).toPrettyString() + "\n";
   }
 
   private static Checked<ImportProfile> profile(ObjectNode node, SchemaCheck check, String name) {
@@ -59,8 +62,18 @@ public final class ProfileFile {
           Problem.error("profile.newer-format", where.atColumn("format"), format, FORMAT));
     }
     List<Problem> problems = check.problems(node, where);
-    return problems.isEmpty()
-        ? new ProfileReading(node, where).profile()
-        : Checked.refused(problems);
+    if (problems.isEmpty()) {
+      problems = ProfileRules.problems(node, where);
+    }
+    return problems.isEmpty() ? Checked.ok(bound(node)) : Checked.refused(problems);
+  }
+
+  private static ImportProfile bound(ObjectNode node) {
+    for (JsonNode column : node.path("columns")) {
+      if (!column.has("scale")) {
+        ((ObjectNode) column).put("scale", 1);
+      }
+    }
+    return ProfileForm.JSON.read(node, ImportProfile.class);
   }
 }

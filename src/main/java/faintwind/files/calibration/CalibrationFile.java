@@ -1,5 +1,7 @@
 package faintwind.files.calibration;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
+import com.fasterxml.jackson.annotation.JsonValue;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
@@ -7,9 +9,13 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.Calibration;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.files.AtomicFile;
 import faintwind.files.JsonFile;
+import faintwind.files.JsonForm;
 import faintwind.files.SchemaCheck;
+import faintwind.files.run.ChainForm;
 import faintwind.files.run.LogHead;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -19,7 +25,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -30,12 +38,34 @@ import java.util.regex.Pattern;
  * version does not know are passed over.
  */
 public final class CalibrationFile {
-  static final String FORMAT = "faintwind-calibration/1";
-
   private static final Pattern ANY_FORMAT =
       Pattern.compile("faintwind-calibration/(\\d{1,6})(\\.\\d+)?");
 
+  private static final JsonForm FORM = form();
+
   private CalibrationFile() {}
+
+  /** The keys of the signal. */
+  interface SignalForm {
+    @JsonProperty("signal_unit")
+    SignalUnit unit();
+
+    @JsonProperty("signal_per_K")
+    double perKelvin();
+  }
+
+  /** A unit is named as the column of a run file. */
+  interface UnitForm {
+    @JsonValue
+    String column();
+  }
+
+  private static JsonForm form() {
+    Map<Class<?>, Class<?>> forms = new HashMap<>(ChainForm.TYPES);
+    forms.put(SignalPath.class, SignalForm.class);
+    forms.put(SignalUnit.class, UnitForm.class);
+    return new JsonForm(forms);
+  }
 
   /**
    * Puts a calibration in the file's place, whole or not at all.
@@ -52,7 +82,7 @@ public final class CalibrationFile {
 
   /** What {@link #write} puts into the file. */
   public static byte[] bytes(Calibration calibration, Messages messages) throws IOException {
-    ObjectNode json = new CalibrationJson(messages).of(calibration);
+    ObjectNode json = FORM.write(StoredCalibration.of(calibration, messages));
     // numbers that are not finite become words in JSON: reading back finds them too
     byte[] bytes = text(json).getBytes(StandardCharsets.UTF_8);
     List<Problem> problems = parse(bytes, "").problems();
@@ -81,18 +111,20 @@ public final class CalibrationFile {
     Matcher matcher = ANY_FORMAT.matcher(format);
     if (!matcher.matches()) {
       return Checked.refused(
-          Problem.error("calibration.not-one", where.atColumn("format"), LogHead.shown(format)));
+          Problem.error("calibration.not-one", where.atColumn("format"), LogHead.excerpt(format)));
     }
     if (Integer.parseInt(matcher.group(1)) != 1) {
       return Checked.refused(
-          Problem.error("calibration.newer", where.atColumn("format"), format, FORMAT));
+          Problem.error(
+              "calibration.newer", where.atColumn("format"), format, StoredCalibration.FORMAT));
     }
     List<Problem> problems = new ArrayList<>(SchemaCheck.of("calibration").problems(node, where));
     if (problems.isEmpty()) {
       problems.addAll(CalibrationRules.problems(node, where));
     }
     return problems.isEmpty()
-        ? Checked.ok(CalibrationReader.of(node), CalibrationRules.notes(node, where))
+        ? Checked.ok(
+            FORM.read(node, StoredCalibration.class).toModel(), CalibrationRules.notes(node, where))
         : Checked.refused(problems);
   }
 

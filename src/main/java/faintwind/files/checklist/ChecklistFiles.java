@@ -1,30 +1,14 @@
 package faintwind.files.checklist;
 
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.ObjectNode;
-import faintwind.files.JsonFile;
-import faintwind.files.SchemaCheck;
-import faintwind.files.Sha256;
 import faintwind.files.ShippedFolder;
-import faintwind.guide.ChecklistRules;
 import faintwind.guide.checklist.Checklist;
-import faintwind.guide.checklist.OwnFile;
-import faintwind.guide.checklist.Remedy;
-import faintwind.guide.checklist.Stage;
-import faintwind.guide.checklist.Step;
 import faintwind.message.Checked;
-import faintwind.message.Problem;
-import faintwind.message.Where;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * Reads a checklist folder: {@code checklist.json} (stages and the order of their steps), {@code
@@ -35,21 +19,8 @@ import java.util.stream.Stream;
  */
 public final class ChecklistFiles {
   private static final String OWN = "checklist";
-  private static final String LIST = "checklist.json";
-  private static final String REMEDIES = "remedies.json";
 
-  private final List<Path> folders;
-  private final String language;
-  private final List<Problem> problems = new ArrayList<>();
-  private final StringBuilder hashed = new StringBuilder();
-  private final Set<Path> setAside;
-  private final List<OwnFile> own = new ArrayList<>();
-
-  private ChecklistFiles(List<Path> folders, String language, Set<Path> setAside) {
-    this.folders = folders;
-    this.language = language;
-    this.setAside = setAside;
-  }
+  private ChecklistFiles() {}
 
   /** The checklist that ships under a name, such as {@code standard}. */
   public static Checked<Checklist> shipped(String name) throws IOException {
@@ -91,168 +62,6 @@ public final class ChecklistFiles {
    * @throws IOException where a file cannot be read
    */
   public static Checked<Checklist> read(List<Path> folders, String language) throws IOException {
-    return read(folders, language, Set.of());
-  }
-
-  /**
-   * The same without some files.
-   *
-   * @param setAside files that are passed over, so that those of the next folder count
-   */
-  static Checked<Checklist> read(List<Path> folders, String language, Set<Path> setAside)
-      throws IOException {
-    return new ChecklistFiles(List.copyOf(folders), language, Set.copyOf(setAside)).read();
-  }
-
-  private Checked<Checklist> read() throws IOException {
-    Optional<ObjectNode> list = object(LIST, "checklist");
-    if (list.isEmpty()) {
-      return Checked.refused(problems);
-    }
-    Optional<ObjectNode> overlay =
-        language.equals("en") ? Optional.empty() : object("lang/" + language + ".json", "lang");
-    List<Stage> stages = new ArrayList<>();
-    List<String> listed = new ArrayList<>(List.of(LIST));
-    for (JsonNode stage : list.get().path("stages")) {
-      stages.add(stage((ObjectNode) stage, overlay, listed));
-    }
-    List<Remedy> remedies = remedies(overlay);
-    unlisted(listed);
-    Checklist checklist =
-        new Checklist(
-            list.get().path("id").asText(),
-            list.get().path("version").asText(),
-            Sha256.of(hashed.toString().getBytes(StandardCharsets.UTF_8)),
-            stages,
-            remedies,
-            own);
-    if (problems.isEmpty()) {
-      problems.addAll(ChecklistRules.problems(checklist));
-    }
-    return problems.isEmpty() ? Checked.ok(checklist) : Checked.refused(problems);
-  }
-
-  private Stage stage(ObjectNode stage, Optional<ObjectNode> overlay, List<String> listed)
-      throws IOException {
-    String id = stage.path("id").asText();
-    List<Step> steps = new ArrayList<>();
-    for (JsonNode stepId : stage.path("steps")) {
-      String name = id + "/" + stepId.asText() + ".json";
-      listed.add(name);
-      Optional<ObjectNode> node = object(name, "step");
-      if (node.isEmpty()) {
-        continue;
-      }
-      if (!node.get().path("id").asText().equals(stepId.asText())) {
-        Where where = Where.file(name).atColumn("id");
-        problems.add(
-            Problem.error(
-                "checklist.id-not-file", where, node.get().path("id").asText(), stepId.asText()));
-      }
-      overlay.ifPresent(o -> OverlayJson.apply(node.get(), o.path("steps").path(stepId.asText())));
-      picture(node.get(), name);
-      Optional<Step> step = StepJson.read(node.get(), Where.file(name), problems);
-      step.ifPresent(steps::add);
-      if (step.isPresent()) {
-        keepsSafety(name, step.get());
-      }
-    }
-    overlay.ifPresent(o -> OverlayJson.apply(stage, o.path("stages").path(id)));
-    return new Stage(
-        id,
-        stage.path("title").asText(),
-        stage.path("about").asText(),
-        Optional.ofNullable(stage.get("banner")).map(JsonNode::asText),
-        steps);
-  }
-
-  /** A step laid over another keeps what protects people in the one below. */
-  private void keepsSafety(String name, Step step) throws IOException {
-    Path lowest = folders.get(folders.size() - 1).resolve(name);
-    if (find(name).filter(lowest::equals).isPresent() || !Files.isRegularFile(lowest)) {
-      return;
-    }
-    List<Problem> unneeded = new ArrayList<>();
-    JsonFile.parse(Files.readAllBytes(lowest), name)
-        .fold(
-            (node, notes) -> StepJson.read(node, Where.file(name), unneeded),
-            broken -> Optional.<Step>empty())
-        .ifPresent(below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
-  }
-
-  private void picture(ObjectNode step, String name) {
-    JsonNode file = step.path("picture").path("file");
-    if (file.isMissingNode()) {
-      return;
-    }
-    boolean shipped =
-        ChecklistFiles.class.getResource("/faintwind/assets/pictures/" + file.asText()) != null;
-    boolean own =
-        folders.stream()
-            .anyMatch(f -> Files.isRegularFile(f.resolve("pictures").resolve(file.asText())));
-    if (!shipped && !own) {
-      Where where = Where.file(name).atColumn("picture");
-      problems.add(Problem.error("checklist.picture-missing", where, file.asText()));
-    }
-  }
-
-  private List<Remedy> remedies(Optional<ObjectNode> overlay) throws IOException {
-    if (find(REMEDIES).isEmpty()) {
-      return List.of();
-    }
-    Optional<ObjectNode> node = object(REMEDIES, "remedies");
-    List<Remedy> remedies = new ArrayList<>();
-    ArrayNode none = com.fasterxml.jackson.databind.node.JsonNodeFactory.instance.arrayNode();
-    for (JsonNode item : node.map(n -> n.path("remedies")).orElse(none)) {
-      overlay.ifPresent(
-          o ->
-              OverlayJson.apply(
-                  (ObjectNode) item, o.path("remedies").path(item.path("id").asText())));
-      StepJson.remedy((ObjectNode) item, Where.file(REMEDIES), problems).ifPresent(remedies::add);
-    }
-    return remedies;
-  }
-
-  /** A file in a stage's folder that checklist.json does not list would silently never be done. */
-  private void unlisted(List<String> listed) throws IOException {
-    for (Path folder : folders) {
-      try (Stream<Path> files = Files.walk(folder, 2)) {
-        for (Path file : files.filter(Files::isRegularFile).sorted().toList()) {
-          String name = folder.relativize(file).toString().replace('\\', '/');
-          boolean step = name.endsWith(".json") && name.contains("/") && !name.startsWith("lang/");
-          if (step && !listed.contains(name) && !setAside.contains(file)) {
-            problems.add(Problem.error("checklist.step-not-listed", Where.file(name), name));
-          }
-        }
-      }
-    }
-  }
-
-  private Optional<Path> find(String name) {
-    return folders.stream()
-        .map(f -> f.resolve(name))
-        .filter(f -> Files.isRegularFile(f) && !setAside.contains(f))
-        .findFirst();
-  }
-
-  private Optional<ObjectNode> object(String name, String schema) throws IOException {
-    Optional<Path> file = find(name);
-    if (file.isEmpty()) {
-      problems.add(Problem.error("checklist.file-missing", Where.file(name), name));
-      return Optional.empty();
-    }
-    byte[] bytes = Files.readAllBytes(file.get());
-    hashed.append(name).append(' ').append(Sha256.of(bytes)).append('\n');
-    if (!file.get().startsWith(folders.get(folders.size() - 1))) {
-      own.add(new OwnFile(name, Sha256.of(bytes), List.of()));
-    }
-    Checked<ObjectNode> parsed = JsonFile.parse(bytes, name);
-    problems.addAll(parsed.problems());
-    if (!(parsed instanceof Checked.Ok<ObjectNode> ok)) {
-      return Optional.empty();
-    }
-    List<Problem> form = SchemaCheck.of(schema).problems(ok.value(), Where.file(name));
-    problems.addAll(form);
-    return form.isEmpty() ? Optional.of(ok.value()) : Optional.empty();
+    return ChecklistReading.read(folders, language, Set.of());
   }
 }

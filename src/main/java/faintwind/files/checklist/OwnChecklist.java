@@ -37,7 +37,7 @@ final class OwnChecklist {
   Checked<Checklist> read() throws IOException {
     Set<Path> all = ownFiles();
     while (true) {
-      Checked<Checklist> read = ChecklistFiles.read(folders, language, setAside.keySet());
+      Checked<Checklist> read = ChecklistReading.read(folders, language, setAside.keySet());
       if (read instanceof Checked.Ok<Checklist> ok) {
         return withNotes(ok);
       }

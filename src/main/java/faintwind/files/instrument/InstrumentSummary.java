@@ -1,10 +1,9 @@
 package faintwind.files.instrument;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.files.JsonFile;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.InstrumentState;
@@ -13,13 +12,10 @@ import java.util.List;
 
 /** What a journal comes to, as {@code instrument.json} ({@code assets/schemas/instrument}). */
 final class InstrumentSummary {
-  private static final ObjectMapper JSON =
-      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
-
   private InstrumentSummary() {}
 
   static String of(InstrumentState state, List<JournalEntry> entries) {
-    ObjectNode node = JSON.createObjectNode();
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("format", "faintwind-instrument/1");
     node.put("note", "Made from journal.jsonl; the journal counts where the two differ.");
     state.name().ifPresent(name -> node.put("name", name));
@@ -45,19 +41,7 @@ final class InstrumentSummary {
     state
         .last(CalibrationPutInForce.class)
         .ifPresent(line -> node.put("calibration_in_force", line.event().file()));
-    try {
-      state.designJson().ifPresent(json -> node.set("design", parsed(json)));
-      return JSON.writeValueAsString(node) + "\n";
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
-  }
-
-  private static com.fasterxml.jackson.databind.JsonNode parsed(String json) {
-    try {
-      return JSON.readTree(json);
-    } catch (JsonProcessingException e) {
-      throw new IllegalArgumentException("the design is not JSON", e);
-    }
+    state.designJson().ifPresent(json -> node.set("design", JsonFile.object(json)));
+    return node.toPrettyString() + "\n";
   }
 }

@@ -14,6 +14,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -86,7 +87,7 @@ public record Journal(Path file) {
         }
         entries.add(ok.value());
       } else if (end == bytes.length) {
-        problems.add(Problem.warning("journal.torn", where, JournalLine.shortened(line)));
+        problems.add(Problem.warning("journal.torn", where, JournalRules.shortened(line)));
       } else if (!line.isBlank()) {
         problems.addAll(read.problems());
       }
@@ -189,7 +190,7 @@ public record Journal(Path file) {
     while (buffer.hasRemaining() && channel.read(buffer, buffer.position()) >= 0) {
       // read on until the buffer is full or the file ends
     }
-    return java.util.Arrays.copyOf(buffer.array(), buffer.position());
+    return Arrays.copyOf(buffer.array(), buffer.position());
   }
 
   private static void writeAll(FileChannel channel, long at, byte[] bytes) throws IOException {

@@ -3,6 +3,8 @@ package faintwind.files.instrument;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.zip.CRC32;
 
@@ -44,8 +46,8 @@ final class PhotoFile {
     }
   }
 
-  /** What a walk through the parts found. */
-  private record Found(Kind kind, long width, long height, boolean whole) {}
+  /** What a walk through the parts shows. */
+  private record Picture(Kind kind, long width, long height, boolean whole) {}
 
   /**
    * The kind of picture; refused where it is neither JPEG nor PNG, is cut short or damaged, or has
@@ -55,11 +57,11 @@ final class PhotoFile {
    */
   static Checked<Kind> check(byte[] bytes, String name) {
     Where where = Where.file(name);
-    Optional<Found> found = new PhotoFile(bytes).walk();
-    if (found.isEmpty()) {
+    Optional<Picture> walked = new PhotoFile(bytes).walk();
+    if (walked.isEmpty()) {
       return Checked.refused(Problem.error("photo.not-a-picture", where, name));
     }
-    Found picture = found.get();
+    Picture picture = walked.get();
     if (picture.width() * picture.height() > MOST_PIXELS) {
       String megapixels = String.valueOf(picture.width() * picture.height() / 1_000_000);
       return Checked.refused(
@@ -75,7 +77,7 @@ final class PhotoFile {
         : Checked.refused(Problem.error("photo.cut-short", where, name));
   }
 
-  private Optional<Found> walk() {
+  private Optional<Picture> walk() {
     if (startsWith(PNG)) {
       return Optional.of(png());
     }
@@ -86,11 +88,11 @@ final class PhotoFile {
 
   private boolean startsWith(byte[] head) {
     return bytes.length >= head.length
-        && java.util.Arrays.equals(bytes, 0, head.length, head, 0, head.length);
+        && Arrays.equals(bytes, 0, head.length, head, 0, head.length);
   }
 
   /** Chunks: length, type, data, CRC over type and data; the last is IEND. */
-  private Found png() {
+  private Picture png() {
     long width = 0;
     long height = 0;
     place = PNG.length;
@@ -99,7 +101,7 @@ final class PhotoFile {
       if (length > left() - 12) {
         break;
       }
-      String type = new String(bytes, place + 4, 4, java.nio.charset.StandardCharsets.ISO_8859_1);
+      String type = new String(bytes, place + 4, 4, StandardCharsets.ISO_8859_1);
       CRC32 crc = new CRC32();
       crc.update(bytes, place + 4, (int) length + 4);
       if (crc.getValue() != four(place + 8 + (int) length)) {
@@ -111,16 +113,16 @@ final class PhotoFile {
       }
       place += 12 + (int) length;
       if (type.equals("IEND")) {
-        return new Found(Kind.PNG, width, height, width > 0 && height > 0);
+        return new Picture(Kind.PNG, width, height, width > 0 && height > 0);
       }
     }
-    return new Found(Kind.PNG, width, height, false);
+    return new Picture(Kind.PNG, width, height, false);
   }
 
   /**
    * Segments: FF, marker, length; scans run to the next marker that is neither 00 nor a restart.
    */
-  private Found jpeg() {
+  private Picture jpeg() {
     long width = 0;
     long height = 0;
     boolean scanned = false;
@@ -132,7 +134,7 @@ final class PhotoFile {
         continue;
       }
       if (marker == END_OF_IMAGE) {
-        return new Found(Kind.JPEG, width, height, scanned && width > 0 && height > 0);
+        return new Picture(Kind.JPEG, width, height, scanned && width > 0 && height > 0);
       }
       if (left() < 4) {
         break;
@@ -151,7 +153,7 @@ final class PhotoFile {
         toNextMarker();
       }
     }
-    return new Found(Kind.JPEG, width, height, false);
+    return new Picture(Kind.JPEG, width, height, false);
   }
 
   /** SOF0 to SOF15 without DHT (C4), JPG (C8) and DAC (CC). */

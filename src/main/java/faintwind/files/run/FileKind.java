@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Pattern;
 
@@ -41,24 +42,24 @@ public enum FileKind {
       return CHAIN;
     }
     String head = head(path);
-    if (name.endsWith(".json") && head.contains("\"faintwind-design/")) {
-      return DESIGN;
-    }
-    if (name.endsWith(".json") && head.contains("\"faintwind-profile/")) {
-      return PROFILE;
-    }
-    if (name.endsWith(".json") && head.contains("\"faintwind-plan/")) {
-      return PLAN;
-    }
     if (name.endsWith(".json")) {
-      boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();
-      return chain ? CHAIN : CALIBRATION;
+      return json(head);
     }
     String row = firstRow(head);
     if (name.equals("runs.csv") || TABLE_COLUMN.matcher(row).find()) {
       return RUNS_TABLE;
     }
     return name.endsWith(".csv") || row.contains(LogColumns.TIME) ? RUN_FILE : UNKNOWN;
+  }
+
+  private static FileKind json(String head) {
+    for (FileKind kind : List.of(DESIGN, PROFILE, PLAN)) {
+      if (head.contains("\"faintwind-" + kind.word() + "/")) {
+        return kind;
+      }
+    }
+    boolean chain = !head.contains("\"format\"") && CHAIN_KEY.matcher(head).find();
+    return chain ? CHAIN : CALIBRATION;
   }
 
   private static String firstRow(String head) {

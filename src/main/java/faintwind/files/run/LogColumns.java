@@ -1,6 +1,10 @@
 package faintwind.files.run;
 
+import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.run.SignalUnit;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -35,6 +39,24 @@ public record LogColumns(List<String> names, SignalUnit unit, Optional<OffsetDat
 
   public boolean has(String name) {
     return names.contains(name);
+  }
+
+  /**
+   * Index of the column with the terminal temperature of a compensated meter, −1 for another input.
+   * Where it has no column of its own, the air's counts, which a note says.
+   */
+  Checked<Integer> terminal(SignalChain.Input input, String file) {
+    if (input != SignalChain.Input.COMPENSATED_C) {
+      return Checked.ok(-1);
+    }
+    if (has(TERMINAL)) {
+      return Checked.ok(index(TERMINAL));
+    }
+    return has(AIR)
+        ? Checked.ok(
+            index(AIR),
+            List.of(Problem.warning("file.terminal-from-air", Where.file(file).atColumn(AIR), "")))
+        : Checked.refused(Problem.error("file.terminal-missing", Where.file(file), "", TERMINAL));
   }
 
   int index(String name) {

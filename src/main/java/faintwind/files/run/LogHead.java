@@ -103,19 +103,19 @@ public final class LogHead {
   private Optional<SignalUnit> judge(CsvLine line, List<String> names) {
     String all = String.join(", ", names);
     if (!line.isSound()) {
-      problems.error("file.quotes", here(), shown(all));
+      problems.error("file.quotes", here(), excerpt(all));
     }
     if (names.size() == 1 && (all.contains(";") || all.contains("\t"))) {
-      problems.error(all.contains(";") ? "file.semicolons" : "file.tabs", here(), shown(all));
+      problems.error(all.contains(";") ? "file.semicolons" : "file.tabs", here(), excerpt(all));
       return Optional.empty();
     }
     if (names.stream().allMatch(name -> name.isEmpty() || NumberCell.parse(name).isPresent())) {
-      problems.error("file.no-header", here(), shown(all));
+      problems.error("file.no-header", here(), excerpt(all));
       return Optional.empty();
     }
     judgeDoubles(names);
     if (!names.contains(LogColumns.TIME)) {
-      problems.error("file.column-missing", here(), shown(all), LogColumns.TIME);
+      problems.error("file.column-missing", here(), excerpt(all), LogColumns.TIME);
     }
     return signal(names, all);
   }
@@ -136,7 +136,7 @@ public final class LogHead {
         Arrays.stream(SignalUnit.values()).filter(unit -> names.contains(unit.column())).toList();
     String allowed = String.join(", ", LogColumns.signalNames());
     if (units.isEmpty()) {
-      problems.error("file.signal-missing", here(), shown(all), allowed);
+      problems.error("file.signal-missing", here(), excerpt(all), allowed);
     } else if (units.size() > 1) {
       String found = String.join(", ", units.stream().map(SignalUnit::column).toList());
       problems.error("file.signal-several", here(), found);
@@ -148,7 +148,8 @@ public final class LogHead {
     return Where.file(file).atLine(lines.number());
   }
 
-  public static String shown(String text) {
+  /** A text from a file for a message: one line, at most 120 characters of it. */
+  public static String excerpt(String text) {
     String plain = text.replaceAll("\\p{Cntrl}", " ");
     return plain.length() <= 120 ? plain : plain.substring(0, 120).strip() + "…";
   }

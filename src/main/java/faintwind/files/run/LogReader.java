@@ -6,12 +6,9 @@ import faintwind.files.CsvLine;
 import faintwind.files.RowText;
 import faintwind.files.TextLines;
 import faintwind.message.Checked;
-import faintwind.message.Problem;
-import faintwind.message.Where;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -64,12 +61,7 @@ public final class LogReader implements Closeable {
   public static Checked<LogReader> open(InputStream in, String name, SignalChain.Input input)
       throws IOException {
     TextLines lines = new TextLines(in);
-    Checked<LogReader> opened =
-        LogHead.read(lines, name).then(columns -> withTerminal(in, lines, columns, name, input));
-    if (!opened.isOk()) {
-      in.close();
-    }
-    return opened;
+    return open(in, lines, LogHead.read(lines, name), name, input);
   }
 
   /** By a profile where there is one; else the lines must be those of a run file. */
@@ -92,36 +84,24 @@ public final class LogReader implements Closeable {
       throws IOException {
     ForeignRows rows = new ForeignRows(in, profile, name, ForeignRows.Unreadable.EMPTY_ROW);
     TextLines lines = new TextLines(rows, profile.lines().headerLines());
+    return open(rows, lines, rows.head(), name, input);
+  }
+
+  private static Checked<LogReader> open(
+      InputStream in,
+      TextLines lines,
+      Checked<LogColumns> head,
+      String name,
+      SignalChain.Input input)
+      throws IOException {
     Checked<LogReader> opened =
-        rows.head().then(columns -> withTerminal(rows, lines, columns, name, input));
+        head.then(
+            columns ->
+                columns.terminal(input, name).map(at -> new LogReader(in, lines, columns, at)));
     if (!opened.isOk()) {
       in.close();
     }
     return opened;
-  }
-
-  private static Checked<LogReader> withTerminal(
-      InputStream in, TextLines lines, LogColumns columns, String name, SignalChain.Input input) {
-    if (input != SignalChain.Input.COMPENSATED_C) {
-      return Checked.ok(new LogReader(in, lines, columns, -1));
-    }
-    int index = terminalColumn(columns);
-    if (index < 0) {
-      return Checked.refused(
-          Problem.error("file.terminal-missing", Where.file(name), "", LogColumns.TERMINAL));
-    }
-    Where where = Where.file(name).atColumn(columns.names().get(index));
-    List<Problem> notes =
-        columns.has(LogColumns.TERMINAL)
-            ? List.of()
-            : List.of(Problem.warning("file.terminal-from-air", where, ""));
-    return Checked.ok(new LogReader(in, lines, columns, index), notes);
-  }
-
-  /** Index of the column with the terminal temperature, −1 where there is none. */
-  static int terminalColumn(LogColumns columns) {
-    int own = columns.index(LogColumns.TERMINAL);
-    return own >= 0 ? own : columns.index(LogColumns.AIR);
   }
 
   public LogColumns columns() {
@@ -156,20 +136,18 @@ public final class LogReader implements Closeable {
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
       return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
     }
-    OptionalDouble shown = cells.number(signal);
-    if (terminal >= 0 && shown.isPresent()) {
-      OptionalDouble own = cells.number(terminal);
-      shown =
-          own.isPresent()
-              ? OptionalDouble.of(shown.getAsDouble() - own.getAsDouble())
-              : OptionalDouble.empty();
+    OptionalDouble value = cells.number(signal);
+    if (terminal >= 0 && value.isPresent()) {
+      OptionalDouble own_C = cells.number(terminal);
+      value =
+          own_C.isPresent() ? OptionalDouble.of(value.getAsDouble() - own_C.getAsDouble()) : own_C;
     }
     LogRow.Air state =
         new LogRow.Air(
             AirCell.TEMPERATURE.siOf(optional(air)),
             AirCell.PRESSURE.siOf(optional(pressure)),
             AirCell.HUMIDITY.siOf(optional(humidity)));
-    return new LogRow(line, lines.text(), cells.number(time), shown, state, optional(supply));
+    return new LogRow(line, lines.text(), cells.number(time), value, state, optional(supply));
   }
 
   private OptionalDouble optional(int index) {

@@ -104,21 +104,15 @@ public final class RunFile {
   private static Checked<Recording> read(
       TextLines lines, Checked<LogColumns> head, String name, SignalChain.Input input)
       throws IOException {
-    if (!(head instanceof Checked.Ok<LogColumns> ok)) {
-      return Checked.refused(head.problems());
+    Checked<RunFile> begun =
+        head.then(
+            columns ->
+                columns.terminal(input, name).map(at -> new RunFile(lines, columns, name, at)));
+    if (!(begun instanceof Checked.Ok<RunFile> run)) {
+      return Checked.refused(begun.problems());
     }
-    boolean compensated = input == SignalChain.Input.COMPENSATED_C;
-    int terminal = compensated ? LogReader.terminalColumn(ok.value()) : -1;
-    if (compensated && terminal < 0) {
-      return Checked.refused(
-          Problem.error("file.terminal-missing", Where.file(name), "", LogColumns.TERMINAL));
-    }
-    RunFile run = new RunFile(lines, ok.value(), name, terminal);
-    run.problems.addAll(ok.notes());
-    if (compensated && !ok.value().has(LogColumns.TERMINAL)) {
-      run.problems.warning("file.terminal-from-air", Where.file(name).atColumn(LogColumns.AIR), "");
-    }
-    return run.rows();
+    run.value().problems.addAll(run.notes());
+    return run.value().rows();
   }
 
   private Checked<Recording> rows() throws IOException {
@@ -208,7 +202,7 @@ public final class RunFile {
       return false;
     }
     if (!cells.isSound()) {
-      problems.error("file.quotes", line, LogHead.shown(lines.text()));
+      problems.error("file.quotes", line, LogHead.excerpt(lines.text()));
       return false;
     }
     int expected = columns.names().size();
@@ -259,7 +253,7 @@ public final class RunFile {
     OptionalDouble value = cells.number(columns.index(column));
     if (value.isEmpty()) {
       String found = cell(column);
-      problems.error(NumberCell.complaint(found), here(column), LogHead.shown(found));
+      problems.error(NumberCell.complaint(found), here(column), LogHead.excerpt(found));
     }
     return value;
   }

@@ -76,7 +76,7 @@ public final class RunFileWriter implements Closeable {
     if (head.provenance() == Provenance.REHEARSAL) {
       text.append(LogHead.REHEARSAL).append(" made up by the virtual instrument\n");
     }
-    text.append("# source: ").append(LogHead.shown(head.source())).append('\n');
+    text.append("# source: ").append(LogHead.excerpt(head.source())).append('\n');
     text.append(LogHead.START).append(' ').append(start).append('\n');
     text.append(String.join(",", cells.names())).append(',').append(GAP);
     if (columns == Columns.WITH_SPEED) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /**
  * Reads the cells of one row of the runs table and adds what is wrong with them to a list. Where a
@@ -49,15 +50,18 @@ final class RunRow {
   }
 
   Optional<RunKind> kind() {
-    String found = row.cell("kind");
-    for (RunKind kind : RunKind.values()) {
-      if (kind.word().equals(found.toLowerCase(Locale.ROOT))) {
-        return Optional.of(kind);
-      }
+    Optional<RunKind> kind = word("kind", RunKind.values(), RunKind::word);
+    if (kind.isEmpty()) {
+      String allowed =
+          String.join(", ", Arrays.stream(RunKind.values()).map(RunKind::word).toList());
+      problems.error("runs.kind-unknown", where.atColumn("kind"), row.cell("kind"), allowed);
     }
-    String allowed = String.join(", ", Arrays.stream(RunKind.values()).map(RunKind::word).toList());
-    problems.error("runs.kind-unknown", where.atColumn("kind"), found, allowed);
-    return Optional.empty();
+    return kind;
+  }
+
+  private <T> Optional<T> word(String column, T[] all, Function<T, String> word) {
+    String cell = row.cell(column).toLowerCase(Locale.ROOT);
+    return Arrays.stream(all).filter(one -> word.apply(one).equals(cell)).findFirst();
   }
 
   /** Start of the window; minus infinity where the cell is empty. */
@@ -91,17 +95,11 @@ final class RunRow {
   }
 
   private Optional<Direction> direction() {
-    String found = row.cell("direction");
-    if (found.isEmpty()) {
-      return Optional.empty();
+    Optional<Direction> direction = word("direction", Direction.values(), Direction::word);
+    if (direction.isEmpty() && !isMissing("direction")) {
+      problems.error("runs.direction-unknown", where.atColumn("direction"), row.cell("direction"));
     }
-    for (Direction direction : Direction.values()) {
-      if (direction.word().equals(found.toLowerCase(Locale.ROOT))) {
-        return Optional.of(direction);
-      }
-    }
-    problems.error("runs.direction-unknown", where.atColumn("direction"), found);
-    return Optional.empty();
+    return direction;
   }
 
   private OptionalDouble air(AirCell kind) {
@@ -242,7 +240,7 @@ final class RunRow {
     }
     OptionalDouble value = NumberCell.parse(cell);
     if (value.isEmpty()) {
-      problems.error(NumberCell.complaint(cell), where.atColumn(column), LogHead.shown(cell));
+      problems.error(NumberCell.complaint(cell), where.atColumn(column), LogHead.excerpt(cell));
     }
     return value;
   }

@@ -1,10 +1,14 @@
 package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunConditions;
+import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.SignalChain;
+import faintwind.calibration.run.Uncertain;
 import faintwind.files.ProblemList;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -14,6 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +35,7 @@ import java.util.Optional;
 public record RunsTable(RunSet runSet, Map<String, Path> files) {
 
   public RunsTable {
-    files = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(files));
+    files = Collections.unmodifiableMap(new LinkedHashMap<>(files));
   }
 
   /**
@@ -113,14 +118,24 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
     }
 
     private Optional<Run> run(RunRow row) throws IOException {
-      Optional<RunDraft> what = row.kind().map(kind -> new RunDraft(kind, row.file(), row.name()));
+      Optional<RunKind> kind = row.kind();
       Optional<Recording> whole = row.file().isEmpty() ? noFile(row) : recording(row);
       Optional<Recording> part = whole.flatMap(w -> RunsTableRules.window(w, row, problems));
-      if (what.isEmpty()) {
-        row.conditions();
+      RunConditions conditions = row.conditions();
+      if (kind.isEmpty()) {
         return Optional.empty();
       }
-      return what.get().run(row, part, problems);
+      boolean spins = kind.get() == RunKind.SPIN;
+      boolean refers = kind.get() == RunKind.REFERENCE;
+      Optional<ArmTurning> arm = spins ? row.arm() : Optional.empty();
+      Optional<Uncertain> reference = refers ? row.reference() : Optional.empty();
+      if (arm.isPresent() && part.isPresent()) {
+        RunsTableRules.spin(arm.get(), part.get(), row, problems);
+      }
+      return spins == arm.isPresent() && refers == reference.isPresent()
+          ? part.map(
+              p -> new Run(row.name(), kind.get(), row.file(), p, conditions, arm, reference))
+          : Optional.empty();
     }
 
     private Optional<Recording> noFile(RunRow row) {

@@ -34,7 +34,7 @@ final class RunsTableRules {
   static void columns(TableFile cells, Where head, ProblemList problems) {
     for (String column : NEEDED) {
       if (!cells.columns().contains(column)) {
-        String found = LogHead.shown(String.join(", ", cells.columns()));
+        String found = LogHead.excerpt(String.join(", ", cells.columns()));
         problems.error("file.column-missing", head, found, column);
       }
     }

@@ -11,6 +11,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -98,7 +99,7 @@ record TableFile(List<String> columns, List<Row> rows, List<Problem> problems) {
       return Checked.refused(Problem.error("runs.quotes", Where.file(name).atLine(line), ""));
     } catch (IOException e) {
       // the text is in memory: closing its reader cannot fail
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
     if (records.isEmpty()) {
       return Checked.refused(Problem.error("file.empty", Where.file(name), ""));
@@ -110,7 +111,7 @@ record TableFile(List<String> columns, List<Row> rows, List<Problem> problems) {
     ProblemList problems = new ProblemList();
     CsvRecord head = records.get(0);
     List<String> columns = head.getFields().stream().map(String::strip).toList();
-    String all = LogHead.shown(String.join(", ", columns));
+    String all = LogHead.excerpt(String.join(", ", columns));
     if (columns.size() == 1 && (all.contains(";") || head.getField(0).contains("\t"))) {
       String id = all.contains(";") ? "file.semicolons" : "file.tabs";
       return Checked.refused(Problem.error(id, where.atLine(line(head)), all));

@@ -1,7 +1,6 @@
 package faintwind.guide.checklist;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a step can show beside its words, worked out from the design in force: a closed list. */
 public enum Card {
@@ -19,15 +18,5 @@ public enum Card {
   /** The word in checklist files and bundle keys. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  /** The card of that word. */
-  public static Optional<Card> ofWord(String word) {
-    for (Card card : values()) {
-      if (card.word().equals(word)) {
-        return Optional.of(card);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -1,7 +1,6 @@
 package faintwind.guide.checklist;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /**
  * Something to be read and answered before the instruction is shown. It is acknowledged one by one,
@@ -24,16 +23,6 @@ public record Caution(String id, Level level, String text, String source) {
     /** The word in files and bundle keys. */
     public String word() {
       return name().toLowerCase(Locale.ROOT);
-    }
-
-    /** The level of that word. */
-    public static Optional<Level> ofWord(String word) {
-      for (Level level : values()) {
-        if (level.word().equals(word)) {
-          return Optional.of(level);
-        }
-      }
-      return Optional.empty();
     }
   }
 }

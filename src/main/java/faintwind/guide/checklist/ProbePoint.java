@@ -1,7 +1,6 @@
 package faintwind.guide.checklist;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** Where a tip of the meter can go. */
 public enum ProbePoint {
@@ -31,15 +30,5 @@ public enum ProbePoint {
   /** The word in data files and drawings. */
   public String word() {
     return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
-  /** The point with that word. */
-  public static Optional<ProbePoint> ofWord(String word) {
-    for (ProbePoint point : values()) {
-      if (point.word().equals(word)) {
-        return Optional.of(point);
-      }
-    }
-    return Optional.empty();
   }
 }

@@ -1,7 +1,6 @@
 package faintwind.guide.checklist;
 
 import java.util.Locale;
-import java.util.Optional;
 
 /** What a reading is in a recording of the logger, so that it need not be typed. */
 public enum Recorded {
@@ -17,15 +16,5 @@ public enum Recorded {
   /** The word in data files. */
   public String word() {
     return name().toLowerCase(Locale.ROOT);
-  }
-
-  /** The kind with that word. */
-  public static Optional<Recorded> ofWord(String word) {
-    for (Recorded kind : values()) {
-      if (kind.word().equals(word)) {
-        return Optional.of(kind);
-      }
-    }
-    return Optional.empty();
   }
 }

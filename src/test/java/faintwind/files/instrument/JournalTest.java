@@ -88,6 +88,17 @@ class JournalTest {
   }
 
   @Test
+  void everyLineOfAShippedJournalIsWrittenAsItStands() throws IOException {
+    List<String> lines = Files.readAllLines(Path.of("demo-projects/cellar/journal.jsonl"));
+    List<String> again = new ArrayList<>();
+    for (String line : lines) {
+      Checked<JournalEntry> read = JournalLine.read(line, Where.NOWHERE);
+      again.add(read.fold((entry, notes) -> JournalLine.write(entry), List::toString));
+    }
+    assertThat(again).hasSizeGreaterThan(100).isEqualTo(lines);
+  }
+
+  @Test
   void aLineTornAtAnyByteLosesNothingThatWasKept() throws IOException {
     Journal journal = Journal.in(folder);
     List<JournalEntry> kept =

@@ -1,0 +1,151 @@
+package faintwind.files.calibration;
+
+import static java.util.Objects.requireNonNull;
+
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Covariance;
+import faintwind.calibration.Coverage;
+import faintwind.calibration.FormulaFit;
+import faintwind.calibration.Origin;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.Performance;
+import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.run.SignalPath;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.AirState;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** A calibration with the keys of its file, in the file's order. */
+record StoredCalibration(
+    String format,
+    @JsonUnwrapped Head head,
+    @JsonUnwrapped SignalPath signal,
+    @JsonUnwrapped Formula formula,
+    @JsonUnwrapped Covered covered,
+    @JsonUnwrapped StoredEvidence evidence,
+    @JsonUnwrapped Tail tail) {
+  static final String FORMAT = "faintwind-calibration/1";
+
+  record Head(String instrumentId, String created, String softwareVersion) {}
+
+  record Formula(
+      Model model,
+      Map<String, Value> parameters,
+      Matrix covariance,
+      AirState referenceAir,
+      OptionalDouble ballDiameter_m) {
+    record Model(String name, String equation) {}
+
+    record Value(double value, double standardUncertainty, String unit) {}
+
+    record Matrix(List<String> order, List<List<Double>> matrix) {}
+  }
+
+  record Covered(Range speedRange_m_s, Range deltaRange, boolean carriedAirShown) {}
+
+  record Range(double from, double to, Optional<String> unit) {}
+
+  record Tail(Performance performance, List<Warning> warnings, Map<String, String> inputsSha256) {}
+
+  record Warning(
+      String code, Optional<String> run, String text, String found, List<String> details) {}
+
+  static StoredCalibration of(Calibration calibration, Messages messages) {
+    Origin origin = calibration.origin();
+    String created = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(origin.created());
+    String unit = calibration.signal().unit().symbol();
+    return new StoredCalibration(
+        FORMAT,
+        new Head(origin.instrumentId(), created, origin.softwareVersion()),
+        calibration.signal(),
+        formula(calibration.formula(), messages),
+        covered(calibration.coverage(), unit),
+        StoredEvidence.of(calibration.evidence(), unit, messages),
+        new Tail(
+            calibration.performance(),
+            calibration.warnings().stream().map(warning -> warning(warning, messages)).toList(),
+            origin.inputSha256()));
+  }
+
+  Calibration toModel() {
+    return new Calibration(
+        new Origin(
+            head.instrumentId(),
+            OffsetDateTime.parse(head.created()),
+            head.softwareVersion(),
+            tail.inputsSha256()),
+        signal,
+        formulaFit(),
+        new Coverage(
+            covered.speedRange_m_s().from(),
+            covered.speedRange_m_s().to(),
+            covered.deltaRange().from(),
+            covered.deltaRange().to(),
+            covered.carriedAirShown()),
+        evidence.toModel(),
+        tail.performance(),
+        tail.warnings().stream().map(StoredCalibration::problem).toList());
+  }
+
+  private static Formula formula(FormulaFit fit, Messages messages) {
+    Map<String, Formula.Value> parameters = new LinkedHashMap<>();
+    for (Parameter p : fit.parameters()) {
+      parameters.put(p.name(), new Formula.Value(p.value(), p.u(), p.unit()));
+    }
+    return new Formula(
+        new Formula.Model(fit.model(), messages.text(fit.equation())),
+        parameters,
+        new Formula.Matrix(List.copyOf(parameters.keySet()), fit.covariance().rows()),
+        fit.referenceAir(),
+        fit.ball_m());
+  }
+
+  private FormulaFit formulaFit() {
+    List<Parameter> parameters = new ArrayList<>();
+    for (String name : formula.covariance().order()) {
+      Formula.Value stored = requireNonNull(formula.parameters().get(name), name);
+      parameters.add(
+          new Parameter(name, stored.value(), stored.standardUncertainty(), stored.unit()));
+    }
+    String model = formula.model().name();
+    // the words in the file are for people; the program has its own
+    AirState air = formula.referenceAir();
+    String equation = ResponseModel.of(model, air, FormulaFit.USUAL_BALL_M).equationKey();
+    Covariance covariance = Covariance.of(formula.covariance().matrix());
+    return new FormulaFit(model, equation, parameters, covariance, air, formula.ballDiameter_m());
+  }
+
+  private static Covered covered(Coverage coverage, String unit) {
+    return new Covered(
+        new Range(coverage.lowest_m_s(), coverage.highest_m_s(), Optional.empty()),
+        new Range(coverage.lowestSignal(), coverage.highestSignal(), Optional.of(unit)),
+        coverage.carriedAirShown());
+  }
+
+  private static Warning warning(Problem warning, Messages messages) {
+    return new Warning(
+        warning.id(),
+        warning.where().run(),
+        messages.note(warning),
+        warning.found(),
+        warning.details());
+  }
+
+  private static Problem problem(Warning warning) {
+    return Problem.warning(
+        warning.code(),
+        warning.run().map(Where::run).orElse(Where.NOWHERE),
+        warning.found(),
+        warning.details().toArray(new String[0]));
+  }
+}
