@@ -12,11 +12,11 @@ import faintwind.calibration.fit.judging.ModelChoice;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.RunSet;
-import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.JobWatch;
+import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -24,7 +24,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.report.calibration.CalibrationPage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -121,9 +120,9 @@ public final class Calibrate {
    * @throws IOException where the disk or a permission fails
    */
   public void writePage(Outcome outcome, Path target) throws IOException {
-    String page =
-        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages);
-    AtomicFile.write(target, page.getBytes(StandardCharsets.UTF_8));
+    PaperFile.write(
+        target,
+        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages));
   }
 
   /** The same without a file. Reading notes stand among the calibration's warnings. */

@@ -1,23 +1,19 @@
 package faintwind.job.record;
 
-import faintwind.files.AtomicFile;
+import faintwind.job.PaperFile;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.report.page.Pdf;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Puts steps of an instrument on paper, as HTML or as PDF by the target's ending. */
@@ -92,14 +88,7 @@ public final class PrintSteps {
   private Checked<Path> write(InstrumentView view, List<StepSheetContent.Part> parts, Path target)
       throws IOException {
     String html = new StepSheets(messages).html(content(view, parts));
-    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
-    if (pdf) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      Pdf.write(html, bytes);
-      AtomicFile.write(target, bytes.toByteArray());
-    } else {
-      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
-    }
+    PaperFile.write(target, html);
     return Checked.ok(target, view.problems());
   }
 

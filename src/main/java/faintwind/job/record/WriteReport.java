@@ -2,10 +2,10 @@ package faintwind.job.record;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
-import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.JobWatch;
+import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.formula.FormulaRuns;
@@ -20,10 +20,7 @@ import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.log.BuildLog;
 import faintwind.report.log.BuildLogContent;
-import faintwind.report.page.Pdf;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -32,7 +29,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -77,14 +73,7 @@ public final class WriteReport {
       return Checked.refused(content.problems());
     }
     String html = new BuildLog(messages).html(ok.value());
-    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
-    if (pdf) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      Pdf.write(html, bytes);
-      AtomicFile.write(target, bytes.toByteArray());
-    } else {
-      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
-    }
+    PaperFile.write(target, html);
     return Checked.ok(target, ok.notes());
   }
 
