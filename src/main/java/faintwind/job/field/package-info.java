@@ -3,3 +3,4 @@
 package faintwind.job.field;
 
 import org.jspecify.annotations.NullMarked;
+

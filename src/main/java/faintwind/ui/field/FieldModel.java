@@ -7,7 +7,7 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.field.Convert;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
-import faintwind.job.field.LookAtLog;
+import faintwind.job.field.LookedAtLog;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.live.Listen;
 import faintwind.message.Checked;
@@ -48,7 +48,7 @@ public final class FieldModel {
    */
   public record View(
       Optional<Calibration> calibration,
-      Optional<LookAtLog.Looked> look,
+      Optional<LookedAtLog> look,
       Optional<FieldFindings> findings,
       List<String> problems) {
     static final View NOTHING =
@@ -125,9 +125,7 @@ public final class FieldModel {
     }
     saved = "";
     Calibration by = calibration.get();
-    LookAtLog plain =
-        new LookAtLog(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
-    LookAtLog job = profile.map(plain::reading).orElse(plain);
+    Convert job = job(by);
     background.run(
         watch ->
             job.look(log, watch)
@@ -139,7 +137,13 @@ public final class FieldModel {
         broke -> problem(log, broke));
   }
 
-  private record Found(LookAtLog.Looked looked, FieldFindings findings) {}
+  private Convert job(Calibration by) {
+    Convert plain =
+        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    return profile.map(plain::reading).orElse(plain);
+  }
+
+  private record Found(LookedAtLog looked, FieldFindings findings) {}
 
   private void found(Checked<Found> found) {
     Optional<Calibration> by = view.get().calibration();
@@ -154,7 +158,7 @@ public final class FieldModel {
 
   /** Writes the converted log where the person says. */
   public void save() {
-    Optional<LookAtLog.Looked> look = view.get().look();
+    Optional<LookedAtLog> look = view.get().look();
     Optional<Calibration> by = view.get().calibration();
     if (look.isEmpty() || by.isEmpty()) {
       return;
@@ -165,9 +169,7 @@ public final class FieldModel {
   }
 
   private void save(Calibration by, Path log, Path target) {
-    Convert plain =
-        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
-    Convert job = profile.map(plain::reading).orElse(plain);
+    Convert job = job(by);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {
@@ -215,7 +217,7 @@ public final class FieldModel {
     }
   }
 
-  private Next sayLook(LookAtLog.Looked look) {
+  private Next sayLook(LookedAtLog look) {
     Act act = new Act("field-save", words.text("field.next.save.act"), this::save);
     FieldRows rows = look.rows();
     // switching the heater on at the start of a log is no fault

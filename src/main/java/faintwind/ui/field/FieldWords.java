@@ -4,7 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
-import faintwind.job.field.LookAtLog;
+import faintwind.job.field.LookedAtLog;
 import faintwind.message.Messages;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.picture.PlotToken;
@@ -26,12 +26,12 @@ final class FieldWords {
   private static final double GAP_STEPS = 5;
 
   private final Messages words;
-  private final LookAtLog.Looked look;
+  private final LookedAtLog look;
   private final FieldFindings findings;
   private final double floor_m_s;
 
   FieldWords(
-      Messages words, LookAtLog.Looked look, FieldFindings findings, Calibration calibration) {
+      Messages words, LookedAtLog look, FieldFindings findings, Calibration calibration) {
     this.words = words;
     this.look = look;
     this.findings = findings;

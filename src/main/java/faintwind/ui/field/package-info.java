@@ -3,3 +3,4 @@
 package faintwind.ui.field;
 
 import org.jspecify.annotations.NullMarked;
+
