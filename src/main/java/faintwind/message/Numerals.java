@@ -22,6 +22,11 @@ public final class Numerals {
     return rounded(value, digits).stripTrailingZeros().toPlainString();
   }
 
+  /** Rounded to three significant digits, as a detail of a problem shows them. */
+  public static String digits(double value) {
+    return digits(value, 3);
+  }
+
   /** The same; very small and very large numbers with a power of ten. */
   public static String compact(double value, int digits) {
     boolean far = Math.abs(value) < SMALL || Math.abs(value) >= LARGE;
@@ -33,6 +38,11 @@ public final class Numerals {
   /** With all its significant digits, zeros included, such as 5.00. */
   public static String exactDigits(double value, int digits) {
     return rounded(value, digits).toPlainString();
+  }
+
+  /** A whole number with narrow spaces between the thousands. */
+  public static String grouped(long number) {
+    return String.format(Locale.ROOT, "%,d", number).replace(',', AmountText.NARROW_SPACE);
   }
 
   /** With that many decimals. */

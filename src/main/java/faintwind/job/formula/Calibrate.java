@@ -20,6 +20,7 @@ import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.report.calibration.CalibrationPage;
@@ -207,16 +208,9 @@ public final class Calibrate {
                 Problem.warning(
                     "calibrate.limit-not-met",
                     Where.NOWHERE,
-                    rounded(100 * s.u95_m_s() / s.speed_m_s()),
-                    rounded(s.speed_m_s()),
-                    rounded(limit)));
-  }
-
-  private static String rounded(double value) {
-    return new java.math.BigDecimal(value)
-        .round(new java.math.MathContext(2))
-        .stripTrailingZeros()
-        .toPlainString();
+                    Numerals.digits(100 * s.u95_m_s() / s.speed_m_s(), 2),
+                    Numerals.digits(s.speed_m_s(), 2),
+                    Numerals.digits(limit, 2)));
   }
 
   private Origin origin(Path table, BuildRecord record, Map<String, Path> files)

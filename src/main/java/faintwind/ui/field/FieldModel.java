@@ -12,9 +12,9 @@ import faintwind.job.formula.OpenCalibration;
 import faintwind.job.live.Listen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.ui.part.Act;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
@@ -227,6 +227,6 @@ public final class FieldModel {
     String sentence = words.text(care ? "field.next.care" : "field.next.save");
     long count = look.summary().rows();
     return Next.say(care ? Mark.ATTENTION : Mark.DONE, sentence, act)
-        .withDetail(words.text("field.next.rows", Figures.whole(count), Figures.whole(count)));
+        .withDetail(words.text("field.next.rows", Numerals.grouped(count), Numerals.grouped(count)));
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
+import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
@@ -211,7 +212,7 @@ public final class FieldScreen {
                 floor ->
                     desk.words()
                         .text(
-                            "field.why.floor", String.format(java.util.Locale.ROOT, "%.2f", floor)))
+                            "field.why.floor", Numerals.places(floor, 2)))
             .orElse(""),
         text("field.why.source"));
   }

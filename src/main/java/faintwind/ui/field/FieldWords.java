@@ -6,18 +6,17 @@ import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
 import faintwind.job.field.LookedAtLog;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.picture.PlotToken;
 import faintwind.report.plot.PlotLane;
 import faintwind.report.plot.PlotNote;
 import faintwind.report.plot.PlotPoints;
-import faintwind.ui.part.Figures;
-import java.time.Duration;
+import faintwind.ui.part.TimeText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says and draws what a converted log shows: its day in a sentence, its gusts, its flags. */
@@ -46,7 +45,7 @@ final class FieldWords {
             .orElse(
                 words.text(
                     "field.title.length",
-                    Figures.duration(words, Duration.ofSeconds(Math.round(findings.length_s())))));
+                    TimeText.of(words, findings.length_s())));
     return words.text("field.title", when, course());
   }
 
@@ -124,11 +123,11 @@ final class FieldWords {
 
   private String length(List<FieldRows.Stretch> stretches) {
     double sum_s = stretches.stream().mapToDouble(s -> s.to_s() - s.from_s()).sum();
-    return Figures.duration(words, Duration.ofSeconds(Math.round(sum_s)));
+    return TimeText.of(words, sum_s);
   }
 
   private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.2f", speed_m_s);
+    return Numerals.places(speed_m_s, 2);
   }
 
   private String time(double time_s) {

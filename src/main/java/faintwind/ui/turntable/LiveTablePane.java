@@ -6,6 +6,7 @@ import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Series;
 import faintwind.guide.turntable.DoneStep;
 import faintwind.job.live.LiveSession;
+import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Rows;
@@ -234,7 +235,7 @@ final class LiveTablePane {
   }
 
   private static LiveTrace.Band band(PlannedSpin spin, double from_s, double to_s, boolean here) {
-    String speed = String.format(Locale.ROOT, "%.2f", spin.speed_m_s());
+    String speed = Numerals.places(spin.speed_m_s(), 2);
     return new LiveTrace.Band(from_s, to_s, speed, here);
   }
 

@@ -9,6 +9,7 @@ import faintwind.job.turntable.FindTurns;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Rows;
@@ -17,7 +18,6 @@ import faintwind.ui.work.DiskWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -54,7 +54,7 @@ final class SpinCorrection {
     box.setId("spin-correction");
     box.getStyleClass().addAll("data-body", "spin-correction");
     turns.setText(String.valueOf(done.turns().turns()));
-    time.setText(String.format(Locale.ROOT, "%.1f", done.turns().time_s().value()));
+    time.setText(Numerals.places(done.turns().time_s().value(), 1));
     HBox fields =
         new HBox(
             labelled("spin-turns", "turntable.typed.turns", turns),
@@ -146,7 +146,7 @@ final class SpinCorrection {
             text(
                 "turntable.live.count.found",
                 turning.turns(),
-                String.format(Locale.ROOT, "%.2f", turning.time_s().value()),
+                Numerals.places(turning.time_s().value(), 2),
                 times.missed(),
                 times.doubled())));
     List<TurnMark> marks = times.marks();
@@ -156,15 +156,15 @@ final class SpinCorrection {
       if (mark.kind() == TurnMark.Kind.DOUBLED) {
         rows.add(
             doubt(
-                text("turntable.live.count.doubled", seconds(mark.time_s())),
+                text("turntable.live.count.doubled", Numerals.places(mark.time_s(), 2)),
                 text("turntable.live.count.take-out"),
                 () -> found(times.without(mark.time_s()))));
       } else if (mark.kind() == TurnMark.Kind.AFTER_MISSED) {
         double middle_s = before_s + missing_s(marks.get(i - 1), mark);
         rows.add(
             doubt(
-                text("turntable.live.count.missed", seconds(before_s), seconds(mark.time_s())),
-                text("turntable.live.count.put-in", seconds(middle_s)),
+                text("turntable.live.count.missed", Numerals.places(before_s, 2), Numerals.places(mark.time_s(), 2)),
+                text("turntable.live.count.put-in", Numerals.places(middle_s, 2)),
                 () -> found(times.with(middle_s))));
       }
     }
@@ -188,10 +188,6 @@ final class SpinCorrection {
     HBox row = new HBox(Rows.words(found), Words.link("spin-doubt", act, run));
     row.getStyleClass().add("problem");
     return row;
-  }
-
-  private static String seconds(double time_s) {
-    return String.format(Locale.ROOT, "%.2f", time_s);
   }
 
   private String text(String key, Object... arguments) {

@@ -10,19 +10,18 @@ import faintwind.job.turntable.ReadRuns;
 import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.ui.part.Act;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
+import faintwind.ui.part.TimeText;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -246,14 +245,14 @@ public final class TurntableModel {
 
   private RunLine line(Run run) {
     double length_s = run.recording().signal().last_s() - run.recording().signal().first_s();
-    String time = Figures.duration(words, Duration.ofSeconds(Math.round(length_s)));
+    String time = TimeText.of(words, length_s);
     String name =
         switch (run.kind()) {
           case STILL -> words.text("turntable.run.still");
           case ZERO -> words.text("turntable.run.zero");
           case REFERENCE ->
-              words.text("turntable.run.speed", speed(run.reference_m_s().get().value()));
-          case SPIN -> words.text("turntable.run.speed", speed(run.arm().get().speed_m_s()));
+              words.text("turntable.run.speed", Numerals.places(run.reference_m_s().get().value(), 2));
+          case SPIN -> words.text("turntable.run.speed", Numerals.places(run.arm().get().speed_m_s(), 2));
         };
     String way =
         run.conditions()
@@ -261,10 +260,6 @@ public final class TurntableModel {
             .map(d -> words.text(d == Direction.CW ? "plot.cw" : "plot.ccw") + ", ")
             .orElse("");
     return new RunLine(Mark.DONE, name, way + time);
-  }
-
-  private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.2f", speed_m_s);
   }
 
   private void say() {

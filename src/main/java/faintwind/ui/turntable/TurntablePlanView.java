@@ -7,7 +7,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Direction;
-import faintwind.job.turntable.PlanText;
+import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
@@ -220,8 +220,8 @@ public final class TurntablePlanView {
   }
 
   private List<String> cells(PlannedStep step) {
-    String begins = PlanText.clock(step.start_s());
-    String lasts = PlanText.clock(step.duration_s());
+    String begins = Numerals.clock(step.start_s());
+    String lasts = Numerals.clock(step.duration_s());
     String what = text("runsheet.what." + step.kind().name().toLowerCase(Locale.ROOT));
     return step.spin()
         .map(
