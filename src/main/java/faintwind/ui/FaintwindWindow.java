@@ -99,7 +99,8 @@ public final class FaintwindWindow {
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
     dress();
-    new Keys(this, frame, nextLine, desk).listenOn(scene);
+    new Keys(new Keys.Ways(() -> screen, this::help, this::askToStop), frame, nextLine, desk)
+        .listenOn(scene);
   }
 
   /** Shows the window with all instruments of the folder. */
@@ -173,7 +174,7 @@ public final class FaintwindWindow {
   }
 
   /** Asks whether a long job should stop; without one it does nothing. */
-  void askToStop() {
+  private void askToStop() {
     work()
         .ifPresent(
             running -> {
@@ -197,7 +198,7 @@ public final class FaintwindWindow {
             });
   }
 
-  void help() {
+  private void help() {
     // The whole help is one note in the margin: the keys.
     desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
   }

@@ -3,3 +3,4 @@
 package faintwind.job.live;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -3,3 +3,4 @@
 package faintwind.report.paint;
 
 import org.jspecify.annotations.NullMarked;
+

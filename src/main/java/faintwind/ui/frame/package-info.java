@@ -6,3 +6,4 @@
 package faintwind.ui.frame;
 
 import org.jspecify.annotations.NullMarked;
+

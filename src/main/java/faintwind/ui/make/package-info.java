@@ -3,3 +3,4 @@
 package faintwind.ui.make;
 
 import org.jspecify.annotations.NullMarked;
+
