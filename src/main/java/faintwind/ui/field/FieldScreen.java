@@ -3,6 +3,7 @@ package faintwind.ui.field;
 import faintwind.calibration.Calibration;
 import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
+import faintwind.report.plot.PlotLane;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
@@ -19,6 +20,8 @@ import faintwind.ui.part.Words;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.beans.InvalidationListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -27,11 +30,15 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import org.controlsfx.control.RangeSlider;
 
 /** The day in a sentence, speed with its band, the raw record, one lane a flag. */
 public final class FieldScreen {
   private static final double HEIGHT_EM = 36;
   private static final double BAR_EM = 9;
+  private static final double STRETCH_STEPS = 40;
+  private static final Duration REST = Duration.millis(150);
 
   private final Desk desk;
   private final FieldModel model;
@@ -104,10 +111,8 @@ public final class FieldScreen {
             now.findings().orElseThrow(),
             now.calibration().orElseThrow());
     title.setText(said.title());
-    PlotCard card =
-        FigureCard.of("field-plot", new FieldPlots(desk.words()).log(said.plot()), HEIGHT_EM, desk);
-    VBox.setVgrow(card, Priority.ALWAYS);
-    plots.getChildren().setAll(card);
+    FieldPlots.Log whole = said.plot();
+    plots.getChildren().setAll(plot(whole), stretch(said, whole));
     fillMargin(said);
     now.calibration().ifPresent(this::fillCalibration);
     Button another = new Button(text("field.another"));
@@ -115,6 +120,39 @@ public final class FieldScreen {
     another.getStyleClass().add("quiet");
     another.setOnAction(event -> askLog());
     margin.getChildren().add(another);
+  }
+
+  private PlotCard plot(FieldPlots.Log shown) {
+    PlotCard card =
+        FigureCard.of("field-plot", new FieldPlots(desk.words()).log(shown), HEIGHT_EM, desk);
+    VBox.setVgrow(card, Priority.ALWAYS);
+    return card;
+  }
+
+  /** Picks the stretch of the record that is drawn. */
+  private Node stretch(FieldWords said, FieldPlots.Log whole) {
+    PlotLane.Stretch all = whole.span();
+    RangeSlider slider = new RangeSlider(all.from(), all.to(), all.from(), all.to());
+    slider.setId("field-stretch");
+    slider.setBlockIncrement((all.to() - all.from()) / STRETCH_STEPS);
+    slider.setAccessibleText(text("field.stretch"));
+    Label shown = Words.label(text("field.stretch"), "fine", "soft");
+    PauseTransition rest = new PauseTransition(REST);
+    rest.setOnFinished(
+        event -> {
+          double from = slider.getLowValue();
+          double to = Math.max(slider.getHighValue(), from + slider.getBlockIncrement());
+          shown.setText(said.stretch(whole.clock(), from, to));
+          slider.setAccessibleText(shown.getText());
+          FieldPlots.Log picked = whole.between(from, to);
+          if (!picked.raw().isEmpty()) {
+            plots.getChildren().set(0, plot(picked));
+          }
+        });
+    InvalidationListener moved = property -> rest.playFromStart();
+    slider.lowValueProperty().addListener(moved);
+    slider.highValueProperty().addListener(moved);
+    return new VBox(slider, shown);
   }
 
   private void addWays(LoggerWays ways) {
@@ -159,7 +197,7 @@ public final class FieldScreen {
       VBox block = new VBox(Rows.words(standout.name(), "bold"), Rows.words(standout.text()));
       margin.getChildren().add(block);
     }
-    margin.getChildren().add(rule());
+    margin.getChildren().add(Words.rule());
     margin.getChildren().add(Rows.words(text("field.shares"), "tell", "semibold"));
     VBox shares = new VBox();
     said.shares().forEach(line -> shares.getChildren().add(share(line)));
@@ -186,7 +224,7 @@ public final class FieldScreen {
   }
 
   private void fillCalibration(Calibration calibration) {
-    margin.getChildren().add(rule());
+    margin.getChildren().add(Words.rule());
     Label head = Rows.words(text("field.how"), "tell", "semibold");
     WhyLink why =
         new WhyLink(
@@ -207,20 +245,9 @@ public final class FieldScreen {
         text("field.how"),
         text("field.why.text"),
         List.of(text(calibration.formula().equation())),
-        Optional.of(calibration.performance().floor_m_s())
-            .map(
-                floor ->
-                    desk.words()
-                        .text(
-                            "field.why.floor", Numerals.places(floor, 2)))
-            .orElse(""),
+        desk.words()
+            .text("field.why.floor", Numerals.places(calibration.performance().floor_m_s(), 2)),
         text("field.why.source"));
-  }
-
-  private static Region rule() {
-    Region rule = new Region();
-    rule.getStyleClass().add("rule");
-    return rule;
   }
 
   private String text(String key) {

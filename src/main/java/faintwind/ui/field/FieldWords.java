@@ -154,6 +154,17 @@ final class FieldWords {
         notes(shift));
   }
 
+  /** Which stretch of the plot is drawn. */
+  String stretch(boolean clock, double from, double to) {
+    return words.text("field.stretch.shown", onAxis(clock, from), onAxis(clock, to));
+  }
+
+  private String onAxis(boolean clock, double at) {
+    return clock
+        ? Numerals.clock(at % DAY_S)
+        : words.text("field.time.minute", Math.round(at / 60));
+  }
+
   private List<PlotNote> notes(double shift) {
     return findings.gusts().stream()
         .map(

@@ -26,6 +26,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.SearchableComboBox;
 
 /**
  * The first lines of a foreign log, what they are said to mean, and under it what was understood:
@@ -98,7 +99,8 @@ final class ImportPreview extends VBox {
   }
 
   private Node beginFrom(List<ImportProfile> profiles) {
-    ComboBox<ImportProfile> choice = new ComboBox<>(FXCollections.observableArrayList(profiles));
+    SearchableComboBox<ImportProfile> choice =
+        new SearchableComboBox<>(FXCollections.observableArrayList(profiles));
     choice.setId("import-begin");
     choice.setConverter(Fields.shown(ImportProfile::name));
     choice.setPromptText(words.text("import.begin"));

@@ -19,13 +19,14 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.SearchableComboBox;
 
 /** Which source is listened to, what its lines mean, and a look at them. */
 final class SourceChoice extends VBox {
   private final Desk desk;
   private final SourceChoiceModel model;
   private final Consumer<ImportProfile> keep;
-  private final ComboBox<Optional<ImportProfile>> meaning = new ComboBox<>();
+  private final ComboBox<Optional<ImportProfile>> meaning = new SearchableComboBox<>();
   private final VBox seen = new VBox();
 
   /**

@@ -3,3 +3,4 @@
 package faintwind.ui.listen;
 
 import org.jspecify.annotations.NullMarked;
+
