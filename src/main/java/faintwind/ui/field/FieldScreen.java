@@ -112,7 +112,7 @@ public final class FieldScreen {
             now.calibration().orElseThrow());
     title.setText(said.title());
     FieldPlots.Log whole = said.plot();
-    plots.getChildren().setAll(plot(whole), stretch(said, whole));
+    plots.getChildren().setAll(stretch(said, whole), plot(whole));
     fillMargin(said);
     now.calibration().ifPresent(this::fillCalibration);
     Button another = new Button(text("field.another"));
@@ -146,13 +146,13 @@ public final class FieldScreen {
           slider.setAccessibleText(shown.getText());
           FieldPlots.Log picked = whole.between(from, to);
           if (!picked.raw().isEmpty()) {
-            plots.getChildren().set(0, plot(picked));
+            plots.getChildren().set(1, plot(picked));
           }
         });
     InvalidationListener moved = property -> rest.playFromStart();
     slider.lowValueProperty().addListener(moved);
     slider.highValueProperty().addListener(moved);
-    return new VBox(slider, shown);
+    return new VBox(shown, slider);
   }
 
   private void addWays(LoggerWays ways) {

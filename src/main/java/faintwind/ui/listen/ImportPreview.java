@@ -25,6 +25,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.SearchableComboBox;
 
@@ -102,6 +103,7 @@ final class ImportPreview extends VBox {
     SearchableComboBox<ImportProfile> choice =
         new SearchableComboBox<>(FXCollections.observableArrayList(profiles));
     choice.setId("import-begin");
+    choice.setMaxWidth(Region.USE_PREF_SIZE);
     choice.setConverter(Fields.shown(ImportProfile::name));
     choice.setPromptText(words.text("import.begin"));
     choice.setAccessibleText(words.text("import.begin"));
