@@ -52,7 +52,7 @@ final class DataScreens {
                 name -> desk.files().save(desk.words().text("design.next.parts.act"), name)));
     DesignScreen screen = new DesignScreen(desk, model);
     model.begin(instrument.state().designJson(), Optional.empty());
-    return screen.screen();
+    return screen;
   }
 
   /** The turntable, with the runs kept last. */
@@ -80,8 +80,7 @@ final class DataScreens {
         .withLogger(logger(desk, instrument, tables))
         .withLive(
             new LiveStart(
-                desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)))
-        .screen();
+                desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)));
   }
 
   /** The planner, with the plan kept last. */
@@ -117,7 +116,7 @@ final class DataScreens {
             runsTable(instrument),
             ways,
             () -> new FormulaModel(desk.words(), desk.background(), ways));
-    return new FormulaScreen(desk, model).screen();
+    return new FormulaScreen(desk, model);
   }
 
   /** A field log by the calibration in force. */
@@ -129,7 +128,7 @@ final class DataScreens {
             name -> desk.files().save(desk.words().text("field.next.save.act"), name));
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
-    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables)).screen();
+    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
   }
 
   private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {

@@ -7,8 +7,6 @@ import faintwind.report.plot.PlotLane;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
 import faintwind.ui.part.FileDrop;
@@ -34,15 +32,13 @@ import javafx.util.Duration;
 import org.controlsfx.control.RangeSlider;
 
 /** The day in a sentence, speed with its band, the raw record, one lane a flag. */
-public final class FieldScreen {
+public final class FieldScreen extends DataScreen {
   private static final double HEIGHT_EM = 36;
   private static final double BAR_EM = 9;
   private static final double STRETCH_STEPS = 40;
   private static final Duration REST = Duration.millis(150);
 
-  private final Desk desk;
   private final FieldModel model;
-  private final DataScreen screen;
   private Optional<LoggerWays> logger = Optional.empty();
   private final VBox margin = new VBox();
 
@@ -52,13 +48,12 @@ public final class FieldScreen {
   @FXML private VBox plots;
 
   public FieldScreen(Desk desk, FieldModel model) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin.setId("field-margin");
     margin.getStyleClass().add("data-body");
-    screen =
-        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
+    withMargin(margin);
+    filledBy(model.view(), this::fill);
   }
 
   /** With ways to listen to the logger and to read a foreign log. */
@@ -73,25 +68,20 @@ public final class FieldScreen {
 
   private void listen(LoggerWays ways) {
     ListenPane pane = ways.listening(model::bySpeed);
-    screen.whenLeft(pane::left);
+    whenLeft(pane::left);
     bring.getChildren().setAll(pane);
   }
 
   private void askForeign(LoggerWays ways) {
-    desk.files()
+    desk().files()
         .open(text("field.foreign"), text("listen.file-kind"), "*.*")
         .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
-  }
-
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
   }
 
   private void fill(FieldModel.View now) {
     problems
         .getChildren()
-        .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk.words()));
+        .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk().words()));
     plots.getChildren().clear();
     margin.getChildren().clear();
     bring.getChildren().clear();
@@ -106,7 +96,7 @@ public final class FieldScreen {
     }
     FieldWords said =
         new FieldWords(
-            desk.words(),
+            desk().words(),
             now.look().get(),
             now.findings().orElseThrow(),
             now.calibration().orElseThrow());
@@ -124,7 +114,7 @@ public final class FieldScreen {
 
   private PlotCard plot(FieldPlots.Log shown) {
     PlotCard card =
-        FigureCard.of("field-plot", new FieldPlots(desk.words()).log(shown), HEIGHT_EM, desk);
+        FigureCard.of("field-plot", new FieldPlots(desk().words()).log(shown), HEIGHT_EM, desk());
     VBox.setVgrow(card, Priority.ALWAYS);
     return card;
   }
@@ -174,7 +164,7 @@ public final class FieldScreen {
   }
 
   private void askLog() {
-    desk.files()
+    desk().files()
         .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
         .ifPresent(model::open);
   }
@@ -185,7 +175,7 @@ public final class FieldScreen {
         text("field.calibration.drop"),
         text("field.calibration.choose"),
         () ->
-            desk.files()
+            desk().files()
                 .open(text("field.calibration.choose"), text("field.calibration.kind"), "*.json")
                 .ifPresent(model::useCalibration),
         files -> files.stream().findFirst().ifPresent(model::useCalibration));
@@ -228,16 +218,16 @@ public final class FieldScreen {
     Label head = Rows.words(text("field.how"), "tell", "semibold");
     WhyLink why =
         new WhyLink(
-            "field-why", text("field.how"), () -> why(calibration), desk.notes(), desk.words());
+            "field-why", text("field.how"), () -> why(calibration), desk().notes(), desk().words());
     HBox.setHgrow(head, Priority.ALWAYS);
     head.setMaxWidth(Double.MAX_VALUE);
     HBox row = new HBox(head, why);
     row.getStyleClass().add("row");
     margin.getChildren().add(row);
     String date =
-        DateTimeFormatter.ofPattern("d MMMM yyyy", desk.words().locale())
+        DateTimeFormatter.ofPattern("d MMMM yyyy", desk().words().locale())
             .format(calibration.origin().created());
-    margin.getChildren().add(Rows.soft(desk.words().text("field.how.text", date)));
+    margin.getChildren().add(Rows.soft(text("field.how.text", date)));
   }
 
   private Note why(Calibration calibration) {
@@ -245,12 +235,7 @@ public final class FieldScreen {
         text("field.how"),
         text("field.why.text"),
         List.of(text(calibration.formula().equation())),
-        desk.words()
-            .text("field.why.floor", Numerals.places(calibration.performance().floor_m_s(), 2)),
+        text("field.why.floor", Numerals.places(calibration.performance().floor_m_s(), 2)),
         text("field.why.source"));
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 }

@@ -4,12 +4,11 @@ import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.WhyLink;
+import faintwind.ui.work.Running;
 import java.util.List;
 import java.util.Optional;
 import javafx.fxml.FXML;
@@ -25,14 +24,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The verdict as title, measured and fitted, the straight-line look smaller beside it. */
-public final class FormulaScreen {
+public final class FormulaScreen extends DataScreen {
   private static final double MAIN_EM = 26;
   private static final double ERRORS_EM = 13;
   private static final double RECORDING_EM = 18;
   private static final double MORE_EM = 14;
 
-  private final Desk desk;
-  private final Screen screen;
+  private final FormulaModel model;
   private final VBox margin = new VBox();
 
   @FXML private HBox head;
@@ -42,30 +40,27 @@ public final class FormulaScreen {
   @FXML private VBox plots;
 
   public FormulaScreen(Desk desk, FormulaModel model) {
-    this.desk = desk;
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
+    super(desk, model.next());
+    this.model = model;
     margin.setId("formula-margin");
     margin.getStyleClass().add("data-body");
-    screen =
-        DataScreen.of(sheet, model.next())
-            .withMargin(margin)
-            .withWork(model::work)
-            .filledBy(model.view(), this::fill)
-            .whenLeft(model::left);
+    withMargin(margin);
+    filledBy(model.view(), this::fill);
+    whenLeft(model::left);
   }
 
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
+  @Override
+  public Optional<Running> work() {
+    return model.work();
   }
 
   private void fill(FormulaModel.View now) {
     problems
         .getChildren()
         .setAll(
-            Rows.problems(now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk.words()));
+            Rows.problems(now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk().words()));
     Optional<FormulaWords> said =
-        now.made().map(made -> new FormulaWords(desk.words(), made.formula()));
+        now.made().map(made -> new FormulaWords(desk().words(), made.formula()));
     plots.getChildren().clear();
     margin.getChildren().clear();
     head.getChildren().setAll(title);
@@ -118,7 +113,7 @@ public final class FormulaScreen {
   }
 
   private PlotCard card(String id, PlotFigure figure, double height_em) {
-    return FigureCard.of(id, figure, height_em, desk);
+    return FigureCard.of(id, figure, height_em, desk());
   }
 
   /** Shares the width of a row by weight. */
@@ -139,9 +134,9 @@ public final class FormulaScreen {
     VBox checks = new VBox();
     checks.setId("formula-checks");
     for (FormulaWords.CheckLine line : said.checks()) {
-      checks.getChildren().add(Rows.check(line.mark(), line.name(), line.detail(), desk.words()));
+      checks.getChildren().add(Rows.check(line.mark(), line.name(), line.detail(), desk().words()));
     }
-    checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk.words()));
+    checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk().words()));
     margin.getChildren().add(checks);
     margin.getChildren().add(Rows.words(text("formula.parameters"), "tell", "semibold"));
     margin.getChildren().add(parameters(said));
@@ -160,7 +155,7 @@ public final class FormulaScreen {
     }
     WhyLink why =
         new WhyLink(
-            "formula-why", text("formula.parameters.why"), said::why, desk.notes(), desk.words());
+            "formula-why", text("formula.parameters.why"), said::why, desk().notes(), desk().words());
     VBox box = new VBox(grid, why);
     box.getStyleClass().addAll("fact-block", "row");
     return box;
@@ -186,9 +181,5 @@ public final class FormulaScreen {
       grid.addRow(row++, new Label(line.speed()), new Label(line.u95()), new Label(line.rise()));
     }
     return grid;
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 }

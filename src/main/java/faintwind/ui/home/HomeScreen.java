@@ -1,15 +1,11 @@
 package faintwind.ui.home;
 
+import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
-import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.beans.value.ObservableValue;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -17,14 +13,11 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The instruments of a folder, or the first run. */
-public final class HomeScreen implements Screen {
-  private final Desk desk;
+public final class HomeScreen extends DataScreen {
   private final HomeModel model;
-  private final VBox sheet;
   private final HomeMargin margin;
 
   @FXML private Label title;
@@ -37,33 +30,16 @@ public final class HomeScreen implements Screen {
   @FXML private VBox naming;
 
   public HomeScreen(Desk desk, HomeModel model) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
     fillFirst();
     fillNaming();
-    model.view().addListener((property, was, now) -> show(now));
-    model.mode().addListener((property, was, now) -> showMode(now));
-    show(model.view().get());
-    showMode(model.mode().get());
+    withMargin(margin.node());
+    filledBy(model.view(), this::show);
+    filledBy(model.mode(), this::showMode);
     model.read();
-  }
-
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public List<Node> margin() {
-    return List.of(margin.node());
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
   }
 
   private void show(HomeView view) {
@@ -75,7 +51,7 @@ public final class HomeScreen implements Screen {
         .setAll(
             view.lines().stream()
                 .map(
-                    line -> (Node) new HomeRow(line, desk.words(), () -> model.open(line.folder())))
+                    line -> (Node) new HomeRow(line, desk().words(), () -> model.open(line.folder())))
                 .toList());
     broken
         .getChildren()
@@ -143,17 +119,9 @@ public final class HomeScreen implements Screen {
     return box;
   }
 
-  private String text(String key) {
-    return desk.words().text(key);
-  }
 
   @Override
   public Optional<Node> firstFocus() {
     return rows.getChildren().stream().findFirst();
-  }
-
-  private static void present(Region node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
   }
 }

@@ -3,3 +3,4 @@
 package faintwind.ui.record;
 
 import org.jspecify.annotations.NullMarked;
+

@@ -55,7 +55,7 @@ class FieldScreenTest {
         new FieldModel(window.words, window.background, name -> Optional.of(folder.resolve(name)));
     ListenModel recording = new ListenModel(window.words, Platform::runLater, folder);
     LoggerWays ways = new LoggerWays(window.desk, folder, recording);
-    window.show(new FieldScreen(window.desk, model).withLogger(ways).screen());
+    window.show(new FieldScreen(window.desk, model).withLogger(ways));
   }
 
   @Test
