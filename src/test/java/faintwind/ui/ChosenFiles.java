@@ -22,8 +22,4 @@ final class ChosenFiles implements FileQuestion {
     return chosen;
   }
 
-  @Override
-  public Optional<Path> folder(String title) {
-    return chosen;
-  }
 }

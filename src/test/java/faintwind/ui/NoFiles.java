@@ -18,8 +18,4 @@ public enum NoFiles implements FileQuestion {
     return Optional.empty();
   }
 
-  @Override
-  public Optional<Path> folder(String title) {
-    return Optional.empty();
-  }
 }

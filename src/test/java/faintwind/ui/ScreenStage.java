@@ -97,10 +97,6 @@ public final class ScreenStage {
         return chosen.map(folder -> folder.resolve(suggestedName));
       }
 
-      @Override
-      public Optional<Path> folder(String title) {
-        return chosen;
-      }
     };
   }
 }

@@ -1,7 +1,6 @@
 package faintwind.job.record;
 
 import faintwind.job.PaperFile;
-import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -70,15 +69,11 @@ public final class PrintSteps {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> write(Path folder, Wanted wanted, Path target) throws IOException {
-    KeptDesigns designs = KeptDesigns.withShippedParts();
-    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
-    if (view.state().lines().isEmpty()) {
-      return Checked.refused(view.problems());
-    }
     Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
     return parts instanceof Checked.Ok<List<StepSheetContent.Part>> found
         ? write(view, found.value(), target)

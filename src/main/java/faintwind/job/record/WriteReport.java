@@ -7,7 +7,6 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.JobWatch;
 import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
-import faintwind.job.design.KeptDesigns;
 import faintwind.job.formula.FormulaRuns;
 import faintwind.job.formula.KeepFormula;
 import faintwind.message.Checked;
@@ -82,15 +81,11 @@ public final class WriteReport {
       Where where = Where.file(folder.toString());
       return Checked.refused(Problem.error("world.missing", where, folder.toString()));
     }
-    KeptDesigns designs = KeptDesigns.withShippedParts();
-    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
-    if (view.state().lines().isEmpty()) {
-      return Checked.refused(view.problems());
-    }
     OffsetDateTime now = OffsetDateTime.now(clock);
     Checked<Optional<BuildLogContent.Formula>> formula = formula(view, now);
     if (!formula.isOk()) {

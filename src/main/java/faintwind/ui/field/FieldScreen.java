@@ -182,13 +182,13 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void fillMargin(FieldWords said) {
-    margin.getChildren().add(Rows.words(text("field.standouts"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("field.standouts"), "tell", "semibold"));
     for (FieldWords.Standout standout : said.standouts()) {
-      VBox block = new VBox(Rows.words(standout.name(), "bold"), Rows.words(standout.text()));
+      VBox block = new VBox(Words.label(standout.name(), "bold"), Words.label(standout.text()));
       margin.getChildren().add(block);
     }
     margin.getChildren().add(Words.rule());
-    margin.getChildren().add(Rows.words(text("field.shares"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("field.shares"), "tell", "semibold"));
     VBox shares = new VBox();
     said.shares().forEach(line -> shares.getChildren().add(share(line)));
     margin.getChildren().add(shares);
@@ -215,7 +215,7 @@ public final class FieldScreen extends DataScreen {
 
   private void fillCalibration(Calibration calibration) {
     margin.getChildren().add(Words.rule());
-    Label head = Rows.words(text("field.how"), "tell", "semibold");
+    Label head = Words.label(text("field.how"), "tell", "semibold");
     WhyLink why =
         new WhyLink(
             "field-why", text("field.how"), () -> why(calibration), desk().notes(), desk().words());

@@ -8,6 +8,7 @@ import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.WhyLink;
+import faintwind.ui.part.Words;
 import faintwind.ui.work.Running;
 import java.util.List;
 import java.util.Optional;
@@ -94,7 +95,7 @@ public final class FormulaScreen extends DataScreen {
                 .<Node>map(figure -> wide(card("formula-straight", figure, MAIN_EM), 1))
                 .orElseGet(() -> Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
-    plots.getChildren().add(Rows.words(text("formula.recordings"), "tell", "semibold"));
+    plots.getChildren().add(Words.label(text("formula.recordings"), "tell", "semibold"));
     said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
     List<PlotFigure> recordings = said.recordings();
     for (int i = 0; i < recordings.size(); i++) {
@@ -102,7 +103,7 @@ public final class FormulaScreen extends DataScreen {
           .getChildren()
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
-    plots.getChildren().add(Rows.words(text("formula.more"), "tell", "semibold"));
+    plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
     HBox more =
         new HBox(
             wide(card("formula-u95", said.u95(), MORE_EM), 1),
@@ -125,12 +126,12 @@ public final class FormulaScreen extends DataScreen {
   }
 
   private void fillMargin(FormulaWords said) {
-    VBox equation = new VBox(Rows.words(text("formula.equation")));
+    VBox equation = new VBox(Words.label(text("formula.equation")));
     equation.getStyleClass().add("equation");
-    margin.getChildren().setAll(Rows.words(text("formula.one-line"), "tell", "semibold"), equation);
-    margin.getChildren().add(Rows.words(text("formula.sure"), "tell", "semibold"));
+    margin.getChildren().setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
+    margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
-    margin.getChildren().add(Rows.words(text("formula.checks"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("formula.checks"), "tell", "semibold"));
     VBox checks = new VBox();
     checks.setId("formula-checks");
     for (FormulaWords.CheckLine line : said.checks()) {
@@ -138,7 +139,7 @@ public final class FormulaScreen extends DataScreen {
     }
     checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk().words()));
     margin.getChildren().add(checks);
-    margin.getChildren().add(Rows.words(text("formula.parameters"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("formula.parameters"), "tell", "semibold"));
     margin.getChildren().add(parameters(said));
   }
 
@@ -147,10 +148,10 @@ public final class FormulaScreen extends DataScreen {
     grid.getStyleClass().add("fact-table");
     List<FormulaWords.ParameterLine> lines = said.parameters();
     for (int i = 0; i < lines.size(); i++) {
-      Label name = Rows.words(lines.get(i).name(), "semibold");
-      Label value = Rows.words(lines.get(i).value(), "medium");
+      Label name = Words.label(lines.get(i).name(), "semibold");
+      Label value = Words.label(lines.get(i).value(), "medium");
       value.setMinWidth(Region.USE_PREF_SIZE);
-      grid.addRow(i, name, value, Rows.words(lines.get(i).range(), "fine", "soft"));
+      grid.addRow(i, name, value, Words.label(lines.get(i).range(), "fine", "soft"));
       GridPane.setHalignment(value, HPos.RIGHT);
     }
     WhyLink why =
@@ -173,9 +174,9 @@ public final class FormulaScreen extends DataScreen {
     }
     grid.addRow(
         0,
-        Rows.words(text("formula.sure.speed"), "column-head"),
-        Rows.words(text("formula.sure.u95"), "column-head"),
-        Rows.words(text("formula.sure.rise"), "column-head"));
+        Words.label(text("formula.sure.speed"), "column-head"),
+        Words.label(text("formula.sure.u95"), "column-head"),
+        Words.label(text("formula.sure.rise"), "column-head"));
     int row = 1;
     for (FormulaWords.SureLine line : said.howSure()) {
       grid.addRow(row++, new Label(line.speed()), new Label(line.u95()), new Label(line.rise()));

@@ -6,6 +6,7 @@ import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.beans.property.StringProperty;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -107,7 +108,7 @@ public final class HomeScreen extends DataScreen {
             Words.label(text("window.home.who-why"), "fine", "soft"));
   }
 
-  private Node labelled(String id, String key, javafx.beans.property.StringProperty value) {
+  private Node labelled(String id, String key, StringProperty value) {
     TextField field = new TextField();
     field.setId(id);
     field.setAccessibleText(text(key));

@@ -69,7 +69,7 @@ final class ImportPreview extends VBox {
     columns.getStyleClass().add("design-form");
     getChildren()
         .addAll(
-            Rows.words(words.text("import.title"), "tell", "semibold"),
+            Words.label(words.text("import.title"), "tell", "semibold"),
             raw(),
             beginFrom(profiles),
             lineChoices(),

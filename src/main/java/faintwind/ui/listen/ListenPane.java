@@ -74,9 +74,9 @@ public final class ListenPane extends VBox {
     Button begin = Words.button("listen-begin", text("listen.begin"), this::begin);
     begin.getStyleClass().add("quiet");
     getChildren()
-        .setAll(Rows.words(text("listen.title"), "tell", "semibold"), chooser, begin, problems);
+        .setAll(Words.label(text("listen.title"), "tell", "semibold"), chooser, begin, problems);
     if (now.stage() == ListenModel.Stage.OVER) {
-      getChildren().add(1, Rows.words(now.sentence()));
+      getChildren().add(1, Words.label(now.sentence()));
     }
   }
 
@@ -84,9 +84,9 @@ public final class ListenPane extends VBox {
     boolean focused = typed.isFocused() || !getChildren().contains(typed);
     Button stop = Words.button("listen-stop", text("listen.stop"), model::stop);
     stop.getStyleClass().add("quiet");
-    getChildren().setAll(Rows.words(now.sentence(), "tell", "semibold"));
+    getChildren().setAll(Words.label(now.sentence(), "tell", "semibold"));
     if (model.isTyped()) {
-      getChildren().addAll(Rows.words(now.asked()), typed);
+      getChildren().addAll(Words.label(now.asked()), typed);
       if (focused) {
         typed.requestFocus();
       }

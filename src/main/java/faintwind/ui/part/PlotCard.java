@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -144,7 +145,7 @@ public final class PlotCard extends VBox {
       int column = i;
       TableColumn<List<String>, String> cells = new TableColumn<>(table.heads().get(i));
       cells.setCellValueFactory(
-          row -> new javafx.beans.property.SimpleStringProperty(row.getValue().get(column)));
+          row -> new SimpleStringProperty(row.getValue().get(column)));
       cells.setSortable(false);
       view.getColumns().add(cells);
     }

@@ -115,8 +115,8 @@ public final class LiveStart {
   private void fillRehearsal() {
     box.getChildren()
         .addAll(
-            Rows.words(text("turntable.live.rehearse-title"), "tell", "semibold"),
-            Rows.words(text("turntable.live.rehearse-how")));
+            Words.label(text("turntable.live.rehearse-title"), "tell", "semibold"),
+            Words.label(text("turntable.live.rehearse-how")));
     Optional<Step> safety = instrument.checklist().step(SAFETY);
     List<Caution> unread = safety.map(s -> Gate.unread(s, situation())).orElse(List.of());
     safety.ifPresent(step -> cautions(step, unread));
@@ -187,7 +187,7 @@ public final class LiveStart {
       box.getChildren().add(parts);
       lookForPlan();
     } else {
-      box.getChildren().add(Rows.words(text("turntable.live.locked"), "tell", "semibold"));
+      box.getChildren().add(Words.label(text("turntable.live.locked"), "tell", "semibold"));
       List<String> reasons =
           gate.reasons().stream().limit(SHOWN_REASONS).map(desk.words()::sentence).toList();
       box.getChildren().addAll(Rows.problems(reasons, true, desk.words()));
@@ -227,7 +227,7 @@ public final class LiveStart {
   private void fillParts(Optional<PlannedSession> kept) {
     parts.getChildren().clear();
     if (kept.isEmpty()) {
-      parts.getChildren().add(Rows.words(text("turntable.live.no-plan"), "tell"));
+      parts.getChildren().add(Words.label(text("turntable.live.no-plan"), "tell"));
       return;
     }
     PlannedSession plan = kept.get();
@@ -237,7 +237,7 @@ public final class LiveStart {
     parts
         .getChildren()
         .addAll(
-            Rows.words(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
+            Words.label(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
             ways.shown(source),
             Words.button("live-begin", text("turntable.live.begin"), () -> record(plan, source)),
             problems);

@@ -9,7 +9,6 @@ import faintwind.job.live.LiveSession;
 import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -254,16 +253,16 @@ final class LiveTablePane {
   }
 
   private static VBox trouble(LiveTableView.Said said) {
-    VBox box = new VBox(Rows.words(said.found(), "tell", "semibold"));
+    VBox box = new VBox(Words.label(said.found(), "tell", "semibold"));
     if (!said.todo().isEmpty()) {
-      box.getChildren().add(Rows.words(said.todo()));
+      box.getChildren().add(Words.label(said.todo()));
     }
     box.getStyleClass().addAll("trouble", "care");
     return box;
   }
 
   private VBox step(LiveTableView.StepLine line) {
-    Label name = Rows.words(line.name(), line.here() ? "bold" : "plain");
+    Label name = Words.label(line.name(), line.here() ? "bold" : "plain");
     Label detail = new Label(line.detail());
     detail.getStyleClass().addAll("fine", "soft");
     HBox.setHgrow(name, Priority.ALWAYS);
@@ -275,7 +274,7 @@ final class LiveTablePane {
     row.getStyleClass().add("run-line");
     VBox box = new VBox(row);
     if (!line.under().isEmpty()) {
-      Label under = Rows.words(line.under(), "fine", "soft", "live-under");
+      Label under = Words.label(line.under(), "fine", "soft", "live-under");
       under.setMaxWidth(Double.MAX_VALUE);
       HBox.setHgrow(under, Priority.ALWAYS);
       HBox turned = new HBox(under);

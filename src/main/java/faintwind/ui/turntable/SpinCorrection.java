@@ -64,7 +64,7 @@ final class SpinCorrection {
             Words.button("spin-close", text("turntable.live.count.close"), close));
     fields.getStyleClass().add("spin-fields");
     Label head =
-        Rows.words(
+        Words.label(
             text("turntable.live.count", done.step().step().spin().orElseThrow().number()),
             "semibold");
     box.getChildren().setAll(head, fields, said);
@@ -142,7 +142,7 @@ final class SpinCorrection {
     BeatTimes.Turning turning = times.turning();
     List<Node> rows = new ArrayList<>();
     rows.add(
-        Rows.words(
+        Words.label(
             text(
                 "turntable.live.count.found",
                 turning.turns(),
@@ -185,7 +185,7 @@ final class SpinCorrection {
   }
 
   private Node doubt(String found, String act, Runnable run) {
-    HBox row = new HBox(Rows.words(found), Words.link("spin-doubt", act, run));
+    HBox row = new HBox(Words.label(found), Words.link("spin-doubt", act, run));
     row.getStyleClass().add("problem");
     return row;
   }
