@@ -49,7 +49,7 @@ final class DataScreens {
                 json ->
                     instrument.enter(
                         enter -> enter.plain(Optional.empty(), new Event.DesignChosen(json, ""))),
-                name -> desk.files().save(desk.words().text("design.next.parts.act"), name)));
+                name -> desk.files().save(desk.text("design.next.parts.act"), name)));
     DesignScreen screen = new DesignScreen(desk, model);
     model.begin(instrument.state().designJson(), Optional.empty());
     return screen;
@@ -94,7 +94,7 @@ final class DataScreens {
                 planned ->
                     instrument.enter(
                         enter -> PlanTurntable.keep(instrument.folder(), planned, enter)),
-                name -> desk.files().save(desk.words().text("turntable.plan.sheet"), name),
+                name -> desk.files().save(desk.text("turntable.plan.sheet"), name),
                 instrument.name()));
     InstrumentState state = instrument.state();
     desk.background()
@@ -125,7 +125,7 @@ final class DataScreens {
         new FieldModel(
             desk.words(),
             desk.background(),
-            name -> desk.files().save(desk.words().text("field.next.save.act"), name));
+            name -> desk.files().save(desk.text("field.next.save.act"), name));
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
     return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
@@ -183,8 +183,7 @@ final class DataScreens {
         .findFirst()
         .map(
             line ->
-                desk.words()
-                    .text(
+                desk.text(
                         "turntable.caution.read-by",
                         line.who(),
                         DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)

@@ -105,7 +105,7 @@ public final class FaintwindWindow {
 
   /** Shows the window with all instruments of the folder. */
   public void show() {
-    stage.setTitle(desk.words().text("window.name"));
+    stage.setTitle(desk.text("window.name"));
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
@@ -138,7 +138,7 @@ public final class FaintwindWindow {
             written -> {},
             world ->
                 nextLine.warn(
-                    desk.words().text("window.not-kept", String.valueOf(world.getMessage()))));
+                    desk.text("window.not-kept", String.valueOf(world.getMessage()))));
   }
 
   private void tick() {
@@ -181,17 +181,17 @@ public final class FaintwindWindow {
               Act stop =
                   new Act(
                       "work-stop",
-                      desk.words().text("window.work.stop"),
+                      desk.text("window.work.stop"),
                       () -> {
                         running.cancel();
                         restoreNext();
                       });
               Act on =
-                  new Act("work-go-on", desk.words().text("window.work.go-on"), this::restoreNext);
+                  new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
               nextLine.ask(
                   new Next(
                       Mark.DOING,
-                      desk.words().text("window.work.ask"),
+                      desk.text("window.work.ask"),
                       "",
                       Optional.empty(),
                       List.of(stop, on)));
@@ -207,12 +207,11 @@ public final class FaintwindWindow {
   private void rehearse() {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.words().text("window.rehearsal")),
+            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
             this::open,
             world ->
                 nextLine.warn(
-                    desk.words()
-                        .text("window.home.not-begun", DiskWords.say(world, desk.words()))));
+                    desk.text("window.home.not-begun", DiskWords.say(world, desk.words()))));
   }
 
   private void restoreNext() {

@@ -9,6 +9,7 @@ import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Note;
 import faintwind.ui.part.PlotCard;
@@ -105,10 +106,8 @@ public final class FieldScreen extends DataScreen {
     plots.getChildren().setAll(stretch(said, whole), plot(whole));
     fillMargin(said);
     now.calibration().ifPresent(this::fillCalibration);
-    Button another = new Button(text("field.another"));
-    another.setId("field-another");
+    Button another = Words.button("field-another", text("field.another"), () -> askLog());
     another.getStyleClass().add("quiet");
-    another.setOnAction(event -> askLog());
     margin.getChildren().add(another);
   }
 
@@ -146,11 +145,8 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void addWays(LoggerWays ways) {
-    HBox links =
-        new HBox(
-            Words.link("field-listen", text("field.listen"), () -> listen(ways)),
+    HBox links = Boxes.row("ways", Words.link("field-listen", text("field.listen"), () -> listen(ways)),
             Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
-    links.getStyleClass().add("ways");
     bring.getChildren().add(links);
   }
 
@@ -195,22 +191,17 @@ public final class FieldScreen extends DataScreen {
   }
 
   private static Node share(FieldWords.ShareLine line) {
-    Label name = new Label(line.name());
-    name.getStyleClass().add("share-name");
+    Label name = Words.plain(line.name(), "share-name");
     Region bar = new Region();
     bar.getStyleClass().add("share-bar");
     if (!line.usable()) {
       bar.getStyleClass().add("unusable");
     }
     bar.setStyle("-fx-pref-width: " + BAR_EM * line.share() + "em;");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Label pct = new Label(Math.round(100 * line.share()) + " %");
-    pct.getStyleClass().add("semibold");
+    Region gap = Boxes.gap();
+    Label pct = Words.plain(Math.round(100 * line.share()) + " %", "semibold");
     pct.setMinWidth(Region.USE_PREF_SIZE);
-    HBox row = new HBox(name, bar, gap, pct);
-    row.getStyleClass().add("share-row");
-    return row;
+    return Boxes.row("share-row", name, bar, gap, pct);
   }
 
   private void fillCalibration(Calibration calibration) {
@@ -219,10 +210,8 @@ public final class FieldScreen extends DataScreen {
     WhyLink why =
         new WhyLink(
             "field-why", text("field.how"), () -> why(calibration), desk().notes(), desk().words());
-    HBox.setHgrow(head, Priority.ALWAYS);
-    head.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(head, why);
-    row.getStyleClass().add("row");
+    Boxes.grow(head);
+    HBox row = Boxes.row("row", head, why);
     margin.getChildren().add(row);
     String date =
         DateTimeFormatter.ofPattern("d MMMM yyyy", desk().words().locale())

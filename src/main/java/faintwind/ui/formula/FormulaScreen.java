@@ -4,6 +4,7 @@ import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.Rows;
@@ -104,11 +105,8 @@ public final class FormulaScreen extends DataScreen {
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
     plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
-    HBox more =
-        new HBox(
-            wide(card("formula-u95", said.u95(), MORE_EM), 1),
+    HBox more = Boxes.row("plot-pair", wide(card("formula-u95", said.u95(), MORE_EM), 1),
             wide(card("formula-response", said.response(), MORE_EM), 1));
-    more.getStyleClass().add("plot-pair");
     plots.getChildren().add(more);
     fillMargin(said);
   }
@@ -119,15 +117,13 @@ public final class FormulaScreen extends DataScreen {
 
   /** Shares the width of a row by weight. */
   private static Node wide(PlotCard card, double weight) {
-    HBox.setHgrow(card, Priority.ALWAYS);
-    card.setMaxWidth(Double.MAX_VALUE);
+    Boxes.grow(card);
     card.setStyle("-fx-pref-width: " + 20 * weight + "em;");
     return card;
   }
 
   private void fillMargin(FormulaWords said) {
-    VBox equation = new VBox(Words.label(text("formula.equation")));
-    equation.getStyleClass().add("equation");
+    VBox equation = Boxes.column("equation", Words.label(text("formula.equation")));
     margin.getChildren().setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
     margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
@@ -157,9 +153,7 @@ public final class FormulaScreen extends DataScreen {
     WhyLink why =
         new WhyLink(
             "formula-why", text("formula.parameters.why"), said::why, desk().notes(), desk().words());
-    VBox box = new VBox(grid, why);
-    box.getStyleClass().addAll("fact-block", "row");
-    return box;
+    return Boxes.column("fact-block row", grid, why);
   }
 
   private Node howSure(FormulaWords said) {

@@ -73,13 +73,7 @@ public class DataScreen implements Screen {
 
   /** Words in the person's language. */
   protected final String text(String key, Object... arguments) {
-    return desk.words().text(key, arguments);
-  }
-
-  /** Shows a part of the sheet, or takes it and its room away. */
-  protected static void present(Node part, boolean shown) {
-    part.setVisible(shown);
-    part.setManaged(shown);
+    return desk.text(key, arguments);
   }
 
   @Override

@@ -2,6 +2,7 @@ package faintwind.ui.home;
 
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.util.Optional;
@@ -67,9 +68,9 @@ public final class HomeScreen extends DataScreen {
   }
 
   private void showMode(HomeModel.Mode mode) {
-    present(list, mode == HomeModel.Mode.LIST);
-    present(first, mode == HomeModel.Mode.FIRST_RUN);
-    present(naming, mode == HomeModel.Mode.NAMING);
+    Boxes.present(list, mode == HomeModel.Mode.LIST);
+    Boxes.present(first, mode == HomeModel.Mode.FIRST_RUN);
+    Boxes.present(naming, mode == HomeModel.Mode.NAMING);
     margin.showMode(mode);
     switch (mode) {
       case READING -> title.setText("");
@@ -93,8 +94,7 @@ public final class HomeScreen extends DataScreen {
     Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
     VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
-    HBox choices = new HBox(start, later, demo);
-    choices.getStyleClass().add("first-choices");
+    HBox choices = Boxes.row("first-choices", start, later, demo);
     first.getChildren().addAll(Words.label(text("window.home.first-why"), "tell"), choices);
   }
 
@@ -115,9 +115,7 @@ public final class HomeScreen extends DataScreen {
     field.textProperty().bindBidirectional(value);
     Label label = Words.label(text(key), "tell");
     label.setLabelFor(field);
-    VBox box = new VBox(label, field);
-    box.getStyleClass().add("labelled");
-    return box;
+    return Boxes.column("labelled", label, field);
   }
 
 

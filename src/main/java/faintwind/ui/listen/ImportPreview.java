@@ -8,6 +8,7 @@ import faintwind.calibration.profile.Understood;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -24,7 +25,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.SearchableComboBox;
@@ -92,8 +92,7 @@ final class ImportPreview extends VBox {
     int number = 0;
     for (String line : model.lines().subList(0, Math.min(SHOWN_LINES, model.lines().size()))) {
       number++;
-      Label text = new Label(number + "  " + line.replace("\t", " ⇥ "));
-      text.getStyleClass().addAll("mono", "fine");
+      Label text = Words.plain(number + "  " + line.replace("\t", " ⇥ "), "mono", "fine");
       box.getChildren().add(text);
     }
     return box;
@@ -183,9 +182,7 @@ final class ImportPreview extends VBox {
 
   private Node column(ImportModel.Row row, int number) {
     ComboBox<ValueUnit> unit = units(row, number);
-    HBox line =
-        new HBox(
-            Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
+    return Boxes.row("import-row", Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
             Fields.named(
                 "import.means-label",
                 Fields.choice(
@@ -199,8 +196,6 @@ final class ImportPreview extends VBox {
                 "import-remove-" + number,
                 words.text("import.remove"),
                 () -> model.removeRow(row)));
-    line.getStyleClass().add("import-row");
-    return line;
   }
 
   /** Units of the row's meaning; while they are exchanged the box stands empty for a moment. */
@@ -250,8 +245,7 @@ final class ImportPreview extends VBox {
     List<String> heads = new ArrayList<>(List.of(words.text("import.line-head")));
     heads.addAll(all.columns());
     for (int i = 0; i < heads.size(); i++) {
-      Label head = new Label(heads.get(i));
-      head.getStyleClass().add("column-head");
+      Label head = Words.plain(heads.get(i), "column-head");
       table.add(head, i, 0);
     }
     int shown = Math.min(SHOWN_ROWS, all.rows().size());

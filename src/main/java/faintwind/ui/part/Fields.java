@@ -30,8 +30,7 @@ public final class Fields {
 
   /** A box with its name above it. */
   public static Node named(String key, Node field, Messages words) {
-    Label label = new Label(words.text(key));
-    label.getStyleClass().addAll("fine", "soft");
+    Label label = Words.plain(words.text(key), "fine", "soft");
     label.setLabelFor(field);
     return new VBox(label, field);
   }

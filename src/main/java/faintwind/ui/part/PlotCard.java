@@ -56,14 +56,10 @@ public final class PlotCard extends VBox {
     this.drawing = drawing;
     this.numbers = numbers;
     getStyleClass().add("plot-card");
-    Label head = new Label(title);
-    head.getStyleClass().add("semibold");
-    Label small = new Label(remark);
-    small.getStyleClass().addAll("fine", "soft");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox line = new HBox(head, gap, small);
-    line.getStyleClass().add("plot-head");
+    Label head = Words.plain(title, "semibold");
+    Label small = Words.plain(remark, "fine", "soft");
+    Region gap = Boxes.gap();
+    HBox line = Boxes.row("plot-head", head, gap, small);
     place.getChildren().add(drawing);
     VBox.setVgrow(place, Priority.ALWAYS);
     if (!title.isEmpty()) {

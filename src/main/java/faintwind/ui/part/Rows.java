@@ -24,22 +24,16 @@ public final class Rows {
 
   private static Node problem(Mark mark, String sentence, Messages messages) {
     Label text = Words.label(sentence);
-    HBox.setHgrow(text, Priority.ALWAYS);
-    text.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), text);
-    row.getStyleClass().addAll("problem", "row");
-    return row;
+    Boxes.grow(text);
+    return Boxes.row("problem row", new MarkShape(mark, messages.text(mark.key())), text);
   }
 
   /** A mark, a name, and fine words at the right. */
   public static Node run(Mark mark, String name, String detail, Messages messages) {
     Label said = Words.label(name);
     Label fine = Words.label(detail, "fine", "soft");
-    HBox.setHgrow(said, Priority.ALWAYS);
-    said.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), said, fine);
-    row.getStyleClass().add("run-line");
-    return row;
+    Boxes.grow(said);
+    return Boxes.row("run-line", new MarkShape(mark, messages.text(mark.key())), said, fine);
   }
 
   /** A mark with a strong line and a fine line under it. */
@@ -50,8 +44,6 @@ public final class Rows {
       said.getChildren().add(Words.label(detail, "fine", "soft"));
     }
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), said);
-    row.getStyleClass().add("run-line");
-    return row;
+    return Boxes.row("run-line", new MarkShape(mark, messages.text(mark.key())), said);
   }
 }

@@ -3,6 +3,7 @@ package faintwind.ui.record;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
 import java.util.List;
@@ -64,8 +65,7 @@ public final class RecordScreen extends DataScreen {
     for (RecordModel.Line line : lines.subList(0, Math.min(shown, lines.size()))) {
       if (!line.day().equals(day)) {
         day = line.day();
-        Label head = new Label(day);
-        head.getStyleClass().addAll("column-head", "ledger-day");
+        Label head = Words.plain(day, "column-head", "ledger-day");
         ledger.getChildren().add(head);
       }
       ledger.getChildren().add(row(line));
@@ -92,8 +92,6 @@ public final class RecordScreen extends DataScreen {
     }
     HBox.setHgrow(said, Priority.ALWAYS);
     Label who = Words.label(line.who(), "fine", "soft", "ledger-who");
-    HBox row = new HBox(time, mark, said, who);
-    row.getStyleClass().addAll("row", "ledger-row");
-    return row;
+    return Boxes.row("row ledger-row", time, mark, said, who);
   }
 }

@@ -12,6 +12,7 @@ import faintwind.message.NumberText;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import faintwind.ui.work.DiskWords;
@@ -55,17 +56,14 @@ final class SpinCorrection {
     box.getStyleClass().addAll("data-body", "spin-correction");
     turns.setText(String.valueOf(done.turns().turns()));
     time.setText(Numerals.places(done.turns().time_s().value(), 1));
-    HBox fields =
-        new HBox(
-            labelled("spin-turns", "turntable.typed.turns", turns),
+    HBox fields = Boxes.row("spin-fields", labelled("spin-turns", "turntable.typed.turns", turns),
             labelled("spin-time", "turntable.typed.time", time),
-            Words.button("spin-keep", text("turntable.live.count.keep"), this::keep),
-            Words.button("spin-sound", text("turntable.live.count.sound"), this::listen),
-            Words.button("spin-close", text("turntable.live.count.close"), close));
-    fields.getStyleClass().add("spin-fields");
+            Words.button("spin-keep", desk.text("turntable.live.count.keep"), this::keep),
+            Words.button("spin-sound", desk.text("turntable.live.count.sound"), this::listen),
+            Words.button("spin-close", desk.text("turntable.live.count.close"), close));
     Label head =
         Words.label(
-            text("turntable.live.count", done.step().step().spin().orElseThrow().number()),
+            desk.text("turntable.live.count", done.step().step().spin().orElseThrow().number()),
             "semibold");
     box.getChildren().setAll(head, fields, said);
     say(done.doubts(), false);
@@ -77,9 +75,9 @@ final class SpinCorrection {
 
   private Node labelled(String id, String key, TextField field) {
     field.setId(id);
-    field.setAccessibleText(text(key));
+    field.setAccessibleText(desk.text(key));
     field.setPrefColumnCount(7);
-    Label label = Words.label(text(key), "fine", "soft");
+    Label label = Words.label(desk.text(key), "fine", "soft");
     label.setLabelFor(field);
     return new VBox(label, field);
   }
@@ -89,7 +87,7 @@ final class SpinCorrection {
     OptionalDouble lasted_s = number(time.getText(), "s");
     if (counted.isEmpty() || lasted_s.isEmpty()) {
       said.getChildren()
-          .setAll(Rows.problems(List.of(text("turntable.live.count.numbers")), true, desk.words()));
+          .setAll(Rows.problems(List.of(desk.text("turntable.live.count.numbers")), true, desk.words()));
       return;
     }
     Checked<SpinTurns> typed = session.count(spin, counted.getAsDouble(), lasted_s.getAsDouble());
@@ -116,7 +114,7 @@ final class SpinCorrection {
 
   private void listen() {
     desk.files()
-        .open(text("turntable.live.count.sound"), text("turntable.live.count.wav"), "*.wav")
+        .open(desk.text("turntable.live.count.sound"), desk.text("turntable.live.count.wav"), "*.wav")
         .ifPresent(this::listen);
   }
 
@@ -143,7 +141,7 @@ final class SpinCorrection {
     List<Node> rows = new ArrayList<>();
     rows.add(
         Words.label(
-            text(
+            desk.text(
                 "turntable.live.count.found",
                 turning.turns(),
                 Numerals.places(turning.time_s().value(), 2),
@@ -156,22 +154,22 @@ final class SpinCorrection {
       if (mark.kind() == TurnMark.Kind.DOUBLED) {
         rows.add(
             doubt(
-                text("turntable.live.count.doubled", Numerals.places(mark.time_s(), 2)),
-                text("turntable.live.count.take-out"),
+                desk.text("turntable.live.count.doubled", Numerals.places(mark.time_s(), 2)),
+                desk.text("turntable.live.count.take-out"),
                 () -> found(times.without(mark.time_s()))));
       } else if (mark.kind() == TurnMark.Kind.AFTER_MISSED) {
         double middle_s = before_s + missing_s(marks.get(i - 1), mark);
         rows.add(
             doubt(
-                text("turntable.live.count.missed", Numerals.places(before_s, 2), Numerals.places(mark.time_s(), 2)),
-                text("turntable.live.count.put-in", Numerals.places(middle_s, 2)),
+                desk.text("turntable.live.count.missed", Numerals.places(before_s, 2), Numerals.places(mark.time_s(), 2)),
+                desk.text("turntable.live.count.put-in", Numerals.places(middle_s, 2)),
                 () -> found(times.with(middle_s))));
       }
     }
     rows.add(
         Words.button(
             "spin-use-found",
-            text("turntable.live.count.use"),
+            desk.text("turntable.live.count.use"),
             () -> {
               session.count(spin, turning, ok.notes());
               close.run();
@@ -185,12 +183,6 @@ final class SpinCorrection {
   }
 
   private Node doubt(String found, String act, Runnable run) {
-    HBox row = new HBox(Words.label(found), Words.link("spin-doubt", act, run));
-    row.getStyleClass().add("problem");
-    return row;
-  }
-
-  private String text(String key, Object... arguments) {
-    return desk.words().text(key, arguments);
+    return Boxes.row("problem", Words.label(found), Words.link("spin-doubt", act, run));
   }
 }

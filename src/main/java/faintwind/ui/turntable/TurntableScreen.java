@@ -9,6 +9,7 @@ import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Mark;
@@ -81,7 +82,7 @@ public final class TurntableScreen extends DataScreen {
   /** With a way to turn the arm while this program listens; it is offered first. */
   public TurntableScreen withLive(LiveStart liveStart) {
     whenLeft(liveStart::left);
-    present(wayLive, true);
+    Boxes.present(wayLive, true);
     wayLive.setOnAction(event -> bring.getChildren().setAll(liveStart.node()));
     if (model.view().get().table().isEmpty()) {
       bring.getChildren().setAll(liveStart.node());
@@ -91,7 +92,7 @@ public final class TurntableScreen extends DataScreen {
 
   /** With a planner; it needs no arm that is safe yet. */
   public TurntableScreen withPlan(TurntablePlanView plan) {
-    present(wayPlan, true);
+    Boxes.present(wayPlan, true);
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
     bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
     plan.next().addListener((property, was, now) -> sayPlan(plan));
@@ -120,11 +121,8 @@ public final class TurntableScreen extends DataScreen {
 
   /** With ways to listen to the logger and to read a foreign recording. */
   public TurntableScreen withLogger(LoggerWays ways) {
-    HBox links =
-        new HBox(
-            Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
+    HBox links = Boxes.row("ways", Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
             Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
-    links.getStyleClass().add("ways");
     typedBox.getChildren().add(1, links);
     model
         .typed()
@@ -154,9 +152,9 @@ public final class TurntableScreen extends DataScreen {
     pane = session.map(s -> new LiveTablePane(desk(), s));
     boolean turns = pane.isPresent();
     for (VBox part : List.of(head, body)) {
-      present(part, !turns && (part == head || model.isCautionRead()));
+      Boxes.present(part, !turns && (part == head || model.isCautionRead()));
     }
-    present(live, turns);
+    Boxes.present(live, turns);
     live.getChildren().setAll(pane.map(LiveTablePane::sheet).stream().toList());
     if (turns) {
       path.getChildren().setAll(pane.orElseThrow().path());
@@ -166,7 +164,7 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private void buildWays() {
-    present(wayLive, false);
+    Boxes.present(wayLive, false);
     wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
     wayTyped.setOnAction(event -> bring.getChildren().setAll(typedBox));
     bring.getChildren().setAll(fileDrop());
@@ -184,7 +182,7 @@ public final class TurntableScreen extends DataScreen {
     cautions
         .getChildren()
         .setAll(new CautionCard(caution, text("turntable.caution.read"), this::cautionRead));
-    present(body, !caution.isOpen());
+    Boxes.present(body, !caution.isOpen());
   }
 
   private void cautionRead() {
@@ -226,8 +224,7 @@ public final class TurntableScreen extends DataScreen {
         .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedGrid, add, check);
     List<String> heads = List.of("radius", "turns", "time", "start", "stop", "direction");
     for (int i = 0; i < heads.size(); i++) {
-      Label head = new Label(text("turntable.typed." + heads.get(i)));
-      head.getStyleClass().add("column-head");
+      Label head = Words.plain(text("turntable.typed." + heads.get(i)), "column-head");
       typedGrid.add(head, i, 0);
     }
     for (int i = 0; i < model.typed().rows().size(); i++) {
@@ -311,8 +308,7 @@ public final class TurntableScreen extends DataScreen {
 
   private void fillPath() {
     path.getChildren().clear();
-    Label head = new Label(text("turntable.path"));
-    head.getStyleClass().addAll("tell", "semibold");
+    Label head = Words.plain(text("turntable.path"), "tell", "semibold");
     path.getChildren().add(head);
     List<TurntableModel.RunLine> lines = model.lines();
     if (lines.isEmpty()) {
