@@ -3,6 +3,7 @@ package faintwind.ui.listen;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineForm;
 import faintwind.calibration.profile.Meaning;
+import faintwind.calibration.profile.TimeColumn;
 import faintwind.calibration.profile.TimeForm;
 import faintwind.calibration.profile.Understood;
 import faintwind.calibration.profile.ValueUnit;
@@ -24,10 +25,14 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import org.controlsfx.control.SearchableComboBox;
+import org.controlsfx.validation.ValidationSupport;
+import org.controlsfx.validation.Validator;
+import org.controlsfx.validation.decoration.StyleClassValidationDecoration;
 
 /**
  * The first lines of a foreign log, what they are said to mean, and under it what was understood:
@@ -40,6 +45,7 @@ final class ImportPreview extends VBox {
 
   private final ImportModel model;
   private final Messages words;
+  private final ValidationSupport marks = new ValidationSupport();
   private final VBox columns = new VBox();
   private final VBox understood = new VBox();
   private final Button use;
@@ -57,6 +63,7 @@ final class ImportPreview extends VBox {
       Consumer<ImportProfile> use) {
     this.words = words;
     this.model = model;
+    marks.setValidationDecorator(new StyleClassValidationDecoration("refused", "doubtful"));
     this.use =
         Words.button(
             "import-use",
@@ -124,8 +131,18 @@ final class ImportPreview extends VBox {
             "import.mark-label",
             Fields.choice("import-mark", List.of('.', ','), String::valueOf, model.decimalMark()),
             words),
-        Fields.text("import-header", "import.header-label", model.headerLines(), 3, words),
+        judged(
+            "import.header-label",
+            Fields.field("import-header", "import.header-label", model.headerLines(), 3, words),
+            ImportModel::isCount),
         Fields.text("import-missing", "import.missing-label", model.missing(), 8, words));
+  }
+
+  /** A box that is marked while its text cannot be what is asked for; why stands below all. */
+  private Node judged(String key, TextField field, Predicate<String> fits) {
+    marks.registerValidator(
+        field, false, Validator.<String>createPredicateValidator(fits, words.text(key)));
+    return Fields.named(key, field, words);
   }
 
   private static String delimiterKey(char delimiter) {
@@ -145,13 +162,20 @@ final class ImportPreview extends VBox {
                 "import-time-form", List.of(TimeForm.values()), this::form, model.timeForm()),
             words),
         shownFor(
-            Fields.text("import-time-column", "import.time-column", model.timeColumn(), 6, words),
+            judged(
+                "import.time-column",
+                Fields.field(
+                    "import-time-column", "import.time-column", model.timeColumn(), 6, words),
+                ImportModel::isColumn),
             form -> form != TimeForm.RECEIVED),
         shownFor(
             Fields.text("import-date-column", "import.date-column", model.dateColumn(), 6, words),
             form -> form == TimeForm.PATTERN || form == TimeForm.ISO),
         shownFor(
-            Fields.text("import-pattern", "import.pattern-label", model.pattern(), 12, words),
+            judged(
+                "import.pattern-label",
+                Fields.field("import-pattern", "import.pattern-label", model.pattern(), 12, words),
+                TimeColumn::isPattern),
             form -> form == TimeForm.PATTERN));
   }
 

@@ -69,7 +69,10 @@ class ImportPreviewTest {
         .contains("semicolons-clock.sample.csv, line 2");
     robot.interact(() -> model.delimiter().set(';'));
     robot.interact(() -> model.decimalMark().set(','));
+    robot.clickOn("#import-header").eraseText(1).write("x");
+    assertThat(robot.lookup("#import-header").query().getStyleClass()).contains("refused");
     robot.clickOn("#import-header").eraseText(1).write("3");
+    assertThat(robot.lookup("#import-header").query().getStyleClass()).doesNotContain("refused");
     robot.interact(() -> model.timeForm().set(TimeForm.CLOCK));
     robot.clickOn("#import-time-column").eraseText(1).write("Uhrzeit");
     robot.clickOn("#import-column-1").eraseText(1).write("U");
