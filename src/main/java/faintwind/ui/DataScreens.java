@@ -184,10 +184,10 @@ final class DataScreens {
         .map(
             line ->
                 desk.text(
-                        "turntable.caution.read-by",
-                        line.who(),
-                        DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                            .withLocale(desk.words().locale())
-                            .format(line.at())));
+                    "turntable.caution.read-by",
+                    line.who(),
+                    DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                        .withLocale(desk.words().locale())
+                        .format(line.at())));
   }
 }

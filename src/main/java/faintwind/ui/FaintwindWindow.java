@@ -137,8 +137,7 @@ public final class FaintwindWindow {
             },
             written -> {},
             world ->
-                nextLine.warn(
-                    desk.text("window.not-kept", String.valueOf(world.getMessage()))));
+                nextLine.warn(desk.text("window.not-kept", String.valueOf(world.getMessage()))));
   }
 
   private void tick() {
@@ -186,8 +185,7 @@ public final class FaintwindWindow {
                         running.cancel();
                         restoreNext();
                       });
-              Act on =
-                  new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
+              Act on = new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
               nextLine.ask(
                   new Next(
                       Mark.DOING,

@@ -21,5 +21,4 @@ final class ChosenFiles implements FileQuestion {
   public Optional<Path> save(String title, String suggestedName) {
     return chosen;
   }
-
 }

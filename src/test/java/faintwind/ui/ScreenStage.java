@@ -96,7 +96,6 @@ public final class ScreenStage {
       public Optional<Path> save(String title, String suggestedName) {
         return chosen.map(folder -> folder.resolve(suggestedName));
       }
-
     };
   }
 }

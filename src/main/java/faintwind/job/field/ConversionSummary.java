@@ -43,7 +43,8 @@ public record ConversionSummary(
   /** The summary in words, a line each. */
   public List<String> lines(Messages messages) {
     List<String> lines = new ArrayList<>();
-    lines.add(messages.text("convert.summary.log", log, String.valueOf(rows), String.valueOf(usable)));
+    lines.add(
+        messages.text("convert.summary.log", log, String.valueOf(rows), String.valueOf(usable)));
     lines.add(messages.text("convert.summary.calibration", calibration));
     lines.add(
         average_s > 0

@@ -181,11 +181,7 @@ public final class Convert {
       LogColumns columns = ok.value().reader().columns();
       return Checked.ok(
           new LookedAtLog(
-              log,
-              columns.start(),
-              columns.unit().symbol(),
-              summary(count, log.toString()),
-              rows),
+              log, columns.start(), columns.unit().symbol(), summary(count, log.toString()), rows),
           ok.notes());
     }
   }

@@ -3,4 +3,3 @@
 package faintwind.job.field;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -64,7 +64,6 @@ public final class Profiles {
     return profiles;
   }
 
-
   /**
    * Those for an instrument: its own first, then the shipped ones.
    *

@@ -3,4 +3,3 @@
 package faintwind.job.live;
 
 import org.jspecify.annotations.NullMarked;
-

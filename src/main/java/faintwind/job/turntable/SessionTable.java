@@ -105,10 +105,7 @@ public final class SessionTable {
   }
 
   private void add(OptionalDouble value) {
-    value.ifPresent(
-        v ->
-            text.append(
-                Numerals.digits(v, 9)));
+    value.ifPresent(v -> text.append(Numerals.digits(v, 9)));
     text.append(',');
   }
 }

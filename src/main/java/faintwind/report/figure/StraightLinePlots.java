@@ -109,8 +109,7 @@ public final class StraightLinePlots {
   }
 
   private String error(String key, Misreading error) {
-    String speed =
-        Numerals.digits(error.speed_m_s(), 2);
+    String speed = Numerals.digits(error.speed_m_s(), 2);
     return messages.text(key, Math.round(100 * Math.abs(error.relative())), speed);
   }
 }

@@ -3,4 +3,3 @@
 package faintwind.report.paint;
 
 import org.jspecify.annotations.NullMarked;
-

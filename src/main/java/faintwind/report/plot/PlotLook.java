@@ -48,7 +48,6 @@ public record PlotLook(PlotToken colour, PlotDash dash, PlotMarker marker, doubl
     return new PlotLook(colour, PlotDash.NONE, marker, 1.6);
   }
 
-
   public boolean isLine() {
     return dash != PlotDash.NONE;
   }

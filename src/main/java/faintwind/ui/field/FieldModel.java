@@ -168,8 +168,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   }
 
   private void problem(Path file, IOException broke) {
-    problem(
-        failed(file, broke));
+    problem(failed(file, broke));
   }
 
   private void problem(String sentence) {

@@ -74,7 +74,8 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void askForeign(LoggerWays ways) {
-    desk().files()
+    desk()
+        .files()
         .open(text("field.foreign"), text("listen.file-kind"), "*.*")
         .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
   }
@@ -145,7 +146,10 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void addWays(LoggerWays ways) {
-    HBox links = Boxes.row("ways", Words.link("field-listen", text("field.listen"), () -> listen(ways)),
+    HBox links =
+        Boxes.row(
+            "ways",
+            Words.link("field-listen", text("field.listen"), () -> listen(ways)),
             Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
     bring.getChildren().add(links);
   }
@@ -160,7 +164,8 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void askLog() {
-    desk().files()
+    desk()
+        .files()
         .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
         .ifPresent(model::open);
   }
@@ -171,7 +176,8 @@ public final class FieldScreen extends DataScreen {
         text("field.calibration.drop"),
         text("field.calibration.choose"),
         () ->
-            desk().files()
+            desk()
+                .files()
                 .open(text("field.calibration.choose"), text("field.calibration.kind"), "*.json")
                 .ifPresent(model::useCalibration),
         files -> files.stream().findFirst().ifPresent(model::useCalibration));

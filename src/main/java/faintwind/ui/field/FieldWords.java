@@ -29,8 +29,7 @@ final class FieldWords {
   private final FieldFindings findings;
   private final double floor_m_s;
 
-  FieldWords(
-      Messages words, LookedAtLog look, FieldFindings findings, Calibration calibration) {
+  FieldWords(Messages words, LookedAtLog look, FieldFindings findings, Calibration calibration) {
     this.words = words;
     this.look = look;
     this.findings = findings;
@@ -42,10 +41,7 @@ final class FieldWords {
     String when =
         look.start()
             .map(s -> DateTimeFormatter.ofPattern("EEEE d MMMM", words.locale()).format(s))
-            .orElse(
-                words.text(
-                    "field.title.length",
-                    TimeText.of(words, findings.length_s())));
+            .orElse(words.text("field.title.length", TimeText.of(words, findings.length_s())));
     return words.text("field.title", when, course());
   }
 

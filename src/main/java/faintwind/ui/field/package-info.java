@@ -3,4 +3,3 @@
 package faintwind.ui.field;
 
 import org.jspecify.annotations.NullMarked;
-

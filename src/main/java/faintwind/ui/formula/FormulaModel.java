@@ -273,8 +273,7 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   private Next sayFitted(Kept made) {
     Act again = new Act("formula-again", text("formula.next.again.act"), this::fit);
     if (inForce) {
-      Act log =
-          new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
+      Act log = new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
       Next done =
           Next.say(Mark.DONE, text("formula.next.in-force"), log)
               .withDetail(
@@ -282,14 +281,12 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
       return table.isPresent() ? done.withOther(again) : done;
     }
     if (made.formula().calibration().rehearsal()) {
-      Act log =
-          new Act("formula-practice", text("formula.next.report.act"), this::writeBuildLog);
+      Act log = new Act("formula-practice", text("formula.next.report.act"), this::writeBuildLog);
       return Next.say(Mark.REHEARSAL, text("formula.next.practice"), log)
           .withDetail(said.isEmpty() ? text("formula.next.practice-detail") : said)
           .withOther(again);
     }
-    Act force =
-        new Act("formula-force", text("formula.next.force.act"), () -> putInForce(made));
+    Act force = new Act("formula-force", text("formula.next.force.act"), () -> putInForce(made));
     Mark mark = made.formula().shortfalls().isEmpty() ? Mark.READY : Mark.ATTENTION;
     return Next.say(mark, text("formula.next.force"), force)
         .withDetail(said.isEmpty() ? text("formula.next.force-detail", made.file()) : said)

@@ -60,7 +60,8 @@ public final class FormulaScreen extends DataScreen {
     problems
         .getChildren()
         .setAll(
-            Rows.problems(now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk().words()));
+            Rows.problems(
+                now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk().words()));
     Optional<FormulaWords> said =
         now.made().map(made -> new FormulaWords(desk().words(), made.formula()));
     plots.getChildren().clear();
@@ -105,7 +106,10 @@ public final class FormulaScreen extends DataScreen {
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
     plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
-    HBox more = Boxes.row("plot-pair", wide(card("formula-u95", said.u95(), MORE_EM), 1),
+    HBox more =
+        Boxes.row(
+            "plot-pair",
+            wide(card("formula-u95", said.u95(), MORE_EM), 1),
             wide(card("formula-response", said.response(), MORE_EM), 1));
     plots.getChildren().add(more);
     fillMargin(said);
@@ -124,7 +128,9 @@ public final class FormulaScreen extends DataScreen {
 
   private void fillMargin(FormulaWords said) {
     VBox equation = Boxes.column("equation", Words.label(text("formula.equation")));
-    margin.getChildren().setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
+    margin
+        .getChildren()
+        .setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
     margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
     margin.getChildren().add(Words.label(text("formula.checks"), "tell", "semibold"));
@@ -152,7 +158,11 @@ public final class FormulaScreen extends DataScreen {
     }
     WhyLink why =
         new WhyLink(
-            "formula-why", text("formula.parameters.why"), said::why, desk().notes(), desk().words());
+            "formula-why",
+            text("formula.parameters.why"),
+            said::why,
+            desk().notes(),
+            desk().words());
     return Boxes.column("fact-block row", grid, why);
   }
 

@@ -71,7 +71,10 @@ final class FormulaWords {
     List<RunOutcome> runs = calibration.evidence().runs();
     long left = runs.stream().filter(r -> !r.used()).count();
     return words.text(
-        "formula.how", runs.size(), left, Numerals.digits(calibration.performance().floor_m_s(), 2));
+        "formula.how",
+        runs.size(),
+        left,
+        Numerals.digits(calibration.performance().floor_m_s(), 2));
   }
 
   /** One parameter: name, value, 95 % range with its unit. */
@@ -165,7 +168,8 @@ final class FormulaWords {
     return check(
         agree,
         agree ? "formula.check.two-ways" : "formula.check.two-ways.not",
-        words.text("formula.check.two-ways.detail", study.refits(), Numerals.digits(study.ratio(), 2)));
+        words.text(
+            "formula.check.two-ways.detail", study.refits(), Numerals.digits(study.ratio(), 2)));
   }
 
   private Optional<CheckLine> foretold(Evidence evidence) {

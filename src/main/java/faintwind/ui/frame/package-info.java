@@ -6,4 +6,3 @@
 package faintwind.ui.frame;
 
 import org.jspecify.annotations.NullMarked;
-

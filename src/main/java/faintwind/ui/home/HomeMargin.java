@@ -60,7 +60,10 @@ final class HomeMargin {
       Boxes.grow(name);
       Label left = Words.plain(clock.left(), "semibold", "mark-waiting");
       left.setMinWidth(Region.USE_PREF_SIZE);
-      HBox line = Boxes.row("mark-label", new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()),
+      HBox line =
+          Boxes.row(
+              "mark-label",
+              new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()),
               name,
               left);
       clocks.getChildren().add(line);

@@ -20,7 +20,11 @@ final class HomeRow extends HBox {
     getStyleClass().addAll("row", "home-row");
     setId("instrument-" + line.folder().getFileName());
     PairDrawing pair = PairDrawing.metal(words.text("window.sign"));
-    VBox name = Boxes.column("home-name", Words.label(line.name(), "tell", "semibold"), Words.label(line.what(), "fine", "soft"));
+    VBox name =
+        Boxes.column(
+            "home-name",
+            Words.label(line.name(), "tell", "semibold"),
+            Words.label(line.what(), "fine", "soft"));
     HBox lengths = Boxes.row("lengths");
     for (HomeView.Length length : line.lengths()) {
       String said = length.stage() + ": " + words.text(length.mark().key());
@@ -32,7 +36,10 @@ final class HomeRow extends HBox {
     word.setMinWidth(USE_PREF_SIZE);
     HBox said = Boxes.row("home-said", word, Words.label(line.state().note()));
     VBox path = Boxes.column("home-path", lengths, said);
-    VBox next = Boxes.column("home-next", Words.label(line.next().sentence(), "semibold"),
+    VBox next =
+        Boxes.column(
+            "home-next",
+            Words.label(line.next().sentence(), "semibold"),
             Words.label(line.next().detail(), "fine", "soft"));
     HBox.setHgrow(next, Priority.ALWAYS);
     getChildren().addAll(pair, name, path, next);

@@ -53,7 +53,8 @@ public final class HomeScreen extends DataScreen {
         .setAll(
             view.lines().stream()
                 .map(
-                    line -> (Node) new HomeRow(line, desk().words(), () -> model.open(line.folder())))
+                    line ->
+                        (Node) new HomeRow(line, desk().words(), () -> model.open(line.folder())))
                 .toList());
     broken
         .getChildren()
@@ -117,7 +118,6 @@ public final class HomeScreen extends DataScreen {
     label.setLabelFor(field);
     return Boxes.column("labelled", label, field);
   }
-
 
   @Override
   public Optional<Node> firstFocus() {

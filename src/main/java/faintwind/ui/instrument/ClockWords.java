@@ -62,8 +62,7 @@ public final class ClockWords {
                         words.text("window.clock.unknown"),
                         0,
                         words.text(
-                            "window.clock.leapt",
-                            TimeText.of(words, seconds(clock.late_s()))));
+                            "window.clock.leapt", TimeText.of(words, seconds(clock.late_s()))));
               };
             });
   }

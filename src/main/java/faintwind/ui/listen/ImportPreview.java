@@ -206,20 +206,20 @@ final class ImportPreview extends VBox {
 
   private Node column(ImportModel.Row row, int number) {
     ComboBox<ValueUnit> unit = units(row, number);
-    return Boxes.row("import-row", Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
-            Fields.named(
-                "import.means-label",
-                Fields.choice(
-                    "import-means-" + number,
-                    List.of(Meaning.values()),
-                    meaning -> said("import.means-", meaning.word()),
-                    row.meaning()),
-                words),
-            Fields.named("import.unit-label", unit, words),
-            Words.link(
-                "import-remove-" + number,
-                words.text("import.remove"),
-                () -> model.removeRow(row)));
+    return Boxes.row(
+        "import-row",
+        Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
+        Fields.named(
+            "import.means-label",
+            Fields.choice(
+                "import-means-" + number,
+                List.of(Meaning.values()),
+                meaning -> said("import.means-", meaning.word()),
+                row.meaning()),
+            words),
+        Fields.named("import.unit-label", unit, words),
+        Words.link(
+            "import-remove-" + number, words.text("import.remove"), () -> model.removeRow(row)));
   }
 
   /** Units of the row's meaning; while they are exchanged the box stands empty for a moment. */

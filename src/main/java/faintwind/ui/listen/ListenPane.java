@@ -74,7 +74,8 @@ public final class ListenPane extends VBox {
     Button begin = Words.button("listen-begin", desk.text("listen.begin"), this::begin);
     begin.getStyleClass().add("quiet");
     getChildren()
-        .setAll(Words.label(desk.text("listen.title"), "tell", "semibold"), chooser, begin, problems);
+        .setAll(
+            Words.label(desk.text("listen.title"), "tell", "semibold"), chooser, begin, problems);
     if (now.stage() == ListenModel.Stage.OVER) {
       getChildren().add(1, Words.label(now.sentence()));
     }

@@ -3,4 +3,3 @@
 package faintwind.ui.listen;
 
 import org.jspecify.annotations.NullMarked;
-

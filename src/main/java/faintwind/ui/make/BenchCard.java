@@ -28,10 +28,7 @@ final class BenchCard extends VBox {
 
   private static void ask(StepModel model, Desk desk) {
     desk.files()
-        .open(
-            desk.text("window.bench.choose"),
-            desk.text("window.bench.files"),
-            "*.csv")
+        .open(desk.text("window.bench.choose"), desk.text("window.bench.files"), "*.csv")
         .ifPresent(model::lookAt);
   }
 

@@ -88,7 +88,8 @@ final class PathView {
         said.getChildren().add(Words.label(shown.detail(), "fine", "soft"));
       }
       HBox.setHgrow(said, Priority.ALWAYS);
-      HBox row = Boxes.row("order-row", new MarkShape(shown.mark(), words.text(shown.mark().key())), said);
+      HBox row =
+          Boxes.row("order-row", new MarkShape(shown.mark(), words.text(shown.mark().key())), said);
       order.getChildren().add(row);
     }
   }

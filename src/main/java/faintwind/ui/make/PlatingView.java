@@ -35,7 +35,10 @@ final class PlatingView extends VBox {
     fields.getStyleClass().add("calculator-fields");
     for (PlatingModel.Field field : model.fields()) {
       String name = words.text("window.plating.field." + field.id());
-      VBox box = Boxes.column("calculator-field", Words.label(name, "fine", "soft"),
+      VBox box =
+          Boxes.column(
+              "calculator-field",
+              Words.label(name, "fine", "soft"),
               new NumberField("plating-" + field.id(), name, field.number()));
       fields.getChildren().add(box);
     }

@@ -183,7 +183,8 @@ final class StepAside {
       view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
       pictures.getChildren().add(view);
     }
-    Button add = Words.button("photo-add", words.text("window.step.add-photo"), () -> acts.addPhoto().run());
+    Button add =
+        Words.button("photo-add", words.text("window.step.add-photo"), () -> acts.addPhoto().run());
     add.getStyleClass().add("quiet");
     if (!photos.kept().isEmpty()) {
       box.getChildren().add(pictures);

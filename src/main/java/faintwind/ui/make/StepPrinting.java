@@ -41,10 +41,7 @@ final class StepPrinting {
 
   private void written(Checked<Path> written, Node asker) {
     if (written instanceof Checked.Ok<Path> ok) {
-      tell(
-          desk.text("window.print.done"),
-          desk.text("window.print.where", ok.value()),
-          asker);
+      tell(desk.text("window.print.done"), desk.text("window.print.where", ok.value()), asker);
       desk.files().show(ok.value());
     } else {
       String sentences =

@@ -71,8 +71,10 @@ final class StepRows {
     if (earlier.struck().isEmpty()) {
       return Words.label(earlier.text(), "fine", "soft");
     }
-    return Boxes.column("earlier-struck", Words.label(earlier.text(), "fine", "struck"),
-            Words.label(earlier.struck(), "fine", "soft"));
+    return Boxes.column(
+        "earlier-struck",
+        Words.label(earlier.text(), "fine", "struck"),
+        Words.label(earlier.struck(), "fine", "soft"));
   }
 
   /** The first box that is empty, else the first. */

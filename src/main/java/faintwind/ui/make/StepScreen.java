@@ -176,9 +176,7 @@ public final class StepScreen implements Screen {
                 .map(
                     c ->
                         new CautionCard(
-                            c,
-                            desk.text("window.step.read-this"),
-                            () -> model.acknowledge(c.id())))
+                            c, desk.text("window.step.read-this"), () -> model.acknowledge(c.id())))
                 .toList());
     boolean covered = view.instruction().covered();
     if (moved || covered != shownCovered) {
@@ -234,9 +232,7 @@ public final class StepScreen implements Screen {
     gate.getChildren().clear();
     if (!view.outcome().missing().isEmpty()) {
       gate.getChildren()
-          .add(
-              new GateList(
-                  desk.text("window.step.first"), view.outcome().missing(), model::open));
+          .add(new GateList(desk.text("window.step.first"), view.outcome().missing(), model::open));
     }
     present(gate, !gate.getChildren().isEmpty());
   }
@@ -254,7 +250,8 @@ public final class StepScreen implements Screen {
   }
 
   private String coverWords(StepView.Cover cover) {
-    return desk.text(cover == StepView.Cover.GATE ? "window.step.covered-gate" : "window.step.covered");
+    return desk.text(
+        cover == StepView.Cover.GATE ? "window.step.covered-gate" : "window.step.covered");
   }
 
   /** Made once for a step, so that what is typed stays. */

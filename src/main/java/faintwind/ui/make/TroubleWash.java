@@ -38,7 +38,9 @@ final class TroubleWash extends VBox {
     getStyleClass().addAll("trouble", trouble.mark() == Mark.BLOCKED ? "stop" : "care");
     said.getStyleClass().add("trouble-said");
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox line = Boxes.row("trouble-line", new MarkShape(trouble.mark(), words.text(trouble.mark().key())), said);
+    HBox line =
+        Boxes.row(
+            "trouble-line", new MarkShape(trouble.mark(), words.text(trouble.mark().key())), said);
     getChildren().add(line);
     said.getChildren().add(Words.label(trouble.cause(), "tell", "bold"));
     if (!trouble.because().isEmpty()) {
@@ -66,7 +68,9 @@ final class TroubleWash extends VBox {
   private HBox waiver() {
     Hyperlink link = new Hyperlink(words.text("window.step.waive"));
     link.setId("waive");
-    HBox line = Boxes.row("waiver-line", link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
+    HBox line =
+        Boxes.row(
+            "waiver-line", link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
     link.setOnAction(
         event -> {
           Draft empty = new Draft(trouble.waivable(), "", "");

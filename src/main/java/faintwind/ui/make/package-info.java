@@ -3,4 +3,3 @@
 package faintwind.ui.make;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -140,8 +140,7 @@ public final class PlotCard extends VBox {
     for (int i = 0; i < table.heads().size(); i++) {
       int column = i;
       TableColumn<List<String>, String> cells = new TableColumn<>(table.heads().get(i));
-      cells.setCellValueFactory(
-          row -> new SimpleStringProperty(row.getValue().get(column)));
+      cells.setCellValueFactory(row -> new SimpleStringProperty(row.getValue().get(column)));
       cells.setSortable(false);
       view.getColumns().add(cells);
     }

@@ -71,9 +71,7 @@ public final class RecordScreen extends DataScreen {
       ledger.getChildren().add(row(line));
     }
     if (lines.size() > shown) {
-      ledger
-          .getChildren()
-          .add(Words.link("ledger-more", text("window.record.more"), this::more));
+      ledger.getChildren().add(Words.link("ledger-more", text("window.record.more"), this::more));
     }
   }
 

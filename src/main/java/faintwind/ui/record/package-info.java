@@ -3,4 +3,3 @@
 package faintwind.ui.record;
 
 import org.jspecify.annotations.NullMarked;
-

@@ -150,7 +150,12 @@ public final class LiveStart {
     Caution first = unread.get(0);
     CautionCard.Caution card =
         new CautionCard.Caution(
-            first.id(), desk.text("turntable.caution.kind"), first.text(), first.source(), "", false);
+            first.id(),
+            desk.text("turntable.caution.kind"),
+            first.text(),
+            first.source(),
+            "",
+            false);
     box.getChildren()
         .addAll(
             Rows.soft(desk.text("turntable.live.safety", read + 1, step.cautions().size())),
@@ -202,7 +207,8 @@ public final class LiveStart {
                   desk.text("turntable.live.to-safety"),
                   () -> desk.go().accept(Place.MAKE)));
     }
-    box.getChildren().add(Words.link("turntable-rehearse", desk.text("window.home.rehearse"), rehearse));
+    box.getChildren()
+        .add(Words.link("turntable-rehearse", desk.text("window.home.rehearse"), rehearse));
   }
 
   /** The plan kept last; without one there is nothing to follow. */
@@ -239,7 +245,8 @@ public final class LiveStart {
         .addAll(
             Words.label(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
             ways.shown(source),
-            Words.button("live-begin", desk.text("turntable.live.begin"), () -> record(plan, source)),
+            Words.button(
+                "live-begin", desk.text("turntable.live.begin"), () -> record(plan, source)),
             problems);
   }
 

@@ -55,7 +55,8 @@ final class LiveTablePane {
     this.model = model;
     arm = new LiveArm(desk.text("turntable.live.arm-shows"));
     beat = new LiveBeatLine(desk.text("turntable.live.beat-shows"), model::tap);
-    trace = new LiveTrace(desk.text("turntable.live.minutes"), desk.text("turntable.live.expected"));
+    trace =
+        new LiveTrace(desk.text("turntable.live.minutes"), desk.text("turntable.live.expected"));
     buildSheet();
     buildPath();
     timer =
@@ -103,7 +104,8 @@ final class LiveTablePane {
     Label keepOut = Words.plain(desk.text("turntable.live.keep-out"), "fine", "soft");
     VBox left = Boxes.column("live-left", arm, keepOut);
     HBox upper = Boxes.row("live-upper", left, right);
-    Label title = Words.plain(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
+    Label title =
+        Words.plain(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
     VBox.setVgrow(trace, Priority.ALWAYS);
     sheet.getChildren().setAll(upper, troubles, correction, title, trace);
     VBox.setVgrow(sheet, Priority.ALWAYS);
@@ -249,7 +251,9 @@ final class LiveTablePane {
     Boxes.grow(name);
     name.setMinWidth(Region.USE_PREF_SIZE);
     detail.setMinWidth(0);
-    HBox row = Boxes.row("run-line", new MarkShape(line.mark(), desk.text(line.mark().key())), name, detail);
+    HBox row =
+        Boxes.row(
+            "run-line", new MarkShape(line.mark(), desk.text(line.mark().key())), name, detail);
     VBox box = new VBox(row);
     if (!line.under().isEmpty()) {
       Label under = Words.label(line.under(), "fine", "soft", "live-under");
@@ -267,7 +271,8 @@ final class LiveTablePane {
 
   private Node correct(int spin) {
     Hyperlink link =
-        Words.link("live-correct-" + (spin + 1), desk.text("turntable.live.correct"), () -> open(spin));
+        Words.link(
+            "live-correct-" + (spin + 1), desk.text("turntable.live.correct"), () -> open(spin));
     link.getStyleClass().add("fine");
     link.setMinWidth(Region.USE_PREF_SIZE);
     return link;

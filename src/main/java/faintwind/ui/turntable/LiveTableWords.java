@@ -227,8 +227,7 @@ final class LiveTableWords {
   private String detail(PlannedStep step) {
     return step.spin()
         .map(s -> direction(words, s))
-        .orElseGet(
-            () -> TimeText.of(words, step.duration_s()));
+        .orElseGet(() -> TimeText.of(words, step.duration_s()));
   }
 
   private String foot(LiveSession.Look look) {

@@ -56,7 +56,10 @@ final class SpinCorrection {
     box.getStyleClass().addAll("data-body", "spin-correction");
     turns.setText(String.valueOf(done.turns().turns()));
     time.setText(Numerals.places(done.turns().time_s().value(), 1));
-    HBox fields = Boxes.row("spin-fields", labelled("spin-turns", "turntable.typed.turns", turns),
+    HBox fields =
+        Boxes.row(
+            "spin-fields",
+            labelled("spin-turns", "turntable.typed.turns", turns),
             labelled("spin-time", "turntable.typed.time", time),
             Words.button("spin-keep", desk.text("turntable.live.count.keep"), this::keep),
             Words.button("spin-sound", desk.text("turntable.live.count.sound"), this::listen),
@@ -87,7 +90,9 @@ final class SpinCorrection {
     OptionalDouble lasted_s = number(time.getText(), "s");
     if (counted.isEmpty() || lasted_s.isEmpty()) {
       said.getChildren()
-          .setAll(Rows.problems(List.of(desk.text("turntable.live.count.numbers")), true, desk.words()));
+          .setAll(
+              Rows.problems(
+                  List.of(desk.text("turntable.live.count.numbers")), true, desk.words()));
       return;
     }
     Checked<SpinTurns> typed = session.count(spin, counted.getAsDouble(), lasted_s.getAsDouble());
@@ -114,7 +119,8 @@ final class SpinCorrection {
 
   private void listen() {
     desk.files()
-        .open(desk.text("turntable.live.count.sound"), desk.text("turntable.live.count.wav"), "*.wav")
+        .open(
+            desk.text("turntable.live.count.sound"), desk.text("turntable.live.count.wav"), "*.wav")
         .ifPresent(this::listen);
   }
 
@@ -161,7 +167,10 @@ final class SpinCorrection {
         double middle_s = before_s + missing_s(marks.get(i - 1), mark);
         rows.add(
             doubt(
-                desk.text("turntable.live.count.missed", Numerals.places(before_s, 2), Numerals.places(mark.time_s(), 2)),
+                desk.text(
+                    "turntable.live.count.missed",
+                    Numerals.places(before_s, 2),
+                    Numerals.places(mark.time_s(), 2)),
                 desk.text("turntable.live.count.put-in", Numerals.places(middle_s, 2)),
                 () -> found(times.with(middle_s))));
       }

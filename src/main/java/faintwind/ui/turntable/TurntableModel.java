@@ -202,8 +202,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
   }
 
   private void broke(Path file, IOException broke) {
-    String text =
-        failed(file, broke);
+    String text = failed(file, broke);
     put(new View(Optional.of(file), List.of(), List.of(text), true));
     say();
   }
@@ -264,9 +263,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
     } else {
       Act act =
           new Act(
-              "turntable-fit",
-              text("turntable.next.fit.act"),
-              () -> now.table().ifPresent(take));
+              "turntable-fit", text("turntable.next.fit.act"), () -> now.table().ifPresent(take));
       Mark mark = now.problems().isEmpty() ? Mark.DONE : Mark.ATTENTION;
       say(
           Next.say(mark, text("turntable.next.fit"), act)

@@ -121,7 +121,10 @@ public final class TurntableScreen extends DataScreen {
 
   /** With ways to listen to the logger and to read a foreign recording. */
   public TurntableScreen withLogger(LoggerWays ways) {
-    HBox links = Boxes.row("ways", Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
+    HBox links =
+        Boxes.row(
+            "ways",
+            Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
             Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
     typedBox.getChildren().add(1, links);
     model
@@ -141,7 +144,8 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private void askForeign(LoggerWays ways) {
-    desk().files()
+    desk()
+        .files()
         .open(text("turntable.foreign"), text("listen.file-kind"), "*.*")
         .ifPresent(log -> ways.foreign(bring, log, profile -> model.recorded(log, profile)));
   }
@@ -197,7 +201,8 @@ public final class TurntableScreen extends DataScreen {
         text("turntable.drop"),
         text("turntable.drop.choose"),
         () ->
-            desk().files()
+            desk()
+                .files()
                 .open(text("turntable.drop.choose"), text("turntable.kind"), "*.csv")
                 .ifPresent(model::open),
         files -> files.stream().findFirst().ifPresent(model::open));
@@ -209,7 +214,8 @@ public final class TurntableScreen extends DataScreen {
     Button choose = button("turntable-recording", "turntable.typed.recording");
     choose.setOnAction(
         event ->
-            desk().files()
+            desk()
+                .files()
                 .open(text("turntable.typed.recording"), text("turntable.kind"), "*.csv")
                 .ifPresent(file -> model.typed().recording().set(Optional.of(file))));
     model.typed().recording().addListener((property, was, now) -> sayRecording(now));

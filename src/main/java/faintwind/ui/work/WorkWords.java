@@ -28,8 +28,6 @@ public final class WorkWords {
             Numerals.grouped(progress.done()),
             Numerals.grouped(progress.total()),
             what);
-    return rest.isZero()
-        ? count
-        : words.text("window.work.rest", count, TimeText.of(words, rest));
+    return rest.isZero() ? count : words.text("window.work.rest", count, TimeText.of(words, rest));
   }
 }

@@ -109,7 +109,11 @@ class FieldScreenTest {
         10,
         TimeUnit.SECONDS,
         () ->
-            robot.lookup("#field-plot").queryAs(PlotCard.class).getAccessibleText().equals(summary));
+            robot
+                .lookup("#field-plot")
+                .queryAs(PlotCard.class)
+                .getAccessibleText()
+                .equals(summary));
   }
 
   private void assertThatThePlotCanBeRead(FxRobot robot) {

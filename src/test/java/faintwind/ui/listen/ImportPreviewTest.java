@@ -55,7 +55,10 @@ class ImportPreviewTest {
     VBox sheet = new VBox(preview);
     sheet.getStyleClass().addAll("sheet", "data-sheet");
     window.show(
-        DataScreen.of(window.desk, sheet, new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Say what it means"))));
+        DataScreen.of(
+            window.desk,
+            sheet,
+            new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Say what it means"))));
   }
 
   private boolean useIsOff(FxRobot robot) {
