@@ -69,8 +69,11 @@ public final class OpenSource {
     if (profile.isPresent()) {
       return Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED));
     }
-    try (Patience waiting = Patience.with(open.source, patience, JobWatch.NOBODY)) {
+    Patience waiting = Patience.with(open.source, patience, JobWatch.NOBODY);
+    try {
       return open.byHeader();
+    } finally {
+      waiting.end();
     }
   }
 

@@ -9,7 +9,7 @@ import java.util.Timer;
 import java.util.TimerTask;
 
 /** Closes a source that is waited for too long, or no longer. */
-final class Patience implements AutoCloseable {
+final class Patience {
   private static final long LOOK_MS = 100;
 
   private final Timer timer = new Timer("faintwind-patience", true);
@@ -31,7 +31,7 @@ final class Patience implements AutoCloseable {
           public void run() {
             if (watch.cancelled() || System.nanoTime() - begin_ns > most.toNanos()) {
               cancel();
-              end(source);
+              close(source);
             }
           }
         };
@@ -39,7 +39,7 @@ final class Patience implements AutoCloseable {
     return patience;
   }
 
-  private static void end(SampleSource source) {
+  private static void close(SampleSource source) {
     try {
       source.close();
     } catch (IOException e) {
@@ -47,8 +47,8 @@ final class Patience implements AutoCloseable {
     }
   }
 
-  @Override
-  public void close() {
+  /** It came, or nobody waits any more. */
+  void end() {
     timer.cancel();
   }
 }

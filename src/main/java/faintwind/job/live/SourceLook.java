@@ -38,18 +38,27 @@ public final class SourceLook {
    */
   public static List<String> firstLines(SourceAddress address, JobWatch watch) throws IOException {
     List<String> lines = new ArrayList<>();
-    try (SampleSource source = OpenSource.source(address, Timekeeper.system());
-        Patience patience = Patience.with(source, PATIENCE, watch)) {
-      SourceEvent event = source.next();
-      while (!(event instanceof SourceEvent.Ended) && lines.size() < LOOKED_AT) {
-        if (event instanceof SourceEvent.Line line) {
-          lines.add(line.text());
-        }
-        event = source.next();
+    try (SampleSource source = OpenSource.source(address, Timekeeper.system())) {
+      Patience waiting = Patience.with(source, PATIENCE, watch);
+      try {
+        take(source, lines);
+      } finally {
+        waiting.end();
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
     return lines;
+  }
+
+  private static void take(SampleSource source, List<String> lines)
+      throws IOException, InterruptedException {
+    SourceEvent event = source.next();
+    while (!(event instanceof SourceEvent.Ended) && lines.size() < LOOKED_AT) {
+      if (event instanceof SourceEvent.Line line) {
+        lines.add(line.text());
+      }
+      event = source.next();
+    }
   }
 }
