@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Performance;
 import faintwind.job.formula.Calibrate;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
@@ -94,9 +95,9 @@ public final class CalibrateCommand implements Callable<Integer> {
     terminal.say("calibrate.equation", terminal.messages().text(calibration.formula().equation()));
     terminal.say(
         "calibrate.range",
-        speed(calibration.coverage().lowest_m_s()),
-        speed(calibration.coverage().highest_m_s()),
-        speed(calibration.performance().floor_m_s()));
+        Numerals.places(calibration.coverage().lowest_m_s(), 3),
+        Numerals.places(calibration.coverage().highest_m_s(), 3),
+        Numerals.places(calibration.performance().floor_m_s(), 3));
     terminal.say("calibrate.table.head");
     for (Performance.AtSpeed at : calibration.performance().speeds()) {
       String row =
@@ -109,10 +110,6 @@ public final class CalibrateCommand implements Callable<Integer> {
               at.rise_s());
       terminal.out().println(row);
     }
-  }
-
-  private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.3f", speed_m_s);
   }
 
   private List<Problem> misuse() throws IOException {

@@ -3,6 +3,7 @@ package faintwind.command;
 import faintwind.calibration.Calibration;
 import faintwind.job.demo.Demo;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.ProgressLine;
@@ -15,7 +16,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -67,9 +67,9 @@ public final class DemoCommand implements Callable<Integer> {
     Calibration calibration = made.calibration();
     terminal.say(
         "demo.range",
-        speed(calibration.coverage().lowest_m_s()),
-        speed(calibration.coverage().highest_m_s()),
-        speed(calibration.performance().floor_m_s()));
+        Numerals.places(calibration.coverage().lowest_m_s(), 3),
+        Numerals.places(calibration.coverage().highest_m_s(), 3),
+        Numerals.places(calibration.performance().floor_m_s(), 3));
     made.conversion().lines(terminal.messages()).forEach(terminal.out()::println);
     terminal.say("demo.calibration", made.calibrationFile().toString());
     terminal.say("demo.speeds", made.speeds().toString());
@@ -87,9 +87,5 @@ public final class DemoCommand implements Callable<Integer> {
       folder = Path.of(FOLDER + "-" + i);
     }
     return folder;
-  }
-
-  private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.3f", speed_m_s);
   }
 }

@@ -11,7 +11,7 @@ import java.util.Locale;
  * three, the unit after a space.
  */
 public final class AmountText {
-  private static final char NARROW_SPACE = '\u202f';
+  static final char NARROW_SPACE = '\u202f';
 
   private AmountText() {}
 

@@ -39,6 +39,11 @@ public final class Messages {
     return locale;
   }
 
+  /** The language of the words: English where the locale's own is not among those we have. */
+  public Locale language() {
+    return bundle.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : bundle.getLocale();
+  }
+
   /**
    * The text under {@code key}; its placeholders {@code {0}}… are filled with the arguments' own
    * words.

@@ -2,12 +2,12 @@ package faintwind.terminal;
 
 import faintwind.job.live.TypedSession;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +30,7 @@ public final class TypedDialogue implements TypedSession.Asker {
   public void ask(long number, double time_s) {
     asked.drainPermits();
     asked.release();
-    String time = String.format(Locale.ROOT, "%.0f", time_s);
+    String time = Numerals.places(time_s, 0);
     terminal.err().println(BEEP + terminal.messages().text("listen.ask", number, time));
   }
 

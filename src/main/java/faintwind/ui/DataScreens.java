@@ -49,10 +49,10 @@ final class DataScreens {
                 json ->
                     instrument.enter(
                         enter -> enter.plain(Optional.empty(), new Event.DesignChosen(json, ""))),
-                name -> desk.files().save(desk.words().text("design.next.parts.act"), name)));
+                name -> desk.files().save(desk.text("design.next.parts.act"), name)));
     DesignScreen screen = new DesignScreen(desk, model);
     model.begin(instrument.state().designJson(), Optional.empty());
-    return screen.screen();
+    return screen;
   }
 
   /** The turntable, with the runs kept last. */
@@ -80,8 +80,7 @@ final class DataScreens {
         .withLogger(logger(desk, instrument, tables))
         .withLive(
             new LiveStart(
-                desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)))
-        .screen();
+                desk, instrument, tables, new LiveStart.Ways(answers, rehearse, model::offer)));
   }
 
   /** The planner, with the plan kept last. */
@@ -95,7 +94,7 @@ final class DataScreens {
                 planned ->
                     instrument.enter(
                         enter -> PlanTurntable.keep(instrument.folder(), planned, enter)),
-                name -> desk.files().save(desk.words().text("turntable.plan.sheet"), name),
+                name -> desk.files().save(desk.text("turntable.plan.sheet"), name),
                 instrument.name()));
     InstrumentState state = instrument.state();
     desk.background()
@@ -117,7 +116,7 @@ final class DataScreens {
             runsTable(instrument),
             ways,
             () -> new FormulaModel(desk.words(), desk.background(), ways));
-    return new FormulaScreen(desk, model).screen();
+    return new FormulaScreen(desk, model);
   }
 
   /** A field log by the calibration in force. */
@@ -126,10 +125,10 @@ final class DataScreens {
         new FieldModel(
             desk.words(),
             desk.background(),
-            name -> desk.files().save(desk.words().text("field.next.save.act"), name));
+            name -> desk.files().save(desk.text("field.next.save.act"), name));
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
-    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables)).screen();
+    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
   }
 
   private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {
@@ -184,12 +183,11 @@ final class DataScreens {
         .findFirst()
         .map(
             line ->
-                desk.words()
-                    .text(
-                        "turntable.caution.read-by",
-                        line.who(),
-                        DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                            .withLocale(desk.words().locale())
-                            .format(line.at())));
+                desk.text(
+                    "turntable.caution.read-by",
+                    line.who(),
+                    DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+                        .withLocale(desk.words().locale())
+                        .format(line.at())));
   }
 }

@@ -99,12 +99,13 @@ public final class FaintwindWindow {
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
     dress();
-    new Keys(this, frame, nextLine, desk).listenOn(scene);
+    new Keys(new Keys.Ways(() -> screen, this::help, this::askToStop), frame, nextLine, desk)
+        .listenOn(scene);
   }
 
   /** Shows the window with all instruments of the folder. */
   public void show() {
-    stage.setTitle(desk.words().text("window.name"));
+    stage.setTitle(desk.text("window.name"));
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
@@ -136,8 +137,7 @@ public final class FaintwindWindow {
             },
             written -> {},
             world ->
-                nextLine.warn(
-                    desk.words().text("window.not-kept", String.valueOf(world.getMessage()))));
+                nextLine.warn(desk.text("window.not-kept", String.valueOf(world.getMessage()))));
   }
 
   private void tick() {
@@ -173,31 +173,30 @@ public final class FaintwindWindow {
   }
 
   /** Asks whether a long job should stop; without one it does nothing. */
-  void askToStop() {
+  private void askToStop() {
     work()
         .ifPresent(
             running -> {
               Act stop =
                   new Act(
                       "work-stop",
-                      desk.words().text("window.work.stop"),
+                      desk.text("window.work.stop"),
                       () -> {
                         running.cancel();
                         restoreNext();
                       });
-              Act on =
-                  new Act("work-go-on", desk.words().text("window.work.go-on"), this::restoreNext);
+              Act on = new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
               nextLine.ask(
                   new Next(
                       Mark.DOING,
-                      desk.words().text("window.work.ask"),
+                      desk.text("window.work.ask"),
                       "",
                       Optional.empty(),
                       List.of(stop, on)));
             });
   }
 
-  void help() {
+  private void help() {
     // The whole help is one note in the margin: the keys.
     desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
   }
@@ -206,12 +205,11 @@ public final class FaintwindWindow {
   private void rehearse() {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.words().text("window.rehearsal")),
+            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
             this::open,
             world ->
                 nextLine.warn(
-                    desk.words()
-                        .text("window.home.not-begun", DiskWords.say(world, desk.words()))));
+                    desk.text("window.home.not-begun", DiskWords.say(world, desk.words()))));
   }
 
   private void restoreNext() {

@@ -14,6 +14,7 @@ import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.WhyLink;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
@@ -26,16 +27,25 @@ import javafx.scene.input.KeyEvent;
 
 /** The keys that work everywhere in the window. Plain Enter is not among them on purpose. */
 final class Keys {
-  private final FaintwindWindow window;
+  private final Ways ways;
   private final Frame frame;
   private final NextLine nextLine;
   private final Desk desk;
 
+  /**
+   * What the window does.
+   *
+   * @param screen that stands in the frame
+   * @param help shows the keys
+   * @param askToStop asks whether long work should stop
+   */
+  record Ways(Supplier<Optional<Screen>> screen, Runnable help, Runnable askToStop) {}
+
   /** A key and what it does. */
   private record Key(KeyCodeCombination keys, Runnable act) {}
 
-  Keys(FaintwindWindow window, Frame frame, NextLine nextLine, Desk desk) {
-    this.window = window;
+  Keys(Ways ways, Frame frame, NextLine nextLine, Desk desk) {
+    this.ways = ways;
     this.frame = frame;
     this.nextLine = nextLine;
     this.desk = desk;
@@ -47,14 +57,14 @@ final class Keys {
             key(KeyCode.ENTER, () -> nextLine.mainButton().ifPresent(b -> b.fire()), SHORTCUT_DOWN),
             key(KeyCode.F6, () -> region(scene, 1)),
             key(KeyCode.F6, () -> region(scene, -1), SHIFT_DOWN),
-            key(KeyCode.UP, () -> window.screen().ifPresent(Screen::previousStep), ALT_DOWN),
-            key(KeyCode.DOWN, () -> window.screen().ifPresent(Screen::nextStep), ALT_DOWN),
-            key(KeyCode.F2, () -> window.screen().ifPresent(Screen::correct)),
+            key(KeyCode.UP, () -> ways.screen().get().ifPresent(Screen::previousStep), ALT_DOWN),
+            key(KeyCode.DOWN, () -> ways.screen().get().ifPresent(Screen::nextStep), ALT_DOWN),
+            key(KeyCode.F2, () -> ways.screen().get().ifPresent(Screen::correct)),
             key(KeyCode.F1, () -> why(scene), SHIFT_DOWN),
-            key(KeyCode.F1, window::help),
+            key(KeyCode.F1, ways.help()),
             key(KeyCode.HOME, () -> desk.go().accept(Place.HOME), ALT_DOWN),
             key(KeyCode.T, () -> table(scene), SHORTCUT_DOWN),
-            key(KeyCode.P, () -> window.screen().ifPresent(Screen::print), SHORTCUT_DOWN),
+            key(KeyCode.P, () -> ways.screen().get().ifPresent(Screen::print), SHORTCUT_DOWN),
             key(KeyCode.PLUS, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.EQUALS, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.ADD, desk.look()::larger, SHORTCUT_DOWN),
@@ -85,7 +95,7 @@ final class Keys {
         event -> {
           boolean typing = scene.getFocusOwner() instanceof TextInputControl;
           if (paste.match(event) && !typing) {
-            window.screen().ifPresent(s -> s.paste(Clipboard.getSystemClipboard()));
+            ways.screen().get().ifPresent(s -> s.paste(Clipboard.getSystemClipboard()));
           }
         });
     // A handler, not a filter: an open list or a field that uses Esc itself comes first.
@@ -93,7 +103,7 @@ final class Keys {
         KeyEvent.KEY_PRESSED,
         event -> {
           if (event.getCode() == KeyCode.ESCAPE && !desk.notes().close()) {
-            window.askToStop();
+            ways.askToStop().run();
           }
         });
   }
@@ -127,7 +137,7 @@ final class Keys {
 
   private void why(Scene scene) {
     Optional.ofNullable(scene.getFocusOwner())
-        .flatMap(Frame::rowOf)
+        .flatMap(Focus::rowOf)
         .flatMap(row -> find(row, WhyLink.class))
         .ifPresent(WhyLink::fire);
   }

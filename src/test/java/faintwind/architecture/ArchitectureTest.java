@@ -95,7 +95,7 @@ class ArchitectureTest {
           .resideOutsideOfPackage("faintwind.report..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("org.jfree..", "com.openhtmltopdf..", "org.apache.pdfbox..")
+          .resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..")
           .because("one drawing code serves the window and the report");
 
   @ArchTest

@@ -155,19 +155,13 @@ class PackagesTest {
               Map.entry(
                   "FilteredSpeed SmoothedSpeed SpeedEstimator",
                   "a sealed interface names the classes that may be it"),
-              Map.entry("BuildLog BuildLogLedger", "to be untied"),
               Map.entry(
                   "CarriedShareProfile Contradictions Diagnosis FitToRuns ModelChoice",
                   "to be untied"),
               Map.entry("DesignKeys DesignParts", "to be untied"),
               Map.entry("DesignModel DesignNext", "to be untied"),
               Map.entry("DesignNumbers DesignWords", "to be untied"),
-              Map.entry("FaintwindWindow Keys", "to be untied"),
-              Map.entry("FigurePainter PlotCursor PlotFigure", "to be untied"),
-              Map.entry("Focus Frame NextLine", "to be untied"),
               Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied"),
-              Map.entry("OpenSource SourceLook", "to be untied"),
-              Map.entry("StepModel StepNext", "to be untied"),
               Map.entry("Suggest Trials", "to be untied")));
 
   @Test

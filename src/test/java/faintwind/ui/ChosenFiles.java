@@ -21,9 +21,4 @@ final class ChosenFiles implements FileQuestion {
   public Optional<Path> save(String title, String suggestedName) {
     return chosen;
   }
-
-  @Override
-  public Optional<Path> folder(String title) {
-    return chosen;
-  }
 }

@@ -17,9 +17,4 @@ public enum NoFiles implements FileQuestion {
   public Optional<Path> save(String title, String suggestedName) {
     return Optional.empty();
   }
-
-  @Override
-  public Optional<Path> folder(String title) {
-    return Optional.empty();
-  }
 }

@@ -96,11 +96,6 @@ public final class ScreenStage {
       public Optional<Path> save(String title, String suggestedName) {
         return chosen.map(folder -> folder.resolve(suggestedName));
       }
-
-      @Override
-      public Optional<Path> folder(String title) {
-        return chosen;
-      }
     };
   }
 }

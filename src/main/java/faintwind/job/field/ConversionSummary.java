@@ -2,9 +2,9 @@ package faintwind.job.field;
 
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -43,7 +43,8 @@ public record ConversionSummary(
   /** The summary in words, a line each. */
   public List<String> lines(Messages messages) {
     List<String> lines = new ArrayList<>();
-    lines.add(messages.text("convert.summary.log", log, text(rows), text(usable)));
+    lines.add(
+        messages.text("convert.summary.log", log, String.valueOf(rows), String.valueOf(usable)));
     lines.add(messages.text("convert.summary.calibration", calibration));
     lines.add(
         average_s > 0
@@ -54,9 +55,9 @@ public record ConversionSummary(
             lines.add(
                 messages.text(
                     "convert.summary.range",
-                    speed(r.lowest_m_s()),
-                    speed(r.mean_m_s()),
-                    speed(r.highest_m_s()))));
+                    Numerals.places(r.lowest_m_s(), 3),
+                    Numerals.places(r.mean_m_s(), 3),
+                    Numerals.places(r.highest_m_s(), 3))));
     for (SpeedFlag flag : SpeedFlag.values()) {
       Long count = flagged.get(flag);
       if (count != null && count > 0) {
@@ -64,22 +65,14 @@ public record ConversionSummary(
             messages.text(
                 "convert.summary.flag",
                 flag.word(),
-                text(count),
+                String.valueOf(count),
                 messages.text("convert.flag." + flag.word())));
       }
     }
     return lines;
   }
 
-  private static String text(long count) {
-    return String.valueOf(count);
-  }
-
   private static String shortened(double number) {
     return number == Math.rint(number) ? String.valueOf((long) number) : String.valueOf(number);
-  }
-
-  private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.3f", speed_m_s);
   }
 }

@@ -2,18 +2,17 @@ package faintwind.job.field;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
-import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
+import faintwind.calibration.speed.SpeedRow;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.files.AtomicFile;
 import faintwind.files.run.LogColumns;
-import faintwind.files.run.LogReader;
+import faintwind.files.run.LogRow;
 import faintwind.files.run.SpeedWriter;
 import faintwind.job.JobWatch;
-import faintwind.job.field.LogConversion.Flush;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
-import faintwind.message.Where;
+import java.io.BufferedInputStream;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -70,7 +69,7 @@ public final class Convert {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<ConversionSummary> file(Path log, Path target, JobWatch watch) throws IOException {
-    Optional<Problem> trouble = trouble(log);
+    Optional<Problem> trouble = OpenLog.trouble(log);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
     }
@@ -88,7 +87,7 @@ public final class Convert {
   /** A log file to a stream, such as standard output. */
   public Checked<ConversionSummary> fileTo(Path log, OutputStream out, JobWatch watch)
       throws IOException {
-    Optional<Problem> trouble = trouble(log);
+    Optional<Problem> trouble = OpenLog.trouble(log);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
     }
@@ -153,61 +152,91 @@ public final class Convert {
    */
   public record LogOutcome(Path log, Checked<ConversionSummary> outcome) {}
 
+  /**
+   * A log file to be looked at; nothing is written. A cancelled watch ends it early with what is
+   * done so far.
+   *
+   * @return refused where the log would be refused for saving, and where no row has a speed to show
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<LookedAtLog> look(Path log, JobWatch watch) throws IOException {
+    Optional<Problem> trouble = OpenLog.trouble(log);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    try (InputStream in = new BufferedInputStream(Files.newInputStream(log))) {
+      Checked<OpenLog> opened = open(in, log.toString());
+      if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
+        return Checked.refused(opened.problems());
+      }
+      FieldRows rows = new FieldRows();
+      SpeedEstimator estimator = SpeedEstimator.smoothing(calibration, settings);
+      LogConversion.Target shown = (row, speed) -> rows.add(row.time_s(), row.signal(), speed);
+      ConversionCount count =
+          new LogConversion(ok.value().reader(), ok.value().match(), estimator).run(shown, watch);
+      Optional<Problem> nothing = ok.value().nothing(count);
+      if (nothing.isPresent() || rows.finish().size() == 0) {
+        return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
+      }
+      LogColumns columns = ok.value().reader().columns();
+      return Checked.ok(
+          new LookedAtLog(
+              log, columns.start(), columns.unit().symbol(), summary(count, log.toString()), rows),
+          ok.notes());
+    }
+  }
+
   private Checked<ConversionSummary> rows(
       InputStream in, OutputStream out, String name, Flush flush, JobWatch watch)
       throws IOException {
-    Checked<LogReader> opened =
-        LogReader.open(in, name, calibration.signal().chain().input(), profile);
-    if (!(opened instanceof Checked.Ok<LogReader> ok)) {
+    Checked<OpenLog> opened = open(in, name);
+    if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
       return Checked.refused(opened.problems());
     }
-    LogReader reader = ok.value();
-    Optional<SignalMatch> match = SignalMatch.of(reader.columns().unit(), calibration.signal());
-    List<Problem> problems = problems(reader.columns(), match, name);
-    if (match.isEmpty() || !problems.isEmpty()) {
-      return Checked.refused(problems);
+    OpenLog log = ok.value();
+    if (log.rehearsal()) {
+      out.write((SpeedWriter.rehearsal() + "\n").getBytes(StandardCharsets.UTF_8));
     }
+    SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns());
     SpeedEstimator estimator =
         flush == Flush.EACH_ROW
             ? SpeedEstimator.filtering(calibration, settings)
             : SpeedEstimator.smoothing(calibration, settings);
-    if (ok.notes().stream().anyMatch(note -> note.id().equals(Calibration.REHEARSAL))) {
-      out.write((SpeedWriter.rehearsal() + "\n").getBytes(StandardCharsets.UTF_8));
-    }
     ConversionCount count =
-        new LogConversion(reader, match.get(), estimator, flush).run(out, watch);
-    if (flush == Flush.AT_END && count.rows() == 0) {
-      return Checked.refused(Problem.error("file.no-rows", Where.file(name), ""));
-    }
-    if (flush == Flush.AT_END && count.allBad()) {
-      String rows = String.valueOf(count.rows());
-      return Checked.refused(Problem.error("convert.no-row-readable", Where.file(name), rows));
-    }
-    return Checked.ok(count.summary(name, calibrationName, settings.average_s()), ok.notes());
+        new LogConversion(log.reader(), log.match(), estimator)
+            .run(new Written(writer, flush), watch);
+    writer.flush();
+    Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
+    return nothing.isPresent()
+        ? Checked.refused(nothing.get())
+        : Checked.ok(summary(count, name), ok.notes());
   }
 
-  private List<Problem> problems(LogColumns columns, Optional<SignalMatch> match, String name) {
-    List<Problem> problems = new ArrayList<>();
-    if (match.isEmpty()) {
-      String wanted = calibration.signal().unit().column();
-      problems.add(
-          Problem.error("convert.unit-differs", Where.file(name), columns.unit().column(), wanted));
-    }
-    List<String> there = SpeedWriter.alreadyIn(columns);
-    if (!there.isEmpty()) {
-      problems.add(
-          Problem.error("convert.columns-there", Where.file(name), String.join(", ", there)));
-    }
-    return problems;
+  private Checked<OpenLog> open(InputStream in, String name) throws IOException {
+    return OpenLog.of(in, name, calibration.signal(), profile);
   }
 
-  private static Optional<Problem> trouble(Path log) {
-    Where where = Where.file(log.toString());
-    if (!Files.exists(log)) {
-      return Optional.of(Problem.error("file.missing", where, log.toString()));
+  private ConversionSummary summary(ConversionCount count, String name) {
+    return count.summary(name, calibrationName, settings.average_s());
+  }
+
+  /** When rows are brought to the reader of the output. */
+  private enum Flush {
+    EACH_ROW,
+    AT_END
+  }
+
+  private record Written(SpeedWriter writer, Flush flush) implements LogConversion.Target {
+    @Override
+    public void take(LogRow row, SpeedRow speed) throws IOException {
+      writer.write(row.text(), speed);
     }
-    return Files.isDirectory(log)
-        ? Optional.of(Problem.error("file.is-folder", where, log.toString()))
-        : Optional.empty();
+
+    @Override
+    public void pause() throws IOException {
+      if (flush == Flush.EACH_ROW) {
+        writer.flush();
+      }
+    }
   }
 }

@@ -1,8 +1,10 @@
 package faintwind.job.field;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What stands out in a converted log: how long the air was how fast, and its strongest gusts. A row
@@ -105,7 +107,7 @@ public record FieldFindings(double length_s, List<Share> shares, List<Gust> gust
     for (int i = 1; i < rows.size(); i++) {
       steps[i - 1] = rows.time_s(i) - rows.time_s(i - 1);
     }
-    java.util.Arrays.sort(steps);
+    Arrays.sort(steps);
     return steps[steps.length / 2];
   }
 
@@ -115,7 +117,7 @@ public record FieldFindings(double length_s, List<Share> shares, List<Gust> gust
    */
   private static List<Gust> gusts(FieldRows rows, double floor_m_s) {
     double[] meant =
-        java.util.stream.IntStream.range(0, rows.size())
+        IntStream.range(0, rows.size())
             .filter(rows::isMeant)
             .mapToDouble(rows::speed_m_s)
             .sorted()

@@ -77,9 +77,10 @@ public final class FieldRows {
     return stretches.computeIfAbsent(flag, f -> new ArrayList<>());
   }
 
-  void finish() {
+  FieldRows finish() {
     open.forEach((flag, last) -> of(flag).add(last));
     open.clear();
+    return this;
   }
 
   private void grow() {

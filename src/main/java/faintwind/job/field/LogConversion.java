@@ -7,10 +7,8 @@ import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.files.run.LogReader;
 import faintwind.files.run.LogRow;
-import faintwind.files.run.SpeedWriter;
 import faintwind.job.JobWatch;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -18,61 +16,58 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Carries the rows of one open log through the estimator to the writer. For one use. */
+/** Carries the rows of one open log through the estimator to where they go. For one use. */
 final class LogConversion {
-  private static final long PROGRESS_ROWS = 20_000;
-
-  /** When rows are brought to the reader of the output. */
-  enum Flush {
-    EACH_ROW,
-    AT_END
-  }
+  private static final long PROGRESS_ROWS = 5_000;
 
   private final LogReader reader;
   private final SignalMatch match;
   private final SpeedEstimator estimator;
-  private final Flush flush;
-  private final Deque<String> waiting = new ArrayDeque<>();
+  private final Deque<LogRow> waiting = new ArrayDeque<>();
   private final List<SpeedRow> ready = new ArrayList<>();
   private final ConversionCount count = new ConversionCount();
 
-  LogConversion(LogReader reader, SignalMatch match, SpeedEstimator estimator, Flush flush) {
+  LogConversion(LogReader reader, SignalMatch match, SpeedEstimator estimator) {
     this.reader = reader;
     this.match = match;
     this.estimator = estimator;
-    this.flush = flush;
+  }
+
+  /** Where the rows go. */
+  interface Target {
+    /** One row with its speed. */
+    void take(LogRow row, SpeedRow speed) throws IOException;
+
+    /** Every row that is ready was taken; the next may take its time. */
+    default void pause() throws IOException {}
   }
 
   /** Converts every row; a cancelled watch ends it early with what is done so far. */
-  ConversionCount run(OutputStream out, JobWatch watch) throws IOException {
-    SpeedWriter writer = SpeedWriter.begin(out, reader.columns());
-    if (flush == Flush.EACH_ROW) {
-      writer.flush();
-    }
+  ConversionCount run(Target target, JobWatch watch) throws IOException {
+    target.pause();
     Optional<LogRow> next = reader.next();
     long taken = 0;
     while (next.isPresent() && !watch.cancelled()) {
-      waiting.add(next.get().text());
+      waiting.add(next.get());
       estimator.accept(sample(next.get()), ready::add);
-      hand(writer);
+      hand(target);
       if (++taken % PROGRESS_ROWS == 0) {
         watch.progress("convert", taken, 0);
       }
       next = reader.next();
     }
     estimator.finish(ready::add);
-    hand(writer);
-    writer.flush();
+    hand(target);
     return count;
   }
 
-  private void hand(SpeedWriter writer) throws IOException {
+  private void hand(Target target) throws IOException {
     for (SpeedRow row : ready) {
-      writer.write(waiting.removeFirst(), row);
+      target.take(waiting.removeFirst(), row);
       count.add(row);
     }
-    if (flush == Flush.EACH_ROW && !ready.isEmpty()) {
-      writer.flush();
+    if (!ready.isEmpty()) {
+      target.pause();
     }
     ready.clear();
   }

@@ -12,19 +12,19 @@ import faintwind.calibration.fit.judging.ModelChoice;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.RunSet;
-import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.JobWatch;
+import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.report.calibration.CalibrationPage;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -121,9 +121,9 @@ public final class Calibrate {
    * @throws IOException where the disk or a permission fails
    */
   public void writePage(Outcome outcome, Path target) throws IOException {
-    String page =
-        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages);
-    AtomicFile.write(target, page.getBytes(StandardCharsets.UTF_8));
+    PaperFile.write(
+        target,
+        CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages));
   }
 
   /** The same without a file. Reading notes stand among the calibration's warnings. */
@@ -208,16 +208,9 @@ public final class Calibrate {
                 Problem.warning(
                     "calibrate.limit-not-met",
                     Where.NOWHERE,
-                    rounded(100 * s.u95_m_s() / s.speed_m_s()),
-                    rounded(s.speed_m_s()),
-                    rounded(limit)));
-  }
-
-  private static String rounded(double value) {
-    return new java.math.BigDecimal(value)
-        .round(new java.math.MathContext(2))
-        .stripTrailingZeros()
-        .toPlainString();
+                    Numerals.digits(100 * s.u95_m_s() / s.speed_m_s(), 2),
+                    Numerals.digits(s.speed_m_s(), 2),
+                    Numerals.digits(limit, 2)));
   }
 
   private Origin origin(Path table, BuildRecord record, Map<String, Path> files)

@@ -65,16 +65,6 @@ public final class Profiles {
   }
 
   /**
-   * A profile that was put together by hand, or everything that contradicts itself in it: judged as
-   * if it were read from a file.
-   *
-   * @throws IOException never in practice: nothing is read
-   */
-  public static Checked<ImportProfile> judged(ImportProfile profile) throws IOException {
-    return ProfileFile.parse(ProfileFile.text(profile), profile.name());
-  }
-
-  /**
    * Those for an instrument: its own first, then the shipped ones.
    *
    * @throws IOException where the disk or a permission fails

@@ -12,6 +12,7 @@ import faintwind.device.SampleSource;
 import faintwind.device.SourceEvent;
 import faintwind.device.Sources;
 import faintwind.device.Timekeeper;
+import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -21,8 +22,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.Timer;
-import java.util.TimerTask;
 
 /**
  * Makes a source of lines ready to be recorded. With a profile nothing is opened yet; without one
@@ -70,19 +69,11 @@ public final class OpenSource {
     if (profile.isPresent()) {
       return Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED));
     }
-    Timer timer = new Timer("faintwind-patience", true);
+    Patience waiting = Patience.with(open.source, patience, JobWatch.NOBODY);
     try {
-      timer.schedule(
-          new TimerTask() {
-            @Override
-            public void run() {
-              SourceLook.close(open.source);
-            }
-          },
-          patience.toMillis());
       return open.byHeader();
     } finally {
-      timer.cancel();
+      waiting.end();
     }
   }
 

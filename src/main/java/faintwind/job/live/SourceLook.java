@@ -8,17 +8,14 @@ import faintwind.device.SourceEvent;
 import faintwind.device.Timekeeper;
 import faintwind.job.JobWatch;
 import java.io.IOException;
-import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Timer;
-import java.util.TimerTask;
 
 /** What there is to listen to, and a look at what it sends. */
 public final class SourceLook {
   private static final int LOOKED_AT = 40;
-  private static final long PATIENCE_MS = 8_000;
-  private static final long LOOK_MS = 100;
+  private static final Duration PATIENCE = Duration.ofSeconds(8);
 
   private SourceLook() {}
 
@@ -41,41 +38,27 @@ public final class SourceLook {
    */
   public static List<String> firstLines(SourceAddress address, JobWatch watch) throws IOException {
     List<String> lines = new ArrayList<>();
-    Timer timer = new Timer("faintwind-look", true);
     try (SampleSource source = OpenSource.source(address, Timekeeper.system())) {
-      long begin_ms = System.nanoTime() / 1_000_000;
-      timer.schedule(
-          new TimerTask() {
-            @Override
-            public void run() {
-              long passed_ms = System.nanoTime() / 1_000_000 - begin_ms;
-              if (watch.cancelled() || passed_ms > PATIENCE_MS) {
-                close(source);
-              }
-            }
-          },
-          LOOK_MS,
-          LOOK_MS);
-      SourceEvent event = source.next();
-      while (!(event instanceof SourceEvent.Ended) && lines.size() < LOOKED_AT) {
-        if (event instanceof SourceEvent.Line line) {
-          lines.add(line.text());
-        }
-        event = source.next();
+      Patience waiting = Patience.with(source, PATIENCE, watch);
+      try {
+        take(source, lines);
+      } finally {
+        waiting.end();
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
-    } finally {
-      timer.cancel();
     }
     return lines;
   }
 
-  static void close(SampleSource source) {
-    try {
-      source.close();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+  private static void take(SampleSource source, List<String> lines)
+      throws IOException, InterruptedException {
+    SourceEvent event = source.next();
+    while (!(event instanceof SourceEvent.Ended) && lines.size() < LOOKED_AT) {
+      if (event instanceof SourceEvent.Line line) {
+        lines.add(line.text());
+      }
+      event = source.next();
     }
   }
 }

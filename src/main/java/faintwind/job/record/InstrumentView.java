@@ -8,6 +8,7 @@ import faintwind.guide.Situation;
 import faintwind.guide.Situation.DatedSheet;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Meters;
+import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
@@ -78,6 +79,21 @@ public record InstrumentView(
             writable,
             problems,
             meters.fold((known, notes) -> known, none -> Meters.NONE)));
+  }
+
+  /**
+   * Opens an instrument that was begun, by the shipped designs.
+   *
+   * @return refused where the folder has no journal or its checklist cannot be read
+   * @throws IOException where something that is there cannot be read
+   */
+  static Checked<InstrumentView> begun(Path folder) throws IOException {
+    return open(folder, KeptDesigns.withShippedParts()::sheet)
+        .then(
+            view ->
+                view.state().lines().isEmpty()
+                    ? Checked.refused(view.problems())
+                    : Checked.ok(view));
   }
 
   private static List<DatedSheet> sheets(

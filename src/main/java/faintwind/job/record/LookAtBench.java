@@ -13,11 +13,10 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Recorded;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -98,7 +97,7 @@ public final class LookAtBench {
 
   private static String typed(double microvolts, String unit) {
     double value = NumberText.convert(microvolts, "µV", unit);
-    return BigDecimal.valueOf(value).round(new MathContext(DIGITS)).toPlainString();
+    return Numerals.exactDigits(value, DIGITS);
   }
 
   /** The signal in µV: at the logger for a zero, otherwise at the thermocouple with its sign. */

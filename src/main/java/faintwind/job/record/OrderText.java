@@ -5,7 +5,6 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
-import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import java.io.IOException;
@@ -38,15 +37,11 @@ public final class OrderText {
    * @throws IOException where something that is there cannot be read
    */
   public Checked<List<String>> lines(Path folder) throws IOException {
-    KeptDesigns designs = KeptDesigns.withShippedParts();
-    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
-    if (view.state().lines().isEmpty()) {
-      return Checked.refused(view.problems());
-    }
     OffsetDateTime now = OffsetDateTime.now(clock);
     Agenda agenda = Agenda.of(view.checklist(), view.progress(now));
     return Checked.ok(lines(agenda, view.situation(now)), view.problems());

@@ -1,23 +1,18 @@
 package faintwind.job.record;
 
-import faintwind.files.AtomicFile;
-import faintwind.job.design.KeptDesigns;
+import faintwind.job.PaperFile;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.report.page.Pdf;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Puts steps of an instrument on paper, as HTML or as PDF by the target's ending. */
@@ -74,15 +69,11 @@ public final class PrintSteps {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> write(Path folder, Wanted wanted, Path target) throws IOException {
-    KeptDesigns designs = KeptDesigns.withShippedParts();
-    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
-    if (view.state().lines().isEmpty()) {
-      return Checked.refused(view.problems());
-    }
     Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
     return parts instanceof Checked.Ok<List<StepSheetContent.Part>> found
         ? write(view, found.value(), target)
@@ -92,14 +83,7 @@ public final class PrintSteps {
   private Checked<Path> write(InstrumentView view, List<StepSheetContent.Part> parts, Path target)
       throws IOException {
     String html = new StepSheets(messages).html(content(view, parts));
-    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
-    if (pdf) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      Pdf.write(html, bytes);
-      AtomicFile.write(target, bytes.toByteArray());
-    } else {
-      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
-    }
+    PaperFile.write(target, html);
     return Checked.ok(target, view.problems());
   }
 

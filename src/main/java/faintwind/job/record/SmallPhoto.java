@@ -1,5 +1,6 @@
 package faintwind.job.record;
 
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -45,7 +46,7 @@ final class SmallPhoto {
       BufferedImage plain =
           new BufferedImage(read.getWidth(), read.getHeight(), BufferedImage.TYPE_INT_RGB);
       var g = plain.createGraphics();
-      g.drawImage(read, 0, 0, java.awt.Color.WHITE, null);
+      g.drawImage(read, 0, 0, Color.WHITE, null);
       g.dispose();
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
       return ImageIO.write(plain, "jpg", bytes)

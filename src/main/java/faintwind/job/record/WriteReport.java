@@ -2,12 +2,11 @@ package faintwind.job.record;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
-import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.JobWatch;
+import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
-import faintwind.job.design.KeptDesigns;
 import faintwind.job.formula.FormulaRuns;
 import faintwind.job.formula.KeepFormula;
 import faintwind.message.Checked;
@@ -20,10 +19,7 @@ import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.log.BuildLog;
 import faintwind.report.log.BuildLogContent;
-import faintwind.report.page.Pdf;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -32,7 +28,6 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -77,14 +72,7 @@ public final class WriteReport {
       return Checked.refused(content.problems());
     }
     String html = new BuildLog(messages).html(ok.value());
-    boolean pdf = String.valueOf(target.getFileName()).toLowerCase(Locale.ROOT).endsWith(".pdf");
-    if (pdf) {
-      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      Pdf.write(html, bytes);
-      AtomicFile.write(target, bytes.toByteArray());
-    } else {
-      AtomicFile.write(target, html.getBytes(StandardCharsets.UTF_8));
-    }
+    PaperFile.write(target, html);
     return Checked.ok(target, ok.notes());
   }
 
@@ -93,15 +81,11 @@ public final class WriteReport {
       Where where = Where.file(folder.toString());
       return Checked.refused(Problem.error("world.missing", where, folder.toString()));
     }
-    KeptDesigns designs = KeptDesigns.withShippedParts();
-    Checked<InstrumentView> opened = InstrumentView.open(folder, designs::sheet);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder);
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
-    if (view.state().lines().isEmpty()) {
-      return Checked.refused(view.problems());
-    }
     OffsetDateTime now = OffsetDateTime.now(clock);
     Checked<Optional<BuildLogContent.Formula>> formula = formula(view, now);
     if (!formula.isOk()) {

@@ -7,6 +7,7 @@ import faintwind.calibration.plan.PlanChoice;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -45,8 +46,8 @@ public final class PlanText {
     return words.text(
         plan.form() == Plan.Form.STAIRCASE ? "plan.sum.staircase" : "plan.sum.separate",
         plan.spins().size(),
-        clock(plan.total_s()),
-        String.format(Locale.ROOT, "%.1f", 100 * plan.foretold().mean()),
+        Numerals.clock(plan.total_s()),
+        Numerals.places(100 * plan.foretold().mean(), 1),
         plan.lessons());
   }
 
@@ -57,8 +58,8 @@ public final class PlanText {
             Locale.ROOT,
             "%3d  %8s  %8s  %-24s",
             step.lesson(),
-            clock(step.start_s()),
-            clock(step.duration_s()),
+            Numerals.clock(step.start_s()),
+            Numerals.clock(step.duration_s()),
             what);
     return (line + step.spin().map(this::spin).orElse("")).stripTrailing();
   }
@@ -66,8 +67,8 @@ public final class PlanText {
   private String spin(PlannedSpin spin) {
     return words.text(
         "plan.spin",
-        String.format(Locale.ROOT, "%.3f", spin.speed_m_s()),
-        String.format(Locale.ROOT, "%.0f", 1000 * spin.radius_m().value()),
+        Numerals.places(spin.speed_m_s(), 3),
+        Numerals.places(1000 * spin.radius_m().value(), 0),
         String.valueOf(spin.beat().perMinute()),
         spin.beat().aTurn(),
         spin.turns(),
@@ -77,11 +78,5 @@ public final class PlanText {
   private String share(BudgetShare share) {
     return String.format(
         Locale.ROOT, "%8.2f  %s", 100 * share.u_m_s(), words.text("plan.budget." + share.source()));
-  }
-
-  /** Hours, minutes and seconds, such as 1:02:30. */
-  public static String clock(double seconds) {
-    long whole = Math.round(seconds);
-    return String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
   }
 }

@@ -7,9 +7,8 @@ import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Direction;
 import faintwind.files.AtomicFile;
 import faintwind.guide.turntable.DoneStep;
+import faintwind.message.Numerals;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -106,10 +105,7 @@ public final class SessionTable {
   }
 
   private void add(OptionalDouble value) {
-    value.ifPresent(
-        v ->
-            text.append(
-                new BigDecimal(v).round(new MathContext(9)).stripTrailingZeros().toPlainString()));
+    value.ifPresent(v -> text.append(Numerals.digits(v, 9)));
     text.append(',');
   }
 }

@@ -11,6 +11,7 @@ import faintwind.calibration.run.Uncertain;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
@@ -88,7 +89,7 @@ public final class TellCorrections {
             .map(BesideTheArm.Turned::reading)
             .toList();
     if (above.isEmpty()) {
-      String floor = String.format(Locale.ROOT, "%.3f", calibration.performance().floor_m_s());
+      String floor = Numerals.places(calibration.performance().floor_m_s(), 3);
       return Checked.refused(
           Problem.error("corrections.below-floor", Where.file(table.toString()), floor));
     }
@@ -121,6 +122,6 @@ public final class TellCorrections {
   }
 
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.2f", 100 * share);
+    return Numerals.places(100 * share, 2);
   }
 }

@@ -1,12 +1,12 @@
 package faintwind.physics.advice;
 
+import faintwind.message.Numerals;
 import faintwind.physics.advice.PartNeed.Kind;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.SupplyDesign;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.Coat;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +96,6 @@ public final class PartsNeeded {
   }
 
   private static String mm(double length_m) {
-    return ThreeDigits.of(1e3 * length_m) + "mm";
+    return Numerals.digits(1e3 * length_m) + "mm";
   }
 }

@@ -1,11 +1,11 @@
 package faintwind.physics.advice;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.ThermocoupleType;
@@ -73,12 +73,12 @@ public record Substitution(String id, String by, Design design, List<Consequence
         Math.abs(d - metric) > 1e-6 ? metric : Math.round(d / 0.0254 * 16) / 16.0 * 0.0254;
     all.add(
         substitution(
-            "ball", ThreeDigits.of(1e3 * other) + " mm", before, withDiameter(design, other)));
+            "ball", Numerals.digits(1e3 * other) + " mm", before, withDiameter(design, other)));
     double ohm = design.heater().resistance_ohm().nominal();
     double next = ESeries.E12.atLeast_ohm(1.02 * ohm);
     all.add(
         substitution(
-            "resistor", ThreeDigits.of(next) + " Ω", before, withResistance(design, next)));
+            "resistor", Numerals.digits(next) + " Ω", before, withResistance(design, next)));
     String letter = design.sense().type().function().letter().equals("T") ? "K" : "T";
     withType(design, catalogue, letter)
         .ifPresent(x -> all.add(substitution("thermocouple", letter, before, x)));

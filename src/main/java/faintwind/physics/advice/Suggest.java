@@ -1,9 +1,9 @@
 package faintwind.physics.advice;
 
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.HeatSheet;
@@ -80,9 +80,9 @@ public final class Suggest {
                         Problem.warning(
                             reason,
                             Where.NOWHERE,
-                            ThreeDigits.of(t.smallest_m_s()),
-                            ThreeDigits.of(t.tau_s()),
-                            ThreeDigits.of(t.still_K()))));
+                            Numerals.digits(t.smallest_m_s()),
+                            Numerals.digits(t.tau_s()),
+                            Numerals.digits(t.still_K()))));
   }
 
   private Suggestion suggestion(Trial trial, List<Problem> reasons) {
@@ -91,18 +91,18 @@ public final class Suggest {
       all.add(
           missed(
               "suggest.misses-slow-end",
-              ThreeDigits.of(trial.smallest_m_s()),
-              ThreeDigits.of(wish.use().slowest_m_s())));
+              Numerals.digits(trial.smallest_m_s()),
+              Numerals.digits(wish.use().slowest_m_s())));
     }
     if (trial.tau_s() > wish.response_s()) {
       all.add(
           missed(
               "suggest.misses-response",
-              ThreeDigits.of(trial.tau_s()),
-              ThreeDigits.of(wish.response_s())));
+              Numerals.digits(trial.tau_s()),
+              Numerals.digits(wish.response_s())));
     }
     if (trial.leads() > HeatSheet.MOST_LEAD_SHARE) {
-      all.add(missed("suggest.leads", ThreeDigits.of(100 * trial.leads()), ""));
+      all.add(missed("suggest.leads", Numerals.digits(100 * trial.leads()), ""));
     }
     return new Suggestion(trial.design(), DesignSheet.of(trial.design()), all);
   }

@@ -1,5 +1,6 @@
 package faintwind.physics.advice;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
@@ -12,7 +13,6 @@ import faintwind.physics.design.Detection;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.SunLoad;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Catalogue;
@@ -122,7 +122,7 @@ final class Trials {
     String inches = ball.inches().map(i -> " (" + i + " in)").orElse("");
     return Optional.of(
         new Design(
-            metal.label().name() + " " + ThreeDigits.of(1e3 * d) + " mm" + inches,
+            metal.label().name() + " " + Numerals.digits(1e3 * d) + " mm" + inches,
             ball,
             inside.heater(),
             bench.supply(),

@@ -1,5 +1,6 @@
 package faintwind.physics.design;
 
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.AirProperties;
@@ -105,8 +106,8 @@ public final class DesignRules {
           Problem.error(
               "design.speeds-reversed",
               where.atColumn("use.slowest_m_s"),
-              ThreeDigits.of(use.slowest_m_s()),
-              ThreeDigits.of(use.fastest_m_s())));
+              Numerals.digits(use.slowest_m_s()),
+              Numerals.digits(use.fastest_m_s())));
     }
     double nu = AirProperties.of(design.air()).kinematicViscosity_m2_s();
     double most = FASTEST_RE * nu / design.ball().diameter_m().high();
@@ -115,13 +116,13 @@ public final class DesignRules {
           Problem.error(
               "design.speed-outside",
               where.atColumn("use.fastest_m_s"),
-              ThreeDigits.of(use.fastest_m_s()),
-              ThreeDigits.of(most)));
+              Numerals.digits(use.fastest_m_s()),
+              Numerals.digits(most)));
     }
     return all;
   }
 
   private static String mm(double length_m) {
-    return ThreeDigits.of(1e3 * length_m);
+    return Numerals.digits(1e3 * length_m);
   }
 }

@@ -1,5 +1,6 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.physics.AirProperties;
 import faintwind.physics.Interval;
 import faintwind.physics.MoistAir;
@@ -8,7 +9,6 @@ import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.BoreFit;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Drilling;
-import faintwind.physics.design.ThreeDigits;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -96,9 +96,9 @@ final class BallSheet {
     Interval needed = BoreFit.needed_m(design.heater(), design.sense().gauge());
     double bore = design.ball().bore().diameter_m();
     Interval clearance = Interval.exact(bore).minus(needed).times(1e3);
-    String body = ThreeDigits.of(design.heater().style().body().diameter_m().high() * 1e3);
-    String next = ThreeDigits.of(Math.ceil(needed.high() * 1e4) / 10);
-    String now = ThreeDigits.of(bore * 1e3);
+    String body = Numerals.digits(design.heater().style().body().diameter_m().high() * 1e3);
+    String next = Numerals.digits(Math.ceil(needed.high() * 1e4) / 10);
+    String now = Numerals.digits(bore * 1e3);
     Outcome verdict;
     if (needed.nominal() > bore) {
       verdict =
@@ -121,8 +121,8 @@ final class BallSheet {
           OutcomeId.BORE_CLEARANCE,
           clearance,
           "design.resistor-sticks-out",
-          ThreeDigits.of(length * 1e3),
-          ThreeDigits.of(hole * 1e3));
+          Numerals.digits(length * 1e3),
+          Numerals.digits(hole * 1e3));
     }
     return Outcome.good(OutcomeId.BORE_CLEARANCE, clearance);
   }

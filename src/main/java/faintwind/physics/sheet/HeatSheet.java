@@ -1,5 +1,6 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Ball;
 import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
@@ -12,7 +13,6 @@ import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.DesignCourse;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Wire;
@@ -89,11 +89,11 @@ public final class HeatSheet {
             OutcomeId.HEATED_BALL_TEMPERATURE,
             ball_C,
             "design.hot-to-touch",
-            ThreeDigits.of(ball_C.high()),
-            ThreeDigits.of(limit_C),
-            ThreeDigits.of(contact_s),
-            ThreeDigits.of(most_W),
-            ThreeDigits.of(ohm)));
+            Numerals.digits(ball_C.high()),
+            Numerals.digits(limit_C),
+            Numerals.digits(contact_s),
+            Numerals.digits(most_W),
+            Numerals.digits(ohm)));
   }
 
   private static double powerFor_W(DesignAtCorner model, double excess_K) {
@@ -113,7 +113,7 @@ public final class HeatSheet {
               OutcomeId.LEAD_LOSS_SHARE,
               share,
               "design.lead-loss",
-              ThreeDigits.of(share.nominal()),
+              Numerals.digits(share.nominal()),
               design.heater().leads().label().name(),
               "AWG " + thinEnough_awg(design, spread.nominal()));
     }
@@ -144,7 +144,7 @@ public final class HeatSheet {
     if (value.nominal() < 0.1) {
       return Outcome.good(OutcomeId.BIOT, value);
     }
-    return Judged.improve(OutcomeId.BIOT, value, "design.biot", ThreeDigits.of(value.nominal()));
+    return Judged.improve(OutcomeId.BIOT, value, "design.biot", Numerals.digits(value.nominal()));
   }
 
   private static List<Outcome> sun(Design design, Spread spread) {
@@ -169,8 +169,8 @@ public final class HeatSheet {
               OutcomeId.SUN_SHARE,
               share,
               "design.sun",
-              ThreeDigits.of(share.nominal()),
-              ThreeDigits.of(error.nominal()),
+              Numerals.digits(share.nominal()),
+              Numerals.digits(error.nominal()),
               b.coat().label().name()));
     }
     return all;

@@ -1,5 +1,6 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BatteryRun;
@@ -7,7 +8,6 @@ import faintwind.physics.design.Design;
 import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SupplyDesign;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.part.BatteryType;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.ResistorStyle;
@@ -91,9 +91,9 @@ final class HeaterSheet {
         OutcomeId.HEATER_RESISTANCE,
         r,
         "design.not-in-series",
-        ThreeDigits.of(r.nominal()),
+        Numerals.digits(r.nominal()),
         series.name(),
-        ThreeDigits.of(series.nearest_ohm(r.nominal())));
+        Numerals.digits(series.nearest_ohm(r.nominal())));
   }
 
   private static List<Outcome> leadToLead(Design design) {
@@ -121,11 +121,11 @@ final class HeaterSheet {
         OutcomeId.HEATER_RATING_DERATED,
         allowed,
         "design.rating-exceeded",
-        ThreeDigits.of(power.high()),
-        ThreeDigits.of(allowed.nominal()),
-        ThreeDigits.of(body_K - Constants.ZERO_C_K),
-        ThreeDigits.of(2 * style.rating_W()),
-        ThreeDigits.of(gentler_ohm(design, allowed.nominal())));
+        Numerals.digits(power.high()),
+        Numerals.digits(allowed.nominal()),
+        Numerals.digits(body_K - Constants.ZERO_C_K),
+        Numerals.digits(2 * style.rating_W()),
+        Numerals.digits(gentler_ohm(design, allowed.nominal())));
   }
 
   private static double gentler_ohm(Design design, double allowed_W) {
@@ -161,13 +161,13 @@ final class HeaterSheet {
     Interval drawn = current.rising(i -> BatteryRun.current_A(supply, i)).times(1e3);
     Interval hours = BatteryRun.time_s(supply, current).times(1 / 3600.0);
     BatteryType b = supply.battery().orElseThrow();
-    String needed = ThreeDigits.of(supply.needed_V());
-    String fresh = ThreeDigits.of(b.fresh_V());
+    String needed = Numerals.digits(supply.needed_V());
+    String fresh = Numerals.digits(b.fresh_V());
     Outcome time;
     if (supply.needed_V() >= b.fresh_V()) {
       time = Judged.stop(OutcomeId.BATTERY_TIME, hours, "design.below-dropout", fresh, needed);
     } else if (BatteryRun.usableShare(supply) < 0.7) {
-      String share = ThreeDigits.of(100 * BatteryRun.usableShare(supply));
+      String share = Numerals.digits(100 * BatteryRun.usableShare(supply));
       time =
           Judged.improve(
               OutcomeId.BATTERY_TIME, hours, "design.dropout-early", fresh, needed, share);

@@ -1,10 +1,10 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
-import faintwind.physics.design.ThreeDigits;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -44,9 +44,9 @@ final class Judged {
                         r.correlation(),
                         place(quantity.id()),
                         r.quantity(),
-                        ThreeDigits.of(r.found()),
-                        ThreeDigits.of(r.low()),
-                        ThreeDigits.of(r.high())));
+                        Numerals.digits(r.found()),
+                        Numerals.digits(r.low()),
+                        Numerals.digits(r.high())));
     return new Outcome(quantity.id(), quantity.value(), quantity.verdict(), reason);
   }
 

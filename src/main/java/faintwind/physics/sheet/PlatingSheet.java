@@ -1,8 +1,8 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.ThreeDigits;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.Metal;
 import faintwind.physics.plating.Deposit;
@@ -75,8 +75,8 @@ final class PlatingSheet {
                 OutcomeId.PLATING_HYDROGEN_ROOM,
                 share,
                 "design.hydrogen",
-                ThreeDigits.of(ofLimit_pct),
-                ThreeDigits.of(plan.room_m3()));
+                Numerals.digits(ofLimit_pct),
+                Numerals.digits(plan.room_m3()));
     return List.of(Outcome.plain(OutcomeId.PLATING_HYDROGEN, volume * 1e6), judged);
   }
 }

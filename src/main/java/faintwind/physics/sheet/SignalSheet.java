@@ -1,5 +1,6 @@
 package faintwind.physics.sheet;
 
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Design;
@@ -7,7 +8,6 @@ import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
 import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.Spread;
-import faintwind.physics.design.ThreeDigits;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,12 +60,12 @@ final class SignalSheet {
     Interval share = still_mV.times(100 / top_mV);
     String name = sense.logger().label().name();
     if (share.high() > 100) {
-      String gain = ThreeDigits.of(Math.floor(0.9 * sense.gain() * 100 / share.high()));
+      String gain = Numerals.digits(Math.floor(0.9 * sense.gain() * 100 / share.high()));
       return Judged.stop(
           OutcomeId.RANGE_SHARE,
           share,
           "design.range-exceeded",
-          ThreeDigits.of(share.high()),
+          Numerals.digits(share.high()),
           name,
           gain);
     }
@@ -75,10 +75,10 @@ final class SignalSheet {
           OutcomeId.RANGE_SHARE,
           share,
           "design.range-hardly-used",
-          ThreeDigits.of(share.nominal()),
+          Numerals.digits(share.nominal()),
           name,
-          ThreeDigits.of(100 * told),
-          ThreeDigits.of(Math.floor(sense.gain() * 80 / share.high())));
+          Numerals.digits(100 * told),
+          Numerals.digits(Math.floor(sense.gain() * 80 / share.high())));
     }
     return Outcome.good(OutcomeId.RANGE_SHARE, share);
   }
@@ -99,10 +99,10 @@ final class SignalSheet {
         OutcomeId.SMALLEST_SPEED,
         speed,
         cause,
-        ThreeDigits.of(speed.nominal()),
-        ThreeDigits.of(wanted),
-        ThreeDigits.of(d.loggerPart_K(still)),
-        ThreeDigits.of(Detection.roomPart_K(still)));
+        Numerals.digits(speed.nominal()),
+        Numerals.digits(wanted),
+        Numerals.digits(d.loggerPart_K(still)),
+        Numerals.digits(Detection.roomPart_K(still)));
   }
 
   private static Outcome zero(SenseDesign sense, DesignAtCorner model) {

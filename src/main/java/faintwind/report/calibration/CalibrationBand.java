@@ -4,9 +4,9 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.Performance.BudgetShare;
+import faintwind.message.Numerals;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -47,29 +47,31 @@ final class CalibrationBand {
     List<String> heads = new ArrayList<>(List.of(to.words().text("calibration-page.source")));
     Set<String> sources = new LinkedHashSet<>();
     for (AtSpeed at : speeds) {
-      heads.add(to.words().text("calibration-page.source.at", LogWords.figures(at.speed_m_s(), 2)));
+      heads.add(to.words().text("calibration-page.source.at", Numerals.compact(at.speed_m_s(), 2)));
       at.budget().forEach(share -> sources.add(share.source()));
     }
-    to.html().openTable("wide", heads);
+    List<List<String>> rows = new ArrayList<>();
     for (String source : sources) {
       List<String> row = new ArrayList<>(List.of(to.words().text(source)));
       speeds.forEach(at -> row.add(share(at, source)));
-      to.html().row(row);
+      rows.add(row);
     }
     List<String> joined = new ArrayList<>(List.of(to.words().text("calibration-page.joined")));
     List<String> band = new ArrayList<>(List.of(to.words().text("calibration-page.u95")));
     for (AtSpeed at : speeds) {
-      joined.add(LogWords.figures(joined(at), 2));
-      band.add(LogWords.figures(at.u95_m_s(), 2));
+      joined.add(Numerals.compact(joined(at), 2));
+      band.add(Numerals.compact(at.u95_m_s(), 2));
     }
-    to.html().row(joined).row(band).closeTable();
+    rows.add(joined);
+    rows.add(band);
+    to.html().table("wide", heads, rows);
   }
 
   private static String share(AtSpeed at, String source) {
     return at.budget().stream()
         .filter(share -> share.source().equals(source))
         .findFirst()
-        .map(share -> LogWords.figures(share.u_m_s(), 2))
+        .map(share -> Numerals.compact(share.u_m_s(), 2))
         .orElse("\u2013");
   }
 
@@ -82,16 +84,16 @@ final class CalibrationBand {
     List<String> squares =
         at.budget().stream()
             .map(BudgetShare::u_m_s)
-            .map(u -> LogWords.figures(u, 2) + "\u00b2")
+            .map(u -> Numerals.compact(u, 2) + "\u00b2")
             .toList();
     double u = joined(at);
     to.say(
         "calibration-page.worked",
-        LogWords.figures(at.speed_m_s(), 2),
+        Numerals.compact(at.speed_m_s(), 2),
         String.join(" + ", squares),
-        LogWords.figures(u, 2),
-        LogWords.figures(at.u95_m_s() / u, 3),
-        LogWords.figures(at.u95_m_s(), 2));
+        Numerals.compact(u, 2),
+        Numerals.compact(at.u95_m_s() / u, 3),
+        Numerals.compact(at.u95_m_s(), 2));
   }
 
   private void table(Calibration c) {
@@ -99,10 +101,10 @@ final class CalibrationBand {
     for (AtSpeed at : c.performance().speeds()) {
       rows.add(
           List.of(
-              LogWords.figures(at.speed_m_s(), 3),
-              LogWords.figures(at.u95_m_s(), 2),
-              LogWords.figures(100 * at.u95_m_s() / at.speed_m_s(), 2),
-              LogWords.figures(at.rise_s(), 2)));
+              Numerals.compact(at.speed_m_s(), 3),
+              Numerals.compact(at.u95_m_s(), 2),
+              Numerals.compact(100 * at.u95_m_s() / at.speed_m_s(), 2),
+              Numerals.compact(at.rise_s(), 2)));
     }
     to.table(
         List.of(
@@ -118,14 +120,14 @@ final class CalibrationBand {
     to.say("calibration-page.covariance");
     List<String> heads = new ArrayList<>(List.of(""));
     parameters.forEach(p -> heads.add(p.name().replace('_', ' ')));
-    to.html().openTable("matrix", heads);
+    List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < parameters.size(); i++) {
       List<String> row = new ArrayList<>(List.of(heads.get(i + 1)));
       for (int j = 0; j < parameters.size(); j++) {
-        row.add(LogWords.figures(c.formula().covariance().at(i, j), 2));
+        row.add(Numerals.compact(c.formula().covariance().at(i, j), 2));
       }
-      to.html().row(row);
+      rows.add(row);
     }
-    to.html().closeTable();
+    to.html().table("matrix", heads, rows);
   }
 }

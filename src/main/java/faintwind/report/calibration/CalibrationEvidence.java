@@ -5,12 +5,11 @@ import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.fit.judging.ModelChoice;
+import faintwind.message.Numerals;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.LogWords;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Why the chosen formula stands: the others tried, runs foretold by the rest, refits. */
@@ -25,8 +24,8 @@ final class CalibrationEvidence {
   void choice(Evidence evidence) {
     to.say(
         "calibration-page.choice.text",
-        LogWords.figures(ModelChoice.CLEARLY, 2),
-        LogWords.figures(100 * (1 - ModelChoice.BETTER_FORETOLD), 2));
+        Numerals.compact(ModelChoice.CLEARLY, 2),
+        Numerals.compact(100 * (1 - ModelChoice.BETTER_FORETOLD), 2));
     Optional<Candidate> chosen =
         evidence.candidates().stream().filter(Candidate::chosen).findFirst();
     if (chosen.isEmpty()) {
@@ -37,9 +36,9 @@ final class CalibrationEvidence {
       rows.add(
           List.of(
               candidate.model(),
-              LogWords.figures(candidate.aicc(), 6),
-              String.format(Locale.ROOT, "%+.1f", candidate.aicc() - chosen.get().aicc()),
-              LogWords.figures(100 * candidate.leaveOneOut_rms(), 2),
+              Numerals.compact(candidate.aicc(), 6),
+              Numerals.signed(candidate.aicc() - chosen.get().aicc(), 1),
+              Numerals.compact(100 * candidate.leaveOneOut_rms(), 2),
               reason(candidate, chosen.get())));
     }
     to.table(
@@ -84,7 +83,7 @@ final class CalibrationEvidence {
         String.valueOf(study.refits()),
         String.valueOf(study.seed()),
         String.valueOf(study.failed()),
-        LogWords.figures(study.ratio(), 3));
+        Numerals.compact(study.ratio(), 3));
     took.filter(time -> time.toSeconds() > 0)
         .ifPresent(
             time -> to.say("calibration-page.refits.took", String.valueOf(time.toSeconds())));
@@ -102,10 +101,10 @@ final class CalibrationEvidence {
       rows.add(
           List.of(
               run.run(),
-              LogWords.figures(run.speed_m_s(), 4),
-              LogWords.figures(run.foretold_m_s(), 4),
-              String.format(Locale.ROOT, "%+.2f", 100 * apart / run.speed_m_s()),
-              LogWords.figures(run.u_m_s(), 2)));
+              Numerals.compact(run.speed_m_s(), 4),
+              Numerals.compact(run.foretold_m_s(), 4),
+              Numerals.signed(100 * apart / run.speed_m_s(), 2),
+              Numerals.compact(run.u_m_s(), 2)));
     }
     to.table(
         List.of(

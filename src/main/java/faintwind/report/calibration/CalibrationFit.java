@@ -6,11 +6,11 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.figure.CalibrationPlots.RunError;
 import faintwind.report.figure.StraightLinePlots;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,20 +38,20 @@ final class CalibrationFit {
     to.plot(plots.errors(c, straight));
     to.say(
         "calibration-page.residuals",
-        LogWords.figures(r.rms(), 2),
+        Numerals.compact(r.rms(), 2),
         c.signal().unit().symbol(),
-        LogWords.figures(r.noise(), 2),
-        LogWords.figures(r.slow(), 2),
-        LogWords.figures(r.correlationTime_s(), 2),
-        LogWords.figures(r.effectiveReadings(), 3),
-        LogWords.figures(100 * c.performance().runScatter(), 2));
+        Numerals.compact(r.noise(), 2),
+        Numerals.compact(r.slow(), 2),
+        Numerals.compact(r.correlationTime_s(), 2),
+        Numerals.compact(r.effectiveReadings(), 3),
+        Numerals.compact(100 * c.performance().runScatter(), 2));
   }
 
   private void parameters(Calibration c) {
     List<List<String>> rows = new ArrayList<>();
     for (Parameter p : c.formula().parameters()) {
       rows.add(
-          List.of(p.name(), LogWords.figures(p.value(), 6), LogWords.figures(p.u(), 2), p.unit()));
+          List.of(p.name(), Numerals.compact(p.value(), 6), Numerals.compact(p.u(), 2), p.unit()));
     }
     to.table(
         List.of(
@@ -68,17 +68,17 @@ final class CalibrationFit {
       boolean moved = run.speed_m_s().isPresent();
       String residual =
           moved
-              ? LogWords.figures(100 * run.residual(), 2) + " %"
-              : LogWords.figures(run.residual(), 2) + " " + c.signal().unit().symbol();
+              ? Numerals.compact(100 * run.residual(), 2) + " %"
+              : Numerals.compact(run.residual(), 2) + " " + c.signal().unit().symbol();
       String why = run.why().isEmpty() ? "" : ", " + to.words().text(run.why());
       String used =
           to.words().text(run.used() ? "calibration-page.yes" : "calibration-page.no") + why;
       rows.add(
           List.of(
               run.run(),
-              moved ? LogWords.figures(run.speed_m_s().getAsDouble(), 4) : "",
+              moved ? Numerals.compact(run.speed_m_s().getAsDouble(), 4) : "",
               run.u_speed_m_s().isPresent()
-                  ? LogWords.figures(run.u_speed_m_s().getAsDouble(), 2)
+                  ? Numerals.compact(run.u_speed_m_s().getAsDouble(), 2)
                   : "",
               residual,
               used));

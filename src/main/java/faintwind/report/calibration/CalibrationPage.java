@@ -4,10 +4,9 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.report.page.BuildLogStyle;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
+import faintwind.report.page.Page;
 import java.time.Duration;
 import java.time.format.DateTimeFormatter;
 import java.util.Optional;
@@ -27,29 +26,20 @@ public final class CalibrationPage {
     String title = messages.text("calibration-page.title", calibration.origin().instrumentId());
     LogWords words = new LogWords(messages);
     String label = calibration.rehearsal() ? messages.text("build-log.rehearsal") : "";
-    Html html = new Html();
-    html.raw("<!DOCTYPE html>")
-        .raw("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + language(messages) + "\">")
-        .raw("<head><meta charset=\"UTF-8\"/>")
-        .element("title", title)
-        .raw("<style>" + BuildLogStyle.css(title, label, words) + "</style></head>\n<body>")
-        .element("h1", title)
-        .element(
-            "p",
-            messages.text(
-                "calibration-page.made",
-                DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().created()),
-                calibration.origin().softwareVersion(),
-                calibration.signal().unit().column()));
-    if (calibration.rehearsal()) {
-      html.element("p", "made-up", messages.text("build-log.rehearsal.sentence"));
-    }
-    Chapter chapter = new Chapter(html, words, 2);
-    new CalibrationSections(chapter).write(calibration, Checked.ok(look), refitting);
-    return html.raw("</body>\n</html>").toString();
-  }
-
-  private static String language(Messages messages) {
-    return messages.locale().toLanguageTag().replace("und", "en");
+    return new Page(words, title, label, "")
+        .html(
+            html -> {
+              html.element("h1", title);
+              Chapter chapter = new Chapter(html, words, 2);
+              chapter.say(
+                  "calibration-page.made",
+                  DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().created()),
+                  calibration.origin().softwareVersion(),
+                  calibration.signal().unit().column());
+              if (calibration.rehearsal()) {
+                html.element("p", "made-up", messages.text("build-log.rehearsal.sentence"));
+              }
+              new CalibrationSections(chapter).write(calibration, Checked.ok(look), refitting);
+            });
   }
 }

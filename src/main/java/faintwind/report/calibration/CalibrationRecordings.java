@@ -7,14 +7,15 @@ import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
 import faintwind.report.figure.StraightLinePlots;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** What a calibration was drawn from: the runs as recorded, and the straight line through them. */
@@ -67,24 +68,24 @@ final class CalibrationRecordings {
         .ifPresentOrElse(
             arm -> {
               cells.add(both(arm.radius_m(), 1000));
-              cells.add(LogWords.figures(arm.turns(), 5));
+              cells.add(Numerals.compact(arm.turns(), 5));
               cells.add(both(arm.turnsTime_s(), 1));
-              cells.add(LogWords.figures(arm.speed_m_s(), 4));
+              cells.add(Numerals.compact(arm.speed_m_s(), 4));
             },
             () -> {
               cells.addAll(List.of("", "", ""));
               cells.add(run.reference_m_s().map(speed -> both(speed, 1)).orElse(""));
             });
     OptionalDouble air_K = room.air_K();
-    cells.add(air_K.isPresent() ? LogWords.figures(air_K.getAsDouble() - ZERO_C_IN_K, 3) : "");
-    cells.add(room.direction().map(d -> d.name().toLowerCase(java.util.Locale.ROOT)).orElse(""));
+    cells.add(air_K.isPresent() ? Numerals.compact(air_K.getAsDouble() - ZERO_C_IN_K, 3) : "");
+    cells.add(room.direction().map(d -> d.name().toLowerCase(Locale.ROOT)).orElse(""));
     return cells;
   }
 
   private static String both(Uncertain value, double scale) {
-    String number = LogWords.figures(scale * value.value(), 5);
+    String number = Numerals.compact(scale * value.value(), 5);
     return value.u().isPresent()
-        ? number + " \u00b1 " + LogWords.figures(scale * value.u().getAsDouble(), 2)
+        ? number + " \u00b1 " + Numerals.compact(scale * value.u().getAsDouble(), 2)
         : number;
   }
 
@@ -134,8 +135,8 @@ final class CalibrationRecordings {
   private static List<String> misreading(StraightLineLook.Misreading error) {
     double reads = error.speed_m_s() * (1 + error.relative());
     return List.of(
-        LogWords.figures(error.speed_m_s(), 2),
-        LogWords.figures(reads, 3),
-        String.format(java.util.Locale.ROOT, "%+.0f", 100 * error.relative()));
+        Numerals.compact(error.speed_m_s(), 2),
+        Numerals.compact(reads, 3),
+        Numerals.signed(100 * error.relative(), 0));
   }
 }

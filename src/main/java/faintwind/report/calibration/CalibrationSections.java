@@ -6,10 +6,10 @@ import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.page.Chapter;
-import faintwind.report.page.LogWords;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -70,10 +70,10 @@ public final class CalibrationSections {
     return to.words()
         .text(
             "calibration-page.verdict",
-            LogWords.figures(lowest, 2),
-            LogWords.figures(c.coverage().highest_m_s(), 2),
-            LogWords.figures(worst, 2),
-            LogWords.figures(c.performance().floor_m_s(), 2));
+            Numerals.compact(lowest, 2),
+            Numerals.compact(c.coverage().highest_m_s(), 2),
+            Numerals.compact(worst, 2),
+            Numerals.compact(c.performance().floor_m_s(), 2));
   }
 
   private void warnings(Calibration c) {
@@ -94,10 +94,10 @@ public final class CalibrationSections {
     Performance performance = c.performance();
     to.say(
         "calibration-page.use.text",
-        LogWords.figures(performance.floor_m_s(), 2),
-        LogWords.figures(performance.noise(), 2),
+        Numerals.compact(performance.floor_m_s(), 2),
+        Numerals.compact(performance.noise(), 2),
         c.signal().unit().symbol(),
-        LogWords.figures(performance.rowStep_s(), 3));
+        Numerals.compact(performance.rowStep_s(), 3));
     to.plot(new CalibrationPlots(to.words().messages()).response(c));
     to.say("calibration-page.iso7726");
     List<String> grades = new ArrayList<>();
@@ -114,16 +114,19 @@ public final class CalibrationSections {
         to.words()
             .text(
                 "calibration-page.iso7726.response",
-                LogWords.figures(Iso7726.RESPONSE_S, 1),
-                LogWords.figures(quickest_s, 2)));
+                Numerals.compact(Iso7726.RESPONSE_S, 1),
+                Numerals.compact(quickest_s, 2)));
     to.html().list(grades);
   }
 
   private void inputs(Calibration c) {
     to.say("calibration-page.inputs.text");
     to.html()
-        .openTable("hashes", List.of(to.words().text("calibration-page.file-name"), "SHA-256"));
-    c.origin().inputSha256().forEach((name, hash) -> to.html().row(List.of(name, hash)));
-    to.html().closeTable();
+        .table(
+            "hashes",
+            List.of(to.words().text("calibration-page.file-name"), "SHA-256"),
+            c.origin().inputSha256().entrySet().stream()
+                .map(input -> List.of(input.getKey(), input.getValue()))
+                .toList());
   }
 }

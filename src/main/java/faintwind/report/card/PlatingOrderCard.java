@@ -8,6 +8,7 @@ import faintwind.physics.plating.PlatingPlan;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** What a licensed plater needs to know to do the job without asking back. */
@@ -47,7 +48,7 @@ final class PlatingOrderCard {
   }
 
   private static String first(Metal metal) {
-    return metal.firstBath().name().toLowerCase(java.util.Locale.ROOT);
+    return metal.firstBath().name().toLowerCase(Locale.ROOT);
   }
 
   private static String nickel(Optional<PlatingPlan> plan, CardWords words) {

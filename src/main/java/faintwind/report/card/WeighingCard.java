@@ -9,6 +9,7 @@ import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event.ReadingEntered;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Masses to expect, and what a wrong one means. */
@@ -45,7 +46,7 @@ final class WeighingCard {
     return new StepCard(words.text("card.weighing"), List.of(), rows, remarks);
   }
 
-  private static java.util.Optional<String> meaning(
+  private static Optional<String> meaning(
       String reading,
       BallDesign ball,
       OptionalDouble depth_m,

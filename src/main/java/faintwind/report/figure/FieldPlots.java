@@ -51,13 +51,43 @@ public final class FieldPlots {
       lanes = List.copyOf(lanes);
       notes = List.copyOf(notes);
     }
+
+    /** First and last time on the axis. */
+    public PlotLane.Stretch span() {
+      double from = Double.POSITIVE_INFINITY;
+      double to = Double.NEGATIVE_INFINITY;
+      for (PlotPoints piece : raw.isEmpty() ? speed : raw) {
+        from = Math.min(from, piece.x(0));
+        to = Math.max(to, piece.x(piece.size() - 1));
+      }
+      return to > from ? new PlotLane.Stretch(from, to) : new PlotLane.Stretch(0, 1);
+    }
+
+    /** The stretch between two times of the axis. */
+    public Log between(double from, double to) {
+      return new Log(
+          clock,
+          cut(speed, from, to),
+          cut(raw, from, to),
+          signal,
+          floor_m_s,
+          lanes.stream().map(lane -> lane.between(from, to)).toList(),
+          notes.stream().filter(note -> note.x() >= from && note.x() <= to).toList());
+    }
+
+    private static List<PlotPoints> cut(List<PlotPoints> pieces, double from, double to) {
+      return pieces.stream()
+          .map(piece -> piece.between(from, to))
+          .filter(piece -> !piece.isEmpty())
+          .toList();
+    }
   }
 
   /** Speed over the raw record over the flags, on one axis of time. */
   public PlotFigure log(Log log) {
     PlotAxis.Scale scale = log.clock() ? PlotAxis.Scale.CLOCK : PlotAxis.Scale.MINUTES;
-    double from = ends(log)[0];
-    double to = ends(log)[1];
+    double from = log.span().from();
+    double to = log.span().to();
     String name = messages.text(log.clock() ? "plot.time" : "plot.minutes");
     PlotAxis named = PlotAxis.of(name, scale).between(from, to);
     PlotAxis bare = PlotAxis.of("", scale).between(from, to);
@@ -93,15 +123,5 @@ public final class FieldPlots {
 
   private static PlotLook thin(PlotToken colour) {
     return new PlotLook(colour, PlotDash.SOLID, PlotMarker.NONE, 1.6);
-  }
-
-  private static double[] ends(Log log) {
-    double from = Double.POSITIVE_INFINITY;
-    double to = Double.NEGATIVE_INFINITY;
-    for (PlotPoints piece : log.raw().isEmpty() ? log.speed() : log.raw()) {
-      from = Math.min(from, piece.x(0));
-      to = Math.max(to, piece.x(piece.size() - 1));
-    }
-    return to > from ? new double[] {from, to} : new double[] {0, 1};
   }
 }

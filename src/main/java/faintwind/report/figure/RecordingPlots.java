@@ -5,6 +5,7 @@ import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.paint.PlotFigure;
 import faintwind.report.picture.PlotToken;
 import faintwind.report.plot.PlotAxis;
@@ -21,7 +22,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -61,7 +61,7 @@ public final class RecordingPlots {
 
   private static RecordingTrace.Spin spin(ArmTurning arm) {
     return new RecordingTrace.Spin(
-        arm.spinStart_s(), arm.spinStop_s(), String.format(Locale.ROOT, "%.2f", arm.speed_m_s()));
+        arm.spinStart_s(), arm.spinStop_s(), Numerals.places(arm.speed_m_s(), 2));
   }
 
   /** Windows of one file in order of time; a row that two windows share is taken once. */

@@ -3,6 +3,7 @@ package faintwind.report.figure;
 import faintwind.calibration.fit.judging.StraightLineLook;
 import faintwind.calibration.fit.judging.StraightLineLook.Misreading;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.paint.PlotFigure;
 import faintwind.report.picture.PlotToken;
 import faintwind.report.plot.PlotAxis;
@@ -15,8 +16,6 @@ import faintwind.report.plot.PlotNote;
 import faintwind.report.plot.PlotPanel;
 import faintwind.report.plot.PlotPoints;
 import faintwind.report.plot.PlotSummary;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -110,11 +109,7 @@ public final class StraightLinePlots {
   }
 
   private String error(String key, Misreading error) {
-    String speed =
-        new BigDecimal(error.speed_m_s())
-            .round(new MathContext(2))
-            .stripTrailingZeros()
-            .toPlainString();
+    String speed = Numerals.digits(error.speed_m_s(), 2);
     return messages.text(key, Math.round(100 * Math.abs(error.relative())), speed);
   }
 }

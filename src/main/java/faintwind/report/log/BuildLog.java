@@ -3,22 +3,23 @@ package faintwind.report.log;
 import faintwind.calibration.Calibration;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Stage;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.physics.sheet.Outcome;
-import faintwind.record.Event;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.calibration.CalibrationSections;
-import faintwind.report.page.BuildLogStyle;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
+import faintwind.report.page.Page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -37,53 +38,40 @@ public final class BuildLog {
 
   /** The whole page. */
   public String html(BuildLogContent content) {
+    String title = words.text("build-log.title", content.name());
+    return new Page(words, title, label(content), "").html(html -> write(html, content));
+  }
+
+  private void write(Html html, BuildLogContent content) {
     Progress progress = Progress.of(content.checklist(), content.situation());
-    Html html = new Html();
-    html.raw(head(content)).raw("<body>");
     overview(html, content, progress);
     design(html, content);
     parts(html, content);
     section(html, content, "build-log.steps");
-    BuildLogSteps steps = new BuildLogSteps(words, content);
+    BuildLogSteps steps = new BuildLogSteps(new Chapter(html, words, 3), content);
     for (Stage stage : content.checklist().stages()) {
-      steps.write(html, stage, progress);
+      steps.write(stage, progress);
     }
-    BuildLogLedger.write(html, words, content);
+    BuildLogLedger.write(new Chapter(html, words, 3), content.situation().state());
     section(html, content, "build-log.calibration");
-    if (content.formula().isPresent()) {
-      calibration(html, content.formula().get());
-    } else {
-      html.element("p", words.text("build-log.no-calibration"));
-    }
+    content
+        .formula()
+        .ifPresentOrElse(
+            formula -> calibration(html, formula),
+            () -> html.element("p", words.text("build-log.no-calibration")));
     signatures(html, content);
-    return html.raw("</body></html>").toString();
   }
 
   private void calibration(Html html, BuildLogContent.Formula formula) {
     Calibration calibration = formula.calibration();
-    html.element(
-        "p",
-        words.text(
-            "build-log.calibration.origin",
-            formula.file(),
-            LogWords.time(calibration.origin().created()),
-            calibration.origin().softwareVersion(),
-            calibration.signal().unit().column()));
-    new CalibrationSections(new Chapter(html, words, 3))
-        .write(calibration, formula.look(), Optional.empty());
-  }
-
-  private String head(BuildLogContent content) {
-    String title = words.text("build-log.title", content.name());
-    return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\""
-        + words.messages().locale().toLanguageTag().replace("und", "en")
-        + "\"><head><meta charset=\"UTF-8\"/><title>"
-        + Html.escaped(title)
-        + "</title><meta name=\"description\" content=\""
-        + Html.escaped(title)
-        + "\"/><style>"
-        + BuildLogStyle.css(title, label(content), words)
-        + "</style></head>";
+    Chapter chapter = new Chapter(html, words, 3);
+    chapter.say(
+        "build-log.calibration.origin",
+        formula.file(),
+        LogWords.time(calibration.origin().created()),
+        calibration.origin().softwareVersion(),
+        calibration.signal().unit().column());
+    new CalibrationSections(chapter).write(calibration, formula.look(), Optional.empty());
   }
 
   private String label(BuildLogContent content) {
@@ -96,9 +84,7 @@ public final class BuildLog {
 
   /** A heading; made-up data are named so beside each. */
   private void section(Html html, BuildLogContent content, String key) {
-    String label = label(content);
-    String mark =
-        label.isEmpty() ? "" : " <span class=\"made-up\">" + Html.escaped(label) + "</span>";
+    String mark = LogWords.madeUp(label(content));
     html.raw("<h2>" + Html.escaped(words.text(key)) + mark + "</h2>");
   }
 
@@ -110,23 +96,19 @@ public final class BuildLog {
     } else if (state.madeUp()) {
       html.element("p", "made-up", words.text("build-log.made-up.sentence"));
     }
-    html.openTable("facts", List.of());
+    List<List<String>> facts = new ArrayList<>();
     if (!state.lines().isEmpty()) {
-      fact(html, "build-log.begun", LogWords.time(state.lines().get(0).at()));
+      facts.add(fact("build-log.begun", LogWords.time(state.lines().get(0).at())));
     }
-    fact(html, "build-log.printed", LogWords.time(content.situation().now()));
-    fact(
-        html,
-        "build-log.checklist",
-        content.checklist().id() + " " + content.checklist().version());
-    fact(html, "build-log.checklist-hash", content.checklist().sha256());
-    fact(html, "build-log.software", content.software());
+    facts.add(fact("build-log.printed", LogWords.time(content.situation().now())));
+    Checklist checklist = content.checklist();
+    facts.add(fact("build-log.checklist", checklist.id() + " " + checklist.version()));
+    facts.add(fact("build-log.checklist-hash", checklist.sha256()));
+    facts.add(fact("build-log.software", content.software()));
     long settled = progress.steps().stream().filter(s -> s.state().settled()).count();
-    fact(
-        html,
-        "build-log.progress",
-        words.text("build-log.progress.count", settled, progress.steps().size()));
-    html.closeTable();
+    String count = words.text("build-log.progress.count", settled, progress.steps().size());
+    facts.add(fact("build-log.progress", count));
+    html.table("facts", List.of(), facts);
     attention(html, content, progress);
   }
 
@@ -150,8 +132,8 @@ public final class BuildLog {
     }
   }
 
-  private void fact(Html html, String key, String value) {
-    html.row(List.of(words.text(key), value));
+  private List<String> fact(String key, String value) {
+    return List.of(words.text(key), value);
   }
 
   private void design(Html html, BuildLogContent content) {
@@ -160,93 +142,78 @@ public final class BuildLog {
       String text =
           words.text(
               "build-log.design.chosen", words.whoWhen(line.who(), line.at()), line.event().why());
-      html.raw("<p>" + (line.stands() ? Html.escaped(text) : Html.struck(text)) + "</p>");
+      html.raw("<p>" + words.entry(line, text) + "</p>");
     }
-    if (content.situation().sheet().isEmpty()) {
-      html.element("p", words.text("build-log.design.none"));
-      return;
-    }
-    html.openTable(
-        "wide",
-        List.of(
-            words.text("build-log.quantity"),
-            words.text("build-log.value"),
-            words.text("build-log.range"),
-            words.text("build-log.verdict")));
-    for (Outcome q : content.situation().sheet().get().quantities()) {
-      Interval v = q.value();
-      String range =
-          v.low() == v.high()
-              ? ""
-              : LogWords.figures(v.low(), 4) + " … " + LogWords.figures(v.high(), 4);
-      String verdict =
-          q.verdict() == DesignVerdict.PLAIN
-              ? ""
-              : words.text("design-verdict." + q.verdict().name().toLowerCase(Locale.ROOT));
-      html.row(
-          List.of(
-              words.text("quantity." + q.id().id()),
-              (LogWords.figures(v.nominal(), 4) + " " + q.id().unit()).strip(),
-              range,
-              verdict));
-    }
-    html.closeTable();
+    Chapter chapter = new Chapter(html, words, 3);
+    content
+        .situation()
+        .sheet()
+        .ifPresentOrElse(
+            sheet ->
+                chapter.table(
+                    List.of(
+                        "build-log.quantity",
+                        "build-log.value",
+                        "build-log.range",
+                        "build-log.verdict"),
+                    sheet.quantities().stream().map(this::outcome).toList()),
+            () -> chapter.say("build-log.design.none"));
+  }
+
+  private List<String> outcome(Outcome outcome) {
+    Interval v = outcome.value();
+    String range =
+        v.low() == v.high()
+            ? ""
+            : Numerals.compact(v.low(), 4) + " … " + Numerals.compact(v.high(), 4);
+    String verdict =
+        outcome.verdict() == DesignVerdict.PLAIN
+            ? ""
+            : words.text("design-verdict." + outcome.verdict().name().toLowerCase(Locale.ROOT));
+    return List.of(
+        words.text("quantity." + outcome.id().id()),
+        (Numerals.compact(v.nominal(), 4) + " " + outcome.id().unit()).strip(),
+        range,
+        verdict);
   }
 
   private void parts(Html html, BuildLogContent content) {
     section(html, content, "build-log.parts");
     List<Standing<PartRecorded>> parts = content.situation().state().all(PartRecorded.class);
+    Chapter chapter = new Chapter(html, words, 3);
     if (parts.isEmpty()) {
-      html.element("p", words.text("build-log.parts.none"));
+      chapter.say("build-log.parts.none");
       return;
     }
-    html.openTable(
+    chapter.markupTable(
         "wide",
-        List.of(
-            words.text("build-log.part"),
-            words.text("build-log.lot"),
-            words.text("build-log.price"),
-            words.text("build-log.entered")));
-    for (Standing<PartRecorded> line : parts) {
-      PartRecorded part = line.event();
-      String price =
-          part.price().isPresent()
-              ? String.format(Locale.ROOT, "%.2f %s", part.price().getAsDouble(), part.currency())
-              : "";
-      String name = line.stands() ? Html.escaped(part.part()) : Html.struck(part.part());
-      html.markupRow(
-          List.of(
-              name,
-              Html.escaped(part.lot()),
-              Html.escaped(price),
-              Html.escaped(words.whoWhen(line.who(), line.at()))));
-    }
-    html.closeTable();
+        List.of("build-log.part", "build-log.lot", "build-log.price", "build-log.entered"),
+        parts.stream().map(this::part).toList());
+  }
+
+  private List<String> part(Standing<PartRecorded> line) {
+    PartRecorded part = line.event();
+    String price =
+        part.price().isPresent()
+            ? Numerals.places(part.price().getAsDouble(), 2) + " " + part.currency()
+            : "";
+    return List.of(
+        words.entry(line, part.part()),
+        Html.escaped(part.lot()),
+        Html.escaped(price),
+        Html.escaped(words.whoWhen(line.who(), line.at())));
   }
 
   private void signatures(Html html, BuildLogContent content) {
     section(html, content, "build-log.signatures");
     html.element("p", words.text("build-log.signatures.text"));
-    html.openTable("signature", List.of());
+    List<List<String>> rows = new ArrayList<>();
     for (String key : List.of("build-log.built-by", "build-log.checked-by")) {
-      html.row(
+      rows.add(
           List.of(
               words.text(key), words.text("build-log.date"), words.text("build-log.signature")));
-      html.row(List.of("\u00a0", "\u00a0", "\u00a0"));
+      rows.add(List.of("\u00a0", "\u00a0", "\u00a0"));
     }
-    html.closeTable();
-  }
-
-  /** Events that stand in no table of their own. */
-  static boolean isPlain(Event event) {
-    return event instanceof Event.NoteWritten
-        || event instanceof Event.FileAdded
-        || event instanceof Event.CalibrationMade
-        || event instanceof Event.CalibrationPutInForce
-        || event instanceof Event.ChecklistChosen
-        || event instanceof Event.MeterChosen
-        || event instanceof Event.OwnFileNoted
-        || event instanceof Event.RehearsalBegun
-        || event instanceof Event.InstrumentCreated;
+    html.table("signature", List.of(), rows);
   }
 }

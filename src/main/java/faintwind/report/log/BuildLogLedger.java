@@ -10,67 +10,57 @@ import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.RehearsalBegun;
+import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
+import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
-/** Notes, files and calibrations of the journal, by date. */
+/** Notes, files and calibrations of the journal, by date: what stands in no table of its own. */
 final class BuildLogLedger {
   private BuildLogLedger() {}
 
-  static void write(Html html, LogWords words, BuildLogContent content) {
-    List<Standing<? extends Event>> lines =
-        content.situation().state().lines().stream()
-            .filter(line -> BuildLog.isPlain(line.event()))
-            .toList();
-    html.element("h3", words.text("build-log.ledger"));
-    html.openTable(
-        "wide",
-        List.of(
-            words.text("build-log.when"),
-            words.text("build-log.who"),
-            words.text("build-log.what")));
-    for (Standing<? extends Event> line : lines) {
-      String text = text(words, line.event());
-      String shown =
-          line.strike()
-              .map(
-                  strike ->
-                      Html.struck(text)
-                          + " "
-                          + Html.escaped(
-                              words.text(
-                                  "build-log.struck",
-                                  words.whoWhen(strike.who(), strike.at()),
-                                  strike.why())))
-              .orElse(Html.escaped(text));
-      html.markupRow(
-          List.of(Html.escaped(LogWords.time(line.at())), Html.escaped(line.who()), shown));
+  static void write(Chapter to, InstrumentState state) {
+    List<List<String>> rows = new ArrayList<>();
+    for (Standing<? extends Event> line : state.lines()) {
+      text(to.words(), line.event())
+          .ifPresent(
+              text ->
+                  rows.add(
+                      List.of(
+                          Html.escaped(LogWords.time(line.at())),
+                          Html.escaped(line.who()),
+                          to.words().entry(line, text))));
     }
-    html.closeTable();
+    to.head("build-log.ledger");
+    to.markupTable("wide", List.of("build-log.when", "build-log.who", "build-log.what"), rows);
   }
 
-  private static String text(LogWords words, Event event) {
+  private static Optional<String> text(LogWords words, Event event) {
     if (event instanceof NoteWritten e) {
-      return e.text();
+      return Optional.of(e.text());
     } else if (event instanceof FileAdded e) {
-      return words.text("build-log.file", e.file(), e.sha256());
+      return Optional.of(words.text("build-log.file", e.file(), e.sha256()));
     } else if (event instanceof CalibrationMade e) {
-      return words.text("build-log.calibration-made", e.file(), e.sha256());
+      return Optional.of(words.text("build-log.calibration-made", e.file(), e.sha256()));
     } else if (event instanceof CalibrationPutInForce e) {
-      return words.text("build-log.in-force", e.file());
+      return Optional.of(words.text("build-log.in-force", e.file()));
     } else if (event instanceof ChecklistChosen e) {
-      return words.text("build-log.checklist-chosen", e.checklist(), e.version(), e.sha256());
+      return Optional.of(
+          words.text("build-log.checklist-chosen", e.checklist(), e.version(), e.sha256()));
     } else if (event instanceof RehearsalBegun) {
-      return words.text("build-log.rehearsal.sentence");
+      return Optional.of(words.text("build-log.rehearsal.sentence"));
     } else if (event instanceof MeterChosen e) {
-      return words.text("build-log.meter", e.meter());
+      return Optional.of(words.text("build-log.meter", e.meter()));
     } else if (event instanceof OwnFileNoted e) {
-      return words.text("build-log.own-file." + e.kind(), e.file(), e.sha256(), e.refused());
+      return Optional.of(
+          words.text("build-log.own-file." + e.kind(), e.file(), e.sha256(), e.refused()));
     } else if (event instanceof InstrumentCreated e) {
-      return words.text("build-log.created", e.name());
+      return Optional.of(words.text("build-log.created", e.name()));
     }
-    throw new IllegalArgumentException("no words for " + event.getClass().getSimpleName());
+    return Optional.empty();
   }
 }

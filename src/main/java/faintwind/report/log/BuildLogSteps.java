@@ -13,6 +13,8 @@ import faintwind.guide.checklist.Remedy;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
+import faintwind.message.Numerals;
+import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.PhotoAdded;
@@ -21,28 +23,34 @@ import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
+import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** The steps of the build log: what was done, when, by whom, and what was read. */
 final class BuildLogSteps {
+  private final Chapter to;
+  private final Html html;
   private final LogWords words;
   private final BuildLogContent content;
   private final InstrumentState state;
   private final Map<String, Double> values;
 
-  BuildLogSteps(LogWords words, BuildLogContent content) {
-    this.words = words;
+  BuildLogSteps(Chapter to, BuildLogContent content) {
+    this.to = to;
+    this.html = to.html();
+    this.words = to.words();
     this.content = content;
     this.state = content.situation().state();
     this.values = content.situation().values(content.checklist());
   }
 
-  void write(Html html, Stage stage, Progress progress) {
+  void write(Stage stage, Progress progress) {
     html.element("h3", stage.title());
     stage.banner().ifPresent(banner -> html.element("p", "banner", banner));
     List<String> untouched = new ArrayList<>();
@@ -50,7 +58,7 @@ final class BuildLogSteps {
       StepProgress at = progress.step(step.id()).orElseThrow();
       boolean touched = state.lines().stream().anyMatch(line -> line.inStep(step.id()));
       if (touched) {
-        step(html, step, at);
+        html.block("step", () -> step(step, at));
       } else {
         untouched.add(step.title() + ": " + words.text("step-state." + at.state().word()));
       }
@@ -59,7 +67,7 @@ final class BuildLogSteps {
       html.element("p", "soft", words.text("build-log.untouched", String.join("; ", untouched)));
     }
     if (stage.steps().stream().anyMatch(s -> stops(progress, s))) {
-      remedies(html);
+      remedies();
     }
   }
 
@@ -68,7 +76,7 @@ final class BuildLogSteps {
     return state == StepState.BLOCKED || state == StepState.NEEDS_ATTENTION;
   }
 
-  private void remedies(Html html) {
+  private void remedies() {
     for (Remedy remedy : Remedies.of(content.checklist(), content.situation())) {
       html.element(
           "p",
@@ -81,106 +89,105 @@ final class BuildLogSteps {
     }
   }
 
-  private void step(Html html, Step step, StepProgress at) {
-    html.raw("<div class=\"step\"><h4>" + Html.escaped(step.title()) + "</h4>");
+  private void step(Step step, StepProgress at) {
+    html.element("h4", step.title());
     String finished =
         state
             .finished(step.id())
             .map(line -> words.text("build-log.finished", words.whoWhen(line.who(), line.at())))
             .orElse(words.text("build-log.not-finished"));
     html.raw("<p>" + words.state(at.state()) + ". " + Html.escaped(finished) + "</p>");
-    cautions(html, step);
-    answers(html, step);
-    readings(html, step);
-    waivers(html, step);
-    clocks(html, step);
-    photos(html, step);
-    html.raw("</div>");
+    cautions(step);
+    lines(step, QuestionAnswered.class, "answer", line -> answer(step, line));
+    readings(step);
+    lines(step, Waived.class, "waiver", this::waiver);
+    lines(step, ClockStarted.class, "clock", line -> clock(step, line));
+    photos(step);
   }
 
-  private void cautions(Html html, Step step) {
+  /** One paragraph a line of the journal in the step, whether it stands or is struck. */
+  private <E extends Event> void lines(
+      Step step, Class<E> kind, String cssClass, Function<Standing<E>, String> text) {
+    String mark = kind == Waived.class ? LogWords.mark(StepState.NEEDS_ATTENTION) + " " : "";
+    inStep(step, kind)
+        .forEach(line -> html.markup("p", cssClass, mark + words.entry(line, text.apply(line))));
+  }
+
+  private <E extends Event> List<Standing<E>> inStep(Step step, Class<E> kind) {
+    return state.all(kind).stream().filter(line -> line.inStep(step.id())).toList();
+  }
+
+  private void cautions(Step step) {
     if (step.cautions().isEmpty()) {
       return;
     }
     html.raw("<ul class=\"cautions\">");
-    for (Caution caution : step.cautions()) {
-      List<Standing<CautionAcknowledged>> read =
-          state.all(CautionAcknowledged.class).stream()
-              .filter(l -> l.inStep(step.id()) && l.event().caution().equals(caution.id()))
-              .toList();
-      String text =
-          words.text("caution." + caution.level().word())
-              + ": "
-              + caution.text()
-              + " ("
-              + caution.source()
-              + ")";
-      StringBuilder line = new StringBuilder(Html.escaped(text));
-      for (Standing<CautionAcknowledged> one : read) {
-        String by = words.text("build-log.caution-read", words.whoWhen(one.who(), one.at()));
-        line.append(' ').append(one.stands() ? "<b>" + Html.escaped(by) + "</b>" : struck(one, by));
-      }
-      if (read.isEmpty()) {
-        line.append(" <b>").append(Html.escaped(words.text("build-log.caution-unread")));
-        line.append("</b>");
-      }
-      html.raw("<li>" + line + "</li>");
-    }
+    step.cautions().forEach(caution -> html.raw("<li>" + caution(step, caution) + "</li>"));
     html.raw("</ul>");
   }
 
-  private void answers(Html html, Step step) {
-    for (Standing<QuestionAnswered> line : state.all(QuestionAnswered.class)) {
-      if (line.inStep(step.id())) {
-        Optional<Question> question =
-            step.asks().questions().stream()
-                .filter(q -> q.id().equals(line.event().question()))
-                .findFirst();
-        String choice = line.event().choice();
-        String answer = question.flatMap(q -> q.choice(choice)).map(c -> c.text()).orElse(choice);
-        String text =
-            words.text(
-                "build-log.answer",
-                question.map(Question::text).orElse(line.event().question()),
-                answer,
-                words.whoWhen(line.who(), line.at()));
-        html.raw("<p>" + (line.stands() ? Html.escaped(text) : struck(line, text)) + "</p>");
-      }
+  private String caution(Step step, Caution caution) {
+    String level = words.text("caution." + caution.level().word());
+    StringBuilder line =
+        new StringBuilder(
+            Html.escaped(level + ": " + caution.text() + " (" + caution.source() + ")"));
+    List<Standing<CautionAcknowledged>> read =
+        inStep(step, CautionAcknowledged.class).stream()
+            .filter(l -> l.event().caution().equals(caution.id()))
+            .toList();
+    for (Standing<CautionAcknowledged> one : read) {
+      String by = words.text("build-log.caution-read", words.whoWhen(one.who(), one.at()));
+      line.append(' ').append(one.stands() ? Html.within("b", by) : words.entry(one, by));
     }
+    if (read.isEmpty()) {
+      line.append(' ').append(Html.within("b", words.text("build-log.caution-unread")));
+    }
+    return line.toString();
   }
 
-  private void readings(Html html, Step step) {
+  private String answer(Step step, Standing<QuestionAnswered> line) {
+    Optional<Question> question =
+        step.asks().questions().stream()
+            .filter(q -> q.id().equals(line.event().question()))
+            .findFirst();
+    String choice = line.event().choice();
+    return words.text(
+        "build-log.answer",
+        question.map(Question::text).orElse(line.event().question()),
+        question.flatMap(q -> q.choice(choice)).map(c -> c.text()).orElse(choice),
+        words.whoWhen(line.who(), line.at()));
+  }
+
+  private void readings(Step step) {
     if (step.asks().readings().isEmpty()) {
       return;
     }
-    html.openTable(
-        "wide",
-        List.of(
-            words.text("build-log.reading"),
-            words.text("build-log.band"),
-            words.text("build-log.typed"),
-            words.text("build-log.verdict"),
-            words.text("build-log.entered")));
+    List<List<String>> rows = new ArrayList<>();
     for (Reading reading : step.asks().readings()) {
       List<Standing<ReadingEntered>> history = state.history(step.id(), reading.id());
       String label = Html.escaped(reading.label());
       String expected = Html.escaped(fill(reading.expected()));
       if (history.isEmpty()) {
-        html.markupRow(
-            List.of(label, expected, Html.escaped(words.text("build-log.not-measured")), "", ""));
+        String none = Html.escaped(words.text("build-log.not-measured"));
+        rows.add(List.of(label, expected, none, "", ""));
       }
-      for (Standing<ReadingEntered> line : history) {
-        html.markupRow(readingRow(label, expected, reading, line));
-      }
+      history.forEach(line -> rows.add(readingRow(label, expected, reading, line)));
     }
-    html.closeTable();
+    to.markupTable(
+        "wide",
+        List.of(
+            "build-log.reading",
+            "build-log.band",
+            "build-log.typed",
+            "build-log.verdict",
+            "build-log.entered"),
+        rows);
   }
 
   private List<String> readingRow(
       String label, String expected, Reading reading, Standing<ReadingEntered> line) {
     ReadingEntered entered = line.event();
     String understood = AmountText.understood(entered.amount(), words.messages());
-    String typed = "“" + entered.typed() + "”: " + understood;
     boolean counts =
         state
             .reading(line.step().orElse(""), reading.id())
@@ -196,28 +203,17 @@ final class BuildLogSteps {
     return List.of(
         label,
         expected,
-        line.stands() ? Html.escaped(typed) : struck(line, typed),
+        words.entry(line, "“" + entered.typed() + "”: " + understood),
         verdict,
         Html.escaped(words.whoWhen(line.who(), line.at())));
   }
 
-  private void waivers(Html html, Step step) {
-    for (Standing<Waived> line : state.all(Waived.class)) {
-      if (line.inStep(step.id())) {
-        String text =
-            words.text(
-                "build-log.waiver",
-                what(content.checklist(), line),
-                line.event().reason(),
-                words.whoWhen(line.who(), line.at()));
-        html.raw(
-            "<p class=\"waiver\">"
-                + LogWords.mark(StepState.NEEDS_ATTENTION)
-                + " "
-                + (line.stands() ? Html.escaped(text) : struck(line, text))
-                + "</p>");
-      }
-    }
+  private String waiver(Standing<Waived> line) {
+    return words.text(
+        "build-log.waiver",
+        what(content.checklist(), line),
+        line.event().reason(),
+        words.whoWhen(line.who(), line.at()));
   }
 
   /** What was waived, in words. */
@@ -229,50 +225,30 @@ final class BuildLogSteps {
         .orElse(line.event().what());
   }
 
-  private void clocks(Html html, Step step) {
-    for (Standing<ClockStarted> line : state.all(ClockStarted.class)) {
-      if (line.inStep(step.id())) {
-        String label = step.asks().clock().map(Step.ClockSpec::label).orElse(line.event().clock());
-        String hours = LogWords.figures(line.event().duration_s() / 3600, 3);
-        String text =
-            words.text("build-log.clock", label, hours, words.whoWhen(line.who(), line.at()));
-        html.raw("<p>" + (line.stands() ? Html.escaped(text) : struck(line, text)) + "</p>");
-      }
-    }
+  private String clock(Step step, Standing<ClockStarted> line) {
+    return words.text(
+        "build-log.clock",
+        step.asks().clock().map(Step.ClockSpec::label).orElse(line.event().clock()),
+        Numerals.digits(line.event().duration_s() / 3600, 3),
+        words.whoWhen(line.who(), line.at()));
   }
 
-  private void photos(Html html, Step step) {
-    for (Standing<PhotoAdded> line : state.all(PhotoAdded.class)) {
-      if (line.inStep(step.id())) {
-        PhotoAdded photo = line.event();
-        String data = content.photos().get(photo.file());
-        if (data != null) {
-          html.raw("<img src=\"" + data + "\" alt=\"" + Html.escaped(photo.caption()) + "\"/>");
-        }
-        String text =
-            words.text(
-                "build-log.photo",
-                photo.caption(),
-                photo.file(),
-                photo.sha256(),
-                words.whoWhen(line.who(), line.at()));
-        html.raw(
-            "<p class=\"soft\">"
-                + (line.stands() ? Html.escaped(text) : struck(line, text))
-                + "</p>");
+  private void photos(Step step) {
+    for (Standing<PhotoAdded> line : inStep(step, PhotoAdded.class)) {
+      PhotoAdded photo = line.event();
+      String data = content.photos().get(photo.file());
+      if (data != null) {
+        html.raw("<img src=\"" + data + "\" alt=\"" + Html.escaped(photo.caption()) + "\"/>");
       }
+      String text =
+          words.text(
+              "build-log.photo",
+              photo.caption(),
+              photo.file(),
+              photo.sha256(),
+              words.whoWhen(line.who(), line.at()));
+      html.markup("p", "soft", words.entry(line, text));
     }
-  }
-
-  private String struck(Standing<?> line, String text) {
-    String by =
-        line.strike()
-            .map(
-                strike ->
-                    words.text(
-                        "build-log.struck", words.whoWhen(strike.who(), strike.at()), strike.why()))
-            .orElse("");
-    return Html.struck(text) + " " + Html.escaped(by);
   }
 
   private String fill(String text) {

@@ -29,9 +29,13 @@ public record Chapter(Html html, LogWords words, int level) {
 
   /** A table; the keys name its columns. */
   public void table(List<String> keys, List<List<String>> rows) {
-    html.openTable("wide", keys.stream().map(key -> words.text(key)).toList());
-    rows.forEach(html::row);
-    html.closeTable();
+    markupTable(
+        "wide", keys, rows.stream().map(r -> r.stream().map(Html::escaped).toList()).toList());
+  }
+
+  /** A table of a class, whose cells hold markup already; the keys name its columns. */
+  public void markupTable(String cssClass, List<String> keys, List<List<String>> rows) {
+    html.markupTable(cssClass, keys.stream().map(key -> words.text(key)).toList(), rows);
   }
 
   /** A plot with its summary under it. */
@@ -45,9 +49,10 @@ public record Chapter(Html html, LogWords words, int level) {
   }
 
   private void plot(PlotFigure figure, PictureSize size) {
-    html.raw("<div class=\"plot\">");
-    html.raw(PictureSvg.of(figure, size, PictureStyle.paper(words.messages().locale())));
-    html.element("p", "soft", figure.description());
-    html.raw("</div>");
+    html.block(
+        "plot",
+        () ->
+            html.raw(PictureSvg.of(figure, size, PictureStyle.paper(words.messages().locale())))
+                .element("p", "soft", figure.description()));
   }
 }

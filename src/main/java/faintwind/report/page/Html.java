@@ -25,6 +25,16 @@ public final class Html {
     return white || basic || c >= 0x10000;
   }
 
+  /** Markup of one text inside an element, such as {@code <b>}. */
+  public static String within(String tag, String text) {
+    return "<" + tag + ">" + escaped(text) + "</" + tag + ">";
+  }
+
+  /** Markup of one text inside a span of a class. */
+  public static String span(String cssClass, String text) {
+    return "<span class=\"" + cssClass + "\">" + escaped(text) + "</span>";
+  }
+
   /** Markup that is known to be well formed. */
   public Html raw(String markup) {
     out.append(markup).append('\n');
@@ -33,12 +43,24 @@ public final class Html {
 
   /** An element with text in it. */
   public Html element(String tag, String text) {
-    return raw("<" + tag + ">" + escaped(text) + "</" + tag + ">");
+    return raw(within(tag, text));
   }
 
   /** An element of a class with text in it. */
   public Html element(String tag, String cssClass, String text) {
-    return raw("<" + tag + " class=\"" + cssClass + "\">" + escaped(text) + "</" + tag + ">");
+    return markup(tag, cssClass, escaped(text));
+  }
+
+  /** An element of a class that holds markup already. */
+  public Html markup(String tag, String cssClass, String markup) {
+    return raw("<" + tag + " class=\"" + cssClass + "\">" + markup + "</" + tag + ">");
+  }
+
+  /** A block of a class round what is written meanwhile. */
+  public Html block(String cssClass, Runnable content) {
+    raw("<div class=\"" + cssClass + "\">");
+    content.run();
+    return raw("</div>");
   }
 
   /** A list of texts; nothing where there is none. */
@@ -51,31 +73,27 @@ public final class Html {
     return this;
   }
 
-  public Html openTable(String cssClass, List<String> heads) {
-    raw("<table class=\"" + cssClass + "\"><thead><tr>");
-    heads.forEach(head -> element("th", head));
-    return raw("</tr></thead><tbody>");
+  /** A table of plain texts. */
+  public Html table(String cssClass, List<String> heads, List<List<String>> rows) {
+    return markupTable(
+        cssClass, heads, rows.stream().map(r -> r.stream().map(Html::escaped).toList()).toList());
   }
 
-  /** A row of plain texts. */
-  public Html row(List<String> cells) {
-    return markupRow(cells.stream().map(Html::escaped).toList());
-  }
-
-  /** A row whose cells hold markup already. */
-  public Html markupRow(List<String> cells) {
-    out.append("<tr>");
-    cells.forEach(cell -> out.append("<td>").append(cell).append("</td>"));
-    return raw("</tr>");
-  }
-
-  public Html closeTable() {
+  /** A table whose cells hold markup already; its heads are texts. */
+  public Html markupTable(String cssClass, List<String> heads, List<List<String>> rows) {
+    raw("<table class=\"" + cssClass + "\">");
+    if (!heads.isEmpty()) {
+      out.append("<thead><tr>");
+      heads.forEach(head -> element("th", head));
+      raw("</tr></thead>");
+    }
+    raw("<tbody>");
+    for (List<String> row : rows) {
+      out.append("<tr>");
+      row.forEach(cell -> out.append("<td>").append(cell).append("</td>"));
+      raw("</tr>");
+    }
     return raw("</tbody></table>");
-  }
-
-  /** Markup of one text, struck through. */
-  public static String struck(String text) {
-    return "<s>" + escaped(text) + "</s>";
   }
 
   @Override

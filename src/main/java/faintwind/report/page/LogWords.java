@@ -3,8 +3,7 @@ package faintwind.report.page;
 import faintwind.guide.StepState;
 import faintwind.message.Messages;
 import faintwind.record.ReadingVerdict;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import faintwind.record.Standing;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
@@ -26,15 +25,22 @@ public record LogWords(Messages messages) {
     return text("build-log.who-when", who, time(at));
   }
 
-  public static String figures(double value, int digits) {
-    if (value == 0 || !Double.isFinite(value)) {
-      return value == 0 ? "0" : String.valueOf(value);
-    }
-    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
-    boolean small = Math.abs(value) < 1e-4 || Math.abs(value) >= 1e7;
-    return small
-        ? String.format(Locale.ROOT, "%." + (digits - 1) + "e", value)
-        : rounded.stripTrailingZeros().toPlainString();
+  /** Markup of a line of the journal: as it stands, or struck with who, when and why. */
+  public String entry(Standing<?> line, String text) {
+    return line.stands()
+        ? Html.escaped(text)
+        : (Html.within("s", text)
+                + " "
+                + Html.escaped(
+                    line.strike()
+                        .map(s -> text("build-log.struck", whoWhen(s.who(), s.at()), s.why()))
+                        .orElse("")))
+            .strip();
+  }
+
+  /** Markup of a made-up mark; empty where there is no label. */
+  public static String madeUp(String label) {
+    return label.isEmpty() ? "" : " " + Html.span("made-up", label);
   }
 
   /** Mark and word of a step's state. */

@@ -21,9 +21,9 @@ final class FigurePainter {
     this.pen = new PlotPen(g, style);
   }
 
-  void draw(PlotFigure figure, PictureSize size, Optional<PlotCursor> cursor) {
+  void draw(List<PlotPanel> panels, PictureSize size, Optional<PlotCursor> cursor) {
     List<PanelPainter> painters = new ArrayList<>();
-    figure.panels().forEach(panel -> painters.add(new PanelPainter(pen, panel)));
+    panels.forEach(panel -> painters.add(new PanelPainter(pen, panel)));
     double fixed = GAP * (painters.size() - 1);
     double shares = 0;
     for (PanelPainter painter : painters) {

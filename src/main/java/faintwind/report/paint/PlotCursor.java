@@ -49,11 +49,11 @@ public final class PlotCursor {
     LINE_AFTER
   }
 
-  /** At the first point of the first line; empty where the figure has no line. */
-  public static Optional<PlotCursor> on(PlotFigure figure) {
+  /** At the first point of the first line; empty where the panels have none. */
+  public static Optional<PlotCursor> on(List<PlotPanel> panels) {
     List<Track> tracks = new ArrayList<>();
-    for (int i = 0; i < figure.panels().size(); i++) {
-      PlotPanel panel = figure.panels().get(i);
+    for (int i = 0; i < panels.size(); i++) {
+      PlotPanel panel = panels.get(i);
       for (PlotLine line : panel.content().lines()) {
         List<Point> points = points(line);
         if (!points.isEmpty()) {

@@ -28,7 +28,7 @@ public record PlotFigure(String title, String description, List<PlotPanel> panel
 
   @Override
   public void draw(Graphics2D g, PictureSize size, PictureStyle style) {
-    new FigurePainter(g, style).draw(this, size, Optional.empty());
+    new FigurePainter(g, style).draw(panels, size, Optional.empty());
   }
 
   /** The plotted numbers as tables, one a panel, every number that was given (not decimated). */

@@ -15,7 +15,7 @@ import java.util.Optional;
 public record ReadFigure(PlotFigure figure, PlotCursor cursor) implements Picture {
   @Override
   public void draw(Graphics2D g, PictureSize size, PictureStyle style) {
-    new FigurePainter(g, style).draw(figure, size, Optional.of(cursor));
+    new FigurePainter(g, style).draw(figure.panels(), size, Optional.of(cursor));
   }
 
   @Override

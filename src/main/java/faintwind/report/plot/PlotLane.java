@@ -15,6 +15,18 @@ public record PlotLane(String name, Texture texture, List<Stretch> stretches, St
     stretches = List.copyOf(stretches);
   }
 
+  /** What lies between two numbers. */
+  public PlotLane between(double from, double to) {
+    return new PlotLane(
+        name,
+        texture,
+        stretches.stream()
+            .filter(s -> s.to() >= from && s.from() <= to)
+            .map(s -> new Stretch(Math.max(from, s.from()), Math.min(to, s.to())))
+            .toList(),
+        note);
+  }
+
   /**
    * From one x to another.
    *

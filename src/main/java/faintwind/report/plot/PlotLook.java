@@ -48,11 +48,6 @@ public record PlotLook(PlotToken colour, PlotDash dash, PlotMarker marker, doubl
     return new PlotLook(colour, PlotDash.NONE, marker, 1.6);
   }
 
-  /** The same with another width of the line. */
-  public PlotLook thin(double newWidth) {
-    return new PlotLook(colour, dash, marker, newWidth);
-  }
-
   public boolean isLine() {
     return dash != PlotDash.NONE;
   }

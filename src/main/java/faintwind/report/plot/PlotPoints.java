@@ -45,6 +45,23 @@ public final class PlotPoints {
     return new PlotPoints(x, y, low, high);
   }
 
+  /** Those whose x lies between two numbers; x must rise. */
+  public PlotPoints between(double from, double to) {
+    int first = 0;
+    while (first < size() && x[first] < from) {
+      first++;
+    }
+    int end = first;
+    while (end < size() && x[end] <= to) {
+      end++;
+    }
+    return new PlotPoints(
+        Arrays.copyOfRange(x, first, end),
+        Arrays.copyOfRange(y, first, end),
+        hasBand() ? Arrays.copyOfRange(low, first, end) : low,
+        hasBand() ? Arrays.copyOfRange(high, first, end) : high);
+  }
+
   public int size() {
     return x.length;
   }

@@ -1,13 +1,19 @@
 package faintwind.report.sheet;
 
 import faintwind.message.Messages;
-import faintwind.report.page.BuildLogStyle;
-import faintwind.report.page.Html;
+import faintwind.report.page.Chapter;
 import faintwind.report.page.LogWords;
+import faintwind.report.page.Page;
 import java.util.List;
 
 /** A parts list as a page that stands alone and prints on A4, lying. */
 public final class PartsPage {
+  private static final String STYLE =
+      """
+      table.wide td, table.wide th { font-size: 7.5pt; }
+      table.wide td:last-child { text-align: right; }
+      """;
+
   private PartsPage() {}
 
   /**
@@ -34,38 +40,21 @@ public final class PartsPage {
 
   /** The page, XHTML so that it can also become a PDF. */
   public static String of(Content content, Messages messages) {
-    Html page = new Html();
-    page.raw("<!DOCTYPE html>")
-        .raw("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + lang(messages) + "\">")
-        .raw("<head><meta charset=\"UTF-8\"/>")
-        .element("title", content.title())
-        .raw("<style>\n" + style(content.title(), messages) + "</style></head><body>")
-        .element("h1", content.title())
-        .element("h2", messages.text("parts.page.buy"))
-        .openTable("wide", content.heads());
-    content.rows().forEach(page::row);
-    page.closeTable().element("p", "banner", content.cost());
-    page.element("p", "soft", messages.text("parts.page.spares"));
-    page.element("h2", messages.text("parts.page.measure"))
-        .openTable(
-            "measures",
-            List.of(
-                messages.text("parts.page.outcome"),
-                messages.text("parts.page.value"),
-                messages.text("parts.page.range")));
-    content.measures().forEach(page::row);
-    page.closeTable().element("p", "soft", messages.text("parts.page.measure-note"));
-    return page.raw("</body></html>").toString();
-  }
-
-  private static String lang(Messages messages) {
-    return Html.escaped(messages.locale().getLanguage());
-  }
-
-  private static String style(String title, Messages messages) {
-    String common = BuildLogStyle.css(title, "", new LogWords(messages));
-    return common.replace("size: A4;", "size: A4 landscape;")
-        + "body { max-width: 260mm; } table.wide td { font-size: 7.5pt; }\n"
-        + "table.wide th { font-size: 7.5pt; } table.wide td:last-child { text-align: right; }\n";
+    return new Page(new LogWords(messages), content.title(), "", STYLE)
+        .lying(260)
+        .html(
+            html -> {
+              html.element("h1", content.title());
+              Chapter chapter = new Chapter(html, new LogWords(messages), 2);
+              chapter.head("parts.page.buy");
+              html.table("wide", content.heads(), content.rows())
+                  .element("p", "banner", content.cost())
+                  .element("p", "soft", messages.text("parts.page.spares"));
+              chapter.head("parts.page.measure");
+              chapter.table(
+                  List.of("parts.page.outcome", "parts.page.value", "parts.page.range"),
+                  content.measures());
+              html.element("p", "soft", messages.text("parts.page.measure-note"));
+            });
   }
 }

@@ -7,6 +7,7 @@ import faintwind.report.picture.Picture;
 import faintwind.report.picture.PictureSize;
 import faintwind.report.picture.PictureStyle;
 import faintwind.report.picture.PictureSvg;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -19,18 +20,17 @@ final class StepSheetCard {
   static void write(Html html, StepCard card, Locale locale) {
     html.element("h4", card.title());
     if (!card.drawings().isEmpty()) {
-      html.raw("<table class=\"drawings\"><tr>");
+      List<String> cells = new ArrayList<>();
       for (Picture picture : card.drawings()) {
         boolean tall = picture instanceof WiringDrawing;
         String svg =
             PictureSvg.of(picture, tall ? WiringDrawing.SIZE : BALL, PictureStyle.paper(locale));
-        String cell = tall ? svg.replaceFirst("<svg", "<svg class=\"tall\"") : svg;
-        html.raw("<td>" + cell + "</td>");
+        cells.add(tall ? svg.replaceFirst("<svg", "<svg class=\"tall\"") : svg);
       }
-      html.raw("</tr></table>");
+      html.markupTable("drawings", List.of(), List.of(cells));
     }
-    html.openTable("wide", List.of());
-    card.rows().forEach(row -> html.row(List.of(row.what(), row.value(), row.why())));
-    html.closeTable().list(card.remarks());
+    List<List<String>> rows =
+        card.rows().stream().map(row -> List.of(row.what(), row.value(), row.why())).toList();
+    html.table("wide", List.of(), rows).list(card.remarks());
   }
 }

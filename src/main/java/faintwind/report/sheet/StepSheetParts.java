@@ -9,21 +9,25 @@ import faintwind.guide.checklist.ReadingBand;
 import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
+import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
+import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** The parts of one step on paper. */
 final class StepSheetParts {
+  private static final String NOTHING = "\u00a0";
+
   /** A box to be ticked. */
-  static final String TICK = "<span class=\"tick\">&#160;</span>";
+  static final String TICK = Html.span("tick", NOTHING);
 
   /** A line to be written on. */
-  static final String BLANK = " <span class=\"blank\">&#160;</span> ";
+  static final String BLANK = " " + Html.span("blank", NOTHING) + " ";
 
   /** A short line to be written on. */
-  static final String SHORT = " <span class=\"short\">&#160;</span> ";
+  static final String SHORT = " " + Html.span("short", NOTHING) + " ";
 
   private final Messages messages;
   private final Situation situation;
@@ -39,7 +43,7 @@ final class StepSheetParts {
 
   /** A line with a box before it. */
   void todo(Html html, String text) {
-    html.raw("<p class=\"todo\">" + TICK + Html.escaped(text) + "</p>");
+    html.markup("p", "todo", TICK + Html.escaped(text));
   }
 
   /** What must be finished before, and what locks the step. */
@@ -59,20 +63,20 @@ final class StepSheetParts {
 
   void cautions(Html html, Step step) {
     for (Caution caution : step.cautions()) {
-      html.raw(
-          "<div class=\"caution\"><b>"
-              + Html.escaped(messages.text("caution." + caution.level().word()))
-              + ".</b> "
+      html.markup(
+          "div",
+          "caution",
+          Html.within("b", messages.text("caution." + caution.level().word()) + ".")
+              + " "
               + Html.escaped(fill(caution.text()))
-              + " <span class=\"soft\">("
-              + Html.escaped(caution.source())
-              + ")</span><br/>"
+              + " "
+              + Html.span("soft", "(" + caution.source() + ")")
+              + "<br/>"
               + TICK
               + Html.escaped(messages.text("print.read"))
               + BLANK
               + Html.escaped(messages.text("print.date"))
-              + SHORT
-              + "</div>");
+              + SHORT);
     }
   }
 
@@ -89,7 +93,7 @@ final class StepSheetParts {
 
   void questions(Html html, Step step) {
     for (Question question : step.asks().questions()) {
-      html.raw("<p><b>" + Html.escaped(question.text()) + "</b></p>");
+      html.raw("<p>" + Html.within("b", question.text()) + "</p>");
       for (Question.Choice choice : question.choices()) {
         todo(html, choice.text());
         choice
@@ -106,22 +110,19 @@ final class StepSheetParts {
     if (step.asks().readings().isEmpty()) {
       return;
     }
-    html.openTable(
-        "wide",
-        List.of(
-            messages.text("build-log.reading"),
-            messages.text("build-log.band"),
-            messages.text("print.measured"),
-            messages.text("build-log.verdict")));
-    for (Reading reading : step.asks().readings()) {
-      html.markupRow(
-          List.of(
-              Html.escaped(fill(reading.label())),
-              Html.escaped(fill(reading.expected())),
-              SHORT + Html.escaped(reading.unit()),
-              verdicts(reading)));
-    }
-    html.closeTable();
+    new Chapter(html, new LogWords(messages), 4)
+        .markupTable(
+            "wide",
+            List.of("build-log.reading", "build-log.band", "print.measured", "build-log.verdict"),
+            step.asks().readings().stream().map(this::reading).toList());
+  }
+
+  private List<String> reading(Reading reading) {
+    return List.of(
+        Html.escaped(fill(reading.label())),
+        Html.escaped(fill(reading.expected())),
+        SHORT + Html.escaped(reading.unit()),
+        verdicts(reading));
   }
 
   private String verdicts(Reading reading) {
@@ -129,9 +130,8 @@ final class StepSheetParts {
     for (ReadingBand band : reading.bands()) {
       lines
           .append(TICK)
-          .append("<b>")
-          .append(Html.escaped(messages.text("verdict." + band.verdict().word())))
-          .append("</b> ")
+          .append(Html.within("b", messages.text("verdict." + band.verdict().word())))
+          .append(' ')
           .append(Html.escaped(fill(band.words())))
           .append("<br/>");
     }

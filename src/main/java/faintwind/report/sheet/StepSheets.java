@@ -11,6 +11,7 @@ import faintwind.message.Messages;
 import faintwind.report.card.StepCards;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
+import faintwind.report.page.Page;
 import faintwind.report.sheet.StepSheetContent.Part;
 import java.util.HashSet;
 import java.util.List;
@@ -21,6 +22,28 @@ import java.util.Set;
  * readings, the stage's banner at the head of each page. One self-contained page of XHTML.
  */
 public final class StepSheets {
+  private static final String PART_STYLE =
+      """
+      @page %1$s { @top-center { content: "%2$s"; font-size: 9pt; font-weight: bold;
+        font-family: "DejaVu Sans"; } }
+      .%1$s { page: %1$s; }
+      """;
+  private static final String STYLE =
+      """
+      .sheet-step { border-top: 1px solid #000000; padding-top: 4px; margin: 1.6em 0 0; }
+      .tick { display: inline-block; width: 3mm; height: 3mm; border: 1px solid #000000;
+        margin: 0 2mm 0 0; }
+      .blank { display: inline-block; width: 34mm; border-bottom: 1px solid #000000; }
+      .short { display: inline-block; width: 22mm; border-bottom: 1px solid #000000; }
+      .caution { border: 1px solid #000000; padding: 4px 8px; margin: 4px 0;
+        page-break-inside: avoid; }
+      .todo { margin: 3px 0 3px 7mm; text-indent: -5mm; page-break-inside: avoid; }
+      .ends { margin-left: 7mm; font-style: normal; }
+      table.drawings td { border: none; }
+      .drawings svg { width: 72mm; height: 55mm; }
+      .drawings svg.tall { width: 72mm; height: 104mm; }
+      """;
+
   private final Messages messages;
 
   public StepSheets(Messages messages) {
@@ -30,28 +53,30 @@ public final class StepSheets {
   /** The whole page. */
   public String html(StepSheetContent content) {
     Progress progress = Progress.of(content.checklist(), content.situation());
-    Html html = new Html();
-    html.raw(head(content)).raw("<body>");
-    List<Part> parts = content.parts();
-    for (int i = 0; i < parts.size(); i++) {
-      html.raw("<div class=\"part" + i + "\">");
-      part(html, content, parts.get(i), progress);
-      html.raw("</div>");
-    }
-    return html.raw("</body></html>").toString();
-  }
-
-  private String head(StepSheetContent content) {
     boolean madeUp = content.situation().state().madeUp();
     String label = madeUp ? messages.text("build-log.made-up") : "";
-    String language = messages.locale().toLanguageTag().replace("und", "en");
-    return "<!DOCTYPE html>\n<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\""
-        + language
-        + "\"><head><meta charset=\"UTF-8\"/><title>"
-        + Html.escaped(content.name())
-        + "</title><style>"
-        + StepSheetStyle.css(content.name(), label, new LogWords(messages), content.parts())
-        + "</style></head>";
+    List<Part> parts = content.parts();
+    return new Page(new LogWords(messages), content.name(), label, style(parts))
+        .html(
+            html -> {
+              for (int i = 0; i < parts.size(); i++) {
+                Part part = parts.get(i);
+                html.block("part" + i, () -> part(html, content, part, progress));
+              }
+            });
+  }
+
+  /** Each part has pages of its own kind, so that its banner stands at the head of every one. */
+  private static String style(List<Part> parts) {
+    StringBuilder pages = new StringBuilder(STYLE);
+    for (int i = 0; i < parts.size(); i++) {
+      String banner = Page.quoted(parts.get(i).stage().banner().orElse(""));
+      pages.append(PART_STYLE.formatted("part" + i, banner));
+      if (i > 0) {
+        pages.append(".part").append(i).append(" { page-break-before: always; }\n");
+      }
+    }
+    return pages.toString();
   }
 
   private void part(Html html, StepSheetContent content, Part part, Progress progress) {
@@ -59,23 +84,22 @@ public final class StepSheets {
     html.element("h2", stage.title());
     stage.banner().ifPresent(banner -> html.element("p", "banner", banner));
     html.element("p", stage.about());
-    html.raw(
-        "<p class=\"soft\">"
-            + Html.escaped(
-                messages.text(
-                    "print.printed",
-                    content.name(),
-                    LogWords.time(content.situation().now()),
-                    content.checklist().id() + " " + content.checklist().version(),
-                    content.checklist().sha256().substring(0, 12)))
-            + "</p>");
+    html.element(
+        "p",
+        "soft",
+        messages.text(
+            "print.printed",
+            content.name(),
+            LogWords.time(content.situation().now()),
+            content.checklist().id() + " " + content.checklist().version(),
+            content.checklist().sha256().substring(0, 12)));
     Set<Card> printed = new HashSet<>();
     for (Step step : part.steps()) {
       int number = stage.steps().indexOf(step) + 1;
       boolean needed =
           progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
       if (needed) {
-        step(html, content, part, step, printed);
+        html.block("sheet-step", () -> step(html, content, part, step, printed));
       } else {
         html.element("p", "soft", messages.text("print.not-needed", number + ". " + step.title()));
       }
@@ -86,7 +110,6 @@ public final class StepSheets {
     Situation situation = content.situation();
     StepSheetParts parts = new StepSheetParts(messages, situation);
     int number = part.stage().steps().indexOf(step) + 1;
-    html.raw("<div class=\"sheet-step\">");
     html.raw("<h3>" + StepSheetParts.TICK + Html.escaped(number + ". " + step.title()) + "</h3>");
     // A step may stand alone on a page of a screen: the banner goes with each.
     part.stage().banner().ifPresent(banner -> html.element("p", "banner", banner));
@@ -114,7 +137,7 @@ public final class StepSheets {
             + StepSheetParts.BLANK
             + Html.escaped(messages.text("print.date"))
             + StepSheetParts.SHORT
-            + "</p></div>");
+            + "</p>");
   }
 
   /**

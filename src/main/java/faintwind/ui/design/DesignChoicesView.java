@@ -3,7 +3,7 @@ package faintwind.ui.design;
 import faintwind.message.Messages;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.NumberField;
-import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -27,7 +27,7 @@ final class DesignChoicesView {
     this.model = model;
     box.setId("design-choices");
     box.getStyleClass().add("design-form");
-    box.getChildren().add(Rows.words(words.text("design.choices"), "tell", "semibold"));
+    box.getChildren().add(Words.label(words.text("design.choices"), "tell", "semibold"));
     group(
         "ball",
         pick(DesignChoices.Pick.METAL),

@@ -7,6 +7,7 @@ import faintwind.physics.part.Label;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
@@ -52,8 +53,8 @@ final class DesignOthersView {
     listen(leads, id -> model.others().leads().set(id));
     form.getChildren()
         .addAll(
-            Rows.words(words.text("design.others"), "tell", "semibold"),
-            Rows.words(words.text("design.others.how"), "fine", "soft"),
+            Words.label(words.text("design.others"), "tell", "semibold"),
+            Words.label(words.text("design.others.how"), "fine", "soft"),
             number("others-ball", "design.others.ball", model.others().ball()),
             number("others-resistor", "design.others.resistor", model.others().resistor()),
             DesignRows.pick(words.text("design.others.thermocouple"), thermocouple),
@@ -111,7 +112,7 @@ final class DesignOthersView {
     block.getStyleClass().add("suggestion");
     block
         .getChildren()
-        .add(Rows.words(words.text("substitution." + t.id(), t.by()), "semibold", "tell"));
+        .add(Words.label(words.text("substitution." + t.id(), t.by()), "semibold", "tell"));
     block
         .getChildren()
         .addAll(Rows.problems(t.problems().stream().map(words::sentence).toList(), true, words));

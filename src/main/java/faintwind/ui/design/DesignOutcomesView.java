@@ -4,8 +4,8 @@ import faintwind.job.design.DesignWork;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.Rows;
 import faintwind.ui.part.WhyLink;
+import faintwind.ui.part.Words;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
@@ -52,9 +52,9 @@ final class DesignOutcomesView {
   }
 
   private Node row(DesignWords.OutcomeLine outcome, DesignWork.Worked worked) {
-    VBox name = new VBox(Rows.words(outcome.name()));
+    VBox name = new VBox(Words.label(outcome.name()));
     if (!outcome.plain().isEmpty()) {
-      name.getChildren().add(Rows.words(outcome.plain(), "fine", "soft"));
+      name.getChildren().add(Words.label(outcome.plain(), "fine", "soft"));
     }
     HBox.setHgrow(name, Priority.ALWAYS);
     name.setMinWidth(0);
@@ -81,7 +81,7 @@ final class DesignOutcomesView {
     row.setId("outcome-" + outcome.id());
     if (!outcome.judged().reason().isEmpty()) {
       row.getStyleClass().add(mark == Mark.BLOCKED ? "stop" : "improve");
-      row.getChildren().add(Rows.words(outcome.judged().reason(), "outcome-reason"));
+      row.getChildren().add(Words.label(outcome.judged().reason(), "outcome-reason"));
     }
     return row;
   }

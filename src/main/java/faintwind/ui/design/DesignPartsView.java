@@ -7,6 +7,7 @@ import faintwind.ui.frame.Desk;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -27,7 +28,7 @@ final class DesignPartsView {
   private final VBox form = new VBox();
   private final VBox box = new VBox();
   private final VBox rows = new VBox();
-  private final Label cost = Rows.words("", "semibold", "tell");
+  private final Label cost = Words.label("", "semibold", "tell");
   private final Map<String, Row> known = new HashMap<>();
   private final Node heads;
 
@@ -41,7 +42,7 @@ final class DesignPartsView {
     box.getStyleClass().add("design-page");
     cost.setId("parts-cost");
     box.getChildren()
-        .addAll(rows, cost, Rows.words(words.text("parts.page.spares"), "fine", "soft"));
+        .addAll(rows, cost, Words.label(words.text("parts.page.spares"), "fine", "soft"));
     heads = heads();
     buildForm();
     model.partsList().list().addListener((property, was, now) -> fill(now));
@@ -75,13 +76,13 @@ final class DesignPartsView {
     currency.setAccessibleText(words.text("design.parts.currency"));
     form.getChildren()
         .addAll(
-            Rows.words(words.text("design.parts"), "tell", "semibold"),
+            Words.label(words.text("design.parts"), "tell", "semibold"),
             DesignRows.number(
                 "parts-instruments",
                 count,
                 new NumberField("parts-instruments", count, model.partsList().instruments())),
             DesignRows.number("parts-currency", words.text("design.parts.currency"), currency),
-            Rows.words(words.text("design.parts.prices"), "fine", "soft"));
+            Words.label(words.text("design.parts.prices"), "fine", "soft"));
   }
 
   private void fill(Optional<PartsList> list) {
@@ -123,12 +124,12 @@ final class DesignPartsView {
 
   /** Heads over the columns that are not plain by themselves. */
   private Node heads() {
-    Label part = Rows.words(words.text("parts.head.what"), "column-head");
+    Label part = Words.label(words.text("parts.head.what"), "column-head");
     HBox.setHgrow(part, Priority.ALWAYS);
     part.setMaxWidth(Double.MAX_VALUE);
-    Label buy = Rows.words(words.text("parts.head.buy"), "column-head", "part-amount");
-    Label price = Rows.words(words.text("parts.head.price"), "column-head", "price-field");
-    Label total = Rows.words(words.text("parts.head.total"), "column-head", "part-total");
+    Label buy = Words.label(words.text("parts.head.buy"), "column-head", "part-amount");
+    Label price = Words.label(words.text("parts.head.price"), "column-head", "price-field");
+    Label total = Words.label(words.text("parts.head.total"), "column-head", "part-total");
     HBox line = new HBox(part, buy, price, total);
     line.getStyleClass().add("part-line");
     return line;
@@ -141,13 +142,13 @@ final class DesignPartsView {
     String id = "price-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT);
     NumberField field = new NumberField(id, words.text("design.parts.price", line.part()), price);
     field.getStyleClass().add("price-field");
-    Label name = Rows.words(line.part(), "semibold");
-    Label what = Rows.words("");
-    Label lookFor = Rows.words(line.lookFor(), "fine", "soft");
+    Label name = Words.label(line.part(), "semibold");
+    Label what = Words.label("");
+    Label lookFor = Words.label(line.lookFor(), "fine", "soft");
     VBox said = new VBox(name, what, lookFor);
     HBox.setHgrow(said, Priority.ALWAYS);
     said.setMinWidth(0);
-    Label amount = Rows.words("", "part-amount");
+    Label amount = Words.label("", "part-amount");
     Label total = new Label();
     total.setMinWidth(Region.USE_PREF_SIZE);
     total.getStyleClass().add("part-total");

@@ -1,6 +1,6 @@
 package faintwind.ui.design;
 
-import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -16,7 +16,7 @@ final class DesignRows {
 
   /** A name and a field for a number at its right. */
   static Node number(String id, String name, Node field) {
-    Label label = Rows.words(name, "choice-name");
+    Label label = Words.label(name, "choice-name");
     HBox.setHgrow(label, Priority.ALWAYS);
     label.setMaxWidth(Double.MAX_VALUE);
     label.setMinWidth(0);
@@ -31,7 +31,7 @@ final class DesignRows {
     combo.setAccessibleText(name);
     combo.setMaxWidth(Double.MAX_VALUE);
     combo.setMinWidth(0);
-    VBox row = new VBox(Rows.words(name), combo);
+    VBox row = new VBox(Words.label(name), combo);
     row.getStyleClass().addAll("pick-row", "row");
     return row;
   }

@@ -8,8 +8,6 @@ import faintwind.ui.figure.FigureCard;
 import faintwind.ui.figure.FigureView;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
 import faintwind.ui.part.Rows;
 import java.util.EnumMap;
 import java.util.List;
@@ -28,17 +26,15 @@ import javafx.scene.layout.VBox;
  * What is chosen at the left, what follows from it in the middle, plots at the right; all live. Its
  * pages: the wish, the design, other parts, side by side, what to buy.
  */
-public final class DesignScreen {
+public final class DesignScreen extends DataScreen {
   private static final double PLOT_EM = 13;
   private static final double DRAWING_EM = 17;
   private static final int BESIDE = 3;
   private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
-  private final Desk desk;
   private final DesignModel model;
   private final DesignWords said;
   private final DesignCompareWords compared;
-  private final Screen screen;
   private final VBox left = new VBox();
   private final VBox form = new VBox();
   private final FlowPane pages = new FlowPane();
@@ -57,11 +53,10 @@ public final class DesignScreen {
   @FXML private VBox page;
 
   public DesignScreen(Desk desk, DesignModel model) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
     said = new DesignWords(desk.words());
     compared = new DesignCompareWords(desk.words());
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     choices = new DesignChoicesView(desk.words(), model);
     outcomes = new DesignOutcomesView(desk);
     wish = new DesignWishView(desk, model);
@@ -82,21 +77,14 @@ public final class DesignScreen {
     model.page().addListener((property, was, now) -> open(now));
     model.side().columns().addListener((property, was, now) -> fillAside());
     open(model.page().get());
-    screen =
-        DataScreen.of(sheet, model.next())
-            .withPath(left)
-            .withMargin(aside)
-            .filledBy(model.view(), this::fill);
-  }
-
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
+    withPath(left);
+    withMargin(aside);
+    filledBy(model.view(), this::fill);
   }
 
   private Hyperlink link(DesignPage each) {
     String id = each.name().toLowerCase(Locale.ROOT);
-    Hyperlink link = new Hyperlink(desk.words().text("design.page." + id));
+    Hyperlink link = new Hyperlink(text("design.page." + id));
     link.setId("design-page-" + id);
     link.getStyleClass().add("page-link");
     link.setOnAction(event -> model.open(each));
@@ -104,7 +92,7 @@ public final class DesignScreen {
   }
 
   private void open(DesignPage now) {
-    desk.notes().close();
+    desk().notes().close();
     links.forEach((each, link) -> link.pseudoClassStateChanged(HERE, each == now));
     form.getChildren()
         .setAll(
@@ -130,13 +118,13 @@ public final class DesignScreen {
   private void tell() {
     String id = model.page().get().name().toLowerCase(Locale.ROOT);
     boolean design = model.page().get() == DesignPage.DESIGN;
-    title.setText(design ? model.title() : desk.words().text("design.page." + id + ".title"));
-    how.setText(desk.words().text("design.page." + id + ".how"));
+    title.setText(design ? model.title() : text("design.page." + id + ".title"));
+    how.setText(text("design.page." + id + ".how"));
   }
 
   private void fill(DesignModel.View now) {
     tell();
-    problems.getChildren().setAll(Rows.problems(now.problems(), true, desk.words()));
+    problems.getChildren().setAll(Rows.problems(now.problems(), true, desk().words()));
     model
         .parts()
         .ifPresent(
@@ -165,20 +153,20 @@ public final class DesignScreen {
 
   private void fillAside(DesignWork.Worked worked) {
     List<Compared> few = few();
-    FigureView ball = new FigureView(desk.look(), desk.words().locale(), DRAWING_EM);
+    FigureView ball = new FigureView(desk().look(), desk().words().locale(), DRAWING_EM);
     ball.show(said.ball(worked));
     ball.setAccessibleText(said.ball(worked).description());
     aside
         .getChildren()
         .setAll(
-            FigureCard.of("design-delta", said.delta(worked), PLOT_EM, desk),
-            FigureCard.of("design-time", compared.timeConstants(few), PLOT_EM, desk));
+            FigureCard.of("design-delta", said.delta(worked), PLOT_EM, desk()),
+            FigureCard.of("design-time", compared.timeConstants(few), PLOT_EM, desk()));
     if (!few.isEmpty()) {
       aside.getChildren().add(beside(few));
     }
     aside
         .getChildren()
-        .addAll(FigureCard.of("design-course", said.course(worked), PLOT_EM, desk), ball);
+        .addAll(FigureCard.of("design-course", said.course(worked), PLOT_EM, desk()), ball);
   }
 
   /** The present design, and others as bare as it comes: the margin has room for three. */
@@ -194,7 +182,7 @@ public final class DesignScreen {
   }
 
   private Node beside(List<Compared> few) {
-    Hyperlink all = new Hyperlink(desk.words().text("design.page.side"));
+    Hyperlink all = new Hyperlink(text("design.page.side"));
     all.setId("design-all-beside");
     all.setOnAction(event -> model.open(DesignPage.SIDE));
     VBox box =

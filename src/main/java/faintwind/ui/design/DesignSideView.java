@@ -2,7 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.Node;
@@ -49,7 +49,7 @@ final class DesignSideView {
         .setAll(
             DesignTable.of("side-table", DesignCompareWords.heads(columns), rows),
             links,
-            Rows.words(desk.words().text("design.side.how"), "fine", "soft"),
+            Words.label(desk.words().text("design.side.how"), "fine", "soft"),
             FigureCard.of("side-delta", said.deltas(columns), PLOT_EM, desk),
             FigureCard.of("side-time", said.timeConstants(columns), PLOT_EM, desk));
   }

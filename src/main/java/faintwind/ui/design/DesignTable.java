@@ -1,6 +1,6 @@
 package faintwind.ui.design;
 
-import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.List;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
@@ -33,10 +33,10 @@ final class DesignTable {
       ColumnConstraints values = new ColumnConstraints();
       values.setHgrow(Priority.SOMETIMES);
       grid.getColumnConstraints().add(values);
-      add(grid, Rows.words(heads.get(k), "fine", "bold", "side-head"), k + 1, 0);
+      add(grid, Words.label(heads.get(k), "fine", "bold", "side-head"), k + 1, 0);
     }
     for (int i = 0; i < rows.size(); i++) {
-      add(grid, Rows.words(rows.get(i).get(0), "fine", "soft", "side-name"), 0, i + 1);
+      add(grid, Words.label(rows.get(i).get(0), "fine", "soft", "side-name"), 0, i + 1);
       for (int k = 1; k < rows.get(i).size(); k++) {
         Label cell = new Label(rows.get(i).get(k));
         cell.setMinWidth(Region.USE_PREF_SIZE);

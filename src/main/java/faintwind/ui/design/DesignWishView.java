@@ -8,6 +8,7 @@ import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -57,24 +58,24 @@ final class DesignWishView {
     form.getStyleClass().add("design-form");
     form.getChildren()
         .addAll(
-            Rows.words(words.text("design.wish"), "tell", "semibold"),
+            Words.label(words.text("design.wish"), "tell", "semibold"),
             DesignRows.number(
                 "wish-slowest",
                 words.text("design.wish.slowest"),
                 new NumberField(
                     "wish-slowest", words.text("design.wish.slowest"), model.wish().slowest())),
-            Rows.words(words.text("design.wish.slowest-help"), "fine", "soft"),
+            Words.label(words.text("design.wish.slowest-help"), "fine", "soft"),
             DesignRows.number(
                 "wish-response",
                 words.text("design.wish.response"),
                 new NumberField(
                     "wish-response", words.text("design.wish.response"), model.wish().response())),
-            Rows.words(words.text("design.wish.response-help"), "fine", "soft"),
+            Words.label(words.text("design.wish.response-help"), "fine", "soft"),
             pick(DesignWishModel.Pick.PLACE),
             pick(DesignWishModel.Pick.CONTACT),
             pick(DesignWishModel.Pick.LOGGER),
             pick(DesignWishModel.Pick.SPEND),
-            Rows.words(words.text("design.wish.rest"), "fine", "soft"));
+            Words.label(words.text("design.wish.rest"), "fine", "soft"));
   }
 
   private Node pick(DesignWishModel.Pick pick) {
@@ -111,7 +112,7 @@ final class DesignWishView {
       return;
     }
     if (answer.suggestions().isEmpty()) {
-      box.getChildren().add(Rows.words(words.text("suggest.none")));
+      box.getChildren().add(Words.label(words.text("suggest.none")));
       return;
     }
     for (int i = 0; i < answer.suggestions().size(); i++) {
@@ -133,7 +134,7 @@ final class DesignWishView {
     block
         .getChildren()
         .add(
-            Rows.words(
+            Words.label(
                 words.text(
                     "suggest.design",
                     suggestion.design().name(),
@@ -141,7 +142,7 @@ final class DesignWishView {
                     suggestion.design().sense().type().label().name()),
                 "semibold",
                 "tell"));
-    suggestion.reasons().forEach(r -> block.getChildren().add(Rows.words(words.sentence(r))));
+    suggestion.reasons().forEach(r -> block.getChildren().add(Words.label(words.sentence(r))));
     Button take = new Button(words.text("design.wish.take"));
     take.setId("take-" + number);
     take.getStyleClass().add("quiet");

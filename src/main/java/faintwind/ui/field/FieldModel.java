@@ -7,33 +7,27 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.field.Convert;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
-import faintwind.job.field.LookAtLog;
+import faintwind.job.field.LookedAtLog;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.live.Listen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.message.Problem;
+import faintwind.message.Numerals;
+import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
-import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** A field log turned into air speed by the calibration in force, to be looked at and saved. */
-public final class FieldModel {
-  private final Messages words;
+public final class FieldModel extends DataModel<FieldModel.View> {
   private final Background background;
   private final Function<String, Optional<Path>> askTarget;
-  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
-  private final ReadOnlyObjectWrapper<Next> next;
   private Optional<Path> calibrationFile = Optional.empty();
   private String saved = "";
   private Optional<ImportProfile> profile = Optional.empty();
@@ -48,7 +42,7 @@ public final class FieldModel {
    */
   public record View(
       Optional<Calibration> calibration,
-      Optional<LookAtLog.Looked> look,
+      Optional<LookedAtLog> look,
       Optional<FieldFindings> findings,
       List<String> problems) {
     static final View NOTHING =
@@ -66,19 +60,10 @@ public final class FieldModel {
    */
   public FieldModel(
       Messages words, Background background, Function<String, Optional<Path>> askTarget) {
-    this.words = words;
+    super(words, View.NOTHING);
     this.background = background;
     this.askTarget = askTarget;
-    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
     say();
-  }
-
-  public ReadOnlyObjectProperty<View> view() {
-    return view.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Next> next() {
-    return next.getReadOnlyProperty();
   }
 
   /** Converts by this calibration from now on. */
@@ -91,7 +76,7 @@ public final class FieldModel {
 
   private void calibrationRead(Path file, Checked<Calibration> read) {
     calibrationFile = read.isOk() ? Optional.of(file) : Optional.empty();
-    view.set(
+    put(
         read.fold(
             (value, notes) ->
                 new View(Optional.of(value), Optional.empty(), Optional.empty(), lines(notes)),
@@ -102,7 +87,7 @@ public final class FieldModel {
 
   /** How a live recording finds its air speed, where a calibration is at hand. */
   public Optional<Listen.BySpeed> bySpeed() {
-    return view.get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.USUAL));
+    return view().get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.USUAL));
   }
 
   /** A log of a foreign logger, whose lines mean what the profile says. */
@@ -118,16 +103,14 @@ public final class FieldModel {
   }
 
   private void look(Path log) {
-    Optional<Calibration> calibration = view.get().calibration();
+    Optional<Calibration> calibration = view().get().calibration();
     if (calibration.isEmpty()) {
-      problem(words.text("field.no-calibration"));
+      problem(text("field.no-calibration"));
       return;
     }
     saved = "";
     Calibration by = calibration.get();
-    LookAtLog plain =
-        new LookAtLog(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
-    LookAtLog job = profile.map(plain::reading).orElse(plain);
+    Convert job = job(by);
     background.run(
         watch ->
             job.look(log, watch)
@@ -139,11 +122,17 @@ public final class FieldModel {
         broke -> problem(log, broke));
   }
 
-  private record Found(LookAtLog.Looked looked, FieldFindings findings) {}
+  private Convert job(Calibration by) {
+    Convert plain =
+        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+    return profile.map(plain::reading).orElse(plain);
+  }
+
+  private record Found(LookedAtLog looked, FieldFindings findings) {}
 
   private void found(Checked<Found> found) {
-    Optional<Calibration> by = view.get().calibration();
-    view.set(
+    Optional<Calibration> by = view().get().calibration();
+    put(
         found.fold(
             (value, notes) ->
                 new View(
@@ -154,8 +143,8 @@ public final class FieldModel {
 
   /** Writes the converted log where the person says. */
   public void save() {
-    Optional<LookAtLog.Looked> look = view.get().look();
-    Optional<Calibration> by = view.get().calibration();
+    Optional<LookedAtLog> look = view().get().look();
+    Optional<Calibration> by = view().get().calibration();
     if (look.isEmpty() || by.isEmpty()) {
       return;
     }
@@ -165,9 +154,7 @@ public final class FieldModel {
   }
 
   private void save(Calibration by, Path log, Path target) {
-    Convert plain =
-        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
-    Convert job = profile.map(plain::reading).orElse(plain);
+    Convert job = job(by);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {
@@ -181,50 +168,44 @@ public final class FieldModel {
   }
 
   private void problem(Path file, IOException broke) {
-    problem(
-        words.text(
-            "window.file.failed", String.valueOf(file.getFileName()), DiskWords.say(broke, words)));
+    problem(failed(file, broke));
   }
 
   private void problem(String sentence) {
-    View now = view.get();
-    view.set(new View(now.calibration(), now.look(), now.findings(), List.of(sentence)));
+    View now = view().get();
+    put(new View(now.calibration(), now.look(), now.findings(), List.of(sentence)));
     say();
   }
 
-  private List<String> lines(List<Problem> problems) {
-    return problems.stream().map(words::line).toList();
-  }
-
   private void say() {
-    View now = view.get();
+    View now = view().get();
     if (now.calibration().isEmpty()) {
-      next.set(
-          Next.say(Mark.BLOCKED, words.text("field.next.calibration"))
-              .withDetail(words.text("field.next.calibration-detail")));
+      say(
+          Next.say(Mark.BLOCKED, text("field.next.calibration"))
+              .withDetail(text("field.next.calibration-detail")));
     } else if (now.look().isEmpty()) {
-      next.set(
+      say(
           now.problems().isEmpty()
-              ? Next.say(Mark.READY, words.text("field.next.log"))
-              : Next.say(Mark.BLOCKED, words.text("field.next.refused"))
-                  .withDetail(words.text("field.next.refused-detail")));
+              ? Next.say(Mark.READY, text("field.next.log"))
+              : Next.say(Mark.BLOCKED, text("field.next.refused"))
+                  .withDetail(text("field.next.refused-detail")));
     } else if (!saved.isEmpty()) {
-      next.set(Next.say(Mark.DONE, words.text("field.next.saved", saved)));
+      say(Next.say(Mark.DONE, text("field.next.saved", saved)));
     } else {
-      next.set(sayLook(now.look().get()));
+      say(sayLook(now.look().get()));
     }
   }
 
-  private Next sayLook(LookAtLog.Looked look) {
-    Act act = new Act("field-save", words.text("field.next.save.act"), this::save);
+  private Next sayLook(LookedAtLog look) {
+    Act act = new Act("field-save", text("field.next.save.act"), this::save);
     FieldRows rows = look.rows();
     // switching the heater on at the start of a log is no fault
     boolean power =
         rows.stretches(SpeedFlag.POWER).stream().anyMatch(s -> s.from_s() > rows.time_s(0));
     boolean care = power || !rows.stretches(SpeedFlag.GAP).isEmpty();
-    String sentence = words.text(care ? "field.next.care" : "field.next.save");
+    String sentence = text(care ? "field.next.care" : "field.next.save");
     long count = look.summary().rows();
     return Next.say(care ? Mark.ATTENTION : Mark.DONE, sentence, act)
-        .withDetail(words.text("field.next.rows", Figures.whole(count), Figures.whole(count)));
+        .withDetail(text("field.next.rows", Numerals.grouped(count), Numerals.grouped(count)));
   }
 }

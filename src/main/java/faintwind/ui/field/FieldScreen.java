@@ -1,14 +1,15 @@
 package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
+import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
+import faintwind.report.plot.PlotLane;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Note;
 import faintwind.ui.part.PlotCard;
@@ -18,6 +19,8 @@ import faintwind.ui.part.Words;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
+import javafx.beans.InvalidationListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,15 +29,17 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+import org.controlsfx.control.RangeSlider;
 
 /** The day in a sentence, speed with its band, the raw record, one lane a flag. */
-public final class FieldScreen {
+public final class FieldScreen extends DataScreen {
   private static final double HEIGHT_EM = 36;
   private static final double BAR_EM = 9;
+  private static final double STRETCH_STEPS = 40;
+  private static final Duration REST = Duration.millis(150);
 
-  private final Desk desk;
   private final FieldModel model;
-  private final DataScreen screen;
   private Optional<LoggerWays> logger = Optional.empty();
   private final VBox margin = new VBox();
 
@@ -44,13 +49,12 @@ public final class FieldScreen {
   @FXML private VBox plots;
 
   public FieldScreen(Desk desk, FieldModel model) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin.setId("field-margin");
     margin.getStyleClass().add("data-body");
-    screen =
-        DataScreen.of(sheet, model.next()).withMargin(margin).filledBy(model.view(), this::fill);
+    withMargin(margin);
+    filledBy(model.view(), this::fill);
   }
 
   /** With ways to listen to the logger and to read a foreign log. */
@@ -65,25 +69,21 @@ public final class FieldScreen {
 
   private void listen(LoggerWays ways) {
     ListenPane pane = ways.listening(model::bySpeed);
-    screen.whenLeft(pane::left);
+    whenLeft(pane::left);
     bring.getChildren().setAll(pane);
   }
 
   private void askForeign(LoggerWays ways) {
-    desk.files()
+    desk()
+        .files()
         .open(text("field.foreign"), text("listen.file-kind"), "*.*")
         .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
-  }
-
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
   }
 
   private void fill(FieldModel.View now) {
     problems
         .getChildren()
-        .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk.words()));
+        .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk().words()));
     plots.getChildren().clear();
     margin.getChildren().clear();
     bring.getChildren().clear();
@@ -98,30 +98,59 @@ public final class FieldScreen {
     }
     FieldWords said =
         new FieldWords(
-            desk.words(),
+            desk().words(),
             now.look().get(),
             now.findings().orElseThrow(),
             now.calibration().orElseThrow());
     title.setText(said.title());
-    PlotCard card =
-        FigureCard.of("field-plot", new FieldPlots(desk.words()).log(said.plot()), HEIGHT_EM, desk);
-    VBox.setVgrow(card, Priority.ALWAYS);
-    plots.getChildren().setAll(card);
+    FieldPlots.Log whole = said.plot();
+    plots.getChildren().setAll(stretch(said, whole), plot(whole));
     fillMargin(said);
     now.calibration().ifPresent(this::fillCalibration);
-    Button another = new Button(text("field.another"));
-    another.setId("field-another");
+    Button another = Words.button("field-another", text("field.another"), () -> askLog());
     another.getStyleClass().add("quiet");
-    another.setOnAction(event -> askLog());
     margin.getChildren().add(another);
+  }
+
+  private PlotCard plot(FieldPlots.Log shown) {
+    PlotCard card =
+        FigureCard.of("field-plot", new FieldPlots(desk().words()).log(shown), HEIGHT_EM, desk());
+    VBox.setVgrow(card, Priority.ALWAYS);
+    return card;
+  }
+
+  /** Picks the stretch of the record that is drawn. */
+  private Node stretch(FieldWords said, FieldPlots.Log whole) {
+    PlotLane.Stretch all = whole.span();
+    RangeSlider slider = new RangeSlider(all.from(), all.to(), all.from(), all.to());
+    slider.setId("field-stretch");
+    slider.setBlockIncrement((all.to() - all.from()) / STRETCH_STEPS);
+    slider.setAccessibleText(text("field.stretch"));
+    Label shown = Words.label(text("field.stretch"), "fine", "soft");
+    PauseTransition rest = new PauseTransition(REST);
+    rest.setOnFinished(
+        event -> {
+          double from = slider.getLowValue();
+          double to = Math.max(slider.getHighValue(), from + slider.getBlockIncrement());
+          shown.setText(said.stretch(whole.clock(), from, to));
+          slider.setAccessibleText(shown.getText());
+          FieldPlots.Log picked = whole.between(from, to);
+          if (!picked.raw().isEmpty()) {
+            plots.getChildren().set(1, plot(picked));
+          }
+        });
+    InvalidationListener moved = property -> rest.playFromStart();
+    slider.lowValueProperty().addListener(moved);
+    slider.highValueProperty().addListener(moved);
+    return new VBox(shown, slider);
   }
 
   private void addWays(LoggerWays ways) {
     HBox links =
-        new HBox(
+        Boxes.row(
+            "ways",
             Words.link("field-listen", text("field.listen"), () -> listen(ways)),
             Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
-    links.getStyleClass().add("ways");
     bring.getChildren().add(links);
   }
 
@@ -135,7 +164,8 @@ public final class FieldScreen {
   }
 
   private void askLog() {
-    desk.files()
+    desk()
+        .files()
         .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
         .ifPresent(model::open);
   }
@@ -146,59 +176,53 @@ public final class FieldScreen {
         text("field.calibration.drop"),
         text("field.calibration.choose"),
         () ->
-            desk.files()
+            desk()
+                .files()
                 .open(text("field.calibration.choose"), text("field.calibration.kind"), "*.json")
                 .ifPresent(model::useCalibration),
         files -> files.stream().findFirst().ifPresent(model::useCalibration));
   }
 
   private void fillMargin(FieldWords said) {
-    margin.getChildren().add(Rows.words(text("field.standouts"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("field.standouts"), "tell", "semibold"));
     for (FieldWords.Standout standout : said.standouts()) {
-      VBox block = new VBox(Rows.words(standout.name(), "bold"), Rows.words(standout.text()));
+      VBox block = new VBox(Words.label(standout.name(), "bold"), Words.label(standout.text()));
       margin.getChildren().add(block);
     }
-    margin.getChildren().add(rule());
-    margin.getChildren().add(Rows.words(text("field.shares"), "tell", "semibold"));
+    margin.getChildren().add(Words.rule());
+    margin.getChildren().add(Words.label(text("field.shares"), "tell", "semibold"));
     VBox shares = new VBox();
     said.shares().forEach(line -> shares.getChildren().add(share(line)));
     margin.getChildren().add(shares);
   }
 
   private static Node share(FieldWords.ShareLine line) {
-    Label name = new Label(line.name());
-    name.getStyleClass().add("share-name");
+    Label name = Words.plain(line.name(), "share-name");
     Region bar = new Region();
     bar.getStyleClass().add("share-bar");
     if (!line.usable()) {
       bar.getStyleClass().add("unusable");
     }
     bar.setStyle("-fx-pref-width: " + BAR_EM * line.share() + "em;");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Label pct = new Label(Math.round(100 * line.share()) + " %");
-    pct.getStyleClass().add("semibold");
+    Region gap = Boxes.gap();
+    Label pct = Words.plain(Math.round(100 * line.share()) + " %", "semibold");
     pct.setMinWidth(Region.USE_PREF_SIZE);
-    HBox row = new HBox(name, bar, gap, pct);
-    row.getStyleClass().add("share-row");
-    return row;
+    return Boxes.row("share-row", name, bar, gap, pct);
   }
 
   private void fillCalibration(Calibration calibration) {
-    margin.getChildren().add(rule());
-    Label head = Rows.words(text("field.how"), "tell", "semibold");
+    margin.getChildren().add(Words.rule());
+    Label head = Words.label(text("field.how"), "tell", "semibold");
     WhyLink why =
         new WhyLink(
-            "field-why", text("field.how"), () -> why(calibration), desk.notes(), desk.words());
-    HBox.setHgrow(head, Priority.ALWAYS);
-    head.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(head, why);
-    row.getStyleClass().add("row");
+            "field-why", text("field.how"), () -> why(calibration), desk().notes(), desk().words());
+    Boxes.grow(head);
+    HBox row = Boxes.row("row", head, why);
     margin.getChildren().add(row);
     String date =
-        DateTimeFormatter.ofPattern("d MMMM yyyy", desk.words().locale())
+        DateTimeFormatter.ofPattern("d MMMM yyyy", desk().words().locale())
             .format(calibration.origin().created());
-    margin.getChildren().add(Rows.soft(desk.words().text("field.how.text", date)));
+    margin.getChildren().add(Rows.soft(text("field.how.text", date)));
   }
 
   private Note why(Calibration calibration) {
@@ -206,23 +230,7 @@ public final class FieldScreen {
         text("field.how"),
         text("field.why.text"),
         List.of(text(calibration.formula().equation())),
-        Optional.of(calibration.performance().floor_m_s())
-            .map(
-                floor ->
-                    desk.words()
-                        .text(
-                            "field.why.floor", String.format(java.util.Locale.ROOT, "%.2f", floor)))
-            .orElse(""),
+        text("field.why.floor", Numerals.places(calibration.performance().floor_m_s(), 2)),
         text("field.why.source"));
-  }
-
-  private static Region rule() {
-    Region rule = new Region();
-    rule.getStyleClass().add("rule");
-    return rule;
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 }

@@ -4,20 +4,19 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
-import faintwind.job.field.LookAtLog;
+import faintwind.job.field.LookedAtLog;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.picture.PlotToken;
 import faintwind.report.plot.PlotLane;
 import faintwind.report.plot.PlotNote;
 import faintwind.report.plot.PlotPoints;
-import faintwind.ui.part.Figures;
-import java.time.Duration;
+import faintwind.ui.part.TimeText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says and draws what a converted log shows: its day in a sentence, its gusts, its flags. */
@@ -26,12 +25,11 @@ final class FieldWords {
   private static final double GAP_STEPS = 5;
 
   private final Messages words;
-  private final LookAtLog.Looked look;
+  private final LookedAtLog look;
   private final FieldFindings findings;
   private final double floor_m_s;
 
-  FieldWords(
-      Messages words, LookAtLog.Looked look, FieldFindings findings, Calibration calibration) {
+  FieldWords(Messages words, LookedAtLog look, FieldFindings findings, Calibration calibration) {
     this.words = words;
     this.look = look;
     this.findings = findings;
@@ -43,10 +41,7 @@ final class FieldWords {
     String when =
         look.start()
             .map(s -> DateTimeFormatter.ofPattern("EEEE d MMMM", words.locale()).format(s))
-            .orElse(
-                words.text(
-                    "field.title.length",
-                    Figures.duration(words, Duration.ofSeconds(Math.round(findings.length_s())))));
+            .orElse(words.text("field.title.length", TimeText.of(words, findings.length_s())));
     return words.text("field.title", when, course());
   }
 
@@ -124,11 +119,11 @@ final class FieldWords {
 
   private String length(List<FieldRows.Stretch> stretches) {
     double sum_s = stretches.stream().mapToDouble(s -> s.to_s() - s.from_s()).sum();
-    return Figures.duration(words, Duration.ofSeconds(Math.round(sum_s)));
+    return TimeText.of(words, sum_s);
   }
 
   private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.2f", speed_m_s);
+    return Numerals.places(speed_m_s, 2);
   }
 
   private String time(double time_s) {
@@ -153,6 +148,17 @@ final class FieldWords {
         floor_m_s,
         lanes(shift),
         notes(shift));
+  }
+
+  /** Which stretch of the plot is drawn. */
+  String stretch(boolean clock, double from, double to) {
+    return words.text("field.stretch.shown", onAxis(clock, from), onAxis(clock, to));
+  }
+
+  private String onAxis(boolean clock, double at) {
+    return clock
+        ? Numerals.clock(at % DAY_S)
+        : words.text("field.time.minute", Math.round(at / 60));
   }
 
   private List<PlotNote> notes(double shift) {

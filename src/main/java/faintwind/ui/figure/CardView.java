@@ -4,6 +4,7 @@ import faintwind.report.card.StepCard;
 import faintwind.report.figure.WiringDrawing;
 import faintwind.report.picture.Picture;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Note;
 import faintwind.ui.part.WhyLink;
 import faintwind.ui.part.Words;
@@ -40,16 +41,13 @@ public final class CardView extends VBox {
     view.show(picture);
     view.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
     view.setAccessibleText(picture.title() + ". " + picture.description());
-    VBox box = new VBox(Words.label(picture.title(), "fine", "soft"), view);
-    box.getStyleClass().add("card-drawing");
-    return box;
+    return Boxes.column("card-drawing", Words.label(picture.title(), "fine", "soft"), view);
   }
 
   private static Region row(StepCard.Row row, String id, Desk desk) {
     VBox said = new VBox(Words.label(row.what(), "fine", "soft"), Words.label(row.value()));
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox line = new HBox(said);
-    line.getStyleClass().addAll("row", "card-row");
+    HBox line = Boxes.row("row card-row", said);
     if (!row.why().isEmpty()) {
       line.getChildren()
           .add(

@@ -1,13 +1,13 @@
 package faintwind.ui.figure;
 
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.paint.PlotFigure;
 import faintwind.report.plot.PlotTable;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.PlotCard;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
@@ -61,10 +61,6 @@ public final class FigureCard {
   }
 
   private static String number(double value) {
-    return new java.math.BigDecimal(value)
-        .round(new java.math.MathContext(SIGNIFICANT))
-        .stripTrailingZeros()
-        .toPlainString()
-        .toLowerCase(Locale.ROOT);
+    return Numerals.digits(value, SIGNIFICANT);
   }
 }

@@ -39,7 +39,7 @@ final class FigureReader implements PlotCard.Reader {
       return Optional.empty();
     }
     // the first key only shows the cursor, where the plot begins
-    cursor = cursor.isEmpty() ? PlotCursor.on(figure) : cursor.map(at -> at.moved(move));
+    cursor = cursor.isEmpty() ? PlotCursor.on(figure.panels()) : cursor.map(at -> at.moved(move));
     cursor.ifPresent(at -> view.show(new ReadFigure(figure, at)));
     return cursor.map(at -> at.words(words));
   }

@@ -5,7 +5,7 @@ import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.message.Problem;
+import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -16,18 +16,13 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javafx.beans.property.ReadOnlyObjectProperty;
-import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * The fit of the formula to the runs on record: made in the background, looked at, put in force.
  */
-public final class FormulaModel {
-  private final Messages words;
+public final class FormulaModel extends DataModel<FormulaModel.View> {
   private final Background background;
   private Ways ways;
-  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
-  private final ReadOnlyObjectWrapper<Next> next;
   private Optional<Path> table = Optional.empty();
   private Optional<Running> fitting = Optional.empty();
   private Optional<Running> drawing = Optional.empty();
@@ -88,19 +83,10 @@ public final class FormulaModel {
 
   /** A model without runs. */
   public FormulaModel(Messages words, Background background, Ways ways) {
-    this.words = words;
+    super(words, View.NOTHING);
     this.background = background;
     this.ways = ways;
-    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
     say();
-  }
-
-  public ReadOnlyObjectProperty<View> view() {
-    return view.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Next> next() {
-    return next.getReadOnlyProperty();
   }
 
   /** The fit while it runs. */
@@ -132,7 +118,7 @@ public final class FormulaModel {
     background.entry(
         watch -> ways.read(),
         read -> {
-          if (view.get().stage() == Stage.NOTHING || view.get().stage() == Stage.READY) {
+          if (view().get().stage() == Stage.NOTHING || view().get().stage() == Stage.READY) {
             read.ifPresent(this::readAgain);
           }
         },
@@ -168,14 +154,14 @@ public final class FormulaModel {
 
   private void drawn(Kept made, Optional<Kept> drawn) {
     drawing = Optional.empty();
-    if (view.get().made().filter(shown -> shown.file().equals(made.file())).isPresent()) {
-      set(view.get().stage(), Optional.of(drawn.orElse(made)), view.get().problems());
+    if (view().get().made().filter(shown -> shown.file().equals(made.file())).isPresent()) {
+      set(view().get().stage(), Optional.of(drawn.orElse(made)), view().get().problems());
     }
   }
 
   /** Fits in the background; the Next line shows how far it is and can stop it. */
   public void fit() {
-    if (table.isEmpty() || view.get().stage() == Stage.FITTING) {
+    if (table.isEmpty() || view().get().stage() == Stage.FITTING) {
       return;
     }
     Path runs = table.get();
@@ -193,7 +179,7 @@ public final class FormulaModel {
                   fitting = Optional.empty();
                   broke(broke);
                 }));
-    set(Stage.FITTING, view.get().made(), List.of());
+    set(Stage.FITTING, view().get().made(), List.of());
   }
 
   private interface Stoppable<T> {
@@ -211,9 +197,9 @@ public final class FormulaModel {
 
   private void fitted(Optional<Checked<Kept>> outcome) {
     if (outcome.isEmpty()) {
-      said = words.text("formula.next.stopped");
-      boolean before = view.get().made().isPresent();
-      set(before ? Stage.FITTED : Stage.READY, view.get().made(), List.of());
+      said = text("formula.next.stopped");
+      boolean before = view().get().made().isPresent();
+      set(before ? Stage.FITTED : Stage.READY, view().get().made(), List.of());
       return;
     }
     fittedHere = true;
@@ -234,17 +220,13 @@ public final class FormulaModel {
 
   private void broke(IOException broke) {
     set(
-        view.get().made().isPresent() ? Stage.FITTED : Stage.REFUSED,
-        view.get().made(),
-        List.of(DiskWords.say(broke, words)));
-  }
-
-  private List<String> lines(List<Problem> problems) {
-    return problems.stream().map(words::line).toList();
+        view().get().made().isPresent() ? Stage.FITTED : Stage.REFUSED,
+        view().get().made(),
+        List.of(DiskWords.say(broke, words())));
   }
 
   private void set(Stage stage, Optional<Kept> made, List<String> problems) {
-    view.set(new View(stage, made, drawing.isPresent(), problems));
+    put(new View(stage, made, drawing.isPresent(), problems));
     say();
   }
 
@@ -261,7 +243,7 @@ public final class FormulaModel {
         written -> {
           said =
               written.fold(
-                  (file, notes) -> words.text("formula.next.reported", file),
+                  (file, notes) -> text("formula.next.reported", file),
                   problems -> String.join(" ", lines(problems)));
           say();
         },
@@ -269,48 +251,45 @@ public final class FormulaModel {
   }
 
   private void say() {
-    Act fit = new Act("formula-fit", words.text("formula.next.fit.act"), this::fit);
-    next.set(
-        switch (view.get().stage()) {
+    Act fit = new Act("formula-fit", text("formula.next.fit.act"), this::fit);
+    say(
+        switch (view().get().stage()) {
           case NOTHING ->
               Next.say(
                   Mark.READY,
-                  words.text("formula.next.runs"),
-                  new Act("formula-runs", words.text("formula.next.runs.act"), ways::toTurntable));
+                  text("formula.next.runs"),
+                  new Act("formula-runs", text("formula.next.runs.act"), ways::toTurntable));
           case READY ->
-              Next.say(Mark.READY, words.text("formula.next.fit"), fit)
-                  .withDetail(said.isEmpty() ? words.text("formula.next.fit-detail") : said);
-          case FITTING -> Next.say(Mark.DOING, words.text("formula.next.fitting"));
+              Next.say(Mark.READY, text("formula.next.fit"), fit)
+                  .withDetail(said.isEmpty() ? text("formula.next.fit-detail") : said);
+          case FITTING -> Next.say(Mark.DOING, text("formula.next.fitting"));
           case REFUSED ->
-              Next.say(Mark.BLOCKED, words.text("formula.next.refused"), fit)
-                  .withDetail(words.text("formula.next.refused-detail"));
-          case FITTED -> sayFitted(view.get().made().orElseThrow());
+              Next.say(Mark.BLOCKED, text("formula.next.refused"), fit)
+                  .withDetail(text("formula.next.refused-detail"));
+          case FITTED -> sayFitted(view().get().made().orElseThrow());
         });
   }
 
   private Next sayFitted(Kept made) {
-    Act again = new Act("formula-again", words.text("formula.next.again.act"), this::fit);
+    Act again = new Act("formula-again", text("formula.next.again.act"), this::fit);
     if (inForce) {
-      Act log =
-          new Act("formula-build-log", words.text("formula.next.report.act"), this::writeBuildLog);
+      Act log = new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
       Next done =
-          Next.say(Mark.DONE, words.text("formula.next.in-force"), log)
+          Next.say(Mark.DONE, text("formula.next.in-force"), log)
               .withDetail(
-                  said.isEmpty() ? words.text("formula.next.in-force-detail", made.file()) : said);
+                  said.isEmpty() ? text("formula.next.in-force-detail", made.file()) : said);
       return table.isPresent() ? done.withOther(again) : done;
     }
     if (made.formula().calibration().rehearsal()) {
-      Act log =
-          new Act("formula-practice", words.text("formula.next.report.act"), this::writeBuildLog);
-      return Next.say(Mark.REHEARSAL, words.text("formula.next.practice"), log)
-          .withDetail(said.isEmpty() ? words.text("formula.next.practice-detail") : said)
+      Act log = new Act("formula-practice", text("formula.next.report.act"), this::writeBuildLog);
+      return Next.say(Mark.REHEARSAL, text("formula.next.practice"), log)
+          .withDetail(said.isEmpty() ? text("formula.next.practice-detail") : said)
           .withOther(again);
     }
-    Act force =
-        new Act("formula-force", words.text("formula.next.force.act"), () -> putInForce(made));
+    Act force = new Act("formula-force", text("formula.next.force.act"), () -> putInForce(made));
     Mark mark = made.formula().shortfalls().isEmpty() ? Mark.READY : Mark.ATTENTION;
-    return Next.say(mark, words.text("formula.next.force"), force)
-        .withDetail(said.isEmpty() ? words.text("formula.next.force-detail", made.file()) : said)
+    return Next.say(mark, text("formula.next.force"), force)
+        .withDetail(said.isEmpty() ? text("formula.next.force-detail", made.file()) : said)
         .withOther(again);
   }
 }

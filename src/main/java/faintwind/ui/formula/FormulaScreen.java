@@ -4,12 +4,13 @@ import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PlotCard;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.WhyLink;
+import faintwind.ui.part.Words;
+import faintwind.ui.work.Running;
 import java.util.List;
 import java.util.Optional;
 import javafx.fxml.FXML;
@@ -25,14 +26,13 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The verdict as title, measured and fitted, the straight-line look smaller beside it. */
-public final class FormulaScreen {
+public final class FormulaScreen extends DataScreen {
   private static final double MAIN_EM = 26;
   private static final double ERRORS_EM = 13;
   private static final double RECORDING_EM = 18;
   private static final double MORE_EM = 14;
 
-  private final Desk desk;
-  private final Screen screen;
+  private final FormulaModel model;
   private final VBox margin = new VBox();
 
   @FXML private HBox head;
@@ -42,30 +42,28 @@ public final class FormulaScreen {
   @FXML private VBox plots;
 
   public FormulaScreen(Desk desk, FormulaModel model) {
-    this.desk = desk;
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
+    super(desk, model.next());
+    this.model = model;
     margin.setId("formula-margin");
     margin.getStyleClass().add("data-body");
-    screen =
-        DataScreen.of(sheet, model.next())
-            .withMargin(margin)
-            .withWork(model::work)
-            .filledBy(model.view(), this::fill)
-            .whenLeft(model::left);
+    withMargin(margin);
+    filledBy(model.view(), this::fill);
+    whenLeft(model::left);
   }
 
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
+  @Override
+  public Optional<Running> work() {
+    return model.work();
   }
 
   private void fill(FormulaModel.View now) {
     problems
         .getChildren()
         .setAll(
-            Rows.problems(now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk.words()));
+            Rows.problems(
+                now.problems(), now.stage() == FormulaModel.Stage.REFUSED, desk().words()));
     Optional<FormulaWords> said =
-        now.made().map(made -> new FormulaWords(desk.words(), made.formula()));
+        now.made().map(made -> new FormulaWords(desk().words(), made.formula()));
     plots.getChildren().clear();
     margin.getChildren().clear();
     head.getChildren().setAll(title);
@@ -99,7 +97,7 @@ public final class FormulaScreen {
                 .<Node>map(figure -> wide(card("formula-straight", figure, MAIN_EM), 1))
                 .orElseGet(() -> Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
-    plots.getChildren().add(Rows.words(text("formula.recordings"), "tell", "semibold"));
+    plots.getChildren().add(Words.label(text("formula.recordings"), "tell", "semibold"));
     said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
     List<PlotFigure> recordings = said.recordings();
     for (int i = 0; i < recordings.size(); i++) {
@@ -107,43 +105,43 @@ public final class FormulaScreen {
           .getChildren()
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
-    plots.getChildren().add(Rows.words(text("formula.more"), "tell", "semibold"));
+    plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
     HBox more =
-        new HBox(
+        Boxes.row(
+            "plot-pair",
             wide(card("formula-u95", said.u95(), MORE_EM), 1),
             wide(card("formula-response", said.response(), MORE_EM), 1));
-    more.getStyleClass().add("plot-pair");
     plots.getChildren().add(more);
     fillMargin(said);
   }
 
   private PlotCard card(String id, PlotFigure figure, double height_em) {
-    return FigureCard.of(id, figure, height_em, desk);
+    return FigureCard.of(id, figure, height_em, desk());
   }
 
   /** Shares the width of a row by weight. */
   private static Node wide(PlotCard card, double weight) {
-    HBox.setHgrow(card, Priority.ALWAYS);
-    card.setMaxWidth(Double.MAX_VALUE);
+    Boxes.grow(card);
     card.setStyle("-fx-pref-width: " + 20 * weight + "em;");
     return card;
   }
 
   private void fillMargin(FormulaWords said) {
-    VBox equation = new VBox(Rows.words(text("formula.equation")));
-    equation.getStyleClass().add("equation");
-    margin.getChildren().setAll(Rows.words(text("formula.one-line"), "tell", "semibold"), equation);
-    margin.getChildren().add(Rows.words(text("formula.sure"), "tell", "semibold"));
+    VBox equation = Boxes.column("equation", Words.label(text("formula.equation")));
+    margin
+        .getChildren()
+        .setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
+    margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
-    margin.getChildren().add(Rows.words(text("formula.checks"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("formula.checks"), "tell", "semibold"));
     VBox checks = new VBox();
     checks.setId("formula-checks");
     for (FormulaWords.CheckLine line : said.checks()) {
-      checks.getChildren().add(Rows.check(line.mark(), line.name(), line.detail(), desk.words()));
+      checks.getChildren().add(Rows.check(line.mark(), line.name(), line.detail(), desk().words()));
     }
-    checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk.words()));
+    checks.getChildren().addAll(Rows.problems(said.warnings(), false, desk().words()));
     margin.getChildren().add(checks);
-    margin.getChildren().add(Rows.words(text("formula.parameters"), "tell", "semibold"));
+    margin.getChildren().add(Words.label(text("formula.parameters"), "tell", "semibold"));
     margin.getChildren().add(parameters(said));
   }
 
@@ -152,18 +150,20 @@ public final class FormulaScreen {
     grid.getStyleClass().add("fact-table");
     List<FormulaWords.ParameterLine> lines = said.parameters();
     for (int i = 0; i < lines.size(); i++) {
-      Label name = Rows.words(lines.get(i).name(), "semibold");
-      Label value = Rows.words(lines.get(i).value(), "medium");
+      Label name = Words.label(lines.get(i).name(), "semibold");
+      Label value = Words.label(lines.get(i).value(), "medium");
       value.setMinWidth(Region.USE_PREF_SIZE);
-      grid.addRow(i, name, value, Rows.words(lines.get(i).range(), "fine", "soft"));
+      grid.addRow(i, name, value, Words.label(lines.get(i).range(), "fine", "soft"));
       GridPane.setHalignment(value, HPos.RIGHT);
     }
     WhyLink why =
         new WhyLink(
-            "formula-why", text("formula.parameters.why"), said::why, desk.notes(), desk.words());
-    VBox box = new VBox(grid, why);
-    box.getStyleClass().addAll("fact-block", "row");
-    return box;
+            "formula-why",
+            text("formula.parameters.why"),
+            said::why,
+            desk().notes(),
+            desk().words());
+    return Boxes.column("fact-block row", grid, why);
   }
 
   private Node howSure(FormulaWords said) {
@@ -178,17 +178,13 @@ public final class FormulaScreen {
     }
     grid.addRow(
         0,
-        Rows.words(text("formula.sure.speed"), "column-head"),
-        Rows.words(text("formula.sure.u95"), "column-head"),
-        Rows.words(text("formula.sure.rise"), "column-head"));
+        Words.label(text("formula.sure.speed"), "column-head"),
+        Words.label(text("formula.sure.u95"), "column-head"),
+        Words.label(text("formula.sure.rise"), "column-head"));
     int row = 1;
     for (FormulaWords.SureLine line : said.howSure()) {
       grid.addRow(row++, new Label(line.speed()), new Label(line.u95()), new Label(line.rise()));
     }
     return grid;
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 }

@@ -7,20 +7,17 @@ import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.RunOutcome;
 import faintwind.job.formula.FittedFormula;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
 import faintwind.report.figure.StraightLinePlots;
 import faintwind.report.paint.PlotFigure;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Note;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -60,9 +57,9 @@ final class FormulaWords {
   String title() {
     return words.text(
         mark() == Mark.DONE ? "formula.title.good" : "formula.title.care",
-        figures(lowest_m_s(), 2),
-        figures(calibration.coverage().highest_m_s(), 2),
-        figures(Math.ceil(10 * within_pct()) / 10, 2));
+        Numerals.digits(lowest_m_s(), 2),
+        Numerals.digits(calibration.coverage().highest_m_s(), 2),
+        Numerals.digits(Math.ceil(10 * within_pct()) / 10, 2));
   }
 
   Mark mark() {
@@ -74,14 +71,10 @@ final class FormulaWords {
     List<RunOutcome> runs = calibration.evidence().runs();
     long left = runs.stream().filter(r -> !r.used()).count();
     return words.text(
-        "formula.how", runs.size(), left, figures(calibration.performance().floor_m_s(), 2));
-  }
-
-  private static String figures(double value, int digits) {
-    return new BigDecimal(value)
-        .round(new MathContext(digits))
-        .stripTrailingZeros()
-        .toPlainString();
+        "formula.how",
+        runs.size(),
+        left,
+        Numerals.digits(calibration.performance().floor_m_s(), 2));
   }
 
   /** One parameter: name, value, 95 % range with its unit. */
@@ -93,8 +86,8 @@ final class FormulaWords {
             p ->
                 new ParameterLine(
                     p.name().replace('_', ' '),
-                    figures(p.value(), 4),
-                    ("\u00b1 " + figures(K95 * p.u(), 2) + " " + unit(p)).strip()))
+                    Numerals.digits(p.value(), 4),
+                    ("\u00b1 " + Numerals.digits(K95 * p.u(), 2) + " " + unit(p)).strip()))
         .toList();
   }
 
@@ -126,9 +119,9 @@ final class FormulaWords {
               s ->
                   lines.add(
                       new SureLine(
-                          figures(speed, 2),
-                          "\u00b1 " + figures(s.u95_m_s(), 2),
-                          figures(s.rise_s(), 2) + " s")));
+                          Numerals.digits(speed, 2),
+                          "\u00b1 " + Numerals.digits(s.u95_m_s(), 2),
+                          Numerals.digits(s.rise_s(), 2) + " s")));
     }
     return lines;
   }
@@ -154,9 +147,9 @@ final class FormulaWords {
             "formula.check.residuals",
             words.text(
                 "formula.check.residuals.detail",
-                figures(evidence.residuals().rms(), 2),
+                Numerals.digits(evidence.residuals().rms(), 2),
                 calibration.signal().unit().symbol(),
-                Figures.whole(evidence.residuals().rows()))));
+                Numerals.grouped(evidence.residuals().rows()))));
     if (evidence.candidates().size() > 1) {
       lines.add(
           check(
@@ -175,7 +168,8 @@ final class FormulaWords {
     return check(
         agree,
         agree ? "formula.check.two-ways" : "formula.check.two-ways.not",
-        words.text("formula.check.two-ways.detail", study.refits(), figures(study.ratio(), 2)));
+        words.text(
+            "formula.check.two-ways.detail", study.refits(), Numerals.digits(study.ratio(), 2)));
   }
 
   private Optional<CheckLine> foretold(Evidence evidence) {
@@ -192,7 +186,7 @@ final class FormulaWords {
         words.text(
             "formula.check.left-out.detail",
             worst.run(),
-            String.format(Locale.ROOT, "%+.1f", 100 * relative(worst))));
+            Numerals.signed(100 * relative(worst), 1)));
   }
 
   private static double relative(Evidence.LeftOut run) {

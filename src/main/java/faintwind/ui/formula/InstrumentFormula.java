@@ -73,9 +73,7 @@ public final class InstrumentFormula implements FormulaModel.Ways {
 
   @Override
   public Checked<String> writeBuildLog() throws IOException {
-    return new WriteReport(desk.clock(), desk.words())
-        .keep(instrument.folder())
-        .map(file -> WriteReport.KEPT_AS);
+    return instrument.writeLog(Optional.empty()).map(file -> WriteReport.KEPT_AS);
   }
 
   private void enter(Event event) {

@@ -24,4 +24,10 @@ public record Desk(
     Consumer<Place> go,
     FileQuestion files,
     Look look,
-    Clock clock) {}
+    Clock clock) {
+
+  /** Words in the person's language. */
+  public String text(String key, Object... arguments) {
+    return words.text(key, arguments);
+  }
+}

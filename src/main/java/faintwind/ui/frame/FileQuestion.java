@@ -5,7 +5,6 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import javafx.stage.DirectoryChooser;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Window;
@@ -18,9 +17,6 @@ public interface FileQuestion {
 
   /** A file to write. */
   Optional<Path> save(String title, String suggestedName);
-
-  /** A folder. */
-  Optional<Path> folder(String title);
 
   /**
    * Opens a file with the system's own program for it, where there is one; the file stays where it
@@ -45,13 +41,6 @@ public interface FileQuestion {
         chooser.setTitle(title);
         chooser.setInitialFileName(suggestedName);
         return path(chooser.showSaveDialog(owner));
-      }
-
-      @Override
-      public Optional<Path> folder(String title) {
-        DirectoryChooser chooser = new DirectoryChooser();
-        chooser.setTitle(title);
-        return path(chooser.showDialog(owner));
       }
 
       @Override

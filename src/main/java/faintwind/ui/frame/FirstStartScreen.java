@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.ui.part.Act;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.PictureView;
@@ -28,39 +29,38 @@ public final class FirstStartScreen implements Screen {
     this.desk = desk;
     sheet.setId("first-start");
     sheet.getStyleClass().addAll("sheet", "first-start");
-    CheckBox less = new CheckBox(text("window.first.less"));
+    CheckBox less = new CheckBox(desk.text("window.first.less"));
     less.setId("first-less-motion");
     less.setWrapText(true);
     less.selectedProperty().bindBidirectional(desk.look().lessMotion());
     sheet
         .getChildren()
         .addAll(
-            Words.label(text("window.first.title"), "title"),
-            Words.label(text("window.first.size"), "tell", "semibold"),
+            Words.label(desk.text("window.first.title"), "title"),
+            Words.label(desk.text("window.first.size"), "tell", "semibold"),
             sizes(),
-            Words.label(text("window.first.theme"), "tell", "semibold"),
+            Words.label(desk.text("window.first.theme"), "tell", "semibold"),
             themes(),
-            Words.label(text("window.first.motion"), "tell", "semibold"),
+            Words.label(desk.text("window.first.motion"), "tell", "semibold"),
             less,
-            Words.label(text("window.first.later"), "soft"));
+            Words.label(desk.text("window.first.later"), "soft"));
     next =
         new ReadOnlyObjectWrapper<>(
             Next.say(
                 Mark.READY,
-                text("window.first.next"),
-                new Act("first-keep", text("window.first.keep"), keep)));
+                desk.text("window.first.next"),
+                new Act("first-keep", desk.text("window.first.keep"), keep)));
   }
 
   @Override
   public List<Node> margin() {
-    VBox sample = new VBox();
-    sample.getStyleClass().add("aside-part");
+    VBox sample = Boxes.column("aside-part");
     sample
         .getChildren()
         .addAll(
-            Words.label(text("window.home.how"), "tell", "semibold"),
-            Words.label(text("window.home.how-text"), "soft"));
-    PictureView.of("principle.svg", text("window.home.principle-shows"))
+            Words.label(desk.text("window.home.how"), "tell", "semibold"),
+            Words.label(desk.text("window.home.how-text"), "soft"));
+    PictureView.of("principle.svg", desk.text("window.home.principle-shows"))
         .ifPresent(sample.getChildren()::add);
     return List.of(sample);
   }
@@ -69,7 +69,7 @@ public final class FirstStartScreen implements Screen {
     ToggleGroup group = new ToggleGroup();
     HBox box = new HBox();
     for (int pct : SIZES_PCT) {
-      RadioButton button = new RadioButton(desk.words().text("window.text-pct", pct));
+      RadioButton button = new RadioButton(desk.text("window.text-pct", pct));
       button.setId("first-size-" + pct);
       button.setToggleGroup(group);
       button.setSelected(pct == desk.look().textPct().get());
@@ -84,7 +84,7 @@ public final class FirstStartScreen implements Screen {
     ToggleGroup group = new ToggleGroup();
     HBox box = new HBox();
     for (Theme theme : Theme.values()) {
-      RadioButton button = new RadioButton(text(theme.key()));
+      RadioButton button = new RadioButton(desk.text(theme.key()));
       button.setId("first-" + theme.styleClass());
       button.setToggleGroup(group);
       button.setSelected(theme == desk.look().theme().get());
@@ -93,10 +93,6 @@ public final class FirstStartScreen implements Screen {
     }
     box.getStyleClass().add("first-line");
     return box;
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 
   @Override

@@ -17,7 +17,7 @@ public final class Focus {
     if (content == null || !isInside(node, content)) {
       return;
     }
-    Node shown = Frame.rowOf(node).orElse(node);
+    Node shown = rowOf(node).orElse(node);
     Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
     double view = pane.getViewportBounds().getHeight();
     double hidden = content.getLayoutBounds().getHeight() - view;
@@ -27,6 +27,16 @@ public final class Focus {
     }
     double wanted = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
+  }
+
+  /** The row that a control belongs to: its nearest ancestor of style class "row". */
+  public static Optional<Node> rowOf(Node control) {
+    for (Node node = control; node != null; node = node.getParent()) {
+      if (node.getStyleClass().contains("row")) {
+        return Optional.of(node);
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether a node is another or lies in it. */

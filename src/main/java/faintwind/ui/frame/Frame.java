@@ -174,7 +174,7 @@ public final class Frame extends VBox {
   }
 
   private void put(NoteView view, Node asker) {
-    Optional<Node> row = narrow ? rowOf(asker) : Optional.empty();
+    Optional<Node> row = narrow ? Focus.rowOf(asker) : Optional.empty();
     if (row.isPresent() && row.get().getParent() instanceof VBox rows) {
       rows.getChildren().add(rows.getChildren().indexOf(row.get()) + 1, view);
       return;
@@ -186,16 +186,6 @@ public final class Frame extends VBox {
     if (margin.getParent() == null) {
       foldedSheet.getChildren().add(margin);
     }
-  }
-
-  /** The row that a control belongs to: its nearest ancestor of style class "row". */
-  public static Optional<Node> rowOf(Node control) {
-    for (Node node = control; node != null; node = node.getParent()) {
-      if (node.getStyleClass().contains("row")) {
-        return Optional.of(node);
-      }
-    }
-    return Optional.empty();
   }
 
   private static ScrollPane pane(String styleClass) {

@@ -5,6 +5,7 @@ import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
+import faintwind.ui.part.Words;
 import faintwind.ui.work.Running;
 import faintwind.ui.work.WorkWords;
 import java.util.ArrayList;
@@ -184,10 +185,8 @@ public final class NextLine extends HBox {
   }
 
   private static Button button(Act act) {
-    Button button = new Button(act.label());
-    button.setId(act.id());
+    Button button = Words.button(act.id(), act.label(), () -> act.run().run());
     button.getStyleClass().add("act");
-    button.setOnAction(event -> act.run().run());
     return button;
   }
 

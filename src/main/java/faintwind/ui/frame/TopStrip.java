@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.PairDrawing;
 import java.util.EnumMap;
 import java.util.Map;
@@ -9,7 +10,6 @@ import javafx.css.PseudoClass;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 
 /** The top of the window: whose instrument this is, its places, and how the window looks. */
@@ -48,8 +48,7 @@ public final class TopStrip extends HBox {
     }
     looks = new HBox(look.lookLink(), look.textLink(), look.helpLink());
     looks.getStyleClass().add("strip-links");
-    HBox left = new HBox(sign, who, folder, madeUp);
-    left.getStyleClass().add("strip-left");
+    HBox left = Boxes.row("strip-left", sign, who, folder, madeUp);
     getChildren().addAll(left, places, folded, grow(), looks);
     folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go, look));
   }
@@ -92,8 +91,7 @@ public final class TopStrip extends HBox {
   }
 
   private static void show(Region node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
+    Boxes.present(node, visible);
   }
 
   private Hyperlink placeLink(Place place) {
@@ -112,8 +110,7 @@ public final class TopStrip extends HBox {
   }
 
   private static Region grow() {
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Boxes.gap();
     return gap;
   }
 }

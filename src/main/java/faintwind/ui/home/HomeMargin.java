@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PictureView;
@@ -11,7 +12,6 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -57,17 +57,15 @@ final class HomeMargin {
     clocks.getChildren().setAll(Words.label(words.text("window.home.clocks"), "tell", "semibold"));
     for (HomeView.Clock clock : view.clocks()) {
       Label name = Words.label(clock.name());
-      HBox.setHgrow(name, Priority.ALWAYS);
-      name.setMaxWidth(Double.MAX_VALUE);
-      Label left = new Label(clock.left());
-      left.getStyleClass().addAll("semibold", "mark-waiting");
+      Boxes.grow(name);
+      Label left = Words.plain(clock.left(), "semibold", "mark-waiting");
       left.setMinWidth(Region.USE_PREF_SIZE);
       HBox line =
-          new HBox(
+          Boxes.row(
+              "mark-label",
               new MarkShape(Mark.WAITING, words.text(Mark.WAITING.key()), clock.share()),
               name,
               left);
-      line.getStyleClass().add("mark-label");
       clocks.getChildren().add(line);
     }
     if (view.clocks().isEmpty()) {

@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PairDrawing;
 import faintwind.ui.part.Words;
@@ -20,29 +21,26 @@ final class HomeRow extends HBox {
     setId("instrument-" + line.folder().getFileName());
     PairDrawing pair = PairDrawing.metal(words.text("window.sign"));
     VBox name =
-        new VBox(
-            Words.label(line.name(), "tell", "semibold"), Words.label(line.what(), "fine", "soft"));
-    name.getStyleClass().add("home-name");
-    HBox lengths = new HBox();
-    lengths.getStyleClass().add("lengths");
+        Boxes.column(
+            "home-name",
+            Words.label(line.name(), "tell", "semibold"),
+            Words.label(line.what(), "fine", "soft"));
+    HBox lengths = Boxes.row("lengths");
     for (HomeView.Length length : line.lengths()) {
       String said = length.stage() + ": " + words.text(length.mark().key());
       MarkShape mark = new MarkShape(length.mark(), said, 0.6);
       Tooltip.install(mark, new Tooltip(said));
       lengths.getChildren().add(mark);
     }
-    Label word = new Label(line.state().word());
-    word.getStyleClass().addAll("bold", line.state().mark().styleClass());
+    Label word = Words.plain(line.state().word(), "bold", line.state().mark().styleClass());
     word.setMinWidth(USE_PREF_SIZE);
-    HBox said = new HBox(word, Words.label(line.state().note()));
-    said.getStyleClass().add("home-said");
-    VBox path = new VBox(lengths, said);
-    path.getStyleClass().add("home-path");
+    HBox said = Boxes.row("home-said", word, Words.label(line.state().note()));
+    VBox path = Boxes.column("home-path", lengths, said);
     VBox next =
-        new VBox(
+        Boxes.column(
+            "home-next",
             Words.label(line.next().sentence(), "semibold"),
             Words.label(line.next().detail(), "fine", "soft"));
-    next.getStyleClass().add("home-next");
     HBox.setHgrow(next, Priority.ALWAYS);
     getChildren().addAll(pair, name, path, next);
     setFocusTraversable(true);

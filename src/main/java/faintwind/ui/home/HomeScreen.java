@@ -1,15 +1,13 @@
 package faintwind.ui.home;
 
+import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
-import faintwind.ui.part.Next;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
-import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
-import javafx.beans.value.ObservableValue;
+import javafx.beans.property.StringProperty;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -17,14 +15,11 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The instruments of a folder, or the first run. */
-public final class HomeScreen implements Screen {
-  private final Desk desk;
+public final class HomeScreen extends DataScreen {
   private final HomeModel model;
-  private final VBox sheet;
   private final HomeMargin margin;
 
   @FXML private Label title;
@@ -37,33 +32,16 @@ public final class HomeScreen implements Screen {
   @FXML private VBox naming;
 
   public HomeScreen(Desk desk, HomeModel model) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
-    sheet = FxScreen.load(this, desk.words(), VBox.class);
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
     fillFirst();
     fillNaming();
-    model.view().addListener((property, was, now) -> show(now));
-    model.mode().addListener((property, was, now) -> showMode(now));
-    show(model.view().get());
-    showMode(model.mode().get());
+    withMargin(margin.node());
+    filledBy(model.view(), this::show);
+    filledBy(model.mode(), this::showMode);
     model.read();
-  }
-
-  @Override
-  public Node sheet() {
-    return sheet;
-  }
-
-  @Override
-  public List<Node> margin() {
-    return List.of(margin.node());
-  }
-
-  @Override
-  public ObservableValue<Next> next() {
-    return model.next();
   }
 
   private void show(HomeView view) {
@@ -75,7 +53,8 @@ public final class HomeScreen implements Screen {
         .setAll(
             view.lines().stream()
                 .map(
-                    line -> (Node) new HomeRow(line, desk.words(), () -> model.open(line.folder())))
+                    line ->
+                        (Node) new HomeRow(line, desk().words(), () -> model.open(line.folder())))
                 .toList());
     broken
         .getChildren()
@@ -90,9 +69,9 @@ public final class HomeScreen implements Screen {
   }
 
   private void showMode(HomeModel.Mode mode) {
-    present(list, mode == HomeModel.Mode.LIST);
-    present(first, mode == HomeModel.Mode.FIRST_RUN);
-    present(naming, mode == HomeModel.Mode.NAMING);
+    Boxes.present(list, mode == HomeModel.Mode.LIST);
+    Boxes.present(first, mode == HomeModel.Mode.FIRST_RUN);
+    Boxes.present(naming, mode == HomeModel.Mode.NAMING);
     margin.showMode(mode);
     switch (mode) {
       case READING -> title.setText("");
@@ -116,8 +95,7 @@ public final class HomeScreen implements Screen {
     Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
     VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
-    HBox choices = new HBox(start, later, demo);
-    choices.getStyleClass().add("first-choices");
+    HBox choices = Boxes.row("first-choices", start, later, demo);
     first.getChildren().addAll(Words.label(text("window.home.first-why"), "tell"), choices);
   }
 
@@ -131,29 +109,18 @@ public final class HomeScreen implements Screen {
             Words.label(text("window.home.who-why"), "fine", "soft"));
   }
 
-  private Node labelled(String id, String key, javafx.beans.property.StringProperty value) {
+  private Node labelled(String id, String key, StringProperty value) {
     TextField field = new TextField();
     field.setId(id);
     field.setAccessibleText(text(key));
     field.textProperty().bindBidirectional(value);
     Label label = Words.label(text(key), "tell");
     label.setLabelFor(field);
-    VBox box = new VBox(label, field);
-    box.getStyleClass().add("labelled");
-    return box;
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
+    return Boxes.column("labelled", label, field);
   }
 
   @Override
   public Optional<Node> firstFocus() {
     return rows.getChildren().stream().findFirst();
-  }
-
-  private static void present(Region node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
   }
 }

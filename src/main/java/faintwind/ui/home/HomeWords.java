@@ -16,10 +16,10 @@ import faintwind.ui.instrument.ClockWords;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -132,7 +132,7 @@ final class HomeWords {
         .filter(reason -> !reason.id().equals("gate.not-finished"))
         .filter(reason -> !StepMarks.stopsItself(step) || StepMarks.isStop(reason))
         .findFirst()
-        .map(reason -> shortened(Figures.sentence(words.sentence(reason))))
+        .map(reason -> shortened(capitalised(words.sentence(reason))))
         .orElse("");
   }
 
@@ -152,5 +152,12 @@ final class HomeWords {
               return new Clock(name + "  " + label, clocks.left(clock), clock.share());
             })
         .toList();
+  }
+
+  /** The same words with a capital at their head. */
+  private static String capitalised(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 }

@@ -5,7 +5,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.Messages;
 import faintwind.ui.part.ClockView;
-import faintwind.ui.part.Figures;
+import faintwind.ui.part.TimeText;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
@@ -48,7 +48,7 @@ public final class ClockWords {
                         1,
                         words.text(
                             "window.clock.since",
-                            Figures.duration(words, seconds(clock.late_s())),
+                            TimeText.of(words, seconds(clock.late_s())),
                             situation.fill(spec.then(), words)));
                 case TIME_SET_BACK ->
                     new ClockView.Face(
@@ -62,15 +62,14 @@ public final class ClockWords {
                         words.text("window.clock.unknown"),
                         0,
                         words.text(
-                            "window.clock.leapt",
-                            Figures.duration(words, seconds(clock.late_s()))));
+                            "window.clock.leapt", TimeText.of(words, seconds(clock.late_s()))));
               };
             });
   }
 
   /** The time left, such as "18 min". */
   public String left(StepClock clock) {
-    return Figures.duration(words, seconds(clock.left_s()));
+    return TimeText.of(words, seconds(clock.left_s()));
   }
 
   private static String moment(OffsetDateTime when, OffsetDateTime now) {

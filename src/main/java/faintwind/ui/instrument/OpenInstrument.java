@@ -5,6 +5,7 @@ import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
+import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -19,6 +20,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -176,6 +178,16 @@ public final class OpenInstrument {
 
   private String sentences(List<Problem> problems) {
     return problems.stream().map(words::sentence).collect(Collectors.joining(" "));
+  }
+
+  /**
+   * Writes the build log, off the JavaFX thread.
+   *
+   * @param target where it goes; empty for its place in the folder
+   */
+  public Checked<Path> writeLog(Optional<Path> target) throws IOException {
+    WriteReport job = new WriteReport(clock, words);
+    return target.isPresent() ? job.write(folder(), target.get()) : job.keep(folder());
   }
 
   /** Works everything out again for the time it is now: clocks go on. */

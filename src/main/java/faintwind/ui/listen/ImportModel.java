@@ -335,6 +335,16 @@ public final class ImportModel {
     return id.isEmpty() ? "own" : id;
   }
 
+  /** Whether a text is a number of lines. */
+  static boolean isCount(String text) {
+    return whole(text).isPresent();
+  }
+
+  /** Whether a text names a column. */
+  static boolean isColumn(String text) {
+    return ref(text).isPresent();
+  }
+
   private static Optional<ColumnRef> ref(String text) {
     String plain = text.strip();
     if (plain.isEmpty() || plain.matches("0+")) {

@@ -3,11 +3,13 @@ package faintwind.ui.listen;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineForm;
 import faintwind.calibration.profile.Meaning;
+import faintwind.calibration.profile.TimeColumn;
 import faintwind.calibration.profile.TimeForm;
 import faintwind.calibration.profile.Understood;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -23,9 +25,14 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.SearchableComboBox;
+import org.controlsfx.validation.ValidationSupport;
+import org.controlsfx.validation.Validator;
+import org.controlsfx.validation.decoration.StyleClassValidationDecoration;
 
 /**
  * The first lines of a foreign log, what they are said to mean, and under it what was understood:
@@ -38,6 +45,7 @@ final class ImportPreview extends VBox {
 
   private final ImportModel model;
   private final Messages words;
+  private final ValidationSupport marks = new ValidationSupport();
   private final VBox columns = new VBox();
   private final VBox understood = new VBox();
   private final Button use;
@@ -55,6 +63,7 @@ final class ImportPreview extends VBox {
       Consumer<ImportProfile> use) {
     this.words = words;
     this.model = model;
+    marks.setValidationDecorator(new StyleClassValidationDecoration("refused", "doubtful"));
     this.use =
         Words.button(
             "import-use",
@@ -67,7 +76,7 @@ final class ImportPreview extends VBox {
     columns.getStyleClass().add("design-form");
     getChildren()
         .addAll(
-            Rows.words(words.text("import.title"), "tell", "semibold"),
+            Words.label(words.text("import.title"), "tell", "semibold"),
             raw(),
             beginFrom(profiles),
             lineChoices(),
@@ -90,16 +99,17 @@ final class ImportPreview extends VBox {
     int number = 0;
     for (String line : model.lines().subList(0, Math.min(SHOWN_LINES, model.lines().size()))) {
       number++;
-      Label text = new Label(number + "  " + line.replace("\t", " ⇥ "));
-      text.getStyleClass().addAll("mono", "fine");
+      Label text = Words.plain(number + "  " + line.replace("\t", " ⇥ "), "mono", "fine");
       box.getChildren().add(text);
     }
     return box;
   }
 
   private Node beginFrom(List<ImportProfile> profiles) {
-    ComboBox<ImportProfile> choice = new ComboBox<>(FXCollections.observableArrayList(profiles));
+    SearchableComboBox<ImportProfile> choice =
+        new SearchableComboBox<>(FXCollections.observableArrayList(profiles));
     choice.setId("import-begin");
+    choice.setMaxWidth(Region.USE_PREF_SIZE);
     choice.setConverter(Fields.shown(ImportProfile::name));
     choice.setPromptText(words.text("import.begin"));
     choice.setAccessibleText(words.text("import.begin"));
@@ -121,8 +131,18 @@ final class ImportPreview extends VBox {
             "import.mark-label",
             Fields.choice("import-mark", List.of('.', ','), String::valueOf, model.decimalMark()),
             words),
-        Fields.text("import-header", "import.header-label", model.headerLines(), 3, words),
+        judged(
+            "import.header-label",
+            Fields.field("import-header", "import.header-label", model.headerLines(), 3, words),
+            ImportModel::isCount),
         Fields.text("import-missing", "import.missing-label", model.missing(), 8, words));
+  }
+
+  /** A box that is marked while its text cannot be what is asked for; why stands below all. */
+  private Node judged(String key, TextField field, Predicate<String> fits) {
+    marks.registerValidator(
+        field, false, Validator.<String>createPredicateValidator(fits, words.text(key)));
+    return Fields.named(key, field, words);
   }
 
   private static String delimiterKey(char delimiter) {
@@ -142,13 +162,20 @@ final class ImportPreview extends VBox {
                 "import-time-form", List.of(TimeForm.values()), this::form, model.timeForm()),
             words),
         shownFor(
-            Fields.text("import-time-column", "import.time-column", model.timeColumn(), 6, words),
+            judged(
+                "import.time-column",
+                Fields.field(
+                    "import-time-column", "import.time-column", model.timeColumn(), 6, words),
+                ImportModel::isColumn),
             form -> form != TimeForm.RECEIVED),
         shownFor(
             Fields.text("import-date-column", "import.date-column", model.dateColumn(), 6, words),
             form -> form == TimeForm.PATTERN || form == TimeForm.ISO),
         shownFor(
-            Fields.text("import-pattern", "import.pattern-label", model.pattern(), 12, words),
+            judged(
+                "import.pattern-label",
+                Fields.field("import-pattern", "import.pattern-label", model.pattern(), 12, words),
+                TimeColumn::isPattern),
             form -> form == TimeForm.PATTERN));
   }
 
@@ -179,24 +206,20 @@ final class ImportPreview extends VBox {
 
   private Node column(ImportModel.Row row, int number) {
     ComboBox<ValueUnit> unit = units(row, number);
-    HBox line =
-        new HBox(
-            Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
-            Fields.named(
-                "import.means-label",
-                Fields.choice(
-                    "import-means-" + number,
-                    List.of(Meaning.values()),
-                    meaning -> said("import.means-", meaning.word()),
-                    row.meaning()),
-                words),
-            Fields.named("import.unit-label", unit, words),
-            Words.link(
-                "import-remove-" + number,
-                words.text("import.remove"),
-                () -> model.removeRow(row)));
-    line.getStyleClass().add("import-row");
-    return line;
+    return Boxes.row(
+        "import-row",
+        Fields.text("import-column-" + number, "import.column-label", row.column(), 6, words),
+        Fields.named(
+            "import.means-label",
+            Fields.choice(
+                "import-means-" + number,
+                List.of(Meaning.values()),
+                meaning -> said("import.means-", meaning.word()),
+                row.meaning()),
+            words),
+        Fields.named("import.unit-label", unit, words),
+        Words.link(
+            "import-remove-" + number, words.text("import.remove"), () -> model.removeRow(row)));
   }
 
   /** Units of the row's meaning; while they are exchanged the box stands empty for a moment. */
@@ -246,8 +269,7 @@ final class ImportPreview extends VBox {
     List<String> heads = new ArrayList<>(List.of(words.text("import.line-head")));
     heads.addAll(all.columns());
     for (int i = 0; i < heads.size(); i++) {
-      Label head = new Label(heads.get(i));
-      head.getStyleClass().add("column-head");
+      Label head = Words.plain(heads.get(i), "column-head");
       table.add(head, i, 0);
     }
     int shown = Math.min(SHOWN_ROWS, all.rows().size());

@@ -10,8 +10,8 @@ import faintwind.job.live.SourceLook;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
-import faintwind.ui.part.Figures;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -228,7 +228,7 @@ public final class ListenModel {
               ? AmountText.quantity(
                   row.signal().getAsDouble(), ready.head().unit().symbol(), 5, words.locale())
               : "–";
-      String rows = Figures.whole(ready.recording().rows());
+      String rows = Numerals.grouped(ready.recording().rows());
       String sentence = words.text("listen.row", signal, number(row.time_s(), 6), rows);
       return speed.isEmpty() ? sentence : sentence + " " + speed;
     }

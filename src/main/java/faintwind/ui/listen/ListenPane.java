@@ -50,7 +50,7 @@ public final class ListenPane extends VBox {
     typed.setId("listen-typed");
     typed.setPrefColumnCount(8);
     typed.setMaxWidth(USE_PREF_SIZE);
-    typed.setAccessibleText(text("listen.typed-label"));
+    typed.setAccessibleText(desk.text("listen.typed-label"));
     typed.setOnAction(
         event -> {
           model.enter(typed.getText());
@@ -71,22 +71,23 @@ public final class ListenPane extends VBox {
       showListening(now);
       return;
     }
-    Button begin = Words.button("listen-begin", text("listen.begin"), this::begin);
+    Button begin = Words.button("listen-begin", desk.text("listen.begin"), this::begin);
     begin.getStyleClass().add("quiet");
     getChildren()
-        .setAll(Rows.words(text("listen.title"), "tell", "semibold"), chooser, begin, problems);
+        .setAll(
+            Words.label(desk.text("listen.title"), "tell", "semibold"), chooser, begin, problems);
     if (now.stage() == ListenModel.Stage.OVER) {
-      getChildren().add(1, Rows.words(now.sentence()));
+      getChildren().add(1, Words.label(now.sentence()));
     }
   }
 
   private void showListening(ListenModel.View now) {
     boolean focused = typed.isFocused() || !getChildren().contains(typed);
-    Button stop = Words.button("listen-stop", text("listen.stop"), model::stop);
+    Button stop = Words.button("listen-stop", desk.text("listen.stop"), model::stop);
     stop.getStyleClass().add("quiet");
-    getChildren().setAll(Rows.words(now.sentence(), "tell", "semibold"));
+    getChildren().setAll(Words.label(now.sentence(), "tell", "semibold"));
     if (model.isTyped()) {
-      getChildren().addAll(Rows.words(now.asked()), typed);
+      getChildren().addAll(Words.label(now.asked()), typed);
       if (focused) {
         typed.requestFocus();
       }
@@ -107,9 +108,5 @@ public final class ListenPane extends VBox {
                 chosen.problems().stream().map(desk.words()::sentence).toList(),
                 true,
                 desk.words()));
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
   }
 }

@@ -19,13 +19,14 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
+import org.controlsfx.control.SearchableComboBox;
 
 /** Which source is listened to, what its lines mean, and a look at them. */
 final class SourceChoice extends VBox {
   private final Desk desk;
   private final SourceChoiceModel model;
   private final Consumer<ImportProfile> keep;
-  private final ComboBox<Optional<ImportProfile>> meaning = new ComboBox<>();
+  private final ComboBox<Optional<ImportProfile>> meaning = new SearchableComboBox<>();
   private final VBox seen = new VBox();
 
   /**
@@ -65,7 +66,7 @@ final class SourceChoice extends VBox {
         shownFor(field("source-number", "listen.number", 4), k -> k == Kind.TCP || k == Kind.UDP),
         shownFor(field("source-file", "listen.file", 20), k -> k == Kind.FILE),
         shownFor(
-            Words.link("source-file-choose", text("listen.file-choose"), this::askFile),
+            Words.link("source-file-choose", desk.text("listen.file-choose"), this::askFile),
             k -> k == Kind.FILE),
         shownFor(field("source-every", "listen.every", 4), k -> k == Kind.TYPED),
         shownFor(named("listen.unit", unit()), k -> k == Kind.TYPED));
@@ -97,21 +98,21 @@ final class SourceChoice extends VBox {
 
   private void askFile() {
     desk.files()
-        .open(text("listen.file-choose"), text("listen.file-kind"), "*.*")
+        .open(desk.text("listen.file-choose"), desk.text("listen.file-kind"), "*.*")
         .ifPresent((Path file) -> model.file().set(file.toString()));
   }
 
   private Node lines() {
     meaning.setId("source-profile");
     meaning.setConverter(
-        Fields.shown(p -> p.map(ImportProfile::name).orElse(text("listen.own-lines"))));
+        Fields.shown(p -> p.map(ImportProfile::name).orElse(desk.text("listen.own-lines"))));
     fillMeanings();
     meaning.valueProperty().bindBidirectional(model.profile());
     model.profiles().addListener((ListChangeListener<ImportProfile>) change -> fillMeanings());
     return shownFor(
         Fields.line(
             named("listen.lines", meaning),
-            Words.link("source-look", text("listen.look"), model::look)),
+            Words.link("source-look", desk.text("listen.look"), model::look)),
         Kind::hasLines);
   }
 
@@ -155,10 +156,6 @@ final class SourceChoice extends VBox {
   }
 
   private String said(String key, String word) {
-    return text(key + word);
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
+    return desk.text(key + word);
   }
 }

@@ -16,8 +16,8 @@ final class BenchCard extends VBox {
         .add(
             new FileDrop(
                 "bench-drop",
-                desk.words().text("window.bench.drop"),
-                desk.words().text("window.bench.choose"),
+                desk.text("window.bench.drop"),
+                desk.text("window.bench.choose"),
                 () -> ask(model, desk),
                 files -> take(files, model)));
     VBox said = new VBox();
@@ -28,10 +28,7 @@ final class BenchCard extends VBox {
 
   private static void ask(StepModel model, Desk desk) {
     desk.files()
-        .open(
-            desk.words().text("window.bench.choose"),
-            desk.words().text("window.bench.files"),
-            "*.csv")
+        .open(desk.text("window.bench.choose"), desk.text("window.bench.files"), "*.csv")
         .ifPresent(model::lookAt);
   }
 

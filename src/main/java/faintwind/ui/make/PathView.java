@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
@@ -71,8 +72,7 @@ final class PathView {
   /** What can be done now and what waits, below the stages; nothing where all is done. */
   void showOrder(List<PathModel.OrderLine> lines) {
     order.getChildren().clear();
-    order.setVisible(!lines.isEmpty());
-    order.setManaged(!lines.isEmpty());
+    Boxes.present(order, !lines.isEmpty());
     order.getChildren().add(Words.label(words.text("window.order"), "fine", "semibold"));
     for (PathModel.OrderLine shown : lines) {
       if (shown.id().isEmpty()) {
@@ -88,8 +88,8 @@ final class PathView {
         said.getChildren().add(Words.label(shown.detail(), "fine", "soft"));
       }
       HBox.setHgrow(said, Priority.ALWAYS);
-      HBox row = new HBox(new MarkShape(shown.mark(), words.text(shown.mark().key())), said);
-      row.getStyleClass().add("order-row");
+      HBox row =
+          Boxes.row("order-row", new MarkShape(shown.mark(), words.text(shown.mark().key())), said);
       order.getChildren().add(row);
     }
   }
@@ -97,8 +97,7 @@ final class PathView {
   private Node stage(PathModel.StageLine stage) {
     Row row = new Row(stage.title(), stage.mark(), stage.word(), stage.first());
     HBox head = button(row, "path-stage");
-    VBox block = new VBox(head);
-    block.getStyleClass().add("path-block");
+    VBox block = Boxes.column("path-block", head);
     if (!stage.note().isEmpty()) {
       block.getChildren().add(Words.label(stage.note(), "fine", "soft", "path-note"));
     }
@@ -121,10 +120,8 @@ final class PathView {
   private HBox button(Row row, String styleClass) {
     String spoken = words.text(row.mark().key());
     Label title = Words.label(row.title(), row.mark() == Mark.READY ? "soft" : "path-title");
-    HBox.setHgrow(title, Priority.ALWAYS);
-    title.setMaxWidth(Double.MAX_VALUE);
-    Label word = new Label(row.word());
-    word.getStyleClass().addAll("fine", "semibold", row.mark().styleClass());
+    Boxes.grow(title);
+    Label word = Words.plain(row.word(), "fine", "semibold", row.mark().styleClass());
     word.setMinWidth(Region.USE_PREF_SIZE);
     HBox button = new HBox(new MarkShape(row.mark(), spoken), title, word);
     button.setId(styleClass + "-" + row.step());

@@ -29,8 +29,8 @@ final class PhotoQuestion {
   void ask(String step) {
     desk.files()
         .open(
-            desk.words().text("window.step.choose-photo"),
-            desk.words().text("window.step.photo-files"),
+            desk.text("window.step.choose-photo"),
+            desk.text("window.step.photo-files"),
             "*.jpg",
             "*.jpeg",
             "*.png")
@@ -55,7 +55,7 @@ final class PhotoQuestion {
     }
     if (clipboard.hasImage()) {
       Image image = clipboard.getImage();
-      String caption = desk.words().text("window.step.pasted-photo");
+      String caption = desk.text("window.step.pasted-photo");
       // encoded where entries are written, off the JavaFX thread
       instrument.enter(enter -> enter.pastedPhoto(step, png(image), caption));
       return true;

@@ -3,6 +3,7 @@ package faintwind.ui.make;
 import faintwind.message.Messages;
 import faintwind.physics.plating.Deposit;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkLabel;
 import faintwind.ui.part.NumberField;
@@ -35,10 +36,10 @@ final class PlatingView extends VBox {
     for (PlatingModel.Field field : model.fields()) {
       String name = words.text("window.plating.field." + field.id());
       VBox box =
-          new VBox(
+          Boxes.column(
+              "calculator-field",
               Words.label(name, "fine", "soft"),
               new NumberField("plating-" + field.id(), name, field.number()));
-      box.getStyleClass().add("calculator-field");
       fields.getChildren().add(box);
     }
     outcomes.setId("plating-outcomes");
@@ -65,7 +66,7 @@ final class PlatingView extends VBox {
   private void show() {
     outcomes.getChildren().clear();
     if (model.outcomes().get().isEmpty()) {
-      outcomes.getChildren().add(Words.label(desk.words().text("window.plating.not-yet"), "soft"));
+      outcomes.getChildren().add(Words.label(desk.text("window.plating.not-yet"), "soft"));
     }
     model.outcomes().get().forEach(outcome -> outcomes.getChildren().add(row(outcome)));
   }
@@ -79,8 +80,7 @@ final class PlatingView extends VBox {
       said.getChildren().add(Words.label(outcome.said(), "fine"));
     }
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox line = new HBox(said);
-    line.getStyleClass().addAll("row", "card-row");
+    HBox line = Boxes.row("row card-row", said);
     if (outcome.mark() != Mark.READY) {
       line.getChildren().add(new MarkLabel(outcome.mark(), verdict(outcome.mark())));
     }
@@ -102,6 +102,6 @@ final class PlatingView extends VBox {
           case BLOCKED -> "stop";
           default -> "doubtful";
         };
-    return desk.words().text("window.verdict." + word);
+    return desk.text("window.verdict." + word);
   }
 }

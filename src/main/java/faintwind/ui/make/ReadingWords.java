@@ -20,6 +20,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** A reading of a step in words: band, answer, where the tips go, and everything typed before. */
 final class ReadingWords {
@@ -85,7 +86,7 @@ final class ReadingWords {
         situation.state().history(step.id(), reading.id()).stream()
             .filter(line -> !line.entry().equals(counting))
             .toList();
-    return java.util.stream.IntStream.range(0, history.size())
+    return IntStream.range(0, history.size())
         .mapToObj(i -> earlier(history.get(history.size() - 1 - i), situation))
         .toList();
   }

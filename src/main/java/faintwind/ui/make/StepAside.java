@@ -9,6 +9,7 @@ import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.make.StepView.Probes;
 import faintwind.ui.make.StepView.ReadingLine;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
@@ -143,9 +144,7 @@ final class StepAside {
   }
 
   private static Node withWords(Node picture, String shows) {
-    VBox both = new VBox(picture, Words.label(shows, "fine"));
-    both.getStyleClass().add("aside-part");
-    return both;
+    return Boxes.column("aside-part", picture, Words.label(shows, "fine"));
   }
 
   private void add(Node part) {
@@ -156,8 +155,7 @@ final class StepAside {
   }
 
   private VBox titled(String key, Node... parts) {
-    VBox box = new VBox(Words.label(words.text(key), "tell", "semibold"));
-    box.getStyleClass().add("aside-part");
+    VBox box = Boxes.column("aside-part", Words.label(words.text(key), "tell", "semibold"));
     box.getChildren().addAll(parts);
     return box;
   }
@@ -185,10 +183,9 @@ final class StepAside {
       view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
       pictures.getChildren().add(view);
     }
-    Button add = new Button(words.text("window.step.add-photo"));
-    add.setId("photo-add");
+    Button add =
+        Words.button("photo-add", words.text("window.step.add-photo"), () -> acts.addPhoto().run());
     add.getStyleClass().add("quiet");
-    add.setOnAction(event -> acts.addPhoto().run());
     if (!photos.kept().isEmpty()) {
       box.getChildren().add(pictures);
     }

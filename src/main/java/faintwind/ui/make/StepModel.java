@@ -29,7 +29,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.value.ChangeListener;
 
 /** One step on the sheet: what it shows now, and what a person can enter. */
-public final class StepModel {
+public final class StepModel implements StepNext.Acts {
   private static final Set<StepState> WORKABLE =
       Set.of(StepState.READY, StepState.DOING, StepState.NEEDS_ATTENTION);
 
@@ -101,7 +101,8 @@ public final class StepModel {
     return step.id();
   }
 
-  /** Shows another step and remembers in the journal that it was opened. */
+  /** The journal remembers that it was opened. */
+  @Override
   public void open(String id) {
     instrument
         .checklist()
@@ -124,15 +125,15 @@ public final class StepModel {
     }
   }
 
-  /** The next step to look at: one that can be worked on, else the first that is not settled. */
-  Optional<StepProgress> following() {
+  @Override
+  public Optional<StepProgress> following() {
     return workable()
         .or(() -> after().stream().filter(s -> !s.state().settled()).findFirst())
         .or(() -> now().progress().next().filter(s -> !s.step().equals(step)));
   }
 
-  /** The next step after this one that can be worked on now. */
-  Optional<StepProgress> workable() {
+  @Override
+  public Optional<StepProgress> workable() {
     return after().stream().filter(s -> WORKABLE.contains(s.state())).findFirst();
   }
 
@@ -197,7 +198,7 @@ public final class StepModel {
     instrument.enter(enter -> enter.acknowledge(stepId, caution));
   }
 
-  /** Starts the step's clock. */
+  @Override
   public void startClock() {
     String stepId = step.id();
     instrument.enter(enter -> enter.startClock(stepId));
@@ -250,7 +251,7 @@ public final class StepModel {
         world -> benchLines.set(List.of(String.valueOf(world.getMessage()))));
   }
 
-  /** Says that the computer's time is right, so that the clock has ended. */
+  @Override
   public void confirmTime() {
     String stepId = step.id();
     instrument.enter(enter -> enter.confirmTime(stepId));
@@ -261,7 +262,8 @@ public final class StepModel {
     return Gate.toFinish(instrument.checklist(), step, now().situation()).open();
   }
 
-  /** Calls the step finished; the next one shows when that is on disk. */
+  /** The next step shows when it is on disk. */
+  @Override
   public void finish() {
     if (!canFinish()) {
       return;
@@ -293,8 +295,8 @@ public final class StepModel {
     }
   }
 
-  /** Asks for the focus on a reading. */
-  void wantFocus(String reading) {
+  @Override
+  public void wantFocus(String reading) {
     focusWanted.set("");
     focusWanted.set(reading);
   }

@@ -30,12 +30,36 @@ final class StepNext {
           "-formula", Place.FORMULA,
           "-use", Place.FIELD);
 
+  /** What can be done from the Next line of a step. */
+  interface Acts {
+    /** Shows another step. */
+    void open(String id);
+
+    /** Asks for the focus on a reading. */
+    void wantFocus(String reading);
+
+    /** Starts the step's clock. */
+    void startClock();
+
+    /** Says that the computer's time is right, so that the clock has ended. */
+    void confirmTime();
+
+    /** Calls the step finished. */
+    void finish();
+
+    /** The next step to look at: one that can be worked on, else the first that is not settled. */
+    Optional<StepProgress> following();
+
+    /** The next step after this one that can be worked on now. */
+    Optional<StepProgress> workable();
+  }
+
   private final Messages words;
-  private final StepModel model;
+  private final Acts model;
   private final Runnable addPhoto;
   private final Consumer<Place> go;
 
-  StepNext(Messages words, StepModel model, Runnable addPhoto, Consumer<Place> go) {
+  StepNext(Messages words, Acts model, Runnable addPhoto, Consumer<Place> go) {
     this.words = words;
     this.model = model;
     this.addPhoto = addPhoto;

@@ -41,15 +41,12 @@ final class StepPrinting {
 
   private void written(Checked<Path> written, Node asker) {
     if (written instanceof Checked.Ok<Path> ok) {
-      tell(
-          desk.words().text("window.print.done"),
-          desk.words().text("window.print.where", ok.value()),
-          asker);
+      tell(desk.text("window.print.done"), desk.text("window.print.where", ok.value()), asker);
       desk.files().show(ok.value());
     } else {
       String sentences =
           written.problems().stream().map(desk.words()::sentence).collect(Collectors.joining(" "));
-      tell(desk.words().text("window.print.failed"), sentences, asker);
+      tell(desk.text("window.print.failed"), sentences, asker);
     }
   }
 

@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.ReadingRow;
 import faintwind.ui.part.Words;
@@ -70,12 +71,10 @@ final class StepRows {
     if (earlier.struck().isEmpty()) {
       return Words.label(earlier.text(), "fine", "soft");
     }
-    VBox both =
-        new VBox(
-            Words.label(earlier.text(), "fine", "struck"),
-            Words.label(earlier.struck(), "fine", "soft"));
-    both.getStyleClass().add("earlier-struck");
-    return both;
+    return Boxes.column(
+        "earlier-struck",
+        Words.label(earlier.text(), "fine", "struck"),
+        Words.label(earlier.struck(), "fine", "soft"));
   }
 
   /** The first box that is empty, else the first. */

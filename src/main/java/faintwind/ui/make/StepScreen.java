@@ -7,6 +7,7 @@ import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.GateList;
 import faintwind.ui.part.Next;
@@ -175,9 +176,7 @@ public final class StepScreen implements Screen {
                 .map(
                     c ->
                         new CautionCard(
-                            c,
-                            desk.words().text("window.step.read-this"),
-                            () -> model.acknowledge(c.id())))
+                            c, desk.text("window.step.read-this"), () -> model.acknowledge(c.id())))
                 .toList());
     boolean covered = view.instruction().covered();
     if (moved || covered != shownCovered) {
@@ -233,9 +232,7 @@ public final class StepScreen implements Screen {
     gate.getChildren().clear();
     if (!view.outcome().missing().isEmpty()) {
       gate.getChildren()
-          .add(
-              new GateList(
-                  desk.words().text("window.step.first"), view.outcome().missing(), model::open));
+          .add(new GateList(desk.text("window.step.first"), view.outcome().missing(), model::open));
     }
     present(gate, !gate.getChildren().isEmpty());
   }
@@ -253,8 +250,8 @@ public final class StepScreen implements Screen {
   }
 
   private String coverWords(StepView.Cover cover) {
-    return desk.words()
-        .text(cover == StepView.Cover.GATE ? "window.step.covered-gate" : "window.step.covered");
+    return desk.text(
+        cover == StepView.Cover.GATE ? "window.step.covered-gate" : "window.step.covered");
   }
 
   /** Made once for a step, so that what is typed stays. */
@@ -295,7 +292,6 @@ public final class StepScreen implements Screen {
   }
 
   private static void present(Region node, boolean visible) {
-    node.setVisible(visible);
-    node.setManaged(visible);
+    Boxes.present(node, visible);
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
@@ -37,8 +38,9 @@ final class TroubleWash extends VBox {
     getStyleClass().addAll("trouble", trouble.mark() == Mark.BLOCKED ? "stop" : "care");
     said.getStyleClass().add("trouble-said");
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox line = new HBox(new MarkShape(trouble.mark(), words.text(trouble.mark().key())), said);
-    line.getStyleClass().add("trouble-line");
+    HBox line =
+        Boxes.row(
+            "trouble-line", new MarkShape(trouble.mark(), words.text(trouble.mark().key())), said);
     getChildren().add(line);
     said.getChildren().add(Words.label(trouble.cause(), "tell", "bold"));
     if (!trouble.because().isEmpty()) {
@@ -66,8 +68,9 @@ final class TroubleWash extends VBox {
   private HBox waiver() {
     Hyperlink link = new Hyperlink(words.text("window.step.waive"));
     link.setId("waive");
-    HBox line = new HBox(link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
-    line.getStyleClass().add("waiver-line");
+    HBox line =
+        Boxes.row(
+            "waiver-line", link, Words.label(words.text("window.step.waive-asks"), "fine", "soft"));
     link.setOnAction(
         event -> {
           Draft empty = new Draft(trouble.waivable(), "", "");
@@ -99,8 +102,7 @@ final class TroubleWash extends VBox {
         .textProperty()
         .addListener((p, was, now) -> go.setDisable(!model.canWaive(name.getText(), now)));
     go.setOnAction(event -> model.waive(trouble.waivable(), name.getText(), reason.getText()));
-    HBox line = new HBox(name, reason, go);
-    line.getStyleClass().add("waiver-form");
+    HBox line = Boxes.row("waiver-form", name, reason, go);
     return new VBox(Words.label(words.text("window.step.waive-means"), "fine", "soft"), line);
   }
 }

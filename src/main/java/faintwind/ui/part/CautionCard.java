@@ -36,17 +36,14 @@ public final class CautionCard extends VBox {
     getStyleClass().addAll("caution", "row");
     setId("caution-" + caution.id());
     Mark mark = caution.isOpen() ? Mark.BLOCKED : Mark.DONE;
-    Label kind = new Label(caution.kind());
-    kind.getStyleClass().addAll("tell", "semibold", "caution-kind");
-    HBox head = new HBox(new MarkShape(mark, caution.kind()), kind);
-    head.getStyleClass().add("mark-label");
+    Label kind = Words.plain(caution.kind(), "tell", "semibold", "caution-kind");
+    HBox head = Boxes.row("mark-label", new MarkShape(mark, caution.kind()), kind);
     Label text = Words.label(caution.text());
     Label source = Words.label(caution.source(), "fine", "soft");
     getChildren().addAll(head, text);
     VBox words = new VBox(source);
     HBox.setHgrow(words, Priority.ALWAYS);
-    HBox foot = new HBox(words);
-    foot.getStyleClass().add("caution-foot");
+    HBox foot = Boxes.row("caution-foot", words);
     getChildren().add(foot);
     if (!caution.isOpen()) {
       getStyleClass().add("caution-read");

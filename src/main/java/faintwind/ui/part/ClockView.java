@@ -3,7 +3,6 @@ package faintwind.ui.part;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -36,10 +35,8 @@ public final class ClockView extends VBox {
     about.setMinHeight(Region.USE_PREF_SIZE);
     bar.getStyleClass().add("clock-bar");
     bar.setMaxWidth(Double.MAX_VALUE);
-    HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMaxWidth(Double.MAX_VALUE);
-    HBox head = new HBox(name, left);
-    head.getStyleClass().add("clock-head");
+    Boxes.grow(name);
+    HBox head = Boxes.row("clock-head", name, left);
     getChildren().addAll(head, bar, about);
     show(face);
   }

@@ -20,18 +20,23 @@ public final class Fields {
 
   /** A box for a text. */
   public static Node text(String id, String key, StringProperty text, int columns, Messages words) {
+    return named(key, field(id, key, text, columns, words), words);
+  }
+
+  /** The box itself, without its name above it. */
+  public static TextField field(
+      String id, String key, StringProperty text, int columns, Messages words) {
     TextField field = new TextField();
     field.setId(id);
     field.setPrefColumnCount(columns);
     field.setAccessibleText(words.text(key));
     field.textProperty().bindBidirectional(text);
-    return named(key, field, words);
+    return field;
   }
 
   /** A box with its name above it. */
   public static Node named(String key, Node field, Messages words) {
-    Label label = new Label(words.text(key));
-    label.getStyleClass().addAll("fine", "soft");
+    Label label = Words.plain(words.text(key), "fine", "soft");
     label.setLabelFor(field);
     return new VBox(label, field);
   }

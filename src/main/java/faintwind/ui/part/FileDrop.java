@@ -32,9 +32,7 @@ public final class FileDrop extends VBox {
     Label words = new Label(sentence);
     words.setWrapText(true);
     words.setMinHeight(Region.USE_PREF_SIZE);
-    Button button = new Button(choose);
-    button.setId(id + "-choose");
-    button.setOnAction(event -> ask.run());
+    Button button = Words.button(id + "-choose", choose, () -> ask.run());
     getChildren().addAll(words, button);
     setOnDragOver(
         event -> {

@@ -24,8 +24,7 @@ public final class GateList extends VBox {
   public GateList(String title, List<Missing> missing, Consumer<String> goToStep) {
     getStyleClass().add("gate-list");
     setId("gate");
-    Label head = new Label(title);
-    head.getStyleClass().addAll("semibold", "mark-blocked");
+    Label head = Words.plain(title, "semibold", "mark-blocked");
     head.setWrapText(true);
     getChildren().add(head);
     for (Missing line : missing) {
@@ -35,8 +34,7 @@ public final class GateList extends VBox {
       link.setMinHeight(Region.USE_PREF_SIZE);
       HBox.setHgrow(link, Priority.ALWAYS);
       link.setOnAction(event -> goToStep.accept(line.step()));
-      HBox row = new HBox(new MarkShape(line.mark(), line.text()), link);
-      row.getStyleClass().add("mark-label");
+      HBox row = Boxes.row("mark-label", new MarkShape(line.mark(), line.text()), link);
       getChildren().add(row);
     }
   }

@@ -1,5 +1,6 @@
 package faintwind.ui.part;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -32,7 +33,7 @@ public record Next(Mark mark, String sentence, String detail, Optional<Act> act,
   }
 
   public Next withOther(Act other) {
-    List<Act> all = new java.util.ArrayList<>(others);
+    List<Act> all = new ArrayList<>(others);
     all.add(other);
     return new Next(mark, sentence, detail, act, all);
   }

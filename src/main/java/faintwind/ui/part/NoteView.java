@@ -4,7 +4,6 @@ import faintwind.message.Messages;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -15,21 +14,16 @@ public final class NoteView extends VBox {
     getStyleClass().add("note");
     setId("note");
     Label title = Words.label(note.title(), "tell", "semibold");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    Hyperlink close = new Hyperlink(words.text("window.note.hide"));
-    close.setId("note-hide");
+    Region gap = Boxes.gap();
+    Hyperlink close = Words.link("note-hide", words.text("window.note.hide"), () -> hide.run());
     close.getStyleClass().add("fine");
-    close.setOnAction(event -> hide.run());
-    HBox head = new HBox(title, gap, close);
-    head.getStyleClass().add("note-head");
+    HBox head = Boxes.row("note-head", title, gap, close);
     getChildren().add(head);
     if (!note.text().isEmpty()) {
       getChildren().add(Words.label(note.text()));
     }
     if (!note.equations().isEmpty()) {
-      VBox box = new VBox();
-      box.getStyleClass().add("equation");
+      VBox box = Boxes.column("equation");
       note.equations().forEach(line -> box.getChildren().add(Words.label(line)));
       getChildren().add(box);
     }

@@ -45,8 +45,7 @@ public final class NumberField extends VBox {
     text.getStyleClass().add("number-text");
     text.setAlignment(Pos.CENTER_RIGHT);
     text.textProperty().bindBidirectional(model.typed());
-    Label unit = new Label(model.unit());
-    unit.getStyleClass().addAll("soft", "number-unit");
+    Label unit = Words.plain(model.unit(), "soft", "number-unit");
     unit.setMouseTransparent(true);
     box.getChildren().addAll(text, unit);
     box.getStyleClass().add("number-box");

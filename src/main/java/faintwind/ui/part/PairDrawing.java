@@ -7,7 +7,7 @@ import javafx.scene.shape.Circle;
 import javafx.scene.shape.Line;
 import javafx.scene.transform.Scale;
 
-/** The two balls as a small sign: heated left, reference right; pencilled for a rehearsal. */
+/** The two balls as a small sign: heated left, reference right. */
 public final class PairDrawing extends Region {
   private static final double GRID_WIDTH = 52;
   private static final double GRID_HEIGHT = 24;
@@ -18,11 +18,6 @@ public final class PairDrawing extends Region {
   /** Metal balls in ink and colour. */
   public static PairDrawing metal(String accessibleText) {
     return new PairDrawing("pair", accessibleText);
-  }
-
-  /** A computed instrument: a pencilled outline. */
-  public static PairDrawing pencilled(String accessibleText) {
-    return new PairDrawing("pair-pencilled", accessibleText);
   }
 
   private PairDrawing(String styleClass, String accessibleText) {

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -83,7 +84,7 @@ public final class PictureView extends Region {
   public static Optional<PictureView> ofTips(
       String scene, String one, String other, String unit, String shows) {
     return of("tips-" + scene + ".svg", shows)
-        .filter(view -> view.points.keySet().containsAll(java.util.List.of(one, other)))
+        .filter(view -> view.points.keySet().containsAll(List.of(one, other)))
         .map(view -> view.withTips(one, other, unit));
   }
 

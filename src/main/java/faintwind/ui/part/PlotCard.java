@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -55,14 +56,10 @@ public final class PlotCard extends VBox {
     this.drawing = drawing;
     this.numbers = numbers;
     getStyleClass().add("plot-card");
-    Label head = new Label(title);
-    head.getStyleClass().add("semibold");
-    Label small = new Label(remark);
-    small.getStyleClass().addAll("fine", "soft");
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
-    HBox line = new HBox(head, gap, small);
-    line.getStyleClass().add("plot-head");
+    Label head = Words.plain(title, "semibold");
+    Label small = Words.plain(remark, "fine", "soft");
+    Region gap = Boxes.gap();
+    HBox line = Boxes.row("plot-head", head, gap, small);
     place.getChildren().add(drawing);
     VBox.setVgrow(place, Priority.ALWAYS);
     if (!title.isEmpty()) {
@@ -143,8 +140,7 @@ public final class PlotCard extends VBox {
     for (int i = 0; i < table.heads().size(); i++) {
       int column = i;
       TableColumn<List<String>, String> cells = new TableColumn<>(table.heads().get(i));
-      cells.setCellValueFactory(
-          row -> new javafx.beans.property.SimpleStringProperty(row.getValue().get(column)));
+      cells.setCellValueFactory(row -> new SimpleStringProperty(row.getValue().get(column)));
       cells.setSortable(false);
       view.getColumns().add(cells);
     }

@@ -35,8 +35,7 @@ public final class ReadingRow extends HBox {
     Label what = Words.label(label, "tell", "medium");
     Label band = Words.label(expected, "reading-expected");
     kept.getStyleClass().addAll("fine", "soft");
-    VBox left = new VBox(what, kept, earlier);
-    left.getStyleClass().add("reading-what");
+    VBox left = Boxes.column("reading-what", what, kept, earlier);
     HBox.setHgrow(left, Priority.ALWAYS);
     verdict = new MarkLabel(Mark.READY, "");
     verdict.getStyleClass().add("reading-verdict");
@@ -66,15 +65,13 @@ public final class ReadingRow extends HBox {
     verdict.setVisible(!word.isEmpty());
     verdict.show(mark, word);
     kept.setText(keptWords);
-    kept.setVisible(!keptWords.isEmpty());
-    kept.setManaged(!keptWords.isEmpty());
+    Boxes.present(kept, !keptWords.isEmpty());
   }
 
   /** Shows the entries that do not count any more. */
   public void showEarlier(List<Node> entries) {
     earlier.getChildren().setAll(entries);
-    earlier.setVisible(!entries.isEmpty());
-    earlier.setManaged(!entries.isEmpty());
+    Boxes.present(earlier, !entries.isEmpty());
   }
 
   public NumberField field() {

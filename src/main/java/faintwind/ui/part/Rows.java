@@ -6,24 +6,14 @@ import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** Rows that several screens show alike. */
 public final class Rows {
   private Rows() {}
 
-  /** A wrapped paragraph with style classes. */
-  public static Label words(String text, String... styles) {
-    Label label = new Label(text);
-    label.setWrapText(true);
-    label.setMinHeight(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
-  }
-
   public static Label soft(String text) {
-    return words(text, "soft");
+    return Words.label(text, "soft");
   }
 
   /** One row a problem: a cut where the input is refused, a kink where it is a note. */
@@ -33,35 +23,27 @@ public final class Rows {
   }
 
   private static Node problem(Mark mark, String sentence, Messages messages) {
-    Label text = words(sentence);
-    HBox.setHgrow(text, Priority.ALWAYS);
-    text.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), text);
-    row.getStyleClass().addAll("problem", "row");
-    return row;
+    Label text = Words.label(sentence);
+    Boxes.grow(text);
+    return Boxes.row("problem row", new MarkShape(mark, messages.text(mark.key())), text);
   }
 
   /** A mark, a name, and fine words at the right. */
   public static Node run(Mark mark, String name, String detail, Messages messages) {
-    Label said = words(name);
-    Label fine = words(detail, "fine", "soft");
-    HBox.setHgrow(said, Priority.ALWAYS);
-    said.setMaxWidth(Double.MAX_VALUE);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), said, fine);
-    row.getStyleClass().add("run-line");
-    return row;
+    Label said = Words.label(name);
+    Label fine = Words.label(detail, "fine", "soft");
+    Boxes.grow(said);
+    return Boxes.row("run-line", new MarkShape(mark, messages.text(mark.key())), said, fine);
   }
 
   /** A mark with a strong line and a fine line under it. */
   public static Node check(Mark mark, String name, String detail, Messages messages) {
-    Label strong = words(name, "semibold", mark.styleClass());
+    Label strong = Words.label(name, "semibold", mark.styleClass());
     VBox said = new VBox(strong);
     if (!detail.isEmpty()) {
-      said.getChildren().add(words(detail, "fine", "soft"));
+      said.getChildren().add(Words.label(detail, "fine", "soft"));
     }
     HBox.setHgrow(said, Priority.ALWAYS);
-    HBox row = new HBox(new MarkShape(mark, messages.text(mark.key())), said);
-    row.getStyleClass().add("run-line");
-    return row;
+    return Boxes.row("run-line", new MarkShape(mark, messages.text(mark.key())), said);
   }
 }

@@ -18,6 +18,13 @@ public final class Words {
     return label;
   }
 
+  /** A label in one line. */
+  public static Label plain(String text, String... styles) {
+    Label label = new Label(text);
+    label.getStyleClass().addAll(styles);
+    return label;
+  }
+
   /** A button whose words are never cut. */
   public static Button button(String id, String text, Runnable run) {
     Button button = new Button(text);

@@ -28,7 +28,7 @@ import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
-import faintwind.ui.part.Figures;
+import faintwind.ui.part.TimeText;
 import java.time.Duration;
 import java.util.Optional;
 
@@ -71,7 +71,7 @@ final class EventWords {
       return words.text("window.record.waived", reading(at, e.what()), e.reason());
     } else if (event instanceof ClockStarted e) {
       long seconds = Math.round(e.duration_s());
-      String time = Figures.duration(words, Duration.ofSeconds(seconds));
+      String time = TimeText.of(words, Duration.ofSeconds(seconds));
       return words.text("window.record.clock", clock(at, e.clock()), time);
     } else if (event instanceof ClockConfirmed e) {
       return words.text("window.record.clock-confirmed", clock(at, e.clock()));

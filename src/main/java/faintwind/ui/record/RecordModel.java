@@ -17,6 +17,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -30,7 +31,7 @@ public final class RecordModel {
   private final EventWords eventWords;
   private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Next> next;
-  private final Runnable writeLog;
+  private final Consumer<RecordModel> writeLog;
 
   /**
    * A line of the ledger.
@@ -52,7 +53,7 @@ public final class RecordModel {
    * @param writeLog asks where the build log goes and writes it
    */
   public RecordModel(
-      Messages words, Checklist checklist, InstrumentState state, Runnable writeLog) {
+      Messages words, Checklist checklist, InstrumentState state, Consumer<RecordModel> writeLog) {
     this.words = words;
     this.writeLog = writeLog;
     eventWords = new EventWords(words, checklist);
@@ -96,7 +97,7 @@ public final class RecordModel {
   }
 
   private Act writing() {
-    return new Act("record-log", words.text("window.record.log"), writeLog);
+    return new Act("record-log", words.text("window.record.log"), () -> writeLog.accept(this));
   }
 
   /** Says what became of the build log, until the journal changes. */

@@ -115,28 +115,28 @@ public final class LiveStart {
   private void fillRehearsal() {
     box.getChildren()
         .addAll(
-            Rows.words(text("turntable.live.rehearse-title"), "tell", "semibold"),
-            Rows.words(text("turntable.live.rehearse-how")));
+            Words.label(desk.text("turntable.live.rehearse-title"), "tell", "semibold"),
+            Words.label(desk.text("turntable.live.rehearse-how")));
     Optional<Step> safety = instrument.checklist().step(SAFETY);
     List<Caution> unread = safety.map(s -> Gate.unread(s, situation())).orElse(List.of());
     safety.ifPresent(step -> cautions(step, unread));
     if (!unread.isEmpty()) {
-      offer.accept(Next.say(Mark.BLOCKED, text("turntable.live.next.cautions")));
+      offer.accept(Next.say(Mark.BLOCKED, desk.text("turntable.live.next.cautions")));
       return;
     }
     Act whole =
         new Act(
             "rehearse-whole",
-            text("turntable.live.rehearse-whole"),
+            desk.text("turntable.live.rehearse-whole"),
             () -> begin(RehearsalPlan.Length.WHOLE));
     Act brief =
         new Act(
             "rehearse-short",
-            text("turntable.live.rehearse-short"),
+            desk.text("turntable.live.rehearse-short"),
             () -> begin(RehearsalPlan.Length.SHORT));
     offer.accept(
-        Next.say(Mark.REHEARSAL, text("turntable.live.next.rehearse"), brief)
-            .withDetail(text("turntable.live.next.rehearse-detail"))
+        Next.say(Mark.REHEARSAL, desk.text("turntable.live.next.rehearse"), brief)
+            .withDetail(desk.text("turntable.live.next.rehearse-detail"))
             .withOther(whole));
   }
 
@@ -144,19 +144,24 @@ public final class LiveStart {
   private void cautions(Step step, List<Caution> unread) {
     int read = step.cautions().size() - unread.size();
     if (unread.isEmpty()) {
-      box.getChildren().add(Rows.soft(text("turntable.live.safety-read", read)));
+      box.getChildren().add(Rows.soft(desk.text("turntable.live.safety-read", read)));
       return;
     }
     Caution first = unread.get(0);
     CautionCard.Caution card =
         new CautionCard.Caution(
-            first.id(), text("turntable.caution.kind"), first.text(), first.source(), "", false);
+            first.id(),
+            desk.text("turntable.caution.kind"),
+            first.text(),
+            first.source(),
+            "",
+            false);
     box.getChildren()
         .addAll(
-            Rows.soft(text("turntable.live.safety", read + 1, step.cautions().size())),
+            Rows.soft(desk.text("turntable.live.safety", read + 1, step.cautions().size())),
             new CautionCard(
                 card,
-                text("turntable.caution.read"),
+                desk.text("turntable.caution.read"),
                 () -> instrument.enter(enter -> enter.acknowledge(step.id(), first.id()))));
   }
 
@@ -187,22 +192,23 @@ public final class LiveStart {
       box.getChildren().add(parts);
       lookForPlan();
     } else {
-      box.getChildren().add(Rows.words(text("turntable.live.locked"), "tell", "semibold"));
+      box.getChildren().add(Words.label(desk.text("turntable.live.locked"), "tell", "semibold"));
       List<String> reasons =
           gate.reasons().stream().limit(SHOWN_REASONS).map(desk.words()::sentence).toList();
       box.getChildren().addAll(Rows.problems(reasons, true, desk.words()));
       if (gate.reasons().size() > SHOWN_REASONS) {
         int more = gate.reasons().size() - SHOWN_REASONS;
-        box.getChildren().add(Rows.soft(text("turntable.live.locked-more", more)));
+        box.getChildren().add(Rows.soft(desk.text("turntable.live.locked-more", more)));
       }
       box.getChildren()
           .add(
               Words.button(
                   "live-to-safety",
-                  text("turntable.live.to-safety"),
+                  desk.text("turntable.live.to-safety"),
                   () -> desk.go().accept(Place.MAKE)));
     }
-    box.getChildren().add(Words.link("turntable-rehearse", text("window.home.rehearse"), rehearse));
+    box.getChildren()
+        .add(Words.link("turntable-rehearse", desk.text("window.home.rehearse"), rehearse));
   }
 
   /** The plan kept last; without one there is nothing to follow. */
@@ -227,7 +233,7 @@ public final class LiveStart {
   private void fillParts(Optional<PlannedSession> kept) {
     parts.getChildren().clear();
     if (kept.isEmpty()) {
-      parts.getChildren().add(Rows.words(text("turntable.live.no-plan"), "tell"));
+      parts.getChildren().add(Words.label(desk.text("turntable.live.no-plan"), "tell"));
       return;
     }
     PlannedSession plan = kept.get();
@@ -237,9 +243,10 @@ public final class LiveStart {
     parts
         .getChildren()
         .addAll(
-            Rows.words(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
+            Words.label(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
             ways.shown(source),
-            Words.button("live-begin", text("turntable.live.begin"), () -> record(plan, source)),
+            Words.button(
+                "live-begin", desk.text("turntable.live.begin"), () -> record(plan, source)),
             problems);
   }
 
@@ -278,9 +285,5 @@ public final class LiveStart {
     problems
         .getChildren()
         .setAll(Rows.problems(all.stream().map(desk.words()::line).toList(), true, desk.words()));
-  }
-
-  private String text(String key, Object... arguments) {
-    return desk.words().text(key, arguments);
   }
 }

@@ -6,9 +6,10 @@ import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Series;
 import faintwind.guide.turntable.DoneStep;
 import faintwind.job.live.LiveSession;
+import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
-import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,9 +53,10 @@ final class LiveTablePane {
   LiveTablePane(Desk desk, LiveTableModel model) {
     this.desk = desk;
     this.model = model;
-    arm = new LiveArm(text("turntable.live.arm-shows"));
-    beat = new LiveBeatLine(text("turntable.live.beat-shows"), model::tap);
-    trace = new LiveTrace(text("turntable.live.minutes"), text("turntable.live.expected"));
+    arm = new LiveArm(desk.text("turntable.live.arm-shows"));
+    beat = new LiveBeatLine(desk.text("turntable.live.beat-shows"), model::tap);
+    trace =
+        new LiveTrace(desk.text("turntable.live.minutes"), desk.text("turntable.live.expected"));
     buildSheet();
     buildPath();
     timer =
@@ -91,27 +93,19 @@ final class LiveTablePane {
     sheet.setId("live-table");
     sheet.getStyleClass().add("live-table");
     troubles.setId("live-troubles");
-    HBox head = new HBox(words, grow(), more);
-    head.getStyleClass().add("live-head");
-    Label beats = new Label(text("turntable.live.beat"));
-    beats.getStyleClass().addAll("fine", "bold");
-    Label space = new Label(text("turntable.live.space"));
-    space.getStyleClass().addAll("fine", "soft");
+    HBox head = Boxes.row("live-head", words, grow(), more);
+    Label beats = Words.plain(desk.text("turntable.live.beat"), "fine", "bold");
+    Label space = Words.plain(desk.text("turntable.live.space"), "fine", "soft");
     HBox beatHead = new HBox(beats, grow(), space);
     figures.getStyleClass().add("live-figures");
-    Label key = new Label(text("turntable.live.beat-key"));
-    key.getStyleClass().addAll("fine", "soft");
-    VBox right = new VBox(head, sentence, figures, beatHead, beat, key);
-    right.getStyleClass().add("live-right");
+    Label key = Words.plain(desk.text("turntable.live.beat-key"), "fine", "soft");
+    VBox right = Boxes.column("live-right", head, sentence, figures, beatHead, beat, key);
     HBox.setHgrow(right, Priority.ALWAYS);
-    Label keepOut = new Label(text("turntable.live.keep-out"));
-    keepOut.getStyleClass().addAll("fine", "soft");
-    VBox left = new VBox(arm, keepOut);
-    left.getStyleClass().add("live-left");
-    HBox upper = new HBox(left, right);
-    upper.getStyleClass().add("live-upper");
-    Label title = new Label(text("turntable.live.trace", model.session().unit().symbol()));
-    title.getStyleClass().add("semibold");
+    Label keepOut = Words.plain(desk.text("turntable.live.keep-out"), "fine", "soft");
+    VBox left = Boxes.column("live-left", arm, keepOut);
+    HBox upper = Boxes.row("live-upper", left, right);
+    Label title =
+        Words.plain(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
     VBox.setVgrow(trace, Priority.ALWAYS);
     sheet.getChildren().setAll(upper, troubles, correction, title, trace);
     VBox.setVgrow(sheet, Priority.ALWAYS);
@@ -120,12 +114,10 @@ final class LiveTablePane {
   private void buildPath() {
     path.setId("live-path");
     path.getStyleClass().add("live-path");
-    Label head = new Label(text("turntable.live.plan", model.spins()));
-    head.getStyleClass().addAll("tell", "semibold");
+    Label head = Words.plain(desk.text("turntable.live.plan", model.spins()), "tell", "semibold");
     path.getChildren().add(head);
     if (model.rehearsal()) {
-      Label pencilled = new Label(text("turntable.live.rehearsal"));
-      pencilled.getStyleClass().addAll("fine", "pencil");
+      Label pencilled = Words.plain(desk.text("turntable.live.rehearsal"), "fine", "pencil");
       pencilled.setWrapText(true);
       path.getChildren().addAll(pencilled, paces());
     }
@@ -133,12 +125,11 @@ final class LiveTablePane {
   }
 
   private HBox paces() {
-    HBox row = new HBox();
-    row.getStyleClass().add("live-paces");
+    HBox row = Boxes.row("live-paces");
     for (double pace : PACES) {
       Hyperlink link = new Hyperlink(String.format(Locale.ROOT, "%.0f×", pace));
       link.setId(String.format(Locale.ROOT, "live-pace-%.0f", pace));
-      link.setAccessibleText(text("turntable.live.pace", Math.round(pace)));
+      link.setAccessibleText(desk.text("turntable.live.pace", Math.round(pace)));
       link.setOnAction(
           event -> {
             model.pace(pace);
@@ -154,8 +145,7 @@ final class LiveTablePane {
   }
 
   private static Region grow() {
-    Region gap = new Region();
-    HBox.setHgrow(gap, Priority.ALWAYS);
+    Region gap = Boxes.gap();
     return gap;
   }
 
@@ -234,47 +224,39 @@ final class LiveTablePane {
   }
 
   private static LiveTrace.Band band(PlannedSpin spin, double from_s, double to_s, boolean here) {
-    String speed = String.format(Locale.ROOT, "%.2f", spin.speed_m_s());
+    String speed = Numerals.places(spin.speed_m_s(), 2);
     return new LiveTrace.Band(from_s, to_s, speed, here);
   }
 
   private static VBox figure(LiveTableView.Figure figure) {
-    Label name = new Label(figure.name());
-    name.getStyleClass().addAll("fine", "soft");
-    Label value = new Label(figure.value());
-    value.getStyleClass().add("title");
-    Label note = new Label(figure.note());
-    note.getStyleClass().add("soft");
-    HBox line = new HBox(value, note);
-    line.getStyleClass().add("live-figure-line");
-    VBox box = new VBox(name, line);
-    box.getStyleClass().add("live-figure");
-    return box;
+    Label name = Words.plain(figure.name(), "fine", "soft");
+    Label value = Words.plain(figure.value(), "title");
+    Label note = Words.plain(figure.note(), "soft");
+    HBox line = Boxes.row("live-figure-line", value, note);
+    return Boxes.column("live-figure", name, line);
   }
 
   private static VBox trouble(LiveTableView.Said said) {
-    VBox box = new VBox(Rows.words(said.found(), "tell", "semibold"));
+    VBox box = new VBox(Words.label(said.found(), "tell", "semibold"));
     if (!said.todo().isEmpty()) {
-      box.getChildren().add(Rows.words(said.todo()));
+      box.getChildren().add(Words.label(said.todo()));
     }
     box.getStyleClass().addAll("trouble", "care");
     return box;
   }
 
   private VBox step(LiveTableView.StepLine line) {
-    Label name = Rows.words(line.name(), line.here() ? "bold" : "plain");
-    Label detail = new Label(line.detail());
-    detail.getStyleClass().addAll("fine", "soft");
-    HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMaxWidth(Double.MAX_VALUE);
+    Label name = Words.label(line.name(), line.here() ? "bold" : "plain");
+    Label detail = Words.plain(line.detail(), "fine", "soft");
+    Boxes.grow(name);
     name.setMinWidth(Region.USE_PREF_SIZE);
     detail.setMinWidth(0);
     HBox row =
-        new HBox(new MarkShape(line.mark(), desk.words().text(line.mark().key())), name, detail);
-    row.getStyleClass().add("run-line");
+        Boxes.row(
+            "run-line", new MarkShape(line.mark(), desk.text(line.mark().key())), name, detail);
     VBox box = new VBox(row);
     if (!line.under().isEmpty()) {
-      Label under = Rows.words(line.under(), "fine", "soft", "live-under");
+      Label under = Words.label(line.under(), "fine", "soft", "live-under");
       under.setMaxWidth(Double.MAX_VALUE);
       HBox.setHgrow(under, Priority.ALWAYS);
       HBox turned = new HBox(under);
@@ -289,7 +271,8 @@ final class LiveTablePane {
 
   private Node correct(int spin) {
     Hyperlink link =
-        Words.link("live-correct-" + (spin + 1), text("turntable.live.correct"), () -> open(spin));
+        Words.link(
+            "live-correct-" + (spin + 1), desk.text("turntable.live.correct"), () -> open(spin));
     link.getStyleClass().add("fine");
     link.setMinWidth(Region.USE_PREF_SIZE);
     return link;
@@ -301,9 +284,5 @@ final class LiveTablePane {
         .setAll(
             new SpinCorrection(desk, model.session(), spin, () -> correction.getChildren().clear())
                 .node());
-  }
-
-  private String text(String key, Object... arguments) {
-    return desk.words().text(key, arguments);
   }
 }

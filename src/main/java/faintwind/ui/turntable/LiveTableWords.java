@@ -13,8 +13,8 @@ import faintwind.guide.turntable.Trouble;
 import faintwind.job.live.LiveSession;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Messages;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
+import faintwind.ui.part.TimeText;
 import faintwind.ui.turntable.LiveTableView.Figure;
 import faintwind.ui.turntable.LiveTableView.Said;
 import faintwind.ui.turntable.LiveTableView.StepLine;
@@ -81,7 +81,7 @@ final class LiveTableWords {
             ? words.text("window.time.min", more_s / 60)
                 + " "
                 + words.text("window.time.s", more_s % 60)
-            : Figures.duration(words, Duration.ofSeconds(more_s));
+            : TimeText.of(words, Duration.ofSeconds(more_s));
     return words.text("turntable.live.more", time);
   }
 
@@ -227,8 +227,7 @@ final class LiveTableWords {
   private String detail(PlannedStep step) {
     return step.spin()
         .map(s -> direction(words, s))
-        .orElseGet(
-            () -> Figures.duration(words, Duration.ofSeconds(Math.round(step.duration_s()))));
+        .orElseGet(() -> TimeText.of(words, step.duration_s()));
   }
 
   private String foot(LiveSession.Look look) {

@@ -1,6 +1,7 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.run.Series;
+import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -158,8 +159,7 @@ final class LiveTrace extends Region {
   }
 
   private void label(String text, double x, double y, String... styles) {
-    Label label = new Label(text);
-    label.getStyleClass().addAll(styles);
+    Label label = Words.plain(text, styles);
     label.setManaged(false);
     getChildren().add(label);
     label.applyCss();

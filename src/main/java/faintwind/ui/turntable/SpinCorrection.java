@@ -9,15 +9,16 @@ import faintwind.job.turntable.FindTurns;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import faintwind.ui.work.DiskWords;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -54,18 +55,18 @@ final class SpinCorrection {
     box.setId("spin-correction");
     box.getStyleClass().addAll("data-body", "spin-correction");
     turns.setText(String.valueOf(done.turns().turns()));
-    time.setText(String.format(Locale.ROOT, "%.1f", done.turns().time_s().value()));
+    time.setText(Numerals.places(done.turns().time_s().value(), 1));
     HBox fields =
-        new HBox(
+        Boxes.row(
+            "spin-fields",
             labelled("spin-turns", "turntable.typed.turns", turns),
             labelled("spin-time", "turntable.typed.time", time),
-            Words.button("spin-keep", text("turntable.live.count.keep"), this::keep),
-            Words.button("spin-sound", text("turntable.live.count.sound"), this::listen),
-            Words.button("spin-close", text("turntable.live.count.close"), close));
-    fields.getStyleClass().add("spin-fields");
+            Words.button("spin-keep", desk.text("turntable.live.count.keep"), this::keep),
+            Words.button("spin-sound", desk.text("turntable.live.count.sound"), this::listen),
+            Words.button("spin-close", desk.text("turntable.live.count.close"), close));
     Label head =
-        Rows.words(
-            text("turntable.live.count", done.step().step().spin().orElseThrow().number()),
+        Words.label(
+            desk.text("turntable.live.count", done.step().step().spin().orElseThrow().number()),
             "semibold");
     box.getChildren().setAll(head, fields, said);
     say(done.doubts(), false);
@@ -77,9 +78,9 @@ final class SpinCorrection {
 
   private Node labelled(String id, String key, TextField field) {
     field.setId(id);
-    field.setAccessibleText(text(key));
+    field.setAccessibleText(desk.text(key));
     field.setPrefColumnCount(7);
-    Label label = Words.label(text(key), "fine", "soft");
+    Label label = Words.label(desk.text(key), "fine", "soft");
     label.setLabelFor(field);
     return new VBox(label, field);
   }
@@ -89,7 +90,9 @@ final class SpinCorrection {
     OptionalDouble lasted_s = number(time.getText(), "s");
     if (counted.isEmpty() || lasted_s.isEmpty()) {
       said.getChildren()
-          .setAll(Rows.problems(List.of(text("turntable.live.count.numbers")), true, desk.words()));
+          .setAll(
+              Rows.problems(
+                  List.of(desk.text("turntable.live.count.numbers")), true, desk.words()));
       return;
     }
     Checked<SpinTurns> typed = session.count(spin, counted.getAsDouble(), lasted_s.getAsDouble());
@@ -116,7 +119,8 @@ final class SpinCorrection {
 
   private void listen() {
     desk.files()
-        .open(text("turntable.live.count.sound"), text("turntable.live.count.wav"), "*.wav")
+        .open(
+            desk.text("turntable.live.count.sound"), desk.text("turntable.live.count.wav"), "*.wav")
         .ifPresent(this::listen);
   }
 
@@ -142,11 +146,11 @@ final class SpinCorrection {
     BeatTimes.Turning turning = times.turning();
     List<Node> rows = new ArrayList<>();
     rows.add(
-        Rows.words(
-            text(
+        Words.label(
+            desk.text(
                 "turntable.live.count.found",
                 turning.turns(),
-                String.format(Locale.ROOT, "%.2f", turning.time_s().value()),
+                Numerals.places(turning.time_s().value(), 2),
                 times.missed(),
                 times.doubled())));
     List<TurnMark> marks = times.marks();
@@ -156,22 +160,25 @@ final class SpinCorrection {
       if (mark.kind() == TurnMark.Kind.DOUBLED) {
         rows.add(
             doubt(
-                text("turntable.live.count.doubled", seconds(mark.time_s())),
-                text("turntable.live.count.take-out"),
+                desk.text("turntable.live.count.doubled", Numerals.places(mark.time_s(), 2)),
+                desk.text("turntable.live.count.take-out"),
                 () -> found(times.without(mark.time_s()))));
       } else if (mark.kind() == TurnMark.Kind.AFTER_MISSED) {
         double middle_s = before_s + missing_s(marks.get(i - 1), mark);
         rows.add(
             doubt(
-                text("turntable.live.count.missed", seconds(before_s), seconds(mark.time_s())),
-                text("turntable.live.count.put-in", seconds(middle_s)),
+                desk.text(
+                    "turntable.live.count.missed",
+                    Numerals.places(before_s, 2),
+                    Numerals.places(mark.time_s(), 2)),
+                desk.text("turntable.live.count.put-in", Numerals.places(middle_s, 2)),
                 () -> found(times.with(middle_s))));
       }
     }
     rows.add(
         Words.button(
             "spin-use-found",
-            text("turntable.live.count.use"),
+            desk.text("turntable.live.count.use"),
             () -> {
               session.count(spin, turning, ok.notes());
               close.run();
@@ -185,16 +192,6 @@ final class SpinCorrection {
   }
 
   private Node doubt(String found, String act, Runnable run) {
-    HBox row = new HBox(Rows.words(found), Words.link("spin-doubt", act, run));
-    row.getStyleClass().add("problem");
-    return row;
-  }
-
-  private static String seconds(double time_s) {
-    return String.format(Locale.ROOT, "%.2f", time_s);
-  }
-
-  private String text(String key, Object... arguments) {
-    return desk.words().text(key, arguments);
+    return Boxes.row("problem", Words.label(found), Words.link("spin-doubt", act, run));
   }
 }

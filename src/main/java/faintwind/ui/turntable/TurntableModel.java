@@ -10,19 +10,18 @@ import faintwind.job.turntable.ReadRuns;
 import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
+import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
-import faintwind.ui.part.Figures;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
+import faintwind.ui.part.TimeText;
 import faintwind.ui.work.Background;
-import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -30,13 +29,10 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** The turntable's recordings: brought in as a runs table or noted by hand, then looked at. */
-public final class TurntableModel {
-  private final Messages words;
+public final class TurntableModel extends DataModel<TurntableModel.View> {
   private final Background background;
   private final Consumer<Path> take;
   private final TypedRunsModel typed;
-  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
-  private final ReadOnlyObjectWrapper<Next> next;
   private final ReadOnlyObjectWrapper<Optional<LiveTableModel>> live =
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Optional<Next> offered = Optional.empty();
@@ -75,20 +71,11 @@ public final class TurntableModel {
    * @param take takes the table on to the formula
    */
   public TurntableModel(Messages words, Background background, Consumer<Path> take) {
-    this.words = words;
+    super(words, View.NOTHING);
     this.background = background;
     this.take = take;
     typed = new TypedRunsModel(words);
-    next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
     say();
-  }
-
-  public ReadOnlyObjectProperty<View> view() {
-    return view.getReadOnlyProperty();
-  }
-
-  public ReadOnlyObjectProperty<Next> next() {
-    return next.getReadOnlyProperty();
   }
 
   /** The runs that are typed. */
@@ -159,7 +146,7 @@ public final class TurntableModel {
     if (made instanceof Checked.Ok<Path> ok) {
       recorded(ok.value());
     } else {
-      view.set(new View(Optional.of(log), List.of(), lines(made.problems()), true));
+      put(new View(Optional.of(log), List.of(), lines(made.problems()), true));
       say();
     }
   }
@@ -189,7 +176,7 @@ public final class TurntableModel {
           return true;
         },
         problems -> {
-          view.set(new View(Optional.empty(), List.of(), lines(problems), true));
+          put(new View(Optional.empty(), List.of(), lines(problems), true));
           say();
           return false;
         });
@@ -197,17 +184,17 @@ public final class TurntableModel {
 
   /** Adds questions about what was typed to what the table itself says. */
   private void ask(List<Problem> notes) {
-    View now = view.get();
+    View now = view().get();
     List<String> all = new ArrayList<>(lines(notes));
     all.addAll(now.problems());
-    view.set(new View(now.table(), now.runs(), all, now.refused()));
+    put(new View(now.table(), now.runs(), all, now.refused()));
     say();
   }
 
   private record Written(Path table, Checked<RunSet> read) {}
 
   private void show(Path table, Checked<RunSet> read) {
-    view.set(
+    put(
         read.fold(
             (set, notes) -> new View(Optional.of(table), set.runs(), lines(notes), false),
             problems -> new View(Optional.of(table), List.of(), lines(problems), true)));
@@ -215,84 +202,72 @@ public final class TurntableModel {
   }
 
   private void broke(Path file, IOException broke) {
-    String text =
-        words.text(
-            "window.file.failed", String.valueOf(file.getFileName()), DiskWords.say(broke, words));
-    view.set(new View(Optional.of(file), List.of(), List.of(text), true));
+    String text = failed(file, broke);
+    put(new View(Optional.of(file), List.of(), List.of(text), true));
     say();
-  }
-
-  private List<String> lines(List<Problem> problems) {
-    return problems.stream().map(words::line).toList();
   }
 
   /** The one sentence at the top. */
   public String title() {
-    View now = view.get();
+    View now = view().get();
     if (now.refused()) {
-      return words.text("turntable.title.refused", now.problems().size());
+      return text("turntable.title.refused", now.problems().size());
     }
     if (now.runs().isEmpty()) {
-      return words.text("turntable.title.nothing");
+      return text("turntable.title.nothing");
     }
     long spins = now.runs().stream().filter(r -> r.kind() == RunKind.SPIN).count();
-    return words.text("turntable.title.runs", now.runs().size(), spins);
+    return text("turntable.title.runs", now.runs().size(), spins);
   }
 
   /** The runs as lines. */
   public List<RunLine> lines() {
-    return view.get().runs().stream().map(this::line).toList();
+    return view().get().runs().stream().map(this::line).toList();
   }
 
   private RunLine line(Run run) {
     double length_s = run.recording().signal().last_s() - run.recording().signal().first_s();
-    String time = Figures.duration(words, Duration.ofSeconds(Math.round(length_s)));
+    String time = TimeText.of(words(), length_s);
     String name =
         switch (run.kind()) {
-          case STILL -> words.text("turntable.run.still");
-          case ZERO -> words.text("turntable.run.zero");
+          case STILL -> text("turntable.run.still");
+          case ZERO -> text("turntable.run.zero");
           case REFERENCE ->
-              words.text("turntable.run.speed", speed(run.reference_m_s().get().value()));
-          case SPIN -> words.text("turntable.run.speed", speed(run.arm().get().speed_m_s()));
+              text("turntable.run.speed", Numerals.places(run.reference_m_s().get().value(), 2));
+          case SPIN -> text("turntable.run.speed", Numerals.places(run.arm().get().speed_m_s(), 2));
         };
     String way =
         run.conditions()
             .direction()
-            .map(d -> words.text(d == Direction.CW ? "plot.cw" : "plot.ccw") + ", ")
+            .map(d -> text(d == Direction.CW ? "plot.cw" : "plot.ccw") + ", ")
             .orElse("");
     return new RunLine(Mark.DONE, name, way + time);
   }
 
-  private static String speed(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.2f", speed_m_s);
-  }
-
   private void say() {
-    View now = view.get();
+    View now = view().get();
     if (live.get().isPresent()) {
-      next.set(live.get().get().next().get());
+      say(live.get().get().next().get());
     } else if (!cautionRead) {
-      next.set(Next.say(Mark.BLOCKED, words.text("turntable.next.caution")));
+      say(Next.say(Mark.BLOCKED, text("turntable.next.caution")));
     } else if (planning.isPresent()) {
-      next.set(planning.get());
+      say(planning.get());
     } else if (now.refused()) {
-      next.set(
-          Next.say(Mark.BLOCKED, words.text("turntable.next.refused"))
-              .withDetail(words.text("turntable.next.refused-detail")));
+      say(
+          Next.say(Mark.BLOCKED, text("turntable.next.refused"))
+              .withDetail(text("turntable.next.refused-detail")));
     } else if (now.runs().isEmpty() && offered.isPresent()) {
-      next.set(offered.get());
+      say(offered.get());
     } else if (now.runs().isEmpty()) {
-      next.set(Next.say(Mark.READY, words.text("turntable.next.bring")));
+      say(Next.say(Mark.READY, text("turntable.next.bring")));
     } else {
       Act act =
           new Act(
-              "turntable-fit",
-              words.text("turntable.next.fit.act"),
-              () -> now.table().ifPresent(take));
+              "turntable-fit", text("turntable.next.fit.act"), () -> now.table().ifPresent(take));
       Mark mark = now.problems().isEmpty() ? Mark.DONE : Mark.ATTENTION;
-      next.set(
-          Next.say(mark, words.text("turntable.next.fit"), act)
-              .withDetail(words.text("turntable.next.fit-detail")));
+      say(
+          Next.say(mark, text("turntable.next.fit"), act)
+              .withDetail(text("turntable.next.fit-detail")));
     }
   }
 }

@@ -7,7 +7,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Direction;
-import faintwind.job.turntable.PlanText;
+import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
@@ -82,7 +82,7 @@ public final class TurntablePlanView {
     FlowPane flow = new FlowPane();
     flow.getStyleClass().add("plan-fields");
     flow.getChildren().addAll(nodes);
-    VBox both = new VBox(Rows.words(text(head), "semibold"), flow);
+    VBox both = new VBox(Words.label(text(head), "semibold"), flow);
     both.getStyleClass().add("plan-part");
     return both;
   }
@@ -175,8 +175,8 @@ public final class TurntablePlanView {
     side.getStyleClass().add("plan-side");
     side.getChildren()
         .addAll(
-            Rows.words(text("turntable.plan.form." + key), "tell", "semibold"),
-            Rows.words(
+            Words.label(text("turntable.plan.form." + key), "tell", "semibold"),
+            Words.label(
                 text(
                     "turntable.plan.sum",
                     plan.spins().size(),
@@ -220,8 +220,8 @@ public final class TurntablePlanView {
   }
 
   private List<String> cells(PlannedStep step) {
-    String begins = PlanText.clock(step.start_s());
-    String lasts = PlanText.clock(step.duration_s());
+    String begins = Numerals.clock(step.start_s());
+    String lasts = Numerals.clock(step.duration_s());
     String what = text("runsheet.what." + step.kind().name().toLowerCase(Locale.ROOT));
     return step.spin()
         .map(
@@ -241,7 +241,7 @@ public final class TurntablePlanView {
 
   /** The promise by speed, in one line of pairs. */
   private Node errors(Plan plan) {
-    VBox lines = new VBox(Rows.words(text("turntable.plan.errors"), "semibold"));
+    VBox lines = new VBox(Words.label(text("turntable.plan.errors"), "semibold"));
     lines.getStyleClass().add("plan-part");
     FlowPane flow = new FlowPane();
     flow.getStyleClass().add("plan-fields");

@@ -7,10 +7,9 @@ import faintwind.report.figure.RecordingTrace;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.FxScreen;
-import faintwind.ui.frame.Screen;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Mark;
@@ -33,13 +32,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** Takes the turntable's recordings and shows them, after the caution of the spinning arm. */
-public final class TurntableScreen {
+public final class TurntableScreen extends DataScreen {
   public static final String CAUTION = "spinning-arm";
 
-  private final Desk desk;
   private final TurntableModel model;
   private final Consumer<Event> enter;
-  private final DataScreen screen;
   private Optional<LiveTablePane> pane = Optional.empty();
   private final VBox path = new VBox();
   private final GridPane typedGrid = new GridPane();
@@ -67,29 +64,25 @@ public final class TurntableScreen {
    */
   public TurntableScreen(
       Desk desk, TurntableModel model, Optional<String> cautionReadBy, Consumer<Event> enter) {
-    this.desk = desk;
+    super(desk, model.next());
     this.model = model;
     this.enter = enter;
-    VBox sheet = FxScreen.load(this, desk.words(), VBox.class);
     path.setId("turntable-path");
     path.getStyleClass().addAll("path", "run-list");
     cautionReadBy.ifPresent(who -> model.cautionRead());
     fillCaution(cautionReadBy.orElse(""));
     buildTyped();
     buildWays();
-    screen =
-        DataScreen.of(sheet, model.next())
-            .withPath(path)
-            .filledBy(model.view(), this::fill)
-            .filledBy(model.live(), this::showLive)
-            .whenLeft(() -> pane.ifPresent(LiveTablePane::stop));
+    withPath(path);
+    filledBy(model.view(), this::fill);
+    filledBy(model.live(), this::showLive);
+    whenLeft(() -> pane.ifPresent(LiveTablePane::stop));
   }
 
   /** With a way to turn the arm while this program listens; it is offered first. */
   public TurntableScreen withLive(LiveStart liveStart) {
-    screen.whenLeft(liveStart::left);
-    wayLive.setVisible(true);
-    wayLive.setManaged(true);
+    whenLeft(liveStart::left);
+    Boxes.present(wayLive, true);
     wayLive.setOnAction(event -> bring.getChildren().setAll(liveStart.node()));
     if (model.view().get().table().isEmpty()) {
       bring.getChildren().setAll(liveStart.node());
@@ -99,8 +92,7 @@ public final class TurntableScreen {
 
   /** With a planner; it needs no arm that is safe yet. */
   public TurntableScreen withPlan(TurntablePlanView plan) {
-    wayPlan.setVisible(true);
-    wayPlan.setManaged(true);
+    Boxes.present(wayPlan, true);
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
     bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
     plan.next().addListener((property, was, now) -> sayPlan(plan));
@@ -130,10 +122,10 @@ public final class TurntableScreen {
   /** With ways to listen to the logger and to read a foreign recording. */
   public TurntableScreen withLogger(LoggerWays ways) {
     HBox links =
-        new HBox(
+        Boxes.row(
+            "ways",
             Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
             Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
-    links.getStyleClass().add("ways");
     typedBox.getChildren().add(1, links);
     model
         .typed()
@@ -147,12 +139,13 @@ public final class TurntableScreen {
 
   private void listen(LoggerWays ways) {
     ListenPane listening = ways.listening(Optional::empty);
-    screen.whenLeft(listening::left);
+    whenLeft(listening::left);
     bring.getChildren().setAll(listening);
   }
 
   private void askForeign(LoggerWays ways) {
-    desk.files()
+    desk()
+        .files()
         .open(text("turntable.foreign"), text("listen.file-kind"), "*.*")
         .ifPresent(log -> ways.foreign(bring, log, profile -> model.recorded(log, profile)));
   }
@@ -160,14 +153,12 @@ public final class TurntableScreen {
   /** While a session is turned it has the sheet and the path to itself. */
   private void showLive(Optional<LiveTableModel> session) {
     pane.ifPresent(LiveTablePane::stop);
-    pane = session.map(s -> new LiveTablePane(desk, s));
+    pane = session.map(s -> new LiveTablePane(desk(), s));
     boolean turns = pane.isPresent();
     for (VBox part : List.of(head, body)) {
-      part.setVisible(!turns && (part == head || model.isCautionRead()));
-      part.setManaged(part.isVisible());
+      Boxes.present(part, !turns && (part == head || model.isCautionRead()));
     }
-    live.setVisible(turns);
-    live.setManaged(turns);
+    Boxes.present(live, turns);
     live.getChildren().setAll(pane.map(LiveTablePane::sheet).stream().toList());
     if (turns) {
       path.getChildren().setAll(pane.orElseThrow().path());
@@ -176,14 +167,8 @@ public final class TurntableScreen {
     }
   }
 
-  /** What the frame shows. */
-  public Screen screen() {
-    return screen;
-  }
-
   private void buildWays() {
-    wayLive.setVisible(false);
-    wayLive.setManaged(false);
+    Boxes.present(wayLive, false);
     wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
     wayTyped.setOnAction(event -> bring.getChildren().setAll(typedBox));
     bring.getChildren().setAll(fileDrop());
@@ -201,8 +186,7 @@ public final class TurntableScreen {
     cautions
         .getChildren()
         .setAll(new CautionCard(caution, text("turntable.caution.read"), this::cautionRead));
-    body.setVisible(!caution.isOpen());
-    body.setManaged(!caution.isOpen());
+    Boxes.present(body, !caution.isOpen());
   }
 
   private void cautionRead() {
@@ -217,7 +201,8 @@ public final class TurntableScreen {
         text("turntable.drop"),
         text("turntable.drop.choose"),
         () ->
-            desk.files()
+            desk()
+                .files()
                 .open(text("turntable.drop.choose"), text("turntable.kind"), "*.csv")
                 .ifPresent(model::open),
         files -> files.stream().findFirst().ifPresent(model::open));
@@ -229,7 +214,8 @@ public final class TurntableScreen {
     Button choose = button("turntable-recording", "turntable.typed.recording");
     choose.setOnAction(
         event ->
-            desk.files()
+            desk()
+                .files()
                 .open(text("turntable.typed.recording"), text("turntable.kind"), "*.csv")
                 .ifPresent(file -> model.typed().recording().set(Optional.of(file))));
     model.typed().recording().addListener((property, was, now) -> sayRecording(now));
@@ -244,8 +230,7 @@ public final class TurntableScreen {
         .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedGrid, add, check);
     List<String> heads = List.of("radius", "turns", "time", "start", "stop", "direction");
     for (int i = 0; i < heads.size(); i++) {
-      Label head = new Label(text("turntable.typed." + heads.get(i)));
-      head.getStyleClass().add("column-head");
+      Label head = Words.plain(text("turntable.typed." + heads.get(i)), "column-head");
       typedGrid.add(head, i, 0);
     }
     for (int i = 0; i < model.typed().rows().size(); i++) {
@@ -307,9 +292,9 @@ public final class TurntableScreen {
 
   private void fill(TurntableModel.View now) {
     title.setText(model.title());
-    problems.getChildren().setAll(Rows.problems(now.problems(), now.refused(), desk.words()));
+    problems.getChildren().setAll(Rows.problems(now.problems(), now.refused(), desk().words()));
     plots.getChildren().clear();
-    RecordingPlots drawing = new RecordingPlots(desk.words());
+    RecordingPlots drawing = new RecordingPlots(desk().words());
     List<RecordingTrace> traces = RecordingPlots.traces(now.runs());
     if (!traces.isEmpty()) {
       bring.getChildren().clear(); // the runs need the room; the links above bring it back
@@ -322,27 +307,22 @@ public final class TurntableScreen {
                   "recording-" + (i + 1),
                   drawing.recording(traces.get(i)),
                   traces.get(i).spins().size() > 1 ? 24 : 12,
-                  desk));
+                  desk()));
     }
     fillPath();
   }
 
   private void fillPath() {
     path.getChildren().clear();
-    Label head = new Label(text("turntable.path"));
-    head.getStyleClass().addAll("tell", "semibold");
+    Label head = Words.plain(text("turntable.path"), "tell", "semibold");
     path.getChildren().add(head);
     List<TurntableModel.RunLine> lines = model.lines();
     if (lines.isEmpty()) {
       path.getChildren().add(Rows.soft(text("turntable.path.nothing")));
     }
     for (TurntableModel.RunLine line : lines) {
-      path.getChildren().add(Rows.run(line.mark(), line.name(), line.detail(), desk.words()));
+      path.getChildren().add(Rows.run(line.mark(), line.name(), line.detail(), desk().words()));
     }
-    path.getChildren().add(Rows.run(Mark.READY, text("turntable.path.fit"), "", desk.words()));
-  }
-
-  private String text(String key) {
-    return desk.words().text(key);
+    path.getChildren().add(Rows.run(Mark.READY, text("turntable.path.fit"), "", desk().words()));
   }
 }

@@ -9,11 +9,10 @@ import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.ui.part.NumberModel;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -143,7 +142,7 @@ public final class TypedRunsModel {
   }
 
   private static String plain(double value) {
-    return BigDecimal.valueOf(value).round(new MathContext(6)).stripTrailingZeros().toPlainString();
+    return Numerals.digits(value, 6);
   }
 
   /** The numbers, or every field that is missing or not a number. Empty rows are left out. */

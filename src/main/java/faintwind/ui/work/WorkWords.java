@@ -1,7 +1,8 @@
 package faintwind.ui.work;
 
 import faintwind.message.Messages;
-import faintwind.ui.part.Figures;
+import faintwind.message.Numerals;
+import faintwind.ui.part.TimeText;
 import java.time.Duration;
 
 /** Says in words how far a long job has come. */
@@ -19,16 +20,14 @@ public final class WorkWords {
     if (progress.total() <= 0) {
       return progress.done() <= 0
           ? words.text("window.work.begun")
-          : words.text("window.work.count", Figures.whole(progress.done()), what);
+          : words.text("window.work.count", Numerals.grouped(progress.done()), what);
     }
     String count =
         words.text(
             "window.work.of",
-            Figures.whole(progress.done()),
-            Figures.whole(progress.total()),
+            Numerals.grouped(progress.done()),
+            Numerals.grouped(progress.total()),
             what);
-    return rest.isZero()
-        ? count
-        : words.text("window.work.rest", count, Figures.duration(words, rest));
+    return rest.isZero() ? count : words.text("window.work.rest", count, TimeText.of(words, rest));
   }
 }

@@ -8,6 +8,7 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.speed.TestCalibration;
 import faintwind.job.JobWatch;
 import faintwind.job.record.CheckPath;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import java.io.ByteArrayInputStream;
@@ -18,8 +19,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ConvertTest {
   private final Calibration calibration = TestCalibration.ofModel();
@@ -90,6 +94,56 @@ class ConvertTest {
     Path log = log("log.csv", "time_s,delta_K,flag\n0,20,\n");
     List<Problem> problems = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY).problems();
     assertThat(problems).extracting(Problem::id).containsExactly("convert.columns-there");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "",
+        "nothing\n",
+        "time_s,delta_K\n",
+        "time_s,delta_K\n0;20\n1;20\n",
+        "time_s,delta_K\n0,x\n1,y\n",
+        "time_s,delta_K\na,20\nb,20\n",
+        "time_s,signal_mV\n0,1\n1,1\n",
+        "time_s,delta_K,flag\n0,20,\n",
+        "time_s,signal_mV,flag\n0,20,\n",
+        "time_s\n0\n",
+        "delta_K\n20\n",
+        "time_s,delta_K,delta_K\n0,20,20\n"
+      })
+  void whatIsRefusedForSavingIsRefusedForLooking(String text) throws IOException {
+    Path log = log("log.csv", text);
+    Checked<?> saved = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY);
+    Checked<?> looked = convert.look(log, JobWatch.NOBODY);
+    assertThat(saved.isOk()).isFalse();
+    assertThat(looked.problems()).isNotEmpty().isEqualTo(saved.problems());
+  }
+
+  @Test
+  void missingLogAndFolderAreRefusedAlike() throws IOException {
+    for (Path log : List.of(folder.resolve("none.csv"), folder)) {
+      Checked<?> saved = convert.file(log, folder.resolve("o.csv"), JobWatch.NOBODY);
+      assertThat(convert.look(log, JobWatch.NOBODY).problems())
+          .isNotEmpty()
+          .isEqualTo(saved.problems());
+    }
+  }
+
+  @Test
+  void whatIsSavedIsWhatWasLookedAt() throws IOException {
+    Path log = log("log.csv", rows(0, 50));
+    Path out = folder.resolve("o.csv");
+    Checked<ConversionSummary> saved = convert.file(log, out, JobWatch.NOBODY);
+    Checked<LookedAtLog> looked = convert.look(log, JobWatch.NOBODY);
+    assertThat(looked.map(LookedAtLog::summary)).isEqualTo(saved);
+    FieldRows rows = looked.fold((value, notes) -> value.rows(), problems -> null);
+    List<String> lines = Files.readAllLines(out);
+    assertThat(rows.size()).isEqualTo(lines.size() - 1);
+    for (int i = 0; i < rows.size(); i++) {
+      double speed_m_s = Double.parseDouble(lines.get(i + 1).split(",", -1)[2]);
+      assertThat(rows.speed_m_s(i)).isCloseTo(speed_m_s, Offset.offset(1e-4));
+    }
   }
 
   @Test

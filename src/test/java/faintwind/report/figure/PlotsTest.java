@@ -8,7 +8,9 @@ import faintwind.report.paint.PlotFigure;
 import faintwind.report.picture.PictureSize;
 import faintwind.report.picture.PictureStyle;
 import faintwind.report.picture.PictureSvg;
+import faintwind.report.picture.PlotToken;
 import faintwind.report.plot.PlotLane;
+import faintwind.report.plot.PlotNote;
 import faintwind.report.plot.PlotPoints;
 import java.util.List;
 import java.util.Locale;
@@ -68,6 +70,40 @@ class PlotsTest {
     FieldPlots.Log log =
         new FieldPlots.Log(false, List.of(), List.of(), "K", 0.05, List.of(), List.of());
     assertThat(PictureSvg.of(new FieldPlots(WORDS).log(log), SIZE, PAPER)).contains("Air speed");
+  }
+
+  @Test
+  void stretchOfAFieldLogKeepsWhatLiesInIt() {
+    PlotPoints first = PlotPoints.of(new double[] {0, 10, 20}, new double[] {1, 2, 3});
+    PlotPoints second = PlotPoints.of(new double[] {40, 50}, new double[] {4, 5});
+    PlotLane lane =
+        new PlotLane(
+            "gap",
+            PlotLane.Texture.POSTS,
+            List.of(new PlotLane.Stretch(5, 15), new PlotLane.Stretch(30, 40)),
+            "");
+    FieldPlots.Log log =
+        new FieldPlots.Log(
+            false,
+            List.of(first, second),
+            List.of(first, second),
+            "K",
+            0.05,
+            List.of(lane),
+            List.of(note(12), note(45)));
+    FieldPlots.Log picked = log.between(10, 30);
+    assertThat(log.span()).isEqualTo(new PlotLane.Stretch(0, 50));
+    assertThat(picked.span()).isEqualTo(new PlotLane.Stretch(10, 20));
+    assertThat(picked.speed()).hasSize(1);
+    assertThat(picked.speed().get(0).size()).isEqualTo(2);
+    assertThat(picked.speed().get(0).y(0)).isEqualTo(2);
+    assertThat(picked.lanes().get(0).stretches())
+        .containsExactly(new PlotLane.Stretch(10, 15), new PlotLane.Stretch(30, 30));
+    assertThat(picked.notes()).extracting(PlotNote::x).containsExactly(12.0);
+  }
+
+  private static PlotNote note(double at) {
+    return new PlotNote(at, 1, List.of("gust"), PlotToken.INK);
   }
 
   @Test

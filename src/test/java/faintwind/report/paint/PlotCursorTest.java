@@ -45,7 +45,7 @@ class PlotCursorTest {
   }
 
   private static PlotCursor start() {
-    return PlotCursor.on(figure()).orElseThrow();
+    return PlotCursor.on(figure().panels()).orElseThrow();
   }
 
   @Test
@@ -82,7 +82,7 @@ class PlotCursorTest {
                     PlotAxis.linear("K"),
                     PlotContent.lines(
                         List.of(PlotLine.of("", PlotPoints.of(t, t), PlotLook.series(1)))))));
-    PlotCursor cursor = PlotCursor.on(dense).orElseThrow();
+    PlotCursor cursor = PlotCursor.on(dense.panels()).orElseThrow();
     for (int i = 0; i < 60; i++) {
       cursor = cursor.moved(Move.ON);
     }
@@ -99,6 +99,6 @@ class PlotCursorTest {
             List.of(
                 PlotPanel.of(
                     "", PlotAxis.linear("s"), PlotAxis.linear(""), PlotContent.lanes(List.of()))));
-    assertThat(PlotCursor.on(lanes)).isEmpty();
+    assertThat(PlotCursor.on(lanes.panels())).isEmpty();
   }
 }

@@ -51,7 +51,7 @@ class DesignScreenTest {
             window.words,
             window.background,
             new DesignModel.Ways(journal::add, name -> Optional.of(folder.resolve(name))));
-    window.show(new DesignScreen(window.desk, model).screen());
+    window.show(new DesignScreen(window.desk, model));
     model.begin(Optional.empty(), Optional.empty());
   }
 

@@ -24,6 +24,7 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.controlsfx.control.RangeSlider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -54,7 +55,7 @@ class FieldScreenTest {
         new FieldModel(window.words, window.background, name -> Optional.of(folder.resolve(name)));
     ListenModel recording = new ListenModel(window.words, Platform::runLater, folder);
     LoggerWays ways = new LoggerWays(window.desk, folder, recording);
-    window.show(new FieldScreen(window.desk, model).withLogger(ways).screen());
+    window.show(new FieldScreen(window.desk, model).withLogger(ways));
   }
 
   @Test
@@ -80,11 +81,39 @@ class FieldScreenTest {
     assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
         .startsWith("Saturday 21 November: ");
     assertThatThePlotCanBeRead(robot);
+    assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");
     Path saved = folder.resolve("gusts-speeds.csv");
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> Files.exists(saved));
     assertThat(Files.readAllLines(saved).stream().filter(l -> !l.startsWith("#")).count())
         .isEqualTo(Files.readAllLines(log).stream().filter(l -> !l.startsWith("#")).count());
+  }
+
+  private void assertThatAStretchCanBePicked(FxRobot robot) throws TimeoutException {
+    RangeSlider slider = robot.lookup("#field-stretch").queryAs(RangeSlider.class);
+    PlotCard whole = robot.lookup("#field-plot").queryAs(PlotCard.class);
+    String summary = whole.getAccessibleText();
+    double middle = (slider.getMin() + slider.getMax()) / 2;
+    robot.interact(() -> slider.setHighValue(middle));
+    WaitForAsyncUtils.waitFor(
+        10,
+        TimeUnit.SECONDS,
+        () -> robot.lookup("#field-plot").queryAs(PlotCard.class).getScene() != whole.getScene());
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("field-stretch"));
+    PlotCard picked = robot.lookup("#field-plot").queryAs(PlotCard.class);
+    assertThat(picked.getAccessibleText()).isNotEqualTo(summary);
+    assertThat(slider.getAccessibleText()).startsWith("8:00:");
+    robot.interact(() -> slider.setHighValue(slider.getMax()));
+    WaitForAsyncUtils.waitFor(
+        10,
+        TimeUnit.SECONDS,
+        () ->
+            robot
+                .lookup("#field-plot")
+                .queryAs(PlotCard.class)
+                .getAccessibleText()
+                .equals(summary));
   }
 
   private void assertThatThePlotCanBeRead(FxRobot robot) {

@@ -50,7 +50,7 @@ class FormulaScreenTest {
   void start(Stage stage) {
     window = new ScreenStage(stage);
     model = new FormulaModel(window.words, window.background, new Folder());
-    window.show(new FormulaScreen(window.desk, model).screen());
+    window.show(new FormulaScreen(window.desk, model));
   }
 
   /** A folder without a journal: what would be entered stands in a list. */

@@ -56,7 +56,9 @@ class ImportPreviewTest {
     sheet.getStyleClass().addAll("sheet", "data-sheet");
     window.show(
         DataScreen.of(
-            sheet, new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Say what it means"))));
+            window.desk,
+            sheet,
+            new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Say what it means"))));
   }
 
   private boolean useIsOff(FxRobot robot) {
@@ -70,7 +72,10 @@ class ImportPreviewTest {
         .contains("semicolons-clock.sample.csv, line 2");
     robot.interact(() -> model.delimiter().set(';'));
     robot.interact(() -> model.decimalMark().set(','));
+    robot.clickOn("#import-header").eraseText(1).write("x");
+    assertThat(robot.lookup("#import-header").query().getStyleClass()).contains("refused");
     robot.clickOn("#import-header").eraseText(1).write("3");
+    assertThat(robot.lookup("#import-header").query().getStyleClass()).doesNotContain("refused");
     robot.interact(() -> model.timeForm().set(TimeForm.CLOCK));
     robot.clickOn("#import-time-column").eraseText(1).write("Uhrzeit");
     robot.clickOn("#import-column-1").eraseText(1).write("U");

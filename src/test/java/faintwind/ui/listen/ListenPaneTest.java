@@ -69,7 +69,10 @@ class ListenPaneTest {
     VBox sheet = new VBox(new ListenPane(window.desk, model, choice, Optional::empty, kept::add));
     sheet.getStyleClass().addAll("sheet", "data-sheet");
     window.show(
-        DataScreen.of(sheet, new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Choose a source"))));
+        DataScreen.of(
+            window.desk,
+            sheet,
+            new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, "Choose a source"))));
   }
 
   private static void serve(ServerSocket server, String lines) {

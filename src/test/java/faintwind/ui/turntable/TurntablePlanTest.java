@@ -56,8 +56,7 @@ class TurntablePlanTest {
     TurntableModel model = new TurntableModel(window.words, window.background, table -> {});
     window.show(
         new TurntableScreen(window.desk, model, Optional.of("Ida"), event -> {})
-            .withPlan(new TurntablePlanView(window.desk, plan))
-            .screen());
+            .withPlan(new TurntablePlanView(window.desk, plan)));
   }
 
   private void make(FxRobot robot) throws TimeoutException {

@@ -36,7 +36,7 @@ class TurntableScreenTest {
   void start(Stage stage) {
     window = new ScreenStage(stage);
     model = new TurntableModel(window.words, window.background, taken::add);
-    window.show(new TurntableScreen(window.desk, model, Optional.empty(), journal::add).screen());
+    window.show(new TurntableScreen(window.desk, model, Optional.empty(), journal::add));
   }
 
   @Test
