@@ -181,7 +181,7 @@ public final class Cellar {
             problems -> false);
   }
 
-  static String resource(String name) throws IOException {
+  public static String resource(String name) throws IOException {
     try (InputStream in = Objects.requireNonNull(Cellar.class.getResourceAsStream(name), name)) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8);
     }

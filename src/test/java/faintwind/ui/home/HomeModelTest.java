@@ -1,0 +1,105 @@
+package faintwind.ui.home;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.ui.Cellar;
+import faintwind.ui.Quiet;
+import faintwind.ui.home.HomeModel.Mode;
+import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.part.Mark;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class HomeModelTest {
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path folder;
+
+  private final List<Standpoint> opened = new ArrayList<>();
+  private final StringProperty who = new SimpleStringProperty("Ida");
+
+  private HomeModel read(Quiet quiet) throws InterruptedException {
+    HomeModel home = new HomeModel(quiet.desk(), quiet.workspace(), who, opened::add);
+    home.read();
+    quiet.answer();
+    return home;
+  }
+
+  @Test
+  void anEmptyFolderIsAFirstRun() throws Exception {
+    HomeModel home = read(new Quiet(folder));
+    assertThat(home.mode().get()).isEqualTo(Mode.FIRST_RUN);
+    assertThat(home.next().get().act())
+        .hasValueSatisfying(a -> assertThat(a.id()).isEqualTo("start-parts"));
+  }
+
+  @Test
+  void anInstrumentIsBegunOnlyWithItsNameAndAPersons() throws Exception {
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    home.beginNaming();
+    who.set("");
+    home.newName().set("Rind 1");
+    assertThat(home.next().get().act()).isEmpty();
+    home.begin();
+    assertThat(folder).isEmptyDirectory();
+
+    who.set("Ida");
+    assertThat(home.next().get().act()).isPresent();
+    home.begin();
+    quiet.answer();
+    assertThat(opened)
+        .singleElement()
+        .satisfies(s -> assertThat(s.view().state().name()).hasValue("Rind 1"));
+    assertThat(folder.resolve("rind-1/journal.jsonl")).exists();
+  }
+
+  @Test
+  void whoNeedsSomebodyComesFirstUntilSortedByName() throws Exception {
+    Cellar.begin("Attic").design().into(folder, "a");
+    Cellar.begin("Zinc door").design().before("glue-heater").open("glue-heater").into(folder, "z");
+    HomeModel home = read(new Quiet(folder));
+    List<String> byNeed = names(home);
+    home.toggleOrder();
+    assertThat(names(home)).containsExactly("Attic", "Zinc door");
+    home.toggleOrder();
+    assertThat(names(home)).isEqualTo(byNeed);
+    assertThat(home.next().get().sentence()).contains(byNeed.get(0));
+  }
+
+  @Test
+  void theNextLineOpensTheFirstRow() throws Exception {
+    Path attic = Cellar.begin("Attic").design().into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    home.next().get().act().orElseThrow().run().run();
+    assertThat(opened).singleElement().satisfies(s -> assertThat(s.view().path()).isEqualTo(attic));
+  }
+
+  @Test
+  void aFolderThatCannotBeReadIsSaidAndTheOthersStand() throws Exception {
+    Cellar.begin("Attic").into(folder, "a");
+    Path broken = Files.createDirectories(folder.resolve("b"));
+    Files.writeString(broken.resolve("journal.jsonl"), "no journal\n");
+    HomeModel home = read(new Quiet(folder));
+    assertThat(names(home)).contains("Attic");
+    assertThat(home.mode().get()).isEqualTo(Mode.LIST);
+  }
+
+  @Test
+  void theFolderItselfThatIsNoFolderIsAFirstRun() throws Exception {
+    Path file = Files.writeString(folder.resolve("x"), "");
+    HomeModel home = read(new Quiet(file));
+    assertThat(home.mode().get()).isEqualTo(Mode.FIRST_RUN);
+    assertThat(home.next().get().mark()).isEqualTo(Mark.READY);
+  }
+
+  private static List<String> names(HomeModel home) {
+    return home.view().get().lines().stream().map(HomeView.Line::name).toList();
+  }
+}
