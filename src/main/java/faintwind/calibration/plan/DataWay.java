@@ -1,5 +1,7 @@
 package faintwind.calibration.plan;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -29,6 +31,15 @@ public record DataWay(Kind kind, OptionalDouble turnBudget, OptionalDouble batte
     /** The word on the command line and in files. */
     public String word() {
       return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    static List<String> words() {
+      return Arrays.stream(values()).map(Kind::word).toList();
+    }
+
+    /** The way of a word that is one of them. */
+    public static Kind named(String word) {
+      return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
     }
   }
 

@@ -8,11 +8,10 @@ import faintwind.physics.advice.Suggest;
 import faintwind.physics.advice.Suggestion;
 import faintwind.physics.advice.Wish;
 import faintwind.physics.design.Design;
+import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -114,13 +113,9 @@ public final class DesignAdvice {
             .text(
                 "substitution.change",
                 name,
-                figures(before.nominal()),
-                figures(after.nominal()),
+                Figures.of(before.nominal()),
+                Figures.of(after.nominal()),
                 id.unit())
             .strip();
-  }
-
-  private static String figures(double value) {
-    return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }

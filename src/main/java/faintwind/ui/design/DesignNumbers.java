@@ -1,11 +1,12 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.message.Messages;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Detection;
+import faintwind.physics.design.Figures;
 import faintwind.physics.design.SunLoad;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -13,11 +14,11 @@ import java.util.Optional;
 
 /** The equation of an outcome with this design's own numbers in it. */
 final class DesignNumbers {
-  private final DesignWork.Worked worked;
+  private final Sized worked;
   private final Design design;
   private final Messages words;
 
-  DesignNumbers(DesignWork.Worked worked, Messages words) {
+  DesignNumbers(Sized worked, Messages words) {
     this.worked = worked;
     this.words = words;
     design = worked.design();
@@ -64,14 +65,14 @@ final class DesignNumbers {
           words.text(
               "design.why.hot",
               said(OutcomeId.HEATER_RESISTANCE),
-              figures(1e6 * design.heater().style().tempco_1_K().nominal()),
-              figures(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
+              Figures.of(1e6 * design.heater().style().tempco_1_K().nominal()),
+              Figures.of(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
               result);
       case RESISTOR_TEMPERATURE ->
           words.text(
               "design.why.body",
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              figures(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
+              Figures.of(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
               result);
       case CABLE_DROP ->
           words.text(
@@ -82,7 +83,7 @@ final class DesignNumbers {
       default ->
           words.text(
               "design.why.battery",
-              figures(of(id) * of(OutcomeId.BATTERY_CURRENT)),
+              Figures.of(of(id) * of(OutcomeId.BATTERY_CURRENT)),
               said(OutcomeId.BATTERY_CURRENT),
               result);
     };
@@ -91,7 +92,7 @@ final class DesignNumbers {
   private String heat(OutcomeId id) {
     return switch (id) {
       case HEATED_BALL_TEMPERATURE ->
-          words.text("design.why.ball", figures(air_C()), said(OutcomeId.STILL_DELTA), said(id));
+          words.text("design.why.ball", Figures.of(air_C()), said(OutcomeId.STILL_DELTA), said(id));
       case LEAD_LOSS_SHARE ->
           words.text(
               "design.why.leads",
@@ -103,13 +104,17 @@ final class DesignNumbers {
         double k = design.ball().metal().conductivity_W_mK().low();
         double d = design.ball().diameter_m().nominal();
         yield words.text(
-            "design.why.biot", figures(6 * k * of(id) / d), figures(1e3 * d), figures(k), said(id));
+            "design.why.biot",
+            Figures.of(6 * k * of(id) / d),
+            Figures.of(1e3 * d),
+            Figures.of(k),
+            said(id));
       }
       default ->
           words.text(
               "design.why.delta",
               said(OutcomeId.HEATER_POWER),
-              figures(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
+              Figures.of(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
               said(id));
     };
   }
@@ -128,7 +133,7 @@ final class DesignNumbers {
     return words.text(
         "design.why.time",
         said(OutcomeId.BALL_HEAT_CAPACITY),
-        figures(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
+        Figures.of(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
         said(id));
   }
 
@@ -142,8 +147,8 @@ final class DesignNumbers {
     }
     return words.text(
         "design.why.sun",
-        figures(design.ball().coat().solarAbsorptance().nominal()),
-        figures(SunLoad.FULL_SUN_W_M2),
+        Figures.of(design.ball().coat().solarAbsorptance().nominal()),
+        Figures.of(SunLoad.FULL_SUN_W_M2),
         said(OutcomeId.BALL_DIAMETER),
         said(id));
   }
@@ -153,15 +158,15 @@ final class DesignNumbers {
       case SIGNAL_STILL ->
           words.text(
               "design.why.signal",
-              figures(design.sense().gain()),
+              Figures.of(design.sense().gain()),
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              figures(air_C()),
+              Figures.of(air_C()),
               said(id));
       case RANGE_SHARE ->
           words.text(
               "design.why.range",
               said(OutcomeId.SIGNAL_STILL),
-              figures(1e3 * design.sense().logger().high_V()),
+              Figures.of(1e3 * design.sense().logger().high_V()),
               said(id));
       default -> {
         double still = of(OutcomeId.STILL_DELTA);
@@ -169,10 +174,10 @@ final class DesignNumbers {
         double room = Detection.roomPart_K(still);
         yield words.text(
             "design.why.smallest",
-            figures(logger),
-            figures(room),
-            figures(Math.hypot(logger, room)),
-            figures(still),
+            Figures.of(logger),
+            Figures.of(room),
+            Figures.of(Math.hypot(logger, room)),
+            Figures.of(still),
             said(id));
       }
     };
@@ -191,10 +196,6 @@ final class DesignNumbers {
   }
 
   private String said(OutcomeId id) {
-    return figures(of(id));
-  }
-
-  private static String figures(double value) {
-    return DesignWords.figures(value);
+    return Figures.of(of(id));
   }
 }
