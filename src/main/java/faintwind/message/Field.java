@@ -2,7 +2,9 @@ package faintwind.message;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -45,24 +47,48 @@ public record Field(
     words = List.copyOf(words);
   }
 
-  public static Field number(String id, String unit, double least, double most) {
-    return numeric(id, unit, new Range(least, most, false));
+  /** A number in the unit that its id ends with, such as {@code _mm}. */
+  public static Field number(String id, double least, double most) {
+    Range range = new Range(least, most, false);
+    return new Field(id, unit(id), Optional.of(range), List.of(), "", false);
   }
 
   public static Field whole(String id, int least, int most) {
-    return numeric(id, "", new Range(least, most, true));
+    Range range = new Range(least, most, true);
+    return new Field(id, "", Optional.of(range), List.of(), "", false);
   }
 
-  private static Field numeric(String id, String unit, Range range) {
-    return new Field(id, unit, Optional.of(range), List.of(), "", false);
-  }
-
-  public static Field word(String id, List<String> words) {
+  /** One of a list of words. */
+  public static Field word(String id, Enum<?>... values) {
+    List<String> words = Arrays.stream(values).map(Field::word).toList();
     return new Field(id, "", Optional.empty(), words, "", false);
   }
 
   public static Field text(String id) {
-    return word(id, List.of());
+    return word(id);
+  }
+
+  /** A constant as a file and the command line write it, such as {@code both-ways}. */
+  public static String word(Enum<?> value) {
+    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String unit(String id) {
+    if (id.endsWith("_m_s")) {
+      return "m/s";
+    }
+    return switch (id.substring(id.lastIndexOf('_') + 1)) {
+      case "um" -> "µm";
+      case "uV" -> "µV";
+      case "m3" -> "m³";
+      case "dm2" -> "A/dm²";
+      case "ohm" -> "Ω";
+      case "pct" -> "%";
+      case "C" -> "°C";
+      case "mm", "m", "W", "V", "mA", "mV", "hPa", "s", "h", "min" ->
+          id.substring(id.lastIndexOf('_') + 1);
+      default -> "";
+    };
   }
 
   public Field usually(String value) {

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -71,6 +72,11 @@ public final class FieldTexts {
               assumed.add(field.id() + " = " + otherwise);
               return otherwise;
             });
+  }
+
+  /** The constant of a word, or of the usual one; ask for problems first. */
+  public <E extends Enum<E>> E word(Field field, Class<E> type) {
+    return Enum.valueOf(type, text(field).toUpperCase(Locale.ROOT).replace('-', '_'));
   }
 
   /** The number, or else the usual one; ask for problems first. */

@@ -19,12 +19,12 @@ import java.util.OptionalDouble;
  */
 public record ArmSetup(List<Uncertain> radii_m, DataWay way) {
   static final Field RADIUS =
-      Field.number("plan.radius_mm", "mm", 20, 5000).usually("600").needed();
-  static final Field U_RADIUS = Field.number("plan.u_radius_mm", "mm", 0.01, 100).usually("2");
+      Field.number("plan.radius_mm", 20, 5000).usually("600").needed();
+  static final Field U_RADIUS = Field.number("plan.u_radius_mm", 0.01, 100).usually("2");
   static final Field WAY =
-      Field.word("plan.way", DataWay.Kind.words()).usually(DataWay.Kind.RIDING_LOGGER.word());
-  static final Field CABLE_TURNS = Field.number("plan.cable_turns", "", 1, 100_000);
-  static final Field BATTERY = Field.number("plan.battery_h", "h", 0.1, 1000);
+      Field.word("plan.way", DataWay.Kind.values()).usually(DataWay.Kind.RIDING_LOGGER.word());
+  static final Field CABLE_TURNS = Field.number("plan.cable_turns", 1, 100_000);
+  static final Field BATTERY = Field.number("plan.battery_h", 0.1, 1000);
 
   private static final List<Field> FIELDS = List.of(RADIUS, U_RADIUS, WAY, CABLE_TURNS, BATTERY);
 
@@ -54,7 +54,7 @@ public record ArmSetup(List<Uncertain> radii_m, DataWay way) {
             new ArmSetup(
                 radii(said),
                 new DataWay(
-                    DataWay.Kind.named(way),
+                    said.word(WAY, DataWay.Kind.class),
                     said.optional(CABLE_TURNS),
                     said.optional(BATTERY, 3600))))
         : Checked.refused(problems);

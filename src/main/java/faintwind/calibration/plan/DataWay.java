@@ -1,8 +1,6 @@
 package faintwind.calibration.plan;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Locale;
+import faintwind.message.Field;
 import java.util.OptionalDouble;
 
 /**
@@ -30,16 +28,7 @@ public record DataWay(Kind kind, OptionalDouble turnBudget, OptionalDouble batte
 
     /** The word on the command line and in files. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static List<String> words() {
-      return Arrays.stream(values()).map(Kind::word).toList();
-    }
-
-    /** The way of a word that is one of them. */
-    public static Kind named(String word) {
-      return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
+      return Field.word(this);
     }
   }
 

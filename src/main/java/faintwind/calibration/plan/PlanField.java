@@ -33,7 +33,7 @@ public enum PlanField {
       PlanWish.BEATS_A_TURN,
       "wish.beats_a_turn",
       r -> list(r.wish().beats().aTurn(), Object::toString)),
-  DIRECTIONS(PlanWish.DIRECTIONS, "wish.directions", r -> r.wish().directions().word()),
+  DIRECTIONS(PlanWish.DIRECTIONS, "wish.directions", r -> Field.word(r.wish().directions())),
   MINUTES(PlanWish.MINUTES, "wish.available_s", r -> n(r.wish().time().available_s(), 60)),
   LESSONS(
       PlanWish.LESSONS,

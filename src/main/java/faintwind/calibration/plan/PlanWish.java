@@ -8,7 +8,6 @@ import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -23,18 +22,18 @@ import java.util.OptionalDouble;
  */
 public record PlanWish(
     double least_m_s, double most_m_s, Beats beats, Directions directions, Time time) {
-  static final Field SLOWEST = Field.number("plan.from_m_s", "m/s", 0.02, 10).usually("0.1");
-  static final Field FASTEST = Field.number("plan.to_m_s", "m/s", 0.02, 10).usually("2.5");
+  static final Field SLOWEST = Field.number("plan.from_m_s", 0.02, 10).usually("0.1");
+  static final Field FASTEST = Field.number("plan.to_m_s", 0.02, 10).usually("2.5");
   static final Field LEAST_BEATS = Field.whole("plan.least_beats", 1, 1000).usually("40");
   static final Field MOST_BEATS = Field.whole("plan.most_beats", 1, 1000).usually("120");
   static final Field BEATS_A_TURN =
       Field.whole("plan.beats_a_turn", 1, 1000).usually("1,2,4,8,12,24");
   static final Field DIRECTIONS =
-      Field.word("plan.directions", Directions.words()).usually(Directions.BOTH_WAYS.word());
-  static final Field MINUTES = Field.number("plan.time_min", "min", 10, 100_000);
+      Field.word("plan.directions", Directions.values()).usually("both-ways");
+  static final Field MINUTES = Field.number("plan.time_min", 10, 100_000);
   static final Field LESSONS = Field.whole("plan.lessons", 1, 100);
   static final Field LESSON_LENGTH =
-      Field.number("plan.lesson_min", "min", 15, 600).usually(Field.plain(Lesson.SCHOOL_S / 60));
+      Field.number("plan.lesson_min", 15, 600).usually(Field.plain(Lesson.SCHOOL_S / 60));
 
   private static final List<Field> FIELDS =
       List.of(
@@ -56,20 +55,7 @@ public record PlanWish(
     /** All clockwise. */
     ONE_WAY,
     /** Clockwise and counter-clockwise by turns. */
-    BOTH_WAYS;
-
-    /** The word on the command line and in files. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-
-    static List<String> words() {
-      return Arrays.stream(values()).map(Directions::word).toList();
-    }
-
-    static Directions named(String word) {
-      return valueOf(word.toUpperCase(Locale.ROOT).replace('-', '_'));
-    }
+    BOTH_WAYS
   }
 
   /**
@@ -150,7 +136,7 @@ public record PlanWish(
                 (int) said.number(LEAST_BEATS),
                 (int) said.number(MOST_BEATS),
                 said.numbers(BEATS_A_TURN).stream().map(n -> (int) n.orElseThrow()).toList()),
-            Directions.named(said.text(DIRECTIONS)),
+            said.word(DIRECTIONS, Directions.class),
             new Time(
                 said.optional(MINUTES, 60),
                 lessons.isEmpty()

@@ -153,7 +153,7 @@ public final class DesignFile {
   /** The text of every key, by its path with dots. */
   private static void collect(JsonNode node, String path, Map<String, String> texts) {
     if (!node.isObject()) {
-      texts.put(path, node.asText());
+      texts.put(path, JsonFile.text(node));
     }
     node.properties()
         .forEach(

@@ -16,10 +16,10 @@ import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Uncertain;
+import faintwind.message.Field;
 import faintwind.physics.Interval;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
 
 /** Writes a plan and what it started from as JSON. */
 final class PlanJson {
@@ -90,7 +90,7 @@ final class PlanJson {
   }
 
   private static void plan(Plan plan, ObjectNode to) {
-    to.put("form", word(plan.form()));
+    to.put("form", Field.word(plan.form()));
     to.put("total_s", round(plan.total_s(), 3));
     to.put("lessons", plan.lessons());
     Foretold foretold = plan.foretold();
@@ -108,7 +108,7 @@ final class PlanJson {
   }
 
   private static void step(PlannedStep step, ObjectNode to) {
-    to.put("step", word(step.kind()));
+    to.put("step", Field.word(step.kind()));
     to.put("start_s", round(step.start_s(), 3)).put("duration_s", round(step.duration_s(), 3));
     to.put("lesson", step.lesson()).put("recording", step.recording());
     step.spin().ifPresent(spin -> spin(spin, to));
@@ -123,10 +123,6 @@ final class PlanJson {
     to.put("turns", spin.turns());
     to.put("turns_time_s", round(spin.turnsTime_s(), 3));
     to.put("direction", spin.direction().word());
-  }
-
-  static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   private static double percent(double share) {

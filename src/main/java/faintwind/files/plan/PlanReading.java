@@ -16,6 +16,7 @@ import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
+import faintwind.files.JsonFile;
 import faintwind.message.Checked;
 import faintwind.message.Field;
 import faintwind.message.Problem;
@@ -65,7 +66,7 @@ final class PlanReading {
   private static String plain(PlanField field, JsonNode value) {
     return value.isNumber() && field.perUnit() != 1
         ? Field.plain(value.asDouble() / field.perUnit())
-        : value.asText("");
+        : JsonFile.text(value);
   }
 
   Checked<PlannedSession> planned(PlanTerms terms) {

@@ -21,7 +21,7 @@ public record Prices(String currency, Map<String, Double> each) {
   public static final Prices NONE = new Prices("", Map.of());
 
   /** The price of one piece or metre. */
-  public static final Field PRICE = Field.number("prices", "", 0, 1e6);
+  public static final Field PRICE = Field.number("prices", 0, 1e6);
 
   public Prices {
     each = Map.copyOf(each);

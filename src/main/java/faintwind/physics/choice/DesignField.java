@@ -5,9 +5,8 @@ import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.HeaterDesign;
-import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.SupplyDesign;
+import faintwind.physics.design.SupplyDesign.Kind;
 import faintwind.physics.design.Use;
 import faintwind.physics.part.BatteryType;
 import faintwind.physics.part.Catalogue;
@@ -23,11 +22,11 @@ import faintwind.physics.plating.PlatingPlan;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Every field of a design, in the order of its file and its form: what may be typed, what is usual,
@@ -35,134 +34,103 @@ import java.util.function.Function;
  */
 public enum DesignField {
   NAME(Field.text("name"), Design::name),
-  METAL(needed("ball.metal", Catalogue::metals, Metal::label), d -> id(d.ball().metal().label())),
-  DIAMETER(
-      Field.number("ball.diameter_mm", "mm", 5, 60), ball(b -> 1e3 * b.diameter_m().nominal())),
+  METAL(Field.text("ball.metal").needed(), d -> d.ball().metal().label().id()),
+  DIAMETER(number("ball.diameter_mm", 5, 60, ""), ball(b -> 1e3 * b.diameter_m().nominal())),
   DIAMETER_IN(Field.text("ball.diameter_in"), d -> ""),
   DIAMETER_TOLERANCE(
-      Field.number("ball.diameter_tolerance_mm", "mm", 0, 1).usually("0.05"),
-      ball(b -> 1e3 * b.diameter_m().half())),
-  COAT(part("ball.coat", Catalogue::coats, Coat::label, ""), d -> id(d.ball().coat().label())),
-  BORE(
-      Field.number("ball.bore_mm", "mm", 0.3, 100).usually("3.3"),
-      ball(b -> 1e3 * b.bore().diameter_m())),
+      number("ball.diameter_tolerance_mm", 0, 1, "0.05"), ball(b -> 1e3 * b.diameter_m().half())),
+  COAT(Field.text("ball.coat"), d -> d.ball().coat().label().id()),
+  BORE(number("ball.bore_mm", 0.3, 100, "3.3"), ball(b -> 1e3 * b.bore().diameter_m())),
   HEATED_DEPTH(
-      Field.number("ball.heated_bore_depth_mm", "mm", 0.1, 100),
-      d -> depth(d.ball().bore().heatedDepth_m())),
+      number("ball.heated_bore_depth_mm", 0.1, 100, ""),
+      d -> mm(d.ball().bore().heatedDepth_m())),
   REFERENCE_DEPTH(
-      Field.number("ball.reference_bore_depth_mm", "mm", 0.1, 100),
-      d -> depth(d.ball().bore().referenceDepth_m())),
+      number("ball.reference_bore_depth_mm", 0.1, 100, ""),
+      d -> mm(d.ball().bore().referenceDepth_m())),
   REFERENCE_BORE(
-      Field.word("ball.reference_bore", List.of("blind", "through")).usually("blind"),
+      Field.word("ball.reference_bore", Hole.values()).usually("blind"),
       d -> d.ball().bore().referenceDepth_m().isPresent() ? "" : "through"),
   PLATED_BY(
-      Field.word("ball.plating.by", words(PlatingPlan.By.values())).usually("plater"),
-      plating(p -> word(p.by()))),
+      Field.word("ball.plating.by", PlatingPlan.By.values()).usually("plater"),
+      plating(p -> Field.word(p.by()))),
   NICKEL(
-      Field.number("ball.plating.nickel_um", "µm", 0, 100).usually("5"),
+      number("ball.plating.nickel_um", 0, 100, "5"),
       plating(p -> n(1e6 * p.nickel().thickness_m()))),
   NICKEL_CURRENT(
-      Field.number("ball.plating.nickel_A_dm2", "A/dm²", 0.01, 20).usually("1"),
+      number("ball.plating.nickel_A_dm2", 0.01, 20, "1"),
       plating(p -> n(p.nickel().current_A_m2() / 100))),
   GOLD(
-      Field.number("ball.plating.gold_um", "µm", 0, 10).usually("0.5"),
-      plating(p -> n(1e6 * p.gold().thickness_m()))),
+      number("ball.plating.gold_um", 0, 10, "0.5"), plating(p -> n(1e6 * p.gold().thickness_m()))),
   GOLD_CURRENT(
-      Field.number("ball.plating.gold_A_dm2", "A/dm²", 0.01, 5).usually("0.3"),
+      number("ball.plating.gold_A_dm2", 0.01, 5, "0.3"),
       plating(p -> n(p.gold().current_A_m2() / 100))),
-  ROOM(
-      Field.number("ball.plating.room_m3", "m³", 1, 10000).usually("30"),
-      plating(p -> n(p.room_m3()))),
+  ROOM(number("ball.plating.room_m3", 1, 10000, "30"), plating(p -> n(p.room_m3()))),
   RESISTOR(
-      part("heater.resistor", Catalogue::resistors, ResistorStyle::label, "metal-film-half-watt"),
-      d -> id(d.heater().style().label())),
+      Field.text("heater.resistor").usually("metal-film-half-watt"),
+      d -> d.heater().style().label().id()),
   SERIES(
-      Field.word("heater.series", Arrays.stream(ESeries.values()).map(Enum::name).toList())
-          .usually("E24"),
+      new Field("heater.series", "", Optional.empty(), ESeries.names(), "E24", false),
       d -> d.heater().series().name()),
   RESISTANCE(
-      Field.number("heater.resistance_ohm", "Ω", 0.1, 1e6),
+      number("heater.resistance_ohm", 0.1, 1e6, ""),
       d -> d.heater().wanted_W().isPresent() ? "" : n(d.heater().resistance_ohm().nominal())),
-  POWER(
-      Field.number("heater.wanted_power_W", "W", 0.001, 5).usually("0.25"),
-      d -> n(d.heater().wanted_W())),
+  POWER(number("heater.wanted_power_W", 0.001, 5, "0.25"), d -> n(d.heater().wanted_W())),
   TOLERANCE(
-      Field.number("heater.tolerance_pct", "%", 0, 20), heater(h -> percent(h.resistance_ohm()))),
-  LEAD(
-      part("heater.lead_wire", Catalogue::wires, Wire::label, "copper-36awg"),
-      d -> id(d.heater().leads().label())),
+      number("heater.tolerance_pct", 0, 20, ""), d -> percent(d.heater().resistance_ohm())),
+  LEAD(Field.text("heater.lead_wire").usually("copper-36awg"), d -> d.heater().leads().label().id()),
   LEAD_LENGTH(
-      Field.number("heater.lead_length_mm", "mm", 0, 2000).usually("60"),
-      heater(h -> 1e3 * h.leadLength_m())),
-  LEAD_COAT(
-      Field.number("heater.coat_mm", "mm", 0, 1).usually("0.05"), heater(h -> 1e3 * h.coat_m())),
+      number("heater.lead_length_mm", 0, 2000, "60"), d -> n(1e3 * d.heater().leadLength_m())),
+  LEAD_COAT(number("heater.coat_mm", 0, 1, "0.05"), d -> n(1e3 * d.heater().coat_m())),
   VOLTAGE(
-      Field.number("supply.voltage_V", "V", 0.5, 60).needed(),
-      d -> n(d.supply().voltage_V().nominal())),
+      number("supply.voltage_V", 0.5, 60, "").needed(), d -> n(d.supply().voltage_V().nominal())),
   VOLTAGE_TOLERANCE(
-      Field.number("supply.tolerance_pct", "%", 0, 20).usually("5"),
-      d -> n(percent(d.supply().voltage_V()))),
+      number("supply.tolerance_pct", 0, 20, "5"), d -> percent(d.supply().voltage_V())),
   REGULATOR(
-      Field.word("supply.regulator", words(SupplyDesign.Kind.values())).usually("mains"),
-      d -> word(d.supply().regulator().kind())),
-  DROPOUT(Field.number("supply.dropout_V", "V", 0, 10), regulator(r -> r.dropout_V())),
-  OWN_CURRENT(Field.number("supply.own_current_mA", "mA", 0, 100), regulator(r -> 1e3 * r.own_A())),
+      Field.word("supply.regulator", Kind.values()).usually("mains"),
+      d -> Field.word(d.supply().regulator().kind())),
+  DROPOUT(number("supply.dropout_V", 0, 10, ""), held(false, r -> r.dropout_V())),
+  OWN_CURRENT(
+      number("supply.own_current_mA", 0, 100, ""), held(false, r -> 1e3 * r.own_A())),
   EFFICIENCY(
-      Field.number("supply.efficiency_pct", "%", 10, 100).usually("85"),
-      d ->
-          d.supply().regulator().kind() == SupplyDesign.Kind.SWITCHING
-              ? n(100 * d.supply().regulator().efficiency())
-              : ""),
+      number("supply.efficiency_pct", 10, 100, "85"),
+      held(true, r -> 100 * r.efficiency())),
   CABLE(
-      part("supply.cable", Catalogue::wires, Wire::label, ""),
-      d -> d.supply().cable().map(c -> id(c.conductor().label())).orElse("")),
+      Field.text("supply.cable"),
+      d -> d.supply().cable().map(c -> c.conductor().label().id()).orElse("")),
   CABLE_LENGTH(
-      Field.number("supply.cable_length_m", "m", 0, 500).usually("2"),
+      number("supply.cable_length_m", 0, 500, "2"),
       d -> d.supply().cable().map(c -> n(c.length_m())).orElse("")),
   BATTERY(
-      part("supply.battery", Catalogue::batteries, BatteryType::label, ""),
-      d -> d.supply().battery().map(b -> id(b.label())).orElse("")),
+      Field.text("supply.battery"), d -> d.supply().battery().map(b -> b.label().id()).orElse("")),
   THERMOCOUPLE(
-      needed("sense.thermocouple", Catalogue::thermocouples, DesignField::letter),
-      d -> d.sense().type().function().letter()),
-  GAUGE(Field.whole("sense.awg", 10, 44).usually("30"), sense(s -> s.gauge().awg())),
+      Field.text("sense.thermocouple").needed(), d -> d.sense().type().function().letter()),
+  GAUGE(Field.whole("sense.awg", 10, 44).usually("30"), d -> n(d.sense().gauge().awg())),
   FREE_LENGTH(
-      Field.number("sense.free_length_mm", "mm", 0, 2000).usually("80"),
-      sense(s -> 1e3 * s.freeLength_m())),
-  LOOP_LENGTH(
-      Field.number("sense.loop_length_m", "m", 0.01, 500).usually("0.5"),
-      sense(SenseDesign::loopLength_m)),
+      number("sense.free_length_mm", 0, 2000, "80"), d -> n(1e3 * d.sense().freeLength_m())),
+  LOOP_LENGTH(number("sense.loop_length_m", 0.01, 500, "0.5"), d -> n(d.sense().loopLength_m())),
   LOGGER(
-      part("sense.logger", Catalogue::loggers, LoggerProfile::label, ""),
-      d -> isOwn(d) ? "" : id(d.sense().logger().label())),
+      Field.text("sense.logger"),
+      d -> d.sense().logger().isOwn() ? "" : d.sense().logger().label().id()),
   LOGGER_NAME(Field.text("sense.logger.name"), own(l -> l.label().name())),
-  LOGGER_LOW(
-      Field.number("sense.logger.range_low_mV", "mV", -1e6, 1e6), own(l -> n(1e3 * l.low_V()))),
-  LOGGER_HIGH(
-      Field.number("sense.logger.range_high_mV", "mV", -1e6, 1e6), own(l -> n(1e3 * l.high_V()))),
+  LOGGER_LOW(number("sense.logger.range_low_mV", -1e6, 1e6, ""), own(l -> n(1e3 * l.low_V()))),
+  LOGGER_HIGH(number("sense.logger.range_high_mV", -1e6, 1e6, ""), own(l -> n(1e3 * l.high_V()))),
   LOGGER_BITS(Field.whole("sense.logger.bits", 6, 32), own(l -> n(l.bits()))),
-  LOGGER_NOISE(Field.number("sense.logger.noise_uV", "µV", 0, 1e6), own(l -> n(1e6 * l.noise_V()))),
-  LOGGER_OFFSET(
-      Field.number("sense.logger.offset_uV", "µV", 0, 1e6), own(l -> n(1e6 * l.offset_V()))),
-  GAIN(Field.number("sense.gain", "", 1e-3, 1e6).usually("1"), sense(SenseDesign::gain)),
-  AVERAGING(
-      Field.number("sense.averaging_s", "s", 0, 3600).usually("30"),
-      sense(SenseDesign::averaging_s)),
+  LOGGER_NOISE(number("sense.logger.noise_uV", 0, 1e6, ""), own(l -> n(1e6 * l.noise_V()))),
+  LOGGER_OFFSET(number("sense.logger.offset_uV", 0, 1e6, ""), own(l -> n(1e6 * l.offset_V()))),
+  GAIN(number("sense.gain", 1e-3, 1e6, "1"), d -> n(d.sense().gain())),
+  AVERAGING(number("sense.averaging_s", 0, 3600, "30"), d -> n(d.sense().averaging_s())),
   AIR(
-      Field.number("air.temperature_C", "°C", -30, 60).usually("20"),
+      number("air.temperature_C", -30, 60, "20"),
       d -> n(d.air().temperature_K() - Constants.ZERO_C_K)),
-  PRESSURE(Field.number("air.pressure_hPa", "hPa", 300, 1150), d -> n(d.air().pressure_Pa() / 100)),
-  ALTITUDE(Field.number("air.altitude_m", "m", -500, 9000).usually("0"), use(Use::altitude_m)),
-  HUMIDITY(
-      Field.number("air.humidity_pct", "%", 0, 100).usually("50"),
-      d -> n(100 * d.air().relativeHumidity())),
+  PRESSURE(number("air.pressure_hPa", 300, 1150, ""), d -> n(d.air().pressure_Pa() / 100)),
+  ALTITUDE(number("air.altitude_m", -500, 9000, "0"), d -> n(d.use().altitude_m())),
+  HUMIDITY(number("air.humidity_pct", 0, 100, "50"), d -> n(100 * d.air().relativeHumidity())),
   PLACE(
-      Field.word("use.place", words(Use.Place.values())).usually("indoors"),
-      d -> word(d.use().place())),
-  CONTACT(Field.number("use.contact_s", "s", 0, 1e5).usually("10"), use(Use::contact_s)),
-  SLOWEST(
-      Field.number("use.slowest_m_s", "m/s", 0.001, 100).usually("0.05"), use(Use::slowest_m_s)),
-  FASTEST(Field.number("use.fastest_m_s", "m/s", 0.001, 1000).usually("3"), use(Use::fastest_m_s));
+      Field.word("use.place", Use.Place.values()).usually("indoors"),
+      d -> Field.word(d.use().place())),
+  CONTACT(number("use.contact_s", 0, 1e5, "10"), d -> n(d.use().contact_s())),
+  SLOWEST(number("use.slowest_m_s", 0.001, 100, "0.05"), d -> n(d.use().slowest_m_s())),
+  FASTEST(number("use.fastest_m_s", 0.001, 1000, "3"), d -> n(d.use().fastest_m_s()));
 
   /** What is said of balls that are plated. */
   static final List<DesignField> PLATING =
@@ -172,21 +140,18 @@ public enum DesignField {
   static final List<DesignField> OWN_LOGGER =
       List.of(LOGGER_NAME, LOGGER_LOW, LOGGER_HIGH, LOGGER_BITS, LOGGER_NOISE, LOGGER_OFFSET);
 
-  private final Field field;
-  private final Function<Catalogue, List<Label>> parts;
-  private final Function<Design, String> shown;
-
-  /** A part to pick, or nothing but its field. */
-  private record Picked(Field field, Function<Catalogue, List<Label>> parts) {}
-
-  DesignField(Picked picked, Function<Design, String> shown) {
-    this.field = picked.field();
-    this.parts = picked.parts();
-    this.shown = shown;
+  /** How a hole ends. */
+  private enum Hole {
+    BLIND,
+    THROUGH
   }
 
+  private final Field field;
+  private final Function<Design, String> shown;
+
   DesignField(Field field, Function<Design, String> shown) {
-    this(new Picked(field, catalogue -> List.of()), shown);
+    this.field = field;
+    this.shown = shown;
   }
 
   public Field field() {
@@ -194,8 +159,21 @@ public enum DesignField {
   }
 
   /** The parts that it may name; none where it names no part. */
-  public List<Label> parts(Catalogue catalogue) {
-    return parts.apply(catalogue);
+  public List<Label> parts(Catalogue parts) {
+    return switch (this) {
+      case METAL -> labels(parts.metals(), Metal::label);
+      case COAT -> labels(parts.coats(), Coat::label);
+      case RESISTOR -> labels(parts.resistors(), ResistorStyle::label);
+      case LEAD, CABLE -> labels(parts.wires(), Wire::label);
+      case BATTERY -> labels(parts.batteries(), BatteryType::label);
+      case THERMOCOUPLE -> labels(parts.thermocouples(), DesignField::letter);
+      case LOGGER -> labels(parts.loggers(), LoggerProfile::label);
+      default -> List.of();
+    };
+  }
+
+  private static <T> List<Label> labels(List<T> parts, Function<T, Label> label) {
+    return parts.stream().map(label).toList();
   }
 
   /** What a design says of it, as it is typed; empty where it says nothing. */
@@ -220,52 +198,30 @@ public enum DesignField {
     return texts;
   }
 
-  private static <T> Picked part(
-      String id, Function<Catalogue, List<T>> parts, Function<T, Label> label, String usual) {
-    return new Picked(
-        Field.text(id).usually(usual), c -> parts.apply(c).stream().map(label).toList());
+  private static Field number(String id, double least, double most, String usual) {
+    return Field.number(id, least, most).usually(usual);
   }
 
-  private static <T> Picked needed(
-      String id, Function<Catalogue, List<T>> parts, Function<T, Label> label) {
-    Picked picked = part(id, parts, label, "");
-    return new Picked(picked.field().needed(), picked.parts());
-  }
-
-  private static Function<Design, String> ball(Function<BallDesign, Double> value) {
-    return d -> n(value.apply(d.ball()));
-  }
-
-  private static Function<Design, String> heater(Function<HeaterDesign, Double> value) {
-    return d -> n(value.apply(d.heater()));
-  }
-
-  private static Function<Design, String> sense(Function<SenseDesign, Number> value) {
-    return d -> n(value.apply(d.sense()).doubleValue());
-  }
-
-  private static Function<Design, String> use(Function<Use, Double> value) {
-    return d -> n(value.apply(d.use()));
+  private static Function<Design, String> ball(ToDoubleFunction<BallDesign> value) {
+    return d -> n(value.applyAsDouble(d.ball()));
   }
 
   private static Function<Design, String> plating(Function<PlatingPlan, String> text) {
     return d -> d.ball().plating().map(text).orElse("");
   }
 
-  private static Function<Design, String> regulator(
-      Function<SupplyDesign.Regulator, Double> value) {
-    return d ->
-        d.supply().regulator().kind() == SupplyDesign.Kind.MAINS
-            ? ""
-            : n(value.apply(d.supply().regulator()));
+  /** A number of a regulator, where there is one that has it. */
+  private static Function<Design, String> held(
+      boolean switching, ToDoubleFunction<SupplyDesign.Regulator> value) {
+    return d -> {
+      Kind kind = d.supply().regulator().kind();
+      boolean has = kind == Kind.SWITCHING || (kind == Kind.LINEAR && !switching);
+      return has ? n(value.applyAsDouble(d.supply().regulator())) : "";
+    };
   }
 
   private static Function<Design, String> own(Function<LoggerProfile, String> text) {
-    return d -> isOwn(d) ? text.apply(d.sense().logger()) : "";
-  }
-
-  private static boolean isOwn(Design design) {
-    return design.sense().logger().isOwn();
+    return d -> d.sense().logger().isOwn() ? text.apply(d.sense().logger()) : "";
   }
 
   /** A type is known by its letter. */
@@ -273,12 +229,12 @@ public enum DesignField {
     return new Label(type.function().letter(), type.label().name(), type.label().source());
   }
 
-  private static String depth(OptionalDouble depth_m) {
-    return depth_m.isPresent() ? n(1e3 * depth_m.getAsDouble()) : "";
+  private static String mm(OptionalDouble length_m) {
+    return length_m.isPresent() ? n(1e3 * length_m.getAsDouble()) : "";
   }
 
-  private static double percent(Interval value) {
-    return 100 * value.half() / value.nominal();
+  private static String percent(Interval value) {
+    return n(100 * value.half() / value.nominal());
   }
 
   private static String n(OptionalDouble value) {
@@ -287,17 +243,5 @@ public enum DesignField {
 
   private static String n(double value) {
     return Field.plain(value);
-  }
-
-  private static String id(Label label) {
-    return label.id();
-  }
-
-  private static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT);
-  }
-
-  private static List<String> words(Enum<?>... values) {
-    return Arrays.stream(values).map(DesignField::word).toList();
   }
 }

@@ -17,7 +17,6 @@ import faintwind.physics.part.ESeries;
 import faintwind.physics.part.LoggerProfile;
 import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.plating.PlatingPlan;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -99,7 +98,7 @@ final class DesignMaking {
     double gold = coat.label().id().contains("gold") ? 0.5 : 0;
     return Optional.of(
         new PlatingPlan(
-            PlatingPlan.By.valueOf(upper(DesignField.PLATED_BY)),
+            said.word(DesignField.PLATED_BY.field(), PlatingPlan.By.class),
             new PlatingPlan.Layer(
                 number(DesignField.NICKEL) * 1e-6, number(DesignField.NICKEL_CURRENT) * A_DM2),
             new PlatingPlan.Layer(
@@ -128,7 +127,7 @@ final class DesignMaking {
   }
 
   private SupplyDesign supply() {
-    var kind = SupplyDesign.Kind.valueOf(upper(DesignField.REGULATOR));
+    var kind = said.word(DesignField.REGULATOR.field(), SupplyDesign.Kind.class);
     SupplyDesign.Regulator regulator =
         switch (kind) {
           case LINEAR -> regulator(kind, 2, 6);
@@ -190,7 +189,7 @@ final class DesignMaking {
 
   private Use use(double altitude_m) {
     return new Use(
-        Use.Place.valueOf(upper(DesignField.PLACE)),
+        said.word(DesignField.PLACE.field(), Use.Place.class),
         number(DesignField.CONTACT),
         number(DesignField.SLOWEST),
         number(DesignField.FASTEST),
@@ -211,9 +210,5 @@ final class DesignMaking {
 
   private String text(DesignField field) {
     return said.text(field.field());
-  }
-
-  private String upper(DesignField field) {
-    return text(field).toUpperCase(Locale.ROOT);
   }
 }

@@ -50,17 +50,6 @@ public final class DesignChoices {
           DesignField.PRESSURE,
           DesignField.FASTEST);
 
-  /** What there is nothing to say of in most designs. */
-  private static final Set<DesignField> WHERE_SAID =
-      EnumSet.of(
-          DesignField.REFERENCE_DEPTH,
-          DesignField.CABLE_LENGTH,
-          DesignField.LOGGER_LOW,
-          DesignField.LOGGER_HIGH,
-          DesignField.LOGGER_BITS,
-          DesignField.LOGGER_NOISE,
-          DesignField.LOGGER_OFFSET);
-
   private final Messages words;
   private final Map<DesignField, StringProperty> picks = new EnumMap<>(DesignField.class);
   private final Map<DesignField, NumberModel> numbers = new EnumMap<>(DesignField.class);
@@ -167,12 +156,13 @@ public final class DesignChoices {
     };
   }
 
-  /** Whether a field has something to say for a design. */
+  /** Whether a field has something to say for a design: a cable's length only where one is. */
   static boolean applies(DesignField field, Design design) {
-    return !WHERE_SAID.contains(field) || !field.of(design).isEmpty();
+    boolean always = field == DesignField.HEATED_DEPTH || field == DesignField.POWER;
+    return always || field.field().range().isEmpty() || !field.of(design).isEmpty();
   }
 
-  /** What was said of a field, and with it; nothing where it is no number. */
+  /** What was said of a field, and with it; as it was typed where it is no number. */
   Map<DesignField, String> said(DesignField field) {
     Map<DesignField, String> said = new LinkedHashMap<>();
     if (picks.containsKey(field)) {
@@ -180,21 +170,14 @@ public final class DesignChoices {
       return said;
     }
     NumberModel number = number(field);
-    if (number.typed().get().isBlank()) {
-      said.put(field, "");
-      return said;
+    String typed = number.typed().get().strip();
+    Optional<Amount> amount = exact(number);
+    said.put(field, amount.map(a -> Field.plain(a.value())).orElse(typed));
+    OptionalDouble tolerance = amount.map(Amount::tolerance).orElse(OptionalDouble.empty());
+    if (field == DesignField.VOLTAGE && tolerance.isPresent()) {
+      double share = tolerance.getAsDouble() / amount.orElseThrow().value();
+      said.put(DesignField.VOLTAGE_TOLERANCE, Field.plain(100 * share));
     }
-    exact(number)
-        .ifPresent(
-            amount -> {
-              said.put(field, Field.plain(amount.value()));
-              OptionalDouble tolerance = amount.tolerance();
-              if (field == DesignField.VOLTAGE && tolerance.isPresent()) {
-                said.put(
-                    DesignField.VOLTAGE_TOLERANCE,
-                    Field.plain(100 * tolerance.getAsDouble() / amount.value()));
-              }
-            });
     return said;
   }
 

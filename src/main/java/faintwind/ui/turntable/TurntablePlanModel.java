@@ -10,6 +10,7 @@ import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.Field;
+import faintwind.message.FieldTexts;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -206,7 +207,7 @@ public final class TurntablePlanModel {
       radii.get(i).set(i < typed.size() ? typed.get(i) : "");
     }
     numbers.forEach((field, number) -> number.set(said(field).split(",", 2)[0]));
-    way.set(DataWay.Kind.named(said(PlanField.WAY)));
+    way.set(new FieldTexts(said, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
     bothWays.set(said(PlanField.DIRECTIONS).equals(BOTH_WAYS));
   }
 
