@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
  * Every field of what a plan starts from: what may be typed, what is usual, where it stands in the
  * file, how a request shows it. {@link PlanTerms} reads them.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its field is a record, its function has no state
 public enum PlanField {
   RADIUS(
       ArmSetup.RADIUS,

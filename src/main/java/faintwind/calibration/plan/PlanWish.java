@@ -79,7 +79,7 @@ public record PlanWish(
       return new Beats(
           Integer.parseInt(LEAST_BEATS.usual()),
           Integer.parseInt(MOST_BEATS.usual()),
-          Arrays.stream(BEATS_A_TURN.usual().split(",")).map(Integer::valueOf).toList());
+          Arrays.stream(BEATS_A_TURN.usual().split(",", -1)).map(Integer::valueOf).toList());
     }
   }
 

@@ -120,7 +120,7 @@ public final class DesignFile {
       return;
     }
     ObjectNode group = root;
-    String[] path = field.id().split("\\.");
+    String[] path = field.id().split("\\.", -1);
     for (int i = 0; i < path.length - 1; i++) {
       group = group.withObjectProperty(path[i]);
     }

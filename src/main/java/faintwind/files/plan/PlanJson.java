@@ -43,7 +43,7 @@ final class PlanJson {
     if (text.isEmpty()) {
       return;
     }
-    String[] path = field.path().split("\\.");
+    String[] path = field.path().split("\\.", -1);
     String key = path[path.length - 1];
     ObjectNode group = path.length > 1 ? root.withObjectProperty(path[0]) : root;
     String[] items = text.split(",", -1);

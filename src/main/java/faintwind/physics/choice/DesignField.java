@@ -32,6 +32,7 @@ import java.util.function.ToDoubleFunction;
  * Every field of a design, in the order of its file and its form: what may be typed, what is usual,
  * how a design shows it. {@link DesignMaking} reads it.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its field is a record, its function has no state
 public enum DesignField {
   NAME(Field.text("name"), Design::name),
   METAL(Field.text("ball.metal").needed(), d -> d.ball().metal().label().id()),
@@ -42,8 +43,7 @@ public enum DesignField {
   COAT(Field.text("ball.coat"), d -> d.ball().coat().label().id()),
   BORE(number("ball.bore_mm", 0.3, 100, "3.3"), ball(b -> 1e3 * b.bore().diameter_m())),
   HEATED_DEPTH(
-      number("ball.heated_bore_depth_mm", 0.1, 100, ""),
-      d -> mm(d.ball().bore().heatedDepth_m())),
+      number("ball.heated_bore_depth_mm", 0.1, 100, ""), d -> mm(d.ball().bore().heatedDepth_m())),
   REFERENCE_DEPTH(
       number("ball.reference_bore_depth_mm", 0.1, 100, ""),
       d -> mm(d.ball().bore().referenceDepth_m())),
@@ -59,8 +59,7 @@ public enum DesignField {
   NICKEL_CURRENT(
       number("ball.plating.nickel_A_dm2", 0.01, 20, "1"),
       plating(p -> n(p.nickel().current_A_m2() / 100))),
-  GOLD(
-      number("ball.plating.gold_um", 0, 10, "0.5"), plating(p -> n(1e6 * p.gold().thickness_m()))),
+  GOLD(number("ball.plating.gold_um", 0, 10, "0.5"), plating(p -> n(1e6 * p.gold().thickness_m()))),
   GOLD_CURRENT(
       number("ball.plating.gold_A_dm2", 0.01, 5, "0.3"),
       plating(p -> n(p.gold().current_A_m2() / 100))),
@@ -75,9 +74,9 @@ public enum DesignField {
       number("heater.resistance_ohm", 0.1, 1e6, ""),
       d -> d.heater().wanted_W().isPresent() ? "" : n(d.heater().resistance_ohm().nominal())),
   POWER(number("heater.wanted_power_W", 0.001, 5, "0.25"), d -> n(d.heater().wanted_W())),
-  TOLERANCE(
-      number("heater.tolerance_pct", 0, 20, ""), d -> percent(d.heater().resistance_ohm())),
-  LEAD(Field.text("heater.lead_wire").usually("copper-36awg"), d -> d.heater().leads().label().id()),
+  TOLERANCE(number("heater.tolerance_pct", 0, 20, ""), d -> percent(d.heater().resistance_ohm())),
+  LEAD(
+      Field.text("heater.lead_wire").usually("copper-36awg"), d -> d.heater().leads().label().id()),
   LEAD_LENGTH(
       number("heater.lead_length_mm", 0, 2000, "60"), d -> n(1e3 * d.heater().leadLength_m())),
   LEAD_COAT(number("heater.coat_mm", 0, 1, "0.05"), d -> n(1e3 * d.heater().coat_m())),
@@ -89,11 +88,8 @@ public enum DesignField {
       Field.word("supply.regulator", Kind.values()).usually("mains"),
       d -> Field.word(d.supply().regulator().kind())),
   DROPOUT(number("supply.dropout_V", 0, 10, ""), held(false, r -> r.dropout_V())),
-  OWN_CURRENT(
-      number("supply.own_current_mA", 0, 100, ""), held(false, r -> 1e3 * r.own_A())),
-  EFFICIENCY(
-      number("supply.efficiency_pct", 10, 100, "85"),
-      held(true, r -> 100 * r.efficiency())),
+  OWN_CURRENT(number("supply.own_current_mA", 0, 100, ""), held(false, r -> 1e3 * r.own_A())),
+  EFFICIENCY(number("supply.efficiency_pct", 10, 100, "85"), held(true, r -> 100 * r.efficiency())),
   CABLE(
       Field.text("supply.cable"),
       d -> d.supply().cable().map(c -> c.conductor().label().id()).orElse("")),

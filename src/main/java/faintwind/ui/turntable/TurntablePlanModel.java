@@ -202,12 +202,17 @@ public final class TurntablePlanModel {
   }
 
   private void fill() {
-    List<String> typed = Arrays.asList(said(PlanField.RADIUS).split(","));
+    List<String> typed = Arrays.asList(said(PlanField.RADIUS).split(",", -1));
     for (int i = 0; i < RADII; i++) {
       radii.get(i).set(i < typed.size() ? typed.get(i) : "");
     }
-    numbers.forEach((field, number) -> number.set(said(field).split(",", 2)[0]));
-    way.set(new FieldTexts(said, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
+    numbers.forEach(
+        (field, number) -> {
+          String first = said(field).split(",", 2)[0];
+          number.set(first.isEmpty() ? field.field().usual() : first);
+        });
+    way.set(
+        new FieldTexts(said, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
     bothWays.set(said(PlanField.DIRECTIONS).equals(BOTH_WAYS));
   }
 

@@ -124,7 +124,7 @@ class DesignFieldsTest {
 
   private String with(Edge edge) throws IOException {
     ObjectNode root = (ObjectNode) JSON.readTree(full.text());
-    String[] path = edge.field().field().id().split("\\.");
+    String[] path = edge.field().field().id().split("\\.", -1);
     ObjectNode group = root;
     for (int i = 0; i < path.length - 1; i++) {
       group = group.withObjectProperty(path[i]);
@@ -196,7 +196,7 @@ class DesignFieldsTest {
     for (DesignField each : DesignField.values()) {
       Field field = each.field();
       JsonNode at = schema;
-      for (String key : field.id().split("\\.")) {
+      for (String key : field.id().split("\\.", -1)) {
         JsonNode object = at.has("oneOf") ? at.get("oneOf").get(1) : at;
         at = object.path("properties").path(key);
       }

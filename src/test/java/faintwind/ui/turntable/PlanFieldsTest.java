@@ -89,17 +89,15 @@ class PlanFieldsTest {
   }
 
   private List<String> refused(List<Problem> problems) {
-    return problems.stream()
-        .filter(p -> p.id().startsWith("field."))
-        .map(words::sentence)
-        .toList();
+    return problems.stream().filter(p -> p.id().startsWith("field.")).map(words::sentence).toList();
   }
 
   /** A plan file whose only fault is the text. */
   private static String file(Edge edge) throws IOException {
-    ObjectNode root = (ObjectNode) JSON.readTree(GALLERY.resolve("range-turned-round.json").toFile());
+    ObjectNode root =
+        (ObjectNode) JSON.readTree(GALLERY.resolve("range-turned-round.json").toFile());
     root.withObjectProperty("wish").put("from_m_s", 0.1);
-    String[] path = edge.field().path().split("\\.");
+    String[] path = edge.field().path().split("\\.", -1);
     String key = path[path.length - 1];
     double value = edge.field().perUnit() * Double.parseDouble(edge.text());
     JsonNode number =
@@ -172,7 +170,7 @@ class PlanFieldsTest {
     JsonNode schema = JSON.readTree(Path.of("assets/schemas/plan.schema.json").toFile());
     for (PlanField each : PlanField.values()) {
       JsonNode at = schema;
-      for (String key : each.path().split("\\.")) {
+      for (String key : each.path().split("\\.", -1)) {
         at = (at.has("items") ? at.get("items") : at).path("properties").path(key);
       }
       JsonNode leaf = at.has("items") ? at.get("items") : at;
