@@ -1,7 +1,5 @@
 package faintwind.message;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -26,7 +24,7 @@ public record Field(
     List<String> words,
     String usual,
     boolean required) {
-  private static final MathContext DIGITS = new MathContext(9);
+  private static final int DIGITS = 9;
   private static final Pattern NUMBER =
       Pattern.compile("[-+]?(\\d+(\\.\\d*)?|\\.\\d+)([eE][-+]?\\d{1,3})?");
 
@@ -160,8 +158,6 @@ public record Field(
 
   /** A number as a field prints it: units back and forth leave digits such as 12.7…01. */
   public static String plain(double value) {
-    return value == 0
-        ? "0"
-        : new BigDecimal(value).round(DIGITS).stripTrailingZeros().toPlainString();
+    return Numerals.digits(value, DIGITS);
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.job.design;
 
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.Substitution;
@@ -8,7 +9,6 @@ import faintwind.physics.advice.Suggest;
 import faintwind.physics.advice.Suggestion;
 import faintwind.physics.advice.Wish;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
@@ -113,8 +113,8 @@ public final class DesignAdvice {
             .text(
                 "substitution.change",
                 name,
-                Figures.of(before.nominal()),
-                Figures.of(after.nominal()),
+                Numerals.digits(before.nominal()),
+                Numerals.digits(after.nominal()),
                 id.unit())
             .strip();
   }

@@ -4,6 +4,7 @@ import faintwind.files.AtomicFile;
 import faintwind.files.design.PartsFile;
 import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
@@ -11,7 +12,6 @@ import faintwind.physics.advice.PartNeed;
 import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -177,9 +177,9 @@ public final class PartsList {
         line.part(),
         line.what(),
         line.tolerance(),
-        Figures.of(need.needed()),
-        Figures.of(need.spare()),
-        Figures.of(need.buy()),
+        Numerals.digits(need.needed()),
+        Numerals.digits(need.spare()),
+        Numerals.digits(need.buy()),
         line.unit(),
         line.lookFor());
   }
@@ -223,8 +223,8 @@ public final class PartsList {
     Interval v = q.value();
     return List.of(
         words.text("quantity." + q.id().id()),
-        (Figures.of(v.nominal()) + " " + q.id().unit()).strip(),
-        words.text("design.range", Figures.of(v.low()), Figures.of(v.high())));
+        (Numerals.digits(v.nominal()) + " " + q.id().unit()).strip(),
+        words.text("design.range", Numerals.digits(v.low()), Numerals.digits(v.high())));
   }
 
   /**

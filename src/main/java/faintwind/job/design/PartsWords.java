@@ -1,10 +1,10 @@
 package faintwind.job.design;
 
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.PartNeed;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.ColourCode;
 import faintwind.physics.part.ResistorStyle;
 import faintwind.physics.part.ThermocoupleType;
@@ -49,7 +49,7 @@ final class PartsWords {
       case RESISTOR ->
           words.text(
               "parts.resistor.what",
-              Figures.of(design.heater().resistance_ohm().nominal()),
+              Numerals.digits(design.heater().resistance_ohm().nominal()),
               design.heater().style().label().name());
       case LEAD -> design.heater().leads().label().name();
       case THERMOCOUPLE ->
@@ -57,14 +57,14 @@ final class PartsWords {
               "parts.thermocouple.what",
               design.sense().type().label().name(),
               String.valueOf(design.sense().gauge().awg()),
-              Figures.of(1e3 * design.sense().gauge().diameter_m()));
+              Numerals.digits(1e3 * design.sense().gauge().diameter_m()));
       case VARNISH -> words.text("parts.varnish.what");
       case EPOXY -> words.text("parts.epoxy.what");
       case SUPPLY ->
           words.text(
               "parts.supply.what."
                   + design.supply().regulator().kind().name().toLowerCase(Locale.ROOT),
-              Figures.of(design.supply().voltage_V().nominal()),
+              Numerals.digits(design.supply().voltage_V().nominal()),
               value(OutcomeId.CURRENT_HIGH));
       case BATTERY -> design.supply().battery().map(b -> b.label().name()).orElse("");
       case CABLE -> design.supply().cable().map(c -> c.conductor().label().name()).orElse("");
@@ -78,8 +78,8 @@ final class PartsWords {
       case BALL ->
           words.text(
               "parts.ball.tolerance",
-              Figures.of(1e3 * design.ball().diameter_m().half()),
-              Figures.of(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
+              Numerals.digits(1e3 * design.ball().diameter_m().half()),
+              Numerals.digits(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
       case RESISTOR -> percent(design.heater().resistance_ohm());
       case SUPPLY -> percent(design.supply().voltage_V());
       case THERMOCOUPLE ->
@@ -90,14 +90,14 @@ final class PartsWords {
                           "parts.thermocouple.tolerance",
                           t.standard(),
                           t.grade(),
-                          Figures.of(t.limit_K())))
+                          Numerals.digits(t.limit_K())))
               .findFirst()
               .orElse("");
       case BATTERY ->
           words.text(
               "parts.battery.tolerance",
-              Figures.of(value(OutcomeId.BATTERY_TIME, Interval::low)),
-              Figures.of(value(OutcomeId.BATTERY_TIME, Interval::high)));
+              Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::low)),
+              Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::high)));
       case PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, CABLE, LOGGER -> "";
     };
   }
@@ -127,7 +127,7 @@ final class PartsWords {
 
   private String bodyWidth() {
     ResistorStyle.Body body = design.heater().style().body();
-    return Figures.of(1e3 * body.diameter_m().high());
+    return Numerals.digits(1e3 * body.diameter_m().high());
   }
 
   private String bands() {
@@ -152,11 +152,12 @@ final class PartsWords {
   }
 
   private String percent(Interval value) {
-    return words.text("parts.tolerance.percent", Figures.of(100 * value.half() / value.nominal()));
+    return words.text(
+        "parts.tolerance.percent", Numerals.digits(100 * value.half() / value.nominal()));
   }
 
   private String value(OutcomeId id) {
-    return Figures.of(value(id, Interval::nominal));
+    return Numerals.digits(value(id, Interval::nominal));
   }
 
   private double value(OutcomeId id, java.util.function.ToDoubleFunction<Interval> edge) {

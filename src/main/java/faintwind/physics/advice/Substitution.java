@@ -4,7 +4,6 @@ import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.Wire;

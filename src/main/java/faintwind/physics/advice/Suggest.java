@@ -3,7 +3,6 @@ package faintwind.physics.advice;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.HeatSheet;

@@ -3,10 +3,10 @@ package faintwind.ui.design;
 import faintwind.message.Amount;
 import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.choice.DesignEdit;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.NumberModel;
 import java.util.ArrayList;
@@ -151,7 +151,7 @@ public final class DesignChoices {
     String said = field.of(design);
     return switch (field) {
       case VOLTAGE -> said + " ± " + DesignField.VOLTAGE_TOLERANCE.of(design) + " %";
-      case POWER -> said.isEmpty() ? Figures.of(DesignEdit.power_W(design)) : said;
+      case POWER -> said.isEmpty() ? Numerals.digits(DesignEdit.power_W(design)) : said;
       default -> said;
     };
   }

@@ -6,7 +6,7 @@ import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
-import faintwind.ui.part.Rows;
+import faintwind.ui.part.Words;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Locale;
@@ -35,7 +35,7 @@ final class DesignChoicesView {
     this.model = model;
     box.setId("design-choices");
     box.getStyleClass().add("design-form");
-    box.getChildren().add(Rows.words(words.text("design.choices"), "tell", "semibold"));
+    box.getChildren().add(Words.label(words.text("design.choices"), "tell", "semibold"));
     Map<String, VBox> groups = new LinkedHashMap<>();
     for (DesignField each : DesignChoices.form()) {
       VBox group =

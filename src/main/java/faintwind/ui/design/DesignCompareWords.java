@@ -3,11 +3,11 @@ package faintwind.ui.design;
 import faintwind.job.design.PartsList;
 import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.design.CurvePoint;
-import faintwind.physics.design.Figures;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -75,7 +75,7 @@ final class DesignCompareWords {
                     c.worked()
                         .sheet()
                         .quantity(id)
-                        .map(q -> Figures.of(q.value().nominal()))
+                        .map(q -> Numerals.digits(q.value().nominal()))
                         .orElse("–")));
       }
     }

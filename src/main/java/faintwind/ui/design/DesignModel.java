@@ -4,11 +4,11 @@ import faintwind.job.design.DesignWork;
 import faintwind.job.design.Sized;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.advice.Suggestion;
 import faintwind.physics.choice.DesignField;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.part.Mark;
@@ -240,7 +240,7 @@ public final class DesignModel implements DesignNext.Acts {
             words.text(
                 "design.remark.resistor",
                 worked.design().heater().series().name(),
-                Figures.of(ohm)));
+                Numerals.digits(ohm)));
     choices
         .number(DesignField.ALTITUDE)
         .remark()

@@ -2,11 +2,11 @@ package faintwind.ui.design;
 
 import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
 import faintwind.physics.design.Detection;
-import faintwind.physics.design.Figures;
 import faintwind.physics.design.SunLoad;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -65,14 +65,14 @@ final class DesignNumbers {
           words.text(
               "design.why.hot",
               said(OutcomeId.HEATER_RESISTANCE),
-              Figures.of(1e6 * design.heater().style().tempco_1_K().nominal()),
-              Figures.of(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
+              Numerals.digits(1e6 * design.heater().style().tempco_1_K().nominal()),
+              Numerals.digits(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
               result);
       case RESISTOR_TEMPERATURE ->
           words.text(
               "design.why.body",
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              Figures.of(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
+              Numerals.digits(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
               result);
       case CABLE_DROP ->
           words.text(
@@ -83,7 +83,7 @@ final class DesignNumbers {
       default ->
           words.text(
               "design.why.battery",
-              Figures.of(of(id) * of(OutcomeId.BATTERY_CURRENT)),
+              Numerals.digits(of(id) * of(OutcomeId.BATTERY_CURRENT)),
               said(OutcomeId.BATTERY_CURRENT),
               result);
     };
@@ -92,7 +92,8 @@ final class DesignNumbers {
   private String heat(OutcomeId id) {
     return switch (id) {
       case HEATED_BALL_TEMPERATURE ->
-          words.text("design.why.ball", Figures.of(air_C()), said(OutcomeId.STILL_DELTA), said(id));
+          words.text(
+              "design.why.ball", Numerals.digits(air_C()), said(OutcomeId.STILL_DELTA), said(id));
       case LEAD_LOSS_SHARE ->
           words.text(
               "design.why.leads",
@@ -105,16 +106,16 @@ final class DesignNumbers {
         double d = design.ball().diameter_m().nominal();
         yield words.text(
             "design.why.biot",
-            Figures.of(6 * k * of(id) / d),
-            Figures.of(1e3 * d),
-            Figures.of(k),
+            Numerals.digits(6 * k * of(id) / d),
+            Numerals.digits(1e3 * d),
+            Numerals.digits(k),
             said(id));
       }
       default ->
           words.text(
               "design.why.delta",
               said(OutcomeId.HEATER_POWER),
-              Figures.of(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
+              Numerals.digits(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
               said(id));
     };
   }
@@ -133,7 +134,7 @@ final class DesignNumbers {
     return words.text(
         "design.why.time",
         said(OutcomeId.BALL_HEAT_CAPACITY),
-        Figures.of(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
+        Numerals.digits(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
         said(id));
   }
 
@@ -147,8 +148,8 @@ final class DesignNumbers {
     }
     return words.text(
         "design.why.sun",
-        Figures.of(design.ball().coat().solarAbsorptance().nominal()),
-        Figures.of(SunLoad.FULL_SUN_W_M2),
+        Numerals.digits(design.ball().coat().solarAbsorptance().nominal()),
+        Numerals.digits(SunLoad.FULL_SUN_W_M2),
         said(OutcomeId.BALL_DIAMETER),
         said(id));
   }
@@ -158,15 +159,15 @@ final class DesignNumbers {
       case SIGNAL_STILL ->
           words.text(
               "design.why.signal",
-              Figures.of(design.sense().gain()),
+              Numerals.digits(design.sense().gain()),
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              Figures.of(air_C()),
+              Numerals.digits(air_C()),
               said(id));
       case RANGE_SHARE ->
           words.text(
               "design.why.range",
               said(OutcomeId.SIGNAL_STILL),
-              Figures.of(1e3 * design.sense().logger().high_V()),
+              Numerals.digits(1e3 * design.sense().logger().high_V()),
               said(id));
       default -> {
         double still = of(OutcomeId.STILL_DELTA);
@@ -174,10 +175,10 @@ final class DesignNumbers {
         double room = Detection.roomPart_K(still);
         yield words.text(
             "design.why.smallest",
-            Figures.of(logger),
-            Figures.of(room),
-            Figures.of(Math.hypot(logger, room)),
-            Figures.of(still),
+            Numerals.digits(logger),
+            Numerals.digits(room),
+            Numerals.digits(Math.hypot(logger, room)),
+            Numerals.digits(still),
             said(id));
       }
     };
@@ -196,6 +197,6 @@ final class DesignNumbers {
   }
 
   private String said(OutcomeId id) {
-    return Figures.of(of(id));
+    return Numerals.digits(of(id));
   }
 }

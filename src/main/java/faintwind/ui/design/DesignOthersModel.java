@@ -5,11 +5,11 @@ import faintwind.job.design.Sized;
 import faintwind.message.Amount;
 import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.advice.Substitution;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Wire;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.work.Background;
@@ -103,8 +103,8 @@ public final class DesignOthersModel {
   private void fill(Substitution s) {
     Design other = s.design();
     switch (s.id()) {
-      case "ball" -> ball.set(Figures.of(1e3 * other.ball().diameter_m().nominal()));
-      case "resistor" -> resistor.set(Figures.of(other.heater().resistance_ohm().nominal()));
+      case "ball" -> ball.set(Numerals.digits(1e3 * other.ball().diameter_m().nominal()));
+      case "resistor" -> resistor.set(Numerals.digits(other.heater().resistance_ohm().nominal()));
       case "thermocouple" -> thermocouple.set(other.sense().type().label().id());
       case "leads" -> leads.set(other.heater().leads().label().id());
       default -> throw new IllegalArgumentException("substitution " + s.id());
@@ -134,13 +134,16 @@ public final class DesignOthersModel {
     exact(ball)
         .filter(mm -> Math.abs(mm - 1e3 * now.ball().diameter_m().nominal()) > 1e-6)
         .ifPresent(
-            mm -> all.add(change("ball", Figures.of(mm) + " mm", DesignField.DIAMETER, plain(mm))));
+            mm ->
+                all.add(
+                    change("ball", Numerals.digits(mm) + " mm", DesignField.DIAMETER, plain(mm))));
     exact(resistor)
         .filter(ohm -> Math.abs(ohm - now.heater().resistance_ohm().nominal()) > 1e-6)
         .ifPresent(
             r ->
                 all.add(
-                    change("resistor", Figures.of(r) + " Ω", DesignField.RESISTANCE, plain(r))));
+                    change(
+                        "resistor", Numerals.digits(r) + " Ω", DesignField.RESISTANCE, plain(r))));
     by.parts()
         .thermocouple(thermocouple.get())
         .map(t -> t.function().letter())

@@ -2,8 +2,8 @@ package faintwind.ui.design;
 
 import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.advice.Substitution;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
 import faintwind.ui.frame.Desk;
@@ -159,10 +159,10 @@ final class DesignOthersView {
     String unit = c.before().id().unit();
     return List.of(
         unit.isEmpty() ? name : name + ", " + unit,
-        Figures.of(c.before().value().nominal()),
-        Figures.of(c.after().value().nominal()),
+        Numerals.digits(c.before().value().nominal()),
+        Numerals.digits(c.after().value().nominal()),
         words.text(
             "design.others.percent",
-            (c.share() < 0 ? "−" : "+") + Figures.of(Math.abs(100 * c.share()))));
+            (c.share() < 0 ? "−" : "+") + Numerals.digits(Math.abs(100 * c.share()))));
   }
 }

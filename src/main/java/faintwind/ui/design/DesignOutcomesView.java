@@ -52,7 +52,7 @@ final class DesignOutcomesView {
   }
 
   private Node row(DesignWords.OutcomeLine outcome, Sized worked) {
-    VBox name = new VBox(Rows.words(outcome.name()));
+    VBox name = new VBox(Words.label(outcome.name()));
     if (!outcome.plain().isEmpty()) {
       name.getChildren().add(Words.label(outcome.plain(), "fine", "soft"));
     }

@@ -4,8 +4,8 @@ import faintwind.job.design.DesignWork;
 import faintwind.job.design.Sized;
 import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.choice.DesignField;
-import faintwind.physics.design.Figures;
 import faintwind.physics.part.Coat;
 import faintwind.ui.work.Background;
 import java.util.ArrayList;
@@ -117,7 +117,7 @@ public final class DesignSideModel {
         words.text(
             "design.compared",
             DesignWords.plain(ball.metal().label().name()),
-            Figures.of(1e3 * ball.diameter_m().nominal()));
+            Numerals.digits(1e3 * ball.diameter_m().nominal()));
     Coat.Kind kind = ball.coat().kind();
     return kind == Coat.Kind.BARE
         ? plain

@@ -2,11 +2,11 @@ package faintwind.ui.design;
 
 import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.CoursePoint;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.Figures;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -121,7 +121,7 @@ final class DesignWords {
 
   private OutcomeLine outcome(Outcome q, String reason) {
     Interval v = q.value();
-    boolean exact = Figures.of(v.low()).equals(Figures.of(v.high()));
+    boolean exact = Numerals.digits(v.low()).equals(Numerals.digits(v.high()));
     boolean outside =
         q.reason().isPresent()
             && (q.verdict() == DesignVerdict.GOOD || q.verdict() == DesignVerdict.PLAIN);
@@ -130,8 +130,10 @@ final class DesignWords {
         q.id().id().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
         words.text("quantity." + q.id().id()),
         FIRST.contains(q.id()) ? words.text("quantity." + q.id().id() + ".plain") : "",
-        (Figures.of(v.nominal()) + " " + q.id().unit()).strip(),
-        exact ? "" : words.text("design.range", Figures.of(v.low()), Figures.of(v.high())),
+        (Numerals.digits(v.nominal()) + " " + q.id().unit()).strip(),
+        exact
+            ? ""
+            : words.text("design.range", Numerals.digits(v.low()), Numerals.digits(v.high())),
         new Judged(
             outside ? Mark.ATTENTION : mark(q.verdict()),
             words.text(outside ? "design-verdict.outside" : "design-verdict." + verdict),
@@ -167,10 +169,10 @@ final class DesignWords {
     String result =
         words.text(
             "design.why.result",
-            Figures.of(v.nominal()),
+            Numerals.digits(v.nominal()),
             q.id().unit(),
-            Figures.of(v.low()),
-            Figures.of(v.high()));
+            Numerals.digits(v.low()),
+            Numerals.digits(v.high()));
     return new Note(
         name, words.text("quantity." + q.id().id() + ".why"), equations, result, budget(worked, q));
   }
@@ -188,7 +190,7 @@ final class DesignWords {
                     words.text(
                         "design.why.part",
                         words.text("part." + line.part().name().toLowerCase(java.util.Locale.ROOT)),
-                        Figures.of(Math.max(line.down(), line.up()))))
+                        Numerals.digits(Math.max(line.down(), line.up()))))
             .toList();
     return words.text("design.why.budget", String.join(", ", parts));
   }
