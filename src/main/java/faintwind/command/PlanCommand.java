@@ -1,12 +1,13 @@
 package faintwind.command;
 
 import faintwind.calibration.plan.Plan;
-import faintwind.calibration.plan.PlanRequest;
+import faintwind.calibration.plan.PlanField;
+import faintwind.calibration.plan.PlanTerms;
 import faintwind.calibration.plan.PlannedSession;
-import faintwind.calibration.plan.Response;
 import faintwind.job.turntable.PlanText;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
@@ -19,14 +20,19 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /**
  * {@code faintwind plan SOURCE --radius-mm MM [--json] [--out PLAN.json] [--sheet SHEET.pdf]}:
@@ -43,17 +49,7 @@ public final class PlanCommand implements Callable<Integer> {
   @Parameters(paramLabel = "SOURCE", descriptionKey = "faintwind.plan.source")
   private Path source = Path.of("");
 
-  @Mixin private PlanArmOptions arm = new PlanArmOptions();
-  @Mixin private PlanWishOptions wish = new PlanWishOptions();
-
-  @Option(names = "--u-swirl-pct", paramLabel = "PCT", descriptionKey = "faintwind.plan.u-swirl")
-  private @Nullable Double uSwirl_pct;
-
-  @Option(
-      names = "--asymmetry-pct",
-      paramLabel = "PCT",
-      descriptionKey = "faintwind.plan.asymmetry")
-  private double asymmetry_pct = 100 * PlanRequest.USUAL_ASYMMETRY;
+  private final Map<PlanField, OptionSpec> options = new EnumMap<>(PlanField.class);
 
   @Option(names = "--separate", descriptionKey = "faintwind.plan.separate")
   private boolean separate;
@@ -73,32 +69,90 @@ public final class PlanCommand implements Callable<Integer> {
     this.terminal = terminal;
   }
 
+  /** One option a field; the directions are a flag. */
+  @Spec
+  void addOptions(CommandSpec command) {
+    for (PlanField each : PlanField.values()) {
+      Field field = each.field();
+      OptionSpec.Builder option =
+          option(each).required(field.required()).paramLabel(label(field)).type(type(field));
+      if (each == PlanField.DIRECTIONS) {
+        option.arity("0").type(boolean.class);
+      } else if (each.isList()) {
+        option.type(List.class).auxiliaryTypes(type(field)).splitRegex(",");
+      }
+      options.put(each, option.build());
+    }
+    options.values().forEach(command::addOption);
+  }
+
+  /** What was said, with what is usual where nothing was. */
+  private Map<String, String> said() {
+    Map<String, String> said = PlanField.usual();
+    options.forEach(
+        (field, option) -> {
+          @Nullable Object value = option.getValue();
+          if (value instanceof List<?> items) {
+            said.put(
+                field.field().id(),
+                items.stream().map(PlanCommand::plain).collect(Collectors.joining(",")));
+          } else if (Boolean.TRUE.equals(value)) {
+            said.put(field.field().id(), "one-way");
+          } else if (value != null && !Boolean.FALSE.equals(value)) {
+            said.put(field.field().id(), plain(value));
+          }
+        });
+    return said;
+  }
+
+  private static OptionSpec.Builder option(PlanField field) {
+    String name = field == PlanField.DIRECTIONS ? "--one-way" : field.option();
+    return OptionSpec.builder(name).descriptionKey("faintwind.plan." + name.substring(2));
+  }
+
+  private static Class<?> type(Field field) {
+    return field.range().isEmpty()
+        ? String.class
+        : field.range().get().whole() ? Integer.class : Double.class;
+  }
+
+  private static String label(Field field) {
+    return switch (field.unit()) {
+      case "mm" -> "MM";
+      case "h" -> "HOURS";
+      case "m/s" -> "SPEED";
+      case "min" -> "MINUTES";
+      case "%" -> "PCT";
+      default -> field.words().isEmpty() ? "N" : "WAY";
+    };
+  }
+
+  private static String plain(@Nullable Object value) {
+    return value instanceof Number number
+        ? Field.plain(number.doubleValue())
+        : String.valueOf(value);
+  }
+
   @Override
   public Integer call() throws IOException {
-    List<Problem> misuse = misuse();
-    if (!misuse.isEmpty()) {
+    Checked<PlanTerms> terms =
+        PlanTerms.of(said(), field -> Where.NOWHERE.atColumn(field.option()));
+    List<Problem> misuse = new ArrayList<>(terms.problems());
+    misuse.addAll(outputMisuse());
+    if (!(terms instanceof Checked.Ok<PlanTerms> said) || !misuse.isEmpty()) {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
     OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
     Checked<PlannedSession> planned =
         PlanTurntable.response(source, now)
-            .then(response -> PlanTurntable.plan(request(response), ProgressLine.on(terminal)));
+            .then(r -> PlanTurntable.plan(said.value().with(r), ProgressLine.on(terminal)));
     if (!(planned instanceof Checked.Ok<PlannedSession> ok)) {
       return terminal.refuse(planned.problems());
     }
     say(ok.value());
     terminal.report(ok.notes());
     return ExitCode.DONE.number();
-  }
-
-  private PlanRequest request(Response response) {
-    return new PlanRequest(
-        arm.arm(),
-        wish.wish(),
-        response,
-        uSwirl_pct == null ? OptionalDouble.empty() : OptionalDouble.of(uSwirl_pct / 100),
-        asymmetry_pct / 100);
   }
 
   private void say(PlannedSession planned) throws IOException {
@@ -120,13 +174,8 @@ public final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private List<Problem> misuse() throws IOException {
-    List<Problem> problems = new ArrayList<>(arm.problems());
-    problems.addAll(wish.problems());
-    PlanArmOptions.require("--asymmetry-pct", asymmetry_pct, 0.01, 20, problems);
-    if (uSwirl_pct != null) {
-      PlanArmOptions.require("--u-swirl-pct", uSwirl_pct, 0.01, 20, problems);
-    }
+  private List<Problem> outputMisuse() throws IOException {
+    List<Problem> problems = new ArrayList<>();
     if (out != null) {
       common.output(out).trouble(List.of(source)).ifPresent(problems::add);
     }

@@ -4,16 +4,22 @@ import faintwind.job.design.DesignAdvice;
 import faintwind.job.design.PartsList;
 import faintwind.job.design.SheetText;
 import faintwind.job.design.Size;
+import faintwind.job.design.Sized;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.advice.Suggestion;
+import faintwind.physics.choice.DesignField;
+import faintwind.physics.choice.DesignTexts;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +55,9 @@ public final class SizeCommand implements Callable<Integer> {
   @Option(names = "--instruments", paramLabel = "N", descriptionKey = "faintwind.size.instruments")
   private int instruments = 1;
 
+  @Option(names = "--set", paramLabel = "FIELD=VALUE", descriptionKey = "faintwind.size.set")
+  private Map<String, String> changes = Map.of();
+
   @Mixin private CommonOptions common = new CommonOptions();
 
   public SizeCommand(Terminal terminal) {
@@ -57,12 +66,15 @@ public final class SizeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Optional<Problem> misuse = misuse();
-    if (misuse.isPresent()) {
-      return terminal.misuse(misuse.get());
+    List<Problem> misuse = misuse();
+    if (!misuse.isEmpty()) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
     }
-    Checked<Size.Sized> sized = Size.run(design);
-    if (!(sized instanceof Checked.Ok<Size.Sized> ok)) {
+    Map<DesignField, String> said = new LinkedHashMap<>();
+    changes.forEach((id, text) -> said.put(DesignField.named(id).orElseThrow(), text));
+    Checked<Sized> sized = Size.run(design, Optional.empty(), said);
+    if (!(sized instanceof Checked.Ok<Sized> ok)) {
       return terminal.refuse(sized.problems());
     }
     terminal.report(ok.notes());
@@ -82,7 +94,7 @@ public final class SizeCommand implements Callable<Integer> {
     return ok.value().sheet().stops() ? ExitCode.LIMIT.number() : ExitCode.DONE.number();
   }
 
-  private void advise(Size.Sized sized) throws IOException {
+  private void advise(Sized sized) throws IOException {
     if (suggest) {
       List<Suggestion> others = Size.suggestions(sized.design());
       say(DesignAdvice.lines(sized.sheet(), others, terminal.messages()));
@@ -97,19 +109,23 @@ public final class SizeCommand implements Callable<Integer> {
     lines.forEach(terminal.out()::println);
   }
 
-  private Optional<Problem> misuse() throws IOException {
+  private List<Problem> misuse() throws IOException {
+    List<Problem> problems = new ArrayList<>();
     if (json && (suggest || substitutes)) {
-      return Optional.of(Problem.error("usage.size-json", Where.NOWHERE, "--json"));
+      problems.add(Problem.error("usage.size-json", Where.NOWHERE, "--json"));
     }
-    if (instruments < 1 || instruments > 1000) {
-      return Optional.of(
-          Problem.error(
-              "usage.range",
-              Where.NOWHERE,
-              String.valueOf(instruments),
-              "--instruments",
-              "1 … 1000"));
+    PartsList.INSTRUMENTS
+        .trouble(String.valueOf(instruments), Where.NOWHERE.atColumn("--instruments"))
+        .ifPresent(problems::add);
+    for (String id : changes.keySet()) {
+      if (DesignField.named(id).isEmpty()) {
+        problems.add(Problem.error("usage.no-field", Where.NOWHERE.atColumn("--set"), id));
+      }
     }
-    return parts == null ? Optional.empty() : common.output(parts).trouble(List.of(design));
+    problems.addAll(DesignTexts.problems(changes));
+    if (parts != null) {
+      common.output(parts).trouble(List.of(design)).ifPresent(problems::add);
+    }
+    return problems;
   }
 }

@@ -72,6 +72,13 @@ public final class JsonFile {
     }
   }
 
+  /** A value as a person would type it: no exponent, no zeros after the point. */
+  public static String text(JsonNode value) {
+    return value.isNumber()
+        ? value.decimalValue().stripTrailingZeros().toPlainString()
+        : value.asText("");
+  }
+
   private static byte[] withoutMark(byte[] bytes) {
     boolean marked =
         bytes.length >= 3

@@ -12,9 +12,11 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Compares JSON with a schema (JSON Schema, draft 2020-12) that ships with the program. */
 public final class SchemaCheck {
@@ -57,6 +59,26 @@ public final class SchemaCheck {
         .sorted(Comparator.comparing(message -> message.getInstanceLocation().toString()))
         .map(message -> problem(message, where))
         .toList();
+  }
+
+  /**
+   * The same, in the words of the fields where one of them refuses the same place.
+   *
+   * @param told what the fields refuse; what is missing is left to the schema
+   */
+  public List<Problem> problems(JsonNode value, Where where, List<Problem> told) {
+    List<Problem> fields = new ArrayList<>(told);
+    fields.removeIf(field -> field.found().isEmpty());
+    List<Problem> all = new ArrayList<>();
+    for (Problem form : problems(value, where)) {
+      String key = form.where().column().orElse("").replaceAll("\\.\\d+(?=\\.|$)", "");
+      Optional<Problem> better =
+          fields.stream().filter(f -> f.where().equals(where.atColumn(key))).findFirst();
+      better.ifPresent(fields::remove);
+      all.add(better.map(f -> f.at(form.where())).orElse(form));
+    }
+    all.addAll(fields);
+    return all;
   }
 
   private static Problem problem(ValidationMessage message, Where where) {

@@ -72,10 +72,14 @@ public final class Messages {
     return String.join(" ", parts);
   }
 
-  private static Object[] arguments(Problem problem) {
+  /** A detail that is the key of a field's name stands for the name. */
+  private Object[] arguments(Problem problem) {
     List<String> arguments = new ArrayList<>();
     arguments.add(problem.found());
-    arguments.addAll(problem.details());
+    for (String detail : problem.details()) {
+      boolean name = detail.startsWith("field.") && bundle.containsKey(detail);
+      arguments.add(name ? text(detail) : detail);
+    }
     return arguments.toArray();
   }
 

@@ -32,4 +32,9 @@ public record Problem(
   public boolean isError() {
     return severity == Severity.ERROR;
   }
+
+  /** The same at another place. */
+  public Problem at(Where other) {
+    return new Problem(id, severity, other, found, details);
+  }
 }

@@ -158,11 +158,7 @@ class PackagesTest {
               Map.entry(
                   "CarriedShareProfile Contradictions Diagnosis FitToRuns ModelChoice",
                   "to be untied"),
-              Map.entry("DesignKeys DesignParts", "to be untied"),
-              Map.entry("DesignModel DesignNext", "to be untied"),
-              Map.entry("DesignNumbers DesignWords", "to be untied"),
-              Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied"),
-              Map.entry("Suggest Trials", "to be untied")));
+              Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied")));
 
   @Test
   void knotsOfClassesAreThoseWithAReason() {

@@ -4,7 +4,7 @@ import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.job.design.KeptDesigns;
-import faintwind.job.design.Size;
+import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
@@ -115,7 +115,7 @@ final class DemoWalk {
 
   private Optional<DesignSheet> sheet(String json) {
     try {
-      return designs.sized(json).map(Size.Sized::sheet);
+      return designs.sized(json).map(Sized::sheet);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import java.util.Locale;
+import faintwind.message.Field;
 import java.util.OptionalDouble;
 
 /**
@@ -28,7 +28,7 @@ public record DataWay(Kind kind, OptionalDouble turnBudget, OptionalDouble batte
 
     /** The word on the command line and in files. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
+      return Field.word(this);
     }
   }
 

@@ -1,5 +1,6 @@
 package faintwind.calibration.plan;
 
+import faintwind.message.Field;
 import java.util.OptionalDouble;
 
 /**
@@ -16,6 +17,10 @@ public record PlanRequest(
     ArmSetup arm, PlanWish wish, Response response, OptionalDouble uCarried, double asymmetry) {
   /** Half the difference between the directions where nothing is known (own choice, no source). */
   public static final double USUAL_ASYMMETRY = 0.003;
+
+  static final Field U_SWIRL = Field.number("plan.u_swirl_pct", 0.01, 20);
+  static final Field ASYMMETRY =
+      Field.number("plan.asymmetry_pct", 0.01, 20).usually(Field.plain(100 * USUAL_ASYMMETRY));
 
   public PlanRequest {
     if (!(asymmetry > 0 && asymmetry < 0.5)) {

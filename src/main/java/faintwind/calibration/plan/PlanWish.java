@@ -1,5 +1,12 @@
 package faintwind.calibration.plan;
 
+import faintwind.message.Checked;
+import faintwind.message.Field;
+import faintwind.message.FieldTexts;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -15,6 +22,33 @@ import java.util.OptionalDouble;
  */
 public record PlanWish(
     double least_m_s, double most_m_s, Beats beats, Directions directions, Time time) {
+  static final Field SLOWEST = Field.number("plan.from_m_s", 0.02, 10).usually("0.1");
+  static final Field FASTEST = Field.number("plan.to_m_s", 0.02, 10).usually("2.5");
+  static final Field LEAST_BEATS = Field.whole("plan.least_beats", 1, 1000).usually("40");
+  static final Field MOST_BEATS = Field.whole("plan.most_beats", 1, 1000).usually("120");
+  static final Field BEATS_A_TURN =
+      Field.whole("plan.beats_a_turn", 1, 1000).usually("1,2,4,8,12,24");
+  static final Field DIRECTIONS =
+      Field.word("plan.directions", Directions.values()).usually("both-ways");
+  static final Field MINUTES = Field.number("plan.time_min", 10, 100_000);
+  static final Field LESSONS = Field.whole("plan.lessons", 1, 100);
+  static final Field LESSON_LENGTH =
+      Field.number("plan.lesson_min", 15, 600).usually(Field.plain(Lesson.SCHOOL_S / 60));
+
+  private static final List<Field> FIELDS =
+      List.of(
+          SLOWEST,
+          FASTEST,
+          LEAST_BEATS,
+          MOST_BEATS,
+          BEATS_A_TURN,
+          DIRECTIONS,
+          MINUTES,
+          LESSONS,
+          LESSON_LENGTH);
+
+  /** Fastest over slowest speed at least: over less the runs tell no curve (own choice). */
+  private static final double NARROWEST = 1.5;
 
   /** Which way the arm may turn. */
   public enum Directions {
@@ -42,7 +76,10 @@ public record PlanWish(
 
     /** 40 to 120 a minute; 1 to 24 marks round the circle (common practice, no source). */
     public static Beats usual() {
-      return new Beats(40, 120, List.of(1, 2, 4, 8, 12, 24));
+      return new Beats(
+          Integer.parseInt(LEAST_BEATS.usual()),
+          Integer.parseInt(MOST_BEATS.usual()),
+          Arrays.stream(BEATS_A_TURN.usual().split(",", -1)).map(Integer::valueOf).toList());
     }
   }
 
@@ -72,9 +109,57 @@ public record PlanWish(
   }
 
   public PlanWish {
+    SLOWEST.require(least_m_s);
+    FASTEST.require(most_m_s);
+    time.available_s().ifPresent(s -> MINUTES.require(s / 60));
     if (!(least_m_s > 0) || !(most_m_s > least_m_s)) {
       throw new IllegalArgumentException(
           "least_m_s = " + least_m_s + ", most_m_s = " + most_m_s + "; allowed 0 < least < most");
     }
+  }
+
+  /** The wish, of what was said for its fields; refused with everything that cannot be. */
+  public static Checked<PlanWish> of(FieldTexts said) {
+    List<Problem> problems = new ArrayList<>(said.problems(FIELDS));
+    if (problems.isEmpty()) {
+      problems.addAll(contradictions(said));
+    }
+    if (!problems.isEmpty()) {
+      return Checked.refused(problems);
+    }
+    OptionalDouble lessons = said.optional(LESSONS);
+    return Checked.ok(
+        new PlanWish(
+            said.number(SLOWEST),
+            said.number(FASTEST),
+            new Beats(
+                (int) said.number(LEAST_BEATS),
+                (int) said.number(MOST_BEATS),
+                said.numbers(BEATS_A_TURN).stream().map(n -> (int) n.orElseThrow()).toList()),
+            said.word(DIRECTIONS, Directions.class),
+            new Time(
+                said.optional(MINUTES, 60),
+                lessons.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                        new Lesson(
+                            60 * said.number(LESSON_LENGTH), (int) lessons.getAsDouble())))));
+  }
+
+  private static List<Problem> contradictions(FieldTexts said) {
+    List<Problem> problems = new ArrayList<>();
+    String slowest = said.text(SLOWEST);
+    String fastest = said.text(FASTEST);
+    if (!(Double.parseDouble(fastest) > NARROWEST * Double.parseDouble(slowest))) {
+      Where where = said.where(FASTEST);
+      problems.add(Problem.error("plan.narrow", where, fastest, slowest));
+    }
+    String least = said.text(LEAST_BEATS);
+    String most = said.text(MOST_BEATS);
+    if (Double.parseDouble(most) < Double.parseDouble(least)) {
+      Where where = said.where(MOST_BEATS);
+      problems.add(Problem.error("plan.beats-reversed", where, most, least));
+    }
+    return problems;
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.files.plan;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import faintwind.calibration.plan.PlanTerms;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.files.JsonFile;
 import faintwind.files.SchemaCheck;
@@ -51,7 +52,10 @@ public final class PlanFile {
       return Checked.refused(
           Problem.error("plan.newer-format", where.atColumn("format"), format, FORMAT));
     }
-    List<Problem> problems = SchemaCheck.of("plan").problems(node, where);
-    return problems.isEmpty() ? new PlanReading(node, where).planned() : Checked.refused(problems);
+    SchemaCheck check = SchemaCheck.of("plan");
+    PlanReading reading = new PlanReading(node, where);
+    Checked<PlanTerms> terms = reading.terms();
+    List<Problem> problems = check.problems(node, where, terms.problems());
+    return problems.isEmpty() ? terms.then(reading::planned) : Checked.refused(problems);
   }
 }

@@ -1,20 +1,25 @@
 package faintwind.files.plan;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.DoubleNode;
+import com.fasterxml.jackson.databind.node.IntNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import faintwind.calibration.Performance.BudgetShare;
 import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
-import faintwind.calibration.plan.PlanRequest;
-import faintwind.calibration.plan.PlanWish;
+import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Uncertain;
+import faintwind.message.Field;
 import faintwind.physics.Interval;
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Writes a plan and what it started from as JSON. */
 final class PlanJson {
@@ -23,42 +28,54 @@ final class PlanJson {
   static ObjectNode object(PlannedSession planned) {
     ObjectNode root = JsonNodeFactory.instance.objectNode();
     root.put("format", "faintwind-plan/1");
-    arm(planned.request(), root.putObject("arm"));
-    wish(planned.request().wish(), root.putObject("wish"));
+    for (PlanField each : PlanField.values()) {
+      put(each, each.of(planned.request()), root);
+    }
     response(planned.request().response(), root.putObject("response"));
-    planned.request().uCarried().ifPresent(u -> root.put("u_swirl_pct", percent(u)));
-    root.put("asymmetry_pct", percent(planned.request().asymmetry()));
     ArrayNode plans = root.putArray("plans");
     plan(planned.choice().staircase(), plans.addObject());
     planned.choice().separate().ifPresent(p -> plan(p, plans.addObject()));
     return root;
   }
 
-  private static void arm(PlanRequest request, ObjectNode to) {
-    ArrayNode radii = to.putArray("radii");
-    for (Uncertain radius : request.arm().radii_m()) {
-      radius(radius, radii.addObject());
+  /** Puts what a request says of a field where the file has it. */
+  private static void put(PlanField field, String text, ObjectNode root) {
+    if (text.isEmpty()) {
+      return;
     }
-    to.put("way", request.arm().way().kind().word());
-    request.arm().way().turnBudget().ifPresent(t -> to.put("cable_turns", t));
-    request.arm().way().battery_s().ifPresent(s -> to.put("battery_s", s));
+    String[] path = field.path().split("\\.", -1);
+    String key = path[path.length - 1];
+    ObjectNode group = path.length > 1 ? root.withObjectProperty(path[0]) : root;
+    String[] items = text.split(",", -1);
+    if (path.length > 2) {
+      ArrayNode array = group.withArrayProperty(path[1]);
+      for (int i = 0; i < items.length; i++) {
+        ObjectNode item = i < array.size() ? (ObjectNode) array.get(i) : array.addObject();
+        if (!items[i].isEmpty()) {
+          item.set(key, value(field, items[i]));
+        }
+      }
+    } else if (field.isList()) {
+      for (String item : items) {
+        group.withArrayProperty(key).add(value(field, item));
+      }
+    } else {
+      group.set(key, value(field, text));
+    }
+  }
+
+  private static JsonNode value(PlanField field, String text) {
+    if (field.field().range().isEmpty()) {
+      return TextNode.valueOf(text);
+    }
+    return field.field().range().get().whole()
+        ? IntNode.valueOf(Integer.parseInt(text))
+        : DoubleNode.valueOf(round(field.perUnit() * Double.parseDouble(text), 6));
   }
 
   private static void radius(Uncertain radius, ObjectNode to) {
     to.put("radius_mm", round(1e3 * radius.value(), 6));
     radius.u().ifPresent(u -> to.put("u_radius_mm", round(1e3 * u, 6)));
-  }
-
-  private static void wish(PlanWish wish, ObjectNode to) {
-    to.put("from_m_s", wish.least_m_s()).put("to_m_s", wish.most_m_s());
-    to.put("least_beats", wish.beats().least()).put("most_beats", wish.beats().most());
-    ArrayNode aTurn = to.putArray("beats_a_turn");
-    wish.beats().aTurn().forEach(aTurn::add);
-    to.put("directions", word(wish.directions()));
-    wish.time().available_s().ifPresent(s -> to.put("available_s", s));
-    wish.time()
-        .lesson()
-        .ifPresent(l -> to.put("lesson_s", l.length_s()).put("most_lessons", l.most()));
   }
 
   private static void response(Response response, ObjectNode to) {
@@ -73,7 +90,7 @@ final class PlanJson {
   }
 
   private static void plan(Plan plan, ObjectNode to) {
-    to.put("form", word(plan.form()));
+    to.put("form", Field.word(plan.form()));
     to.put("total_s", round(plan.total_s(), 3));
     to.put("lessons", plan.lessons());
     Foretold foretold = plan.foretold();
@@ -91,7 +108,7 @@ final class PlanJson {
   }
 
   private static void step(PlannedStep step, ObjectNode to) {
-    to.put("step", word(step.kind()));
+    to.put("step", Field.word(step.kind()));
     to.put("start_s", round(step.start_s(), 3)).put("duration_s", round(step.duration_s(), 3));
     to.put("lesson", step.lesson()).put("recording", step.recording());
     step.spin().ifPresent(spin -> spin(spin, to));
@@ -108,17 +125,11 @@ final class PlanJson {
     to.put("direction", spin.direction().word());
   }
 
-  static String word(Enum<?> value) {
-    return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
-
   private static double percent(double share) {
     return round(100 * share, 4);
   }
 
   private static double round(double value, int places) {
-    return java.math.BigDecimal.valueOf(value)
-        .setScale(places, java.math.RoundingMode.HALF_EVEN)
-        .doubleValue();
+    return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN).doubleValue();
   }
 }

@@ -3,27 +3,30 @@ package faintwind.files.plan;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.plan.ArmSetup;
 import faintwind.calibration.plan.Beat;
-import faintwind.calibration.plan.DataWay;
 import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanChoice;
+import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlanRequest;
-import faintwind.calibration.plan.PlanWish;
+import faintwind.calibration.plan.PlanTerms;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
+import faintwind.files.JsonFile;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -37,15 +40,38 @@ final class PlanReading {
     this.where = where;
   }
 
-  Checked<PlannedSession> planned() {
+  /** What the plan starts from; refused in the words of its fields. */
+  Checked<PlanTerms> terms() {
+    Map<String, String> texts = new HashMap<>();
+    for (PlanField each : PlanField.values()) {
+      texts.put(each.field().id(), text(each, node, each.path()));
+    }
+    return PlanTerms.of(texts, field -> where.atColumn(field.path()));
+  }
+
+  /** The text of a field, with commas between the items of a list. */
+  private static String text(PlanField field, JsonNode from, String path) {
+    int dot = path.indexOf('.');
+    JsonNode inside = from.path(dot < 0 ? path : path.substring(0, dot));
+    if (inside.isArray()) {
+      List<String> items = new ArrayList<>();
+      inside.forEach(
+          item ->
+              items.add(dot < 0 ? plain(field, item) : text(field, item, path.substring(dot + 1))));
+      return String.join(",", items);
+    }
+    return dot < 0 ? plain(field, inside) : text(field, inside, path.substring(dot + 1));
+  }
+
+  private static String plain(PlanField field, JsonNode value) {
+    return value.isNumber() && field.perUnit() != 1
+        ? Field.plain(value.asDouble() / field.perUnit())
+        : JsonFile.text(value);
+  }
+
+  Checked<PlannedSession> planned(PlanTerms terms) {
     try {
-      PlanRequest request =
-          new PlanRequest(
-              arm(node.get("arm")),
-              wish(node.get("wish")),
-              response(node.get("response")),
-              share(node, "u_swirl_pct"),
-              number(node, "asymmetry_pct") / 100);
+      PlanRequest request = terms.with(response(node.get("response")));
       Optional<Plan> staircase = Optional.empty();
       Optional<Plan> separate = Optional.empty();
       for (JsonNode each : node.get("plans")) {
@@ -66,39 +92,11 @@ final class PlanReading {
     }
   }
 
-  private static ArmSetup arm(JsonNode arm) {
-    List<Uncertain> radii = new ArrayList<>();
-    arm.get("radii").forEach(radius -> radii.add(radius(radius)));
-    DataWay way =
-        new DataWay(
-            DataWay.Kind.valueOf(upper(arm, "way")),
-            optional(arm, "cable_turns"),
-            optional(arm, "battery_s"));
-    return new ArmSetup(radii, way);
-  }
-
   private static Uncertain radius(JsonNode radius) {
     OptionalDouble u_mm = optional(radius, "u_radius_mm");
     return new Uncertain(
         number(radius, "radius_mm") / 1e3,
         u_mm.isPresent() ? OptionalDouble.of(u_mm.getAsDouble() / 1e3) : OptionalDouble.empty());
-  }
-
-  private static PlanWish wish(JsonNode wish) {
-    List<Integer> aTurn = new ArrayList<>();
-    wish.get("beats_a_turn").forEach(n -> aTurn.add(n.asInt()));
-    OptionalDouble lesson_s = optional(wish, "lesson_s");
-    return new PlanWish(
-        number(wish, "from_m_s"),
-        number(wish, "to_m_s"),
-        new PlanWish.Beats(wish.get("least_beats").asInt(), wish.get("most_beats").asInt(), aTurn),
-        PlanWish.Directions.valueOf(upper(wish, "directions")),
-        new PlanWish.Time(
-            optional(wish, "available_s"),
-            lesson_s.isPresent()
-                ? Optional.of(
-                    new PlanWish.Lesson(lesson_s.getAsDouble(), wish.path("most_lessons").asInt(1)))
-                : Optional.empty()));
   }
 
   private static Response response(JsonNode response) {
@@ -158,13 +156,6 @@ final class PlanReading {
 
   private static OptionalDouble optional(JsonNode node, String key) {
     return node.hasNonNull(key) ? OptionalDouble.of(number(node, key)) : OptionalDouble.empty();
-  }
-
-  private static OptionalDouble share(JsonNode node, String key) {
-    OptionalDouble percent = optional(node, key);
-    return percent.isPresent()
-        ? OptionalDouble.of(percent.getAsDouble() / 100)
-        : OptionalDouble.empty();
   }
 
   private static String upper(JsonNode node, String key) {

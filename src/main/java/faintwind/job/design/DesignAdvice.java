@@ -1,6 +1,7 @@
 package faintwind.job.design;
 
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.Substitution;
@@ -11,8 +12,6 @@ import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -114,13 +113,9 @@ public final class DesignAdvice {
             .text(
                 "substitution.change",
                 name,
-                figures(before.nominal()),
-                figures(after.nominal()),
+                Numerals.digits(before.nominal()),
+                Numerals.digits(after.nominal()),
                 id.unit())
             .strip();
-  }
-
-  private static String figures(double value) {
-    return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }

@@ -1,23 +1,21 @@
 package faintwind.job.design;
 
 import faintwind.files.asset.Library;
-import faintwind.files.design.DesignEdit;
 import faintwind.files.design.DesignFile;
 import faintwind.message.Checked;
-import faintwind.physics.advice.Prices;
-import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignChange;
+import faintwind.message.Where;
+import faintwind.physics.choice.DesignEdit;
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.part.Catalogue;
-import faintwind.physics.sheet.DesignSheet;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Works on a design before anything is bought: changes a choice, says what follows. */
 public final class DesignWork {
   /** Where nothing was decided yet: half-inch copper at a quarter of a watt. */
-  public static final String START =
+  private static final String START =
       """
       {
         "format": "faintwind-design/1",
@@ -36,22 +34,6 @@ public final class DesignWork {
   }
 
   /**
-   * A design that could be read, its text, and what follows.
-   *
-   * @param text the design file
-   * @param sized what it says, what follows, and the prices typed
-   */
-  public record Worked(String text, Size.Sized sized) {
-    public Design design() {
-      return sized.design();
-    }
-
-    public DesignSheet sheet() {
-      return sized.sheet();
-    }
-  }
-
-  /**
    * Reads the parts that ship with the program and those of a folder.
    *
    * @throws IOException where the disk or a permission fails
@@ -65,19 +47,19 @@ public final class DesignWork {
     return parts;
   }
 
-  /** A design that nobody typed, such as a suggestion, as the text of its file. */
-  public static String text(Design design, Prices prices) {
-    return DesignFile.text(design, prices);
+  /** Where nothing was decided yet. */
+  public Checked<Sized> start() throws IOException {
+    return read(START);
   }
 
-  /** The design with some choices changed; refused with everything that is wrong with it. */
-  public Checked<Worked> with(String text, List<DesignChange> changes) throws IOException {
-    Checked<String> changed = DesignEdit.apply(text, changes);
-    if (!(changed instanceof Checked.Ok<String> ok)) {
-      return Checked.refused(changed.problems());
-    }
-    Prices prices = DesignFile.prices(ok.value());
-    return DesignFile.parse(ok.value(), parts)
-        .map(d -> new Worked(ok.value(), new Size.Sized(d, DesignSheet.of(d), prices)));
+  /** A design on record, by the text of its file. */
+  public Checked<Sized> read(String text) throws IOException {
+    return DesignFile.stored(text, parts).map(Sized::of);
+  }
+
+  /** The design with some fields said otherwise; refused with everything that is wrong with it. */
+  public Checked<Sized> with(Sized from, Map<DesignField, String> changes) {
+    return DesignEdit.with(from.design(), changes, parts, Where.NOWHERE)
+        .map(design -> Sized.of(from.stored().with(design)));
   }
 }

@@ -22,7 +22,7 @@ public final class KeptDesigns {
   private static final int MOST = 64;
 
   private final Catalogue catalogue;
-  private final Map<String, Optional<Size.Sized>> known = new LinkedHashMap<>();
+  private final Map<String, Optional<Sized>> known = new LinkedHashMap<>();
 
   private KeptDesigns(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -42,16 +42,14 @@ public final class KeptDesigns {
   }
 
   /** A design with its sheet; empty where the text is no design that can be worked out. */
-  public Optional<Size.Sized> sized(String json) throws IOException {
-    Optional<Size.Sized> before = known.get(json);
+  public Optional<Sized> sized(String json) throws IOException {
+    Optional<Sized> before = known.get(json);
     if (before != null) {
       return before;
     }
-    Optional<Size.Sized> sized =
-        DesignFile.parse(json, catalogue)
-            .fold(
-                (design, notes) -> Optional.of(new Size.Sized(design, DesignSheet.of(design))),
-                problems -> Optional.empty());
+    Optional<Sized> sized =
+        DesignFile.stored(json, catalogue)
+            .fold((stored, notes) -> Optional.of(Sized.of(stored)), problems -> Optional.empty());
     if (known.size() >= MOST) {
       known.clear();
     }
@@ -62,7 +60,7 @@ public final class KeptDesigns {
   /** The sheet of a design; empty where the text is no design that can be worked out. */
   public Optional<DesignSheet> sheet(String json) {
     try {
-      return sized(json).map(Size.Sized::sheet);
+      return sized(json).map(Sized::sheet);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -2,7 +2,9 @@ package faintwind.job.design;
 
 import faintwind.files.AtomicFile;
 import faintwind.files.design.PartsFile;
+import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.Interval;
@@ -31,6 +33,9 @@ import java.util.OptionalDouble;
  * typed: as lines for the window, as CSV, and as a page to print.
  */
 public final class PartsList {
+  /** How many instruments a list may be for. */
+  public static final Field INSTRUMENTS = Field.whole("instruments", 1, 1000).usually("1");
+
   private static final List<String> HEADS =
       List.of("part", "what", "tolerance", "needed", "spare", "buy", "unit", "look-for");
   private static final List<String> MORE_HEADS = List.of("key", "price", "total", "currency");
@@ -57,7 +62,7 @@ public final class PartsList {
    * @param sized the design, what follows from it, and its prices
    * @param instruments how many, 1 or more
    */
-  public PartsList(Size.Sized sized, int instruments, Messages words) {
+  public PartsList(Sized sized, int instruments, Messages words) {
     Design design = sized.design();
     this.name = design.name();
     this.sheet = sized.sheet();
@@ -172,9 +177,9 @@ public final class PartsList {
         line.part(),
         line.what(),
         line.tolerance(),
-        PartsWords.figures(need.needed()),
-        PartsWords.figures(need.spare()),
-        PartsWords.figures(need.buy()),
+        Numerals.digits(need.needed()),
+        Numerals.digits(need.spare()),
+        Numerals.digits(need.buy()),
         line.unit(),
         line.lookFor());
   }
@@ -218,8 +223,8 @@ public final class PartsList {
     Interval v = q.value();
     return List.of(
         words.text("quantity." + q.id().id()),
-        (PartsWords.figures(v.nominal()) + " " + q.id().unit()).strip(),
-        words.text("design.range", PartsWords.figures(v.low()), PartsWords.figures(v.high())));
+        (Numerals.digits(v.nominal()) + " " + q.id().unit()).strip(),
+        words.text("design.range", Numerals.digits(v.low()), Numerals.digits(v.high())));
   }
 
   /**

@@ -1,6 +1,7 @@
 package faintwind.job.design;
 
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.PartNeed;
 import faintwind.physics.design.Design;
@@ -11,7 +12,6 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -49,7 +49,7 @@ final class PartsWords {
       case RESISTOR ->
           words.text(
               "parts.resistor.what",
-              figures(design.heater().resistance_ohm().nominal()),
+              Numerals.digits(design.heater().resistance_ohm().nominal()),
               design.heater().style().label().name());
       case LEAD -> design.heater().leads().label().name();
       case THERMOCOUPLE ->
@@ -57,14 +57,14 @@ final class PartsWords {
               "parts.thermocouple.what",
               design.sense().type().label().name(),
               String.valueOf(design.sense().gauge().awg()),
-              figures(1e3 * design.sense().gauge().diameter_m()));
+              Numerals.digits(1e3 * design.sense().gauge().diameter_m()));
       case VARNISH -> words.text("parts.varnish.what");
       case EPOXY -> words.text("parts.epoxy.what");
       case SUPPLY ->
           words.text(
               "parts.supply.what."
                   + design.supply().regulator().kind().name().toLowerCase(Locale.ROOT),
-              figures(design.supply().voltage_V().nominal()),
+              Numerals.digits(design.supply().voltage_V().nominal()),
               value(OutcomeId.CURRENT_HIGH));
       case BATTERY -> design.supply().battery().map(b -> b.label().name()).orElse("");
       case CABLE -> design.supply().cable().map(c -> c.conductor().label().name()).orElse("");
@@ -78,8 +78,8 @@ final class PartsWords {
       case BALL ->
           words.text(
               "parts.ball.tolerance",
-              figures(1e3 * design.ball().diameter_m().half()),
-              figures(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
+              Numerals.digits(1e3 * design.ball().diameter_m().half()),
+              Numerals.digits(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
       case RESISTOR -> percent(design.heater().resistance_ohm());
       case SUPPLY -> percent(design.supply().voltage_V());
       case THERMOCOUPLE ->
@@ -90,14 +90,14 @@ final class PartsWords {
                           "parts.thermocouple.tolerance",
                           t.standard(),
                           t.grade(),
-                          figures(t.limit_K())))
+                          Numerals.digits(t.limit_K())))
               .findFirst()
               .orElse("");
       case BATTERY ->
           words.text(
               "parts.battery.tolerance",
-              figures(value(OutcomeId.BATTERY_TIME, Interval::low)),
-              figures(value(OutcomeId.BATTERY_TIME, Interval::high)));
+              Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::low)),
+              Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::high)));
       case PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, CABLE, LOGGER -> "";
     };
   }
@@ -127,7 +127,7 @@ final class PartsWords {
 
   private String bodyWidth() {
     ResistorStyle.Body body = design.heater().style().body();
-    return figures(1e3 * body.diameter_m().high());
+    return Numerals.digits(1e3 * body.diameter_m().high());
   }
 
   private String bands() {
@@ -152,21 +152,15 @@ final class PartsWords {
   }
 
   private String percent(Interval value) {
-    return words.text("parts.tolerance.percent", figures(100 * value.half() / value.nominal()));
+    return words.text(
+        "parts.tolerance.percent", Numerals.digits(100 * value.half() / value.nominal()));
   }
 
   private String value(OutcomeId id) {
-    return figures(value(id, Interval::nominal));
+    return Numerals.digits(value(id, Interval::nominal));
   }
 
   private double value(OutcomeId id, java.util.function.ToDoubleFunction<Interval> edge) {
     return sheet.quantity(id).map(Outcome::value).map(edge::applyAsDouble).orElse(0.0);
-  }
-
-  /** Three digits. */
-  static String figures(double value) {
-    return value == 0
-        ? "0"
-        : new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 }

@@ -18,12 +18,12 @@ public final class SheetText {
   private SheetText() {}
 
   /** JSON, {@code "format": "faintwind-size/1"}. */
-  public static String json(Size.Sized sized, Messages messages) {
+  public static String json(Sized sized, Messages messages) {
     return SheetJson.text(sized.design().name(), sized.sheet(), messages);
   }
 
   /** Every quantity by group, the prediction against speed, and what delta depends on most. */
-  public static List<String> lines(Size.Sized sized, Messages messages) {
+  public static List<String> lines(Sized sized, Messages messages) {
     List<String> lines = new ArrayList<>();
     lines.add(messages.text("size.title", sized.design().name()));
     for (OutcomeId.Group group : OutcomeId.Group.values()) {

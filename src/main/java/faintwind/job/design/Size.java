@@ -3,34 +3,19 @@ package faintwind.job.design;
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
 import faintwind.message.Checked;
-import faintwind.physics.advice.Prices;
 import faintwind.physics.advice.Substitution;
 import faintwind.physics.advice.Suggestion;
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
-import faintwind.physics.part.Catalogue;
-import faintwind.physics.sheet.DesignSheet;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a design and works out everything that follows from it. */
 public final class Size {
   private Size() {}
-
-  /**
-   * A design with its sheet.
-   *
-   * @param design the design
-   * @param sheet what follows
-   * @param prices of its parts, as typed
-   */
-  public record Sized(Design design, DesignSheet sheet, Prices prices) {
-    /** A design whose prices do not matter. */
-    public Sized(Design design, DesignSheet sheet) {
-      this(design, sheet, Prices.NONE);
-    }
-  }
 
   /**
    * Sizes a design with the parts that ship with the program.
@@ -40,7 +25,7 @@ public final class Size {
    * @throws IOException where the disk or a permission fails
    */
   public static Checked<Sized> run(Path design) throws IOException {
-    return run(design, Optional.empty());
+    return run(design, Optional.empty(), Map.of());
   }
 
   /**
@@ -48,18 +33,17 @@ public final class Size {
    *
    * @param design the design file
    * @param ownParts folder with {@code metals/}, {@code wires/} … of the user's own
+   * @param changes fields to say otherwise than the file, in order
    */
-  public static Checked<Sized> run(Path design, Optional<Path> ownParts) throws IOException {
-    Checked<Catalogue> parts = Library.read(ownParts);
-    if (!(parts instanceof Checked.Ok<Catalogue> catalogue)) {
-      return Checked.refused(parts.problems());
+  public static Checked<Sized> run(
+      Path design, Optional<Path> ownParts, Map<DesignField, String> changes) throws IOException {
+    Checked<DesignWork> opened = DesignWork.open(ownParts);
+    if (!(opened instanceof Checked.Ok<DesignWork> work)) {
+      return Checked.refused(opened.problems());
     }
-    Checked<Design> read = DesignFile.read(design, catalogue.value());
-    if (!read.isOk()) {
-      return Checked.refused(read.problems());
-    }
-    Prices prices = DesignFile.prices(design);
-    return read.map(d -> new Sized(d, DesignSheet.of(d), prices));
+    return DesignFile.stored(design, work.value().parts())
+        .map(Sized::of)
+        .then(s -> changes.isEmpty() ? Checked.ok(s) : work.value().with(s, changes));
   }
 
   /** Two or three other designs for the same wish, from the parts that ship with the program. */

@@ -18,6 +18,7 @@ import faintwind.files.run.FileKind;
 import faintwind.job.JobWatch;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Size;
+import faintwind.job.design.Sized;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.record.Enter;
 import faintwind.message.Checked;
@@ -92,7 +93,7 @@ public final class PlanTurntable {
    */
   public static Checked<Response> ofDesign(Optional<String> design, String name)
       throws IOException {
-    Optional<Size.Sized> sized =
+    Optional<Sized> sized =
         design.isEmpty() ? Optional.empty() : KeptDesigns.withShippedParts().sized(design.get());
     return sized
         .map(found -> of(found, name))
@@ -118,7 +119,7 @@ public final class PlanTurntable {
   }
 
   /** From the design's prediction. */
-  static Checked<Response> of(Size.Sized sized, String name) {
+  static Checked<Response> of(Sized sized, String name) {
     Optional<CurvePoint> still = at(sized, 0);
     Optional<CurvePoint> breeze = at(sized, BREEZE_M_S);
     if (still.isEmpty() || breeze.isEmpty() || !(still.get().signal_V() != 0)) {
@@ -134,7 +135,7 @@ public final class PlanTurntable {
             USUAL_STEP_S));
   }
 
-  private static Optional<CurvePoint> at(Size.Sized sized, double speed_m_s) {
+  private static Optional<CurvePoint> at(Sized sized, double speed_m_s) {
     return sized.sheet().curve().stream().filter(p -> p.speed_m_s() == speed_m_s).findFirst();
   }
 

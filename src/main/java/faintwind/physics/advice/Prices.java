@@ -1,7 +1,13 @@
 package faintwind.physics.advice;
 
+import faintwind.message.Checked;
+import faintwind.message.Field;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,8 +20,30 @@ public record Prices(String currency, Map<String, Double> each) {
 
   public static final Prices NONE = new Prices("", Map.of());
 
+  /** The price of one piece or metre. */
+  public static final Field PRICE = Field.number("prices", 0, 1e6);
+
   public Prices {
     each = Map.copyOf(each);
+  }
+
+  /** The same in another currency. */
+  public Prices in(String other) {
+    return new Prices(other, each);
+  }
+
+  /** The same with another price of a part, as typed; an empty text takes it away. */
+  public Checked<Prices> with(String key, String price) {
+    Optional<Problem> trouble = PRICE.trouble(price, Where.NOWHERE);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
+    }
+    Map<String, Double> other = new HashMap<>(each);
+    other.remove(key);
+    if (!price.isBlank()) {
+      other.put(key, Double.valueOf(price));
+    }
+    return Checked.ok(new Prices(currency, other));
   }
 
   /** Price of one piece or metre of a part; empty where none was typed. */

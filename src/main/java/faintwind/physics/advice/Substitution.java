@@ -4,11 +4,8 @@ import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.HeaterDesign;
-import faintwind.physics.design.SenseDesign;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.ESeries;
-import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
@@ -84,7 +81,10 @@ public record Substitution(String id, String by, Design design, List<Consequence
         .ifPresent(x -> all.add(substitution("thermocouple", letter, before, x)));
     thicker(design, catalogue)
         .ifPresent(
-            w -> all.add(substitution("leads", w.label().name(), before, withLeads(design, w))));
+            w ->
+                all.add(
+                    substitution(
+                        "leads", w.label().name(), before, design.with(design.heater().with(w)))));
     return all;
   }
 
@@ -113,55 +113,18 @@ public record Substitution(String id, String by, Design design, List<Consequence
   private static Design withDiameter(Design x, double d) {
     BallDesign b = x.ball();
     double half = b.diameter_m().half();
-    BallDesign ball =
+    return x.with(
         new BallDesign(
-            b.metal(), b.coat(), new Interval(d - half, d, d + half), b.bore(), b.plating());
-    return new Design(x.name(), ball, x.heater(), x.supply(), x.sense(), x.air(), x.use());
+            b.metal(), b.coat(), new Interval(d - half, d, d + half), b.bore(), b.plating()));
   }
 
   private static Design withResistance(Design x, double ohm) {
-    HeaterDesign h = x.heater();
-    double share = h.resistance_ohm().half() / h.resistance_ohm().nominal();
-    return withHeater(
-        x,
-        new HeaterDesign(
-            h.series(),
-            Interval.share(ohm, share),
-            h.style(),
-            h.leads(),
-            h.leadLength_m(),
-            h.coat_m()));
-  }
-
-  private static Design withLeads(Design x, Wire wire) {
-    HeaterDesign h = x.heater();
-    return withHeater(
-        x,
-        new HeaterDesign(
-            h.series(), h.resistance_ohm(), h.style(), wire, h.leadLength_m(), h.coat_m()));
-  }
-
-  private static Design withHeater(Design x, HeaterDesign heater) {
-    return new Design(x.name(), x.ball(), heater, x.supply(), x.sense(), x.air(), x.use());
+    Interval before = x.heater().resistance_ohm();
+    return x.with(x.heater().with(Interval.share(ohm, before.half() / before.nominal())));
   }
 
   private static Optional<Design> withType(Design x, Catalogue catalogue, String letter) {
-    SenseDesign s = x.sense();
-    Optional<ThermocoupleType> type = catalogue.thermocouple(letter);
-    return type.flatMap(t -> t.gauge(s.gauge().awg()))
-        .map(
-            gauge ->
-                new SenseDesign(
-                    type.orElseThrow(),
-                    gauge,
-                    s.freeLength_m(),
-                    s.loopLength_m(),
-                    s.logger(),
-                    s.gain(),
-                    s.averaging_s()))
-        .map(
-            sense ->
-                new Design(x.name(), x.ball(), x.heater(), x.supply(), sense, x.air(), x.use()));
+    return catalogue.thermocouple(letter).flatMap(x.sense()::with).map(x::with);
   }
 
   private static Optional<Wire> thicker(Design design, Catalogue catalogue) {

@@ -3,7 +3,6 @@ package faintwind.physics.advice;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.HeatSheet;
@@ -38,25 +37,6 @@ public final class Suggest {
   public static List<Suggestion> designs(Wish wish, Catalogue catalogue) {
     return new Suggest(wish, Trials.of(wish, catalogue)).best();
   }
-
-  /**
-   * One combination at its nominals.
-   *
-   * @param design the combination
-   * @param smallest_m_s smallest speed told from still air, m/s
-   * @param tau_s time constant at 1 m/s, s
-   * @param still_K delta in still air, K
-   * @param hidden share of the speed at 1 m/s that a difference of the air between the balls, and
-   *     where it shines the sun, can hide
-   * @param leads share of the power that the leads take in still air
-   */
-  record Trial(
-      Design design,
-      double smallest_m_s,
-      double tau_s,
-      double still_K,
-      double hidden,
-      double leads) {}
 
   private List<Suggestion> best() {
     Map<Trial, List<Problem>> chosen = new LinkedHashMap<>();

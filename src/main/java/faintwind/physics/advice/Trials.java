@@ -41,14 +41,14 @@ final class Trials {
 
   private final Wish wish;
   private final Catalogue catalogue;
-  private final List<Suggest.Trial> trials = new ArrayList<>();
+  private final List<Trial> trials = new ArrayList<>();
 
   private Trials(Wish wish, Catalogue catalogue) {
     this.wish = wish;
     this.catalogue = catalogue;
   }
 
-  static List<Suggest.Trial> of(Wish wish, Catalogue catalogue) {
+  static List<Trial> of(Wish wish, Catalogue catalogue) {
     Trials all = new Trials(wish, catalogue);
     for (Metal metal : catalogue.metals()) {
       for (Coat coat : catalogue.coats()) {
@@ -98,7 +98,13 @@ final class Trials {
     }
     return Optional.of(
         new HeaterDesign(
-            ESeries.E24, Interval.share(ohm, 0.01), style.get(), leads.get(), 0.06, 5e-5));
+            ESeries.E24,
+            OptionalDouble.empty(),
+            Interval.share(ohm, 0.01),
+            style.get(),
+            leads.get(),
+            0.06,
+            5e-5));
   }
 
   private Optional<Design> design(Metal metal, Coat coat, double d, Inside inside) {
@@ -160,7 +166,7 @@ final class Trials {
     Detection detection = new Detection(design.sense(), model);
     double sun = wish.use().place() == Use.Place.SUN ? sunShare(design, model) : 0;
     trials.add(
-        new Suggest.Trial(
+        new Trial(
             design,
             detection.smallest_m_s(),
             model.timeConstant_s(1),

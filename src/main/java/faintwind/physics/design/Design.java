@@ -22,4 +22,20 @@ public record Design(
     SupplyDesign supply,
     SenseDesign sense,
     AirState air,
-    Use use) {}
+    Use use) {
+
+  /** The same with other balls. */
+  public Design with(BallDesign other) {
+    return new Design(name, other, heater, supply, sense, air, use);
+  }
+
+  /** The same with another heater. */
+  public Design with(HeaterDesign other) {
+    return new Design(name, ball, other, supply, sense, air, use);
+  }
+
+  /** The same with another thermocouple or logger. */
+  public Design with(SenseDesign other) {
+    return new Design(name, ball, heater, supply, other, air, use);
+  }
+}

@@ -2,6 +2,7 @@ package faintwind.physics.design;
 
 import faintwind.physics.part.LoggerProfile;
 import faintwind.physics.part.ThermocoupleType;
+import java.util.Optional;
 
 /**
  * The thermocouple between the balls and what reads it.
@@ -21,4 +22,20 @@ public record SenseDesign(
     double loopLength_m,
     LoggerProfile logger,
     double gain,
-    double averaging_s) {}
+    double averaging_s) {
+
+  /** The same with another logger. */
+  public SenseDesign with(LoggerProfile other) {
+    return new SenseDesign(type, gauge, freeLength_m, loopLength_m, other, gain, averaging_s);
+  }
+
+  /** The same with a thermocouple of another type, as thick; empty where its wire is not known. */
+  public Optional<SenseDesign> with(ThermocoupleType other) {
+    return other
+        .gauge(gauge.awg())
+        .map(
+            wire ->
+                new SenseDesign(
+                    other, wire, freeLength_m, loopLength_m, logger, gain, averaging_s));
+  }
+}

@@ -2,6 +2,7 @@ package faintwind.physics.part;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 
@@ -27,6 +28,11 @@ public enum ESeries {
   ESeries(int size, double tolerance) {
     this.size = size;
     this.tolerance = tolerance;
+  }
+
+  /** The names of all. */
+  public static List<String> names() {
+    return Arrays.stream(values()).map(Enum::name).toList();
   }
 
   /** Tolerance that the series was made for, as a share. */

@@ -12,6 +12,17 @@ package faintwind.physics.part;
  */
 public record LoggerProfile(
     Label label, double low_V, double high_V, int bits, double noise_V, double offset_V) {
+  private static final String OWN = "own";
+
+  /** One that no file describes. */
+  public static Label own(String name) {
+    return new Label(OWN, name, "as entered in the design");
+  }
+
+  /** Whether a person described it, in place of a file. */
+  public boolean isOwn() {
+    return label.id().equals(OWN);
+  }
 
   /** One step of the converter, V: range/2^bits. */
   public double step_V() {

@@ -1,11 +1,14 @@
 package faintwind.ui.design;
 
 import faintwind.message.Messages;
+import faintwind.physics.choice.DesignField;
+import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.NumberField;
+import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Words;
 import java.util.EnumMap;
-import java.util.List;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import javafx.scene.Node;
@@ -15,11 +18,16 @@ import javafx.scene.layout.VBox;
 
 /** The choices of a design in groups, each a list to pick from or a number to type. */
 final class DesignChoicesView {
+  /** Groups of the file that share one in the form. */
+  private static final Map<String, String> GROUPS =
+      Map.of("supply", "heater", "sense", "signal", "air", "room", "use", "room");
+
   private final Messages words;
   private final DesignModel model;
   private final VBox box = new VBox();
-  private final Map<DesignChoices.Pick, ComboBox<DesignChoices.Option>> combos =
-      new EnumMap<>(DesignChoices.Pick.class);
+  private final Map<DesignField, ComboBox<DesignChoices.Option>> combos =
+      new EnumMap<>(DesignField.class);
+  private final Map<DesignField, Node> rows = new EnumMap<>(DesignField.class);
   private boolean filling;
 
   DesignChoicesView(Messages words, DesignModel model) {
@@ -28,92 +36,75 @@ final class DesignChoicesView {
     box.setId("design-choices");
     box.getStyleClass().add("design-form");
     box.getChildren().add(Words.label(words.text("design.choices"), "tell", "semibold"));
-    group(
-        "ball",
-        pick(DesignChoices.Pick.METAL),
-        number(DesignChoices.Figure.DIAMETER),
-        pick(DesignChoices.Pick.COAT),
-        number(DesignChoices.Figure.BORE));
-    group(
-        "heater",
-        number(DesignChoices.Figure.VOLTAGE),
-        number(DesignChoices.Figure.POWER),
-        pick(DesignChoices.Pick.SERIES),
-        number(DesignChoices.Figure.TOLERANCE),
-        pick(DesignChoices.Pick.RESISTOR),
-        pick(DesignChoices.Pick.LEAD),
-        number(DesignChoices.Figure.LEAD_LENGTH),
-        pick(DesignChoices.Pick.REGULATOR),
-        pick(DesignChoices.Pick.BATTERY),
-        pick(DesignChoices.Pick.CABLE),
-        number(DesignChoices.Figure.CABLE_LENGTH));
-    group(
-        "signal",
-        pick(DesignChoices.Pick.THERMOCOUPLE),
-        number(DesignChoices.Figure.GAUGE),
-        pick(DesignChoices.Pick.LOGGER),
-        number(DesignChoices.Figure.GAIN));
-    group(
-        "room",
-        pick(DesignChoices.Pick.PLACE),
-        number(DesignChoices.Figure.CONTACT),
-        number(DesignChoices.Figure.AIR),
-        number(DesignChoices.Figure.HUMIDITY),
-        number(DesignChoices.Figure.ALTITUDE),
-        number(DesignChoices.Figure.SLOWEST));
+    Map<String, VBox> groups = new LinkedHashMap<>();
+    for (DesignField each : DesignChoices.form()) {
+      VBox group =
+          groups.computeIfAbsent(GROUPS.getOrDefault(group(each), group(each)), this::group);
+      Node row = each.field().range().isPresent() ? number(each) : pick(each);
+      row.managedProperty().bind(row.visibleProperty());
+      rows.put(each, row);
+      group.getChildren().add(row);
+    }
+    box.getChildren().addAll(groups.values());
+  }
+
+  private static String group(DesignField field) {
+    String id = field.field().id();
+    return id.substring(0, id.indexOf('.'));
   }
 
   Node node() {
     return box;
   }
 
-  private void group(String key, Node... rows) {
+  private VBox group(String key) {
     Label head = new Label(words.text("design.group." + key));
     head.getStyleClass().addAll("column-head", "choice-head");
     head.setMaxWidth(Double.MAX_VALUE);
     VBox group = new VBox(head);
     group.getStyleClass().add("choice-group");
-    group.getChildren().addAll(List.of(rows));
-    box.getChildren().add(group);
+    return group;
   }
 
-  private Node pick(DesignChoices.Pick pick) {
-    String name = pick.name().toLowerCase(Locale.ROOT);
+  private static String id(DesignField field) {
+    return "design-" + field.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private Node pick(DesignField field) {
     ComboBox<DesignChoices.Option> combo = new ComboBox<>();
-    combo.setId("design-" + name);
+    combo.setId(id(field));
     combo
         .valueProperty()
         .addListener(
             (property, was, now) -> {
-              if (!filling && now != null && !now.id().equals(model.choices().pick(pick).get())) {
-                model.choices().pick(pick).set(now.id());
-                model.picked(pick);
+              if (!filling && now != null && !now.id().equals(model.choices().pick(field).get())) {
+                model.choices().pick(field).set(now.id());
+                model.said(field);
               }
             });
-    combos.put(pick, combo);
-    return DesignRows.pick(words.text("design.choice." + name), combo);
+    combos.put(field, combo);
+    return DesignRows.pick(words.text(field.field().nameKey()), combo);
   }
 
-  private Node number(DesignChoices.Figure number) {
-    String name = number.name().toLowerCase(Locale.ROOT);
-    String label = words.text("design.choice." + name);
-    NumberField field =
-        new NumberField("design-" + name.replace('_', '-'), label, model.choices().number(number));
-    model
-        .choices()
-        .number(number)
-        .judged()
-        .addListener((property, was, now) -> model.typed(number));
-    return DesignRows.number("design-" + name.replace('_', '-'), label, field);
+  private Node number(DesignField field) {
+    String label = words.text(field.field().nameKey());
+    NumberModel number = model.choices().number(field);
+    number.judged().addListener((property, was, now) -> model.said(field));
+    return DesignRows.number(id(field), label, new NumberField(id(field), label, number));
   }
 
   /** Shows what can be picked and what is. */
   void fill(Catalogue parts) {
     filling = true;
     combos.forEach(
-        (pick, combo) ->
+        (field, combo) ->
             DesignRows.choose(
-                combo, model.choices().options(pick, parts), model.choices().pick(pick).get()));
+                combo, model.choices().options(field, parts), model.choices().pick(field).get()));
     filling = false;
+  }
+
+  /** Shows the rows that a design has something to say of. */
+  void fill(Design design) {
+    rows.forEach((field, row) -> row.setVisible(DesignChoices.applies(field, design)));
   }
 }

@@ -1,8 +1,9 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
 import faintwind.job.design.PartsList;
+import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
@@ -74,7 +75,7 @@ final class DesignCompareWords {
                     c.worked()
                         .sheet()
                         .quantity(id)
-                        .map(q -> DesignWords.figures(q.value().nominal()))
+                        .map(q -> Numerals.digits(q.value().nominal()))
                         .orElse("–")));
       }
     }
@@ -83,7 +84,7 @@ final class DesignCompareWords {
 
   /** What the parts of one instrument cost, and whether something is to be put right. */
   List<List<String>> lastRows(List<Compared> compared) {
-    String currency = compared.get(0).worked().sized().prices().currency();
+    String currency = compared.get(0).worked().prices().currency();
     String cost = words.text("design.side.cost");
     return List.of(
         row(currency.isEmpty() ? cost : cost + ", " + currency, compared, c -> cost(c.worked())),
@@ -98,9 +99,9 @@ final class DesignCompareWords {
     return row;
   }
 
-  private String cost(DesignWork.Worked worked) {
+  private String cost(Sized worked) {
     var parts = PartsNeeded.of(worked.design(), 1);
-    Prices.Cost cost = worked.sized().prices().of(parts);
+    Prices.Cost cost = worked.prices().of(parts);
     if (cost.without() == parts.size()) {
       return "–";
     }
@@ -139,7 +140,7 @@ final class DesignCompareWords {
                 .toList());
   }
 
-  private static PlotPoints points(DesignWork.Worked worked, Function<CurvePoint, Interval> value) {
+  private static PlotPoints points(Sized worked, Function<CurvePoint, Interval> value) {
     List<CurvePoint> curve =
         worked.sheet().curve().stream().filter(p -> p.speed_m_s() <= PLOT_TO_M_S).toList();
     return PlotPoints.of(

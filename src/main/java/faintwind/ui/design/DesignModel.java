@@ -1,14 +1,14 @@
 package faintwind.ui.design;
 
 import faintwind.job.design.DesignWork;
-import faintwind.job.design.Size;
+import faintwind.job.design.Sized;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.advice.Suggestion;
-import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignChange;
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.part.Mark;
@@ -16,9 +16,11 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -26,7 +28,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** A design while it is being chosen: every choice is worked out off the JavaFX thread at once. */
-public final class DesignModel {
+public final class DesignModel implements DesignNext.Acts {
   private final Messages words;
   private final Background background;
   private final Ways ways;
@@ -35,16 +37,15 @@ public final class DesignModel {
   private final DesignOthersModel others;
   private final DesignSideModel side;
   private final DesignPartsModel partsList;
-  private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
+  private final ReadOnlyObjectWrapper<DesignAnswer> view =
+      new ReadOnlyObjectWrapper<>(DesignAnswer.NOTHING);
   private final ReadOnlyObjectWrapper<DesignPage> page =
       new ReadOnlyObjectWrapper<>(DesignPage.DESIGN);
   private final ReadOnlyObjectWrapper<Next> next;
   private Optional<DesignWork> work = Optional.empty();
-  private Optional<Design> keptDesign = Optional.empty();
-  private String text = DesignWork.START;
-  private String kept = "";
+  private Optional<Sized> kept = Optional.empty();
   private String saved = "";
-  private final List<DesignChange> pending = new ArrayList<>();
+  private final Map<DesignField, String> pending = new LinkedHashMap<>();
   private boolean showing;
   private long asked;
 
@@ -56,20 +57,6 @@ public final class DesignModel {
    */
   public record Ways(Consumer<String> keep, Function<String, Optional<Path>> askTarget) {}
 
-  /**
-   * What there is to show.
-   *
-   * @param worked the design and what follows; empty until it is worked out
-   * @param problems what is wrong with the last choice; the design before it still shows
-   */
-  public record View(Optional<DesignWork.Worked> worked, List<String> problems) {
-    static final View NOTHING = new View(Optional.empty(), List.of());
-
-    public View {
-      problems = List.copyOf(problems);
-    }
-  }
-
   /** A model that begins at the starting design. */
   public DesignModel(Messages words, Background background, Ways ways) {
     this.words = words;
@@ -79,12 +66,12 @@ public final class DesignModel {
     wish = new DesignWishModel(words, background);
     others = new DesignOthersModel(words, background);
     side = new DesignSideModel(words, background);
-    partsList = new DesignPartsModel(words, background, ways.askTarget(), this::change);
+    partsList = new DesignPartsModel(words, background, ways.askTarget(), this::priced);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, words.text("design.next.wait")));
     wish.answer().addListener((property, was, now) -> say());
   }
 
-  public ReadOnlyObjectProperty<View> view() {
+  public ReadOnlyObjectProperty<DesignAnswer> view() {
     return view.getReadOnlyProperty();
   }
 
@@ -123,6 +110,7 @@ public final class DesignModel {
   }
 
   /** Opens a page. */
+  @Override
   public void open(DesignPage now) {
     page.set(now);
     saved = "";
@@ -135,7 +123,7 @@ public final class DesignModel {
     if (work.isEmpty() || view.get().worked().isEmpty()) {
       return;
     }
-    DesignWork.Worked worked = view.get().worked().get();
+    Sized worked = view.get().worked().get();
     switch (page.get()) {
       case WISH -> wish.begin(worked.design(), work.get().parts());
       case OTHERS -> others.begin(work.get(), worked);
@@ -151,126 +139,110 @@ public final class DesignModel {
    * @param ownParts folder with parts of the user's own
    */
   public void begin(Optional<String> onRecord, Optional<Path> ownParts) {
-    onRecord.ifPresent(json -> text = json);
-    kept = onRecord.orElse("");
     page.set(onRecord.isPresent() ? DesignPage.DESIGN : DesignPage.WISH);
     background.entry(
-        watch -> DesignWork.open(ownParts).then(opened -> first(opened, text)),
-        this::begun,
+        watch -> DesignWork.open(ownParts).then(opened -> first(opened, onRecord)),
+        (Checked<First> first) ->
+            first.fold((value, notes) -> begun(value, onRecord.isPresent()), this::refused),
         this::broke);
   }
 
-  private record First(DesignWork work, DesignWork.Worked worked) {}
+  private record First(DesignWork work, Sized worked) {}
 
-  private static Checked<First> first(DesignWork opened, String design) {
+  private static Checked<First> first(DesignWork opened, Optional<String> onRecord) {
     try {
-      return opened.with(design, List.of()).map(w -> new First(opened, w));
+      Checked<Sized> first = onRecord.isPresent() ? opened.read(onRecord.get()) : opened.start();
+      return first.map(worked -> new First(opened, worked));
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
-  private void begun(Checked<First> first) {
-    first.fold(
-        (value, notes) -> {
-          work = Optional.of(value.work());
-          keptDesign = kept.isEmpty() ? Optional.empty() : Optional.of(value.worked().design());
-          show(value.worked());
-          return true;
-        },
-        problems -> refused(problems));
+  private boolean begun(First first, boolean onRecord) {
+    work = Optional.of(first.work());
+    kept = onRecord ? Optional.of(first.worked()) : Optional.empty();
+    return show(first.worked());
   }
 
-  /** A part was picked. */
-  public void picked(DesignChoices.Pick pick) {
-    change(choices.changes(pick));
-  }
-
-  /** A number was judged. */
-  public void typed(DesignChoices.Figure number) {
-    change(choices.changes(number));
-  }
-
-  /** A change that comes before the last one is worked out goes on from it. */
-  private void change(List<DesignChange> changes) {
-    if (!showing && !changes.isEmpty()) {
-      pending.addAll(changes);
-      become(text, List.copyOf(pending), () -> {});
-    }
-  }
-
-  /** Works a design out and shows it; a later choice has newer news. */
-  private void become(String from, List<DesignChange> changes, Runnable then) {
-    if (work.isEmpty()) {
+  /** Something was picked or typed; a change before the last is worked out goes on from it. */
+  public void said(DesignField field) {
+    Map<DesignField, String> changes = choices.said(field);
+    if (showing || changes.isEmpty() || work.isEmpty() || view.get().worked().isEmpty()) {
       return;
     }
+    changes.keySet().forEach(pending::remove);
+    pending.putAll(changes);
     long turn = ++asked;
     DesignWork by = work.get();
+    Sized from = view.get().worked().get();
+    Map<DesignField, String> all = new LinkedHashMap<>(pending);
     background.entry(
-        watch -> by.with(from, changes),
+        watch -> by.with(from, all),
         worked -> {
           if (turn == asked) {
             pending.clear();
-            worked.fold((value, notes) -> shown(value, then), this::refused);
+            worked.fold((value, notes) -> show(value), this::refused);
           }
         },
         this::broke);
   }
 
-  private boolean shown(DesignWork.Worked value, Runnable then) {
-    show(value);
-    then.run();
-    return true;
+  private void priced(Checked<Prices> prices) {
+    prices.fold(
+        (value, notes) -> view.get().worked().map(w -> show(w.with(value))).isPresent(),
+        this::refused);
   }
 
   /** A suggestion with the prices typed so far. */
-  DesignWork.Worked asWorked(Suggestion suggestion) {
-    Prices prices = view.get().worked().map(w -> w.sized().prices()).orElse(Prices.NONE);
-    return new DesignWork.Worked(
-        DesignWork.text(suggestion.design(), prices),
-        new Size.Sized(suggestion.design(), suggestion.sheet(), prices));
+  Sized asWorked(Suggestion suggestion) {
+    return view.get().worked().orElseThrow().with(suggestion.design(), suggestion.sheet());
   }
 
   /** Makes a suggestion the present design, with the prices typed so far, and keeps it. */
+  @Override
   public void take(Suggestion suggestion) {
-    become(
-        asWorked(suggestion).text(),
-        List.of(),
-        () -> {
-          keep();
-          open(DesignPage.DESIGN);
-        });
+    become(asWorked(suggestion));
+    keep();
+    open(DesignPage.DESIGN);
   }
 
   /** Makes another design the present one, to be looked at before it is kept. */
-  public void use(DesignWork.Worked other) {
-    become(other.text(), List.of(), () -> open(DesignPage.DESIGN));
+  public void use(Sized other) {
+    become(other);
+    open(DesignPage.DESIGN);
   }
 
-  private void show(DesignWork.Worked worked) {
-    text = worked.text();
+  /** A later choice has newer news. */
+  private void become(Sized other) {
+    asked++;
+    pending.clear();
+    show(other);
+  }
+
+  private boolean show(Sized worked) {
     saved = "";
     showing = true;
     choices.show(worked.design());
     showing = false;
     remark(worked);
-    view.set(new View(Optional.of(worked), List.of()));
+    view.set(new DesignAnswer(Optional.of(worked), List.of()));
     beginPage();
     say();
+    return true;
   }
 
-  private void remark(DesignWork.Worked worked) {
+  private void remark(Sized worked) {
     double ohm = worked.design().heater().resistance_ohm().nominal();
     choices
-        .number(DesignChoices.Figure.POWER)
+        .number(DesignField.POWER)
         .remark()
         .set(
             words.text(
                 "design.remark.resistor",
                 worked.design().heater().series().name(),
-                DesignWords.figures(ohm)));
+                Numerals.digits(ohm)));
     choices
-        .number(DesignChoices.Figure.ALTITUDE)
+        .number(DesignField.ALTITUDE)
         .remark()
         .set(
             words.text(
@@ -280,28 +252,28 @@ public final class DesignModel {
   }
 
   private boolean refused(List<Problem> problems) {
-    view.set(new View(view.get().worked(), problems.stream().map(words::sentence).toList()));
+    view.set(view.get().refused(problems.stream().map(words::sentence).toList()));
     say();
     return false;
   }
 
   private void broke(IOException broke) {
-    view.set(new View(view.get().worked(), List.of(DiskWords.say(broke, words))));
+    view.set(view.get().refused(List.of(DiskWords.say(broke, words))));
     say();
   }
 
   /** Keeps the design in the journal. */
+  @Override
   public void keep() {
-    kept = text;
-    keptDesign = view.get().worked().map(DesignWork.Worked::design);
-    ways.keep().accept(text);
+    kept = view.get().worked();
+    kept.ifPresent(worked -> ways.keep().accept(worked.text()));
     say();
   }
 
   /** Whether the present design, apart from prices, is the one on record. */
-  boolean isKept() {
-    return keptDesign.isPresent()
-        && keptDesign.equals(view.get().worked().map(DesignWork.Worked::design));
+  private boolean isKept() {
+    return kept.isPresent()
+        && kept.map(Sized::design).equals(view.get().worked().map(Sized::design));
   }
 
   /**
@@ -310,12 +282,13 @@ public final class DesignModel {
    *
    * @param ending {@code csv}, {@code html} or {@code pdf}
    */
+  @Override
   public void saveParts(String ending) {
     view.get().worked().ifPresent(partsList::present);
     partsList.save(
         ending,
         written -> {
-          if (isKept() && !text.equals(kept)) {
+          if (isKept() && !kept.equals(view.get().worked())) {
             keep();
           }
           saved = written.toString();
@@ -330,28 +303,20 @@ public final class DesignModel {
       return words.text(
           view.get().problems().isEmpty() ? "design.title.wait" : "design.title.refused");
     }
-    long stops = count(DesignVerdict.STOP);
-    long better = count(DesignVerdict.IMPROVE);
+    long stops = view.get().count(DesignVerdict.STOP);
+    long better = view.get().count(DesignVerdict.IMPROVE);
     if (stops > 0) {
       return words.text("design.title.stop", stops);
     }
     return words.text(better == 0 ? "design.title.good" : "design.title.improve", better);
   }
 
-  /** How many outcomes have a verdict. */
-  long count(DesignVerdict verdict) {
-    return view.get().worked().stream()
-        .flatMap(w -> w.sheet().quantities().stream())
-        .filter(q -> q.verdict() == verdict)
-        .count();
-  }
-
-  /** Where the parts list was saved last, while that is news. */
-  String saved() {
-    return saved;
-  }
-
   private void say() {
-    next.set(DesignNext.of(this, words));
+    DesignNext now =
+        new DesignNext(
+            new DesignNext.At(view.get(), page.get(), wish.answer().get(), isKept(), saved),
+            this,
+            words);
+    next.set(now.say());
   }
 }

@@ -9,31 +9,56 @@ import faintwind.ui.part.Next;
 
 /** Says what to do now on each page of the design screen. */
 final class DesignNext {
-  private final DesignModel model;
+  private final At at;
+  private final Acts acts;
   private final Messages words;
 
-  private DesignNext(DesignModel model, Messages words) {
-    this.model = model;
+  /**
+   * Where the work stands.
+   *
+   * @param answer the design, or what is wrong with it
+   * @param page the page that is open
+   * @param wish what was found for the wish
+   * @param kept whether the design is the one on record
+   * @param saved where the parts list was saved last, while that is news
+   */
+  record At(
+      DesignAnswer answer,
+      DesignPage page,
+      DesignWishModel.Answer wish,
+      boolean kept,
+      String saved) {}
+
+  /** What can be done next. */
+  interface Acts {
+    void open(DesignPage page);
+
+    void take(Suggestion suggestion);
+
+    void keep();
+
+    void saveParts(String ending);
+  }
+
+  DesignNext(At at, Acts acts, Messages words) {
+    this.at = at;
+    this.acts = acts;
     this.words = words;
   }
 
-  static Next of(DesignModel model, Messages words) {
-    return new DesignNext(model, words).say();
-  }
-
-  private Next say() {
-    if (!model.view().get().problems().isEmpty()) {
+  Next say() {
+    if (!at.answer().problems().isEmpty()) {
       return Next.say(Mark.BLOCKED, words.text("design.next.refused"))
           .withDetail(words.text("design.next.refused-detail"));
     }
-    if (model.view().get().worked().isEmpty()) {
+    if (at.answer().worked().isEmpty()) {
       return Next.say(Mark.READY, words.text("design.next.wait"));
     }
-    if (!model.saved().isEmpty()) {
-      return Next.say(Mark.DONE, words.text("design.next.saved", model.saved()))
+    if (!at.saved().isEmpty()) {
+      return Next.say(Mark.DONE, words.text("design.next.saved", at.saved()))
           .withDetail(words.text("design.next.saved-detail"));
     }
-    return switch (model.page().get()) {
+    return switch (at.page()) {
       case WISH -> sayWish();
       case PARTS -> sayParts();
       case DESIGN -> sayDesign();
@@ -42,7 +67,7 @@ final class DesignNext {
   }
 
   private Next sayWish() {
-    DesignWishModel.Answer answer = model.wish().answer().get();
+    DesignWishModel.Answer answer = at.wish();
     if (answer.suggestions().isEmpty()) {
       return Next.say(
           answer.known() ? Mark.ATTENTION : Mark.DOING,
@@ -53,7 +78,7 @@ final class DesignNext {
         new Act(
             "design-take-first",
             words.text("design.next.wish.act", first.design().name()),
-            () -> model.take(first));
+            () -> acts.take(first));
     return Next.say(Mark.READY, words.text("design.next.wish"), take)
         .withDetail(words.text("design.next.wish-detail"));
   }
@@ -61,19 +86,19 @@ final class DesignNext {
   private Next sayLook() {
     Act back =
         new Act(
-            "design-back", words.text("design.next.back.act"), () -> model.open(DesignPage.DESIGN));
-    String key = model.page().get() == DesignPage.SIDE ? "design.next.side" : "design.next.others";
+            "design-back", words.text("design.next.back.act"), () -> acts.open(DesignPage.DESIGN));
+    String key = at.page() == DesignPage.SIDE ? "design.next.side" : "design.next.others";
     return Next.say(Mark.READY, words.text(key), back)
         .withDetail(words.text("design.next.look-detail"));
   }
 
   private Next sayParts() {
     Act print =
-        new Act("parts-pdf", words.text("design.next.pdf.act"), () -> model.saveParts("pdf"));
+        new Act("parts-pdf", words.text("design.next.pdf.act"), () -> acts.saveParts("pdf"));
     Act page =
-        new Act("parts-html", words.text("design.next.html.act"), () -> model.saveParts("html"));
+        new Act("parts-html", words.text("design.next.html.act"), () -> acts.saveParts("html"));
     Act table =
-        new Act("parts-csv", words.text("design.next.csv.act"), () -> model.saveParts("csv"));
+        new Act("parts-csv", words.text("design.next.csv.act"), () -> acts.saveParts("csv"));
     return Next.say(Mark.READY, words.text("design.next.parts"), print)
         .withDetail(words.text("design.next.parts-list-detail"))
         .withOther(table)
@@ -83,20 +108,18 @@ final class DesignNext {
   private Next sayDesign() {
     Act list =
         new Act(
-            "design-parts",
-            words.text("design.next.parts.act"),
-            () -> model.open(DesignPage.PARTS));
-    Act keep = new Act("design-keep", words.text("design.next.keep.act"), model::keep);
-    if (model.count(DesignVerdict.STOP) > 0) {
+            "design-parts", words.text("design.next.parts.act"), () -> acts.open(DesignPage.PARTS));
+    Act keep = new Act("design-keep", words.text("design.next.keep.act"), acts::keep);
+    if (at.answer().count(DesignVerdict.STOP) > 0) {
       return Next.say(Mark.BLOCKED, words.text("design.next.stop"))
           .withDetail(words.text("design.next.stop-detail"))
           .withOther(list);
     }
-    if (model.isKept()) {
+    if (at.kept()) {
       return Next.say(Mark.DONE, words.text("design.next.kept"), list)
           .withDetail(words.text("design.next.kept-detail"));
     }
-    Mark mark = model.count(DesignVerdict.IMPROVE) > 0 ? Mark.ATTENTION : Mark.DONE;
+    Mark mark = at.answer().count(DesignVerdict.IMPROVE) > 0 ? Mark.ATTENTION : Mark.DONE;
     return Next.say(mark, words.text("design.next.keep"), keep)
         .withDetail(words.text("design.next.keep-detail"))
         .withOther(list);

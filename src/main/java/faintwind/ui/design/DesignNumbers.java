@@ -1,7 +1,8 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
@@ -13,11 +14,11 @@ import java.util.Optional;
 
 /** The equation of an outcome with this design's own numbers in it. */
 final class DesignNumbers {
-  private final DesignWork.Worked worked;
+  private final Sized worked;
   private final Design design;
   private final Messages words;
 
-  DesignNumbers(DesignWork.Worked worked, Messages words) {
+  DesignNumbers(Sized worked, Messages words) {
     this.worked = worked;
     this.words = words;
     design = worked.design();
@@ -64,14 +65,14 @@ final class DesignNumbers {
           words.text(
               "design.why.hot",
               said(OutcomeId.HEATER_RESISTANCE),
-              figures(1e6 * design.heater().style().tempco_1_K().nominal()),
-              figures(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
+              Numerals.digits(1e6 * design.heater().style().tempco_1_K().nominal()),
+              Numerals.digits(of(OutcomeId.RESISTOR_TEMPERATURE, Interval::high)),
               result);
       case RESISTOR_TEMPERATURE ->
           words.text(
               "design.why.body",
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              figures(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
+              Numerals.digits(of(id) - of(OutcomeId.HEATED_BALL_TEMPERATURE)),
               result);
       case CABLE_DROP ->
           words.text(
@@ -82,7 +83,7 @@ final class DesignNumbers {
       default ->
           words.text(
               "design.why.battery",
-              figures(of(id) * of(OutcomeId.BATTERY_CURRENT)),
+              Numerals.digits(of(id) * of(OutcomeId.BATTERY_CURRENT)),
               said(OutcomeId.BATTERY_CURRENT),
               result);
     };
@@ -91,7 +92,8 @@ final class DesignNumbers {
   private String heat(OutcomeId id) {
     return switch (id) {
       case HEATED_BALL_TEMPERATURE ->
-          words.text("design.why.ball", figures(air_C()), said(OutcomeId.STILL_DELTA), said(id));
+          words.text(
+              "design.why.ball", Numerals.digits(air_C()), said(OutcomeId.STILL_DELTA), said(id));
       case LEAD_LOSS_SHARE ->
           words.text(
               "design.why.leads",
@@ -103,13 +105,17 @@ final class DesignNumbers {
         double k = design.ball().metal().conductivity_W_mK().low();
         double d = design.ball().diameter_m().nominal();
         yield words.text(
-            "design.why.biot", figures(6 * k * of(id) / d), figures(1e3 * d), figures(k), said(id));
+            "design.why.biot",
+            Numerals.digits(6 * k * of(id) / d),
+            Numerals.digits(1e3 * d),
+            Numerals.digits(k),
+            said(id));
       }
       default ->
           words.text(
               "design.why.delta",
               said(OutcomeId.HEATER_POWER),
-              figures(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
+              Numerals.digits(1e3 * of(OutcomeId.HEATER_POWER) / of(id)),
               said(id));
     };
   }
@@ -128,7 +134,7 @@ final class DesignNumbers {
     return words.text(
         "design.why.time",
         said(OutcomeId.BALL_HEAT_CAPACITY),
-        figures(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
+        Numerals.digits(1e3 * of(OutcomeId.HEATER_POWER) / of(delta)),
         said(id));
   }
 
@@ -142,8 +148,8 @@ final class DesignNumbers {
     }
     return words.text(
         "design.why.sun",
-        figures(design.ball().coat().solarAbsorptance().nominal()),
-        figures(SunLoad.FULL_SUN_W_M2),
+        Numerals.digits(design.ball().coat().solarAbsorptance().nominal()),
+        Numerals.digits(SunLoad.FULL_SUN_W_M2),
         said(OutcomeId.BALL_DIAMETER),
         said(id));
   }
@@ -153,15 +159,15 @@ final class DesignNumbers {
       case SIGNAL_STILL ->
           words.text(
               "design.why.signal",
-              figures(design.sense().gain()),
+              Numerals.digits(design.sense().gain()),
               said(OutcomeId.HEATED_BALL_TEMPERATURE),
-              figures(air_C()),
+              Numerals.digits(air_C()),
               said(id));
       case RANGE_SHARE ->
           words.text(
               "design.why.range",
               said(OutcomeId.SIGNAL_STILL),
-              figures(1e3 * design.sense().logger().high_V()),
+              Numerals.digits(1e3 * design.sense().logger().high_V()),
               said(id));
       default -> {
         double still = of(OutcomeId.STILL_DELTA);
@@ -169,10 +175,10 @@ final class DesignNumbers {
         double room = Detection.roomPart_K(still);
         yield words.text(
             "design.why.smallest",
-            figures(logger),
-            figures(room),
-            figures(Math.hypot(logger, room)),
-            figures(still),
+            Numerals.digits(logger),
+            Numerals.digits(room),
+            Numerals.digits(Math.hypot(logger, room)),
+            Numerals.digits(still),
             said(id));
       }
     };
@@ -191,10 +197,6 @@ final class DesignNumbers {
   }
 
   private String said(OutcomeId id) {
-    return figures(of(id));
-  }
-
-  private static String figures(double value) {
-    return DesignWords.figures(value);
+    return Numerals.digits(of(id));
   }
 }

@@ -1,17 +1,22 @@
 package faintwind.ui.design;
 
 import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.message.Amount;
+import faintwind.message.Field;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.advice.Substitution;
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
-import faintwind.physics.design.DesignChange;
+import faintwind.physics.part.Wire;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.work.Background;
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -27,7 +32,7 @@ public final class DesignOthersModel {
   private final StringProperty leads = new SimpleStringProperty("");
   private final ReadOnlyObjectWrapper<List<Tried>> tried = new ReadOnlyObjectWrapper<>(List.of());
   private Optional<DesignWork> work = Optional.empty();
-  private Optional<DesignWork.Worked> present = Optional.empty();
+  private Optional<Sized> present = Optional.empty();
   private boolean filling;
   private long asked;
 
@@ -42,11 +47,11 @@ public final class DesignOthersModel {
   public record Tried(
       String id,
       String by,
-      Optional<DesignWork.Worked> result,
+      Optional<Sized> result,
       List<Problem> problems,
       List<Substitution.Consequence> consequences) {}
 
-  private record Change(String id, String by, List<DesignChange> changes) {}
+  private record Change(String id, String by, Map<DesignField, String> changes) {}
 
   DesignOthersModel(Messages words, Background background) {
     this.background = background;
@@ -81,7 +86,7 @@ public final class DesignOthersModel {
   }
 
   /** Begins with the usual substitutions for a design; keeps what was typed after that. */
-  void begin(DesignWork by, DesignWork.Worked worked) {
+  void begin(DesignWork by, Sized worked) {
     boolean first = present.isEmpty();
     work = Optional.of(by);
     present = Optional.of(worked);
@@ -98,9 +103,8 @@ public final class DesignOthersModel {
   private void fill(Substitution s) {
     Design other = s.design();
     switch (s.id()) {
-      case "ball" -> ball.set(DesignWords.figures(1e3 * other.ball().diameter_m().nominal()));
-      case "resistor" ->
-          resistor.set(DesignWords.figures(other.heater().resistance_ohm().nominal()));
+      case "ball" -> ball.set(Numerals.digits(1e3 * other.ball().diameter_m().nominal()));
+      case "resistor" -> resistor.set(Numerals.digits(other.heater().resistance_ohm().nominal()));
       case "thermocouple" -> thermocouple.set(other.sense().type().label().id());
       case "leads" -> leads.set(other.heater().leads().label().id());
       default -> throw new IllegalArgumentException("substitution " + s.id());
@@ -113,7 +117,7 @@ public final class DesignOthersModel {
     }
     long turn = ++asked;
     DesignWork by = work.get();
-    DesignWork.Worked from = present.get();
+    Sized from = present.get();
     List<Change> changes = changes(by, from.design());
     background.entry(
         watch -> tryAll(by, from, changes),
@@ -129,61 +133,52 @@ public final class DesignOthersModel {
     List<Change> all = new ArrayList<>();
     exact(ball)
         .filter(mm -> Math.abs(mm - 1e3 * now.ball().diameter_m().nominal()) > 1e-6)
-        .ifPresent(mm -> all.add(new Change("ball", DesignWords.figures(mm) + " mm", ball(mm))));
+        .ifPresent(
+            mm ->
+                all.add(
+                    change("ball", Numerals.digits(mm) + " mm", DesignField.DIAMETER, plain(mm))));
     exact(resistor)
         .filter(ohm -> Math.abs(ohm - now.heater().resistance_ohm().nominal()) > 1e-6)
         .ifPresent(
-            ohm -> all.add(new Change("resistor", DesignWords.figures(ohm) + " Ω", ohms(ohm))));
+            r ->
+                all.add(
+                    change(
+                        "resistor", Numerals.digits(r) + " Ω", DesignField.RESISTANCE, plain(r))));
     by.parts()
         .thermocouple(thermocouple.get())
-        .filter(t -> !t.label().id().equals(now.sense().type().label().id()))
-        .ifPresent(
-            t ->
-                all.add(
-                    new Change(
-                        "thermocouple",
-                        t.function().letter(),
-                        List.of(
-                            DesignChange.text("sense", "thermocouple", t.function().letter())))));
+        .map(t -> t.function().letter())
+        .filter(letter -> !letter.equals(DesignField.THERMOCOUPLE.of(now)))
+        .ifPresent(t -> all.add(change("thermocouple", t, DesignField.THERMOCOUPLE, t)));
     by.parts()
         .wire(leads.get())
-        .filter(w -> !w.label().id().equals(now.heater().leads().label().id()))
-        .ifPresent(
-            w ->
-                all.add(
-                    new Change(
-                        "leads",
-                        w.label().name(),
-                        List.of(DesignChange.text("heater", "lead_wire", w.label().id())))));
+        .map(Wire::label)
+        .filter(w -> !w.id().equals(DesignField.LEAD.of(now)))
+        .ifPresent(w -> all.add(change("leads", w.name(), DesignField.LEAD, w.id())));
     if (all.size() > 1) {
-      all.add(new Change("all", "", all.stream().flatMap(c -> c.changes().stream()).toList()));
+      Map<DesignField, String> together = new LinkedHashMap<>();
+      all.forEach(c -> together.putAll(c.changes()));
+      all.add(new Change("all", "", together));
     }
     return all;
   }
 
-  private static List<DesignChange> ball(double mm) {
-    return List.of(
-        DesignChange.number("ball", "diameter_mm", mm),
-        DesignChange.without("ball", "diameter_in"),
-        DesignChange.without("ball", "reference_bore_depth_mm"));
+  private static Change change(String id, String by, DesignField field, String text) {
+    return new Change(id, by, Map.of(field, text));
   }
 
-  private static List<DesignChange> ohms(double ohm) {
-    return List.of(
-        DesignChange.number("heater", "resistance_ohm", ohm),
-        DesignChange.without("heater", "wanted_power_W"));
+  private static String plain(double value) {
+    return Field.plain(value);
   }
 
   private static Optional<Double> exact(NumberModel number) {
-    return number.amount().filter(a -> a.bound() == Amount.Bound.EXACT).map(Amount::value);
+    return DesignChoices.exact(number).map(Amount::value);
   }
 
-  private static List<Tried> tryAll(DesignWork by, DesignWork.Worked from, List<Change> changes)
-      throws IOException {
+  private static List<Tried> tryAll(DesignWork by, Sized from, List<Change> changes) {
     List<Tried> all = new ArrayList<>();
     for (Change change : changes) {
       all.add(
-          by.with(from.text(), change.changes())
+          by.with(from, change.changes())
               .fold(
                   (worked, notes) ->
                       new Tried(

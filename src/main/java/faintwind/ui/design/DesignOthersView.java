@@ -1,6 +1,8 @@
 package faintwind.ui.design;
 
+import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.advice.Substitution;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
@@ -145,7 +147,7 @@ final class DesignOthersView {
     return block;
   }
 
-  private Node use(String id, faintwind.job.design.DesignWork.Worked worked) {
+  private Node use(String id, Sized worked) {
     Hyperlink use = new Hyperlink(words.text("design.others.use"));
     use.setId("use-" + id);
     use.setOnAction(event -> model.use(worked));
@@ -157,10 +159,10 @@ final class DesignOthersView {
     String unit = c.before().id().unit();
     return List.of(
         unit.isEmpty() ? name : name + ", " + unit,
-        DesignWords.figures(c.before().value().nominal()),
-        DesignWords.figures(c.after().value().nominal()),
+        Numerals.digits(c.before().value().nominal()),
+        Numerals.digits(c.after().value().nominal()),
         words.text(
             "design.others.percent",
-            (c.share() < 0 ? "−" : "+") + DesignWords.figures(Math.abs(100 * c.share()))));
+            (c.share() < 0 ? "−" : "+") + Numerals.digits(Math.abs(100 * c.share()))));
   }
 }

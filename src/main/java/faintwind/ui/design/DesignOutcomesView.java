@@ -1,6 +1,6 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
@@ -46,12 +46,12 @@ final class DesignOutcomesView {
     return box;
   }
 
-  void fill(DesignWork.Worked worked) {
+  void fill(Sized worked) {
     outcomes.getChildren().setAll(said.first(worked).stream().map(o -> row(o, worked)).toList());
     rest.getChildren().setAll(said.rest(worked).stream().map(o -> row(o, worked)).toList());
   }
 
-  private Node row(DesignWords.OutcomeLine outcome, DesignWork.Worked worked) {
+  private Node row(DesignWords.OutcomeLine outcome, Sized worked) {
     VBox name = new VBox(Words.label(outcome.name()));
     if (!outcome.plain().isEmpty()) {
       name.getChildren().add(Words.label(outcome.plain(), "fine", "soft"));

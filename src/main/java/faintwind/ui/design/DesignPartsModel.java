@@ -1,15 +1,16 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
 import faintwind.job.design.PartsList;
-import faintwind.message.Amount;
+import faintwind.job.design.Sized;
+import faintwind.message.Checked;
+import faintwind.message.Field;
 import faintwind.message.Messages;
-import faintwind.physics.design.DesignChange;
+import faintwind.message.Where;
+import faintwind.physics.advice.Prices;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -20,17 +21,15 @@ import javafx.beans.property.StringProperty;
 
 /** What to buy for the present design, for how many instruments, at which prices. */
 public final class DesignPartsModel {
-  private static final int MOST_INSTRUMENTS = 1000;
-
   private final Messages words;
   private final Background background;
   private final Function<String, Optional<Path>> askTarget;
-  private final Consumer<List<DesignChange>> change;
+  private final Consumer<Checked<Prices>> change;
   private final NumberModel instruments;
   private final StringProperty currency = new SimpleStringProperty("");
   private final ReadOnlyObjectWrapper<Optional<PartsList>> list =
       new ReadOnlyObjectWrapper<>(Optional.empty());
-  private Optional<DesignWork.Worked> present = Optional.empty();
+  private Optional<Sized> present = Optional.empty();
 
   /**
    * A list without a design.
@@ -42,7 +41,7 @@ public final class DesignPartsModel {
       Messages words,
       Background background,
       Function<String, Optional<Path>> askTarget,
-      Consumer<List<DesignChange>> change) {
+      Consumer<Checked<Prices>> change) {
     this.words = words;
     this.background = background;
     this.askTarget = askTarget;
@@ -66,44 +65,45 @@ public final class DesignPartsModel {
     return list.getReadOnlyProperty();
   }
 
-  void present(DesignWork.Worked worked) {
+  void present(Sized worked) {
     present = Optional.of(worked);
-    currency.set(worked.sized().prices().currency());
+    currency.set(worked.prices().currency());
     make();
   }
 
   private void make() {
-    list.set(present.flatMap(p -> count().map(n -> new PartsList(p.sized(), n, words))));
+    list.set(present.flatMap(p -> count().map(n -> new PartsList(p, n, words))));
   }
 
   private Optional<Integer> count() {
-    return instruments
-        .amount()
-        .filter(a -> a.bound() == Amount.Bound.EXACT)
-        .map(a -> (int) Math.rint(a.value()))
-        .filter(n -> n >= 1 && n <= MOST_INSTRUMENTS);
+    return DesignChoices.exact(instruments)
+        .filter(a -> PartsList.INSTRUMENTS.trouble(Field.plain(a.value()), Where.NOWHERE).isEmpty())
+        .map(a -> (int) Math.rint(a.value()));
   }
 
   /** A price was typed for one piece or metre of a part; an empty field takes it away. */
   void priced(String key, NumberModel price) {
     if (price.typed().get().isBlank()) {
-      change.accept(List.of(DesignChange.without("prices", key)));
-      return;
+      priced(p -> p.with(key, ""));
+    } else {
+      DesignChoices.exact(price).ifPresent(a -> priced(p -> p.with(key, Field.plain(a.value()))));
     }
-    price
-        .amount()
-        .filter(a -> a.bound() == Amount.Bound.EXACT && a.value() >= 0)
-        .ifPresent(a -> change.accept(List.of(DesignChange.number("prices", key, a.value()))));
   }
 
   /** The currency was typed. */
   void currencyTyped() {
     String typed = currency.get().strip();
-    change.accept(
-        List.of(
-            typed.isEmpty()
-                ? DesignChange.without("prices", "currency")
-                : DesignChange.text("prices", "currency", typed)));
+    priced(p -> Checked.ok(p.in(typed)));
+  }
+
+  private void priced(Function<Prices, Checked<Prices>> other) {
+    if (present.isPresent()) {
+      Prices before = present.get().prices();
+      Checked<Prices> now = other.apply(before);
+      if (!now.equals(Checked.ok(before))) {
+        change.accept(now);
+      }
+    }
   }
 
   /**

@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.job.design.PartsList;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.advice.PartNeed;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.NumberField;
@@ -112,14 +113,14 @@ final class DesignPartsView {
 
   private String amount(PartsList.Line line) {
     boolean metres = line.need().kind().count() == PartNeed.Count.METRES;
-    String buy = DesignWords.figures(line.need().buy()) + (metres ? " " + line.unit() : "");
+    String buy = Numerals.digits(line.need().buy()) + (metres ? " " + line.unit() : "");
     return line.need().spare() == 0
         ? buy
         : words.text(
             "design.parts.amount",
             buy,
-            DesignWords.figures(line.need().needed()),
-            DesignWords.figures(line.need().spare()));
+            Numerals.digits(line.need().needed()),
+            Numerals.digits(line.need().spare()));
   }
 
   /** Heads over the columns that are not plain by themselves. */

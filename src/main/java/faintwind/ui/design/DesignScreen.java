@@ -1,6 +1,6 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Coat;
 import faintwind.ui.design.DesignSideModel.Compared;
@@ -122,7 +122,7 @@ public final class DesignScreen extends DataScreen {
     how.setText(text("design.page." + id + ".how"));
   }
 
-  private void fill(DesignModel.View now) {
+  private void fill(DesignAnswer now) {
     tell();
     problems.getChildren().setAll(Rows.problems(now.problems(), true, desk().words()));
     model
@@ -133,13 +133,14 @@ public final class DesignScreen extends DataScreen {
               wish.fill(all);
               others.fill(all);
             });
+    now.worked().ifPresent(worked -> choices.fill(worked.design()));
     now.worked().ifPresent(outcomes::fill);
     fillAside();
   }
 
   /** Plots and a drawing stand beside the design; the other pages take the room. */
   private void fillAside() {
-    Optional<DesignWork.Worked> worked = model.view().get().worked();
+    Optional<Sized> worked = model.view().get().worked();
     boolean shown = model.page().get() == DesignPage.DESIGN && worked.isPresent();
     if (shown) {
       fillAside(worked.get());
@@ -151,7 +152,7 @@ public final class DesignScreen extends DataScreen {
     }
   }
 
-  private void fillAside(DesignWork.Worked worked) {
+  private void fillAside(Sized worked) {
     List<Compared> few = few();
     FigureView ball = new FigureView(desk().look(), desk().words().locale(), DRAWING_EM);
     ball.show(said.ball(worked));

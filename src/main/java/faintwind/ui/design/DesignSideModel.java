@@ -1,13 +1,17 @@
 package faintwind.ui.design;
 
 import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
+import faintwind.message.Field;
 import faintwind.message.Messages;
-import faintwind.physics.design.DesignChange;
+import faintwind.message.Numerals;
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.part.Coat;
 import faintwind.ui.work.Background;
-import java.io.IOException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -39,7 +43,7 @@ public final class DesignSideModel {
    * @param name metal, diameter and surface
    * @param worked what follows from it
    */
-  public record Compared(String name, DesignWork.Worked worked) {}
+  public record Compared(String name, Sized worked) {}
 
   /** The designs, the present one first. */
   public ReadOnlyObjectProperty<List<Compared>> columns() {
@@ -47,7 +51,7 @@ public final class DesignSideModel {
   }
 
   /** The present design changed: the others are made from it anew. */
-  void present(DesignWork by, DesignWork.Worked worked) {
+  void present(DesignWork by, Sized worked) {
     long turn = ++asked;
     put(worked);
     background.entry(
@@ -75,7 +79,7 @@ public final class DesignSideModel {
     put(present.worked());
   }
 
-  private void put(DesignWork.Worked worked) {
+  private void put(Sized worked) {
     List<Compared> all = new ArrayList<>();
     all.add(new Compared(name(worked), worked));
     all.addAll(pinned);
@@ -83,42 +87,37 @@ public final class DesignSideModel {
     columns.set(List.copyOf(all));
   }
 
-  private List<Compared> others(DesignWork by, DesignWork.Worked worked) throws IOException {
+  private List<Compared> others(DesignWork by, Sized worked) {
     double d_mm = 1e3 * worked.design().ball().diameter_m().nominal();
     String here = name(worked);
+    Map<DesignField, String> gold = new LinkedHashMap<>();
+    gold.put(DesignField.METAL, "copper");
+    gold.put(DesignField.COAT, "gold");
     List<Compared> made = new ArrayList<>();
-    for (List<DesignChange> changes :
+    for (Map<DesignField, String> changes :
         List.of(
-            metal("copper", DesignChange.text("ball", "coat", "gold")),
-            metal("aluminium", DesignChange.without("ball", "coat")),
-            diameter(Math.rint(THINNER * d_mm)),
-            diameter(Math.rint(THICKER * d_mm)))) {
-      by.with(worked.text(), changes)
+            gold,
+            Map.of(DesignField.METAL, "aluminium"),
+            diameter(THINNER * d_mm),
+            diameter(THICKER * d_mm))) {
+      by.with(worked, changes)
           .fold((value, notes) -> made.add(new Compared(name(value), value)), problems -> false);
     }
     made.removeIf(c -> c.name().equals(here));
     return List.copyOf(made);
   }
 
-  private static List<DesignChange> metal(String metal, DesignChange coat) {
-    return List.of(
-        DesignChange.text("ball", "metal", metal), coat, DesignChange.without("ball", "plating"));
+  private static Map<DesignField, String> diameter(double mm) {
+    return Map.of(DesignField.DIAMETER, Field.plain(Math.rint(mm)));
   }
 
-  private static List<DesignChange> diameter(double mm) {
-    return List.of(
-        DesignChange.number("ball", "diameter_mm", mm),
-        DesignChange.without("ball", "diameter_in"),
-        DesignChange.without("ball", "reference_bore_depth_mm"));
-  }
-
-  private String name(DesignWork.Worked worked) {
+  private String name(Sized worked) {
     var ball = worked.design().ball();
     String plain =
         words.text(
             "design.compared",
             DesignWords.plain(ball.metal().label().name()),
-            DesignWords.figures(1e3 * ball.diameter_m().nominal()));
+            Numerals.digits(1e3 * ball.diameter_m().nominal()));
     Coat.Kind kind = ball.coat().kind();
     return kind == Coat.Kind.BARE
         ? plain

@@ -3,6 +3,7 @@ package faintwind.ui.design;
 import faintwind.job.design.DesignAdvice;
 import faintwind.message.Amount;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.advice.Suggestion;
 import faintwind.physics.advice.Wish;
 import faintwind.physics.design.Design;
@@ -100,8 +101,8 @@ public final class DesignWishModel {
       return;
     }
     present = Optional.empty(); // nothing is asked until all is filled in
-    slowest.set(DesignWords.figures(design.use().slowest_m_s()));
-    response.set(DesignWords.figures(DesignAdvice.USUAL_RESPONSE_S));
+    slowest.set(Numerals.digits(design.use().slowest_m_s()));
+    response.set(Numerals.digits(DesignAdvice.USUAL_RESPONSE_S));
     pick(Pick.PLACE).set(design.use().place().name().toLowerCase(Locale.ROOT));
     pick(Pick.CONTACT).set(seconds(design.use().contact_s()));
     pick(Pick.LOGGER).set(design.sense().logger().label().id());
@@ -133,7 +134,7 @@ public final class DesignWishModel {
                           seconds(t.contact_s()),
                           words.text(
                               "design.contact." + seconds(t.contact_s()),
-                              DesignWords.figures(t.temperature_C()))))
+                              Numerals.digits(t.temperature_C()))))
               .toList();
       case LOGGER -> {
         List<DesignChoices.Option> all = new ArrayList<>();
@@ -205,10 +206,6 @@ public final class DesignWishModel {
   }
 
   private static Optional<Double> positive(NumberModel number) {
-    return number
-        .amount()
-        .filter(a -> a.bound() == Amount.Bound.EXACT)
-        .map(Amount::value)
-        .filter(v -> v > 0);
+    return DesignChoices.exact(number).map(Amount::value).filter(v -> v > 0);
   }
 }

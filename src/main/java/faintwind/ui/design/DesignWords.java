@@ -1,7 +1,8 @@
 package faintwind.ui.design;
 
-import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.CoursePoint;
 import faintwind.physics.design.CurvePoint;
@@ -15,8 +16,6 @@ import faintwind.report.paint.PlotFigure;
 import faintwind.report.plot.PlotPoints;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Note;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,11 +44,6 @@ final class DesignWords {
 
   DesignWords(Messages words) {
     this.words = words;
-  }
-
-  /** Three significant digits. */
-  static String figures(double value) {
-    return new BigDecimal(value).round(new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
   /** A part's name without what stands in brackets after it. */
@@ -82,7 +76,7 @@ final class DesignWords {
   record Judged(Mark mark, String word, String reason) {}
 
   /** The outcomes that decide, and every other that is not good. */
-  List<OutcomeLine> first(DesignWork.Worked worked) {
+  List<OutcomeLine> first(Sized worked) {
     List<Outcome> chosen = new ArrayList<>();
     for (OutcomeId id : FIRST) {
       worked.sheet().quantity(id).ifPresent(chosen::add);
@@ -105,7 +99,7 @@ final class DesignWords {
   }
 
   /** All others. */
-  List<OutcomeLine> rest(DesignWork.Worked worked) {
+  List<OutcomeLine> rest(Sized worked) {
     return outcomes(
         worked.sheet().quantities().stream()
             .filter(q -> !FIRST.contains(q.id()))
@@ -127,7 +121,7 @@ final class DesignWords {
 
   private OutcomeLine outcome(Outcome q, String reason) {
     Interval v = q.value();
-    boolean exact = figures(v.low()).equals(figures(v.high()));
+    boolean exact = Numerals.digits(v.low()).equals(Numerals.digits(v.high()));
     boolean outside =
         q.reason().isPresent()
             && (q.verdict() == DesignVerdict.GOOD || q.verdict() == DesignVerdict.PLAIN);
@@ -136,8 +130,10 @@ final class DesignWords {
         q.id().id().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
         words.text("quantity." + q.id().id()),
         FIRST.contains(q.id()) ? words.text("quantity." + q.id().id() + ".plain") : "",
-        (figures(v.nominal()) + " " + q.id().unit()).strip(),
-        exact ? "" : words.text("design.range", figures(v.low()), figures(v.high())),
+        (Numerals.digits(v.nominal()) + " " + q.id().unit()).strip(),
+        exact
+            ? ""
+            : words.text("design.range", Numerals.digits(v.low()), Numerals.digits(v.high())),
         new Judged(
             outside ? Mark.ATTENTION : mark(q.verdict()),
             words.text(outside ? "design-verdict.outside" : "design-verdict." + verdict),
@@ -154,7 +150,7 @@ final class DesignWords {
   }
 
   /** The equation, this instrument's numbers, the source. */
-  Note why(String outcomeId, DesignWork.Worked worked) {
+  Note why(String outcomeId, Sized worked) {
     Outcome q =
         worked.sheet().quantities().stream()
             .filter(
@@ -173,16 +169,16 @@ final class DesignWords {
     String result =
         words.text(
             "design.why.result",
-            figures(v.nominal()),
+            Numerals.digits(v.nominal()),
             q.id().unit(),
-            figures(v.low()),
-            figures(v.high()));
+            Numerals.digits(v.low()),
+            Numerals.digits(v.high()));
     return new Note(
         name, words.text("quantity." + q.id().id() + ".why"), equations, result, budget(worked, q));
   }
 
   /** What the band comes from: the three parts that move delta most. */
-  private String budget(DesignWork.Worked worked, Outcome q) {
+  private String budget(Sized worked, Outcome q) {
     if (q.id() != OutcomeId.STILL_DELTA && q.id() != OutcomeId.DELTA_AT_1) {
       return "";
     }
@@ -194,13 +190,13 @@ final class DesignWords {
                     words.text(
                         "design.why.part",
                         words.text("part." + line.part().name().toLowerCase(java.util.Locale.ROOT)),
-                        figures(Math.max(line.down(), line.up()))))
+                        Numerals.digits(Math.max(line.down(), line.up()))))
             .toList();
     return words.text("design.why.budget", String.join(", ", parts));
   }
 
   /** Delta against speed with the band of the tolerances. */
-  PlotFigure delta(DesignWork.Worked worked) {
+  PlotFigure delta(Sized worked) {
     return new CurvePlots(words)
         .againstSpeed(
             words.text("design.plot.delta"),
@@ -208,7 +204,7 @@ final class DesignWords {
             List.of(new CurvePlots.Curve("", points(worked, CurvePoint::delta_K))));
   }
 
-  private static PlotPoints points(DesignWork.Worked worked, Function<CurvePoint, Interval> value) {
+  private static PlotPoints points(Sized worked, Function<CurvePoint, Interval> value) {
     List<CurvePoint> curve =
         worked.sheet().curve().stream().filter(p -> p.speed_m_s() <= PLOT_TO_M_S).toList();
     return PlotPoints.withBand(
@@ -219,7 +215,7 @@ final class DesignWords {
   }
 
   /** Warm-up and cool-down in still air. */
-  PlotFigure course(DesignWork.Worked worked) {
+  PlotFigure course(Sized worked) {
     List<CoursePoint> course = worked.sheet().course();
     double[] minutes = course.stream().mapToDouble(p -> p.time_s() / 60).toArray();
     double[] up = course.stream().mapToDouble(CoursePoint::warming_K).toArray();
@@ -235,7 +231,7 @@ final class DesignWords {
   }
 
   /** The heated ball with its bore and the resistor in it. */
-  BallDrawing ball(DesignWork.Worked worked) {
+  BallDrawing ball(Sized worked) {
     Design d = worked.design();
     return BallDrawing.of(
         new BallDrawing.Ball(

@@ -1,7 +1,7 @@
 package faintwind.ui.instrument;
 
 import faintwind.job.design.KeptDesigns;
-import faintwind.job.design.Size;
+import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
@@ -153,7 +153,7 @@ public final class Workspace {
 
   private Optional<DesignSheet> sheetOf(String json) {
     try {
-      return designs().sized(json).map(Size.Sized::sheet);
+      return designs().sized(json).map(Sized::sheet);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

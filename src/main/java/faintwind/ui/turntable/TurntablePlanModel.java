@@ -1,16 +1,16 @@
 package faintwind.ui.turntable;
 
-import faintwind.calibration.plan.ArmSetup;
 import faintwind.calibration.plan.DataWay;
 import faintwind.calibration.plan.Plan;
-import faintwind.calibration.plan.PlanRequest;
-import faintwind.calibration.plan.PlanWish;
+import faintwind.calibration.plan.PlanField;
+import faintwind.calibration.plan.PlanTerms;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.Response;
-import faintwind.calibration.run.Uncertain;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
+import faintwind.message.Field;
+import faintwind.message.FieldTexts;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -23,14 +23,16 @@ import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -40,10 +42,15 @@ import javafx.beans.property.SimpleObjectProperty;
 
 /** The plan of a session: what the bench has and the person wants, and what follows from it. */
 public final class TurntablePlanModel {
+  private static final int RADII = 3;
+  private static final String BOTH_WAYS = PlanField.DIRECTIONS.field().usual();
+
   private final Messages words;
   private final Background background;
   private final Ways ways;
-  private final Map<Figure, NumberModel> figures = new EnumMap<>(Figure.class);
+  private final List<NumberModel> radii = new ArrayList<>();
+  private final Map<PlanField, NumberModel> numbers = new EnumMap<>(PlanField.class);
+  private Map<String, String> said = PlanField.usual();
   private final ObjectProperty<DataWay.Kind> way =
       new SimpleObjectProperty<>(DataWay.Kind.RIDING_LOGGER);
   private final BooleanProperty bothWays = new SimpleBooleanProperty(true);
@@ -52,33 +59,19 @@ public final class TurntablePlanModel {
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
   private final ReadOnlyObjectWrapper<Next> next;
 
-  /** The numbers that are typed. */
-  public enum Figure {
-    RADIUS("mm", "600"),
-    SECOND_RADIUS("mm", ""),
-    THIRD_RADIUS("mm", ""),
-    U_RADIUS("mm", "2"),
-    SLOWEST("m/s", "0.1"),
-    FASTEST("m/s", "2.5"),
-    LEAST_BEATS("", "40"),
-    MOST_BEATS("", "120"),
-    MINUTES("min", ""),
-    LESSONS("", ""),
-    CABLE_TURNS("", "");
-
-    private final String unit;
-    private final String usual;
-
-    Figure(String unit, String usual) {
-      this.unit = unit;
-      this.usual = usual;
-    }
-
-    /** The word in ids and bundle keys. */
-    public String word() {
-      return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
-  }
+  /** The numbers that are typed; the radii have boxes of their own. */
+  static final List<PlanField> NUMBERS =
+      List.of(
+          PlanField.U_RADIUS,
+          PlanField.CABLE_TURNS,
+          PlanField.BATTERY,
+          PlanField.SLOWEST,
+          PlanField.FASTEST,
+          PlanField.LEAST_BEATS,
+          PlanField.MOST_BEATS,
+          PlanField.MINUTES,
+          PlanField.LESSONS,
+          PlanField.LESSON_LENGTH);
 
   /**
    * How the model reaches what it does not own.
@@ -116,19 +109,24 @@ public final class TurntablePlanModel {
     this.words = words;
     this.background = background;
     this.ways = ways;
-    for (Figure figure : Figure.values()) {
-      NumberModel number = new NumberModel(figure.unit, words);
-      number.set(figure.usual);
-      figures.put(figure, number);
+    for (int i = 0; i < RADII; i++) {
+      radii.add(new NumberModel(PlanField.RADIUS.field().unit(), words));
     }
+    NUMBERS.forEach(f -> numbers.put(f, new NumberModel(f.field().unit(), words)));
+    fill();
     next = new ReadOnlyObjectWrapper<>(toMake());
     view.addListener((property, was, now) -> say());
     changing.addListener((property, was, now) -> say());
   }
 
-  /** A number's field. */
-  public NumberModel number(Figure figure) {
-    return java.util.Objects.requireNonNull(figures.get(figure));
+  /** A number's box. */
+  public NumberModel number(PlanField field) {
+    return Objects.requireNonNull(numbers.get(field));
+  }
+
+  /** The boxes for the radii of the arm. */
+  public List<NumberModel> radii() {
+    return radii;
   }
 
   /** How data and power come off the arm. */
@@ -197,56 +195,43 @@ public final class TurntablePlanModel {
 
   /** Shows a plan that was kept before, with the numbers it started from. */
   public void show(PlannedSession planned) {
-    fill(planned.request());
+    said = PlanField.texts(planned.request());
+    fill();
     changing.set(false);
     view.set(new View(Optional.of(planned), List.of(), false, words.text("turntable.plan.kept")));
   }
 
-  private void fill(PlanRequest request) {
-    List<Uncertain> radii = request.arm().radii_m();
-    List<Figure> fields = List.of(Figure.RADIUS, Figure.SECOND_RADIUS, Figure.THIRD_RADIUS);
-    for (int i = 0; i < fields.size(); i++) {
-      number(fields.get(i)).set(i < radii.size() ? plain(1000 * radii.get(i).value()) : "");
+  private void fill() {
+    List<String> typed = Arrays.asList(said(PlanField.RADIUS).split(",", -1));
+    for (int i = 0; i < RADII; i++) {
+      radii.get(i).set(i < typed.size() ? typed.get(i) : "");
     }
-    radii.get(0).u().ifPresent(u -> number(Figure.U_RADIUS).set(plain(1000 * u)));
-    PlanWish wish = request.wish();
-    number(Figure.SLOWEST).set(plain(wish.least_m_s()));
-    number(Figure.FASTEST).set(plain(wish.most_m_s()));
-    number(Figure.LEAST_BEATS).set(String.valueOf(wish.beats().least()));
-    number(Figure.MOST_BEATS).set(String.valueOf(wish.beats().most()));
-    OptionalDouble available_s = wish.time().available_s();
-    number(Figure.MINUTES)
-        .set(available_s.isPresent() ? plain(available_s.getAsDouble() / 60) : "");
-    number(Figure.LESSONS).set(wish.time().lesson().map(l -> plain(l.most())).orElse(""));
-    OptionalDouble turns = request.arm().way().turnBudget();
-    number(Figure.CABLE_TURNS).set(turns.isPresent() ? plain(turns.getAsDouble()) : "");
-    way.set(request.arm().way().kind());
-    bothWays.set(wish.directions() == PlanWish.Directions.BOTH_WAYS);
+    numbers.forEach(
+        (field, number) -> {
+          String first = said(field).split(",", 2)[0];
+          number.set(first.isEmpty() ? field.field().usual() : first);
+        });
+    way.set(
+        new FieldTexts(said, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
+    bothWays.set(said(PlanField.DIRECTIONS).equals(BOTH_WAYS));
   }
 
-  private static String plain(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .round(new java.math.MathContext(6))
-        .stripTrailingZeros()
-        .toPlainString();
+  private String said(PlanField field) {
+    return said.getOrDefault(field.field().id(), "");
   }
 
   /** Makes the plan off the JavaFX thread. */
   public void plan() {
-    List<Problem> problems = new ArrayList<>();
-    Optional<ArmSetup> arm = arm(problems);
-    Optional<PlanWish> wish = wish(problems);
-    if (arm.isEmpty() || wish.isEmpty() || !problems.isEmpty()) {
-      refuse(problems);
+    Checked<PlanTerms> terms = terms();
+    if (!(terms instanceof Checked.Ok<PlanTerms> ok)) {
+      refuse(terms.problems());
       return;
     }
     background.run(
         watch ->
             ways.response()
                 .ask()
-                .then(
-                    response ->
-                        PlanTurntable.plan(PlanRequest.of(arm.get(), wish.get(), response), watch)),
+                .then(response -> PlanTurntable.plan(ok.value().with(response), watch)),
         this::planned,
         broke ->
             view.set(new View(Optional.empty(), List.of(DiskWords.say(broke, words)), true, "")));
@@ -275,85 +260,41 @@ public final class TurntablePlanModel {
     return problems.stream().map(words::sentence).toList();
   }
 
-  private Optional<ArmSetup> arm(List<Problem> problems) {
-    double u_mm = needed(Figure.U_RADIUS, problems);
-    List<Uncertain> radii = new ArrayList<>();
-    radii.add(Uncertain.of(needed(Figure.RADIUS, problems) / 1000, u_mm / 1000));
-    for (Figure more : List.of(Figure.SECOND_RADIUS, Figure.THIRD_RADIUS)) {
-      optional(more, problems).ifPresent(mm -> radii.add(Uncertain.of(mm / 1000, u_mm / 1000)));
-    }
+  /** What the boxes say, with what was said before of the fields that have none. */
+  private Checked<PlanTerms> terms() {
+    List<Problem> unread = new ArrayList<>();
+    said = new HashMap<>(said);
+    said.put(
+        PlanField.RADIUS.field().id(),
+        radii.stream()
+            .map(radius -> typed(PlanField.RADIUS, radius, unread))
+            .filter(text -> !text.isEmpty())
+            .collect(Collectors.joining(",")));
+    numbers.forEach((field, box) -> said.put(field.field().id(), typed(field, box, unread)));
     boolean cable = way.get() == DataWay.Kind.CABLE;
-    double turns = cable ? needed(Figure.CABLE_TURNS, problems) : 0;
-    if (!problems.isEmpty()) {
-      return Optional.empty();
+    if (!cable) {
+      said.remove(PlanField.CABLE_TURNS.field().id());
     }
-    return Optional.of(new ArmSetup(radii, cable ? DataWay.cable(turns) : DataWay.of(way.get())));
+    said.put(PlanField.WAY.field().id(), way.get().word());
+    said.put(PlanField.DIRECTIONS.field().id(), bothWays.get() ? BOTH_WAYS : "one-way");
+    return unread.isEmpty() ? PlanTerms.of(said, field -> Where.NOWHERE) : Checked.refused(unread);
   }
 
-  private Optional<PlanWish> wish(List<Problem> problems) {
-    double slowest = needed(Figure.SLOWEST, problems);
-    double fastest = needed(Figure.FASTEST, problems);
-    double least = needed(Figure.LEAST_BEATS, problems);
-    double most = needed(Figure.MOST_BEATS, problems);
-    OptionalDouble minutes = optional(Figure.MINUTES, problems);
-    OptionalDouble lessons = optional(Figure.LESSONS, problems);
-    if (problems.isEmpty() && !(fastest > 1.5 * slowest && slowest <= 10 && fastest <= 10)) {
-      problems.add(Problem.error("turntable.plan.range", Where.NOWHERE, plain(fastest)));
+  /** The text of a box in the field's unit; what is empty but has a usual value is missing. */
+  private static String typed(PlanField field, NumberModel box, List<Problem> unread) {
+    box.judge();
+    String text = box.typed().get().strip();
+    if (text.isEmpty()) {
+      if (!field.field().usual().isEmpty() && field != PlanField.RADIUS) {
+        field.field().needed().trouble("", Where.NOWHERE).ifPresent(unread::add);
+      }
+      return "";
     }
-    if (problems.isEmpty() && !(most >= least && most <= 1000)) {
-      problems.add(Problem.error("turntable.plan.beats", Where.NOWHERE, plain(most)));
-    }
-    if (!problems.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new PlanWish(
-            slowest,
-            fastest,
-            new PlanWish.Beats(
-                (int) Math.ceil(least), (int) Math.ceil(most), PlanWish.Beats.usual().aTurn()),
-            bothWays.get() ? PlanWish.Directions.BOTH_WAYS : PlanWish.Directions.ONE_WAY,
-            time(minutes, lessons)));
-  }
-
-  private static PlanWish.Time time(OptionalDouble minutes, OptionalDouble lessons) {
-    return new PlanWish.Time(
-        minutes.isPresent()
-            ? OptionalDouble.of(60 * minutes.getAsDouble())
-            : OptionalDouble.empty(),
-        lessons.isPresent()
-            ? Optional.of(
-                new PlanWish.Lesson(
-                    PlanWish.Lesson.SCHOOL_S, (int) Math.max(1, Math.round(lessons.getAsDouble()))))
-            : Optional.empty());
-  }
-
-  private double needed(Figure figure, List<Problem> problems) {
-    OptionalDouble value = optional(figure, problems);
-    if (value.isEmpty() && number(figure).typed().get().isBlank()) {
-      problems.add(problem("turntable.plan.missing", figure, ""));
-    }
-    return value.orElse(0);
-  }
-
-  private OptionalDouble optional(Figure figure, List<Problem> problems) {
-    NumberModel number = number(figure);
-    number.judge();
-    if (number.typed().get().isBlank()) {
-      return OptionalDouble.empty();
-    }
-    Optional<Amount> amount =
-        number.amount().filter(a -> a.bound() == Amount.Bound.EXACT && a.value() > 0);
+    Optional<Amount> amount = box.amount().filter(a -> a.bound() == Amount.Bound.EXACT);
     if (amount.isEmpty()) {
-      problems.add(problem("turntable.plan.not-positive", figure, number.typed().get()));
-      return OptionalDouble.empty();
+      field.field().trouble(text, Where.NOWHERE).ifPresent(unread::add);
     }
-    return OptionalDouble.of(amount.get().value());
-  }
-
-  private Problem problem(String id, Figure figure, String found) {
-    return Problem.error(
-        id, Where.NOWHERE, found, words.text("turntable.plan.figure." + figure.word()));
+    return amount.map(a -> Field.plain(a.value())).orElse(text);
   }
 
   /** Keeps the plan with the instrument. */

@@ -3,6 +3,7 @@ package faintwind.ui.turntable;
 import faintwind.calibration.plan.DataWay;
 import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
+import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
@@ -13,7 +14,6 @@ import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
-import faintwind.ui.turntable.TurntablePlanModel.Figure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -89,10 +89,13 @@ public final class TurntablePlanView {
 
   private List<Node> armFields() {
     List<Node> nodes = new ArrayList<>();
-    for (Figure figure :
-        List.of(Figure.RADIUS, Figure.SECOND_RADIUS, Figure.THIRD_RADIUS, Figure.U_RADIUS)) {
-      nodes.add(field(figure));
+    for (int i = 0; i < model.radii().size(); i++) {
+      String about =
+          text(i == 0 ? PlanField.RADIUS.field().nameKey() : "turntable.plan.radius." + i);
+      String id = i == 0 ? "plan-radius" : "plan-radius-" + (i + 1);
+      nodes.add(labelled(about, new NumberField(id, about, model.radii().get(i))));
     }
+    nodes.add(field(PlanField.U_RADIUS));
     ComboBox<String> way = new ComboBox<>();
     way.setId("turntable-plan-way");
     List<DataWay.Kind> kinds = Arrays.asList(DataWay.Kind.values());
@@ -106,25 +109,19 @@ public final class TurntablePlanView {
         .way()
         .addListener((property, was, now) -> way.getSelectionModel().select(kinds.indexOf(now)));
     nodes.add(labelled(text("turntable.plan.way"), way));
-    Node turns = field(Figure.CABLE_TURNS);
+    Node turns = field(PlanField.CABLE_TURNS);
     turns.visibleProperty().bind(model.way().isEqualTo(DataWay.Kind.CABLE));
     turns.managedProperty().bind(turns.visibleProperty());
     nodes.add(turns);
+    nodes.add(field(PlanField.BATTERY));
     return nodes;
   }
 
   private List<Node> wishFields() {
     List<Node> nodes = new ArrayList<>();
-    for (Figure figure :
-        List.of(
-            Figure.SLOWEST,
-            Figure.FASTEST,
-            Figure.LEAST_BEATS,
-            Figure.MOST_BEATS,
-            Figure.MINUTES,
-            Figure.LESSONS)) {
-      nodes.add(field(figure));
-    }
+    TurntablePlanModel.NUMBERS.stream()
+        .filter(f -> f.path().startsWith("wish"))
+        .forEach(f -> nodes.add(field(f)));
     CheckBox both = new CheckBox(text("turntable.plan.both-ways"));
     both.setId("turntable-plan-both-ways");
     both.selectedProperty().bindBidirectional(model.bothWays());
@@ -132,9 +129,10 @@ public final class TurntablePlanView {
     return nodes;
   }
 
-  private Node field(Figure figure) {
-    String about = text("turntable.plan.figure." + figure.word());
-    return labelled(about, new NumberField("plan-" + figure.word(), about, model.number(figure)));
+  private Node field(PlanField field) {
+    String about = text(field.field().nameKey());
+    String id = "plan-" + field.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return labelled(about, new NumberField(id, about, model.number(field)));
   }
 
   private static Node labelled(String about, Node node) {

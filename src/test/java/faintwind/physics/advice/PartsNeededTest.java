@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
+import faintwind.message.Checked;
 import faintwind.physics.design.Design;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -94,8 +95,10 @@ class PartsNeededTest {
   @Test
   void pricesComeBackFromTheDesignsText() throws IOException {
     Prices prices = new Prices("Kr", Map.of("drill-3.3mm", 20.5, "epoxy", 0.0));
-    String text = DesignFile.text(design("gold"), prices);
-    assertThat(DesignFile.prices(text)).isEqualTo(prices);
-    assertThat(DesignFile.parse(text, Library.shipped()).problems()).isEmpty();
+    String text = new DesignFile.Stored(design("gold"), prices, "for the attic").text();
+    Checked<DesignFile.Stored> again = DesignFile.stored(text, Library.shipped());
+    assertThat(again.problems()).isEmpty();
+    assertThat(again.map(DesignFile.Stored::prices)).isEqualTo(Checked.ok(prices));
+    assertThat(again.map(DesignFile.Stored::note)).isEqualTo(Checked.ok("for the attic"));
   }
 }

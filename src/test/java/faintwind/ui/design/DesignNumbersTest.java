@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.job.design.DesignWork;
+import faintwind.job.design.Sized;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.physics.sheet.Outcome;
@@ -25,12 +26,12 @@ class DesignNumbersTest {
   private static final Pattern NUMBER = Pattern.compile("(?<![\\w⁻])\\d+(\\.\\d+)?");
 
   private final Messages words = Messages.of(Locale.ENGLISH);
-  private final DesignWork.Worked worked;
+  private final Sized worked;
 
   DesignNumbersTest() throws IOException {
     String text = Files.readString(Path.of("src/test/resources/design/half-inch-copper.json"));
     DesignWork work = ((Checked.Ok<DesignWork>) DesignWork.open(Optional.empty())).value();
-    worked = ((Checked.Ok<DesignWork.Worked>) work.with(text, List.of())).value();
+    worked = ((Checked.Ok<Sized>) work.read(text)).value();
   }
 
   private List<Double> numbers(OutcomeId id) {

@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.physics.choice.DesignField;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.Waiting;
@@ -104,7 +105,7 @@ class DesignScreenTest {
   void choiceThatCannotBeIsRefusedAndTheDesignBeforeItStays(FxRobot robot) throws TimeoutException {
     waitForDesign();
     double before = nominal(OutcomeId.BORE);
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.BORE).set("20"));
+    robot.interact(() -> model.choices().number(DesignField.BORE).set("20"));
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> !model.view().get().problems().isEmpty());
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(nominal(OutcomeId.BORE)).isEqualTo(before);
@@ -140,7 +141,7 @@ class DesignScreenTest {
           robot.lookup("#parts-currency").queryAs(TextField.class).setText("Kr");
           model.partsList().currencyTyped();
         });
-    Waiting.until(() -> model.view().get().worked().orElseThrow().text().contains("Kr"));
+    Waiting.until(() -> model.view().get().worked().orElseThrow().prices().currency().equals("Kr"));
     type(robot, "#price-ball-copper-12-7mm", "12,50");
     Waiting.until(() -> cost(robot).contains("37.50 Kr"));
     type(robot, "#parts-instruments", "4");
@@ -248,30 +249,30 @@ class DesignScreenTest {
   void whatCannotWorkIsSaidOnTheScreenWithTheNearestThingThatDoes(FxRobot robot)
       throws TimeoutException {
     waitForDesign();
-    refused(DesignChoices.Figure.BORE, "14", "does not go into a ball");
-    refused(DesignChoices.Figure.ALTITUDE, "12000", "maximum value of 9000");
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.BORE).set("3"));
+    refused(DesignField.BORE, "14", "does not go into a ball");
+    refused(DesignField.ALTITUDE, "12000", "from -500 to 9000");
+    robot.interact(() -> model.choices().number(DesignField.BORE).set("3"));
     stopped(robot, "#outcome-bore-clearance-mm", "Drill 3.2 mm");
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.BORE).set("3.3"));
-    pick(robot, DesignChoices.Pick.REGULATOR, "linear");
-    pick(robot, DesignChoices.Pick.BATTERY, "4xaa-alkaline");
+    robot.interact(() -> model.choices().number(DesignField.BORE).set("3.3"));
+    pick(robot, DesignField.REGULATOR, "linear");
+    pick(robot, DesignField.BATTERY, "4xaa-alkaline");
     stopped(robot, "#outcome-battery-h", "Take a battery of more cells");
-    pick(robot, DesignChoices.Pick.BATTERY, "");
-    pick(robot, DesignChoices.Pick.RESISTOR, "metal-film-quarter-watt");
+    pick(robot, DesignField.BATTERY, "");
+    pick(robot, DesignField.RESISTOR, "metal-film-quarter-watt");
     stopped(robot, "#outcome-heater-rating-derated-w", "Take one rated 0.5 W");
   }
 
-  private void refused(DesignChoices.Figure figure, String typed, String expected) {
+  private void refused(DesignField figure, String typed, String expected) {
     Platform.runLater(() -> model.choices().number(figure).set(typed));
     Waiting.until(() -> model.view().get().problems().stream().anyMatch(p -> p.contains(expected)));
     assertThat(model.next().get().act()).isEmpty();
   }
 
-  private void pick(FxRobot robot, DesignChoices.Pick pick, String id) {
+  private void pick(FxRobot robot, DesignField pick, String id) {
     robot.interact(
         () -> {
           model.choices().pick(pick).set(id);
-          model.picked(pick);
+          model.said(pick);
         });
   }
 
@@ -280,9 +281,9 @@ class DesignScreenTest {
     waitForDesign();
     robot.interact(
         () -> {
-          model.choices().number(DesignChoices.Figure.DIAMETER).set("16");
-          model.choices().pick(DesignChoices.Pick.METAL).set("aluminium");
-          model.picked(DesignChoices.Pick.METAL);
+          model.choices().number(DesignField.DIAMETER).set("16");
+          model.choices().pick(DesignField.METAL).set("aluminium");
+          model.said(DesignField.METAL);
         });
     Waiting.until(
         () ->
@@ -303,19 +304,19 @@ class DesignScreenTest {
   @Test
   void seriesCableGainHumidityAndContactCount(FxRobot robot) throws TimeoutException {
     waitForDesign();
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.POWER).set("0.243"));
-    pick(robot, DesignChoices.Pick.SERIES, "E96");
+    robot.interact(() -> model.choices().number(DesignField.POWER).set("0.243"));
+    pick(robot, DesignField.SERIES, "E96");
     Waiting.until(() -> nominal(OutcomeId.HEATER_RESISTANCE) == 102);
-    pick(robot, DesignChoices.Pick.CABLE, "copper-28awg");
+    pick(robot, DesignField.CABLE, "copper-28awg");
     Waiting.until(() -> nominal(OutcomeId.CABLE_RESISTANCE) > 0.8); // 2 m there and back
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.CABLE_LENGTH).set("10"));
+    robot.interact(() -> model.choices().number(DesignField.CABLE_LENGTH).set("10"));
     Waiting.until(() -> nominal(OutcomeId.CABLE_RESISTANCE) > 4);
     double density = nominal(OutcomeId.AIR_DENSITY);
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.HUMIDITY).set("100"));
+    robot.interact(() -> model.choices().number(DesignField.HUMIDITY).set("100"));
     Waiting.until(() -> nominal(OutcomeId.AIR_DENSITY) < density);
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.GAIN).set("300"));
+    robot.interact(() -> model.choices().number(DesignField.GAIN).set("300"));
     stopped(robot, "#outcome-range-share-pct", "Take a gain of");
-    robot.interact(() -> model.choices().number(DesignChoices.Figure.CONTACT).set("600"));
+    robot.interact(() -> model.choices().number(DesignField.CONTACT).set("600"));
     Waiting.until(() -> nominal(OutcomeId.TOUCH_LIMIT) == 48);
     assertThat(model.view().get().problems()).isEmpty();
   }
@@ -346,14 +347,13 @@ class DesignScreenTest {
     waitForDesign();
     robot.interact(
         () -> {
-          model.choices().pick(DesignChoices.Pick.METAL).set("aluminium");
-          model.picked(DesignChoices.Pick.METAL);
+          model.choices().pick(DesignField.METAL).set("aluminium");
+          model.said(DesignField.METAL);
         });
     WaitForAsyncUtils.waitFor(
         20,
         TimeUnit.SECONDS,
-        () ->
-            model.choices().pick(DesignChoices.Pick.COAT).get().equals("bare-polished-aluminium"));
+        () -> model.choices().pick(DesignField.COAT).get().equals("bare-polished-aluminium"));
     assertThat(model.view().get().problems()).isEmpty();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.plan.DataWay;
 import faintwind.calibration.plan.Plan;
+import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.Response;
 import faintwind.message.Checked;
@@ -90,13 +91,13 @@ class TurntablePlanTest {
     robot.clickOn("#turntable-way-plan");
     robot.interact(
         () -> {
-          plan.number(TurntablePlanModel.Figure.RADIUS).set("-600");
-          plan.number(TurntablePlanModel.Figure.FASTEST).set("");
+          plan.radii().get(0).set("-600");
+          plan.number(PlanField.FASTEST).set("");
           plan.plan();
         });
     assertThat(plan.view().get().refused()).isTrue();
     assertThat(plan.view().get().problems())
-        .anyMatch(s -> s.contains("\"-600\" is not a number above zero"))
+        .anyMatch(s -> s.contains("Radius to the ball's centre -600 mm is outside its range"))
         .anyMatch(s -> s.startsWith("Fastest speed is empty"));
   }
 
@@ -105,7 +106,7 @@ class TurntablePlanTest {
     robot.interact(
         () -> {
           plan.way().set(DataWay.Kind.CABLE);
-          plan.number(TurntablePlanModel.Figure.CABLE_TURNS).set("5");
+          plan.number(PlanField.CABLE_TURNS).set("5");
           plan.plan();
         });
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> plan.view().get().refused());
