@@ -61,7 +61,9 @@ public final class DesignEdit {
       case RESISTANCE -> without(DesignField.POWER);
       // the nearest value of the other series, for the same power
       case SERIES -> {
-        put(DesignField.POWER, Field.plain(power_W(design)));
+        if (!texts.containsKey(DesignField.POWER.field().id())) {
+          put(DesignField.POWER, Field.plain(power_W(design)));
+        }
         without(DesignField.RESISTANCE);
       }
       case REGULATOR ->
