@@ -54,7 +54,11 @@ public final class DesignTexts {
     return Arrays.stream(DesignField.values())
         .map(DesignField::field)
         .filter(f -> changes.containsKey(f.id()))
-        .flatMap(f -> f.trouble(changes.get(f.id()), Where.NOWHERE.atColumn(f.id())).stream())
+        .flatMap(
+            f ->
+                f
+                    .trouble(changes.getOrDefault(f.id(), ""), Where.NOWHERE.atColumn(f.id()))
+                    .stream())
         .toList();
   }
 
