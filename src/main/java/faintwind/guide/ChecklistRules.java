@@ -48,6 +48,7 @@ public final class ChecklistRules {
         problems.add(error("checklist.cycle", step, needs(checklist, step)));
       }
     }
+    problems.addAll(BenchWalk.problems(checklist));
     for (Remedy remedy : checklist.remedies()) {
       for (String name : new TreeSet<>(remedy.when().names())) {
         if (!readings.contains(name) && !Situation.isSheetName(name)) {

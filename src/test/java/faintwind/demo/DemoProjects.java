@@ -49,16 +49,20 @@ final class DemoProjects {
   private static final Map<String, String> TYPED = readings();
 
   private static final Map<String, Map<String, String>> ANSWERS =
-      Map.of(
-          "choose-use", Map.of("place", "indoors", "group", "no"),
-          "choose-design", Map.of("sheet", "none"),
-          "check-clearance", Map.of("fits", "yes"),
-          "plating-needed", Map.of("needed", "no"),
-          "set-up-input", Map.of("input", "voltage"),
-          "arm-safety", Map.of("balanced", "yes", "fixed", "yes", "clear", "yes"),
-          "spin-runs", Map.of("done", "yes"),
-          "bring-in-runs", Map.of("checked", "yes"),
-          "judge-formula", Map.of("warnings", "yes"));
+      Map.ofEntries(
+          Map.entry("choose-use", Map.of("place", "indoors", "group", "no")),
+          Map.entry("choose-design", Map.of("sheet", "none")),
+          Map.entry("check-clearance", Map.of("fits", "yes")),
+          Map.entry("plating-needed", Map.of("needed", "no")),
+          Map.entry("set-up-input", Map.of("input", "voltage")),
+          Map.entry("ready-supply", Map.of("fuse", "yes", "source", "battery")),
+          Map.entry("choose-arm", Map.of("drive", "hand", "room", "yes")),
+          Map.entry("balance-arm", Map.of("stays", "yes")),
+          Map.entry("arm-drive", Map.of("stops", "yes")),
+          Map.entry("arm-safety", Map.of("balanced", "yes", "fixed", "yes", "clear", "yes")),
+          Map.entry("spin-runs", Map.of("done", "yes")),
+          Map.entry("bring-in-runs", Map.of("checked", "yes")),
+          Map.entry("judge-formula", Map.of("warnings", "yes")));
 
   private DemoProjects() {}
 
@@ -97,8 +101,10 @@ final class DemoProjects {
   static void halfBuilt(Path folder) throws IOException {
     DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-11-14T10:00:00+01:00"));
     begin(walk, "Rind 3, ripening room", design("Rind 3, ripening room", "60", "K"));
-    steps(walk, "heater-alone");
-    walk.done("make-junctions", TYPED, Map.of());
+    steps(walk, "join-leads");
+    Map<String, String> typeK = new HashMap<>(TYPED);
+    typeK.put("loop-alone", "47.7");
+    walk.done("make-junctions", typeK, Map.of());
     walk.begun("coat-parts");
   }
 
@@ -116,7 +122,7 @@ final class DemoProjects {
     walk.begun("heater-insulation");
     walk.ok(walk.enter().reading("heater-insulation", "lead-a-ball", "27 Ω"));
     walk.ok(walk.enter().reading("heater-insulation", "lead-b-ball", "127,4 Ω"));
-    walk.ok(walk.enter().reading("heater-insulation", "lead-to-lead", "100,3"));
+    walk.ok(walk.enter().reading("heater-insulation", "lead-to-lead", "100,4"));
   }
 
   private static void begin(DemoWalk walk, String name, String design) throws IOException {
@@ -217,6 +223,18 @@ final class DemoProjects {
             "loop-reference-ball",
             "loop-heater",
             "ball-ball",
+            "lead-a-ball-again",
+            "lead-b-ball-again",
+            "lead-a-ball-mounted",
+            "lead-b-ball-mounted",
+            "loop-heated-mounted",
+            "loop-reference-mounted",
+            "loop-heater-mounted",
+            "ball-ball-mounted",
+            "joined-heater-signal",
+            "joined-heater-ball",
+            "joined-signal-heated",
+            "joined-signal-reference",
             "cable-heater-pair",
             "cable-signal-pair",
             "cable-heater-signal")) {
@@ -238,7 +256,25 @@ final class DemoProjects {
             "heated-mass", "8.63",
             "reference-mass", "8.84",
             "heater-alone", "100.2",
-            "lead-to-lead", "100,3"));
+            "lead-to-lead", "100,4"));
+    typed.putAll(
+        Map.of(
+            "meter-tips", "0.2",
+            "meter-proof-1", "1.00",
+            "meter-proof-10", "10,02",
+            "meter-proof-after", "1.00",
+            "heater-with-leads", "100.4",
+            "lead-to-lead-again", "100.4",
+            "lead-to-lead-mounted", "100.4",
+            "joined-heater-pair", "100.9",
+            "joined-signal-pair", "23.9",
+            "heater-pair-closed", "100.9"));
+    typed.putAll(
+        Map.of(
+            "loop-alone", "23.3",
+            "loop-mounted", "23.4",
+            "supply-open", "5.02",
+            "radius-growth", "0.5"));
     typed.putAll(
         Map.of(
             "loop", "23.4",

@@ -36,9 +36,11 @@ final class Assembly {
     }
     a.ohms.put(Part.LEADS_BRIDGE, OPEN);
     double heater = design.within("lead_to_lead_low_ohm", "lead_to_lead_high_ohm", random);
-    a.ohms.put(Part.HEATER_ALONE, heater);
+    a.ohms.put(Part.HEATER_ALONE, design.within("low_heater_ohm", "high_heater_ohm", random));
+    a.ohms.put(Part.HEATER_WITH_LEADS, heater);
     a.ohms.put(Part.HEATER, heater);
     double loop = design.within("loop_resistance_low_ohm", "loop_resistance_high_ohm", random);
+    a.ohms.put(Part.LOOP_ALONE, loop);
     double middle = loop * (0.2 + 0.7 * random.nextDouble());
     a.ohms.put(Part.MIDDLE, middle);
     a.ohms.put(Part.LEG_1, (loop - middle) / 2);
@@ -108,7 +110,18 @@ final class Assembly {
   ResistorNetwork network(String scene) {
     ResistorNetwork n = new ResistorNetwork();
     switch (scene) {
-      case "resistor" -> n.join("lead-a", "lead-b", ohm(Part.HEATER_ALONE));
+      case "resistor" -> n.join("leg-a", "leg-b", ohm(Part.HEATER_ALONE));
+      case "heater" -> n.join("lead-a", "lead-b", ohm(Part.HEATER_WITH_LEADS));
+      case "loop" -> n.join("loop-plus", "loop-minus", ohm(Part.LOOP_ALONE));
+      case "joined" -> {
+        cable(n);
+        heatedBall(n);
+        loop(n);
+        n.join("heater-plus-balls", "lead-a", TINY_OHM);
+        n.join("heater-minus-balls", "lead-b", TINY_OHM);
+        n.join("signal-plus-balls", "loop-plus", TINY_OHM);
+        n.join("signal-minus-balls", "loop-minus", TINY_OHM);
+      }
       case "plate" -> {
         n.join("lead-a", "plate", ohm(Part.LEAD_A_TO_PLATE));
         n.join("lead-b", "plate", ohm(Part.LEAD_B_TO_PLATE));

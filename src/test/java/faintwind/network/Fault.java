@@ -16,7 +16,9 @@ enum Fault {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       double factor = r.nextBoolean() ? logUniform(r, 1.2, 1000) : logUniform(r, 0.001, 0.8);
-      a.times(Part.HEATER_ALONE, factor).times(Part.HEATER, factor);
+      a.times(Part.HEATER_ALONE, factor)
+          .times(Part.HEATER_WITH_LEADS, factor)
+          .times(Part.HEATER, factor);
     }
   },
   PINHOLE_ON_LEAD_A("pinhole-lead-a") {

@@ -4,7 +4,11 @@ package faintwind.network;
 enum Part {
   /** The resistor on the bench, before anything was done to it. */
   HEATER_ALONE,
+  /** The resistor with its thin leads, before it is coated. */
+  HEATER_WITH_LEADS,
   HEATER,
+  /** The loop before it is glued in. */
+  LOOP_ALONE,
   /** Lead to lead past the resistor: metal-filled epoxy. */
   LEADS_BRIDGE,
   LEAD_A_TO_BALL,

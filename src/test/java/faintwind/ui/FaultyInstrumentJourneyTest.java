@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Gate;
+import faintwind.guide.checklist.Question;
 import faintwind.job.WindowChoices;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.record.InstrumentView;
@@ -48,12 +49,19 @@ import org.testfx.framework.junit5.ApplicationExtension;
 class FaultyInstrumentJourneyTest {
   private static final Path DEMO = Path.of("demo-projects/cellar-door");
   private static final Map<String, String> SOUND =
-      Map.of(
-          "loop", "23,4",
-          "cable-heater-plus", "0.3",
-          "cable-heater-minus", "0.3",
-          "cable-signal-plus", "0.3",
-          "cable-signal-minus", "0,4");
+      Map.ofEntries(
+          Map.entry("loop", "23,4"),
+          Map.entry("loop-mounted", "23,4"),
+          Map.entry("lead-to-lead-again", "100,3"),
+          Map.entry("lead-to-lead-mounted", "100,3"),
+          Map.entry("cable-heater-plus", "0.3"),
+          Map.entry("cable-heater-minus", "0.3"),
+          Map.entry("cable-signal-plus", "0.3"),
+          Map.entry("cable-signal-minus", "0,4"),
+          Map.entry("joined-heater-pair", "100,8"),
+          Map.entry("joined-signal-pair", "23,9"),
+          Map.entry("meter-proof-after", "1,00"),
+          Map.entry("supply-open", "5,01"));
 
   private final ChosenFiles files = new ChosenFiles();
   private final MovedClock clock =
@@ -98,7 +106,16 @@ class FaultyInstrumentJourneyTest {
     keep("step-stop");
     measureAgain();
     for (String id :
-        List.of("glue-junctions", "loop-insulation", "mount-pair", "make-cable", "cable-check")) {
+        List.of(
+            "glue-junctions",
+            "loop-insulation",
+            "mount-pair",
+            "mounted-check",
+            "make-cable",
+            "cable-check",
+            "join-cable",
+            "joined-check",
+            "ready-supply")) {
       step(id);
       assertThat(heaterPower().open()).as(id).isFalse();
       work(id);
@@ -138,6 +155,11 @@ class FaultyInstrumentJourneyTest {
     InstrumentView view = view();
     var step = view.checklist().step(id).orElseThrow();
     step.cautions().forEach(caution -> fire("#caution-" + caution.id() + "-read"));
+    for (Question question : step.asks().questions()) {
+      Question.Choice choice =
+          question.choices().stream().filter(c -> c.stop().isEmpty()).findFirst().orElseThrow();
+      fire("#answer-" + question.id() + "-" + choice.id());
+    }
     step.asks().readings().forEach(r -> type(r.id(), SOUND.getOrDefault(r.id(), "OL")));
     step.asks()
         .clock()

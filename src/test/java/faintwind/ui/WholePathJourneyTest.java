@@ -74,6 +74,11 @@ class WholePathJourneyTest {
     openWindow();
     openInstrument();
     fire("#go-on");
+    step("prove-meter");
+    type("meter-tips", "0,2");
+    type("meter-proof-1", "1,00");
+    type("meter-proof-10", "10,02");
+    finish("prove-meter");
     step("heater-alone");
     type("heater-alone", "100,2");
     finish("heater-alone");
@@ -125,12 +130,15 @@ class WholePathJourneyTest {
     finish("choose-use");
     step("choose-design");
     fire("#caution-hot-ball-read");
+    fire("#caution-children-read");
     fire("#answer-sheet-none");
     finish("choose-design");
     step("check-clearance");
     fire("#answer-fits-yes");
     finish("check-clearance");
     step("get-parts");
+    fire("#caution-lithium-read");
+    fire("#caution-adapter-read");
     finish("get-parts");
     step("check-parts");
     type("diameter-a", "12.70");

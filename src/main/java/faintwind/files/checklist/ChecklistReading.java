@@ -105,7 +105,8 @@ final class ChecklistReading {
         continue;
       }
       picture(node.get(), name);
-      Optional<Step> step = StepForm.read(node.get(), Step.class, Where.file(name), problems);
+      bench(name, node.get());
+      Optional<Step> step = StepForm.step(node.get(), Where.file(name), problems);
       step.ifPresent(steps::add);
       if (step.isPresent()) {
         keepsSafety(name, step.get());
@@ -141,16 +142,31 @@ final class ChecklistReading {
 
   /** A step laid over another keeps what protects people in the one below. */
   private void keepsSafety(String name, Step step) throws IOException {
-    Path lowest = folders.get(folders.size() - 1).resolve(name);
-    if (find(name).filter(lowest::equals).isPresent() || !Files.isRegularFile(lowest)) {
+    List<Problem> unneeded = new ArrayList<>();
+    below(name)
+        .flatMap(node -> StepForm.step(node, Where.file(name), unneeded))
+        .ifPresent(below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
+  }
+
+  /** A step laid over another that says nothing of the bench does to it what the one below does. */
+  private void bench(String name, ObjectNode step) throws IOException {
+    if (step.has("asks") || step.has("leaves")) {
       return;
     }
-    List<Problem> unneeded = new ArrayList<>();
-    JsonFile.parse(Files.readAllBytes(lowest), name)
-        .fold(
-            (node, notes) -> StepForm.read(node, Step.class, Where.file(name), unneeded),
-            broken -> Optional.<Step>empty())
-        .ifPresent(below -> problems.addAll(ChecklistRules.dropped(below, step, Where.file(name))));
+    Optional<ObjectNode> below = below(name);
+    for (String key : List.of("asks", "leaves")) {
+      below.map(node -> node.get(key)).ifPresent(marks -> step.set(key, marks));
+    }
+  }
+
+  /** The shipped step that an own file lies over; empty where the step is the shipped one. */
+  private Optional<ObjectNode> below(String name) throws IOException {
+    Path lowest = folders.get(folders.size() - 1).resolve(name);
+    if (find(name).filter(lowest::equals).isPresent() || !Files.isRegularFile(lowest)) {
+      return Optional.empty();
+    }
+    return JsonFile.parse(Files.readAllBytes(lowest), name)
+        .fold((node, notes) -> Optional.of(node), broken -> Optional.empty());
   }
 
   private void picture(ObjectNode step, String name) {

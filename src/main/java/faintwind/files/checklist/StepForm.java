@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.annotation.JsonDeserialize;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.util.StdConverter;
 import faintwind.files.JsonForm;
+import faintwind.guide.checklist.Bench;
 import faintwind.guide.checklist.Condition;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Remedy;
@@ -25,6 +26,7 @@ interface StepForm {
               Step.class, StepForm.class,
               Question.Choice.class, Choice.class,
               Remedy.class, Cause.class,
+              Bench.Mark.class, Mark.class,
               Condition.class, Formula.class));
 
   @JsonUnwrapped
@@ -52,6 +54,17 @@ interface StepForm {
   @JsonDeserialize(converter = Parsed.class)
   interface Formula {}
 
+  @JsonDeserialize(converter = Marked.class)
+  interface Mark {}
+
+  /** A fact of the schema's closed list. */
+  final class Marked extends StdConverter<String, Bench.Mark> {
+    @Override
+    public Bench.Mark convert(String word) {
+      return Bench.Mark.ofWord(word).orElseThrow(() -> new IllegalArgumentException(word));
+    }
+  }
+
   /** A formula that was found to be one before. */
   final class Parsed extends StdConverter<String, Condition> {
     @Override
@@ -63,6 +76,20 @@ interface StepForm {
                 throw new IllegalArgumentException(problems.toString());
               });
     }
+  }
+
+  /**
+   * A step that agrees with its schema; what it does on the bench is flat in the file.
+   *
+   * @param problems where a wrong formula is told
+   */
+  static Optional<Step> step(ObjectNode node, Where where, List<Problem> problems) {
+    ObjectNode grouped = node.deepCopy();
+    ObjectNode bench = grouped.putObject("bench");
+    for (String key : List.of("asks", "leaves")) {
+      Optional.ofNullable(grouped.remove(key)).ifPresent(marks -> bench.set(key, marks));
+    }
+    return read(grouped, Step.class, where, problems);
   }
 
   /**

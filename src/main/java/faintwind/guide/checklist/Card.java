@@ -13,7 +13,9 @@ public enum Card {
   /** Current, charge, time, thickness and hydrogen, to be played with. */
   PLATING_BATH,
   /** The chain drawn: supply, heater, thermocouple, joints, input. */
-  WIRING;
+  WIRING,
+  /** The arm from above, and what it has to hold. */
+  ARM;
 
   /** The word in checklist files and bundle keys. */
   public String word() {

@@ -4,6 +4,9 @@ import java.util.Locale;
 
 /** Where a tip of the meter can go. */
 public enum ProbePoint {
+  // the resistor's own legs, and the thin leads joined to them
+  LEG_A,
+  LEG_B,
   LEAD_A,
   LEAD_B,
   HEATED_BALL,

@@ -58,8 +58,9 @@ public record Step(
    * @param needs steps that must be finished before
    * @param gate the gate this step helps to open
    * @param behind gates that must be open before this step
+   * @param bench what it needs of the things on the bench, and what it does to them
    */
-  public record Order(List<String> needs, Optional<String> gate, List<String> behind) {
+  public record Order(List<String> needs, Optional<String> gate, List<String> behind, Bench bench) {
     public Order {
       needs = List.copyOf(needs);
       behind = List.copyOf(behind);

@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.advice.PartNeed;
+import faintwind.physics.advice.Workshop;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.ColourCode;
 import faintwind.physics.part.ResistorStyle;
@@ -37,7 +38,7 @@ final class PartsWords {
   }
 
   private static String id(PartNeed need) {
-    return need.kind().name().toLowerCase(Locale.ROOT);
+    return need.kind().name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 
   /** What it is, in general terms. */
@@ -69,6 +70,7 @@ final class PartsWords {
       case BATTERY -> design.supply().battery().map(b -> b.label().name()).orElse("");
       case CABLE -> design.supply().cable().map(c -> c.conductor().label().name()).orElse("");
       case LOGGER -> design.sense().logger().label().name();
+      case CONSUMABLE, TOOL, ARM, HOME_PLATING -> words.text("parts.item." + Workshop.id(need));
     };
   }
 
@@ -98,7 +100,19 @@ final class PartsWords {
               "parts.battery.tolerance",
               Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::low)),
               Numerals.digits(value(OutcomeId.BATTERY_TIME, Interval::high)));
-      case PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, CABLE, LOGGER -> "";
+      case PLATING,
+          PAINT,
+          DRILL,
+          LEAD,
+          VARNISH,
+          EPOXY,
+          CABLE,
+          LOGGER,
+          CONSUMABLE,
+          TOOL,
+          ARM,
+          HOME_PLATING ->
+          "";
     };
   }
 
@@ -109,7 +123,21 @@ final class PartsWords {
       case RESISTOR -> words.text(key, bands(), bodyWidth(), value(OutcomeId.BORE));
       case THERMOCOUPLE ->
           words.text(key, colours(), design.sense().type().joining().strip()).strip();
-      case BALL, PLATING, PAINT, DRILL, LEAD, VARNISH, EPOXY, SUPPLY, BATTERY, CABLE, LOGGER ->
+      case BALL,
+          PLATING,
+          PAINT,
+          DRILL,
+          LEAD,
+          VARNISH,
+          EPOXY,
+          SUPPLY,
+          BATTERY,
+          CABLE,
+          LOGGER,
+          CONSUMABLE,
+          TOOL,
+          ARM,
+          HOME_PLATING ->
           words.text(key);
     };
   }

@@ -1,5 +1,7 @@
 package faintwind.job.record;
 
+import faintwind.files.checklist.ChecklistFiles;
+import faintwind.guide.checklist.Step;
 import faintwind.job.PaperFile;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -8,15 +10,21 @@ import faintwind.message.Where;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Puts steps of an instrument on paper, as HTML or as PDF by the target's ending. */
 public final class PrintSteps {
+  private static final String PICTURES = "/faintwind/assets/pictures/";
+
   private final Clock clock;
   private final Messages messages;
 
@@ -87,10 +95,45 @@ public final class PrintSteps {
     return Checked.ok(target, view.problems());
   }
 
-  private StepSheetContent content(InstrumentView view, List<StepSheetContent.Part> parts) {
+  private StepSheetContent content(InstrumentView view, List<StepSheetContent.Part> parts)
+      throws IOException {
     String name = view.state().name().orElseGet(() -> String.valueOf(view.path().getFileName()));
     return new StepSheetContent(
-        name, view.checklist(), view.situation(OffsetDateTime.now(clock)), parts);
+        name,
+        view.checklist(),
+        view.situation(OffsetDateTime.now(clock)),
+        parts,
+        pictures(view.path(), parts));
+  }
+
+  /** The drawings of the steps; one of the teacher's own lies beside the own checklist. */
+  private static Map<String, String> pictures(Path folder, List<StepSheetContent.Part> parts)
+      throws IOException {
+    Map<String, String> pictures = new HashMap<>();
+    for (StepSheetContent.Part part : parts) {
+      for (Step step : part.steps()) {
+        Optional<String> file =
+            step.text().picture().map(Step.Picture::file).filter(name -> name.endsWith(".svg"));
+        if (file.isPresent()) {
+          picture(folder, file.get()).ifPresent(svg -> pictures.put(file.get(), svg));
+        }
+      }
+    }
+    return pictures;
+  }
+
+  private static Optional<String> picture(Path folder, String file) throws IOException {
+    for (Path around : ChecklistFiles.ownFolders(folder)) {
+      Path own = around.resolve("checklist").resolve("pictures").resolve(file);
+      if (Files.isRegularFile(own)) {
+        return Optional.of(Files.readString(own));
+      }
+    }
+    try (InputStream shipped = PrintSteps.class.getResourceAsStream(PICTURES + file)) {
+      return shipped == null
+          ? Optional.empty()
+          : Optional.of(new String(shipped.readAllBytes(), StandardCharsets.UTF_8));
+    }
   }
 
   private static Checked<List<StepSheetContent.Part>> parts(InstrumentView view, Wanted wanted) {

@@ -24,7 +24,15 @@ public record PartNeed(Kind kind, String key, double needed, double spare) {
     SUPPLY(Count.PIECES),
     BATTERY(Count.PIECES),
     CABLE(Count.METRES),
-    LOGGER(Count.PIECES);
+    LOGGER(Count.PIECES),
+    /** Shared by everybody who builds. */
+    TOOL(Count.PIECES),
+    /** Used up. */
+    CONSUMABLE(Count.PIECES),
+    /** The arm of the turntable and what it is built with, once. */
+    ARM(Count.PIECES),
+    /** Only where the balls are plated at home; a licensed plater has it. */
+    HOME_PLATING(Count.PIECES);
 
     private final Count count;
 
@@ -41,6 +49,27 @@ public record PartNeed(Kind kind, String key, double needed, double spare) {
   public enum Count {
     PIECES,
     METRES
+  }
+
+  /** Whether it belongs to the bench and not to the design. */
+  public boolean isOfTheWorkshop() {
+    return switch (kind) {
+      case CONSUMABLE, TOOL, ARM, HOME_PLATING -> true;
+      case BALL,
+          PLATING,
+          PAINT,
+          DRILL,
+          RESISTOR,
+          LEAD,
+          THERMOCOUPLE,
+          VARNISH,
+          EPOXY,
+          SUPPLY,
+          BATTERY,
+          CABLE,
+          LOGGER ->
+          false;
+    };
   }
 
   /** What to buy: whole pieces, or metres rounded up to a tenth. */

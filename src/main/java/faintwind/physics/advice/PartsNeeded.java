@@ -13,12 +13,21 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Everything that has to be bought for a design. Spares are common practice, no source: one in four
- * of what is easily spoilt (balls, resistors), at least one; a quarter more wire; a second drill;
- * one more of what is used up. Plating is counted by the ball, with the spare one.
+ * Everything that has to be at hand for a design. Spares are common practice, no source: one in
+ * four of what is easily spoilt, at least one ball and two resistors; a quarter more wire, of
+ * thermocouple wire at least enough for two junctions that fail; a second drill. Two balls of each
+ * instrument are plated; the spare one is for practice and stays bare.
  */
 public final class PartsNeeded {
   private static final double SPARE_SHARE = 0.25;
+
+  private static final double SPARE_RESISTORS = 2;
+
+  /** What each lead is cut longer for its joint and its bare end, m. */
+  private static final double LEAD_ENDS_M = 0.03;
+
+  /** Two junctions that fail: 50 mm of each conductor at each, and as much to hold, m. */
+  private static final double FAILED_M = 0.2;
 
   /** One tin of varnish and one pack of epoxy are enough for so many instruments. */
   private static final int INSTRUMENTS_A_PACK = 10;
@@ -37,17 +46,22 @@ public final class PartsNeeded {
     List<PartNeed> all = new ArrayList<>();
     all.addAll(balls(design.ball(), instruments));
     HeaterDesign heater = design.heater();
-    all.add(pieces(Kind.RESISTOR, "resistor-" + heater.style().label().id(), instruments));
-    double lead_m = 2 * heater.leadLength_m() * instruments;
+    String resistor = "resistor-" + heater.style().label().id();
+    double spare = Math.max(SPARE_RESISTORS, Math.ceil(SPARE_SHARE * instruments));
+    all.add(new PartNeed(Kind.RESISTOR, resistor, instruments, spare));
+    double lead_m = 2 * (heater.leadLength_m() + LEAD_ENDS_M) * instruments;
     all.add(metres(Kind.LEAD, "lead-" + heater.leads().label().id(), lead_m));
     SenseDesign sense = design.sense();
     String wire = "thermocouple-" + sense.type().label().id() + "-" + sense.gauge().awg() + "awg";
-    all.add(metres(Kind.THERMOCOUPLE, wire, sense.loopLength_m() * instruments));
+    double loop_m = sense.loopLength_m() * instruments;
+    double failed_m = Math.max(SPARE_SHARE * loop_m, FAILED_M * instruments);
+    all.add(new PartNeed(Kind.THERMOCOUPLE, wire, loop_m, failed_m));
     double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
     all.add(new PartNeed(Kind.VARNISH, "varnish", packs, 0));
     all.add(new PartNeed(Kind.EPOXY, "epoxy", packs, 0));
     all.addAll(supply(design.supply(), instruments));
     all.add(new PartNeed(Kind.LOGGER, "logger-" + sense.logger().label().id(), instruments, 0));
+    all.addAll(Workshop.of(instruments, design.ball().coat().kind() == Coat.Kind.PLATED));
     return List.copyOf(all);
   }
 
@@ -59,7 +73,7 @@ public final class PartsNeeded {
     all.add(balls);
     String coat = ball.coat().label().id();
     if (ball.coat().kind() == Coat.Kind.PLATED) {
-      all.add(new PartNeed(Kind.PLATING, "plating-" + coat, balls.needed(), balls.spare()));
+      all.add(new PartNeed(Kind.PLATING, "plating-" + coat, balls.needed(), 0));
     } else if (ball.coat().kind() != Coat.Kind.BARE) {
       double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
       all.add(new PartNeed(Kind.PAINT, "surface-" + coat, packs, 0));

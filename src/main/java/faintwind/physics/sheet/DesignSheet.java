@@ -53,6 +53,7 @@ public record DesignSheet(
     all.addAll(HeatSheet.of(design, spread, course));
     all.addAll(SignalSheet.of(design, spread));
     all.addAll(PlatingSheet.of(design));
+    all.addAll(ArmSheet.of(design));
     return new DesignSheet(
         all,
         DesignCurve.of(design, spread),

@@ -17,6 +17,9 @@ import java.util.List;
 /** Resistor, supply, cable and battery. */
 final class HeaterSheet {
   private static final double NO_CABLE_OHM = 1;
+  private static final double FUSE_SHARE = 1.5;
+  private static final List<Double> R10 =
+      List.of(1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0);
   private static final double REFERENCE_K = Constants.ZERO_C_K + 20;
 
   private HeaterSheet() {}
@@ -145,7 +148,22 @@ final class HeaterSheet {
         Outcome.plain(OutcomeId.SUPPLY_LOW, v.low()),
         Outcome.plain(OutcomeId.SUPPLY_HIGH, v.high()),
         Outcome.plain(OutcomeId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
-        Outcome.plain(OutcomeId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())));
+        Outcome.plain(OutcomeId.CURRENT_HIGH, 1e3 * Math.max(cold_A.high(), hot_A.high())),
+        Outcome.plain(OutcomeId.FUSE, fuse_mA(1e3 * Math.max(cold_A.high(), hot_A.high()))));
+  }
+
+  /**
+   * The next fuse of the R10 series (ratings of IEC 60127, from memory) above one and a half times
+   * the highest current, so that it does not tire (common practice, no source).
+   */
+  private static double fuse_mA(double current_mA) {
+    double least = FUSE_SHARE * current_mA;
+    double decade = Math.pow(10, Math.floor(Math.log10(least)));
+    return R10.stream()
+        .map(step -> step * decade)
+        .filter(rating -> rating >= least * (1 - 1e-9))
+        .findFirst()
+        .orElse(10 * decade);
   }
 
   private static List<Outcome> cable(SupplyDesign.Cable cable, Interval drop) {

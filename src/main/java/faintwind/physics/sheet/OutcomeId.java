@@ -56,6 +56,7 @@ public enum OutcomeId {
   SUPPLY_HIGH("supply_high_V", "V"),
   CURRENT_LOW("current_low_mA", "mA"),
   CURRENT_HIGH("current_high_mA", "mA"),
+  FUSE("fuse_mA", "mA"),
   CABLE_RESISTANCE("cable_ohm", "Ω"),
   CABLE_DROP("cable_drop_V", "V"),
   BATTERY_CURRENT("battery_current_mA", "mA"),
@@ -102,7 +103,19 @@ public enum OutcomeId {
   PLATING_GOLD_TIME("plating_gold_s", "s"),
   PLATING_CHARGE("plating_charge_C", "C"),
   PLATING_HYDROGEN("plating_hydrogen_mL", "mL"),
-  PLATING_HYDROGEN_ROOM("plating_hydrogen_room_pct", "%");
+  PLATING_HYDROGEN_ROOM("plating_hydrogen_room_pct", "%"),
+  // ---- the arm of the turntable ----
+  ARM_RADIUS("arm_radius_mm", "mm"),
+  ARM_TURNS("arm_turns_1_min", "1/min"),
+  ARM_PULL("arm_pull_N", "N"),
+  ARM_THREAD_GROWTH("arm_thread_growth_mm", "mm"),
+  ARM_HOLDER_GROWTH("arm_holder_growth_mm", "mm"),
+  ARM_SAG("arm_sag_mm", "mm"),
+  ARM_COUNTERWEIGHT("arm_counterweight_g", "g"),
+  ARM_FOOT("arm_foot_kg", "kg"),
+  ARM_DRAG("arm_drag_W", "W"),
+  ARM_DRIVING_WEIGHT("arm_driving_weight_g", "g"),
+  ARM_CLEAR("arm_clear_mm", "mm");
 
   private final String id;
   private final String unit;
@@ -131,7 +144,10 @@ public enum OutcomeId {
     if (compareTo(SENSITIVITY) < 0) {
       return Group.HEAT;
     }
-    return compareTo(PLATING_NICKEL_CURRENT) < 0 ? Group.SIGNAL : Group.PLATING;
+    if (compareTo(PLATING_NICKEL_CURRENT) < 0) {
+      return Group.SIGNAL;
+    }
+    return compareTo(ARM_RADIUS) < 0 ? Group.PLATING : Group.ARM;
   }
 
   /** Groups of quantities; the words are under {@code quantity-group.} */
@@ -141,7 +157,8 @@ public enum OutcomeId {
     HEATER,
     HEAT,
     SIGNAL,
-    PLATING
+    PLATING,
+    ARM
   }
 
   /** Unit as it is written; empty for a pure number. */

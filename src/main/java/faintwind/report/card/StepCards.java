@@ -30,6 +30,7 @@ public final class StepCards {
           case PLATING_ORDER -> PlatingOrderCard.of(design.get(), words);
           case PLATING_BATH -> PlatingBathCard.of(design.get(), words);
           case WIRING -> WiringCard.of(design.get(), situation, words);
+          case ARM -> ArmCard.of(design.get(), situation, words);
         });
   }
 }

@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,12 +15,18 @@ import java.util.Optional;
  * @param checklist that guides it
  * @param situation its journal, designs and the time of printing
  * @param parts what is printed, in the checklist's order
+ * @param pictures drawings of the steps as SVG, by file name
  */
 public record StepSheetContent(
-    String name, Checklist checklist, Situation situation, List<Part> parts) {
+    String name,
+    Checklist checklist,
+    Situation situation,
+    List<Part> parts,
+    Map<String, String> pictures) {
 
   public StepSheetContent {
     parts = List.copyOf(parts);
+    pictures = Map.copyOf(pictures);
   }
 
   /** Steps of one stage. */

@@ -12,8 +12,12 @@ import faintwind.message.Messages;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The parts of one step on paper. */
@@ -91,6 +95,25 @@ final class StepSheetParts {
     }
   }
 
+  /** The drawing of a step with what it shows. */
+  void picture(Html html, Step step, Map<String, String> pictures) {
+    Optional<Step.Picture> wanted = step.text().picture();
+    Optional<String> svg = wanted.map(picture -> pictures.get(picture.file()));
+    if (wanted.isPresent() && svg.isPresent()) {
+      String data = Base64.getEncoder().encodeToString(svg.get().getBytes(StandardCharsets.UTF_8));
+      // as an image, so that neither its styles nor a script of somebody else's reach the page
+      html.markup(
+          "div",
+          "drawings",
+          "<img alt=\""
+              + Html.escaped(wanted.get().shows())
+              + "\" src=\"data:image/svg+xml;base64,"
+              + data
+              + "\"/>");
+      html.element("p", "soft", wanted.get().shows());
+    }
+  }
+
   void questions(Html html, Step step) {
     for (Question question : step.asks().questions()) {
       html.raw("<p>" + Html.within("b", question.text()) + "</p>");
@@ -119,10 +142,23 @@ final class StepSheetParts {
 
   private List<String> reading(Reading reading) {
     return List.of(
-        Html.escaped(fill(reading.label())),
+        Html.escaped(fill(reading.label())) + tips(reading),
         Html.escaped(fill(reading.expected())),
         SHORT + Html.escaped(reading.unit()),
         verdicts(reading));
+  }
+
+  private String tips(Reading reading) {
+    return reading
+        .tips()
+        .map(
+            tips ->
+                messages.text(
+                    "window.step.tips",
+                    messages.text("window.point." + tips.one().word()),
+                    messages.text("window.point." + tips.other().word())))
+        .map(words -> "<br/>" + Html.span("soft", words))
+        .orElse("");
   }
 
   private String verdicts(Reading reading) {

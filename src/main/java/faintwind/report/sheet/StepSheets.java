@@ -37,10 +37,11 @@ public final class StepSheets {
       .short { display: inline-block; width: 22mm; border-bottom: 1px solid #000000; }
       .caution { border: 1px solid #000000; padding: 4px 8px; margin: 4px 0;
         page-break-inside: avoid; }
-      .todo { margin: 3px 0 3px 7mm; text-indent: -5mm; page-break-inside: avoid; }
+      .todo { margin: 3px 0 3px 4mm; page-break-inside: avoid; }
       .ends { margin-left: 7mm; font-style: normal; }
       table.drawings td { border: none; }
-      .drawings svg { width: 72mm; height: 55mm; }
+      .drawings { page-break-inside: avoid; }
+      .drawings svg, .drawings img { width: 72mm; height: 55mm; }
       .drawings svg.tall { width: 72mm; height: 104mm; }
       """;
 
@@ -118,6 +119,7 @@ public final class StepSheets {
     parts.cautions(html, step);
     if (mayBeShown(content, step)) {
       parts.kit(html, step);
+      parts.picture(html, step, content.pictures());
       step.text().how().forEach(line -> parts.todo(html, parts.fill(line)));
       step.text().card().ifPresent(card -> card(html, card, situation, printed));
     } else {

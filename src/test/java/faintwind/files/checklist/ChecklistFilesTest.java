@@ -126,7 +126,7 @@ class ChecklistFilesTest {
 
   @Test
   void anUnknownQuantityIsRefused() throws IOException {
-    change("04-assemble/heater-alone.json", "value >= lead_to_lead_low_ohm", "value >= ohms_low");
+    change("04-assemble/heater-alone.json", "value >= low_heater_ohm", "value >= ohms_low");
     assertThat(problems()).containsExactly("checklist.unknown-name");
   }
 
@@ -138,7 +138,7 @@ class ChecklistFilesTest {
 
   @Test
   void aFunctionInABandIsRefused() throws IOException {
-    change("04-assemble/heater-alone.json", "value >= lead_to_lead_low_ohm", "ABS(value) >= 1");
+    change("04-assemble/heater-alone.json", "value >= low_heater_ohm", "ABS(value) >= 1");
     assertThat(problems()).contains("condition.not-understood");
   }
 

@@ -40,18 +40,18 @@ class ReadingTest {
 
   @ParameterizedTest(
       name =
-          "{0} {1} is {2}: band 98 to 102 ohm, 0.2 ohm of the meter's leads, 3 % beyond it"
+          "{0} {1} is {2}: band 99 to 101 ohm, 0.2 ohm of the meter's leads, 3 % beyond it"
               + " doubtful")
   @CsvSource({
-    "heater-alone, 98, GOOD",
-    "heater-alone, 102, GOOD",
-    "heater-alone, '97,9', DOUBTFUL",
-    "heater-alone, 95.06, DOUBTFUL",
-    "heater-alone, 95.05, STOP",
-    "heater-alone, 102.2, GOOD",
-    "heater-alone, 102.3, DOUBTFUL",
-    "heater-alone, 105.26, DOUBTFUL",
-    "heater-alone, 105.27, STOP",
+    "heater-alone, 99, GOOD",
+    "heater-alone, 101, GOOD",
+    "heater-alone, '98,9', DOUBTFUL",
+    "heater-alone, 96.03, DOUBTFUL",
+    "heater-alone, 96.02, STOP",
+    "heater-alone, 101.2, GOOD",
+    "heater-alone, 101.3, DOUBTFUL",
+    "heater-alone, 104.23, DOUBTFUL",
+    "heater-alone, 104.24, STOP",
     "heater-alone, OL, STOP",
     "heater-alone, 0.1k, GOOD",
     "loop, 10, GOOD",

@@ -92,7 +92,20 @@ public final class SampleBuild {
     typed.put("reference-mass", "8.99");
     typed.put("heater-alone", "100,3");
     typed.put("lead-to-lead", "100.4");
+    typed.put("meter-tips", "0.2");
+    typed.put("meter-proof-1", "1.00");
+    typed.put("meter-proof-10", "10.0");
+    typed.put("meter-proof-after", "1.00");
+    for (String pair : List.of("heater-with-leads", "lead-to-lead-again", "lead-to-lead-mounted")) {
+      typed.put(pair, "100.4");
+    }
     typed.put("loop", "12.1");
+    typed.put("loop-alone", "12.0");
+    typed.put("loop-mounted", "12.1");
+    typed.put("joined-heater-pair", "101.2");
+    typed.put("joined-signal-pair", "12.9");
+    typed.put("heater-pair-closed", "101.2");
+    typed.put("supply-open", "5.01");
     typed.put("cable-heater-plus", "0.6");
     typed.put("cable-heater-minus", "0.6");
     typed.put("cable-signal-plus", "0.7");
@@ -105,6 +118,7 @@ public final class SampleBuild {
     typed.put("breath-drop", "0.2");
     typed.put("radius", "612");
     typed.put("u-radius", "1.5");
+    typed.put("radius-growth", "0.5");
     typed.put("air-temperature", "21.4");
     typed.put("air-pressure", "981");
     typed.put("air-humidity", "46");

@@ -115,8 +115,9 @@ class OwnChecklistTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "checklist.cycle | \"heater-alone\" | \"mount-pair\"",
-        "checklist.unknown-step | \"heater-alone\" | \"heater-lone\"",
+        "checklist.cycle | \"join-leads\" | \"mount-pair\"",
+        "checklist.unknown-step | \"join-leads\" | \"join-feet\"",
+        "checklist.bench-asks | \"leads-joined\" | \"cable-joined\"",
         "checklist.unknown-name | 24*3600 | 24*cure_h",
         "condition.not-understood | 24*3600 | MAX(1)",
         "checklist.caution-dropped | \"id\": \"varnish\" | \"id\": \"paint\"",

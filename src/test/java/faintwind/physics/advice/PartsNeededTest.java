@@ -39,24 +39,26 @@ class PartsNeededTest {
     assertThat(ball.key()).isEqualTo("ball-copper-12.7mm");
     assertThat(ball.needed()).isEqualTo(2);
     assertThat(ball.buy()).isEqualTo(3);
-    assertThat(part(parts, PartNeed.Kind.RESISTOR).buy()).isEqualTo(2);
+    assertThat(part(parts, PartNeed.Kind.RESISTOR).buy()).isEqualTo(3);
     assertThat(parts).extracting(PartNeed::kind).doesNotContain(PartNeed.Kind.PLATING);
     assertThat(parts).extracting(PartNeed::kind).isSorted();
   }
 
   @Test
-  void wiresAreBoughtAQuarterLongerRoundedUp() throws IOException {
+  void thermocoupleWireIsEnoughForTwoJunctionsThatFail() throws IOException {
     List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 3);
     PartNeed wire = part(parts, PartNeed.Kind.THERMOCOUPLE);
     assertThat(wire.needed()).isCloseTo(1.8, within(1e-12));
-    assertThat(wire.buy()).isCloseTo(2.3, within(1e-12)); // 2.25 m
-    assertThat(part(parts, PartNeed.Kind.LEAD).buy()).isCloseTo(0.5, within(1e-12)); // 0.45 m
+    assertThat(wire.buy()).isCloseTo(2.4, within(1e-12)); // 1.8 m and 0.2 m for each instrument
+    PartNeed lead = part(parts, PartNeed.Kind.LEAD);
+    assertThat(lead.needed()).isCloseTo(3 * 2 * (0.06 + 0.03), within(1e-12));
+    assertThat(lead.buy()).isCloseTo(0.7, within(1e-12)); // 0.675 m
   }
 
   @Test
   void goldIsPlatedByTheBallAndTarnishedCopperIsNotBought() throws IOException {
     PartNeed plating = part(PartsNeeded.of(design("gold"), 2), PartNeed.Kind.PLATING);
-    assertThat(plating.buy()).isEqualTo(5);
+    assertThat(plating.buy()).isEqualTo(4);
     PartNeed paint = part(PartsNeeded.of(design("white-paint"), 11), PartNeed.Kind.PAINT);
     assertThat(paint.buy()).isEqualTo(2);
   }

@@ -45,7 +45,10 @@ class PictureViewTest {
   @Test
   void everyReadingOfTheInsulationStageSaysWhereTheTipsGo() {
     for (Step step : CHECKLIST.stepsOfGate("heater-power")) {
-      step.asks().readings().forEach(r -> assertThat(r.tips()).as(r.id()).isPresent());
+      step.asks().readings().stream()
+          // the meter's own check and the bare supply have no place on the pair
+          .filter(r -> !r.id().startsWith("meter-") && !r.id().equals("supply-open"))
+          .forEach(r -> assertThat(r.tips()).as(r.id()).isPresent());
     }
   }
 

@@ -93,7 +93,8 @@ class RecordModelTest {
     assertThat(record.next().get().act()).isPresent();
 
     record.logWritten(
-        Path.of("log.html"), Checked.refused(Problem.error("output.exists", Where.file("log.html"), "")));
+        Path.of("log.html"),
+        Checked.refused(Problem.error("output.exists", Where.file("log.html"), "")));
     assertThat(record.next().get().detail()).contains("exists already");
   }
 
