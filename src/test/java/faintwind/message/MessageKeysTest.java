@@ -24,8 +24,10 @@ class MessageKeysTest {
   private static final Path WORDS = Path.of("src/main/resources/faintwind/messages.properties");
   private static final Pattern USE =
       Pattern.compile(
-          "\\b(?:error|warning|text|say|tell|descriptionKey"
+          "(?<!Field\\.)\\b(?:error|warning|text|say|tell|descriptionKey"
               + " =)\\s*\\(?\\s*\"([a-z][\\w-]*(?:\\.[\\w-]+)+)\"");
+  private static final Pattern FIELD =
+      Pattern.compile("Field\\.(?:text|number|whole|word)\\(\\s*\"([a-z][\\w.-]*)\"");
   private static final Pattern LITERAL = Pattern.compile("\"%?([A-Za-z][\\w.-]*)\"");
   private static final Pattern BEGINNING = Pattern.compile("\"([a-z][\\w.-]*[.-])\"");
   private static final Pattern APOSTROPHE = Pattern.compile("(?<!')'(?!')");
@@ -48,6 +50,23 @@ class MessageKeysTest {
       }
     }
     assertThat(missing).isEmpty();
+  }
+
+  @Test
+  void everyFieldHasAName() throws IOException {
+    Set<String> nameless = new TreeSet<>();
+    int fields = 0;
+    for (Path file : sources()) {
+      Matcher field = FIELD.matcher(Files.readString(file));
+      while (field.find()) {
+        fields++;
+        if (!BUNDLE.containsKey("field." + field.group(1))) {
+          nameless.add(file.getFileName() + ": " + field.group(1));
+        }
+      }
+    }
+    assertThat(nameless).isEmpty();
+    assertThat(fields).isGreaterThan(30);
   }
 
   @Test
