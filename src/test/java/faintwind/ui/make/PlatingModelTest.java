@@ -29,14 +29,6 @@ class PlatingModelTest {
     return plating.fields().stream().filter(f -> f.id().equals(id)).findFirst().orElseThrow();
   }
 
-  private String outcome(String id) {
-    return plating.outcomes().get().stream()
-        .filter(o -> o.id().equals(id))
-        .findFirst()
-        .map(PlatingModel.Outcome::value)
-        .orElse("");
-  }
-
   @Test
   void theAreaIsThatOfOneBall() {
     // π · 12.7 mm · 12.7 mm = 5.07 cm², by hand
