@@ -52,7 +52,7 @@ final class CalibrationFit {
   private void typed(Calibration c) {
     TypedFormula typed = TypedFormula.of(c.formula(), c.signal(), c.coverage());
     to.say("calibration-page.typed");
-    to.html().element("p", to.words().text(typed.key(), typed.numbers().toArray(new String[0])));
+    to.html().element("p", to.words().text(typed.key(), typed.numbers().toArray()));
     to.say(
         "typed.valid",
         Numerals.compact(c.coverage().lowest_m_s(), 3),

@@ -130,7 +130,6 @@ public final class HeatCourse {
     if (to - from < LEAST_S) {
       return Optional.empty();
     }
-    int ends = Math.max(1, Math.min(4, rows.size() / 4));
     double lost = 0;
     double given = 0;
     double mean = 0;

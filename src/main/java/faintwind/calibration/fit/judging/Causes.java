@@ -68,8 +68,10 @@ final class Causes {
     Optional<SetAside.Change> heat =
         SetAside.heatChange(fit).filter(c -> fit.aside().containsAll(c.fewer()));
     if (heat.isPresent()) {
-      lasting(
-          heat.get(), recorded(heat.get().after().get(0)) ? "fit.fouled" : "fit.fouled-or-supply");
+      boolean recorded = recorded(heat.get().after().get(0));
+      boolean large = Math.abs(heat.get().size()) > SWITCHED;
+      String surface = recorded ? "fit.fouled." : "fit.fouled-or-supply.";
+      lasting(heat.get(), large ? "fit.gain." : surface);
       return;
     }
     SetAside.speedChange(fit)

@@ -153,7 +153,9 @@ final class SetAside {
     static Speeds of(FitResult fit, List<String> runs) {
       double[] values = fit.values();
       double[] off =
-          runs.stream().mapToDouble(r -> values[fit.setup().speedColumns().get(r)]).toArray();
+          runs.stream()
+              .mapToDouble(r -> values[fit.setup().speedColumns().getOrDefault(r, 0)])
+              .toArray();
       double mean = Arrays.stream(off).average().orElse(0);
       double squares = Arrays.stream(off).map(o -> (o - mean) * (o - mean)).sum();
       return new Speeds(mean, Math.sqrt(squares / Math.max(1, off.length - 1)));
