@@ -2,6 +2,8 @@ package faintwind.command;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Performance;
+import faintwind.calibration.response.EstimateRise;
+import faintwind.calibration.response.TypedFormula;
 import faintwind.job.formula.Calibrate;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
@@ -93,6 +95,10 @@ public final class CalibrateCommand implements Callable<Integer> {
   private void summary(Calibration calibration) {
     terminal.say("calibrate.written", out.path().toString());
     terminal.say("calibrate.equation", terminal.messages().text(calibration.formula().equation()));
+    TypedFormula typed =
+        TypedFormula.of(calibration.formula(), calibration.signal(), calibration.coverage());
+    terminal.say(
+        "calibrate.typed", terminal.messages().text(typed.key(), typed.numbers().toArray()));
     terminal.say(
         "calibrate.range",
         Numerals.places(calibration.coverage().lowest_m_s(), 3),
@@ -103,11 +109,12 @@ public final class CalibrateCommand implements Callable<Integer> {
       String row =
           String.format(
               Locale.ROOT,
-              "%9.3f  %9.3f  %6.1f  %8.1f",
+              "%9.3f  %9.3f  %6.1f  %11.1f s  %14.1f s",
               at.speed_m_s(),
               at.u95_m_s(),
               100 * at.u95_m_s() / at.speed_m_s(),
-              at.rise_s());
+              at.rise_s(),
+              EstimateRise.s(calibration, at.speed_m_s()));
       terminal.out().println(row);
     }
   }

@@ -155,9 +155,6 @@ class PackagesTest {
               Map.entry(
                   "FilteredSpeed SmoothedSpeed SpeedEstimator",
                   "a sealed interface names the classes that may be it"),
-              Map.entry(
-                  "CarriedShareProfile Contradictions Diagnosis FitToRuns ModelChoice",
-                  "to be untied"),
               Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied")));
 
   @Test

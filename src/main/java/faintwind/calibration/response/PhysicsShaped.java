@@ -126,6 +126,28 @@ public final class PhysicsShaped implements ResponseModel {
     out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - Math.log(sum) / m) / m;
   }
 
+  /**
+   * Conduction, leads, radiation, mixing, the natural part at a difference of 1 K with the film at
+   * the air's temperature, and twice that temperature.
+   */
+  List<Double> typedNumbers(double[] q, AirPoint air) {
+    return List.of(
+        q[CONDUCTION],
+        q[LEADS],
+        q[RADIATION],
+        q[MIXING],
+        q[NATURAL] * naturalPart(1, air.air_K(), air.viscosity(air.air_K())),
+        2 * air.air_K());
+  }
+
+  /** Forced part X at a speed, the film at the air's temperature. */
+  double forcedPart(double[] q, double speed_m_s, AirPoint air) {
+    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
+    double cube = Math.cbrt(re);
+    double shape = 0.4 * Math.sqrt(re) + 0.06 * cube * cube;
+    return q[FORCED] * shape * PR_04 * Math.exp(q[TILT] * Math.log(re / RE_PIVOT));
+  }
+
   /** Nu − 2 of a still ball in air. Source: Churchill (1983), without the turbulent factor. */
   private double naturalPart(double delta_K, double film_K, double nu) {
     double d3 = diameter_m * diameter_m * diameter_m;

@@ -168,7 +168,7 @@ public final class Calibrate {
     Calibration fitted = CalibrationAssembly.of(choice, set, origin, study);
     List<Problem> shortfalls = new ArrayList<>();
     limit(fitted).ifPresent(shortfalls::add);
-    if (Diagnosis.runsContradict(choice.fit())) {
+    if (Diagnosis.runsContradict(choice.fit(), set)) {
       shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
     }
     List<Problem> warnings = new ArrayList<>(notes);

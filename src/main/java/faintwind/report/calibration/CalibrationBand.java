@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.Performance.BudgetShare;
+import faintwind.calibration.response.EstimateRise;
 import faintwind.message.Numerals;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.page.Chapter;
@@ -104,14 +105,16 @@ final class CalibrationBand {
               Numerals.compact(at.speed_m_s(), 3),
               Numerals.compact(at.u95_m_s(), 2),
               Numerals.compact(100 * at.u95_m_s() / at.speed_m_s(), 2),
-              Numerals.compact(at.rise_s(), 2)));
+              Numerals.compact(at.rise_s(), 2),
+              Numerals.compact(EstimateRise.s(c, at.speed_m_s()), 2)));
     }
     to.table(
         List.of(
             "calibration-page.speed",
             "calibration-page.u95",
             "calibration-page.u95-pct",
-            "calibration-page.rise"),
+            "calibration-page.rise",
+            "calibration-page.rise.estimate"),
         rows);
   }
 

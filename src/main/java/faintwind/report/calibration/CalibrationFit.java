@@ -5,6 +5,7 @@ import faintwind.calibration.Evidence;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.fit.judging.FitLook;
+import faintwind.calibration.response.TypedFormula;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.report.figure.CalibrationPlots;
@@ -26,6 +27,7 @@ final class CalibrationFit {
     Evidence.ResidualStatistics r = c.evidence().residuals();
     to.say("calibration-page.fit.text", String.valueOf(r.rows()));
     to.html().element("p", to.words().text(c.formula().equation()));
+    typed(c);
     parameters(c);
     CalibrationPlots plots = new CalibrationPlots(to.words().messages());
     to.plot(plots.loss(c, look.fold((value, notes) -> value.runs(), problems -> List.of())));
@@ -45,6 +47,21 @@ final class CalibrationFit {
         Numerals.compact(r.correlationTime_s(), 2),
         Numerals.compact(r.effectiveReadings(), 3),
         Numerals.compact(100 * c.performance().runScatter(), 2));
+  }
+
+  private void typed(Calibration c) {
+    TypedFormula typed = TypedFormula.of(c.formula(), c.signal(), c.coverage());
+    to.say("calibration-page.typed");
+    to.html().element("p", to.words().text(typed.key(), typed.numbers().toArray()));
+    to.say(
+        "typed.valid",
+        Numerals.compact(c.coverage().lowest_m_s(), 3),
+        Numerals.compact(c.coverage().highest_m_s(), 3),
+        Numerals.compact(c.coverage().lowestSignal(), 3),
+        Numerals.compact(c.coverage().highestSignal(), 3),
+        c.signal().unit().symbol(),
+        Numerals.compact(c.formula().referenceAir().temperature_K() - 273.15, 3),
+        Numerals.compact(c.formula().referenceAir().pressure_Pa() / 100, 4));
   }
 
   private void parameters(Calibration c) {

@@ -5,6 +5,8 @@ import faintwind.calibration.Evidence;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.RunOutcome;
+import faintwind.calibration.response.EstimateRise;
+import faintwind.calibration.response.TypedFormula;
 import faintwind.job.formula.FittedFormula;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
@@ -100,9 +102,16 @@ final class FormulaWords {
     return new Note(
         words.text("formula.parameters.why"),
         words.text("formula.parameters.text"),
-        List.of(words.text("formula.equation")),
+        List.of(words.text("formula.equation"), typed()),
         words.text("formula.equation.of", words.text(calibration.formula().equation())),
         words.text("formula.parameters.source"));
+  }
+
+  /** The formula in this instrument's numbers. */
+  private String typed() {
+    TypedFormula typed =
+        TypedFormula.of(calibration.formula(), calibration.signal(), calibration.coverage());
+    return words.text(typed.key(), typed.numbers().toArray());
   }
 
   /** One line of the table of speeds. */
@@ -121,7 +130,10 @@ final class FormulaWords {
                       new SureLine(
                           Numerals.digits(speed, 2),
                           "\u00b1 " + Numerals.digits(s.u95_m_s(), 2),
-                          Numerals.digits(s.rise_s(), 2) + " s")));
+                          words.text(
+                              "formula.sure.rises",
+                              Numerals.digits(s.rise_s() / 60, 2),
+                              Numerals.digits(EstimateRise.s(calibration, s.speed_m_s()), 2)))));
     }
     return lines;
   }

@@ -6,6 +6,7 @@ import faintwind.calibration.Evidence;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Performance;
+import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
@@ -33,7 +34,7 @@ public final class CalibrationAssembly {
     Evidence evidence =
         new Evidence(
             ResidualReport.of(fit),
-            RunOutcomes.of(fit, set, Diagnosis.whyNot(fit)),
+            RunOutcomes.of(fit, set, Diagnosis.whyNot(fit, set)),
             choice.leftOut(),
             choice.candidates(),
             monteCarlo);

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setup;
@@ -104,7 +105,7 @@ final class CarriedShareProfile {
     if (lowest.cost > least.sumOfSquares() - LOWER) {
       return Optional.empty();
     }
-    return Optional.of(FitToRuns.minimise(FINE, problem, lowest.x, cancelled));
+    return Optional.of(Minimum.of(FINE, problem, lowest.x, cancelled));
   }
 
   private Optimiser.Optimum settled(Optimiser.Optimum least) {
@@ -141,7 +142,7 @@ final class CarriedShareProfile {
     setup.unknowns().replace(index, Unknown.linear(prior.name(), share, 1e-6));
     double[] start = from.clone();
     start[index] = 0;
-    double[] x = FitToRuns.minimise(ALONG, problem, start, cancelled).point();
+    double[] x = Minimum.of(ALONG, problem, start, cancelled).point();
     setup.unknowns().replace(index, prior);
     x[index] = prior.x(share);
     double cost = Optimiser.Optimum.at(x, problem.linearise(x)).sumOfSquares();

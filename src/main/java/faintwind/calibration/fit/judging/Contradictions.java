@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.fit.health.DataCheck;
+import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -33,7 +35,7 @@ final class Contradictions {
               SignalCheck.text(speed)));
     }
     int moved = fit.setup().speedColumns().size();
-    int contradicting = Diagnosis.contradicting(fit).size();
+    int contradicting = LeftOutRuns.contradicting(fit).size();
     if (moved >= 3 && contradicting > MOST_CONTRADICTING * moved) {
       found.add(
           Problem.error(

@@ -1,6 +1,9 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.LeftOut;
+import faintwind.calibration.fit.health.DataCheck;
+import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.health.Slip;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
@@ -11,32 +14,43 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a fit shows of a bad data set, in plain words. */
 public final class Diagnosis {
-  /**
-   * A run whose speed the others foretell this many standard uncertainties off contradicts them.
-   */
-  private static final double CONTRADICTS = 4.5;
-
-  private static final double LEAST_CONTRADICTION = 0.06;
   private static final double DRAUGHTY_S = 0.03;
   private static final double LOW_SPEED_M_S = 0.5;
 
   private Diagnosis() {}
 
-  /** Every warning a person should know. */
+  /** Every warning a person should know, what spoils runs first. */
   public static List<Problem> warnings(FitResult fit, RunSet set) {
-    List<Problem> found = new ArrayList<>(RecordingNotes.of(fit, set));
-    for (LeftOut run : contradicting(fit)) {
-      found.add(contradiction(run, fit, set));
+    Causes causes = new Causes(fit, set);
+    List<Problem> found = new ArrayList<>(RecordingNotes.leaks(set));
+    found.addAll(causes.problems());
+    for (LeftOut run : LeftOutRuns.contradicting(fit)) {
+      if (!causes.told().contains(run.run())) {
+        found.addAll(contradiction(run, fit, set));
+      }
     }
+    new PhysicsGate(fit).caution().ifPresent(found::add);
+    found.addAll(RecordingNotes.of(fit, set));
+    draughts(fit, causes, found);
+    missing(fit, set, found);
+    return found;
+  }
+
+  /** Draught is named where nothing else explains an unsteady run. */
+  private static void draughts(FitResult fit, Causes causes, List<Problem> found) {
     wild(fit)
         .forEach(
-            (run, times) ->
+            (run, times) -> {
+              if (!causes.told().contains(run) && causes.restsOff(run)) {
                 found.add(
                     Problem.warning(
-                        "fit.wild-part", Where.run(run), SignalCheck.text(Math.sqrt(times)))));
+                        "fit.wild-part", Where.run(run), SignalCheck.text(Math.sqrt(times))));
+              }
+            });
     if (fit.solution().wander().rest_s() > DRAUGHTY_S) {
       found.add(
           Problem.warning(
@@ -44,8 +58,6 @@ public final class Diagnosis {
               Where.NOWHERE,
               SignalCheck.text(100 * Math.sqrt(fit.solution().wander().rest_s() / 60))));
     }
-    missing(fit, set, found);
-    return found;
   }
 
   private static void missing(FitResult fit, RunSet set, List<Problem> found) {
@@ -75,29 +87,28 @@ public final class Diagnosis {
     }
   }
 
-  /** Moved runs that the others contradict. */
-  static List<LeftOut> contradicting(FitResult fit) {
-    return ModelChoice.leftOut(fit).stream()
-        .filter(
-            r -> {
-              double off = Math.abs(r.foretold_m_s() - r.speed_m_s());
-              return off > CONTRADICTS * r.u_m_s() && off > LEAST_CONTRADICTION * r.speed_m_s();
-            })
-        .toList();
-  }
-
-  private static Problem contradiction(LeftOut run, FitResult fit, RunSet set) {
+  private static List<Problem> contradiction(LeftOut run, FitResult fit, RunSet set) {
     double ratio = run.foretold_m_s() / run.speed_m_s();
     String percent = SignalCheck.text(100 * (ratio - 1));
-    for (LeftOut other : contradicting(fit)) {
+    Where where = Where.run(run.run());
+    for (LeftOut other : LeftOutRuns.contradicting(fit)) {
       boolean swapped =
           !other.run().equals(run.run())
               && Math.abs(run.foretold_m_s() / other.speed_m_s() - 1) < 0.06
               && Math.abs(other.foretold_m_s() / run.speed_m_s() - 1) < 0.06;
       if (swapped) {
-        return Problem.warning("fit.runs-exchanged", Where.run(run.run()), percent, other.run());
+        return List.of(Problem.warning("fit.runs-exchanged", where, percent, other.run()));
       }
     }
+    List<Problem> found = new ArrayList<>();
+    otherRadius(run, fit, set).ifPresent(found::add);
+    Slip.near(1 / ratio)
+        .ifPresent(slip -> found.add(Problem.warning("fit.slip-one." + slip.id(), where, percent)));
+    return found.isEmpty() ? List.of(Problem.warning("fit.wrong-count", where, percent)) : found;
+  }
+
+  private static Optional<Problem> otherRadius(LeftOut run, FitResult fit, RunSet set) {
+    double ratio = run.foretold_m_s() / run.speed_m_s();
     for (double radius_m : fit.setup().radiusColumns().keySet()) {
       double own =
           set.runs().stream()
@@ -106,15 +117,16 @@ public final class Diagnosis {
               .findFirst()
               .orElse(radius_m);
       if (radius_m != own && Math.abs(ratio * own / radius_m - 1) < 0.05) {
-        return Problem.warning(
-            "fit.wrong-radius",
-            Where.run(run.run()),
-            percent,
-            String.valueOf(Math.round(1000 * own)),
-            String.valueOf(Math.round(1000 * radius_m)));
+        return Optional.of(
+            Problem.warning(
+                "fit.wrong-radius",
+                Where.run(run.run()),
+                SignalCheck.text(100 * (ratio - 1)),
+                String.valueOf(Math.round(1000 * own)),
+                String.valueOf(Math.round(1000 * radius_m))));
       }
     }
-    return Problem.warning("fit.wrong-count", Where.run(run.run()), percent);
+    return Optional.empty();
   }
 
   /** Mean square of the whitened residuals of wild parts, by run. */
@@ -131,16 +143,29 @@ public final class Diagnosis {
   }
 
   /** Runs that were not used or got less weight: bundle key of the reason by run. */
-  static Map<String, String> whyNot(FitResult fit) {
+  static Map<String, String> whyNot(FitResult fit, RunSet set) {
     Map<String, String> why = new HashMap<>();
     wild(fit).keySet().forEach(run -> why.put(run, "why.wild.weighted"));
-    contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
+    LeftOutRuns.contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
     fit.setup().freed().forEach(run -> why.put(run, "why.contradicts"));
+    fit.aside().forEach(run -> why.put(run, "why.set-aside"));
+    if (leaks(set)) {
+      set.runs().stream()
+          .filter(r -> r.kind() == RunKind.ZERO)
+          .forEach(r -> why.put(r.name(), "why.leak"));
+    }
     return why;
   }
 
+  private static boolean leaks(RunSet set) {
+    return !RecordingNotes.leaks(set).isEmpty();
+  }
+
   /** Whether runs contradict each other: the job then ends with code 4. */
-  public static boolean runsContradict(FitResult fit) {
-    return !fit.setup().freed().isEmpty() || !contradicting(fit).isEmpty();
+  public static boolean runsContradict(FitResult fit, RunSet set) {
+    return !fit.setup().freed().isEmpty()
+        || !fit.aside().isEmpty()
+        || !LeftOutRuns.contradicting(fit).isEmpty()
+        || leaks(set);
   }
 }

@@ -15,6 +15,7 @@ import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.SignalPath;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** One fit of one model to all recordings. Read-only once made; not for several threads at once. */
 public final class FitResult {
@@ -22,12 +23,29 @@ public final class FitResult {
   private final Setup setup;
   private final RunProblem problem;
   private final Solution solution;
+  private final Set<String> aside;
 
   FitResult(Setting setting, Setup setup, RunProblem problem, Solution solution) {
+    this(setting, setup, problem, solution, Set.of());
+  }
+
+  private FitResult(
+      Setting setting, Setup setup, RunProblem problem, Solution solution, Set<String> aside) {
     this.setting = setting;
     this.setup = setup;
     this.problem = problem;
     this.solution = solution;
+    this.aside = Set.copyOf(aside);
+  }
+
+  /** The same fit, these runs noted as set aside. */
+  FitResult withoutRuns(Set<String> runs) {
+    return new FitResult(setting, setup, problem, solution, runs);
+  }
+
+  /** Runs whose recordings did not count, because their heat contradicts the others'. */
+  Set<String> aside() {
+    return aside;
   }
 
   /**

@@ -2,7 +2,9 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.LeftOut;
-import faintwind.calibration.fit.numerics.BestSoFar;
+import faintwind.calibration.fit.health.DataCheck;
+import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
@@ -13,17 +15,19 @@ import faintwind.calibration.fit.numerics.Wander;
 import faintwind.calibration.fit.numerics.WanderSearch;
 import faintwind.calibration.fit.numerics.Whitening;
 import faintwind.calibration.fit.numerics.Wildness;
+import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
-import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
  * Fits an instrument's formula to all its recordings at once, by integrating the heat balance
@@ -36,6 +40,12 @@ public final class FitToRuns {
 
   /** Runs whose speed must be left to make a fit. */
   private static final int LEAST_COUNTING = 2;
+
+  /** A lasting change takes away at least this much of the scatter between runs. */
+  private static final double HALF = 0.5;
+
+  /** Rounds in which runs are set aside. */
+  private static final int MOST_ROUNDS_ASIDE = 3;
 
   private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
@@ -67,29 +77,104 @@ public final class FitToRuns {
     return Checked.ok(fit(setting, setting.model(model), cancelled));
   }
 
+  /**
+   * The fit of the runs that are sound: those whose heat contradicts the others are set aside, and
+   * those whose speed does lose it.
+   *
+   * @throws Minimum.NoneFound where no evaluation of the heat balance gives a number
+   */
   static FitResult fit(Setting setting, ResponseModel model, BooleanSupplier cancelled) {
+    FitResult fit = fitWithout(setting, model, Set.of(), cancelled);
+    Set<String> aside = new HashSet<>();
+    for (int round = 0; round < MOST_ROUNDS_ASIDE; round++) {
+      Set<String> more = SetAside.recordings(fit);
+      if (more.isEmpty() || !enoughWithout(fit, aside, more)) {
+        break;
+      }
+      aside.addAll(more);
+      fit = fitWithout(setting, model, aside, cancelled);
+    }
+    return withoutChanged(fit, cancelled);
+  }
+
+  /** Where the speeds change for good from one run on, those of the lesser side are freed. */
+  private static FitResult withoutChanged(FitResult fit, BooleanSupplier cancelled) {
+    if (!SetAside.speedsScatter(fit)) {
+      return fit;
+    }
+    List<String> runs = SetAside.turned(fit);
+    Optional<FitResult> best = Optional.empty();
+    for (int k = 2; k + 2 <= runs.size(); k++) {
+      boolean late = runs.size() - k <= k;
+      Set<String> freed = new HashSet<>(late ? runs.subList(k, runs.size()) : runs.subList(0, k));
+      freed.addAll(fit.aside());
+      FitResult trial =
+          fitFromExpected(
+              fit.setting(), fit.setup().layout().model(), freed, fit.aside(), cancelled);
+      boolean better =
+          SetAside.speedChange(trial).isPresent()
+              && trial.runScatter() < HALF * fit.runScatter()
+              && best.map(b -> trial.runScatter() < b.runScatter()).orElse(true);
+      best = better ? Optional.of(trial) : best;
+    }
+    return best.orElse(fit);
+  }
+
+  private static boolean enoughWithout(FitResult fit, Set<String> aside, Set<String> more) {
+    long left =
+        fit.setup().speedColumns().keySet().stream()
+            .filter(run -> !aside.contains(run) && !more.contains(run))
+            .count();
+    return left >= LEAST_COUNTING;
+  }
+
+  /** The fit in which the rows and speeds of these runs do not count. */
+  static FitResult fitWithout(
+      Setting setting, ResponseModel model, Set<String> aside, BooleanSupplier cancelled) {
     Setup setup = new Setup(setting, model);
+    setup.free(aside);
     RunProblem problem = setup.problem();
+    leaveOut(problem, aside);
     double[] start = bestStart(setup, problem, cancelled);
-    return withoutContradicting(refine(setting, setup, problem, start, cancelled), cancelled);
+    FitResult fit = refine(setting, setup, problem, start, cancelled).withoutRuns(aside);
+    return withoutContradicting(fit, cancelled);
+  }
+
+  private static void leaveOut(RunProblem problem, Set<String> aside) {
+    for (Track track : problem.tracks()) {
+      for (int i = 0; i < track.rows.size(); i++) {
+        if (aside.contains(track.runs.get(track.rows.run[i]))) {
+          track.rows.leftOut[i] = true;
+        }
+      }
+    }
   }
 
   /** The same from the expected start only, for runners-up. */
   static FitResult fitFromExpected(
       Setting setting, ResponseModel model, BooleanSupplier cancelled) {
-    return fitFromExpected(setting, model, Set.of(), cancelled);
+    return fitFromExpected(setting, model, Set.of(), Set.of(), cancelled);
   }
 
-  /** The same with the speed of these runs left out, as in the fit it is compared with. */
-  static FitResult fitFromExpected(
-      Setting setting, ResponseModel model, Set<String> freed, BooleanSupplier cancelled) {
+  /** The same as the fit it is compared with: without its speeds and runs left out. */
+  static FitResult fitFromExpected(FitResult like, ResponseModel model, BooleanSupplier cancelled) {
+    return fitFromExpected(like.setting(), model, like.setup().freed(), like.aside(), cancelled);
+  }
+
+  private static FitResult fitFromExpected(
+      Setting setting,
+      ResponseModel model,
+      Set<String> freed,
+      Set<String> aside,
+      BooleanSupplier cancelled) {
     Setup setup = new Setup(setting, model);
     setup.free(freed);
     RunProblem problem = setup.problem();
+    leaveOut(problem, aside);
     double[] start = new double[setup.unknowns().size()];
     problem.whiten(start, Wander.FIRST);
-    double[] rough = minimise(ROUGH, problem, start, cancelled).point();
-    return refine(setting, setup, problem, rough, cancelled);
+    double[] rough = Minimum.of(ROUGH, problem, start, cancelled).point();
+    return refine(setting, setup, problem, rough, cancelled).withoutRuns(aside);
   }
 
   private static double[] bestStart(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
@@ -97,7 +182,7 @@ public final class FitToRuns {
     double least = Double.POSITIVE_INFINITY;
     for (double[] start : Starts.of(setup)) {
       problem.whiten(start, Wander.FIRST);
-      Optimiser.Optimum optimum = minimise(ROUGH, problem, start, cancelled);
+      Optimiser.Optimum optimum = Minimum.of(ROUGH, problem, start, cancelled);
       problem.integrate(optimum.point());
       Wander wander = new WanderSearch(problem).from(Wander.FIRST);
       double deviance = deviance(problem, optimum.point(), wander);
@@ -118,7 +203,7 @@ public final class FitToRuns {
     Optimiser.Optimum optimum = null;
     for (int round = 0; round < ROUNDS || optimum == null; round++) {
       problem.whiten(x, wander);
-      optimum = minimise(round < ROUNDS - 1 ? CLOSE : FINE, problem, x, cancelled);
+      optimum = Minimum.of(round < ROUNDS - 1 ? CLOSE : FINE, problem, x, cancelled);
       x = optimum.point();
       problem.integrate(x);
       if (round < ROUNDS - 1) {
@@ -137,21 +222,43 @@ public final class FitToRuns {
         setting, setup, problem, new FitResult.Solution(settled, wander, scatter, deviance));
   }
 
-  /** Runs whose speed contradicts the others are freed of it, and the fit is made again. */
+  /**
+   * Runs whose speed contradicts the others are freed of it, and the fit is made again; a run that
+   * then agrees, because another one had bent the formula, counts after all.
+   */
   private static FitResult withoutContradicting(FitResult fit, BooleanSupplier cancelled) {
-    Setup setup = fit.setup();
-    Set<String> off =
-        Diagnosis.contradicting(fit).stream()
-            .map(LeftOut::run)
-            .filter(setup::counts)
-            .collect(Collectors.toSet());
-    long counting = setup.speedColumns().keySet().stream().filter(setup::counts).count();
-    if (off.isEmpty() || counting - off.size() < LEAST_COUNTING) {
+    Set<String> off = contradicting(fit);
+    off.removeIf(run -> !fit.setup().counts(run));
+    if (off.isEmpty() || counting(fit) - off.size() < LEAST_COUNTING) {
       return fit;
     }
-    double[] values = fit.values();
-    setup.free(off);
-    return refine(fit.setting(), setup, fit.problem(), setup.unknowns().convert(values), cancelled);
+    FitResult without = freed(fit, off, cancelled);
+    Set<String> still = contradicting(without);
+    still.retainAll(off);
+    if (still.isEmpty()) {
+      return fit;
+    }
+    return still.size() == off.size() ? without : freed(fit, still, cancelled);
+  }
+
+  private static Set<String> contradicting(FitResult fit) {
+    return LeftOutRuns.contradicting(fit).stream()
+        .map(LeftOut::run)
+        .collect(Collectors.toCollection(HashSet::new));
+  }
+
+  private static long counting(FitResult fit) {
+    return fit.setup().speedColumns().keySet().stream().filter(fit.setup()::counts).count();
+  }
+
+  private static FitResult freed(FitResult fit, Set<String> runs, BooleanSupplier cancelled) {
+    Setup setup = new Setup(fit.setting(), fit.setup().layout().model());
+    setup.free(fit.setup().freed());
+    setup.free(runs);
+    RunProblem problem = setup.problem();
+    leaveOut(problem, fit.aside());
+    double[] start = setup.unknowns().convert(fit.values());
+    return refine(fit.setting(), setup, problem, start, cancelled).withoutRuns(fit.aside());
   }
 
   private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {
@@ -163,17 +270,6 @@ public final class FitToRuns {
       }
     }
     return covariance;
-  }
-
-  /** The least found; where the limit is reached first, the best point so far. */
-  static Optimiser.Optimum minimise(
-      Optimiser optimiser, RunProblem problem, double[] start, BooleanSupplier cancelled) {
-    BestSoFar best = new BestSoFar(problem);
-    try {
-      return optimiser.minimise(best, start, cancelled);
-    } catch (MathIllegalStateException limitReached) {
-      return best.optimum();
-    }
   }
 
   private static double deviance(RunProblem problem, double[] x, Wander wander) {

@@ -1,16 +1,16 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.Candidate;
-import faintwind.calibration.Evidence.LeftOut;
+import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.response.PhysicsShaped;
-import faintwind.calibration.run.Run;
+import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -36,21 +36,16 @@ public final class ModelChoice {
    * @param cancelled asked at every step
    */
   public static Checked<Choice> choose(RunSet set, BooleanSupplier cancelled) {
-    List<Problem> refusals = new ArrayList<>(DataCheck.refusals(set));
-    if (refusals.isEmpty()) {
-      refusals.addAll(SignalCheck.refusals(set));
+    Checked<FitResult> physical = PhysicalFit.of(set, cancelled);
+    if (!(physical instanceof Checked.Ok<FitResult> ok)) {
+      return Checked.refused(physical.problems());
     }
-    if (!refusals.isEmpty()) {
-      return Checked.refused(refusals);
-    }
-    Setting setting = Setting.of(set);
+    FitResult usual = ok.value();
+    Setting setting = usual.setting();
     List<FitResult> fits = new ArrayList<>();
-    FitResult usual = FitToRuns.fit(setting, setting.model(PhysicsShaped.ID), cancelled);
     fits.add(usual);
     for (String model : OTHERS) {
-      fits.add(
-          FitToRuns.fitFromExpected(
-              setting, setting.model(model), usual.setup().freed(), cancelled));
+      other(usual, setting.model(model), cancelled).ifPresent(fits::add);
     }
     FitResult chosen = best(fits);
     List<Problem> contradictions = Contradictions.of(chosen, set);
@@ -60,10 +55,21 @@ public final class ModelChoice {
     List<Candidate> candidates = new ArrayList<>();
     for (FitResult fit : fits) {
       candidates.add(
-          new Candidate(fit.model(), aicc(fit), foretold_rms(leftOut(fit)), fit == chosen));
+          new Candidate(
+              fit.model(), aicc(fit), LeftOutRuns.rms(LeftOutRuns.of(fit)), fit == chosen));
     }
     candidates.sort(Comparator.comparingDouble(Candidate::aicc));
-    return Checked.ok(new Choice(chosen, leftOut(chosen), candidates));
+    return Checked.ok(new Choice(chosen, LeftOutRuns.of(chosen), candidates));
+  }
+
+  /** The same runs by another model; nothing where it cannot follow them. */
+  private static Optional<FitResult> other(
+      FitResult usual, ResponseModel model, BooleanSupplier cancelled) {
+    try {
+      return Optional.of(FitToRuns.fitFromExpected(usual, model, cancelled));
+    } catch (Minimum.NoneFound none) {
+      return Optional.empty();
+    }
   }
 
   private static FitResult best(List<FitResult> fits) {
@@ -71,7 +77,8 @@ public final class ModelChoice {
     for (FitResult fit : fits) {
       boolean likelier = aicc(fit) < aicc(chosen) - CLEARLY;
       boolean foretells =
-          foretold_rms(leftOut(fit)) < BETTER_FORETOLD * foretold_rms(leftOut(chosen));
+          LeftOutRuns.rms(LeftOutRuns.of(fit))
+              < BETTER_FORETOLD * LeftOutRuns.rms(LeftOutRuns.of(chosen));
       if (likelier && foretells) {
         chosen = fit;
       }
@@ -91,41 +98,5 @@ public final class ModelChoice {
     }
     double n = Math.max(2 * k + 2, ResidualReport.of(fit).effectiveReadings());
     return fit.deviance() + 2 * k + 2 * k * (k + 1) / (n - k - 1);
-  }
-
-  /**
-   * Each moved run's speed as the formula of the others reads it. The run's own speed enters the
-   * fit as one prior, so leaving it out is a deletion in closed form: with estimate e, variance v
-   * and prior variance s², it is e/(1 − v/s²) with variance 1/(1/v − 1/s²).
-   */
-  static List<LeftOut> leftOut(FitResult fit) {
-    List<LeftOut> found = new ArrayList<>();
-    double[] values = fit.values();
-    double[][] covariance = fit.covariance();
-    for (Run run : fit.setting().heated()) {
-      Integer column = fit.setup().speedColumns().get(run.name());
-      if (column == null) {
-        continue;
-      }
-      double spread = fit.setup().unknowns().get(column).spread();
-      double variance = covariance[column][column];
-      double known = 1 - variance / (spread * spread);
-      if (known < 0.02) {
-        continue;
-      }
-      double usual = Math.hypot(fit.setup().statedSpread(run.name()), fit.runScatter());
-      double speed = RunOutcomes.airSpeed_m_s(fit, run);
-      double u = Math.sqrt(variance / known + usual * usual);
-      found.add(new LeftOut(run.name(), speed, speed * (1 + values[column] / known), speed * u));
-    }
-    return found;
-  }
-
-  static double foretold_rms(List<LeftOut> runs) {
-    return Math.sqrt(
-        runs.stream()
-            .mapToDouble(r -> Math.pow(r.foretold_m_s() / r.speed_m_s() - 1, 2))
-            .average()
-            .orElse(0));
   }
 }

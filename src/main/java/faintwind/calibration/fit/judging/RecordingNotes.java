@@ -1,8 +1,9 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.fit.health.Leak;
+import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.Spikes;
-import faintwind.calibration.fit.track.ZeroReading;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -12,6 +13,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What single recordings show: gaps, spikes, supply, warm-up, a leak from heater to signal. */
@@ -21,7 +23,6 @@ final class RecordingNotes {
   private static final double MOST_SPIKES = 0.002;
   private static final double SUPPLY_DRIFT = 0.01;
   private static final double WARM = 0.93;
-  private static final double LEAK = 0.02;
 
   private RecordingNotes() {}
 
@@ -31,18 +32,6 @@ final class RecordingNotes {
       gap(run, found);
       spikes(run, fit, found);
       supply(run, fit, found);
-      leak(run, fit, found);
-    }
-    if (fit.signal().supply_V().isEmpty()) {
-      RestPower.odd(fit)
-          .forEach(
-              (run, off) ->
-                  found.add(
-                      Problem.warning(
-                          off < 0 ? "fit.supply-sagged" : "fit.supply-rose",
-                          Where.run(run),
-                          SignalCheck.text(Math.abs(100 * off)),
-                          SignalCheck.text(Math.abs(50 * off)))));
     }
     warmUp(fit, found);
     return found;
@@ -96,26 +85,17 @@ final class RecordingNotes {
     }
   }
 
-  /** Heater current that gets into the signal: it jumps the moment the heater comes on. */
-  private static void leak(Run run, FitResult fit, List<Problem> found) {
-    Series signal = run.recording().signal();
-    double zero =
-        fit.problem().zeros().stream()
-            .mapToDouble(ZeroReading::signal)
-            .average()
-            .orElse(Double.MAX_VALUE);
-    if (run.kind() == RunKind.ZERO || zero == Double.MAX_VALUE || signal.size() < 12) {
-      return;
+  /** Heater current that gets into the signal, told once. */
+  static List<Problem> leaks(RunSet set) {
+    for (Run run : set.runs()) {
+      OptionalDouble leak = Leak.in(run, set);
+      if (leak.isPresent()) {
+        return List.of(
+            Problem.warning(
+                "fit.leak", Where.run(run.name()), SignalCheck.text(100 * leak.getAsDouble())));
+      }
     }
-    double first = Math.abs(signal.value(2) - zero);
-    double later = Math.abs(signal.at(signal.time_s(2) + 10) - zero);
-    double largest = fit.setting().largest();
-    boolean cold = first < 0.3 * largest && signal.last_s() - signal.first_s() > 600;
-    if (cold && first > LEAK * largest && later - first < 0.5 * first) {
-      found.add(
-          Problem.warning(
-              "fit.leak", Where.run(run.name()), SignalCheck.text(100 * first / largest)));
-    }
+    return List.of();
   }
 
   /** The largest difference at rest must come near what the formula expects of still air. */

@@ -54,7 +54,7 @@ public final class Wildness {
         while (to < rows.size() && rows.run[to] == rows.run[from] && moved[to] == moved[from]) {
           to++;
         }
-        if (to - from >= LEAST_ROWS) {
+        if (to - from >= LEAST_ROWS && anyCounts(rows, from, to)) {
           parts.add(
               new Part(rows, from, to, moved[from], square(white, from, to) * rows.wildness[from]));
         }
@@ -62,6 +62,15 @@ public final class Wildness {
       }
     }
     return parts;
+  }
+
+  private static boolean anyCounts(Track.Rows rows, int from, int to) {
+    for (int i = from; i < to; i++) {
+      if (!rows.leftOut[i]) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static double square(double[] white, int from, int to) {

@@ -51,7 +51,7 @@ class CalibrationOfSampleRunsTest {
       assertThat(Diagnosis.warnings(fit, set))
           .as("only what is true of the whole table may be said of " + bench.getKey())
           .allMatch(warning -> warning.id().equals("fit.one-direction"));
-      assertThat(Diagnosis.whyNot(fit)).as(bench.getKey()).isEmpty();
+      assertThat(Diagnosis.whyNot(fit, set)).as(bench.getKey()).isEmpty();
     }
     assertThat(within / (double) speeds).as(String.join("\n", lines)).isGreaterThan(0.90);
   }

@@ -110,7 +110,7 @@ class FaultsAreNamedTest {
     RunSet without = FaultyRuns.only(HEALTHY, r -> !r.name().equals("spin04"));
     FitResult clean = SampleRuns.value(FitToRuns.fit(without, () -> false));
     assertThat(fit.setup().freed()).containsExactly("spin04");
-    assertThat(RunOutcomes.of(fit, faulty, Diagnosis.whyNot(fit)))
+    assertThat(RunOutcomes.of(fit, faulty, Diagnosis.whyNot(fit, faulty)))
         .filteredOn(outcome -> !outcome.used())
         .extracting(faintwind.calibration.RunOutcome::run)
         .containsExactly("spin04");
@@ -131,7 +131,7 @@ class FaultsAreNamedTest {
                   ? FaultyRuns.signal(unrecorded, (t, s) -> offset + 0.95 * (s - offset))
                   : unrecorded;
             });
-    assertThat(found.idsOf("spin03")).contains("fit.supply-sagged");
+    assertThat(found.idsOf("spin03")).contains("fit.ails.supply.down");
     assertThat(found.accusedRuns()).containsExactly("spin03");
   }
 
@@ -179,7 +179,7 @@ class FaultsAreNamedTest {
     FitResult fit = SampleRuns.value(FitToRuns.fit(faulty, () -> false));
     assertThat(SampleRuns.rms(SampleRuns.probe("bench-b", fit))).isLessThan(0.02);
     assertThat(Diagnosis.warnings(fit, faulty).stream().map(Problem::id)).contains("fit.spikes");
-    assertThat(Diagnosis.contradicting(fit)).isEmpty();
+    assertThat(LeftOutRuns.contradicting(fit)).isEmpty();
   }
 
   @Test

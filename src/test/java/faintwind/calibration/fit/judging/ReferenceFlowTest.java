@@ -104,7 +104,7 @@ class ReferenceFlowTest {
       assertThat(u95).isLessThan(0.06);
       assertThat(Verdict.u95_m_s(poor, speed_m_s) / speed_m_s).isGreaterThan(1.3 * u95);
     }
-    assertThat(Diagnosis.contradicting(good)).isEmpty();
+    assertThat(LeftOutRuns.contradicting(good)).isEmpty();
   }
 
   @Test
@@ -126,7 +126,7 @@ class ReferenceFlowTest {
         .filteredOn(p -> p.id().equals("fit.gap"))
         .extracting(p -> p.where().run().orElse(""))
         .containsExactly("flow2");
-    assertThat(Diagnosis.contradicting(fit)).isEmpty();
+    assertThat(LeftOutRuns.contradicting(fit)).isEmpty();
     assertThat(Math.abs(error(fit, 1))).isLessThan(Verdict.u95_m_s(fit, 1));
   }
 

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.health;
 
 import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.run.ArmTurning;
@@ -16,14 +16,18 @@ import java.util.Optional;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What the recordings themselves show before any fit: sign, ceiling, clock, heat. */
-final class SignalCheck {
+public final class SignalCheck {
   private static final double CLOCK_LOW = 0.7;
   private static final double CLOCK_HIGH = 4;
   private static final double LEAST_FALL = 0.03;
 
+  /** Share of the largest signal from which a run's sign counts. */
+  private static final double REVERSED = 0.1;
+
   private SignalCheck() {}
 
-  static List<Problem> refusals(RunSet set) {
+  /** Every reason against a fit, all at once. */
+  public static List<Problem> refusals(RunSet set) {
     List<Problem> found = new ArrayList<>();
     double zero = zero(set);
     double sign = set.chain().sign();
@@ -38,9 +42,30 @@ final class SignalCheck {
       found.add(Problem.error("fit.not-heated", Where.NOWHERE, text(most), text(noise)));
       return found;
     }
+    reversed(set, zero, sign, most, found);
+    if (!found.isEmpty()) {
+      return found;
+    }
     ceiling(set, zero, sign, most, found);
     fall(set, zero, sign, found);
+    found.addAll(HeaterCheck.refusals(set, zero, most));
     return found;
+  }
+
+  /** Single runs whose sign is the other way round. */
+  private static void reversed(
+      RunSet set, double zero, double sign, double most, List<Problem> found) {
+    for (Run run : set.runs()) {
+      if (run.kind() == RunKind.ZERO || run.recording().signal().isEmpty()) {
+        continue;
+      }
+      double up = extreme(run, zero, sign);
+      double down = extreme(run, zero, -sign);
+      if (down > 3 * Math.max(up, 0) && down > REVERSED * most) {
+        found.add(
+            Problem.error("fit.run-sign-reversed", Where.run(run.name()), text(-sign * down)));
+      }
+    }
   }
 
   /** Spins whose time on the file's clock cannot be that of the counted turns. */
@@ -108,12 +133,26 @@ final class SignalCheck {
         .orElse(set.chain().offset().orElse(0));
   }
 
+  /** The largest signal that a hundredth of the rows reach, zero taken off. */
+  static double largest(RunSet set) {
+    return Math.max(1e-12, extreme(set, zero(set), set.chain().sign()));
+  }
+
   private static double noise(RunSet set) {
     return set.runs().stream()
         .filter(r -> r.kind() != RunKind.ZERO)
         .mapToDouble(r -> Spikes.noise(r.recording().signal()))
         .average()
         .orElse(0);
+  }
+
+  private static double extreme(Run run, double zero, double sign) {
+    double[] values =
+        Arrays.stream(run.recording().signal().values())
+            .map(v -> sign * (v - zero))
+            .sorted()
+            .toArray();
+    return values[(int) (0.95 * (values.length - 1))];
   }
 
   /** The largest signal in one direction that a hundredth of the rows reach. */
@@ -184,7 +223,8 @@ final class SignalCheck {
     }
   }
 
-  static String text(double value) {
+  /** A number with three digits, as messages carry it. */
+  public static String text(double value) {
     return String.format(Locale.ROOT, "%.3g", value);
   }
 }

@@ -1,0 +1,38 @@
+package faintwind.calibration.fit.health;
+
+/**
+ * The heat that the ball took in one stretch of a run, over what the heater is expected to give: 1
+ * where all is as a formula says.
+ *
+ * @param phase what the arm did
+ * @param from_s first time, run file's clock
+ * @param to_s last time
+ * @param ratio heat taken over heat expected
+ * @param u its standard uncertainty
+ * @param delta_K mean difference
+ * @param speed_m_s mean air speed past the ball
+ */
+public record HeatBlock(
+    Phase phase,
+    double from_s,
+    double to_s,
+    double ratio,
+    double u,
+    double delta_K,
+    double speed_m_s) {
+
+  /** What the arm did. */
+  public enum Phase {
+    /** At rest, before it turned, or in a still run. */
+    BEFORE,
+    /** Turning. */
+    TURNING,
+    /** At rest after it turned. */
+    AFTER
+  }
+
+  /** By how many standard uncertainties it is off. */
+  public double sigmas() {
+    return (ratio - 1) / u;
+  }
+}

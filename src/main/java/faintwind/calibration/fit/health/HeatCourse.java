@@ -1,0 +1,212 @@
+package faintwind.calibration.fit.health;
+
+import faintwind.calibration.fit.health.HeatBlock.Phase;
+import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.numerics.Wander;
+import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.track.Turn;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.Formula;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Heat that the ball takes along a recording, block by block, over what a formula expects: the
+ * change of the difference plus the integral of loss · θ, over the integral of p. It integrates
+ * nothing but the recording itself, so that a faulty run cannot bend it, and a fault that begins
+ * midway shows where it begins.
+ */
+public final class HeatCourse {
+  private static final double BLOCK_S = 150;
+  private static final double LEAST_S = 50;
+
+  /** After a change of the arm the resistor, the bead and the run-up settle. */
+  private static final double SETTLE_S = 25;
+
+  /** Share of the largest difference from which a ball counts as warming. */
+  private static final double WARM = 0.12;
+
+  /** Least relative standard uncertainty of a block: form of the formula (own choice). */
+  private static final double FORM = 0.003;
+
+  /** Relative standard uncertainty of a speed beyond what was stated (own choice). */
+  private static final double SPEED = 0.012;
+
+  private final Setting setting;
+  private final Formula formula;
+  private final Carried carried;
+  private final Wander wander;
+  private final AirPoint air;
+
+  /**
+   * The air carried round.
+   *
+   * @param share of the arm's speed
+   * @param rise_s time constant with which it comes
+   * @param decay_s time constant with which it goes
+   */
+  public record Carried(double share, double rise_s, double decay_s) {}
+
+  /**
+   * Heat courses by a formula.
+   *
+   * @param setting of the runs, for noise and scale
+   * @param formula what is expected
+   * @param carried the air carried round
+   * @param wander how strongly the loss wanders in healthy runs
+   */
+  public HeatCourse(Setting setting, Formula formula, Carried carried, Wander wander) {
+    this.setting = setting;
+    this.formula = formula;
+    this.carried = carried;
+    this.wander = wander;
+    this.air = AirPoint.of(setting.referenceAir());
+  }
+
+  /** The blocks of one run of a track, in order of time; not those of a ball that is still cold. */
+  public List<HeatBlock> of(Track track, String run) {
+    List<HeatBlock> blocks = new ArrayList<>();
+    List<Integer> now = new ArrayList<>();
+    Phase phase = Phase.BEFORE;
+    for (int i = firstWarm(track); i <= track.rows.size(); i++) {
+      Optional<Phase> next =
+          i < track.rows.size() && track.runs.get(track.rows.run[i]).equals(run)
+              ? phase(track, i)
+              : Optional.empty();
+      boolean ends =
+          next.isEmpty()
+              || next.get() != phase
+              || (!now.isEmpty() && track.rows.time_s[i] - track.rows.time_s[now.get(0)] > BLOCK_S);
+      if (ends) {
+        block(track, now, phase).ifPresent(blocks::add);
+        now.clear();
+      }
+      if (next.isPresent()) {
+        phase = next.get();
+        now.add(i);
+      }
+    }
+    return blocks;
+  }
+
+  /** Where a recording begins cold, the row at which the ball has begun to warm. */
+  private int firstWarm(Track track) {
+    double warm = WARM * setting.largest() / Math.abs(setting.signal().perKelvin());
+    int row = 0;
+    while (row < track.rows.size() && delta_K(track, row) < warm) {
+      row++;
+    }
+    return row == track.rows.size() ? 0 : row;
+  }
+
+  /** Nothing near a change of the arm. */
+  private static Optional<Phase> phase(Track track, int row) {
+    double t = track.rows.time_s[row];
+    Phase phase = Phase.BEFORE;
+    for (Turn turn : track.turns) {
+      boolean settling =
+          (t > turn.start_s() - 3 && t < turn.start_s() + SETTLE_S)
+              || (t > turn.stop_s() - 3 && t < turn.stop_s() + SETTLE_S);
+      if (settling) {
+        return Optional.empty();
+      }
+      if (t >= turn.start_s() && t <= turn.stop_s()) {
+        return Optional.of(Phase.TURNING);
+      }
+      if (t > turn.stop_s()) {
+        phase = Phase.AFTER;
+      }
+    }
+    return Optional.of(phase);
+  }
+
+  private Optional<HeatBlock> block(Track track, List<Integer> rows, Phase phase) {
+    if (rows.size() < 4) {
+      return Optional.empty();
+    }
+    double from = track.rows.time_s[rows.get(0)];
+    double to = track.rows.time_s[rows.get(rows.size() - 1)];
+    if (to - from < LEAST_S) {
+      return Optional.empty();
+    }
+    double lost = 0;
+    double given = 0;
+    double mean = 0;
+    double speeds = 0;
+    double bySpeed = 0;
+    for (int n = 0; n < rows.size(); n++) {
+      int i = rows.get(n);
+      double t = track.rows.time_s[i];
+      double left = n == 0 ? t : track.rows.time_s[rows.get(n - 1)];
+      double right = n == rows.size() - 1 ? t : track.rows.time_s[rows.get(n + 1)];
+      double h = 0.5 * (right - left);
+      double delta = delta_K(track, i);
+      double speed = speed_m_s(track, t);
+      double[] loss = formula.lossAndSlopes(speed, delta, air);
+      lost += h * loss[0] * delta;
+      given += h * formula.path().heating_K_s() * power(track, t);
+      mean += delta / rows.size();
+      speeds += speed / rows.size();
+      bySpeed += h * loss[1] * speed * delta;
+    }
+    double length = to - from;
+    double stored = slope(track, rows) * length;
+    double noise_K =
+        track.rows.sd[rows.get(rows.size() / 2)] / Math.abs(setting.signal().perKelvin());
+    double byNoise = noise_K * Math.sqrt(12.0 / rows.size()) / given;
+    double strength =
+        phase == Phase.TURNING
+            ? bySpeed * bySpeed * (wander.turning_s() / length + SPEED * SPEED)
+            : lost * lost * wander.rest_s() / length;
+    double u = Math.sqrt(byNoise * byNoise + strength / (given * given) + FORM * FORM);
+    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, mean, speeds));
+  }
+
+  /** Slope of a straight line through the differences, K/s. */
+  private double slope(Track track, List<Integer> rows) {
+    double time = 0;
+    double delta = 0;
+    for (int i : rows) {
+      time += track.rows.time_s[i] / rows.size();
+      delta += delta_K(track, i) / rows.size();
+    }
+    double squares = 0;
+    double product = 0;
+    for (int i : rows) {
+      double away = track.rows.time_s[i] - time;
+      squares += away * away;
+      product += away * (delta_K(track, i) - delta);
+    }
+    return product / squares;
+  }
+
+  private double delta_K(Track track, int row) {
+    return formula.delta_K(track.rows.signal[row], air.air_K());
+  }
+
+  private static double power(Track track, double t_s) {
+    int last = track.grid.time_s.length - 1;
+    int at = java.util.Arrays.binarySearch(track.grid.time_s, t_s);
+    int cell = Math.max(0, Math.min(last - 1, at >= 0 ? at : -at - 2));
+    return track.grid.power[cell];
+  }
+
+  /** Air speed past the ball as the arm's stated speed gives it. */
+  private double speed_m_s(Track track, double t_s) {
+    double speed = 0;
+    for (Turn turn : track.turns) {
+      double arm = Math.abs(turn.speed_m_s());
+      double share = turn.carries() * carried.share();
+      double run = Math.min(t_s, turn.stop_s()) - turn.start_s();
+      double round = share * arm * (1 - Math.exp(-Math.max(0, run) / carried.rise_s()));
+      if (t_s >= turn.start_s() && t_s <= turn.stop_s()) {
+        return arm - round;
+      }
+      if (t_s > turn.stop_s()) {
+        speed = round * Math.exp(-(t_s - turn.stop_s()) / carried.decay_s());
+      }
+    }
+    return speed;
+  }
+}

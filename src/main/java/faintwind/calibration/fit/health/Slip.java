@@ -1,0 +1,46 @@
+package faintwind.calibration.fit.health;
+
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.Optional;
+
+/** The usual slips in writing down how fast the arm turned: speed as written over true speed. */
+public enum Slip {
+  THOUSANDTH("thousandth", 1e-3),
+  INCH("inch", 1 / 25.4),
+  SIXTIETH("sixtieth", 1 / 60.0),
+  TENTH("tenth", 0.1),
+  HALF("half", 0.5),
+  TWICE("twice", 2),
+  TEN("ten", 10),
+  SIXTY("sixty", 60),
+  THOUSAND("thousand", 1e3);
+
+  /** How near a found factor must come, on the logarithm (own choice: a tenth). */
+  private static final double NEAR = 0.1;
+
+  private final String id;
+  private final double factor;
+
+  Slip(String id, double factor) {
+    this.id = id;
+    this.factor = factor;
+  }
+
+  /** Last part of its bundle keys. */
+  public String id() {
+    return id;
+  }
+
+  /** Speed as written over true speed. */
+  public double factor() {
+    return factor;
+  }
+
+  /** The slip that explains this factor, where one does. */
+  public static Optional<Slip> near(double writtenOverTrue) {
+    return Arrays.stream(values())
+        .filter(s -> Math.abs(Math.log(writtenOverTrue / s.factor)) < NEAR)
+        .min(Comparator.comparingDouble(s -> Math.abs(Math.log(writtenOverTrue / s.factor))));
+  }
+}

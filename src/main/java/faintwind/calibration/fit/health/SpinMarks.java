@@ -1,0 +1,61 @@
+package faintwind.calibration.fit.health;
+
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.Series;
+import java.util.OptionalDouble;
+
+/**
+ * When the arm really turned, by the bends of the signal: it begins to fall steeply when the arm
+ * starts and to rise when it stops. Asked of runs only that contradict the others.
+ */
+public final class SpinMarks {
+  private static final double REACH_S = 150;
+  private static final double SPAN_S = 8;
+  private static final double STEP_S = 2;
+
+  /** Both ends are off by the same, within this (own choice). */
+  private static final double SAME_S = 15;
+
+  /** A shift that counts: a person's reaction and the run-up are far less (own choice). */
+  private static final double LEAST_S = 15;
+
+  private SpinMarks() {}
+
+  /** By how much the arm turned later than the marks say, s; empty where they fit. */
+  public static OptionalDouble shift_s(Run run, int sign) {
+    if (run.arm().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    ArmTurning arm = run.arm().get();
+    Series signal = run.recording().signal();
+    double start = steepest(signal, arm.spinStart_s(), -sign) - arm.spinStart_s();
+    double stop = steepest(signal, arm.spinStop_s(), sign) - arm.spinStop_s();
+    boolean both = Math.abs(start - stop) < SAME_S && start * stop > 0;
+    double shift = 0.5 * (start + stop);
+    return both && Math.abs(shift) > LEAST_S ? OptionalDouble.of(shift) : OptionalDouble.empty();
+  }
+
+  /** Where the slope changes most in one direction, within reach of a mark. */
+  private static double steepest(Series signal, double mark_s, double direction) {
+    double most = Double.NEGATIVE_INFINITY;
+    double at = mark_s;
+    double from = Math.max(signal.first_s() + SPAN_S, mark_s - REACH_S);
+    double to = Math.min(signal.last_s() - SPAN_S, mark_s + REACH_S);
+    for (double t = from; t <= to; t += STEP_S) {
+      double before = mean(signal, t - 2, t + 2) - mean(signal, t - SPAN_S - 2, t - SPAN_S + 2);
+      double after = mean(signal, t + SPAN_S - 2, t + SPAN_S + 2) - mean(signal, t - 2, t + 2);
+      double bend = direction * (after - before);
+      if (bend > most) {
+        most = bend;
+        at = t;
+      }
+    }
+    return at;
+  }
+
+  private static double mean(Series signal, double from_s, double to_s) {
+    Series part = signal.window(from_s, to_s);
+    return part.isEmpty() ? signal.at(0.5 * (from_s + to_s)) : part.mean();
+  }
+}

@@ -1,0 +1,106 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.fit.health.PhysicsBounds;
+import faintwind.calibration.fit.health.PhysicsBounds.Range;
+import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.run.BuildFacts;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Whether a physics-shaped fit is that of a heated ball in air at all. It stands before any choice
+ * among the models: another form must not swallow what this one calls impossible.
+ */
+final class PhysicsGate {
+  private final FitResult fit;
+  private final double forced;
+  private final double natural;
+  private final boolean known;
+
+  PhysicsGate(FitResult fit) {
+    this.fit = fit;
+    Optional<BuildFacts> build = fit.setting().build();
+    this.known =
+        build.isPresent()
+            && build.get().diameter_m().isPresent()
+            && build.get().heatedMass_kg().isPresent();
+    this.forced = value("forced");
+    this.natural = value("natural");
+  }
+
+  private double value(String name) {
+    for (int i = 0; i < fit.setup().unknowns().size(); i++) {
+      if (fit.setup().unknowns().get(i).name().equals(name)) {
+        return fit.values()[i];
+      }
+    }
+    throw new IllegalArgumentException("name = " + name + ", no unknown of this fit");
+  }
+
+  /** What physics does not allow, each by name; empty where the fit may stand. */
+  List<Problem> refusals() {
+    List<Problem> found = new ArrayList<>();
+    outside("fit.impossible.ratio", forced / natural, PhysicsBounds.RATIO, found);
+    outside(
+        "fit.impossible.forced",
+        forced,
+        known ? PhysicsBounds.FORCED_KNOWN : PhysicsBounds.FORCED,
+        found);
+    outside(
+        "fit.impossible.natural",
+        natural,
+        known ? PhysicsBounds.NATURAL_KNOWN : PhysicsBounds.NATURAL,
+        found);
+    outside("fit.impossible.conduction", value("conduction"), PhysicsBounds.CONDUCTION_1_S, found);
+    double leads = leadShare();
+    if (leads > PhysicsBounds.MOST_LEADS) {
+      found.add(
+          Problem.error(
+              "fit.impossible.leads",
+              Where.NOWHERE,
+              SignalCheck.text(100 * leads),
+              SignalCheck.text(100 * PhysicsBounds.MOST_LEADS)));
+    }
+    return found;
+  }
+
+  private static void outside(String id, double value, Range range, List<Problem> found) {
+    if (!range.has(value)) {
+      found.add(
+          Problem.error(
+              id,
+              Where.NOWHERE,
+              SignalCheck.text(value),
+              SignalCheck.text(range.low()),
+              SignalCheck.text(range.high())));
+    }
+  }
+
+  /** The speed as written over the true one that would bring the forced part to its usual place. */
+  double writtenOverTrue() {
+    return Math.pow(forced / natural, -1 / PhysicsBounds.FORCED_BY_DIAMETER);
+  }
+
+  private double leadShare() {
+    AirPoint air = AirPoint.of(fit.setting().referenceAir());
+    double still = fit.formula().steadyDelta_K(0, fit.signal().supply_V(), air);
+    return value("leads") / fit.formula().loss_1_s(0, still, air);
+  }
+
+  /** A caution where the multipliers are possible but a slip by two would explain them as well. */
+  Optional<Problem> caution() {
+    double ratio = forced / natural;
+    if (known || PhysicsBounds.RATIO_USUAL.has(ratio)) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        Problem.warning(
+            ratio < 1 ? "fit.forced-weak" : "fit.forced-strong",
+            Where.NOWHERE,
+            SignalCheck.text(100 * Math.abs(ratio - 1))));
+  }
+}

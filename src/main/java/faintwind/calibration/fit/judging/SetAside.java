@@ -1,0 +1,178 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.fit.health.HealthLimits;
+import faintwind.calibration.fit.health.HeatCourse;
+import faintwind.calibration.fit.health.OddRuns;
+import faintwind.calibration.fit.health.RunHealth;
+import faintwind.calibration.fit.health.SpinMarks;
+import faintwind.calibration.fit.health.Step;
+import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.run.Run;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Which runs, or which speeds, the fit goes on without. */
+final class SetAside {
+  /** Scatter between runs from which a lasting change of the speeds is looked for (own choice). */
+  private static final double SCATTERED = 0.018;
+
+  /** Delay of start or stop that no hand explains, s (own choice). */
+  private static final double DELAYED_S = 6;
+
+  private SetAside() {}
+
+  /** Whether the speeds scatter so that a lasting change should be looked for. */
+  static boolean speedsScatter(FitResult fit) {
+    return fit.runScatter() > SCATTERED && turned(fit).size() >= 5;
+  }
+
+  /** A lasting change between two runs. */
+  record Change(List<String> before, List<String> after, double size) {
+    /** The side that is fewer; the later one where both are as many. */
+    List<String> fewer() {
+      return after.size() <= before.size() ? after : before;
+    }
+  }
+
+  /**
+   * The heat that every run took, as a fit's formula reads it, in the order of the files and of the
+   * runs in them.
+   */
+  static List<RunHealth> health(FitResult fit) {
+    double[] values = fit.values();
+    int share = fit.setup().layout().carriedShare();
+    HeatCourse course =
+        new HeatCourse(
+            fit.setting(),
+            fit.formula(),
+            new HeatCourse.Carried(values[share], values[share + 1], values[share + 2]),
+            fit.solution().wander());
+    List<RunHealth> all = new ArrayList<>();
+    for (Track track : fit.problem().tracks()) {
+      for (String run : track.runs) {
+        all.add(new RunHealth(run, course.of(track, run)));
+      }
+    }
+    return all;
+  }
+
+  /** The runs that count, compared with one another. */
+  static OddRuns odd(FitResult fit) {
+    List<RunHealth> counted =
+        health(fit).stream().filter(r -> !fit.aside().contains(r.run())).toList();
+    return new OddRuns(counted);
+  }
+
+  /** The runs whose heat contradicts the others in this fit, those already set aside not told. */
+  static Set<String> recordings(FitResult fit) {
+    Set<String> shifted =
+        fit.setting().heated().stream()
+            .filter(run -> !fit.aside().contains(run.name()))
+            .filter(run -> shift_s(fit, run).isPresent())
+            .map(Run::name)
+            .collect(Collectors.toSet());
+    if (!shifted.isEmpty()) {
+      return shifted;
+    }
+    OddRuns odd = odd(fit);
+    return change(odd.resting(), odd.change())
+        .map(change -> Set.copyOf(change.fewer()))
+        .orElseGet(() -> odd.worst().map(Set::of).orElse(Set.of()));
+  }
+
+  /**
+   * By how much a run's marks are early: its signal bends later, and the fit's delays say so too.
+   */
+  static OptionalDouble shift_s(FitResult fit, Run run) {
+    OptionalDouble bends = SpinMarks.shift_s(run, fit.signal().chain().sign());
+    boolean delayed =
+        fit.aside().contains(run.name())
+            || fit.problem().tracks().stream()
+                .flatMap(track -> track.turns.stream())
+                .filter(turn -> turn.run().equals(run.name()))
+                .anyMatch(
+                    turn ->
+                        Math.abs(value(fit, turn.columns().start())) > DELAYED_S
+                            || Math.abs(value(fit, turn.columns().stop())) > DELAYED_S);
+    return delayed ? bends : OptionalDouble.empty();
+  }
+
+  private static double value(FitResult fit, int column) {
+    return column < 0 ? 0 : fit.values()[column];
+  }
+
+  /** A lasting change of the heat at rest over all runs, set aside or not. */
+  static Optional<Change> heatChange(FitResult fit) {
+    OddRuns all = new OddRuns(health(fit));
+    return change(all.resting(), all.change());
+  }
+
+  /** The freed speeds, where they are those of all runs from one on, or up to one, and agree. */
+  static Optional<Change> speedChange(FitResult fit) {
+    List<String> runs = turned(fit);
+    List<String> freed = runs.stream().filter(r -> !fit.setup().counts(r)).toList();
+    if (freed.size() < 2 || freed.size() + 2 > runs.size()) {
+      return Optional.empty();
+    }
+    int last = runs.size() - freed.size();
+    boolean late = runs.subList(last, runs.size()).equals(freed);
+    if (!late && !runs.subList(0, freed.size()).equals(freed)) {
+      return Optional.empty();
+    }
+    Speeds speeds = Speeds.of(fit, freed);
+    int from = late ? last : freed.size();
+    return speeds.agree()
+        ? Optional.of(
+            new Change(
+                runs.subList(0, from),
+                runs.subList(from, runs.size()),
+                late ? speeds.mean() : -speeds.mean()))
+        : Optional.empty();
+  }
+
+  /** Moved runs whose recordings count, in order. */
+  static List<String> turned(FitResult fit) {
+    return fit.setting().heated().stream()
+        .map(Run::name)
+        .filter(r -> fit.setup().speedColumns().containsKey(r) && !fit.aside().contains(r))
+        .toList();
+  }
+
+  /**
+   * Relative errors of speeds that were freed.
+   *
+   * @param mean their mean
+   * @param scatter their standard deviation
+   */
+  record Speeds(double mean, double scatter) {
+    static Speeds of(FitResult fit, List<String> runs) {
+      double[] values = fit.values();
+      double[] off =
+          runs.stream()
+              .mapToDouble(r -> values[fit.setup().speedColumns().getOrDefault(r, 0)])
+              .toArray();
+      double mean = Arrays.stream(off).average().orElse(0);
+      double squares = Arrays.stream(off).map(o -> (o - mean) * (o - mean)).sum();
+      return new Speeds(mean, Math.sqrt(squares / Math.max(1, off.length - 1)));
+    }
+
+    /** Whether they are off by one factor. */
+    boolean agree() {
+      return Math.abs(mean) > HealthLimits.SPEED_STEP && Math.abs(mean) > 2 * scatter;
+    }
+  }
+
+  private static Optional<Change> change(List<String> runs, Optional<Step> step) {
+    return step.map(
+        s ->
+            new Change(
+                List.copyOf(runs.subList(0, s.from())),
+                List.copyOf(runs.subList(s.from(), runs.size())),
+                s.size()));
+  }
+}

@@ -1,0 +1,57 @@
+package faintwind.calibration.fit.numerics;
+
+import java.util.Arrays;
+import java.util.function.BooleanSupplier;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.MathIllegalStateException;
+
+/** The least sum of squares from a start, or the news that there is none. */
+public final class Minimum {
+  private Minimum() {}
+
+  /**
+   * The heat balance cannot follow these recordings: from every start its evaluation fails, or the
+   * curvature at the least is none.
+   */
+  public static final class NoneFound extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    NoneFound(Throwable cause) {
+      super(cause);
+    }
+  }
+
+  /**
+   * The least found; where the limit is reached first, the best point so far.
+   *
+   * @throws NoneFound where no evaluation gave a number
+   */
+  public static Optimiser.Optimum of(
+      Optimiser optimiser, RunProblem problem, double[] start, BooleanSupplier cancelled) {
+    BestSoFar best = new BestSoFar(problem);
+    try {
+      return finite(fromBest(optimiser, best, start, cancelled));
+    } catch (MathIllegalArgumentException noCurvature) {
+      throw new NoneFound(noCurvature);
+    }
+  }
+
+  private static Optimiser.Optimum fromBest(
+      Optimiser optimiser, BestSoFar best, double[] start, BooleanSupplier cancelled) {
+    try {
+      return optimiser.minimise(best, start, cancelled);
+    } catch (MathIllegalStateException limitReached) {
+      return best.optimum();
+    }
+  }
+
+  private static Optimiser.Optimum finite(Optimiser.Optimum optimum) {
+    boolean number =
+        Double.isFinite(optimum.sumOfSquares())
+            && Arrays.stream(optimum.point()).allMatch(Double::isFinite);
+    if (!number) {
+      throw new NoneFound(new ArithmeticException("not a number"));
+    }
+    return optimum;
+  }
+}
