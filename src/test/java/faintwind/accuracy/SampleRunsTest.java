@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,11 @@ class SampleRunsTest {
 
   @TempDir Path scratch;
 
+  /** Classroom gear: jitter of 3 %, coarse steps. */
+  private static final Set<String> CLASSROOM = Set.of("d", "i");
+
+  private static final Set<String> ROUGH = Set.of("d", "g", "i");
+
   @Test
   void cleanAluminiumBenchMeetsItsNumbers() throws IOException {
     BenchScore score = BenchScore.of("e", scratch);
@@ -36,7 +42,7 @@ class SampleRunsTest {
   @Tag("slow")
   void everyBenchMeetsItsNumbers() throws IOException {
     List<BenchScore> scores = new ArrayList<>();
-    for (String letter : List.of("a", "b", "c", "d", "e", "f", "g")) {
+    for (String letter : List.of("a", "b", "c", "d", "e", "f", "g", "h", "i", "j")) {
       scores.add(BenchScore.of(letter, scratch));
     }
     if (Boolean.getBoolean("accuracy.write")) {
@@ -46,26 +52,23 @@ class SampleRunsTest {
     assertThat(scores.stream().mapToDouble(BenchScore::within).average().orElseThrow())
         .as("share of probe speeds within U95")
         .isGreaterThanOrEqualTo(0.9);
-    // What this program reached is kept: the median of the five ordinary benches, calibration and
+    // What this program reached is kept: the median of the seven ordinary benches, calibration and
     // field.
-    assertThat(medianOfOrdinary(scores, BenchScore::calibrationRms)).isLessThan(0.012);
+    assertThat(medianOfOrdinary(scores, BenchScore::calibrationRms)).isLessThan(0.008);
     assertThat(medianOfOrdinary(scores, BenchScore::fieldRms)).isLessThan(0.018);
   }
 
   private static double medianOfOrdinary(
       List<BenchScore> scores, java.util.function.ToDoubleFunction<BenchScore> measure) {
     return FieldScores.median(
-        scores.stream()
-            .filter(s -> !s.letter().equals("d") && !s.letter().equals("g"))
-            .mapToDouble(measure)
-            .toArray());
+        scores.stream().filter(s -> !ROUGH.contains(s.letter())).mapToDouble(measure).toArray());
   }
 
   private static void assertMeets(BenchScore score) {
     String bench = "bench-" + score.letter();
-    boolean coarse = score.letter().equals("d") || score.letter().equals("g");
+    boolean coarse = ROUGH.contains(score.letter());
     double calibration =
-        score.letter().equals("d") ? 0.05 : score.letter().equals("g") ? 0.03 : 0.02;
+        CLASSROOM.contains(score.letter()) ? 0.05 : score.letter().equals("g") ? 0.03 : 0.02;
     assertThat(score.calibrationRms()).as(bench + " calibration").isLessThan(calibration);
     assertThat(score.stillAsWind()).as(bench + " still air as wind").isLessThanOrEqualTo(0.02);
     if (!coarse) {
@@ -73,10 +76,11 @@ class SampleRunsTest {
       assertThat(score.floor_m_s()).as(bench + " floor").isLessThanOrEqualTo(0.08);
       assertThat(score.rise_s()).as(bench + " rise").isLessThanOrEqualTo(30);
     }
-    if (score.letter().equals("d")) {
+    if (CLASSROOM.contains(score.letter())) {
       assertThat(score.meanU95()).as(bench + " mean U95").isLessThan(0.09);
     }
-    double field = score.letter().equals("d") ? 0.06 : score.letter().equals("g") ? 0.05 : 0.025;
+    double field =
+        CLASSROOM.contains(score.letter()) ? 0.06 : score.letter().equals("g") ? 0.05 : 0.025;
     assertThat(score.fieldRms()).as(bench + " field").isLessThan(field);
   }
 

@@ -116,7 +116,8 @@ final class PlannedRuns {
             Uncertain.of(spin.turnsTime_s(), ArmSpeed.CLICKS_U_S),
             step.start_s(),
             step.end_s(),
-            Optional.empty());
+            Optional.empty(),
+            OptionalDouble.of(step.start_s() + spin.turnsTime_s() / spin.turns()));
     RunConditions conditions =
         new RunConditions(
             OptionalDouble.empty(),

@@ -16,6 +16,12 @@ import java.util.OptionalDouble;
  * the model, then those of the path.
  */
 public final class Formula {
+  /**
+   * Relative standard uncertainty of the loss of still air in the field: what supply, air, chain
+   * and surface may have changed by since the calibration (own choice, no source).
+   */
+  public static final double U_STILL_SINCE = 0.0045;
+
   private final ResponseModel model;
   private final double[] lossValues;
   private final ThermalPath path;

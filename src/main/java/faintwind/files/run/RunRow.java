@@ -141,7 +141,8 @@ final class RunRow {
             uncertain(turnsTime_s, u_time_s, 1),
             start_s.getAsDouble(),
             stop_s.getAsDouble(),
-            swirl));
+            swirl,
+            number("first_click_s")));
   }
 
   private boolean isInOrder(OptionalDouble start_s, OptionalDouble stop_s) {

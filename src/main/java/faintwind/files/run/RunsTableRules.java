@@ -23,7 +23,7 @@ final class RunsTableRules {
   private static final Set<String> KNOWN =
       Set.of(
           ("run file kind from_s to_s radius_mm u_radius_mm turns turns_time_s u_turns_time_s"
-                  + " swirl_pct u_swirl_pct thermocouple spin_start_s spin_stop_s speed_m_s"
+                  + " first_click_s swirl_pct u_swirl_pct thermocouple spin_start_s spin_stop_s speed_m_s"
                   + " u_speed_m_s air_C pressure_hPa rh_pct direction note")
               .split(" "));
 

@@ -41,12 +41,14 @@ public final class Foretelling {
     RealVector weights = weights(speed_m_s);
     RealVector through = settled.times(weights);
     int formulaSize = formula.size();
-    int radii = formulaSize + Layout.CARRIED;
-    int asymmetry = beforehand.length - FormDoubt.NODES - 1;
-    double carriedPart = of(through, formulaSize, radii) + carried.allowed() * carried.allowed();
-    double radiusPart = of(through, radii, asymmetry);
+    int arm = formulaSize + Layout.CARRIED;
+    int asymmetry = formulaSize + Layout.ASYMMETRY;
+    int radii = formulaSize + Layout.ARM;
+    int form = beforehand.length - FormDoubt.NODES;
+    double carriedPart = of(through, formulaSize, arm) + carried.allowed() * carried.allowed();
+    double radiusPart = of(through, radii, form);
     double directionPart = of(through, asymmetry, asymmetry + 1);
-    double formPart = of(through, asymmetry + 1, beforehand.length) + of(through, 0, formulaSize);
+    double formPart = of(through, form, beforehand.length) + of(through, 0, formulaSize);
     double all = u(speed_m_s) * u(speed_m_s);
     double own = Math.max(0, all - carriedPart - radiusPart - directionPart - formPart);
     return List.of(

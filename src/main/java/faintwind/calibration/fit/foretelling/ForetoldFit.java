@@ -10,7 +10,6 @@ import faintwind.calibration.fit.numerics.Wander;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.ArmSpeed;
-import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
@@ -47,6 +46,9 @@ public final class ForetoldFit {
 
   /** Spread of the mixing exponent about 3: builds differ less than the fit's wide prior. */
   private static final double MIXING_SPREAD = 0.16;
+
+  /** A plan counts on a room that was made quiet (own choice, no source). */
+  private static final double DRAUGHT_SPREAD_M_S = 0.002;
 
   private static final int CONDUCTION = 0;
   private static final int LEADS = 3;
@@ -90,15 +92,16 @@ public final class ForetoldFit {
     Setup setup = setup(List.of(still("before", few)));
     double[] slopes = slopes(setup);
     int shared = setup.layout().shared();
-    double[] spreads = Arrays.copyOf(slopes, shared + radii.size() + 1 + FormDoubt.NODES);
+    double[] spreads = Arrays.copyOf(slopes, shared + radii.size() + FormDoubt.NODES);
     spreads[MIXING] = MIXING_SPREAD;
     spreads[setup.layout().carriedShare()] = carried.spread();
     for (int i = 0; i < radii.size(); i++) {
       spreads[shared + i] = radii.get(i).u().orElse(ArmSpeed.RADIUS_U_M) / radii.get(i).value();
     }
-    spreads[shared + radii.size()] = asymmetry;
+    spreads[setup.layout().asymmetry()] = asymmetry;
+    spreads[setup.layout().draught()] = DRAUGHT_SPREAD_M_S;
     for (int i = 0; i < FormDoubt.NODES; i++) {
-      spreads[shared + radii.size() + 1 + i] = FormDoubt.SPREAD;
+      spreads[shared + radii.size() + i] = FormDoubt.SPREAD;
     }
     return spreads;
   }
@@ -218,7 +221,7 @@ public final class ForetoldFit {
       }
     }
     addTimeDoubt(setup, into, size - 1);
-    addOwn(setup, runs, into, kept - FormDoubt.NODES - 1);
+    addForm(setup, runs, into, kept - FormDoubt.NODES);
     RealMatrix whole = into.transpose().multiply(data).multiply(into);
     for (int i = kept; i < size; i++) {
       whole.addToEntry(i, i, 1);
@@ -239,21 +242,15 @@ public final class ForetoldFit {
     }
   }
 
-  /**
-   * The asymmetry moves a run's speed as its own error does, with the direction's sign; so does the
-   * doubt about the formula's form.
-   */
-  private static void addOwn(Setup setup, List<Run> runs, RealMatrix into, int column) {
+  /** The doubt about the formula's form moves a run's speed as its own error does. */
+  private static void addForm(Setup setup, List<Run> runs, RealMatrix into, int column) {
     for (Run run : runs) {
       Integer speed = setup.speedColumns().get(run.name());
       if (speed != null && run.kind() == RunKind.SPIN) {
         double spread = setup.unknowns().get(speed).spread();
-        double sign =
-            run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
-        into.setEntry(speed, column, sign / spread);
         double[] doubt = FormDoubt.at(run.arm().orElseThrow().speed_m_s());
         for (int i = 0; i < doubt.length; i++) {
-          into.setEntry(speed, column + 1 + i, doubt[i] / spread);
+          into.setEntry(speed, column + i, doubt[i] / spread);
         }
       }
     }

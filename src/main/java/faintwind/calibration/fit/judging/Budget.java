@@ -49,13 +49,15 @@ final class Budget {
     double radius = of(through, 0, name -> name.startsWith("radius "));
     double runs = of(through, 0, name -> name.startsWith("speed "));
     double carried = of(through, 0, name -> name.startsWith("carried_"));
-    double delays = of(through, 0, name -> name.contains("_delay ") || name.startsWith("run_"));
+    double delays = of(through, 0, Budget::isTiming);
+    double direction = of(through, 0, name -> name.equals("asymmetry"));
+    double draught = of(through, 0, name -> name.equals("draught"));
     double published = 0;
     for (int i = 0; i < losses; i++) {
       published += through[i] * through[i];
     }
     double chain = of(through, losses, name -> name.equals("offset") || name.contains("slope"));
-    double known = radius + runs + carried + delays + published + chain;
+    double known = radius + runs + carried + delays + direction + draught + published + chain;
     List<BudgetShare> shares = new ArrayList<>();
     add(shares, "budget.radius", radius);
     add(shares, "budget.runs", runs);
@@ -64,6 +66,8 @@ final class Budget {
         "budget.carried",
         carried + more * more + allowance(gradient, FormAllowance::carried));
     add(shares, "budget.delays", delays);
+    add(shares, "budget.direction", direction);
+    add(shares, "budget.draught", draught);
     add(shares, "budget.published", published);
     add(shares, "budget.chain", chain);
     add(shares, "budget.recordings", Math.max(0, total - known));
@@ -90,6 +94,13 @@ final class Budget {
       }
     }
     return sum;
+  }
+
+  private static boolean isTiming(String name) {
+    return name.contains("_delay ")
+        || name.startsWith("run_")
+        || name.equals("counted_from_rest")
+        || name.equals("clock");
   }
 
   private double allowance(double[] gradient, Allowance allowance) {

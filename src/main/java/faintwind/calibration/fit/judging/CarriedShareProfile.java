@@ -113,6 +113,9 @@ final class CarriedShareProfile {
       return least;
     }
     double[] moments = moments();
+    if (!Double.isFinite(moments[0]) || !Double.isFinite(moments[1])) {
+      return least;
+    }
     double[] at = fixed(moments[0], nearest(moments[0]).x).x;
     double slope = setup.unknowns().get(index).slope(at[index]);
     return Optimiser.Optimum.at(at, problem.linearise(at))
@@ -130,6 +133,9 @@ final class CarriedShareProfile {
         return;
       }
       last = fixed(Math.max(LEAST_SHARE, share), last.x);
+      if (!Double.isFinite(last.cost)) {
+        return;
+      }
       points.add(last);
       least = Math.min(least, last.cost);
       step *= GROWTH;

@@ -52,7 +52,8 @@ final class RunOutcomes {
       return run.reference_m_s().orElseThrow().value();
     }
     double share = fit.values()[fit.setup().layout().carriedShare()];
-    return run.arm().orElseThrow().speed_m_s() * (1 - share);
+    double gain = fit.setup().gain(run.name(), fit.values());
+    return run.arm().orElseThrow().speed_m_s() * gain * (1 - share);
   }
 
   /** Its relative standard uncertainty: clicks, radius, scatter between runs, carried air. */

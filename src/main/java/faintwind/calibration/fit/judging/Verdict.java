@@ -18,7 +18,7 @@ public final class Verdict {
   private static final double NORMAL = CoverageFactor.of(Double.POSITIVE_INFINITY);
   private static final double AVERAGE_S = 30;
   private static final double SHARE_AT_FLOOR = 0.5;
-  private static final double LOWEST_FLOOR_M_S = 0.02;
+  private static final double LOWEST_FLOOR_M_S = 0.004;
   private static final double HIGHEST_FLOOR_M_S = 2;
   private static final double RISE_10_90 = Math.log(9);
 
@@ -86,8 +86,9 @@ public final class Verdict {
   }
 
   /**
-   * The smallest speed whose expanded uncertainty, draught and noise over half a minute included,
-   * is at most half of it. The half is this program's choice.
+   * The smallest speed whose expanded uncertainty is at most half of it, with what a field log
+   * adds: draught and noise over half a minute, and what the loss of still air may have changed by
+   * since the calibration. The half is this program's choice. No speed is the least by decree.
    */
   static double floor_m_s(FitResult fit) {
     Formula formula = fit.formula();
@@ -95,10 +96,12 @@ public final class Verdict {
     OptionalDouble supply = fit.signal().supply_V();
     for (double speed = LOWEST_FLOOR_M_S; speed < HIGHEST_FLOOR_M_S; speed *= 1.02) {
       double delta = formula.steadyDelta_K(speed, supply, air);
-      double[] loss = formula.lossAndSlopes(speed, delta, air);
-      double random = randomLoss(fit, formula) * loss[0] / loss[1];
-      double calibration = u95_m_s(fit, speed);
-      if (Math.hypot(NORMAL * random, calibration) <= SHARE_AT_FLOOR * speed) {
+      double loss = formula.loss_1_s(speed, delta, air);
+      double still = Formula.U_STILL_SINCE * formula.loss_1_s(0, delta, air) / loss;
+      double field = NORMAL * Math.hypot(randomLoss(fit, formula), still);
+      double up = formula.speed_m_s(loss * Math.exp(field), delta, air) - speed;
+      double down = speed - formula.speed_m_s(loss * Math.exp(-field), delta, air);
+      if (Math.hypot(Math.max(up, down), u95_m_s(fit, speed)) <= SHARE_AT_FLOOR * speed) {
         return speed;
       }
     }

@@ -9,8 +9,11 @@ package faintwind.calibration.fit.numerics;
  */
 public record CarriedKnown(double spread, double allowed) {
 
-  /** What its form, other after the stop than in the spin, leaves (own choice, no source). */
-  private static final double FORM = 0.004;
+  /**
+   * What its form, other after the stop than in the spin, leaves beside rise, decay and slowing,
+   * which are unknowns of the fit (own choice, no source).
+   */
+  private static final double FORM = 0.002;
 
   /** Measured, and stated with the runs. */
   public static CarriedKnown stated(double u) {

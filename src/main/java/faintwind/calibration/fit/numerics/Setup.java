@@ -1,6 +1,8 @@
 package faintwind.calibration.fit.numerics;
 
 import faintwind.calibration.fit.track.AirAlong;
+import faintwind.calibration.fit.track.ArmAt;
+import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.GridMaker;
 import faintwind.calibration.fit.track.RowAverages;
@@ -24,6 +26,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -31,12 +34,10 @@ import java.util.Set;
  * common practice, no source, except where another is named.
  */
 public final class Setup {
-  /** Delay of start and stop against the clicks: a person's reaction and the arm's run-up. */
-  static final double DELAY_S = 3;
+  /** Delay of the begin and end of a reference flow, and the time in which it comes and goes. */
+  private static final double DELAY_S = 3;
 
-  /** Time constant with which an arm comes to speed or to rest, and its spread on the logarithm. */
   private static final double RUN_S = 2;
-
   private static final double U_RUN = 0.7;
 
   /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
@@ -62,6 +63,7 @@ public final class Setup {
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
   private boolean statedShare;
+  private double fromRest;
   private final List<Track> tracks = new ArrayList<>();
   private final List<ZeroReading> zeros = new ArrayList<>();
   private final Set<String> freed = new HashSet<>();
@@ -87,7 +89,14 @@ public final class Setup {
             model, model.quantities().size(), bend, setting.signal().perKelvin(), reference_K);
     addPath(reference_K);
     BuildPriors.sharpen(setting, layout, unknowns);
-    addCarriedAir();
+    fromRest = CountingHabit.fromRest(setting.heated());
+    Optional<Uncertain> stated = stated();
+    statedShare = stated.isPresent();
+    ArmPriors.carried(
+            stated.orElse(
+                Uncertain.of(CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD)))
+        .forEach(unknowns::add);
+    ArmPriors.arm(fromRest).forEach(unknowns::add);
     addZeros();
     for (FileRows file : setting.files()) {
       tracks.add(track(file));
@@ -140,6 +149,16 @@ public final class Setup {
     return run.recording().signal().last_s() - run.arm().orElseThrow().spinStop_s();
   }
 
+  /** Full speed of a run's arm over the mean speed of its counted time. */
+  public double gain(String run, double[] values) {
+    return tracks.stream()
+        .flatMap(track -> track.turns.stream())
+        .filter(turn -> turn.run().equals(run))
+        .mapToDouble(turn -> ArmAt.gain(turn, values))
+        .findFirst()
+        .orElse(1);
+  }
+
   public RunProblem problem() {
     return new RunProblem(layout, unknowns, tracks, zeros);
   }
@@ -167,28 +186,23 @@ public final class Setup {
             });
   }
 
-  private void addCarriedAir() {
-    double sum = 0;
-    double u = 0;
-    int stated = 0;
-    for (FileRows file : setting.files()) {
-      for (Run run : file.runs()) {
-        if (run.arm().isPresent() && run.arm().get().swirlShare().isPresent()) {
-          Uncertain share = run.arm().get().swirlShare().get();
-          sum += share.value();
-          u += share.u().orElse(0.3 * share.value() + 0.003);
-          stated++;
-        }
-      }
+  /** Share of carried air where it was stated with the runs; empty otherwise. */
+  private Optional<Uncertain> stated() {
+    List<Uncertain> shares =
+        setting.heated().stream()
+            .flatMap(run -> run.arm().stream())
+            .flatMap(arm -> arm.swirlShare().stream())
+            .toList();
+    if (shares.isEmpty()) {
+      return Optional.empty();
     }
-    statedShare = stated > 0;
-    unknowns.add(
-        stated > 0
-            ? Unknown.soft("carried_share", sum / stated, u / stated)
-            : Unknown.soft(
-                "carried_share", CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
-    unknowns.add(Unknown.log("carried_rise", 30, 0.7));
-    unknowns.add(Unknown.log("carried_decay", 30, 0.7));
+    double share = shares.stream().mapToDouble(Uncertain::value).average().orElseThrow();
+    double u =
+        shares.stream()
+            .mapToDouble(each -> each.u().orElse(0.3 * each.value() + 0.003))
+            .average()
+            .orElseThrow();
+    return Optional.of(Uncertain.of(share, u));
   }
 
   private void addZeros() {
@@ -242,7 +256,10 @@ public final class Setup {
 
   private Turn spin(Run run, ArmTurning arm) {
     double sign = run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
-    double clicks = ArmSpeed.uClicks(arm);
+    CountingHabit.Window window = CountingHabit.window(arm, ArmPriors.RUN_UP_S);
+    double unknownStart =
+        arm.firstClick_s().isPresent() ? 0 : (1 - fromRest) * window.u_left() * ArmPriors.RUN_UP_S;
+    double clicks = Math.hypot(ArmSpeed.uClicks(arm), unknownStart / arm.turnsTime_s().value());
     double radius_m = arm.radius_m().value();
     int radius =
         radiusColumns.computeIfAbsent(
@@ -257,13 +274,15 @@ public final class Setup {
         arm.spinStart_s(),
         arm.spinStop_s(),
         1,
+        window.count(),
         new Turn.Columns(
             speedColumn(run.name(), clicks),
             radius,
-            delay("start_delay " + run.name()),
-            delay("stop_delay " + run.name()),
-            run("run_up " + run.name()),
-            run("run_down " + run.name())));
+            unknowns.add(ArmPriors.noted("start_delay " + run.name())),
+            unknowns.add(ArmPriors.noted("stop_delay " + run.name())),
+            unknowns.add(ArmPriors.own("run_up_own " + run.name())),
+            unknowns.add(ArmPriors.own("run_down_own " + run.name())),
+            layout.arm()));
   }
 
   private Turn flow(FileRows file, Run run, Uncertain speed) {
@@ -278,13 +297,15 @@ public final class Setup {
         first ? Double.NEGATIVE_INFINITY : from,
         last ? Double.POSITIVE_INFINITY : to,
         0,
+        CountedTime.NONE,
         new Turn.Columns(
             speedColumn(run.name(), relative),
             -1,
             first ? -1 : delay("start_delay " + run.name()),
             last ? -1 : delay("stop_delay " + run.name()),
             first ? -1 : run("run_up " + run.name()),
-            last ? -1 : run("run_down " + run.name())));
+            last ? -1 : run("run_down " + run.name()),
+            Turn.Arm.NONE));
   }
 
   private int delay(String name) {

@@ -14,10 +14,15 @@ import java.util.Arrays;
  * Runge–Kutta for carried air, difference and resistor; the bead's lag by its exact answer to a
  * straight line.
  *
- * <p>Carried air V: dV/dt = (share · arm − V)/time; the ball sees |arm − V|. A first-order lag:
- * common practice, no source.
+ * <p>Carried air V: dV/dt = (share · arm − V)/time, after a stop at a rate that slows with (V/V at
+ * the stop) to a power (0 a plain decay, 1 the drag of a turbulent swirl); the ball sees √((arm −
+ * V)² + draught²). A first-order lag, and a draught from no side in particular: common practice, no
+ * source.
  */
 final class TrackIntegrator {
+  /** Least share of the air at the stop that the slowing decay is asked of. */
+  private static final double LEAST_LEFT = 1e-3;
+
   private static final int STATES = 3;
   private static final int V = 0;
   private static final int DELTA = 1;
@@ -133,7 +138,7 @@ final class TrackIntegrator {
 
   private void describe(double[] values, ThermalPath path, int k, int row) {
     double armSpeed = arm.speed(values, track.grid.time_s[k]);
-    speedAtRow[row] = Math.abs(armSpeed - state[V]);
+    speedAtRow[row] = Math.hypot(armSpeed - state[V], values[layout.draught()]);
     layout.model().loss(lossValues, speedAtRow[row], state[DELTA], track.grid.air[k], out);
     course.moved[row] = armSpeed != 0;
     course.rate_1_s[row] =
@@ -163,7 +168,8 @@ final class TrackIntegrator {
   private void followReference(int k, double[] values, ThermalPath path) {
     Track.Grid grid = track.grid;
     double h = grid.time_s[k + 1] - grid.time_s[k];
-    double seen = Math.abs(arm.speed(values, grid.time_s[k + 1]) - state[V]);
+    double seen =
+        Math.hypot(arm.speed(values, grid.time_s[k + 1]) - state[V], values[layout.draught()]);
     double decay = Math.exp(-referenceLoss_1_s * (1 + path.mismatch()) * h);
     double next_K = k + 2 < grid.time_s.length ? grid.air_K[k + 1] : grid.air[k + 1].air_K();
     reference_K = reference_K * decay + grid.air_K[k] - next_K;
@@ -237,25 +243,36 @@ final class TrackIntegrator {
     }
   }
 
+  /** Carried air as the last stop left it, settled, m/s. */
+  private double atStop(double[] values, double share) {
+    return Math.max(1e-9, share * arm.lastFull(values));
+  }
+
   private void derivative(
       int k, double t, double[] values, ThermalPath path, double share, int stage) {
     Arrays.fill(armBy, 0);
     double armSpeed = arm.speed(values, t, armBy);
-    int timeColumn =
-        Math.abs(arm.carrying() * share * armSpeed) < Math.abs(trial[V])
-            ? layout.carriedDecay()
-            : layout.carriedRise();
-    double time = values[timeColumn];
+    double settled = arm.carrying() * share * armSpeed;
+    boolean decays = Math.abs(settled) < Math.abs(trial[V]);
+    int timeColumn = decays ? layout.carriedDecay() : layout.carriedRise();
+    double slowing = decays ? values[layout.carriedSlowing()] : 0;
+    double left = decays ? Math.max(LEAST_LEFT, Math.abs(trial[V]) / atStop(values, share)) : 1;
+    double rate =
+        (decays
+                ? Math.pow(left, slowing)
+                : Math.exp(-values[layout.carriedByTurn()] * arm.lastLogTurn()))
+            / values[timeColumn];
     double carrying = arm.carrying() * share;
-    double seen = armSpeed - trial[V];
-    double sign = seen < 0 ? -1 : 1;
+    double past = armSpeed - trial[V];
+    double draught = values[layout.draught()];
+    double seen = Math.max(1e-9, Math.hypot(past, draught));
     double delta = trial[DELTA];
     AirPoint air = track.grid.air[k];
-    layout.model().loss(lossValues, Math.abs(seen), delta + reference_K, air, out);
+    layout.model().loss(lossValues, seen, delta + reference_K, air, out);
     double f = path.heaterShare();
     double tau = path.heaterTime_s();
     double power = track.grid.power[k];
-    double dV = (carrying * armSpeed - trial[V]) / time;
+    double dV = (settled - trial[V]) * rate;
     double referenceRate = referenceLoss_1_s * reference_K;
     double dDelta =
         (trial[Q] - out[0] * (delta + reference_K)) / (1 - f)
@@ -264,21 +281,28 @@ final class TrackIntegrator {
     slope[stage][V] = dV;
     slope[stage][DELTA] = dDelta;
     slope[stage][Q] = dQ;
+    double byV = left > LEAST_LEFT && decays ? slowing * dV / trial[V] : 0;
     double[] vBy = slopeSensitivity[stage][V];
     double[] deltaBy = slopeSensitivity[stage][DELTA];
     double[] qBy = slopeSensitivity[stage][Q];
     double total = out[0] + out[2] * (delta + reference_K);
-    double bySpeed = sign * (delta + reference_K) * out[1];
+    double heat = (delta + reference_K) * out[1] / (1 - f);
+    double byPast = past / seen * heat;
     for (int j = 0; j < width; j++) {
-      vBy[j] = (carrying * armBy[j] - trialSensitivity[V][j]) / time;
+      vBy[j] = (carrying * armBy[j] - trialSensitivity[V][j]) * rate + byV * trialSensitivity[V][j];
       deltaBy[j] =
-          (trialSensitivity[Q][j]
-                  - total * trialSensitivity[DELTA][j]
-                  - bySpeed * (armBy[j] - trialSensitivity[V][j]))
-              / (1 - f);
+          (trialSensitivity[Q][j] - total * trialSensitivity[DELTA][j]) / (1 - f)
+              - byPast * (armBy[j] - trialSensitivity[V][j]);
     }
-    vBy[layout.carriedShare()] += arm.carrying() * armSpeed / time;
-    vBy[timeColumn] -= dV / time;
+    deltaBy[layout.draught()] -= draught / seen * heat;
+    vBy[layout.carriedShare()] += arm.carrying() * armSpeed * rate;
+    vBy[timeColumn] -= dV / values[timeColumn];
+    if (!decays) {
+      vBy[layout.carriedByTurn()] -= dV * arm.lastLogTurn();
+    } else {
+      vBy[layout.carriedSlowing()] += dV * Math.log(left);
+      vBy[layout.carriedShare()] -= left > LEAST_LEFT ? slowing * dV / share : 0;
+    }
     for (int i = 0; i < lossValues.length; i++) {
       deltaBy[i] -= (delta + reference_K) * out[3 + i] / (1 - f);
     }

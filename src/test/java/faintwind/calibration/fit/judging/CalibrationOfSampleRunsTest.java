@@ -6,12 +6,13 @@ import faintwind.calibration.run.RunSet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /** Regression on simulated builds, not a proof: their physics is independent of this program's. */
-@DisplayName("Calibration of the seven sample builds (regression; simulated, invented)")
+@DisplayName("Calibration of the ten sample builds (regression; simulated, invented)")
 class CalibrationOfSampleRunsTest {
   private static final Map<String, Double> MOST_RMS =
       new TreeMap<>(
@@ -22,7 +23,12 @@ class CalibrationOfSampleRunsTest {
               "bench-d", 0.05,
               "bench-e", 0.02,
               "bench-f", 0.02,
-              "bench-g", 0.03));
+              "bench-g", 0.03,
+              "bench-h", 0.02,
+              "bench-i", 0.05,
+              "bench-j", 0.02));
+
+  private static final Set<String> ROUGH = Set.of("bench-d", "bench-i");
 
   @Test
   void errorAndBandStayWithinTheirLimitsAndNoHealthyRunIsAccused() {
@@ -47,7 +53,7 @@ class CalibrationOfSampleRunsTest {
       assertThat(rms).as(String.join("\n", lines)).isLessThan(bench.getValue());
       assertThat(band)
           .as(lines.toString())
-          .isLessThan(bench.getKey().equals("bench-d") ? 0.09 : 0.06);
+          .isLessThan(ROUGH.contains(bench.getKey()) ? 0.09 : 0.06);
       assertThat(Diagnosis.warnings(fit, set))
           .as("only what is true of the whole table may be said of " + bench.getKey())
           .allMatch(warning -> warning.id().equals("fit.one-direction"));

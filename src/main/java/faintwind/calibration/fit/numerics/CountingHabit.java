@@ -1,0 +1,96 @@
+package faintwind.calibration.fit.numerics;
+
+import faintwind.calibration.fit.track.CountedTime;
+import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunKind;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.special.Erf;
+
+/**
+ * Where the first counted click lies when it was not noted. A person counts either from the start
+ * of the motion, or from a click at some moment of the first turn to the last click before the
+ * stop. What is left of the spin beside the counted time tells: less than a turn in the first case;
+ * in the second the sum of two parts of a turn, each as likely as another.
+ */
+final class CountingHabit {
+  /** Standard uncertainty of the noted start and stop together, s (common practice, no source). */
+  private static final double U_NOTED_S = 1;
+
+  /** One run speaks no louder than this for either habit. */
+  private static final double LOUDEST = 20;
+
+  private static final int PARTS = 40;
+
+  private CountingHabit() {}
+
+  /**
+   * The counted time of a run.
+   *
+   * @param count the time
+   * @param u_left standard uncertainty of {@link CountedTime#left} where the click was not noted
+   */
+  record Window(CountedTime count, double u_left) {}
+
+  /** Belief that turns were counted from the start of the motion, after all runs; ½ before any. */
+  static double fromRest(List<Run> runs) {
+    double odds = 1;
+    for (Run run : runs) {
+      if (run.kind() == RunKind.SPIN && run.arm().orElseThrow().firstClick_s().isEmpty()) {
+        ArmTurning arm = run.arm().orElseThrow();
+        double turn_s = arm.turnsTime_s().value() / arm.turns();
+        double left_s = left_s(arm);
+        double ratio = fromRest(left_s, turn_s) / Math.max(1e-12, clicked(left_s, turn_s));
+        odds *= Math.max(1 / LOUDEST, Math.min(LOUDEST, ratio));
+      }
+    }
+    return odds / (1 + odds);
+  }
+
+  /** The counted time of a run, for a run-up with this time constant. */
+  static Window window(ArmTurning arm, double runUp_s) {
+    double turn_s = arm.turnsTime_s().value() / arm.turns();
+    if (arm.firstClick_s().isPresent()) {
+      double after_s = arm.firstClick_s().getAsDouble() - arm.spinStart_s();
+      return new Window(
+          new CountedTime(arm.turnsTime_s().value(), turn_s, OptionalDouble.of(after_s), 0), 0);
+    }
+    double left_s = Math.max(0, Math.min(2 * turn_s, left_s(arm)));
+    double from_s = Math.max(0, left_s - turn_s);
+    double to_s = Math.min(turn_s, left_s);
+    double sum = 0;
+    double squares = 0;
+    for (int i = 0; i < PARTS; i++) {
+      double left = Math.exp(-(from_s + (i + 0.5) / PARTS * (to_s - from_s)) / runUp_s);
+      sum += left / PARTS;
+      squares += left * left / PARTS;
+    }
+    double u = Math.sqrt(Math.max(0, squares - sum * sum));
+    return new Window(
+        new CountedTime(arm.turnsTime_s().value(), turn_s, OptionalDouble.empty(), sum), u);
+  }
+
+  private static double left_s(ArmTurning arm) {
+    return arm.spinStop_s() - arm.spinStart_s() - arm.turnsTime_s().value();
+  }
+
+  /** Density of what is left where counting begins with the motion. */
+  private static double fromRest(double left_s, double turn_s) {
+    return box(left_s, turn_s);
+  }
+
+  private static double clicked(double left_s, double turn_s) {
+    double sum = 0;
+    for (int i = 0; i < PARTS; i++) {
+      sum += box(left_s - (i + 0.5) / PARTS * turn_s, turn_s) / PARTS;
+    }
+    return sum;
+  }
+
+  /** Density of a part of a turn, each as likely, with the noted times' uncertainty. */
+  private static double box(double left_s, double turn_s) {
+    double scale = U_NOTED_S * Math.sqrt(2);
+    return (Erf.erf(left_s / scale) - Erf.erf((left_s - turn_s) / scale)) / (2 * turn_s);
+  }
+}
