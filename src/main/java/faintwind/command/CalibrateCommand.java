@@ -109,14 +109,16 @@ public final class CalibrateCommand implements Callable<Integer> {
       String row =
           String.format(
               Locale.ROOT,
-              "%9.3f  %9.3f  %6.1f  %11.1f s  %14.1f s",
+              "%9.3f%s %9.3f  %6.1f  %11.1f s  %14.1f s",
               at.speed_m_s(),
+              calibration.coverage().isBeyond(at.speed_m_s()) ? "*" : " ",
               at.u95_m_s(),
               100 * at.u95_m_s() / at.speed_m_s(),
               at.rise_s(),
               EstimateRise.s(calibration, at.speed_m_s()));
       terminal.out().println(row);
     }
+    terminal.say("calibrate.table.beyond");
   }
 
   private List<Problem> misuse() throws IOException {

@@ -9,10 +9,10 @@ import faintwind.calibration.speed.state.PreparedRow;
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
  * calibration's covariance (JCGM 100:2008, equation 13), the estimator's variance less what the
- * averaging takes off it, the air where it was not recorded, and what the loss of still air may
- * have changed by since the calibration: supply, air, chain and surface together 0.45 % of that
- * loss (own choice, no source). Where the speed hardly bends over the band the slope carries them
- * to the speed; near still air the formula itself does, and the wider side counts.
+ * averaging takes off it, the air and the supply where they were not recorded, and what the loss of
+ * still air may have changed by since the calibration: supply, air, chain and surface together 0.45
+ * % of that loss (own choice, no source). Where the speed hardly bends over the band the slope
+ * carries them to the speed; near still air the formula itself does, and the wider side counts.
  *
  * <p>Where natural convection is not small against forced (Gr/Re² above 0.1) the direction of the
  * flow matters, and 6 % · x/(1 + x) with x = Gr/Re² is added: an assumption of this program, no
@@ -23,6 +23,9 @@ final class SpeedUncertainty {
 
   /** Relative standard uncertainty of the loss of still air in the field. */
   private static final double U_STILL = Formula.U_STILL_SINCE;
+
+  /** The same of the heating rate where the log records no supply (own choice, no source). */
+  private static final double U_HEATING_UNSEEN = 0.005;
 
   private static final double NEARLY_STRAIGHT = 0.2;
   private static final double DIRECTION_U95 = 0.06;
@@ -60,7 +63,9 @@ final class SpeedUncertainty {
         formula.relativeLossUncertainty(delta_K, air.air_K(), estimate.heatingShare());
     double airPart = unknownAir(row.row(), estimate);
     double stillPart = U_STILL * Math.exp(-Math.max(0, logLoss));
-    double known2 = calibration * calibration + airPart * airPart;
+    boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
+    double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
+    double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;
     double u = Math.sqrt(known2 + stillPart * stillPart + variance);
     double wide = COVERAGE_FACTOR * u;
     boolean aboveStill = logLoss > wide;

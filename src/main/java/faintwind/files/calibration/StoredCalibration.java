@@ -3,6 +3,7 @@ package faintwind.files.calibration;
 import static java.util.Objects.requireNonNull;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import faintwind.calibration.ArmShown;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.Coverage;
@@ -51,7 +52,11 @@ record StoredCalibration(
     record Matrix(List<String> order, List<List<Double>> matrix) {}
   }
 
-  record Covered(Range speedRange_m_s, Range deltaRange, boolean carriedAirShown) {}
+  record Covered(
+      Range speedRange_m_s,
+      Range deltaRange,
+      boolean carriedAirShown,
+      Optional<Map<String, Formula.Value>> arm) {}
 
   record Range(double from, double to, Optional<String> unit) {}
 
@@ -91,17 +96,15 @@ record StoredCalibration(
             covered.speedRange_m_s().to(),
             covered.deltaRange().from(),
             covered.deltaRange().to(),
-            covered.carriedAirShown()),
+            covered.carriedAirShown(),
+            covered.arm().map(StoredCalibration::shown)),
         evidence.toModel(),
         tail.performance(),
         tail.warnings().stream().map(StoredCalibration::problem).toList());
   }
 
   private static Formula formula(FormulaFit fit, Messages messages) {
-    Map<String, Formula.Value> parameters = new LinkedHashMap<>();
-    for (Parameter p : fit.parameters()) {
-      parameters.put(p.name(), new Formula.Value(p.value(), p.u(), p.unit()));
-    }
+    Map<String, Formula.Value> parameters = values(fit.parameters());
     return new Formula(
         new Formula.Model(fit.model(), messages.text(fit.equation())),
         parameters,
@@ -113,9 +116,7 @@ record StoredCalibration(
   private FormulaFit formulaFit() {
     List<Parameter> parameters = new ArrayList<>();
     for (String name : formula.covariance().order()) {
-      Formula.Value stored = requireNonNull(formula.parameters().get(name), name);
-      parameters.add(
-          new Parameter(name, stored.value(), stored.standardUncertainty(), stored.unit()));
+      parameters.add(parameter(formula.parameters(), name));
     }
     String model = formula.model().name();
     // the words in the file are for people; the program has its own
@@ -129,7 +130,30 @@ record StoredCalibration(
     return new Covered(
         new Range(coverage.lowest_m_s(), coverage.highest_m_s(), Optional.empty()),
         new Range(coverage.lowestSignal(), coverage.highestSignal(), Optional.of(unit)),
-        coverage.carriedAirShown());
+        coverage.carriedAirShown(),
+        coverage.arm().map(arm -> values(arm.all())));
+  }
+
+  private static Map<String, Formula.Value> values(List<Parameter> of) {
+    Map<String, Formula.Value> values = new LinkedHashMap<>();
+    for (Parameter p : of) {
+      values.put(p.name(), new Formula.Value(p.value(), p.u(), p.unit()));
+    }
+    return values;
+  }
+
+  private static ArmShown shown(Map<String, Formula.Value> arm) {
+    return new ArmShown(
+        parameter(arm, "carried_share"),
+        parameter(arm, "carried_rise"),
+        parameter(arm, "carried_decay"),
+        parameter(arm, "run_up"),
+        parameter(arm, "draught"));
+  }
+
+  private static Parameter parameter(Map<String, Formula.Value> values, String name) {
+    Formula.Value stored = requireNonNull(values.get(name), name);
+    return new Parameter(name, stored.value(), stored.standardUncertainty(), stored.unit());
   }
 
   private static Warning warning(Problem warning, Messages messages) {

@@ -97,12 +97,17 @@ final class CalibrationBand {
         Numerals.compact(at.u95_m_s(), 2));
   }
 
+  private static String percent(double share) {
+    return Numerals.compact(100 * share, 2);
+  }
+
   private void table(Calibration c) {
     List<List<String>> rows = new ArrayList<>();
     for (AtSpeed at : c.performance().speeds()) {
       rows.add(
           List.of(
-              Numerals.compact(at.speed_m_s(), 3),
+              Numerals.compact(at.speed_m_s(), 3)
+                  + (c.coverage().isBeyond(at.speed_m_s()) ? " *" : ""),
               Numerals.compact(at.u95_m_s(), 2),
               Numerals.compact(100 * at.u95_m_s() / at.speed_m_s(), 2),
               Numerals.compact(at.rise_s(), 2),
@@ -116,6 +121,19 @@ final class CalibrationBand {
             "calibration-page.rise",
             "calibration-page.rise.estimate"),
         rows);
+    to.say("calibration-page.beyond");
+    c.coverage()
+        .arm()
+        .ifPresent(
+            arm ->
+                to.say(
+                    "calibration-page.arm-shown",
+                    percent(arm.carriedShare().value()),
+                    percent(arm.carriedShare().u()),
+                    Numerals.compact(arm.rise_s().value(), 2),
+                    Numerals.compact(arm.rise_s().u(), 1),
+                    Numerals.compact(arm.decay_s().value(), 2),
+                    Numerals.compact(arm.decay_s().u(), 1)));
   }
 
   void covariance(Calibration c) {

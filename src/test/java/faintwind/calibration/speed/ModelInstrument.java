@@ -75,7 +75,7 @@ final class ModelInstrument {
             Covariance.of(covariance),
             AIR,
             OptionalDouble.of(ball_m)),
-        new Coverage(0.1, 3, 5, 32, true),
+        new Coverage(0.1, 3, 5, 32, true, Optional.empty()),
         new Evidence(
             new Evidence.ResidualStatistics(noise, noise, 0, 1, 1000, 1000),
             List.of(),

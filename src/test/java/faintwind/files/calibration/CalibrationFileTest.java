@@ -196,7 +196,7 @@ class CalibrationFileTest {
             Map.of("runs.csv", Sha256.of(new byte[0]))),
         new SignalPath(SignalUnit.DELTA_K, chain, Optional.of("K"), 1, OptionalDouble.of(5.0123)),
         formula,
-        new Coverage(0.1, 2.97, 6.5, 31.2, true),
+        new Coverage(0.1, 2.97, 6.5, 31.2, true, Optional.empty()),
         evidence(),
         performance(),
         List.of(

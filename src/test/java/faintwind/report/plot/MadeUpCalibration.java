@@ -40,7 +40,7 @@ public final class MadeUpCalibration {
         new SignalPath(
             SignalUnit.DELTA_K, SignalChain.AS_IS, Optional.of("K"), 1, OptionalDouble.of(5)),
         formula(),
-        new Coverage(0.1, 3, 5, 32, true),
+        new Coverage(0.1, 3, 5, 32, true, Optional.empty()),
         new Evidence(
             new Evidence.ResidualStatistics(0.01, 0.01, 0, 1, 1000, 1000),
             runs(),

@@ -1,18 +1,22 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.ArmShown;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Coverage;
 import faintwind.calibration.Evidence;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Origin;
+import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.fit.health.DataCheck;
+import faintwind.calibration.fit.numerics.Layout;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 
 /** Puts a calibration together from what the fit, the choice and the studies found. */
 public final class CalibrationAssembly {
@@ -75,7 +79,30 @@ public final class CalibrationAssembly {
         speeds[speeds.length - 1],
         lowest,
         signals[signals.length - 1],
-        fit.setup().carriedShown());
+        fit.setup().carriedShown(),
+        arm(fit));
+  }
+
+  private static Optional<ArmShown> arm(FitResult fit) {
+    if (!fit.setup().turns()) {
+      return Optional.empty();
+    }
+    Layout at = fit.setup().layout();
+    double[][] covariance = fit.covariance();
+    IntFunction<Parameter> shown =
+        i ->
+            new Parameter(
+                fit.setup().unknowns().get(i).name(),
+                fit.values()[i],
+                Math.sqrt(covariance[i][i]),
+                i == at.carriedShare() ? "1" : i == at.draught() ? "m/s" : "s");
+    return Optional.of(
+        new ArmShown(
+            shown.apply(at.carriedShare()),
+            shown.apply(at.carriedRise()),
+            shown.apply(at.carriedDecay()),
+            shown.apply(at.runUp()),
+            shown.apply(at.draught())));
   }
 
   private static double lowestSignal(Run run, double offset, double sign) {

@@ -41,12 +41,12 @@ public record Layout(
   }
 
   /** Time constant with which it comes. */
-  int carriedRise() {
+  public int carriedRise() {
     return formula() + 1;
   }
 
   /** Time constant with which it goes. */
-  int carriedDecay() {
+  public int carriedDecay() {
     return formula() + 2;
   }
 

@@ -1,0 +1,26 @@
+package faintwind.calibration;
+
+import java.util.List;
+
+/**
+ * What a session's recordings showed of the arm and its room, each with its standard uncertainty:
+ * knowledge for the next calibration on the same arm.
+ *
+ * @param carriedShare share of the arm's speed at which air is carried round
+ * @param rise_s time constant with which it comes, at a turn of five seconds
+ * @param decay_s time constant with which it goes
+ * @param runUp_s time constant with which the arm comes to speed
+ * @param draught_m_s draught of the room
+ */
+public record ArmShown(
+    Parameter carriedShare,
+    Parameter rise_s,
+    Parameter decay_s,
+    Parameter runUp_s,
+    Parameter draught_m_s) {
+
+  /** All of them, in this order. */
+  public List<Parameter> all() {
+    return List.of(carriedShare, rise_s, decay_s, runUp_s, draught_m_s);
+  }
+}
