@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.Formula;
 import faintwind.physics.AirState;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -76,7 +78,18 @@ class SteadySpeedTest {
     SpeedEstimator estimator =
         SpeedEstimator.smoothing(known, new SpeedSettings(30, LogAir.UNKNOWN));
     SpeedRow row = ModelInstrument.convert(estimator, log).get(750);
-    return row.u95_m_s().orElseThrow() / row.speed_m_s().orElseThrow();
+    double whole = row.u95_m_s().orElseThrow() / row.speed_m_s().orElseThrow();
+    double still = stillShareAt(row.speed_m_s().orElseThrow(), known);
+    return Math.sqrt(whole * whole - still * still);
+  }
+
+  /** What the loss of still air may have changed by, 0.45 % of it, as a share of the speed. */
+  private static double stillShareAt(double speed_m_s, Calibration known) {
+    Formula formula = Formula.of(known);
+    AirPoint air = AirPoint.of(known.formula().referenceAir());
+    double delta_K = formula.steadyDelta_K(speed_m_s, known.signal().supply_V(), air);
+    double[] loss = formula.lossAndSlopes(speed_m_s, delta_K, air);
+    return 2 * 0.0045 * formula.loss_1_s(0, delta_K, air) / loss[1] / speed_m_s;
   }
 
   @ParameterizedTest(name = "{0} hPa, {1} °C")

@@ -137,15 +137,17 @@ class StreamOnVirtualBuildsTest {
 
   @ParameterizedTest(name = "build {0}, averaged over {1} s")
   @CsvSource({"2000,30", "2000,0", "2005,30", "2005,0"})
+  // the log records no supply: half a per cent of the heating is in these bands
   void bandsOfSteadyWindAreTrueAndNotTooWide(long seed, double average_s) {
     List<Told> told =
         settled(stream(seed, new Wind(StreamOnVirtualBuildsTest::hold, 1e9), 5400, average_s));
     assertThat(share(told)).isBetween(0.90, 1.0);
-    assertThat(meanU95(told)).isLessThan(average_s > 0 ? 0.06 : 0.075);
+    assertThat(meanU95(told)).isLessThan(average_s > 0 ? 0.07 : 0.08);
   }
 
   @ParameterizedTest(name = "build {0}, averaged over {1} s")
   @CsvSource({"2000,30", "2000,0", "2005,30", "2005,0"})
+  // the log records no supply: half a per cent of the heating is in these bands
   void bandsOfGustyWindHoldTheTruthAsOftenAsTheySay(long seed, double average_s) {
     double[] gusts = gusts(seed);
     DoubleUnaryOperator wind = t -> hold(t) * Math.exp(gusts[(int) t]);
