@@ -4,6 +4,7 @@ import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -21,6 +22,8 @@ import org.apache.commons.math3.linear.RealVector;
  * keeps the factor well conditioned.
  */
 public final class RunProblem {
+  private static final double WILD = 1e100;
+
   /** Keeps the factor positive where rounding in the sums would outweigh the priors. */
   private static final double ROUNDING = 1e-14;
 
@@ -226,6 +229,17 @@ public final class RunProblem {
     return cost;
   }
 
+  /** A step so far off that nothing can be computed there: a cost that no search keeps. */
+  private static Optimiser.Linearised wild(int p) {
+    double[] residuals = new double[p + 1];
+    residuals[p] = WILD;
+    double[][] jacobian = new double[p + 1][p];
+    for (int i = 0; i < p; i++) {
+      jacobian[i][i] = 1;
+    }
+    return new Optimiser.Linearised(residuals, jacobian);
+  }
+
   /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
   private static Optimiser.Linearised compress(double[][] normal, double[] right, double cost) {
     int p = right.length;
@@ -234,7 +248,12 @@ public final class RunProblem {
     for (int i = 0; i < p; i++) {
       normal[i][i] *= 1 + ROUNDING;
     }
-    RealMatrix factor = new CholeskyDecomposition(new Array2DRowRealMatrix(normal, false)).getLT();
+    RealMatrix factor;
+    try {
+      factor = new CholeskyDecomposition(new Array2DRowRealMatrix(normal, false)).getLT();
+    } catch (MathIllegalArgumentException wildStep) {
+      return wild(p);
+    }
     for (int i = 0; i < p; i++) {
       jacobian[i] = factor.getRow(i);
     }
