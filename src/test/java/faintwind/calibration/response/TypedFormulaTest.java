@@ -39,7 +39,8 @@ class TypedFormulaTest {
   void typedNumbersGiveTheSpeedOfTheFormula(String model, double speed_m_s) {
     FormulaFit fit = fit(model);
     Formula formula = Formula.of(fit, MILLIVOLTS);
-    TypedFormula typed = TypedFormula.of(fit, MILLIVOLTS, new Coverage(0.1, 3, 20, 120, true));
+    TypedFormula typed =
+        TypedFormula.of(fit, MILLIVOLTS, new Coverage(0.1, 3, 20, 120, true, Optional.empty()));
     AirPoint air = AirPoint.of(AirState.ROOM);
     double rest_K = formula.steadyDelta_K(speed_m_s, OptionalDouble.empty(), air);
     double delta = 1.1 * rest_K;
