@@ -163,8 +163,8 @@ public final class Cellar {
     Map<String, Double> values = now.values(checklist);
     Stream<String> nominal =
         sheet.quantities().stream().map(Outcome::value).map(v -> String.valueOf(v.nominal()));
-    String sample = SampleBuild.readings().getOrDefault(reading.id(), "OL");
-    return Stream.concat(Stream.of(sample, "OL", "0"), nominal)
+    String sample = SampleBuild.readings().getOrDefault(reading.id(), "OL 20M");
+    return Stream.concat(Stream.of(sample, "OL 20M", "0"), nominal)
         .filter(typed -> !typed.contains("E") && isGood(reading, typed, values))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException(step.id() + ", " + reading.id()));

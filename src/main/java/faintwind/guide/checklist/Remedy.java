@@ -15,7 +15,9 @@ public record Remedy(String id, Condition when, int rank, Words words) {
    *
    * @param cause what is broken, in a sentence
    * @param because why these readings say so
-   * @param todo what to do
+   * @param todo what to do first: nothing that cannot be undone
+   * @param apart the reading that would tell it from the other causes that fit; may be empty
+   * @param last what is left after the ladder, where it cannot be undone; may be empty
    */
-  public record Words(String cause, String because, String todo) {}
+  public record Words(String cause, String because, String todo, String apart, String last) {}
 }
