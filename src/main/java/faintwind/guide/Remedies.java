@@ -38,8 +38,11 @@ public final class Remedies {
    */
   public static String todo(Checklist checklist, Remedy remedy, Situation situation) {
     Remedy.Words words = remedy.words();
-    boolean last = !words.last().isEmpty() && isLadderDone(checklist, remedy, situation);
-    return last ? words.todo() + " " + words.last() : words.todo();
+    return words
+        .last()
+        .filter(last -> isLadderDone(checklist, remedy, situation))
+        .map(last -> words.todo() + " " + last)
+        .orElse(words.todo());
   }
 
   /**

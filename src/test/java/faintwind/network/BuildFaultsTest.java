@@ -212,7 +212,7 @@ class BuildFaultsTest {
     }
     boolean open =
         first.stream().anyMatch(fault.texts("honestly_open")::contains)
-            && !remedies.get(0).words().apart().isEmpty();
+            && remedies.get(0).words().apart().isPresent();
     return open && beside.stream().anyMatch(fault.texts("acceptable")::contains) ? "open" : "wrong";
   }
 

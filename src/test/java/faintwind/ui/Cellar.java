@@ -100,14 +100,14 @@ public final class Cellar {
   }
 
   /** Reads every caution of a step. */
-  Cellar cautions(String stepId) {
+  public Cellar cautions(String stepId) {
     Step step = checklist.step(stepId).orElseThrow();
     step.cautions().forEach(c -> add(Optional.of(stepId), new CautionAcknowledged(c.id())));
     return this;
   }
 
   /** Types a reading. */
-  Cellar type(String stepId, String reading, String typed) {
+  public Cellar type(String stepId, String reading, String typed) {
     Reading asked = checklist.step(stepId).orElseThrow().reading(reading).orElseThrow();
     Amount amount = SampleBuild.amount(typed, asked.unit());
     add(Optional.of(stepId), new ReadingEntered(reading, typed, amount, Optional.empty()));

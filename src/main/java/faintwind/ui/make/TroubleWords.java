@@ -153,7 +153,7 @@ final class TroubleWords {
   }
 
   private static String apart(Optional<Remedy.Words> first) {
-    return first.map(Remedy.Words::apart).orElse("");
+    return first.flatMap(Remedy.Words::apart).orElse("");
   }
 
   /** A pattern belongs to a step when it names one of that step's readings. */
