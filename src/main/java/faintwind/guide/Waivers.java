@@ -68,7 +68,7 @@ public final class Waivers {
   /**
    * Why a waiver may not be written, all reasons at once; empty where it may.
    *
-   * @param what id of the reading, of the clock, or {@code photo}
+   * @param who in whose name it would stand
    */
   public static List<Problem> refusals(
       Checklist checklist, Step step, Waived waiver, String who, Situation situation) {

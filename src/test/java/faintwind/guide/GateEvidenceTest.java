@@ -128,20 +128,15 @@ class GateEvidenceTest {
         reading, text, SampleBuild.amount(text, unit), Optional.of(ReadingVerdict.GOOD));
   }
 
-  private static Way classroom() {
-    return entries ->
-        entries.stream()
-            .map(
-                e ->
-                    e.event() instanceof QuestionAnswered q && q.question().equals("group")
-                        ? new JournalEntry(
-                            e.id(),
-                            e.at(),
-                            "Mr Teach",
-                            e.step(),
-                            new QuestionAnswered("group", "yes"))
-                        : e)
-            .toList();
+  private static List<JournalEntry> classroom(List<JournalEntry> entries) {
+    return entries.stream()
+        .map(
+            e ->
+                e.event() instanceof QuestionAnswered q && q.question().equals("group")
+                    ? new JournalEntry(
+                        e.id(), e.at(), "Mr Teach", e.step(), new QuestionAnswered("group", "yes"))
+                    : e)
+        .toList();
   }
 
   private static Way and(Way... ways) {
@@ -232,7 +227,7 @@ class GateEvidenceTest {
 
   private static List<Arguments> waysOfTheClassroom() {
     String leak = "lead-a-ball";
-    Way doubtful = and(classroom(), typed(leak, "5M"));
+    Way doubtful = and(GateEvidenceTest::classroom, typed(leak, "5M"));
     return List.of(
         way(
             "a pupil waives",
@@ -359,7 +354,10 @@ class GateEvidenceTest {
   @Test
   void inAClassroomTheTeacherWaives() {
     List<JournalEntry> entries =
-        and(classroom(), typed("lead-a-ball", "5M"), waived("lead-a-ball", "mr teach ", WORDY))
+        and(
+                GateEvidenceTest::classroom,
+                typed("lead-a-ball", "5M"),
+                waived("lead-a-ball", "mr teach ", WORDY))
             .apply(SampleBuild.complete(CHECKLIST));
     assertThat(power(SampleBuild.after(entries))).isEmpty();
   }
@@ -448,7 +446,7 @@ class GateEvidenceTest {
   @Test
   void aClassThatWaivesEverythingWithXUnderADesignThatStopsHeatsNothing() {
     List<JournalEntry> entries = new ArrayList<>();
-    for (JournalEntry e : classroom().apply(SampleBuild.complete(CHECKLIST))) {
+    for (JournalEntry e : classroom(SampleBuild.complete(CHECKLIST))) {
       entries.add(
           e.event() instanceof ReadingEntered r
               ? new JournalEntry(e.id(), e.at(), "x", e.step(), new Waived(r.reading(), "x"))
