@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -63,7 +64,7 @@ public final class CheckPath {
         .then(
             view -> {
               List<Problem> all = new ArrayList<>(view.problems());
-              OffsetDateTime now = OffsetDateTime.now(Clock.systemDefaultZone());
+              OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
               all.addAll(Contradictions.of(view.checklist(), view.situation(now)));
               return all.stream().anyMatch(Problem::isError)
                   ? Checked.refused(all)
