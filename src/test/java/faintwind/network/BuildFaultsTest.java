@@ -31,6 +31,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.StreamSupport;
@@ -183,7 +184,7 @@ class BuildFaultsTest {
     List<JournalEntry> entries = new ArrayList<>();
     Map<String, String> typed = pierced.typed("manual", rise_mV());
     for (String reading : List.of("heater-alone", "lead-a-ball", "lead-b-ball", "lead-to-lead")) {
-      enter(entries, reading, typed.get(reading));
+      enter(entries, reading, Objects.requireNonNull(typed.get(reading)));
     }
     assertThat(todo(entries)).doesNotContain("new ball");
     enter(entries, "lead-a-ball", "0.6 Ω");
