@@ -60,8 +60,9 @@ class RefusedGalleryTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("badInputs")
   void badInputIsToldInFullAndNothingIsWritten(Path input) throws IOException {
+    List<String> arguments = arguments(input);
     Map<String, String> before = contents();
-    String told = answer(input);
+    String told = answer(input, arguments);
     Path expected = expected(input);
     if (Boolean.getBoolean("golden.write")) {
       Files.writeString(expected, told);
@@ -80,12 +81,12 @@ class RefusedGalleryTest {
     assertThat(Files.readString(PAGE)).isEqualTo(page);
   }
 
-  private String answer(Path input) throws IOException {
+  private String answer(Path input, List<String> arguments) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     InputStream in = new ByteArrayInputStream(new byte[0]);
     Terminal terminal = Terminal.of(in, out, err, Messages.of(Locale.ENGLISH));
-    int code = Main.run(terminal, arguments(input).toArray(new String[0]));
+    int code = Main.run(terminal, arguments.toArray(new String[0]));
     String told =
         err.toString(StandardCharsets.UTF_8)
             .replace(tmp.toString(), "…")
@@ -95,6 +96,11 @@ class RefusedGalleryTest {
   }
 
   private List<String> arguments(Path input) throws IOException {
+    if (input.toString().endsWith(".jsonl")) {
+      Path instrument = Files.createDirectories(tmp.resolve("instrument"));
+      Files.copy(input, instrument.resolve("journal.jsonl"));
+      return List.of("check", instrument.toString());
+    }
     if (!input.toString().endsWith(".args")) {
       return List.of("check", input.toString());
     }
@@ -156,7 +162,8 @@ class RefusedGalleryTest {
       if (text.isEmpty()) {
         return "(empty)";
       }
-      List<String> head = text.replace('\0', '␀').lines().limit(6).toList();
+      List<String> head =
+          text.replace('\0', '␀').lines().limit(6).map(RefusedGalleryTest::cut).toList();
       boolean whole = text.lines().count() <= 6;
       return String.join("\n", head) + (whole ? "" : "\n…");
     } catch (java.nio.charset.MalformedInputException notText) {
@@ -164,6 +171,11 @@ class RefusedGalleryTest {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** The lines of a journal can be very long. */
+  private static String cut(String line) {
+    return line.length() > 160 ? line.substring(0, 160) + "…" : line;
   }
 
   private static String folder(Path file) {

@@ -39,6 +39,7 @@ public final class ChecklistRules {
     Set<String> readings = new HashSet<>();
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.name())));
     checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.errorName())));
+    checklist.steps().forEach(s -> s.asks().readings().forEach(r -> readings.add(r.leastName())));
     Set<String> known = new HashSet<>(readings);
     checklist.steps().forEach(step -> known.addAll(answers(step)));
     for (Step step : checklist.steps()) {
@@ -127,7 +128,8 @@ public final class ChecklistRules {
 
   /**
    * What protects people in a step and is missing in the copy laid over it: cautions, the gate it
-   * helps to open, gates before it, answers that end the way.
+   * helps to open, gates before it, answers that end the way, readings on which heater power stands
+   * with what they are judged by.
    */
   public static List<Problem> dropped(Step below, Step above, Where where) {
     List<Problem> problems = new ArrayList<>();
@@ -148,7 +150,25 @@ public final class ChecklistRules {
     stops(below).stream()
         .filter(stop -> !kept.contains(stop))
         .forEach(stop -> problems.add(Problem.error("checklist.stop-dropped", where, stop)));
+    for (Reading reading : below.asks().readings()) {
+      if (PowerEvidence.isOfPower(below, reading) && !isKept(reading, above)) {
+        problems.add(Problem.error("checklist.reading-dropped", where, reading.id()));
+      }
+    }
     return problems;
+  }
+
+  /** Words may differ, and another language has others; what counts may not. */
+  private static boolean isKept(Reading reading, Step above) {
+    return above
+        .reading(reading.id())
+        .filter(r -> r.unit().equals(reading.unit()) && r.tips().equals(reading.tips()))
+        .filter(r -> judging(r).equals(judging(reading)))
+        .isPresent();
+  }
+
+  private static List<String> judging(Reading reading) {
+    return reading.bands().stream().map(b -> b.verdict() + " " + b.when().text()).toList();
   }
 
   private static Set<String> stops(Step step) {
@@ -157,6 +177,11 @@ public final class ChecklistRules {
       question.choices().stream()
           .filter(choice -> choice.stop().isPresent())
           .forEach(choice -> stops.add(question.id() + ": " + choice.id()));
+      for (Question.Choice choice : question.choices()) {
+        choice
+            .stopsIf()
+            .forEach(s -> stops.add(question.id() + ": " + choice.id() + ", " + s.when().text()));
+      }
     }
     return stops;
   }

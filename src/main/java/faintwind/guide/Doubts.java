@@ -6,6 +6,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
+import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
@@ -35,8 +36,31 @@ public final class Doubts {
       return List.of();
     }
     List<Problem> doubts = new ArrayList<>();
-    OffsetDateTime when = finished.get().at();
-    byDesign(step, when, situation).ifPresent(doubts::add);
+    byDesign(step, finished.get(), situation).ifPresent(doubts::add);
+    byCorrection(checklist, step, finished.get(), situation, doubts);
+    List<Standing<? extends Event>> lines = situation.state().lines();
+    int end = place(finished.get(), lines);
+    List<Standing<? extends Event>> since = lines.subList(end + 1, lines.size());
+    since.forEach(line -> byReading(step, line).ifPresent(doubts::add));
+    since.forEach(line -> byPart(step, line, lines).ifPresent(doubts::add));
+    return doubts.stream().distinct().toList();
+  }
+
+  private static int place(Standing<?> entry, List<Standing<? extends Event>> lines) {
+    int place = 0;
+    while (!lines.get(place).entry().equals(entry.entry())) {
+      place++;
+    }
+    return place;
+  }
+
+  private static void byCorrection(
+      Checklist checklist,
+      Step step,
+      Standing<StepFinished> finished,
+      Situation situation,
+      List<Problem> doubts) {
+    OffsetDateTime when = finished.at();
     Set<String> needs = checklist.allNeeds(step);
     for (Standing<? extends Event> line : situation.state().lines()) {
       boolean answer =
@@ -49,27 +73,64 @@ public final class Doubts {
         doubts.add(Problem.warning("doubt.corrected-before", Where.step(step.id()), title, id));
       }
     }
-    return doubts.stream().distinct().toList();
   }
 
-  private static Optional<Problem> byDesign(Step step, OffsetDateTime when, Situation situation) {
-    Optional<DesignSheet> then = situation.sheetAt(when);
-    Optional<DesignSheet> now = situation.sheet();
-    if (then.isEmpty() || now.isEmpty() || then.equals(now)) {
+  /** A reading on which heater power stands was typed anew after its step was finished. */
+  private static Optional<Problem> byReading(Step step, Standing<? extends Event> line) {
+    if (!line.stands() || !line.inStep(step.id())) {
       return Optional.empty();
     }
-    Map<String, Double> before = Situation.values(then.get());
+    return line.event() instanceof ReadingEntered entered
+        ? step.reading(entered.reading())
+            .filter(reading -> PowerEvidence.isOfPower(step, reading))
+            .map(r -> warning("doubt.reading-changed", step, r.label(), entered.typed()))
+        : Optional.empty();
+  }
+
+  /** Another lot of a part was recorded after a step was finished that opens heater power. */
+  private static Optional<Problem> byPart(
+      Step step, Standing<? extends Event> line, List<Standing<? extends Event>> lines) {
+    if (!line.stands()
+        || !(line.event() instanceof PartRecorded part)
+        || step.order().gate().filter(Gate.HEATER_POWER::equals).isEmpty()) {
+      return Optional.empty();
+    }
+    boolean other =
+        lines.subList(0, place(line, lines)).stream()
+            .map(Standing::event)
+            .filter(PartRecorded.class::isInstance)
+            .map(PartRecorded.class::cast)
+            .anyMatch(was -> was.part().equals(part.part()) && !was.lot().equals(part.lot()));
+    return other
+        ? Optional.of(warning("doubt.part-changed", step, part.part(), part.lot()))
+        : Optional.empty();
+  }
+
+  private static Optional<Problem> byDesign(
+      Step step, Standing<StepFinished> finished, Situation situation) {
+    Optional<DesignSheet> then = situation.sheetAtEntry(finished);
+    Optional<DesignSheet> now = situation.sheet();
+    if (now.isEmpty() || then.equals(now)) {
+      return Optional.empty();
+    }
+    Map<String, Double> before = then.map(Situation::values).orElse(Map.of());
     Map<String, Double> after = Situation.values(now.get());
     List<String> changed =
         step.names().stream()
             .filter(Situation::isSheetName)
             .filter(name -> differs(before.get(name), after.get(name)))
             .toList();
-    return changed.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            Problem.warning(
-                "doubt.design-changed", Where.step(step.id()), String.join(", ", changed)));
+    if (changed.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        then.isEmpty()
+            ? warning("doubt.no-design-then", step, step.title())
+            : warning("doubt.design-changed", step, String.join(", ", changed)));
+  }
+
+  private static Problem warning(String id, Step step, String found, String... details) {
+    return Problem.warning(id, Where.step(step.id()), found, details);
   }
 
   private static boolean differs(@Nullable Double a, @Nullable Double b) {

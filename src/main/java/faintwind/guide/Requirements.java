@@ -14,6 +14,7 @@ import faintwind.record.Standing;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -31,6 +32,7 @@ final class Requirements {
   private final Map<String, Boolean> done = new HashMap<>();
   private final Map<String, Boolean> gates = new HashMap<>();
   private final Map<String, List<Problem>> missing = new HashMap<>();
+  private Optional<List<Problem>> power = Optional.empty();
 
   Requirements(Checklist checklist, Situation situation) {
     this.checklist = checklist;
@@ -84,6 +86,38 @@ final class Requirements {
         }
       }
     }
+    if (gate.equals(Gate.HEATER_POWER)) {
+      reasons.addAll(power());
+    }
+    return reasons;
+  }
+
+  /** What no step shows and heater power stands on: design, meter, changes after it was passed. */
+  private List<Problem> power() {
+    if (power.isEmpty()) {
+      power = Optional.of(List.copyOf(findPower()));
+    }
+    return power.get();
+  }
+
+  private List<Problem> findPower() {
+    List<Problem> reasons =
+        new ArrayList<>(new PowerEvidence(checklist, situation, values).problems());
+    Set<String> before = new LinkedHashSet<>();
+    for (Step opener : checklist.stepsOfGate(Gate.HEATER_POWER)) {
+      before.addAll(checklist.allNeeds(opener));
+      before.add(opener.id());
+    }
+    for (String id : before) {
+      checklist
+          .step(id)
+          .filter(step -> !isSkipped(step))
+          .ifPresent(
+              step ->
+                  Doubts.of(checklist, step, situation).stream()
+                      .map(d -> error(d.id(), step, d.found(), d.details().toArray(new String[0])))
+                      .forEach(reasons::add));
+    }
     return reasons;
   }
 
@@ -92,9 +126,9 @@ final class Requirements {
     if (known != null) {
       return known;
     }
-    List<Step> openers = checklist.stepsOfGate(gate);
-    boolean open =
-        !openers.isEmpty() && openers.stream().allMatch(step -> isDone(step) && !isSkipped(step));
+    // as with needs: a gate that waits for itself stays shut and is not asked for ever
+    gates.put(gate, false);
+    boolean open = gate(gate).isEmpty();
     gates.put(gate, open);
     return open;
   }
@@ -110,6 +144,9 @@ final class Requirements {
     for (String gate : step.order().behind()) {
       if (!isGateOpen(gate)) {
         reasons.add(error("gate.closed." + gate, step, gate));
+        if (gate.equals(Gate.HEATER_POWER)) {
+          reasons.addAll(power());
+        }
       }
     }
     return reasons;
@@ -169,7 +206,8 @@ final class Requirements {
   }
 
   private Optional<Problem> reading(Step step, Reading reading) {
-    if (isWaived(step, reading.id(), situation)) {
+    Optional<ReadingVerdict> verdict = judgement(step, reading).map(Reading.Judgement::verdict);
+    if (Waivers.counts(step, reading.id(), verdict, situation)) {
       return Optional.empty();
     }
     Optional<String> typed =
@@ -177,7 +215,6 @@ final class Requirements {
     if (typed.isEmpty()) {
       return Optional.of(error("gate.reading-missing", step, reading.label(), reading.id()));
     }
-    Optional<ReadingVerdict> verdict = judgement(step, reading).map(Reading.Judgement::verdict);
     if (verdict.isEmpty()) {
       return Optional.of(error("gate.reading-not-judged", step, reading.label(), reading.id()));
     }
@@ -188,7 +225,7 @@ final class Requirements {
   }
 
   private Optional<Problem> clock(Step step, Step.ClockSpec clock) {
-    if (isWaived(step, clock.id(), situation)) {
+    if (Waivers.counts(step, clock.id(), Optional.empty(), situation)) {
       return Optional.empty();
     }
     Optional<StepClock> running = Verdicts.clock(step, situation);
@@ -213,7 +250,7 @@ final class Requirements {
 
   private boolean hasPhoto(Step step) {
     List<Standing<PhotoAdded>> photos = situation.state().standing(PhotoAdded.class, step.id());
-    return !photos.isEmpty() || isWaived(step, "photo", situation);
+    return !photos.isEmpty() || Waivers.counts(step, "photo", Optional.empty(), situation);
   }
 
   static List<Caution> unread(Step step, Situation situation) {
@@ -226,15 +263,6 @@ final class Requirements {
                     .filter(line -> !line.who().isBlank())
                     .isEmpty())
         .toList();
-  }
-
-  /** A waiver counts only with a name and a reason. */
-  private static boolean isWaived(Step step, String what, Situation situation) {
-    return situation
-        .state()
-        .waiver(step.id(), what)
-        .filter(line -> !line.who().isBlank() && !line.event().reason().isBlank())
-        .isPresent();
   }
 
   private static Problem error(String id, Step step, String found, String... details) {

@@ -6,12 +6,15 @@ import faintwind.guide.checklist.Meters;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
+import faintwind.message.Amount;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
+import faintwind.record.Event;
+import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -35,6 +38,9 @@ public record Situation(
     InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
   private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
   private static final int DIGITS = 4;
+
+  /** In formulas: 1 where there is no design or it says stop, else 0. */
+  public static final String DESIGN_STOPS = "design_stops";
 
   /** A design sheet and since when it counts. */
   public record DatedSheet(OffsetDateTime since, DesignSheet sheet) {}
@@ -72,10 +78,33 @@ public record Situation(
   }
 
   /**
+   * The sheet of the design that stood in the journal when an entry was made: by the order of the
+   * journal, so that a computer's clock set back hides no change. Where the designs come from
+   * elsewhere, by time.
+   */
+  public Optional<DesignSheet> sheetAtEntry(Standing<? extends Event> entry) {
+    int before = 0;
+    int all = 0;
+    boolean past = false;
+    for (Standing<? extends Event> line : state.lines()) {
+      past = past || line.entry().equals(entry.entry());
+      if (line.stands() && line.event() instanceof DesignChosen) {
+        all++;
+        before += past ? 0 : 1;
+      }
+    }
+    if (all == 0 || all != designs.size()) {
+      return sheetAt(entry.at());
+    }
+    return before == 0 ? Optional.empty() : Optional.of(designs.get(before - 1).sheet());
+  }
+
+  /**
    * The numbers that formulas may name: each quantity of the sheet by its id, with {@code low_} and
    * {@code high_} before it for the edges of its band, and each reading that counts as {@code
    * reading_ID} in the unit it is judged in, with {@code error_ID} for what the meter may be wrong
-   * by in it. Each choice of a question is 1 where it was answered, else 0, as {@code
+   * by in it and {@code least_ID} for the least it can be. An over-range reading is beyond every
+   * number. Each choice of a question is 1 where it was answered, else 0, as {@code
    * answer_STEP_QUESTION_CHOICE}.
    */
   public Map<String, Double> values(Checklist checklist) {
@@ -88,6 +117,7 @@ public record Situation(
                 line -> {
                   double value = inUnit(line, reading);
                   values.put(reading.name(), value);
+                  values.put(reading.leastName(), least(line, reading, value));
                   values.put(reading.errorName(), reading.meterError(value, meterAt(line.at())));
                 });
       }
@@ -107,14 +137,31 @@ public record Situation(
 
   /** The quantities of the sheet in force alone. */
   public Map<String, Double> sheetValues() {
-    return sheet().map(Situation::values).orElseGet(HashMap::new);
+    Map<String, Double> values = sheet().map(Situation::values).orElseGet(HashMap::new);
+    values.put(DESIGN_STOPS, sheet().filter(sheet -> !sheet.stops()).isPresent() ? 0.0 : 1.0);
+    return values;
   }
 
   private static double inUnit(Standing<ReadingEntered> line, Reading reading) {
-    double value = line.event().amount().value();
-    return Double.isInfinite(value)
-        ? Reading.BEYOND
-        : NumberText.convert(value, line.event().amount().unit(), reading.unit());
+    Amount amount = line.event().amount();
+    return switch (amount.bound()) {
+      case AT_LEAST, OVER_RANGE -> Reading.BEYOND;
+      case EXACT, AT_MOST -> NumberText.convert(amount.value(), amount.unit(), reading.unit());
+    };
+  }
+
+  /** What is shown for certain: over range says no more than the range it was seen on. */
+  private double least(Standing<ReadingEntered> line, Reading reading, double value) {
+    Amount amount = line.event().amount();
+    return switch (amount.bound()) {
+      case EXACT -> value;
+      case AT_MOST -> 0;
+      case AT_LEAST -> NumberText.convert(amount.value(), amount.unit(), reading.unit());
+      case OVER_RANGE ->
+          meters.knowsRange(state, line.at())
+              ? meterAt(line.at()).map(m -> m.top(reading.unit()).orElse(0)).orElse(Reading.BEYOND)
+              : 0;
+    };
   }
 
   /** The numbers of a sheet by the names that formulas use. */
@@ -131,7 +178,7 @@ public record Situation(
 
   /** Whether a name can be a value of a design sheet: an id, or an id after low_ or high_. */
   public static boolean isSheetName(String name) {
-    return DesignSheet.ids().contains(plainName(name));
+    return name.equals(DESIGN_STOPS) || DesignSheet.ids().contains(plainName(name));
   }
 
   private static String plainName(String name) {

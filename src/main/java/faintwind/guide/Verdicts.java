@@ -9,6 +9,7 @@ import faintwind.message.NumberText;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
+import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,8 +40,35 @@ public final class Verdicts {
       Standing<ReadingEntered> line,
       Situation situation,
       Map<String, Double> values) {
-    return reading.judge(
-        inUnit(line.event().amount(), reading.unit()), values, situation.meterAt(line.at()));
+    return judge(reading, line.event().amount(), line.at(), situation, values);
+  }
+
+  /**
+   * The judgement of an amount typed at a time. Over range that would be good stays doubtful as
+   * long as nobody wrote down the range: on a low one it shows nothing of a leak.
+   *
+   * @param values those of the situation, worked out once for many readings
+   */
+  public static Optional<Reading.Judgement> judge(
+      Reading reading,
+      Amount amount,
+      OffsetDateTime at,
+      Situation situation,
+      Map<String, Double> values) {
+    Optional<Reading.Judgement> judged =
+        reading.judge(inUnit(amount, reading.unit()), values, situation.meterAt(at));
+    boolean lost =
+        amount.bound() == Amount.Bound.OVER_RANGE
+            && !situation.meters().knowsRange(situation.state(), at);
+    return lost && isGood(judged)
+        ? Optional.of(new Reading.Judgement(ReadingVerdict.DOUBTFUL, ""))
+        : judged;
+  }
+
+  /** Whether an entry shows over range and nobody wrote down on which range. */
+  public static boolean isWithoutRange(Standing<ReadingEntered> line, Situation situation) {
+    return line.event().amount().bound() == Amount.Bound.OVER_RANGE
+        && !situation.meters().knowsRange(situation.state(), line.at());
   }
 
   /**
@@ -55,9 +83,11 @@ public final class Verdicts {
       Situation situation,
       Map<String, Double> values) {
     Amount amount = inUnit(line.event().amount(), reading.unit());
-    return amount.bound() == Amount.Bound.OVER_RANGE
+    boolean open =
+        amount.bound() == Amount.Bound.OVER_RANGE || amount.bound() == Amount.Bound.AT_LEAST;
+    return open
         && !isGood(of(reading, line, situation, values))
-        && isGood(reading.judge(amount, values));
+        && isGood(reading.judge(Amount.overRange(reading.unit()), values));
   }
 
   private static boolean isGood(Optional<Reading.Judgement> judged) {

@@ -8,8 +8,9 @@ import java.util.regex.Pattern;
 
 /**
  * How a number that a person typed becomes a quantity: {@code 1/2 in}, {@code 0,25 W}, {@code 4k7},
- * {@code OL}, {@code > 20 M}, {@code 5 V ±2 %}. Decimal point and comma are both taken. What could
- * mean two things ({@code 1,200}) is asked, never guessed.
+ * {@code OL}, {@code OL 20M} (over range on the range to 20 MΩ), {@code > 20 M}, {@code 5 V ±2 %}.
+ * Decimal point and comma are both taken. What could mean two things ({@code 1,200}) is asked,
+ * never guessed.
  *
  * <p>A number without a unit is in the unit asked for, except that a bare fraction in a length is
  * in inches. A bare prefix ({@code 420k}) stands before the plain unit: 420 kΩ also where MΩ was
@@ -18,6 +19,12 @@ import java.util.regex.Pattern;
 public final class NumberText {
   private static final Pattern OVER =
       Pattern.compile("(?i)[o0]\\.?l\\.?|over(?: ?range)?|open|∞|inf(?:inity)?");
+
+  /** Over range with the range it was seen on: {@code OL 20M}, {@code OL (2 MΩ)}. */
+  private static final Pattern OVER_ON =
+      Pattern.compile(
+          "(?i)(?:[o0]\\.?l\\.?|over(?: ?range)?)(?: *[(@]| *on| *at| ) *([0-9][^()]*)\\)?");
+
   private static final Pattern BOUND = Pattern.compile("^(>=|<=|>|<|≥|≤)\\s*(.*)$");
 
   private NumberText() {}
@@ -43,9 +50,13 @@ public final class NumberText {
     if (OVER.matcher(text).matches()) {
       return Checked.ok(Amount.overRange(unit));
     }
+    Matcher over = OVER_ON.matcher(text);
     Matcher bounded = BOUND.matcher(text);
     Bound bound = Bound.EXACT;
-    if (bounded.matches()) {
+    if (over.matches()) {
+      bound = Bound.AT_LEAST;
+      text = over.group(1).trim();
+    } else if (bounded.matches()) {
       bound = ">≥".contains(bounded.group(1).substring(0, 1)) ? Bound.AT_LEAST : Bound.AT_MOST;
       text = bounded.group(2);
     }

@@ -238,7 +238,7 @@ final class DemoProjects {
             "cable-heater-pair",
             "cable-signal-pair",
             "cable-heater-signal")) {
-      typed.put(open, "OL");
+      typed.put(open, "OL 20M");
     }
     for (String conductor :
         List.of(

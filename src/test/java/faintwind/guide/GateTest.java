@@ -23,7 +23,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class GateTest {
   private static final Checklist CHECKLIST = ShippedChecklist.standard();
@@ -173,27 +172,28 @@ class GateTest {
     assertThat(ids(toFinish(first, entries))).contains("gate.closed.heater-power");
   }
 
-  @ParameterizedTest
-  @ValueSource(strings = {"420k", "6 M"})
-  void aLeakClosesHeaterPowerUntilItIsWaivedByNameAndReason(String typed) {
+  @Test
+  void aDoubtfulLeakClosesHeaterPowerUntilItIsWaivedByNameAndReason() {
     String step = "heater-insulation";
     List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
-    Event leak =
-        new ReadingEntered("lead-a-ball", typed, SampleBuild.amount(typed, "MΩ"), Optional.empty());
-    entries.add(SampleBuild.entry("leak", step, leak));
-    assertThat(power(entries)).isNotEmpty();
+    entries.add(SampleBuild.entry("leak", step, typed("lead-a-ball", "6 M")));
+    assertThat(power(entries)).contains("gate.reading-doubtful");
     entries.add(SampleBuild.entry("w1", step, new Waived("lead-a-ball", " ")));
-    assertThat(power(entries)).isNotEmpty();
-    entries.add(
-        new JournalEntry(
-            "w2",
-            SampleBuild.LATER,
-            "",
-            Optional.of(step),
-            new Waived("lead-a-ball", "rehearsal")));
-    assertThat(power(entries)).isNotEmpty();
-    entries.add(SampleBuild.entry("w3", step, new Waived("lead-a-ball", "for show only")));
+    assertThat(power(entries)).contains("gate.reading-doubtful");
+    Waived named = new Waived("lead-a-ball", "rehearsal without any power");
+    entries.add(new JournalEntry("w2", SampleBuild.LATER, "", Optional.of(step), named));
+    assertThat(power(entries)).contains("gate.reading-doubtful");
+    entries.add(SampleBuild.entry("w3", step, named));
+    assertThat(power(entries))
+        .containsExactlyInAnyOrder("doubt.reading-changed", "power.meter-not-proven-after");
+    entries.add(SampleBuild.entry("f1", step, new Event.StepFinished()));
+    entries.add(SampleBuild.entry("p", "joined-check", typed("meter-proof-after", "1.0 M")));
+    entries.add(SampleBuild.entry("f2", "joined-check", new Event.StepFinished()));
     assertThat(power(entries)).isEmpty();
+  }
+
+  private static Event typed(String reading, String typed) {
+    return new ReadingEntered(reading, typed, SampleBuild.amount(typed, "MΩ"), Optional.empty());
   }
 
   @Test

@@ -92,6 +92,10 @@ class ProgressTest {
     entries.add(SampleBuild.entry("x", "heater-insulation", reading("lead-a-ball", "6 M", "MΩ")));
     entries.add(
         SampleBuild.entry("w", "heater-insulation", new Waived("lead-a-ball", "for show only")));
+    assertThat(progress().next().orElseThrow().step().id()).isEqualTo("heater-insulation");
+    entries.add(SampleBuild.entry("f", "heater-insulation", new StepFinished()));
+    entries.add(SampleBuild.entry("p", "joined-check", reading("meter-proof-after", "1.0", "MΩ")));
+    entries.add(SampleBuild.entry("g", "joined-check", new StepFinished()));
     assertThat(state("heater-insulation")).isEqualTo(StepState.NEEDS_ATTENTION);
     assertThat(state("glue-junctions")).isEqualTo(StepState.DONE);
     assertThat(progress().next()).isEmpty();
@@ -105,6 +109,8 @@ class ProgressTest {
             "typed for another resistor",
             Optional.of(reading("heater-alone", "99.8", "Ω")));
     entries.add(SampleBuild.entry("k", "heater-alone", slip));
+    assertThat(state("heater-alone")).isEqualTo(StepState.NEEDS_ATTENTION);
+    entries.add(SampleBuild.entry("h", "heater-alone", new StepFinished()));
     assertThat(state("heater-alone")).isEqualTo(StepState.CORRECTED);
     Progress.StepProgress later = progress().step("coats-on-plate").orElseThrow();
     assertThat(later.state()).isEqualTo(StepState.NEEDS_ATTENTION);

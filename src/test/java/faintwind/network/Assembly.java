@@ -25,6 +25,7 @@ final class Assembly {
   private final Map<String, String> farEnds = new java.util.HashMap<>();
   private double supply_V;
   private double senseShare = 1;
+  private boolean meterFuseBlown;
 
   private Assembly() {}
 
@@ -194,8 +195,17 @@ final class Assembly {
     return n.ohm(one, other);
   }
 
+  /** The meter's fuse for currents is gone: in the way of the current it opens the circuit. */
+  Assembly blowMeterFuse() {
+    meterFuseBlown = true;
+    return this;
+  }
+
   /** Current from the supply, A, with a meter of that resistance in its way. */
   double current_A(double meter_ohm) {
+    if (meterFuseBlown && meter_ohm > 0) {
+      return 0;
+    }
     double load = network("power").ohm("heater-plus-near", "heater-minus-near");
     return supply_V / (load + ohm(Part.SUPPLY_INSIDE) + meter_ohm);
   }

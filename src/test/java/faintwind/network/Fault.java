@@ -145,7 +145,7 @@ enum Fault {
       a.set(broken, logUniform(r, 1e3, 1e10));
     }
   },
-  LOOP_SHORTED_BEFORE_A_JUNCTION("loop-shorted") {
+  LOOP_SHORTED_BEFORE_A_JUNCTION("loop-shorted", "loop-shorted-since") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       // the wires touch near the far ends: less than a third of the shortest loop is left
@@ -313,6 +313,40 @@ enum Fault {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.sense(0.12 + 0.25 * r.nextDouble());
+    }
+  },
+  HAND_ACROSS_THE_HEATER("heater-coats-damp") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      double person = logUniform(r, 1e5, 1.5e6);
+      a.set(Part.LEAD_A_TO_BALL, 2 * person).set(Part.LEAD_B_TO_BALL, 2 * person);
+    }
+  },
+  FLUX_FILM_ON_A_JUNCTION("loop-coats-damp") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      Part where = r.nextBoolean() ? Part.JUNCTION_1_TO_BALL : Part.JUNCTION_2_TO_BALL;
+      a.set(where, logUniform(r, 1e5, 1.5e7));
+    }
+
+    @Override
+    boolean needsMegohms() {
+      return true;
+    }
+  },
+  /** Thicker wire or one of another alloy, from the reel on. */
+  OTHER_WIRE("wrong-wire") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      double share = logUniform(r, 0.1, 0.45);
+      a.times(Part.LOOP_ALONE, share).times(Part.LEG_1, share);
+      a.times(Part.MIDDLE, share).times(Part.LEG_2, share);
+    }
+  },
+  METER_FUSE_BLOWN("meter-fuse-blown") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.blowMeterFuse();
     }
   };
 

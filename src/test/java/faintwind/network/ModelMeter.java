@@ -41,7 +41,7 @@ final class ModelMeter {
       }
       range = meter.range(r.top() * 1.001, unit);
     }
-    return "OL";
+    return "OL " + BigDecimal.valueOf(meter.top(unit).orElseThrow()).toPlainString() + " " + unit;
   }
 
   private double evenly() {

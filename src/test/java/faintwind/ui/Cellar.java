@@ -100,14 +100,14 @@ public final class Cellar {
   }
 
   /** Reads every caution of a step. */
-  Cellar cautions(String stepId) {
+  public Cellar cautions(String stepId) {
     Step step = checklist.step(stepId).orElseThrow();
     step.cautions().forEach(c -> add(Optional.of(stepId), new CautionAcknowledged(c.id())));
     return this;
   }
 
   /** Types a reading. */
-  Cellar type(String stepId, String reading, String typed) {
+  public Cellar type(String stepId, String reading, String typed) {
     Reading asked = checklist.step(stepId).orElseThrow().reading(reading).orElseThrow();
     Amount amount = SampleBuild.amount(typed, asked.unit());
     add(Optional.of(stepId), new ReadingEntered(reading, typed, amount, Optional.empty()));
@@ -163,8 +163,8 @@ public final class Cellar {
     Map<String, Double> values = now.values(checklist);
     Stream<String> nominal =
         sheet.quantities().stream().map(Outcome::value).map(v -> String.valueOf(v.nominal()));
-    String sample = SampleBuild.readings().getOrDefault(reading.id(), "OL");
-    return Stream.concat(Stream.of(sample, "OL", "0"), nominal)
+    String sample = SampleBuild.readings().getOrDefault(reading.id(), "OL 20M");
+    return Stream.concat(Stream.of(sample, "OL 20M", "0"), nominal)
         .filter(typed -> !typed.contains("E") && isGood(reading, typed, values))
         .findFirst()
         .orElseThrow(() -> new IllegalStateException(step.id() + ", " + reading.id()));

@@ -134,7 +134,7 @@ class FaultyInstrumentJourneyTest {
         });
     Waiting.until(() -> state().last(Event.MeterChosen.class).isPresent());
     fire("#measure-again");
-    type("lead-a-ball", "OL");
+    type("lead-a-ball", "OL 20M");
     type("lead-b-ball", "> 20 M");
     type("lead-to-lead", "100,2");
     Waiting.until(() -> there("#finish-step"));
@@ -160,7 +160,7 @@ class FaultyInstrumentJourneyTest {
           question.choices().stream().filter(c -> c.stop().isEmpty()).findFirst().orElseThrow();
       fire("#answer-" + question.id() + "-" + choice.id());
     }
-    step.asks().readings().forEach(r -> type(r.id(), SOUND.getOrDefault(r.id(), "OL")));
+    step.asks().readings().forEach(r -> type(r.id(), SOUND.getOrDefault(r.id(), "OL 20M")));
     step.asks()
         .clock()
         .ifPresent(

@@ -162,7 +162,7 @@ class WindowJourneyTest {
     open(robot, "rind-2");
     robot.clickOn("#reading-lead-a-ball").write("420k");
     press(robot, KeyCode.TAB);
-    robot.write("OL");
+    robot.write("OL 20M");
     press(robot, KeyCode.TAB);
     robot.write("100,3");
     press(robot, KeyCode.TAB);
@@ -175,7 +175,7 @@ class WindowJourneyTest {
         state("rind-2").standing(ReadingEntered.class, "heater-insulation").stream()
             .map(line -> line.event().typed())
             .toList();
-    assertThat(typed).containsExactly("420k", "OL", "100,3");
+    assertThat(typed).containsExactly("420k", "OL 20M", "100,3");
     robot.interact(
         () -> robot.lookup("#waive").queryAs(javafx.scene.control.Hyperlink.class).fire());
     assertThat(robot.lookup("#waiver-go").queryAs(Button.class).isDisabled()).isTrue();

@@ -71,6 +71,7 @@ public final class MeterFiles {
         node.path("id").asText(),
         node.path("name").asText(),
         node.path("over_range").asText(),
+        node.path("picks_range").asBoolean(),
         ranges,
         AssetJson.texts(node.path("sources")));
   }

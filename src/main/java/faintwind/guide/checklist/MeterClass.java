@@ -12,11 +12,18 @@ import java.util.OptionalDouble;
  * @param id file name without its ending
  * @param name in words
  * @param overRange how its display says that a value is beyond the range, in words
+ * @param picksRange whether it goes to its largest range by itself before it shows over range; one
+ *     that is switched by hand may stand on any
  * @param ranges of all its units
  * @param sources where the numbers come from
  */
 public record MeterClass(
-    String id, String name, String overRange, List<MeterRange> ranges, List<String> sources) {
+    String id,
+    String name,
+    String overRange,
+    boolean picksRange,
+    List<MeterRange> ranges,
+    List<String> sources) {
   private static final List<String> BASE_UNITS = List.of("Ω", "V", "A");
 
   public MeterClass {

@@ -32,16 +32,29 @@ public record Meters(List<MeterClass> classes, String usual) {
   }
 
   /**
+   * Whether the range is on record on which over range was seen at a time, though it was not typed:
+   * a meter was chosen that picks its range itself. Where no class is known at all, readings are
+   * taken as they are.
+   */
+  public boolean knowsRange(InstrumentState state, OffsetDateTime when) {
+    return classes.isEmpty() || chosen(state, when).filter(MeterClass::picksRange).isPresent();
+  }
+
+  /**
    * The meter in use at a time: a better one chosen later says nothing of an earlier reading. Where
    * the chosen class is not known any more, the usual one counts.
    */
   public Optional<MeterClass> at(InstrumentState state, OffsetDateTime when) {
+    return chosen(state, when).or(this::usualClass);
+  }
+
+  private Optional<MeterClass> chosen(InstrumentState state, OffsetDateTime when) {
     Optional<String> chosen = Optional.empty();
     for (var line : state.standing(MeterChosen.class)) {
       if (!line.at().isAfter(when)) {
         chosen = Optional.of(line.event().meter());
       }
     }
-    return chosen.flatMap(this::find).or(this::usualClass);
+    return chosen.flatMap(this::find);
   }
 }

@@ -58,6 +58,11 @@ public record Reading(
     return "error_" + id.replace('-', '_');
   }
 
+  /** The name under which remedies know the least it can be, where it showed over range. */
+  public String leastName() {
+    return "least_" + id.replace('-', '_');
+  }
+
   /** Every name its bands use, without {@code value} and {@code meter_error}. */
   public Set<String> names() {
     Set<String> names = new TreeSet<>();

@@ -1,5 +1,7 @@
 package faintwind.guide.checklist;
 
+import java.util.Optional;
+
 /**
  * What a pattern of readings means.
  *
@@ -15,7 +17,10 @@ public record Remedy(String id, Condition when, int rank, Words words) {
    *
    * @param cause what is broken, in a sentence
    * @param because why these readings say so
-   * @param todo what to do
+   * @param todo what to do first: nothing that cannot be undone
+   * @param apart the reading that would tell it from the other causes that fit
+   * @param last what is left after the ladder, where it cannot be undone
    */
-  public record Words(String cause, String because, String todo) {}
+  public record Words(
+      String cause, String because, String todo, Optional<String> apart, Optional<String> last) {}
 }

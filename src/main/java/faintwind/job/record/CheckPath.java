@@ -8,6 +8,8 @@ import faintwind.files.run.ChainFile;
 import faintwind.files.run.FileKind;
 import faintwind.files.run.RunFile;
 import faintwind.files.run.RunsTable;
+import faintwind.guide.Contradictions;
+import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Size;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -15,8 +17,11 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** Finds out what a file or folder is and lists everything that is wrong with it. */
 public final class CheckPath {
@@ -54,12 +59,17 @@ public final class CheckPath {
   }
 
   private static Checked<InstrumentView> instrument(Path path) throws IOException {
-    return InstrumentView.open(path, text -> Optional.empty())
+    KeptDesigns designs = KeptDesigns.withShippedParts();
+    return InstrumentView.open(path, designs::sheet)
         .then(
-            view ->
-                view.writable()
-                    ? Checked.ok(view, view.problems())
-                    : Checked.refused(view.problems()));
+            view -> {
+              List<Problem> all = new ArrayList<>(view.problems());
+              OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
+              all.addAll(Contradictions.of(view.checklist(), view.situation(now)));
+              return all.stream().anyMatch(Problem::isError)
+                  ? Checked.refused(all)
+                  : Checked.ok(view, all);
+            });
   }
 
   private static Checked<?> problems(FileKind kind, Path path, String name) throws IOException {

@@ -4,6 +4,8 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
+import faintwind.guide.Verdicts;
+import faintwind.guide.Waivers;
 import faintwind.guide.checklist.OwnFiles;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
@@ -155,7 +157,7 @@ public final class Enter {
     Situation now = situation();
     Map<String, Double> values = new HashMap<>(now.values(view.checklist()));
     values.put(reading.name(), Math.min(amount.value(), Reading.BEYOND));
-    return reading.judge(amount, values, now.meterAt(now.now())).map(Reading.Judgement::verdict);
+    return Verdicts.judge(reading, amount, now.now(), now, values).map(Reading.Judgement::verdict);
   }
 
   /** An answer to a question. */
@@ -251,25 +253,24 @@ public final class Enter {
   }
 
   /**
-   * Goes on without a reading, a clock or a photo ({@code photo}); needs a reason. A caution or a
-   * question cannot be waived.
+   * Goes on without a reading, a clock or a photo ({@code photo}), by the rules of {@link Waivers}.
+   * A caution or a question cannot be waived.
    */
   public Checked<JournalEntry> waive(String stepId, String what, String reason) throws IOException {
     return ofStep(
         stepId,
         step -> {
-          if (reason.isBlank()) {
-            return Checked.refused(Problem.error("enter.no-reason", Where.step(step.id()), ""));
-          }
           if (step.caution(what).isPresent()) {
             return Checked.refused(
                 Problem.error("enter.caution-not-waived", Where.step(step.id()), what));
           }
-          boolean known =
-              step.reading(what).isPresent()
-                  || step.asks().clock().filter(c -> c.id().equals(what)).isPresent()
-                  || (what.equals("photo") && step.asks().photo().isPresent());
-          return known ? Checked.ok(new Waived(what, reason)) : unknown(step, what);
+          if (!Waivers.isWaivable(step, what)) {
+            return unknown(step, what);
+          }
+          Waived waiver = new Waived(what, reason);
+          List<Problem> refusals =
+              Waivers.refusals(view.checklist(), step, waiver, person.name(), situation());
+          return refusals.isEmpty() ? Checked.ok(waiver) : Checked.refused(refusals);
         });
   }
 

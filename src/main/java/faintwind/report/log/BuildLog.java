@@ -1,6 +1,7 @@
 package faintwind.report.log;
 
 import faintwind.calibration.Calibration;
+import faintwind.guide.Contradictions;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Checklist;
@@ -114,6 +115,8 @@ public final class BuildLog {
 
   private void attention(Html html, BuildLogContent content, Progress progress) {
     List<String> lines = new ArrayList<>(content.notes());
+    Contradictions.of(content.checklist(), content.situation())
+        .forEach(problem -> lines.add(words.messages().sentence(problem)));
     for (Standing<Waived> waiver : content.situation().state().standing(Waived.class)) {
       lines.add(
           words.text(

@@ -85,7 +85,7 @@ final class BuildLogSteps {
               "build-log.remedy",
               fill(remedy.words().cause()),
               fill(remedy.words().because()),
-              fill(remedy.words().todo())));
+              fill(Remedies.todo(content.checklist(), remedy, content.situation()))));
     }
   }
 

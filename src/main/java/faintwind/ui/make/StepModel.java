@@ -3,6 +3,7 @@ package faintwind.ui.make;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.StepState;
+import faintwind.guide.Waivers;
 import faintwind.guide.checklist.Card;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
@@ -14,6 +15,7 @@ import faintwind.record.Event;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepOpened;
+import faintwind.record.Event.Waived;
 import faintwind.record.Standing;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
@@ -281,14 +283,23 @@ public final class StepModel implements StepNext.Acts {
     }
   }
 
-  /** Whether a waiver can be written: both must be given. */
-  public boolean canWaive(String name, String reason) {
-    return !name.isBlank() && !reason.isBlank();
+  /** Why a waiver cannot be written, in sentences; empty where it can. */
+  public List<String> whyNotWaived(String reading, String name, String reason) {
+    Waived waiver = new Waived(reading, reason.trim());
+    return Waivers.refusals(instrument.checklist(), step, waiver, name.trim(), now().situation())
+        .stream()
+        .map(words::sentence)
+        .toList();
+  }
+
+  /** Whether a waiver can be written. */
+  public boolean canWaive(String reading, String name, String reason) {
+    return whyNotWaived(reading, name, reason).isEmpty();
   }
 
   /** Goes on without a reading, by name and with a reason. */
   public void waive(String reading, String name, String reason) {
-    if (canWaive(name, reason)) {
+    if (canWaive(reading, name, reason)) {
       instrument.who().set(name.trim());
       String stepId = step.id();
       instrument.enter(enter -> enter.waive(stepId, reading, reason.trim()));

@@ -79,6 +79,10 @@ final class TroubleWash extends VBox {
     return line;
   }
 
+  private boolean may(String name, String reason) {
+    return model.canWaive(trouble.waivable(), name, reason);
+  }
+
   private VBox form(Draft draft) {
     TextField name = new TextField(draft.name());
     name.setId("waiver-name");
@@ -93,14 +97,11 @@ final class TroubleWash extends VBox {
     Button go = new Button(words.text("window.step.waive-now"));
     go.setId("waiver-go");
     go.getStyleClass().add("quiet");
-    go.setDisable(!model.canWaive(draft.name(), draft.reason()));
+    go.setDisable(!may(draft.name(), draft.reason()));
     this.name = Optional.of(name);
     this.reason = Optional.of(reason);
-    name.textProperty()
-        .addListener((p, was, now) -> go.setDisable(!model.canWaive(now, reason.getText())));
-    reason
-        .textProperty()
-        .addListener((p, was, now) -> go.setDisable(!model.canWaive(name.getText(), now)));
+    name.textProperty().addListener((p, was, now) -> go.setDisable(!may(now, reason.getText())));
+    reason.textProperty().addListener((p, was, now) -> go.setDisable(!may(name.getText(), now)));
     go.setOnAction(event -> model.waive(trouble.waivable(), name.getText(), reason.getText()));
     HBox line = Boxes.row("waiver-form", name, reason, go);
     return new VBox(Words.label(words.text("window.step.waive-means"), "fine", "soft"), line);

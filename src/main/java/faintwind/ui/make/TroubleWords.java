@@ -4,13 +4,18 @@ import faintwind.guide.Gate;
 import faintwind.guide.Remedies;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
+import faintwind.guide.Waivers;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Remedy;
 import faintwind.guide.checklist.Step;
+import faintwind.message.Amount;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
+import faintwind.message.NumberText;
+import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
 import faintwind.ui.make.StepView.Trouble;
 import faintwind.ui.part.Mark;
 import java.util.ArrayList;
@@ -45,7 +50,7 @@ final class TroubleWords {
   }
 
   private Optional<Bad> bad(Step step, Reading reading, Situation situation) {
-    if (situation.state().waiver(step.id(), reading.id()).isPresent()) {
+    if (isWaived(step, reading, situation)) {
       return Optional.empty();
     }
     String typed =
@@ -59,6 +64,20 @@ final class TroubleWords {
         .map(judged -> new Bad(reading, judged, typed));
   }
 
+  private boolean isWaived(Step step, Reading reading, Situation situation) {
+    return situation
+        .state()
+        .waiver(step.id(), reading.id())
+        .filter(w -> Waivers.refusals(checklist, step, w.event(), w.who(), situation).isEmpty())
+        .isPresent();
+  }
+
+  /** A stop on which heater power stands cannot be waived: no way is offered. */
+  private String waivable(Step step, Bad worst) {
+    boolean stop = worst.judgement().verdict() == ReadingVerdict.STOP;
+    return stop && Waivers.isOfPower(step, worst.reading()) ? "" : worst.reading().id();
+  }
+
   /** A meter that ends too early: nothing is known to be wrong with the coat. */
   private Optional<Trouble> shortMeter(Step step, Bad worst, Situation situation) {
     Reading reading = worst.reading();
@@ -69,13 +88,18 @@ final class TroubleWords {
         .filter(line -> Verdicts.isShortOfRange(reading, line, situation, values))
         .map(
             line -> {
-              String top =
-                  situation
-                      .meterAt(line.at())
-                      .map(m -> m.top(reading.unit()).orElse(0))
-                      .map(t -> AmountText.quantity(t, reading.unit(), 2, words.locale()))
-                      .orElse("");
               String wanted = situation.fill(reading.expected(), words);
+              if (Verdicts.isWithoutRange(line, situation)) {
+                return new Trouble(
+                    Mark.ATTENTION,
+                    words.text("window.step.no-range", reading.label()),
+                    words.text("window.step.no-range-because", wanted),
+                    "",
+                    words.text("window.step.no-range-todo"),
+                    locked(step, situation),
+                    reading.id());
+              }
+              String top = top(line, reading, situation);
               return new Trouble(
                   Mark.ATTENTION,
                   words.text("window.step.short-meter", reading.label()),
@@ -87,13 +111,24 @@ final class TroubleWords {
             });
   }
 
+  /** How far the range goes on which over range was seen. */
+  private String top(Standing<ReadingEntered> line, Reading reading, Situation situation) {
+    Amount amount = line.event().amount();
+    double top =
+        amount.bound() == Amount.Bound.OVER_RANGE
+            ? situation.meterAt(line.at()).map(m -> m.top(reading.unit()).orElse(0)).orElse(0.0)
+            : NumberText.convert(amount.value(), amount.unit(), reading.unit());
+    return AmountText.quantity(top, reading.unit(), 2, words.locale());
+  }
+
   private Trouble trouble(Step step, Bad worst, Situation situation) {
     boolean stop = worst.judgement().verdict() == ReadingVerdict.STOP;
     List<Remedy> remedies =
         Remedies.of(checklist, situation).stream()
             .filter(remedy -> speaksOf(remedy, step))
             .toList();
-    Optional<Remedy.Words> first = remedies.stream().findFirst().map(Remedy::words);
+    Optional<Remedy> likely = remedies.stream().findFirst();
+    Optional<Remedy.Words> first = likely.map(Remedy::words);
     String said = situation.fill(worst.judgement().words(), words);
     String plain =
         words.text(
@@ -108,13 +143,17 @@ final class TroubleWords {
         remedies.stream()
             .skip(1)
             .findFirst()
-            .map(r -> situation.fill(r.words().cause(), words))
+            .map(r -> situation.fill(r.words().cause() + " " + apart(first), words).strip())
             .orElse(""),
-        first
-            .map(r -> situation.fill(r.todo(), words))
+        likely
+            .map(r -> situation.fill(Remedies.todo(checklist, r, situation), words))
             .orElse(said.isEmpty() ? words.text("window.step.measure-again") : said),
         locked(step, situation),
-        worst.reading().id());
+        waivable(step, worst));
+  }
+
+  private static String apart(Optional<Remedy.Words> first) {
+    return first.flatMap(Remedy.Words::apart).orElse("");
   }
 
   /** A pattern belongs to a step when it names one of that step's readings. */

@@ -124,16 +124,25 @@ class MeterTest {
   }
 
   @Test
-  void overRangeOfAMeterThatEndsAtTwoMegohmStaysDoubtful() throws IOException {
-    ReadingEntered open = typed("lead-a-ball", "OL", "MΩ");
-    assertThat(verdict(with(shipped(), new MeterChosen(SHORT), open), "lead-a-ball"))
-        .isEqualTo(ReadingVerdict.DOUBTFUL);
-    assertThat(verdict(with(shipped(), new MeterChosen(SIMPLE), open), "lead-a-ball"))
-        .isEqualTo(ReadingVerdict.GOOD);
-    assertThat(isShort(with(shipped(), new MeterChosen(SHORT), open))).isTrue();
-    assertThat(isShort(with(shipped(), new MeterChosen(SIMPLE), open))).isFalse();
+  void overRangeCountsOnlyWithItsRangeAndOnlyFromOneThatCouldShowTheLeak() throws IOException {
+    for (String range : List.of("OL", "OL 200k", "OL (2 MΩ)", "over range on 2M")) {
+      Situation seen = with(shipped(), new MeterChosen(SIMPLE), typed("lead-a-ball", range, "MΩ"));
+      assertThat(verdict(seen, "lead-a-ball")).as(range).isNotEqualTo(ReadingVerdict.GOOD);
+      assertThat(isShort(seen)).as(range).isTrue();
+    }
+    Situation seen = with(shipped(), new MeterChosen(SIMPLE), typed("lead-a-ball", "OL 20M", "MΩ"));
+    assertThat(verdict(seen, "lead-a-ball")).isEqualTo(ReadingVerdict.GOOD);
+    assertThat(isShort(seen)).isFalse();
     ReadingEntered leak = typed("lead-a-ball", "420k", "MΩ");
     assertThat(isShort(with(shipped(), new MeterChosen(SHORT), leak))).isFalse();
+  }
+
+  @Test
+  void aMeterThatPicksItsRangeHasItOnRecordOnceItIsChosen() throws IOException {
+    ReadingEntered open = typed("lead-a-ball", "OL", "MΩ");
+    assertThat(verdict(with(shipped(), open), "lead-a-ball")).isEqualTo(ReadingVerdict.DOUBTFUL);
+    assertThat(verdict(with(shipped(), new MeterChosen("hand-6000-counts"), open), "lead-a-ball"))
+        .isEqualTo(ReadingVerdict.GOOD);
   }
 
   private static boolean isShort(Situation situation) {

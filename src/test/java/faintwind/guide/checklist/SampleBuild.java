@@ -170,7 +170,7 @@ public final class SampleBuild {
         add(id, new QuestionAnswered(question.id(), choice.id()));
       }
       for (Reading reading : step.asks().readings()) {
-        String typed = readings().getOrDefault(reading.id(), "OL");
+        String typed = readings().getOrDefault(reading.id(), "OL 20M");
         add(
             id,
             new ReadingEntered(

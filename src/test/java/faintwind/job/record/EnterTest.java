@@ -83,7 +83,7 @@ class EnterTest {
         .containsExactly("enter.unknown-item");
     assertThat(ids(enter().open("no-step"))).containsExactly("enter.unknown-step");
     assertThat(ids(enter().waive("heater-alone", "heater-alone", " ")))
-        .containsExactly("enter.no-reason");
+        .containsExactly("waiver.no-reason", "waiver.not-taken");
     assertThat(ids(enter().waive("arm-safety", "hair", "short hair")))
         .containsExactly("enter.caution-not-waived");
     assertThat(ids(enter().waive("arm-safety", "balanced", "looks fine")))

@@ -50,6 +50,9 @@ class NothingGetsPastTest {
   private static final Clock CLOCK =
       Clock.fixed(SampleBuild.LATER.toInstant(), SampleBuild.LATER.getOffset());
 
+  private static final String STEP = "loop-insulation";
+  private static final String WORDY = "the borrowed meter had to go back";
+
   @TempDir Path folder;
   private final AtomicInteger ids = new AtomicInteger();
 
@@ -190,14 +193,46 @@ class NothingGetsPastTest {
   }
 
   @Test
-  void aWaiverOfAReadingNeedsNameAndReasonAndThenOpensTheGate() throws IOException {
-    String step = "loop-insulation";
+  void aReadingThatWasNotTakenCannotBeWaived() throws IOException {
     begin(e -> e.event() instanceof ReadingEntered r && r.reading().equals("loop-heated-ball"));
-    assertThat(enter("").waive(step, "loop-heated-ball", "borrowed meter").isOk()).isFalse();
-    assertThat(enter("Ada Test").waive(step, "loop-heated-ball", " ").isOk()).isFalse();
-    assertThat(Gate.check(CHECKLIST, Gate.HEATER_POWER, situation()).open()).isFalse();
-    assertThat(enter("Ada Test").waive(step, "loop-heated-ball", "borrowed meter").isOk()).isTrue();
+    assertThat(waive("Ada Test", WORDY)).containsExactly("waiver.not-taken");
+    assertThat(waive("x", "x"))
+        .containsExactly("waiver.no-name", "waiver.no-reason", "waiver.not-taken");
+  }
+
+  @Test
+  void aReadingThatSaysStopCannotBeWaived() throws IOException {
+    begin(e -> false);
+    enter("Ada Test").reading(STEP, "loop-heated-ball", "420k");
+    assertThat(waive("Ada Test", WORDY)).containsExactly("waiver.of-a-stop");
+  }
+
+  @Test
+  void aDoubtfulReadingIsWaivedByNameAndReason() throws IOException {
+    begin(e -> false);
+    enter("Ada Test").reading(STEP, "loop-heated-ball", "6M");
+    assertThat(waive("", WORDY)).containsExactly("waiver.no-name");
+    assertThat(waive("Ada Test", "x")).containsExactly("waiver.no-reason");
+    assertThat(waive("Ada Test", WORDY)).isEmpty();
+    assertThat(enter("Ada Test").finish(STEP).isOk()).isTrue();
+    enter("Ada Test").reading("joined-check", "meter-proof-after", "1.0");
+    assertThat(enter("Ada Test").finish("joined-check").isOk()).isTrue();
     assertThat(Gate.check(CHECKLIST, Gate.HEATER_POWER, situation()).reasons()).isEmpty();
+  }
+
+  @Test
+  void inAClassroomOnlyTheTeacherWaives() throws IOException {
+    begin(e -> e.event() instanceof QuestionAnswered q && q.question().equals("group"));
+    enter("Mr Teach").answer("choose-use", "group", "yes");
+    enter("Pip Pupil").reading(STEP, "loop-heated-ball", "6M");
+    assertThat(waive("Pip Pupil", WORDY)).containsExactly("waiver.not-the-teacher");
+    assertThat(waive("Mr Teach", WORDY)).isEmpty();
+  }
+
+  private List<String> waive(String who, String reason) throws IOException {
+    return enter(who).waive(STEP, "loop-heated-ball", reason).problems().stream()
+        .map(Problem::id)
+        .toList();
   }
 
   // ---- the folder ----

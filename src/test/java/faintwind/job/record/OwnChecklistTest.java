@@ -171,6 +171,35 @@ class OwnChecklistTest {
         .containsExactly("heater-power");
   }
 
+  @ParameterizedTest(name = "{0} becomes {1}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"id\": \"lead-a-ball\" | \"id\": \"lead-c-ball\"",
+        "value >= insulation_good_Mohm | value >= 0",
+        "\"verdict\": \"stop\" | \"verdict\": \"good\"",
+        "\"unit\": \"MΩ\" | \"unit\": \"Ω\"",
+        "\"other\": \"heated-ball\" | \"other\": \"lead-b\""
+      })
+  void aCopyThatTakesEvidenceFromTheGateIsRefused(String from, String to) throws IOException {
+    String step = "04-assemble/heater-insulation.json";
+    String own = shipped(step).replaceFirst(java.util.regex.Pattern.quote(from), to);
+    assertThat(own).contains(to);
+    put(instrument, step, own);
+    assertThat(view().problems()).extracting(Problem::id).contains("checklist.reading-dropped");
+    Messages english = Messages.of(Locale.ENGLISH);
+    view().problems().forEach(p -> assertThat(english.line(p)).isNotBlank());
+    assertThat(view().checklist().step("heater-insulation").orElseThrow().reading("lead-a-ball"))
+        .isPresent();
+  }
+
+  @Test
+  void aCopyThatDropsTheStopOfTheSheetIsRefused() throws IOException {
+    String step = "01-design/choose-design.json";
+    put(instrument, step, shipped(step).replace("design_stops > 0", "design_stops > 7"));
+    assertThat(view().problems()).extracting(Problem::id).contains("checklist.stop-dropped");
+  }
+
   @Test
   void anOwnOrderOfStepsThatIsTornLeavesTheShippedOne() throws IOException {
     put(workspace, "checklist.json", "{\"format\": \"faintwind-checklist/1\"}");

@@ -73,8 +73,9 @@ class StepModelTest {
   @Test
   void aWaiverNeedsANameAndAReason() throws Exception {
     Bench bench = at("heater-insulation");
-    assertThat(bench.step().canWaive("", "meter broken, borrowed one tomorrow")).isFalse();
-    assertThat(bench.step().canWaive("Ida", "")).isFalse();
+    assertThat(bench.step().canWaive("lead-a-ball", "", "meter broken, borrowed one tomorrow"))
+        .isFalse();
+    assertThat(bench.step().canWaive("lead-a-ball", "Ida", "")).isFalse();
     assertThat(bench.instrument().state().standing(Waived.class)).isEmpty();
   }
 

@@ -1,0 +1,172 @@
+package faintwind.ui.make;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.Gate;
+import faintwind.message.Messages;
+import faintwind.record.Event.Waived;
+import faintwind.ui.Cellar;
+import faintwind.ui.NoFiles;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Look;
+import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.instrument.Workspace;
+import faintwind.ui.part.Notes;
+import faintwind.ui.work.Background;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import javafx.beans.property.SimpleStringProperty;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Ways round the gate of heater power through the window's model of a step, without a window. */
+class StepGateTest {
+  private static final String WORDY = "the borrowed meter had to go back";
+
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path folder;
+
+  /** Stands in for the JavaFX thread: what comes back is run when the test says so. */
+  private final BlockingQueue<Runnable> back = new LinkedBlockingQueue<>();
+
+  private record Window(OpenInstrument instrument, StepModel model) {}
+
+  private Window at(Cellar cellar, String step, String who) throws IOException {
+    Path path = cellar.open(step).into(folder, "rind");
+    Clock clock = Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC);
+    Workspace workspace = new Workspace(folder, clock);
+    Standpoint standpoint = Standpoint.of(workspace.opening().open(path), Cellar.NOW);
+    Desk desk =
+        new Desk(
+            Messages.of(Locale.ENGLISH),
+            new Background(back::add),
+            new Notes(),
+            place -> {},
+            NoFiles.ASKED,
+            new Look(),
+            clock);
+    OpenInstrument open =
+        new OpenInstrument(desk, standpoint, workspace.opening(), new SimpleStringProperty(who));
+    return new Window(open, new StepModel(desk, open, () -> {}));
+  }
+
+  /** Waits for so many answers from the disk. */
+  private void settle(int answers) throws InterruptedException {
+    for (int i = 0; i < answers; i++) {
+      Runnable next = back.poll(60, TimeUnit.SECONDS);
+      assertThat(next).as("an answer within a minute").isNotNull();
+      Objects.requireNonNull(next).run();
+    }
+  }
+
+  private static boolean isPowerOpen(Window window) {
+    var now = window.instrument().now().get();
+    return Gate.check(now.view().checklist(), Gate.HEATER_POWER, now.situation()).open();
+  }
+
+  @ParameterizedTest(name = "{0}, waived by {1}: {2}")
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "420k | Ada | the borrowed meter had to go back",
+        "27 Ω | Ada | the borrowed meter had to go back",
+        "5M | Ada | x",
+        "5M | x | the borrowed meter had to go back",
+        "5M | Ada | xxxxxxxxx xxxxxxx",
+        "'' | Ada | the borrowed meter had to go back"
+      })
+  void whatDoesNotCountIsNotWrittenAndTheStepIsNotFinished(String typed, String name, String reason)
+      throws Exception {
+    Cellar cellar =
+        Cellar.begin("Rind").design().before("heater-insulation").cautions("heater-insulation");
+    cellar.type("heater-insulation", "lead-b-ball", "OL 20M");
+    cellar.type("heater-insulation", "lead-to-lead", "100.2");
+    if (!typed.isEmpty()) {
+      cellar.type("heater-insulation", "lead-a-ball", typed);
+    }
+    Window window = at(cellar, "heater-insulation", "Ida");
+    StepModel model = window.model();
+    assertThat(model.canWaive("lead-a-ball", name, reason)).isFalse();
+    assertThat(model.whyNotWaived("lead-a-ball", name, reason)).isNotEmpty();
+    model.waive("lead-a-ball", name, reason);
+    model.finish();
+    assertThat(back).isEmpty();
+    assertThat(model.canFinish()).isFalse();
+    assertThat(window.instrument().state().standing(Waived.class)).isEmpty();
+    assertThat(window.instrument().state().finished("heater-insulation")).isEmpty();
+  }
+
+  @Test
+  void aStopOffersNoWayToGoOnWithoutIt() throws Exception {
+    Cellar cellar = Cellar.begin("Rind").design().before("heater-insulation");
+    Window window = at(cellar, "heater-insulation", "Ida");
+    window.model().enterReading("lead-a-ball", "27 Ω");
+    settle(1);
+    assertThat(trouble(window).waivable()).isEmpty();
+    window.model().correctReading("lead-a-ball", "5M", "typed in error");
+    settle(1);
+    assertThat(trouble(window).waivable()).isEqualTo("lead-a-ball");
+  }
+
+  private static StepView.Trouble trouble(Window window) {
+    return window.model().view().get().outcome().trouble().orElseThrow();
+  }
+
+  @Test
+  void aReadingTakenAnewShutsTheOpenGateUntilItIsFollowedThrough() throws Exception {
+    Window window = at(Cellar.begin("Rind").design().before("first-power"), "first-power", "Ida");
+    assertThat(isPowerOpen(window)).isTrue();
+    window.model().open("heater-insulation");
+    settle(1);
+    window.model().enterReading("lead-a-ball", "5M");
+    settle(1);
+    assertThat(isPowerOpen(window)).isFalse();
+    window.model().waive("lead-a-ball", "Ida", WORDY);
+    settle(1);
+    assertThat(isPowerOpen(window)).isFalse();
+    window.model().finish();
+    settle(2);
+    window.model().open("joined-check");
+    settle(1);
+    window.model().enterReading("meter-proof-after", "1.01");
+    settle(1);
+    window.model().finish();
+    settle(2);
+    assertThat(isPowerOpen(window)).isTrue();
+  }
+
+  @Test
+  void withoutADesignTheGateStaysShutWhateverElseIsDone() throws Exception {
+    Window window = at(Cellar.begin("Rind").before("first-power"), "first-power", "Ida");
+    assertThat(isPowerOpen(window)).isFalse();
+    window.model().enterReading("supply-volts", "5.0");
+    window.model().enterReading("supply-current", "50 mA");
+    settle(2);
+    window.model().finish();
+    assertThat(back).isEmpty();
+    assertThat(window.instrument().state().finished("first-power")).isEmpty();
+  }
+
+  @Test
+  void anAnswerAboutTheSheetOpensNothing() throws Exception {
+    Window window =
+        at(
+            Cellar.begin("Rind").before("choose-design").cautions("choose-design"),
+            "choose-design",
+            "Ida");
+    window.model().answer("sheet", "none");
+    settle(1);
+    assertThat(window.model().canFinish()).isFalse();
+  }
+}
