@@ -18,17 +18,20 @@ public final class Spread {
 
   /** All corners of a design. */
   public Spread(Design design) {
+    this(design, List.of(Corner.Part.values()));
+  }
+
+  /** The corners of some parts alone. */
+  public Spread(Design design, List<Corner.Part> parts) {
     HeatBalance air = DesignAtCorner.air(design);
     nominal = new DesignAtCorner(design, Corner.NOMINAL, air);
     List<Pair> all = new ArrayList<>();
-    for (Corner.Part part : Corner.Part.values()) {
-      if (part != Corner.Part.NONE) {
-        all.add(
-            new Pair(
-                part,
-                new DesignAtCorner(design, new Corner(part, Corner.Edge.LOW), air),
-                new DesignAtCorner(design, new Corner(part, Corner.Edge.HIGH), air)));
-      }
+    for (Corner.Part part : parts) {
+      all.add(
+          new Pair(
+              part,
+              new DesignAtCorner(design, Corner.of(part, Corner.Edge.LOW), air),
+              new DesignAtCorner(design, Corner.of(part, Corner.Edge.HIGH), air)));
     }
     pairs = List.copyOf(all);
   }

@@ -129,7 +129,7 @@ public final class HeatSheet {
     for (int awg = 24; awg < 40; awg += 2) {
       double d = Wire.gauge_m(awg);
       var lead = new LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
-      double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta);
+      double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta, 1);
       if (two * delta <= 0.10 * model.power_W()) {
         return awg;
       }

@@ -252,15 +252,47 @@ class DesignSheetTest {
   }
 
   @Test
+  void bandsHoldTheFormOfTheModel() throws IOException {
+    DesignSheet sheet = DesignSheet.of(design(base));
+    Interval speed = sheet.quantity(OutcomeId.SMALLEST_SPEED).orElseThrow().value();
+
+    // an ordinary room: a draught of 10 to 20 mm/s hides every speed below it
+    assertThat(speed.low()).isBetween(0.010, 0.018);
+    assertThat(speed.high()).isBetween(0.025, 0.045);
+    Interval delta = sheet.quantity(OutcomeId.DELTA_AT_1).orElseThrow().value();
+    assertThat(delta.high() / delta.nominal()).isGreaterThan(1.08);
+    assertThat(sheet.budget())
+        .extracting(Spread.Line::part)
+        .contains(Corner.Part.MIXING, Corner.Part.WIRE);
+  }
+
+  @Test
+  void heatLostThroughLeadsNeverMakesTheSmallestSpeedSmaller() throws IOException {
+    double before = 0;
+    for (String wire : List.of("36", "32", "28", "24", "22")) {
+      Interval speed =
+          with("copper-36awg", "copper-" + wire + "awg", OutcomeId.SMALLEST_SPEED).value();
+      assertThat(speed.nominal()).as("AWG %s", wire).isGreaterThan(before);
+      before = speed.nominal();
+    }
+  }
+
+  @Test
+  void shorterLeadsLoseMore() throws IOException {
+    Outcome usual = DesignSheet.of(design(base)).quantity(OutcomeId.LEAD_LOSS).orElseThrow();
+    Outcome shorter = with("\"lead_length_mm\": 60", "\"lead_length_mm\": 5", OutcomeId.LEAD_LOSS);
+    assertThat(shorter.value().nominal()).isGreaterThan(1.3 * usual.value().nominal());
+  }
+
+  @Test
   void hotBallNamesAPowerThatStaysBelowTheThreshold() throws IOException {
-    Outcome hot =
-        with("\"contact_s\": 10", "\"contact_s\": 600", OutcomeId.HEATED_BALL_TEMPERATURE);
+    Outcome hot = with("\"contact_s\": 4", "\"contact_s\": 600", OutcomeId.HEATED_BALL_TEMPERATURE);
     assertThat(reason(hot)).contains("design.hot-to-touch");
     String ohm = hot.reason().orElseThrow().details().get(3);
     Outcome cooler =
         DesignSheet.of(
                 design(
-                    base.replace("\"contact_s\": 10", "\"contact_s\": 600")
+                    base.replace("\"contact_s\": 4", "\"contact_s\": 600")
                         .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + ohm)))
             .quantity(OutcomeId.HEATED_BALL_TEMPERATURE)
             .orElseThrow();
@@ -333,7 +365,7 @@ class DesignSheetTest {
     List<Spread.Line> budget = DesignSheet.of(design(base)).budget();
     assertThat(budget)
         .extracting(Spread.Line::part)
-        .startsWith(Corner.Part.CONVECTION, Corner.Part.SUPPLY, Corner.Part.RESISTOR);
+        .startsWith(Corner.Part.CONVECTION, Corner.Part.SUPPLY, Corner.Part.WIRE);
   }
 
   @Test
