@@ -14,7 +14,6 @@ import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
 import faintwind.physics.design.TouchLimit;
-import faintwind.physics.design.Use;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Coat;
 import faintwind.physics.part.ESeries;
@@ -23,6 +22,7 @@ import faintwind.physics.part.ResistorStyle;
 import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.plating.PlatingPlan;
+import faintwind.physics.sheet.TouchSheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -72,7 +72,7 @@ final class Trials {
 
   private boolean allowed(Coat coat, Metal metal) {
     boolean plater = wish.spend() == Wish.Spend.SOME && metal.firstBath() != Metal.FirstBath.NONE;
-    boolean sunny = wish.use().place() == Use.Place.SUN;
+    boolean sunny = wish.use().isSunny();
     // out of the sun a bare polished ball does all that another surface would
     boolean useful = sunny || (coat.kind() == Coat.Kind.BARE && coat.emissivity().high() < 0.3);
     return coat.suits(metal) && useful && (coat.kind() != Coat.Kind.PLATED || plater);
@@ -168,14 +168,15 @@ final class Trials {
     DesignAtCorner model = hotter.nominal();
     double still = model.delta_K(0);
     double hottest_K = hotter.of(m -> m.delta_K(0)).high();
-    double hottest_C = wish.air().temperature_K() - Constants.ZERO_C_K + hottest_K;
+    double sun_K = wish.use().isSunny() ? TouchSheet.sunlit_K(design, model).high() : 0;
+    double hottest_C = wish.air().temperature_K() - Constants.ZERO_C_K + hottest_K + sun_K;
     double signal_V = design.sense().gain() * model.signal_V(hottest_K);
-    boolean safe = hottest_C <= TouchLimit.temperature_C(wish.use().contact_s());
+    boolean safe = hottest_C <= TouchLimit.temperature_C(wish.use());
     if (!safe || signal_V > design.sense().logger().high_V()) {
       return;
     }
     Detection detection = new Detection(design.sense(), model);
-    double sun = wish.use().place() == Use.Place.SUN ? sunShare(design, model) : 0;
+    double sun = wish.use().isSunny() ? sunShare(design, model) : 0;
     trials.add(
         new Trial(
             design,

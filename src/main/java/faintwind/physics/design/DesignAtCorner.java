@@ -160,6 +160,15 @@ public final class DesignAtCorner {
         balance.pair().heated(), excess_K -> resistor.power_W(air_K + excess_K), speed_m_s);
   }
 
+  /** What more heat than the heater's own adds to the heated ball in still air, K. */
+  public double warmedBy_K(double more_W) {
+    double air_K = balance.air_K();
+    double warmer =
+        balance.excess_K(
+            balance.pair().heated(), excess_K -> more_W + resistor.power_W(air_K + excess_K), 0);
+    return warmer - delta_K(0);
+  }
+
   /** Delta at equilibrium, K, with the ranges left. */
   public Ranged ranged_K(double speed_m_s) {
     double delta = delta_K(speed_m_s);

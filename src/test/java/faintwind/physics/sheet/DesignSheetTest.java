@@ -140,11 +140,11 @@ class DesignSheetTest {
   void unequalBallsFollowWarmingAirApart() throws IOException {
     Outcome drift = DesignSheet.of(design(base)).quantity("unequal_drift_K").orElseThrow();
     assertThat(drift.value().nominal()).isBetween(0.02, 0.5);
-    // a reference ball drilled right through is lighter and follows more quickly
+    // a reference ball drilled deeper is lighter and follows more quickly
     Outcome lighter =
         with(
             "\"reference_bore_depth_mm\": 9.5",
-            "\"reference_bore\": \"through\"",
+            "\"reference_bore_depth_mm\": 10.9",
             OutcomeId.UNEQUAL_DRIFT);
     assertThat(lighter.value().nominal()).isLessThan(drift.value().nominal());
   }
@@ -282,6 +282,34 @@ class DesignSheetTest {
     Outcome usual = DesignSheet.of(design(base)).quantity(OutcomeId.LEAD_LOSS).orElseThrow();
     Outcome shorter = with("\"lead_length_mm\": 60", "\"lead_length_mm\": 5", OutcomeId.LEAD_LOSS);
     assertThat(shorter.value().nominal()).isGreaterThan(1.3 * usual.value().nominal());
+  }
+
+  @Test
+  void whatATeacherAllowsIsColderThanWhatAnAdultMayTouch() throws IOException {
+    Outcome hot = with("\"indoors\"", "\"classroom\"", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(hot.verdict()).isEqualTo(DesignVerdict.STOP);
+    String ohm = hot.reason().orElseThrow().details().get(3);
+    String cooler =
+        base.replace("\"indoors\"", "\"classroom\"")
+            .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + ohm);
+    assertThat(DesignSheet.of(design(cooler)).stops()).isFalse();
+  }
+
+  @Test
+  void sunCountsWhereSomeoneMayReachTheBall() throws IOException {
+    double shaded = nominal(DesignSheet.of(design(base)), OutcomeId.HEATED_BALL_TEMPERATURE);
+    Outcome sunny = with("\"indoors\"", "\"reachable\"", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(sunny.verdict()).isEqualTo(DesignVerdict.STOP);
+    // polished copper takes up a fifth to two fifths of 1000 W/m² on 127 mm²
+    assertThat(sunny.value().nominal() - shaded).isBetween(1.5, 12.0);
+  }
+
+  @Test
+  void adviceInHotAirIsAUsefulHeaterAndAGuard() throws IOException {
+    Outcome hot =
+        with("\"temperature_C\": 20", "\"temperature_C\": 59", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(reason(hot)).contains("design.hot-to-touch-always");
+    assertThat(Double.parseDouble(hot.reason().orElseThrow().details().get(3))).isLessThan(1000);
   }
 
   @Test
