@@ -1,5 +1,7 @@
 package faintwind.physics.design;
 
+import faintwind.physics.AirState;
+import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
 import faintwind.physics.part.LoggerProfile;
 import java.util.Set;
@@ -44,6 +46,12 @@ public final class Detection {
   /** At the nominal of a design. */
   public static Detection of(Design design) {
     return at(design, Corner.NOMINAL);
+  }
+
+  /** Delta in still air of another state, K. */
+  public static double still_K(Design design, AirState air) {
+    HeatBalance other = new HeatBalance(DesignAtCorner.air(design).pair(), air);
+    return new DesignAtCorner(design, Corner.NOMINAL, other).delta_K(0);
   }
 
   private static Detection at(Design design, Corner corner) {
