@@ -28,4 +28,9 @@ public record AirState(double temperature_K, double pressure_Pa, double relative
       throw new IllegalArgumentException(name + " = " + value + ", allowed " + low + " to " + high);
     }
   }
+
+  /** The same at another temperature. */
+  public AirState withTemperature(double other_K) {
+    return new AirState(other_K, pressure_Pa, relativeHumidity);
+  }
 }

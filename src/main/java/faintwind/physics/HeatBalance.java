@@ -19,30 +19,27 @@ public final class HeatBalance {
   private final BallPair pair;
   private final double air_K;
   private final FilmAir film;
-  private final double convectionFactor;
+  private final ModelForm form;
 
   public HeatBalance(BallPair pair, AirState air) {
-    this(pair, air.temperature_K(), new FilmAir(air), 1);
+    this(pair, air.temperature_K(), new FilmAir(air), ModelForm.PUBLISHED);
   }
 
-  private HeatBalance(BallPair pair, double air_K, FilmAir film, double convectionFactor) {
+  private HeatBalance(BallPair pair, double air_K, FilmAir film, ModelForm form) {
     this.pair = pair;
     this.air_K = air_K;
     this.film = film;
-    this.convectionFactor = convectionFactor;
+    this.form = form;
   }
 
   /** The same air around other balls. */
   public HeatBalance with(BallPair other) {
-    return new HeatBalance(other, air_K, film, convectionFactor);
+    return new HeatBalance(other, air_K, film, form);
   }
 
-  /**
-   * The same with all convection of the balls multiplied, to follow how far published correlations
-   * lie apart (6.6–11 % from end to end for Re 10–2500).
-   */
-  public HeatBalance withConvection(double factor) {
-    return new HeatBalance(pair, air_K, film, factor);
+  /** The same with formulas of another form, to follow how far published ones lie apart. */
+  public HeatBalance with(ModelForm other) {
+    return new HeatBalance(pair, air_K, film, other);
   }
 
   /** Temperature of the air, K. */
@@ -104,8 +101,9 @@ public final class HeatBalance {
         SphereConvection.churchillAboveConduction(
             rayleigh(ball, excess_K, film_K), film.prandtl(film_K));
     double nu =
-        SphereConvection.CONDUCTION + SphereConvection.mixedAboveConduction(forced, natural);
-    return convectionFactor * nu * perNusselt_W_K(ball, excess_K);
+        SphereConvection.CONDUCTION
+            + SphereConvection.mixedAboveConduction(forced, natural, form.mixing());
+    return form.convection() * nu * perNusselt_W_K(ball, excess_K);
   }
 
   private double perNusselt_W_K(Ball ball, double excess_K) {
@@ -125,7 +123,7 @@ public final class HeatBalance {
   public double leads_W_K(Ball ball, double excess_K, double speed_m_s) {
     double sum = 0;
     for (LeadWire lead : ball.leads()) {
-      sum += lead.conductance_W_K(film, air_K, speed_m_s, excess_K);
+      sum += lead.conductance_W_K(film, air_K, speed_m_s, excess_K, form.wire());
     }
     return sum;
   }

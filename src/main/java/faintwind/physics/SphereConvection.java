@@ -111,10 +111,13 @@ public final class SphereConvection {
   public static Ranged mixed(Ranged forced, Ranged natural) {
     double f = forced.value() - CONDUCTION;
     double n = natural.value() - CONDUCTION;
-    return forced.with(natural, CONDUCTION + mixedAboveConduction(f, n));
+    return forced.with(
+        natural, CONDUCTION + mixedAboveConduction(f, n, ModelForm.PUBLISHED.mixing()));
   }
 
-  static double mixedAboveConduction(double f, double n) {
-    return Math.cbrt(f * f * f + n * n * n);
+  static double mixedAboveConduction(double f, double n, double exponent) {
+    return exponent == 3
+        ? Math.cbrt(f * f * f + n * n * n)
+        : Math.pow(Math.pow(f, exponent) + Math.pow(n, exponent), 1 / exponent);
   }
 }

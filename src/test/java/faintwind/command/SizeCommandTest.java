@@ -13,7 +13,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -100,6 +104,27 @@ class SizeCommandTest {
     assertThat(text).contains(",24,6,30,piece,").contains("100 Ω").contains("±1 %");
     assertThat(size(HALF_INCH.toString(), "--parts", parts.toString())).isEqualTo(2);
     assertThat(Files.readString(parts)).isEqualTo(text);
+  }
+
+  @Test
+  void partsListOfADesignThatStopsSaysSoOnEveryPage() throws IOException {
+    String stop = "src/test/resources/design/hot-in-a-classroom.json";
+    Path csv = tmp.resolve("stop.csv");
+    Path html = tmp.resolve("stop.html");
+    Path pdf = tmp.resolve("stop.pdf");
+    for (Path target : List.of(csv, html, pdf)) {
+      assertThat(size(stop, "--parts", target.toString(), "--instruments", "30")).isEqualTo(4);
+    }
+    assertThat(Files.readAllLines(csv).get(1)).contains("STOP: do not buy or build this.");
+    assertThat(Files.readString(html)).contains("STOP: do not buy or build this.");
+    try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        PDFTextStripper stripper = new PDFTextStripper();
+        stripper.setStartPage(page);
+        stripper.setEndPage(page);
+        assertThat(stripper.getText(document)).as("page %d", page).contains("STOP");
+      }
+    }
   }
 
   @Test

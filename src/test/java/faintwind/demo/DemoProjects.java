@@ -286,7 +286,8 @@ final class DemoProjects {
             "breath-drop", "0.12",
             "radius", "600",
             "u-radius", "1",
-            "jar-delta", "30.6"));
+            "jar-delta", "31.7"));
+    typed.put("jar-air", "19.5");
     typed.putAll(Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
     return typed;
   }

@@ -22,20 +22,55 @@ class LeastSquaresPublishedTest {
   }
 
   private static final Map<String, Model> MODELS =
-      Map.of(
-          "Misra1a", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x)),
-          "Chwirut2", (b, x) -> Math.exp(-b[0] * x) / (b[1] + b[2] * x),
-          "DanWood", (b, x) -> b[0] * Math.pow(x, b[1]),
-          "BoxBOD", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x)),
-          "Rat42", (b, x) -> b[0] / (1 + Math.exp(b[1] - b[2] * x)),
-          "Rat43", (b, x) -> b[0] / Math.pow(1 + Math.exp(b[1] - b[2] * x), 1 / b[3]),
-          "MGH09", (b, x) -> b[0] * (x * x + x * b[1]) / (x * x + x * b[2] + b[3]),
-          "Eckerle4", (b, x) -> b[0] / b[1] * Math.exp(-0.5 * Math.pow((x - b[2]) / b[1], 2)),
-          "Thurber", LeastSquaresPublishedTest::rational,
-          "Hahn1", LeastSquaresPublishedTest::rational);
+      Map.ofEntries(
+          Map.entry("Misra1a", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x))),
+          Map.entry("Misra1b", (b, x) -> b[0] * (1 - Math.pow(1 + b[1] * x / 2, -2))),
+          Map.entry("Misra1c", (b, x) -> b[0] * (1 - Math.pow(1 + 2 * b[1] * x, -0.5))),
+          Map.entry("Misra1d", (b, x) -> b[0] * b[1] * x / (1 + b[1] * x)),
+          Map.entry("Chwirut1", LeastSquaresPublishedTest::chwirut),
+          Map.entry("Chwirut2", LeastSquaresPublishedTest::chwirut),
+          Map.entry("DanWood", (b, x) -> b[0] * Math.pow(x, b[1])),
+          Map.entry("BoxBOD", (b, x) -> b[0] * (1 - Math.exp(-b[1] * x))),
+          Map.entry("Rat42", (b, x) -> b[0] / (1 + Math.exp(b[1] - b[2] * x))),
+          Map.entry("Rat43", (b, x) -> b[0] / Math.pow(1 + Math.exp(b[1] - b[2] * x), 1 / b[3])),
+          Map.entry("MGH09", (b, x) -> b[0] * (x * x + x * b[1]) / (x * x + x * b[2] + b[3])),
+          Map.entry("MGH10", (b, x) -> b[0] * Math.exp(b[1] / (x + b[2]))),
+          Map.entry("MGH17", (b, x) -> b[0] + decay(b[1], b[3], x) + decay(b[2], b[4], x)),
+          Map.entry("Bennett5", (b, x) -> b[0] * Math.pow(b[1] + x, -1 / b[2])),
+          Map.entry("Roszman1", (b, x) -> b[0] - b[1] * x - Math.atan(b[2] / (x - b[3])) / Math.PI),
+          Map.entry(
+              "Eckerle4", (b, x) -> b[0] / b[1] * Math.exp(-0.5 * Math.pow((x - b[2]) / b[1], 2))),
+          Map.entry("Gauss1", LeastSquaresPublishedTest::twoPeaks),
+          Map.entry("Gauss2", LeastSquaresPublishedTest::twoPeaks),
+          Map.entry("Gauss3", LeastSquaresPublishedTest::twoPeaks),
+          Map.entry("Lanczos2", LeastSquaresPublishedTest::threeDecays),
+          Map.entry("Lanczos3", LeastSquaresPublishedTest::threeDecays),
+          Map.entry(
+              "Kirby2", (b, x) -> (b[0] + x * (b[1] + x * b[2])) / (1 + x * (b[3] + x * b[4]))),
+          Map.entry("Thurber", LeastSquaresPublishedTest::rational),
+          Map.entry("Hahn1", LeastSquaresPublishedTest::rational));
 
   /** Lower level of difficulty: six digits are asked for; of the others four. */
-  private static final List<String> LOWER = List.of("Misra1a", "Chwirut2", "DanWood");
+  private static final List<String> LOWER =
+      List.of("Misra1a", "Misra1b", "Chwirut1", "Chwirut2", "DanWood", "Gauss1", "Gauss2");
+
+  private static double chwirut(double[] b, double x) {
+    return Math.exp(-b[0] * x) / (b[1] + b[2] * x);
+  }
+
+  private static double decay(double height, double rate, double x) {
+    return height * Math.exp(-rate * x);
+  }
+
+  private static double twoPeaks(double[] b, double x) {
+    double first = Math.pow((x - b[3]) / b[4], 2);
+    double second = Math.pow((x - b[6]) / b[7], 2);
+    return decay(b[0], b[1], x) + b[2] * Math.exp(-first) + b[5] * Math.exp(-second);
+  }
+
+  private static double threeDecays(double[] b, double x) {
+    return decay(b[0], b[1], x) + decay(b[2], b[3], x) + decay(b[4], b[5], x);
+  }
 
   private static double rational(double[] b, double x) {
     return (b[0] + x * (b[1] + x * (b[2] + x * b[3]))) / (1 + x * (b[4] + x * (b[5] + x * b[6])));

@@ -67,7 +67,7 @@ class PartsPublishedTest {
       case "touch" -> TouchLimit.temperature_C(row.number("s"));
       case "sun_mW", "sun_K" -> sun(row);
       case "gauge", "copper_ohm_km", "pair_ohm_m", "cable_loop" -> wire(row);
-      case "rpm", "rpm_in_range", "ball_g" -> making(row);
+      case "rpm_in_range", "ball_g" -> making(row);
       default -> row.what().startsWith("tc_") ? type(row) : plating(row);
     };
   }
@@ -194,10 +194,6 @@ class PartsPublishedTest {
   }
 
   private double making(PublishedRow row) {
-    if (row.what().equals("rpm")) {
-      double turns = row.number("v") / 60 / (Math.PI * row.number("d") * 1e-3);
-      return 60 * turns;
-    }
     Metal metal = metal(row);
     if (row.what().equals("ball_g")) {
       double d = row.number("D");

@@ -24,9 +24,12 @@ import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * What has to be bought for a number of instruments, in general terms, with the prices that were
@@ -137,8 +140,27 @@ public final class PartsList {
         .toList();
   }
 
-  /** The cost in a sentence: the sum, and how many parts are not in it. */
+  /** Why nothing on the list should be bought; empty where the design may be built. */
+  public Optional<String> stop() {
+    if (!sheet.stops()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        words.text(
+            "parts.stop",
+            sheet.reasons().stream()
+                .filter(Problem::isError)
+                .map(words::sentence)
+                .collect(Collectors.joining(" "))));
+  }
+
+  /** The cost in a sentence, after the stop where there is one. */
   public String costWords() {
+    return stop().map(s -> s + " " + sum()).orElseGet(this::sum);
+  }
+
+  /** The sum, and how many parts are not in it. */
+  private String sum() {
     Prices.Cost cost = cost();
     if (cost.without() == needs.size()) {
       return words.text("parts.total.none");
@@ -160,6 +182,7 @@ public final class PartsList {
     List<String> heads = new ArrayList<>(HEADS);
     heads.addAll(MORE_HEADS);
     rows.add(heads.stream().map(head -> words.text("parts.head." + head)).toList());
+    stop().ifPresent(s -> rows.add(stopRow(s)));
     for (Line line : lines()) {
       List<String> row = new ArrayList<>(cells(line));
       row.add(line.need().key());
@@ -169,6 +192,12 @@ public final class PartsList {
       rows.add(row);
     }
     return rows;
+  }
+
+  private static List<String> stopRow(String stop) {
+    List<String> row = new ArrayList<>(Collections.nCopies(HEADS.size() + MORE_HEADS.size(), ""));
+    row.set(0, stop);
+    return row;
   }
 
   private static List<String> cells(Line line) {
@@ -202,12 +231,18 @@ public final class PartsList {
     }
     return PartsPage.of(
         new PartsPage.Content(
-            words.text("parts.page.title", name, instruments),
+            title(),
             measures(),
             heads.stream().map(head -> words.text("parts.head." + head)).toList(),
             rows,
             costWords()),
         words);
+  }
+
+  /** The title stands at the top of every page. */
+  private String title() {
+    String title = words.text("parts.page.title", name, instruments);
+    return sheet.stops() ? words.text("parts.page.title.stop", title) : title;
   }
 
   /** What the instrument will be able to measure: name, value, range. */

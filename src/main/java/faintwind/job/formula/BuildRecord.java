@@ -9,8 +9,7 @@ import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
-import faintwind.physics.sheet.DesignSheet;
-import faintwind.physics.sheet.OutcomeId;
+import faintwind.physics.design.Spread;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
@@ -122,9 +121,9 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         Optional.of(uncertain(design.ball().metal().specificHeat_J_kgK())),
         Optional.of(uncertain(design.heater().resistance_ohm())),
         Optional.of(uncertain(design.supply().voltage_V())),
-        DesignSheet.of(design)
-            .quantity(OutcomeId.LEAD_LOSS)
-            .map(q -> uncertain(q.value().times(1e-3))));
+        // the parts' tolerances alone: how far wire formulas lie apart is left to the fit's own
+        // form
+        Optional.of(uncertain(Spread.ofParts(design).of(model -> model.leads_W_K(0)))));
   }
 
   /** A tolerance band as a rectangular distribution: u = half width / √3 (JCGM 100:2008, 4.3.7). */

@@ -12,7 +12,6 @@ import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
-import faintwind.record.Event.DesignChosen;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -60,7 +59,7 @@ public record InstrumentView(
       Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
     InstrumentFolder.Opened opened = new InstrumentFolder(path).open();
     String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
-    List<DatedSheet> designs = sheets(opened.state(), sheetOf);
+    List<DatedSheet> designs = CalibratedSheets.of(path, opened.state(), sheetOf);
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
     Checked<Meters> meters = MeterFiles.read(ChecklistFiles.ownFolders(path));
     Checked<Checklist> read = ChecklistFiles.forInstrument(path, name, "en");
@@ -94,19 +93,6 @@ public record InstrumentView(
                 view.state().lines().isEmpty()
                     ? Checked.refused(view.problems())
                     : Checked.ok(view));
-  }
-
-  private static List<DatedSheet> sheets(
-      InstrumentState state, Function<String, Optional<DesignSheet>> sheetOf) {
-    List<DatedSheet> designs = new ArrayList<>();
-    state
-        .standing(DesignChosen.class)
-        .forEach(
-            line ->
-                sheetOf
-                    .apply(line.event().json())
-                    .ifPresent(sheet -> designs.add(new DatedSheet(line.at(), sheet))));
-    return designs;
   }
 
   /** Where files of a teacher's own may lie, the first winning: the instrument, its workspace. */

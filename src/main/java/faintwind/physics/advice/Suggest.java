@@ -15,8 +15,8 @@ import java.util.Map;
 /**
  * Two or three designs for a wish: one that keeps all wishes in balance, one that reads the slowest
  * air, one that answers quickest. All combinations of metals, ball sizes, surfaces, thermocouples
- * and powers that are safe to touch and go together are tried at their nominals; the ranking is a
- * judgement of this program.
+ * and powers that are safe to touch and go together are tried at their nominals, the smallest speed
+ * at the pessimistic end of its range; the ranking is a judgement of this program.
  */
 public final class Suggest {
   private final Wish wish;

@@ -6,7 +6,7 @@ import faintwind.physics.design.Design;
  * One combination at its nominals.
  *
  * @param design the combination
- * @param smallest_m_s smallest speed told from still air, m/s
+ * @param smallest_m_s smallest speed told from still air, m/s, at the pessimistic end of its range
  * @param tau_s time constant at 1 m/s, s
  * @param still_K delta in still air, K
  * @param hidden share of the speed at 1 m/s that a difference of the air between the balls, and

@@ -2,7 +2,6 @@ package faintwind.physics.advice;
 
 import faintwind.message.Numerals;
 import faintwind.physics.Constants;
-import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
 import faintwind.physics.design.BallDesign;
 import faintwind.physics.design.BoreFit;
@@ -12,9 +11,9 @@ import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.Detection;
 import faintwind.physics.design.HeaterDesign;
 import faintwind.physics.design.SenseDesign;
+import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
 import faintwind.physics.design.TouchLimit;
-import faintwind.physics.design.Use;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Coat;
 import faintwind.physics.part.ESeries;
@@ -23,6 +22,7 @@ import faintwind.physics.part.ResistorStyle;
 import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.plating.PlatingPlan;
+import faintwind.physics.sheet.TouchSheet;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -37,7 +37,17 @@ final class Trials {
   private static final List<String> TYPES = List.of("E", "K", "T");
   private static final int THERMOCOUPLE_AWG = 36;
   private static final String LEADS = "copper-36awg";
-  private static final double HOT_BAND = 1.06; // upper edge of delta against its nominal
+
+  /** What makes a ball hotter. */
+  private static final List<Corner.Part> HOTTER =
+      List.of(
+          Corner.Part.SUPPLY,
+          Corner.Part.RESISTOR,
+          Corner.Part.TEMPCO,
+          Corner.Part.CONVECTION,
+          Corner.Part.EMISSIVITY,
+          Corner.Part.DIAMETER,
+          Corner.Part.WIRE);
 
   private final Wish wish;
   private final Catalogue catalogue;
@@ -62,7 +72,7 @@ final class Trials {
 
   private boolean allowed(Coat coat, Metal metal) {
     boolean plater = wish.spend() == Wish.Spend.SOME && metal.firstBath() != Metal.FirstBath.NONE;
-    boolean sunny = wish.use().place() == Use.Place.SUN;
+    boolean sunny = wish.use().isSunny();
     // out of the sun a bare polished ball does all that another surface would
     boolean useful = sunny || (coat.kind() == Coat.Kind.BARE && coat.emissivity().high() < 0.3);
     return coat.suits(metal) && useful && (coat.kind() != Coat.Kind.PLATED || plater);
@@ -154,21 +164,23 @@ final class Trials {
   }
 
   private void tryOut(Design design) {
-    HeatBalance air = DesignAtCorner.air(design);
-    DesignAtCorner model = new DesignAtCorner(design, Corner.NOMINAL, air);
+    Spread hotter = new Spread(design, HOTTER);
+    DesignAtCorner model = hotter.nominal();
     double still = model.delta_K(0);
-    double hottest_C = wish.air().temperature_K() - Constants.ZERO_C_K + HOT_BAND * still;
-    double signal_V = design.sense().gain() * model.signal_V(HOT_BAND * still);
-    boolean safe = hottest_C <= TouchLimit.temperature_C(wish.use().contact_s());
+    double hottest_K = hotter.of(m -> m.delta_K(0)).high();
+    double sun_K = wish.use().isSunny() ? TouchSheet.sunlit_K(design, model).high() : 0;
+    double hottest_C = wish.air().temperature_K() - Constants.ZERO_C_K + hottest_K + sun_K;
+    double signal_V = design.sense().gain() * model.signal_V(hottest_K);
+    boolean safe = hottest_C <= TouchLimit.temperature_C(wish.use());
     if (!safe || signal_V > design.sense().logger().high_V()) {
       return;
     }
     Detection detection = new Detection(design.sense(), model);
-    double sun = wish.use().place() == Use.Place.SUN ? sunShare(design, model) : 0;
+    double sun = wish.use().isSunny() ? sunShare(design, model) : 0;
     trials.add(
         new Trial(
             design,
-            detection.smallest_m_s(),
+            Detection.range_m_s(design).high(),
             model.timeConstant_s(1),
             still,
             detection.betweenBallsShare(1) + 2 * sun,

@@ -1,21 +1,29 @@
 package faintwind.physics.design;
 
 import faintwind.physics.Interval;
+import java.util.Set;
 
 /**
- * One way that a design may turn out: every part at its nominal but for one at an edge of its
- * tolerance. Going through all of them shows which tolerance matters.
+ * One way that a design may turn out: every part at its nominal but for some at an edge of their
+ * tolerance. Going through those of one part each shows which tolerance matters.
  *
- * @param part the part at an edge; {@link Part#NONE} where all are nominal
+ * @param parts the parts at an edge; empty where all are nominal
  * @param edge which edge
  */
-public record Corner(Part part, Edge edge) {
+public record Corner(Set<Part> parts, Edge edge) {
 
-  public static final Corner NOMINAL = new Corner(Part.NONE, Edge.LOW);
+  public static final Corner NOMINAL = new Corner(Set.of(), Edge.LOW);
+
+  public Corner {
+    parts = Set.copyOf(parts);
+  }
+
+  static Corner of(Part part, Edge edge) {
+    return new Corner(Set.of(part), edge);
+  }
 
   /** What has a tolerance; the words are under {@code part.} */
   public enum Part {
-    NONE,
     SUPPLY,
     RESISTOR,
     TEMPCO,
@@ -24,7 +32,10 @@ public record Corner(Part part, Edge edge) {
     SPECIFIC_HEAT,
     EMISSIVITY,
     CONVECTION,
-    THERMOCOUPLE
+    THERMOCOUPLE,
+    MIXING,
+    WIRE,
+    ROOM
   }
 
   /** Which end of a tolerance. */
@@ -35,7 +46,7 @@ public record Corner(Part part, Edge edge) {
 
   /** The value that a part has here. */
   double of(Part which, Interval value) {
-    if (which != part) {
+    if (!parts.contains(which)) {
       return value.nominal();
     }
     return edge == Edge.LOW ? value.low() : value.high();

@@ -5,6 +5,7 @@ import faintwind.physics.BallPair;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
 import faintwind.physics.LeadWire;
+import faintwind.physics.ModelForm;
 import faintwind.physics.Ranged;
 import faintwind.physics.design.Corner.Part;
 import faintwind.physics.part.ThermocoupleType;
@@ -14,16 +15,28 @@ import java.util.OptionalDouble;
 
 /** A design at one corner of its tolerances, as something that heats and cools. */
 public final class DesignAtCorner {
-  /** Published forced-convection results lie up to 11 % apart from end to end. */
-  private static final Interval CONVECTION = Interval.share(1, 0.055);
+  /**
+   * Five published forced-convection results lie up to 11 % apart from end to end at one Reynolds
+   * number (own comparison); a ball with holes and wires is no smooth sphere.
+   */
+  private static final Interval CONVECTION = Interval.share(1, 0.12);
 
-  /** Slope of a pair cut from one reel: 0.4–0.75 % (common practice, no source). */
-  private static final Interval SLOPE = Interval.share(1, 0.0075);
+  /** Exponents in use for forced and natural convection together (Incropera §9.9: 3 to 4). */
+  private static final Interval MIXING = new Interval(2.5, 3, 4);
+
+  /** Cylinder formulas for thin wires are good to about a fifth (Incropera §7.4). */
+  private static final Interval WIRE = Interval.share(1, 0.2);
+
+  /** Tolerance class 2, the part that rises with temperature (IEC 60584-1:2013, from memory). */
+  private static final double BASE_METAL_CLASS_2 = 0.0075;
+
+  private static final double PLATINUM_CLASS_2 = 0.0025;
 
   private final Design design;
   private final Corner corner;
   private final HotResistor resistor;
   private final HeatBalance balance;
+  private final Room room;
 
   /**
    * The design at a corner.
@@ -42,8 +55,33 @@ public final class DesignAtCorner {
             corner.of(Part.SUPPLY, design.supply().voltage_V()),
             design.supply().cable().map(c -> corner.of(Part.CABLE, c.loop_ohm())).orElse(0.0),
             HotResistor.epoxy_K_W(design));
-    this.balance =
-        air.with(pair(design, corner)).withConvection(corner.of(Part.CONVECTION, CONVECTION));
+    ModelForm form =
+        new ModelForm(
+            corner.of(Part.CONVECTION, CONVECTION),
+            corner.of(Part.MIXING, MIXING),
+            corner.of(Part.WIRE, WIRE));
+    this.balance = air.with(pair(design, corner)).with(form);
+    this.room = Room.at(corner);
+  }
+
+  private DesignAtCorner(DesignAtCorner other, HeatBalance balance) {
+    this.design = other.design;
+    this.corner = other.corner;
+    this.resistor = other.resistor;
+    this.balance = balance;
+    this.room = other.room;
+  }
+
+  /** The same instrument if no wire took any heat. */
+  DesignAtCorner withoutLeads() {
+    return new DesignAtCorner(
+        this,
+        balance.with(
+            new BallPair(bare(balance.pair().heated()), bare(balance.pair().reference()))));
+  }
+
+  private static Ball bare(Ball ball) {
+    return new Ball(ball.diameter_m(), ball.heatCapacity_J_K(), ball.emissivity(), List.of());
   }
 
   /** A balance in the design's air, to share between its corners. */
@@ -85,6 +123,11 @@ public final class DesignAtCorner {
     return balance;
   }
 
+  /** What the room does to it. */
+  Room room() {
+    return room;
+  }
+
   /** The resistor as it heats. */
   HotResistor resistor() {
     return resistor;
@@ -117,6 +160,15 @@ public final class DesignAtCorner {
         balance.pair().heated(), excess_K -> resistor.power_W(air_K + excess_K), speed_m_s);
   }
 
+  /** What more heat than the heater's own adds to the heated ball in still air, K. */
+  public double warmedBy_K(double more_W) {
+    double air_K = balance.air_K();
+    double warmer =
+        balance.excess_K(
+            balance.pair().heated(), excess_K -> more_W + resistor.power_W(air_K + excess_K), 0);
+    return warmer - delta_K(0);
+  }
+
   /** Delta at equilibrium, K, with the ranges left. */
   public Ranged ranged_K(double speed_m_s) {
     double delta = delta_K(speed_m_s);
@@ -140,8 +192,13 @@ public final class DesignAtCorner {
    */
   public double signal_V(double delta_K) {
     double air_K = balance.air_K();
-    return corner.of(Part.THERMOCOUPLE, SLOPE)
+    return corner.of(Part.THERMOCOUPLE, slope())
         * design.sense().type().function().differential_V(air_K + delta_K, air_K);
+  }
+
+  private Interval slope() {
+    boolean platinum = "RS".contains(design.sense().type().function().letter());
+    return Interval.share(1, platinum ? PLATINUM_CLASS_2 : BASE_METAL_CLASS_2);
   }
 
   /** Slope of delta against speed, K/(m/s), by central difference. */

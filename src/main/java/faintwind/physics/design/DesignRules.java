@@ -20,6 +20,12 @@ import java.util.OptionalDouble;
 public final class DesignRules {
   private static final double FASTEST_RE = 7.6e4; // Whitaker 1972
 
+  /** A wider hole leaves no ball to speak of (own choice). */
+  private static final double WIDEST_BORE = 0.5;
+
+  /** Metal that has to be left beyond the drill's point, m (common practice, no source). */
+  private static final double THINNEST_BOTTOM_M = 0.5e-3;
+
   private DesignRules() {}
 
   /**
@@ -32,6 +38,7 @@ public final class DesignRules {
     List<Problem> all = new ArrayList<>(bore(design, where));
     all.addAll(surface(design, where));
     all.addAll(speeds(design, where));
+    all.addAll(source(design.supply(), where));
     return all;
   }
 
@@ -49,6 +56,22 @@ public final class DesignRules {
               mm(d / 3)));
     }
     List<Problem> all = new ArrayList<>();
+    if (bore > WIDEST_BORE * d) {
+      all.add(
+          Problem.error(
+              "design.bore-thin-wall",
+              where.atColumn("ball.bore_mm"),
+              mm(bore),
+              mm((d - bore) / 2),
+              mm(WIDEST_BORE * d)));
+    }
+    if (ball.bore().referenceDepth_m().isEmpty()) {
+      all.add(
+          Problem.error(
+              "design.reference-bored-through",
+              where.atColumn("ball.reference_bore"),
+              mm(0.75 * d)));
+    }
     depth(ball, ball.bore().heatedDepth_m(), where.atColumn("ball.heated_bore_depth_mm"), all);
     depth(
         ball, ball.bore().referenceDepth_m(), where.atColumn("ball.reference_bore_depth_mm"), all);
@@ -63,7 +86,17 @@ public final class DesignRules {
     double depth = depth_m.getAsDouble();
     double deepest = ball.diameter_m().low() - ball.dome_m() - ball.point_m();
     if (depth > deepest) {
-      all.add(Problem.error("design.bore-breaks-through", where, mm(depth), mm(deepest)));
+      all.add(
+          Problem.error(
+              "design.bore-breaks-through", where, mm(depth), mm(deepest - THINNEST_BOTTOM_M)));
+    } else if (depth > deepest - THINNEST_BOTTOM_M) {
+      all.add(
+          Problem.error(
+              "design.bore-thin-bottom",
+              where,
+              mm(depth),
+              mm(deepest - depth),
+              mm(deepest - THINNEST_BOTTOM_M)));
     } else if (depth <= ball.dome_m()) {
       all.add(Problem.error("design.bore-too-shallow", where, mm(depth), mm(ball.dome_m())));
     }
@@ -120,6 +153,17 @@ public final class DesignRules {
               Numerals.digits(most)));
     }
     return all;
+  }
+
+  private static List<Problem> source(SupplyDesign supply, Where where) {
+    boolean mains = supply.regulator().kind() == SupplyDesign.Kind.MAINS;
+    return mains && supply.battery().isPresent()
+        ? List.of(
+            Problem.error(
+                "design.mains-with-battery",
+                where.atColumn("supply.battery"),
+                supply.battery().get().label().name()))
+        : List.of();
   }
 
   private static String mm(double length_m) {

@@ -9,6 +9,8 @@ import java.util.List;
  * limit by law; for adults, and not for more than a tenth of the skin.
  */
 public final class TouchLimit {
+  private static final double REACHED_S = 60;
+
   private static final List<Threshold> THRESHOLDS =
       List.of(
           new Threshold(1, 65),
@@ -31,6 +33,19 @@ public final class TouchLimit {
   /** All thresholds, in rising order of time. */
   public static List<Threshold> thresholds() {
     return THRESHOLDS;
+  }
+
+  /**
+   * The threshold for a use, °C. Where a child or an animal may reach it, a minute is counted at
+   * least: neither lets go at once, and the thresholds are those of adults (own choice).
+   */
+  public static double temperature_C(Use use) {
+    return temperature_C(counted_s(use));
+  }
+
+  /** The time of contact that counts for a use, s. */
+  public static double counted_s(Use use) {
+    return use.isInReach() ? Math.max(REACHED_S, use.contact_s()) : use.contact_s();
   }
 
   /**

@@ -17,6 +17,20 @@ public record Use(
     INDOORS,
     NARROW,
     SHADE,
-    SUN
+    SUN,
+    /** Indoors, among children. */
+    CLASSROOM,
+    /** Outdoors in the sun, where a child or an animal may reach it. */
+    REACHABLE
+  }
+
+  /** Whether the sun shines on it. */
+  public boolean isSunny() {
+    return place == Place.SUN || place == Place.REACHABLE;
+  }
+
+  /** Whether someone may touch it who does not know that it is hot. */
+  public boolean isInReach() {
+    return place == Place.CLASSROOM || place == Place.REACHABLE;
   }
 }

@@ -51,6 +51,7 @@ public record DesignSheet(
     all.addAll(BallSheet.of(design));
     all.addAll(HeaterSheet.of(design, spread));
     all.addAll(HeatSheet.of(design, spread, course));
+    all.addAll(JarSheet.of(design, spread));
     all.addAll(SignalSheet.of(design, spread));
     all.addAll(PlatingSheet.of(design));
     all.addAll(ArmSheet.of(design));
@@ -60,6 +61,14 @@ public record DesignSheet(
         spread.budget(m -> m.delta_K(1.0)),
         course.points(),
         Optional.of(design));
+  }
+
+  /** The same with some quantities known better, such as from a calibration. */
+  public DesignSheet with(List<Outcome> better) {
+    List<OutcomeId> known = better.stream().map(Outcome::id).toList();
+    List<Outcome> all = new ArrayList<>(better);
+    quantities.stream().filter(q -> !known.contains(q.id())).forEach(all::add);
+    return new DesignSheet(all, curve, budget, course, design);
   }
 
   /** Every name that a step may use, whatever the design. */

@@ -2,7 +2,6 @@ package faintwind.physics.sheet;
 
 import faintwind.message.Numerals;
 import faintwind.physics.Ball;
-import faintwind.physics.Constants;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
 import faintwind.physics.LeadWire;
@@ -13,8 +12,6 @@ import faintwind.physics.design.DesignAtCorner;
 import faintwind.physics.design.DesignCourse;
 import faintwind.physics.design.Spread;
 import faintwind.physics.design.SunLoad;
-import faintwind.physics.design.TouchLimit;
-import faintwind.physics.design.Use;
 import faintwind.physics.part.Wire;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,7 +41,7 @@ public final class HeatSheet {
     all.add(delta(OutcomeId.DELTA_AT_1, 1, spread));
     all.add(delta(OutcomeId.DELTA_AT_3, 3, spread));
     List<Ranged.RangeLeft> left = spread.nominal().ranged_K(0).left();
-    touch(design, still, spread.nominal()).forEach(q -> all.add(Judged.within(q, left)));
+    TouchSheet.of(design, still, spread.nominal()).forEach(q -> all.add(Judged.within(q, left)));
     return all;
   }
 
@@ -69,36 +66,6 @@ public final class HeatSheet {
   private static Outcome delta(OutcomeId id, double speed_m_s, Spread spread) {
     Interval delta = spread.of(m -> m.delta_K(speed_m_s));
     return Judged.ranged(id, delta, spread.nominal().ranged_K(speed_m_s).left());
-  }
-
-  private static List<Outcome> touch(Design design, Interval still, DesignAtCorner model) {
-    double air_C = design.air().temperature_K() - Constants.ZERO_C_K;
-    Interval ball_C = still.plus(Interval.exact(air_C));
-    double contact_s = design.use().contact_s();
-    double limit_C = TouchLimit.temperature_C(contact_s);
-    Outcome limit = Outcome.plain(OutcomeId.TOUCH_LIMIT, Interval.exact(limit_C));
-    if (ball_C.high() <= limit_C) {
-      return List.of(limit, Outcome.good(OutcomeId.HEATED_BALL_TEMPERATURE, ball_C));
-    }
-    double most_W = powerFor_W(model, limit_C - air_C - (still.high() - still.nominal()));
-    double v = design.supply().voltage_V().nominal();
-    double ohm = design.heater().series().atLeast_ohm(v * v / most_W);
-    return List.of(
-        limit,
-        Judged.improve(
-            OutcomeId.HEATED_BALL_TEMPERATURE,
-            ball_C,
-            "design.hot-to-touch",
-            Numerals.digits(ball_C.high()),
-            Numerals.digits(limit_C),
-            Numerals.digits(contact_s),
-            Numerals.digits(most_W),
-            Numerals.digits(ohm)));
-  }
-
-  private static double powerFor_W(DesignAtCorner model, double excess_K) {
-    HeatBalance balance = model.balance();
-    return balance.loss_W(balance.pair().heated(), Math.max(1, excess_K), 0);
   }
 
   private static List<Outcome> leads(Design design, Spread spread) {
@@ -129,7 +96,7 @@ public final class HeatSheet {
     for (int awg = 24; awg < 40; awg += 2) {
       double d = Wire.gauge_m(awg);
       var lead = new LeadWire(d, d + 3e-5, design.heater().leadLength_m(), 395);
-      double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta);
+      double two = 2 * lead.conductance_W_K(balance.film(), balance.air_K(), 0, delta, 1);
       if (two * delta <= 0.10 * model.power_W()) {
         return awg;
       }
@@ -159,7 +126,7 @@ public final class HeatSheet {
     List<Outcome> all = new ArrayList<>();
     all.add(Outcome.plain(OutcomeId.SUN_ABSORBED, absorbed.times(1e3)));
     all.add(Outcome.plain(OutcomeId.SUN_ONE_SHADED, error));
-    if (design.use().place() != Use.Place.SUN) {
+    if (!design.use().isSunny()) {
       all.add(Outcome.plain(OutcomeId.SUN_SHARE, share));
     } else if (share.high() <= 100 * MOST_SUN_SHARE) {
       all.add(Outcome.good(OutcomeId.SUN_SHARE, share));

@@ -31,9 +31,7 @@ final class HeaterSheet {
     Interval power = spread.of(DesignAtCorner::power_W);
     all.add(Outcome.plain(OutcomeId.HEATER_POWER, power));
     Interval body_K = spread.of(DesignAtCorner::body_K);
-    all.add(
-        Outcome.plain(
-            OutcomeId.RESISTOR_TEMPERATURE, body_K.minus(Interval.exact(Constants.ZERO_C_K))));
+    all.add(MaterialSheet.resistor(design, body_K.minus(Interval.exact(Constants.ZERO_C_K))));
     Interval hot = resistance_ohm(design, body_K.high());
     all.add(Outcome.plain(OutcomeId.HEATER_HOT, hot));
     Interval current = current_A(design, hot);
@@ -133,7 +131,7 @@ final class HeaterSheet {
 
   private static double gentler_ohm(Design design, double allowed_W) {
     double v = design.supply().voltage_V().high();
-    double low_ohm = v * v / Math.max(1e-3, 0.9 * allowed_W);
+    double low_ohm = v * v / Math.max(TouchSheet.LEAST_W, 0.9 * allowed_W);
     double tolerance =
         design.heater().resistance_ohm().half() / design.heater().resistance_ohm().nominal();
     return design.heater().series().atLeast_ohm(low_ohm / (1 - tolerance));
@@ -144,7 +142,7 @@ final class HeaterSheet {
     Interval v = design.supply().voltage_V();
     Interval cold_A = current_A(design, resistance_ohm(design, design.air().temperature_K()));
     return List.of(
-        Outcome.plain(OutcomeId.SUPPLY_VOLTAGE, v),
+        SourceSheet.voltage(design.supply(), hot_A),
         Outcome.plain(OutcomeId.SUPPLY_LOW, v.low()),
         Outcome.plain(OutcomeId.SUPPLY_HIGH, v.high()),
         Outcome.plain(OutcomeId.CURRENT_LOW, 1e3 * Math.min(cold_A.low(), hot_A.low())),
@@ -192,6 +190,6 @@ final class HeaterSheet {
     } else {
       time = Outcome.good(OutcomeId.BATTERY_TIME, hours);
     }
-    return List.of(Outcome.plain(OutcomeId.BATTERY_CURRENT, drawn), time);
+    return List.of(SourceSheet.current(supply, drawn), time);
   }
 }

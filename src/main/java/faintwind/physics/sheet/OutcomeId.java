@@ -81,6 +81,10 @@ public enum OutcomeId {
   SUN_ABSORBED("sun_absorbed_mW", "mW"),
   SUN_SHARE("sun_share_pct", "%"),
   SUN_ONE_SHADED("sun_one_shaded_K", "K"),
+  JAR_DELTA("jar_delta_K", "K"),
+  JAR_AIR("jar_air_C", "°C"),
+  JAR_SLOPE("jar_slope_K_K", "K/K"),
+  JAR_TIME("jar_min", "min"),
   // ---- signal ----
   SENSITIVITY("sensitivity_uV_K", "µV/K"),
   SIGNAL_STILL("signal_still_mV", "mV"),

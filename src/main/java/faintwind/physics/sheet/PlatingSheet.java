@@ -52,7 +52,7 @@ final class PlatingSheet {
           "design.zincate",
           design.ball().metal().label().name());
     }
-    if (design.use().place() == Use.Place.INDOORS && plan.by() == PlatingPlan.By.HOME) {
+    if (!outdoors(design.use()) && plan.by() == PlatingPlan.By.HOME) {
       return Judged.improve(
           OutcomeId.PLATING_NICKEL_TIME,
           time,
@@ -60,6 +60,10 @@ final class PlatingSheet {
           design.ball().coat().label().name());
     }
     return Outcome.plain(OutcomeId.PLATING_NICKEL_TIME, time);
+  }
+
+  private static boolean outdoors(Use use) {
+    return use.isSunny() || use.place() == Use.Place.SHADE || use.place() == Use.Place.NARROW;
   }
 
   /** Worst case: all the charge of both balls gives hydrogen. */

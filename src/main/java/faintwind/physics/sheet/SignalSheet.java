@@ -84,25 +84,25 @@ final class SignalSheet {
   }
 
   private static Outcome smallest(Design design, Spread spread) {
-    Interval speed = spread.of(m -> new Detection(design.sense(), m).smallest_m_s());
+    Interval speed = Detection.range_m_s(design);
     double wanted = design.use().slowest_m_s();
-    if (speed.nominal() <= wanted) {
+    if (speed.high() <= wanted) {
       return Outcome.good(OutcomeId.SMALLEST_SPEED, speed);
     }
     Detection d = new Detection(design.sense(), spread.nominal());
-    double still = spread.nominal().delta_K(0);
+    Detection.Smallest smallest = d.smallest();
     String cause =
-        d.loggerPart_K(still) > Detection.roomPart_K(still)
+        smallest.logger_K() > smallest.room_K()
             ? "design.smallest-speed-logger"
             : "design.smallest-speed-room";
     return Judged.improve(
         OutcomeId.SMALLEST_SPEED,
         speed,
         cause,
-        Numerals.digits(speed.nominal()),
+        Numerals.digits(speed.high()),
         Numerals.digits(wanted),
-        Numerals.digits(d.loggerPart_K(still)),
-        Numerals.digits(Detection.roomPart_K(still)));
+        Numerals.digits(smallest.logger_K()),
+        Numerals.digits(smallest.room_K()));
   }
 
   private static Outcome zero(SenseDesign sense, DesignAtCorner model) {

@@ -182,6 +182,8 @@ final class BuildLogSteps {
             "build-log.verdict",
             "build-log.entered"),
         rows);
+    BuildLogChart chart = new BuildLogChart(words);
+    step.asks().readings().forEach(r -> chart.write(to, r, state.history(step.id(), r.id())));
   }
 
   private List<String> readingRow(

@@ -170,15 +170,13 @@ final class DesignNumbers {
               Numerals.digits(1e3 * design.sense().logger().high_V()),
               said(id));
       default -> {
-        double still = of(OutcomeId.STILL_DELTA);
-        double logger = Math.sqrt(2) * of(OutcomeId.RESOLUTION_DELTA);
-        double room = Detection.roomPart_K(still);
+        Detection.Smallest smallest = Detection.of(design).smallest();
         yield words.text(
             "design.why.smallest",
-            Numerals.digits(logger),
-            Numerals.digits(room),
-            Numerals.digits(Math.hypot(logger, room)),
-            Numerals.digits(still),
+            Numerals.digits(smallest.logger_K()),
+            Numerals.digits(smallest.room_K()),
+            Numerals.digits(smallest.needed_K()),
+            Numerals.digits(smallest.still_K()),
             said(id));
       }
     };

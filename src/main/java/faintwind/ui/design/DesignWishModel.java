@@ -124,7 +124,10 @@ public final class DesignWishModel {
   /** What there is to pick from. */
   List<DesignChoices.Option> options(Pick pick, Catalogue parts) {
     return switch (pick) {
-      case PLACE -> worded("design.place.", List.of("indoors", "narrow", "shade", "sun"));
+      case PLACE ->
+          worded(
+              "design.place.",
+              List.of("indoors", "narrow", "shade", "sun", "classroom", "reachable"));
       case SPEND -> worded("design.spend.", List.of("little", "some"));
       case CONTACT ->
           TouchLimit.thresholds().stream()

@@ -60,6 +60,9 @@ public final class SampleBuild {
     values.put(OutcomeId.CURRENT_LOW, Interval.exact(48));
     values.put(OutcomeId.CURRENT_HIGH, Interval.exact(52));
     values.put(OutcomeId.STILL_DELTA, Interval.share(30, 0.1));
+    values.put(OutcomeId.JAR_DELTA, Interval.share(29, 0.04));
+    values.put(OutcomeId.JAR_AIR, Interval.exact(20));
+    values.put(OutcomeId.JAR_SLOPE, Interval.exact(-0.03));
     values.put(OutcomeId.WARM_UP_RATE, Interval.share(0.07, 0.05));
     values.put(OutcomeId.WARM_UP_TIME, Interval.exact(45));
     values.put(OutcomeId.SENSITIVITY, Interval.exact(41));
@@ -122,6 +125,7 @@ public final class SampleBuild {
     typed.put("air-temperature", "21.4");
     typed.put("air-pressure", "981");
     typed.put("air-humidity", "46");
+    typed.put("jar-air", "21");
     typed.put("jar-delta", "29.4");
     return typed;
   }

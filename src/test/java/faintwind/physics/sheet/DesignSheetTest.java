@@ -140,11 +140,11 @@ class DesignSheetTest {
   void unequalBallsFollowWarmingAirApart() throws IOException {
     Outcome drift = DesignSheet.of(design(base)).quantity("unequal_drift_K").orElseThrow();
     assertThat(drift.value().nominal()).isBetween(0.02, 0.5);
-    // a reference ball drilled right through is lighter and follows more quickly
+    // a reference ball drilled deeper is lighter and follows more quickly
     Outcome lighter =
         with(
             "\"reference_bore_depth_mm\": 9.5",
-            "\"reference_bore\": \"through\"",
+            "\"reference_bore_depth_mm\": 10.9",
             OutcomeId.UNEQUAL_DRIFT);
     assertThat(lighter.value().nominal()).isLessThan(drift.value().nominal());
   }
@@ -252,15 +252,75 @@ class DesignSheetTest {
   }
 
   @Test
-  void hotBallNamesAPowerThatStaysBelowTheThreshold() throws IOException {
+  void bandsHoldTheFormOfTheModel() throws IOException {
+    DesignSheet sheet = DesignSheet.of(design(base));
+    Interval speed = sheet.quantity(OutcomeId.SMALLEST_SPEED).orElseThrow().value();
+
+    // an ordinary room: a draught of 10 to 20 mm/s hides every speed below it
+    assertThat(speed.low()).isBetween(0.010, 0.018);
+    assertThat(speed.high()).isBetween(0.025, 0.045);
+    Interval delta = sheet.quantity(OutcomeId.DELTA_AT_1).orElseThrow().value();
+    assertThat(delta.high() / delta.nominal()).isGreaterThan(1.08);
+    assertThat(sheet.budget())
+        .extracting(Spread.Line::part)
+        .contains(Corner.Part.MIXING, Corner.Part.WIRE);
+  }
+
+  @Test
+  void heatLostThroughLeadsNeverMakesTheSmallestSpeedSmaller() throws IOException {
+    double before = 0;
+    for (String wire : List.of("36", "32", "28", "24", "22")) {
+      Interval speed =
+          with("copper-36awg", "copper-" + wire + "awg", OutcomeId.SMALLEST_SPEED).value();
+      assertThat(speed.nominal()).as("AWG %s", wire).isGreaterThan(before);
+      before = speed.nominal();
+    }
+  }
+
+  @Test
+  void shorterLeadsLoseMore() throws IOException {
+    Outcome usual = DesignSheet.of(design(base)).quantity(OutcomeId.LEAD_LOSS).orElseThrow();
+    Outcome shorter = with("\"lead_length_mm\": 60", "\"lead_length_mm\": 5", OutcomeId.LEAD_LOSS);
+    assertThat(shorter.value().nominal()).isGreaterThan(1.3 * usual.value().nominal());
+  }
+
+  @Test
+  void whatATeacherAllowsIsColderThanWhatAnAdultMayTouch() throws IOException {
+    Outcome hot = with("\"indoors\"", "\"classroom\"", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(hot.verdict()).isEqualTo(DesignVerdict.STOP);
+    String ohm = hot.reason().orElseThrow().details().get(3);
+    String cooler =
+        base.replace("\"indoors\"", "\"classroom\"")
+            .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + ohm);
+    assertThat(DesignSheet.of(design(cooler)).stops()).isFalse();
+  }
+
+  @Test
+  void sunCountsWhereSomeoneMayReachTheBall() throws IOException {
+    double shaded = nominal(DesignSheet.of(design(base)), OutcomeId.HEATED_BALL_TEMPERATURE);
+    Outcome sunny = with("\"indoors\"", "\"reachable\"", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(sunny.verdict()).isEqualTo(DesignVerdict.STOP);
+    // polished copper takes up a fifth to two fifths of 1000 W/m² on 127 mm²
+    assertThat(sunny.value().nominal() - shaded).isBetween(1.5, 12.0);
+  }
+
+  @Test
+  void adviceInHotAirIsAUsefulHeaterAndAGuard() throws IOException {
     Outcome hot =
-        with("\"contact_s\": 10", "\"contact_s\": 600", OutcomeId.HEATED_BALL_TEMPERATURE);
+        with("\"temperature_C\": 20", "\"temperature_C\": 59", OutcomeId.HEATED_BALL_TEMPERATURE);
+    assertThat(reason(hot)).contains("design.hot-to-touch-always");
+    assertThat(Double.parseDouble(hot.reason().orElseThrow().details().get(3))).isLessThan(1000);
+  }
+
+  @Test
+  void hotBallNamesAPowerThatStaysBelowTheThreshold() throws IOException {
+    Outcome hot = with("\"contact_s\": 4", "\"contact_s\": 600", OutcomeId.HEATED_BALL_TEMPERATURE);
     assertThat(reason(hot)).contains("design.hot-to-touch");
     String ohm = hot.reason().orElseThrow().details().get(3);
     Outcome cooler =
         DesignSheet.of(
                 design(
-                    base.replace("\"contact_s\": 10", "\"contact_s\": 600")
+                    base.replace("\"contact_s\": 4", "\"contact_s\": 600")
                         .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": " + ohm)))
             .quantity(OutcomeId.HEATED_BALL_TEMPERATURE)
             .orElseThrow();
@@ -333,7 +393,7 @@ class DesignSheetTest {
     List<Spread.Line> budget = DesignSheet.of(design(base)).budget();
     assertThat(budget)
         .extracting(Spread.Line::part)
-        .startsWith(Corner.Part.CONVECTION, Corner.Part.SUPPLY, Corner.Part.RESISTOR);
+        .startsWith(Corner.Part.CONVECTION, Corner.Part.SUPPLY, Corner.Part.WIRE);
   }
 
   @Test

@@ -79,6 +79,25 @@ class BuildLogTest {
   }
 
   @Test
+  void aReadingTakenAgainAndAgainIsAControlChart() {
+    assertThat(html()).doesNotContain("Control chart");
+    for (double delta : new double[] {29.2, 28.8, 29.0, 27.9}) {
+      String typed = String.valueOf(delta);
+      entries.add(
+          SampleBuild.entry(
+              "jar" + typed,
+              "jar-check",
+              new Event.ReadingEntered(
+                  "jar-delta", typed, Amount.exact(delta, "K"), Optional.empty())));
+    }
+    // 29.4 of the sample build, then 29.2, 28.8, 29.0: mean 29.1, mean step 0.2667, limit 0.7093
+    assertThat(html())
+        .contains("Control chart of &quot;Difference in the closed jar&quot;, 5 values: mean 29.1")
+        .containsPattern("limits 28.39.K to 29.81.K")
+        .contains("At least one is outside");
+  }
+
+  @Test
   void aWaiverAndAFailingReadingWithItsCauseStandInTheLog() {
     entries.add(
         SampleBuild.entry(

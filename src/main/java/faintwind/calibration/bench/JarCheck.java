@@ -1,0 +1,45 @@
+package faintwind.calibration.bench;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.Formula;
+import faintwind.physics.AirState;
+import faintwind.physics.Constants;
+import faintwind.physics.Interval;
+import faintwind.physics.sheet.Outcome;
+import faintwind.physics.sheet.OutcomeId;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What a calibrated instrument shows at rest in a closed jar: delta in still air by the formula in
+ * force, and how it changes with the temperature of the air in the jar. The pressure is that of the
+ * calibration: a change of the weather by 20 hPa moves delta by less than a hundredth.
+ */
+public final class JarCheck {
+  /**
+   * Half width of the band: a jar's own walls, one kelvin of its thermometer, half a per cent of
+   * the supply (common practice, no source).
+   */
+  private static final double BAND = 0.04;
+
+  private static final double STEP_K = 5;
+
+  private JarCheck() {}
+
+  /** The quantities of the sheet that the calibration knows better than the design. */
+  public static List<Outcome> of(Calibration calibration) {
+    Formula formula = Formula.of(calibration);
+    AirState air = calibration.formula().referenceAir();
+    double still = still_K(formula, air);
+    double warmer = still_K(formula, air.withTemperature(air.temperature_K() + STEP_K));
+    return List.of(
+        Outcome.plain(OutcomeId.JAR_DELTA, Interval.share(still, BAND)),
+        Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
+        Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / STEP_K));
+  }
+
+  private static double still_K(Formula formula, AirState air) {
+    return formula.steadyDelta_K(0, OptionalDouble.empty(), AirPoint.of(air));
+  }
+}

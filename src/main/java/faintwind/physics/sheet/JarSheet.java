@@ -1,0 +1,32 @@
+package faintwind.physics.sheet;
+
+import faintwind.physics.AirState;
+import faintwind.physics.Constants;
+import faintwind.physics.Interval;
+import faintwind.physics.design.Design;
+import faintwind.physics.design.Detection;
+import faintwind.physics.design.Spread;
+import java.util.List;
+
+/** What to expect of the instrument at rest in a closed jar, as long as nothing calibrated it. */
+final class JarSheet {
+  /** Time constants until less than a hundredth is left to go, e⁻⁵ = 0.7 %. */
+  private static final double SETTLED = 5;
+
+  private static final double STEP_K = 5;
+
+  private JarSheet() {}
+
+  static List<Outcome> of(Design design, Spread spread) {
+    Interval still = spread.of(m -> m.delta_K(0));
+    AirState air = design.air();
+    double warmer = Detection.still_K(design, air.withTemperature(air.temperature_K() + STEP_K));
+    double slope = (warmer - still.nominal()) / STEP_K;
+    Interval tau_s = spread.of(m -> m.timeConstant_s(0));
+    return List.of(
+        Outcome.plain(OutcomeId.JAR_DELTA, still),
+        Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
+        Outcome.plain(OutcomeId.JAR_SLOPE, slope),
+        Outcome.plain(OutcomeId.JAR_TIME, SETTLED * tau_s.high() / 60));
+  }
+}
