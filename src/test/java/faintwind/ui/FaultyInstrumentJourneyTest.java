@@ -94,7 +94,7 @@ class FaultyInstrumentJourneyTest {
     Waiting.until(() -> there("#instrument-rind"));
     robot.doubleClickOn("#instrument-rind");
     step("heater-insulation");
-    Waiting.until(() -> trouble().contains("Lead A touches the ball"));
+    Waiting.until(() -> trouble().contains("lead A touches the heated ball"));
     assertThat(trouble())
         .contains("lead B reads more by just the resistor")
         .contains("Next likely")
@@ -127,12 +127,16 @@ class FaultyInstrumentJourneyTest {
 
   /** After the coat was mended: a better meter, and the three readings once more. */
   private void measureAgain() {
+    prove("0.3", "1,01", "10,03");
+    go("heater-insulation");
     robot.interact(
         () -> {
           ComboBox<StepView.MeterKind> meters = meters();
           meters.setValue(meters.getItems().get(1));
         });
     Waiting.until(() -> state().last(Event.MeterChosen.class).isPresent());
+    prove("0.2", "1.00", "10.00");
+    go("heater-insulation");
     fire("#measure-again");
     type("lead-a-ball", "OL 20M");
     type("lead-b-ball", "> 20 M");
@@ -143,6 +147,17 @@ class FaultyInstrumentJourneyTest {
     assertThat(state().history("heater-insulation", "lead-a-ball")).hasSize(2);
     fire("#finish-step");
     leaves("heater-insulation");
+  }
+
+  /** The meter on its known resistors once more: the old one after its readings, the new one before. */
+  private void prove(String tips, String one, String ten) {
+    go("prove-meter");
+    type("meter-tips", tips);
+    type("meter-proof-1", one);
+    type("meter-proof-10", ten);
+    Waiting.until(() -> there("#finish-step"));
+    fire("#finish-step");
+    leaves("prove-meter");
   }
 
   @SuppressWarnings("unchecked")
@@ -257,6 +272,17 @@ class FaultyInstrumentJourneyTest {
 
   private String stepId() {
     return window.screen().map(s -> ((StepScreen) s).stepId()).orElse("");
+  }
+
+  private void go(String id) {
+    robot.interact(
+        () ->
+            window
+                .screen()
+                .filter(StepScreen.class::isInstance)
+                .map(StepScreen.class::cast)
+                .ifPresent(steps -> steps.openStep(id)));
+    step(id);
   }
 
   private void step(String id) {

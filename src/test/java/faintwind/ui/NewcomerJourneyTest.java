@@ -68,7 +68,7 @@ class NewcomerJourneyTest {
     assertThat(words("#outcome-smallest-speed-m-s")).contains("m/s").contains("good");
     fire("#why-smallest-speed-m-s");
     Waiting.until(() -> there(".note"));
-    assertThat(words(".note")).contains("simulation study");
+    assertThat(words(".note")).contains("draught of 0.010 to 0.020 m/s");
     fire("#design-parts");
     Path list = folder.resolve("parts.csv");
     files.choose(list);
