@@ -7,11 +7,11 @@ import javafx.scene.control.ButtonBase;
 import org.testfx.api.FxRobot;
 
 /** Presses what a person would press, as soon as it is there. */
-final class Presses {
+public final class Presses {
   private Presses() {}
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
-  static void fire(FxRobot robot, String id) {
+  public static void fire(FxRobot robot, String id) {
     AtomicBoolean pressed = new AtomicBoolean();
     Waiting.until(
         () -> {
@@ -28,7 +28,7 @@ final class Presses {
   }
 
   /** Whether something with this id can be seen. */
-  static boolean there(FxRobot robot, String id) {
+  public static boolean there(FxRobot robot, String id) {
     return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
   }
 }

@@ -62,7 +62,7 @@ class RehearsalJourneyTest {
     fire("#first-rehearse");
     fire("#caution-spinning-arm-read");
     picture("rehearsal-start");
-    for (String caution : List.of("eyes", "hair", "circle", "loose", "tip-speed")) {
+    for (String caution : List.of("eyes", "hair", "circle", "loose", "tip-speed", "guard", "start")) {
       assertThat(there("#rehearse-short")).isFalse();
       fire("#caution-" + caution + "-read");
     }

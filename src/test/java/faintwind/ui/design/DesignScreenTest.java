@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.ui.ScreenStage;
+import faintwind.ui.Presses;
 import faintwind.ui.Waiting;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.part.Mark;
@@ -119,10 +120,10 @@ class DesignScreenTest {
     robot.clickOn("#design-keep");
     assertThat(journal).hasSize(1);
     assertThat(journal.get(0)).contains("faintwind-design/1");
-    robot.clickOn("#design-parts");
+    Presses.fire(robot, "#design-parts");
     WaitForAsyncUtils.waitForFxEvents();
     robot.interact(() -> window.picture("design-parts"));
-    robot.clickOn("#parts-csv");
+    Presses.fire(robot, "#parts-csv");
     Path list = folder.resolve("parts.csv");
     Waiting.until(() -> Files.exists(list));
     assertThat(Files.readAllLines(list).get(0))
@@ -336,7 +337,7 @@ class DesignScreenTest {
   @Test
   void whyShowsTheEquationWithThisDesignsNumbers(FxRobot robot) throws TimeoutException {
     waitForDesign();
-    robot.clickOn("#why-still-delta-k");
+    Presses.fire(robot, "#why-still-delta-k");
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(window.notes.open().get().orElseThrow().note().equations().get(0)).contains("K");
     robot.interact(() -> window.picture("design-why"));
