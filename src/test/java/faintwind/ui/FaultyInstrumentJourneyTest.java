@@ -149,7 +149,9 @@ class FaultyInstrumentJourneyTest {
     leaves("heater-insulation");
   }
 
-  /** The meter on its known resistors once more: the old one after its readings, the new one before. */
+  /**
+   * The meter on its known resistors once more: the old one after its readings, the new one before.
+   */
   private void prove(String tips, String one, String ten) {
     go("prove-meter");
     type("meter-tips", tips);

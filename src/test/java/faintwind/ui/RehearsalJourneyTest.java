@@ -62,7 +62,8 @@ class RehearsalJourneyTest {
     fire("#first-rehearse");
     fire("#caution-spinning-arm-read");
     picture("rehearsal-start");
-    for (String caution : List.of("eyes", "hair", "circle", "loose", "tip-speed", "guard", "start")) {
+    for (String caution :
+        List.of("eyes", "hair", "circle", "loose", "tip-speed", "guard", "start")) {
       assertThat(there("#rehearse-short")).isFalse();
       fire("#caution-" + caution + "-read");
     }

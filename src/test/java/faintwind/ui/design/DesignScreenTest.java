@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.sheet.OutcomeId;
-import faintwind.ui.ScreenStage;
 import faintwind.ui.Presses;
+import faintwind.ui.ScreenStage;
 import faintwind.ui.Waiting;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.part.Mark;
