@@ -37,10 +37,15 @@ public enum Slip {
     return factor;
   }
 
+  /** Whether two speeds, or two factors, are near enough to be the same but for the fit's error. */
+  public static boolean isNear(double one, double other) {
+    return Math.abs(Math.log(one / other)) < NEAR;
+  }
+
   /** The slip that explains this factor, where one does. */
   public static Optional<Slip> near(double writtenOverTrue) {
     return Arrays.stream(values())
-        .filter(s -> Math.abs(Math.log(writtenOverTrue / s.factor)) < NEAR)
+        .filter(s -> isNear(writtenOverTrue, s.factor))
         .min(Comparator.comparingDouble(s -> Math.abs(Math.log(writtenOverTrue / s.factor))));
   }
 }

@@ -87,6 +87,7 @@ public final class Diagnosis {
     }
   }
 
+  /** One exchange explains two runs at once, so it goes before a slip of each. */
   private static List<Problem> contradiction(LeftOut run, FitResult fit, RunSet set) {
     double ratio = run.foretold_m_s() / run.speed_m_s();
     String percent = SignalCheck.text(100 * (ratio - 1));
@@ -94,8 +95,8 @@ public final class Diagnosis {
     for (LeftOut other : LeftOutRuns.contradicting(fit)) {
       boolean swapped =
           !other.run().equals(run.run())
-              && Math.abs(run.foretold_m_s() / other.speed_m_s() - 1) < 0.06
-              && Math.abs(other.foretold_m_s() / run.speed_m_s() - 1) < 0.06;
+              && Slip.isNear(run.foretold_m_s(), other.speed_m_s())
+              && Slip.isNear(other.foretold_m_s(), run.speed_m_s());
       if (swapped) {
         return List.of(Problem.warning("fit.runs-exchanged", where, percent, other.run()));
       }
