@@ -170,7 +170,7 @@ public final class FormulaScreen extends DataScreen {
     GridPane grid = new GridPane();
     grid.getStyleClass().add("fact-table");
     grid.setId("formula-sure");
-    for (int k = 0; k < 3; k++) {
+    for (int k = 0; k < 4; k++) {
       ColumnConstraints column = new ColumnConstraints();
       column.setHgrow(Priority.ALWAYS);
       column.setHalignment(HPos.RIGHT);
@@ -180,10 +180,16 @@ public final class FormulaScreen extends DataScreen {
         0,
         Words.label(text("formula.sure.speed"), "column-head"),
         Words.label(text("formula.sure.u95"), "column-head"),
-        Words.label(text("formula.sure.rise"), "column-head"));
+        Words.label(text("formula.sure.metal"), "column-head"),
+        Words.label(text("formula.sure.estimate"), "column-head"));
     int row = 1;
     for (FormulaWords.SureLine line : said.howSure()) {
-      grid.addRow(row++, new Label(line.speed()), new Label(line.u95()), new Label(line.rise()));
+      grid.addRow(
+          row++,
+          new Label(line.speed()),
+          new Label(line.u95()),
+          new Label(line.metal()),
+          new Label(line.estimate()));
     }
     return grid;
   }

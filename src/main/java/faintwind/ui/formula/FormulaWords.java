@@ -115,7 +115,7 @@ final class FormulaWords {
   }
 
   /** One line of the table of speeds. */
-  record SureLine(String speed, String u95, String rise) {}
+  record SureLine(String speed, String u95, String metal, String estimate) {}
 
   List<SureLine> howSure() {
     List<SureLine> lines = new ArrayList<>();
@@ -130,10 +130,8 @@ final class FormulaWords {
                       new SureLine(
                           Numerals.digits(speed, 2),
                           "\u00b1 " + Numerals.digits(s.u95_m_s(), 2),
-                          words.text(
-                              "formula.sure.rises",
-                              Numerals.digits(s.rise_s() / 60, 2),
-                              Numerals.digits(EstimateRise.s(calibration, s.speed_m_s()), 2)))));
+                          Numerals.digits(s.rise_s() / 60, 2) + " min",
+                          Numerals.digits(EstimateRise.s(calibration, s.speed_m_s()), 2) + " s")));
     }
     return lines;
   }
