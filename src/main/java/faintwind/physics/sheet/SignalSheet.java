@@ -60,14 +60,23 @@ final class SignalSheet {
     Interval share = still_mV.times(100 / top_mV);
     String name = sense.logger().label().name();
     if (share.high() > 100) {
-      String gain = Numerals.digits(Math.floor(0.9 * sense.gain() * 100 / share.high()));
+      double gain = Math.floor(0.9 * sense.gain() * 100 / share.high());
+      if (gain < 1) {
+        return Judged.stop(
+            OutcomeId.RANGE_SHARE,
+            share,
+            "design.range-too-small",
+            Numerals.digits(share.high()),
+            name,
+            Numerals.digits(1.1 * still_mV.high() / sense.gain()));
+      }
       return Judged.stop(
           OutcomeId.RANGE_SHARE,
           share,
           "design.range-exceeded",
           Numerals.digits(share.high()),
           name,
-          gain);
+          Numerals.digits(gain));
     }
     double told = 2e3 * sense.logger().u_V() / still_mV.nominal();
     if (told > COARSE) {

@@ -5,9 +5,11 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
+import java.util.List;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -79,8 +81,11 @@ final class TroubleWash extends VBox {
     return line;
   }
 
-  private boolean may(String name, String reason) {
-    return model.canWaive(trouble.waivable(), name, reason);
+  /** Opens the button, or says what keeps it shut. */
+  private void judge(TextField name, TextField reason, Button go, Label why) {
+    List<String> open = model.whyNotWaived(trouble.waivable(), name.getText(), reason.getText());
+    go.setDisable(!open.isEmpty());
+    why.setText(String.join(" ", open));
   }
 
   private VBox form(Draft draft) {
@@ -97,13 +102,15 @@ final class TroubleWash extends VBox {
     Button go = new Button(words.text("window.step.waive-now"));
     go.setId("waiver-go");
     go.getStyleClass().add("quiet");
-    go.setDisable(!may(draft.name(), draft.reason()));
+    Label why = Words.label("", "fine", "soft");
+    why.setId("waiver-why");
+    judge(name, reason, go, why);
     this.name = Optional.of(name);
     this.reason = Optional.of(reason);
-    name.textProperty().addListener((p, was, now) -> go.setDisable(!may(now, reason.getText())));
-    reason.textProperty().addListener((p, was, now) -> go.setDisable(!may(name.getText(), now)));
+    name.textProperty().addListener((p, was, now) -> judge(name, reason, go, why));
+    reason.textProperty().addListener((p, was, now) -> judge(name, reason, go, why));
     go.setOnAction(event -> model.waive(trouble.waivable(), name.getText(), reason.getText()));
     HBox line = Boxes.row("waiver-form", name, reason, go);
-    return new VBox(Words.label(words.text("window.step.waive-means"), "fine", "soft"), line);
+    return new VBox(Words.label(words.text("window.step.waive-means"), "fine", "soft"), line, why);
   }
 }

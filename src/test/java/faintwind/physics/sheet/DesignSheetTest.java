@@ -340,6 +340,18 @@ class DesignSheetTest {
   }
 
   @Test
+  void aLoggerTooSmallWithoutAnyGainNamesTheRangeThatFits() throws IOException {
+    String logger =
+        "\"logger\": {\"name\": \"tiny\", \"range_low_mV\": -1, \"range_high_mV\": 1, \"bits\": 16,"
+            + " \"noise_uV\": 1, \"offset_uV\": 5}";
+    Outcome share = with("\"logger\": \"logger-24bit-256mV\"", logger, OutcomeId.RANGE_SHARE);
+    assertThat(share.verdict()).isEqualTo(DesignVerdict.STOP);
+    assertThat(reason(share)).contains("design.range-too-small");
+    double enough_mV = Double.parseDouble(share.reason().orElseThrow().details().get(1));
+    assertThat(enough_mV).isGreaterThan(share.value().high() / 100);
+  }
+
+  @Test
   void schoolLoggerCannotTellTheSlowEndAndIsToBlame() throws IOException {
     Outcome speed = with("logger-24bit-256mV", "logger-12bit-2500mV", OutcomeId.SMALLEST_SPEED);
     assertThat(reason(speed)).contains("design.smallest-speed-logger");
