@@ -58,8 +58,5 @@ public final class PhysicsBounds {
   /** Largest share of leads in the loss in still air; thick copper ones take a third to a half. */
   public static final double MOST_LEADS = 0.75;
 
-  /** Heating rate over V²/(R C) of the build on record, chain's scale included. */
-  public static final Range HEATING_KNOWN = new Range(0.75, 1.33);
-
   private PhysicsBounds() {}
 }
