@@ -60,11 +60,20 @@ public final class Quiet {
     return List.copyOf(sentTo);
   }
 
-  /** Opens an instrument of the folder, in the name of a person. */
+  /** Opens an instrument of the folder, in the name of Ida. */
   public OpenInstrument open(Path instrument) throws IOException {
+    return open(instrument, "Ida");
+  }
+
+  /** Opens an instrument of the folder, in the name of a person. */
+  public OpenInstrument open(Path instrument, String who) throws IOException {
     Standpoint standpoint = Standpoint.of(workspace.opening().open(instrument), Cellar.NOW);
-    return new OpenInstrument(
-        desk, standpoint, workspace.opening(), new SimpleStringProperty("Ida"));
+    return new OpenInstrument(desk, standpoint, workspace.opening(), new SimpleStringProperty(who));
+  }
+
+  /** How many answers from the background wait to be run. */
+  public int unanswered() {
+    return back.size();
   }
 
   /** Runs what came back from the background: the next answer. */

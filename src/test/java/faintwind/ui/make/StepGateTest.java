@@ -3,27 +3,13 @@ package faintwind.ui.make;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.Gate;
-import faintwind.message.Messages;
 import faintwind.record.Event.Waived;
 import faintwind.ui.Cellar;
-import faintwind.ui.NoFiles;
-import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.Look;
+import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
-import faintwind.ui.instrument.OpenInstrument.Standpoint;
-import faintwind.ui.instrument.Workspace;
-import faintwind.ui.part.Notes;
-import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
-import java.util.Locale;
-import java.util.Objects;
-import java.util.concurrent.BlockingQueue;
-import java.util.concurrent.LinkedBlockingQueue;
-import java.util.concurrent.TimeUnit;
-import javafx.beans.property.SimpleStringProperty;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,36 +23,26 @@ class StepGateTest {
   @TempDir
   Path folder;
 
-  /** Stands in for the JavaFX thread: what comes back is run when the test says so. */
-  private final BlockingQueue<Runnable> back = new LinkedBlockingQueue<>();
+  @SuppressWarnings("NullAway.Init") // made before each test
+  private Quiet quiet;
+
+  @BeforeEach
+  void quiet() {
+    quiet = new Quiet(folder);
+  }
 
   private record Window(OpenInstrument instrument, StepModel model) {}
 
   private Window at(Cellar cellar, String step, String who) throws IOException {
     Path path = cellar.open(step).into(folder, "rind");
-    Clock clock = Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC);
-    Workspace workspace = new Workspace(folder, clock);
-    Standpoint standpoint = Standpoint.of(workspace.opening().open(path), Cellar.NOW);
-    Desk desk =
-        new Desk(
-            Messages.of(Locale.ENGLISH),
-            new Background(back::add),
-            new Notes(),
-            place -> {},
-            NoFiles.ASKED,
-            new Look(),
-            clock);
-    OpenInstrument open =
-        new OpenInstrument(desk, standpoint, workspace.opening(), new SimpleStringProperty(who));
-    return new Window(open, new StepModel(desk, open, () -> {}));
+    OpenInstrument open = quiet.open(path, who);
+    return new Window(open, new StepModel(quiet.desk(), open, () -> {}));
   }
 
   /** Waits for so many answers from the disk. */
   private void settle(int answers) throws InterruptedException {
     for (int i = 0; i < answers; i++) {
-      Runnable next = back.poll(60, TimeUnit.SECONDS);
-      assertThat(next).as("an answer within a minute").isNotNull();
-      Objects.requireNonNull(next).run();
+      quiet.answer();
     }
   }
 
@@ -101,7 +77,7 @@ class StepGateTest {
     assertThat(model.whyNotWaived("lead-a-ball", name, reason)).isNotEmpty();
     model.waive("lead-a-ball", name, reason);
     model.finish();
-    assertThat(back).isEmpty();
+    assertThat(quiet.unanswered()).isZero();
     assertThat(model.canFinish()).isFalse();
     assertThat(window.instrument().state().standing(Waived.class)).isEmpty();
     assertThat(window.instrument().state().finished("heater-insulation")).isEmpty();
@@ -154,7 +130,7 @@ class StepGateTest {
     window.model().enterReading("supply-current", "50 mA");
     settle(2);
     window.model().finish();
-    assertThat(back).isEmpty();
+    assertThat(quiet.unanswered()).isZero();
     assertThat(window.instrument().state().finished("first-power")).isEmpty();
   }
 
