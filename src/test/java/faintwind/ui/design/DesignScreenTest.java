@@ -117,7 +117,7 @@ class DesignScreenTest {
   @Test
   void designIsTakenAndItsPartsListSaved(FxRobot robot) throws TimeoutException, IOException {
     waitForDesign();
-    robot.clickOn("#design-keep");
+    Presses.fire(robot, "#design-keep");
     assertThat(journal).hasSize(1);
     assertThat(journal.get(0)).contains("faintwind-design/1");
     Presses.fire(robot, "#design-parts");
