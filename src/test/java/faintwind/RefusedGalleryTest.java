@@ -31,6 +31,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RefusedGalleryTest {
   private static final Path RESOURCES = Path.of("src/test/resources");
   private static final Path GALLERY = RESOURCES.resolve("refused");
+  private static final Path CHECKLIST = Path.of("checklists/standard");
+  private static final String BEGUN =
+      """
+      {"id":"e0001","at":"2026-11-28T09:01+01:00","who":"Mr Teach","what":"instrument",\
+      "name":"Class pair","made_up":true}
+      """;
   private static final Path PAGE = Path.of("docs/errors.md");
 
   @TempDir Path tmp;
@@ -101,12 +107,36 @@ class RefusedGalleryTest {
       Files.copy(input, instrument.resolve("journal.jsonl"));
       return List.of("check", instrument.toString());
     }
+    if (folder(input).equals("checklist")) {
+      return List.of("check", instrumentWithOwn(input).toString());
+    }
     if (!input.toString().endsWith(".args")) {
       return List.of("check", input.toString());
     }
     return Files.readAllLines(input).stream()
         .map(a -> a.replace("{tmp}", tmp.toString()).replace("{resources}", RESOURCES.toString()))
         .toList();
+  }
+
+  /** A made-up instrument with a teacher's own file laid over the shipped one of the same id. */
+  private Path instrumentWithOwn(Path input) throws IOException {
+    Path instrument = tmp.resolve("instrument");
+    Path own = instrument.resolve("checklist").resolve(placeInChecklist(Files.readString(input)));
+    Files.createDirectories(own.getParent());
+    Files.copy(input, own);
+    Files.writeString(instrument.resolve("journal.jsonl"), BEGUN);
+    return instrument;
+  }
+
+  private static String placeInChecklist(String text) throws IOException {
+    if (text.contains("faintwind-checklist/1")) {
+      return "checklist.json";
+    }
+    String file = text.split("\"", 5)[3] + ".json";
+    try (Stream<Path> shipped = Files.walk(CHECKLIST)) {
+      Path step = shipped.filter(f -> f.endsWith(file)).findFirst().orElseThrow();
+      return CHECKLIST.relativize(step).toString();
+    }
   }
 
   private Map<String, String> contents() throws IOException {
