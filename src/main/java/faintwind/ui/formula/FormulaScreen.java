@@ -185,12 +185,15 @@ public final class FormulaScreen extends DataScreen {
     int row = 1;
     for (FormulaWords.SureLine line : said.howSure()) {
       grid.addRow(
-          row++,
-          new Label(line.speed()),
-          new Label(line.u95()),
-          new Label(line.metal()),
-          new Label(line.estimate()));
+          row++, cell(line.speed()), cell(line.u95()), cell(line.metal()), cell(line.estimate()));
     }
     return grid;
+  }
+
+  /** A number is never cut. */
+  private static Label cell(String text) {
+    Label label = new Label(text);
+    label.setMinWidth(Region.USE_PREF_SIZE);
+    return label;
   }
 }
