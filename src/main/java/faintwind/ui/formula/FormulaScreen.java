@@ -176,9 +176,11 @@ public final class FormulaScreen extends DataScreen {
       column.setHalignment(HPos.RIGHT);
       grid.getColumnConstraints().add(column);
     }
+    Label unit = cell(text("formula.sure.speed"));
+    unit.getStyleClass().add("column-head");
     grid.addRow(
         0,
-        Words.label(text("formula.sure.speed"), "column-head"),
+        unit,
         Words.label(text("formula.sure.u95"), "column-head"),
         Words.label(text("formula.sure.metal"), "column-head"),
         Words.label(text("formula.sure.estimate"), "column-head"));
