@@ -30,9 +30,4 @@ public record HeatBlock(
     /** At rest after it turned. */
     AFTER
   }
-
-  /** By how many standard uncertainties it is off. */
-  public double sigmas() {
-    return (ratio - 1) / u;
-  }
 }
