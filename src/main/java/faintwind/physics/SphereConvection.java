@@ -12,8 +12,6 @@ public final class SphereConvection {
   public static final double CONDUCTION = 2.0;
 
   private static final String WHITAKER = "range.whitaker";
-  private static final String RANZ_MARSHALL = "range.ranz-marshall";
-  private static final String YUGE = "range.yuge";
   private static final String CHURCHILL = "range.churchill-sphere";
 
   private SphereConvection() {}
@@ -47,33 +45,6 @@ public final class SphereConvection {
   }
 
   /**
-   * Forced, the cross-check: Nu = 2 + 0.6 Re^½ Pr^⅓, film properties. Source: W. E. Ranz, W. R.
-   * Marshall, Chem. Eng. Prog. 48 (1952) 141 and 173; measured below Re 200, used to 5e4 (range
-   * from memory).
-   */
-  public static Ranged ranzMarshall(double re, double pr) {
-    return new Ranged(
-        CONDUCTION + 0.6 * Math.sqrt(re) * Math.cbrt(pr),
-        Ranged.check(RANZ_MARSHALL, "Re", re, 0, 5e4));
-  }
-
-  /**
-   * Forced, air only: Nu = 2 + 0.493 Re^½ for Re below 1.8e3, 2 + 0.300 Re^0.5664 above. Source: T.
-   * Yuge, J. Heat Transfer 82 (1960) 214 (from memory); 10 to 1.5e5. The two pieces differ by 0.06
-   * % at their border.
-   */
-  public static Ranged yuge(double re) {
-    double above = re < 1.8e3 ? 0.493 * Math.sqrt(re) : 0.300 * Math.pow(re, 0.5664);
-    return new Ranged(CONDUCTION + above, Ranged.check(YUGE, "Re", re, 10, 1.5e5));
-  }
-
-  /** Natural, air only: Nu = 2 + 0.392 Gr^¼, 1 &lt; Gr &lt; 1e5. Source: as {@link #yuge}. */
-  public static Ranged yugeNatural(double gr) {
-    return new Ranged(
-        CONDUCTION + 0.392 * Math.pow(gr, 0.25), Ranged.check(YUGE, "Gr", gr, 1, 1e5));
-  }
-
-  /**
    * Natural: Nu = 2 + 0.589 Ra^¼ / [1 + (0.469/Pr)^(9/16)]^(4/9), film properties. Source: S. W.
    * Churchill 1983 (Heat Exchanger Design Handbook §2.5.7), in Incropera eq. 9.35 and Nellis and
    * Klein §6.2.3; Ra ≤ 1e11, Pr ≥ 0.7. The form with a turbulent factor differs by 6e-5 below Ra
@@ -84,18 +55,6 @@ public final class SphereConvection {
     left.addAll(Ranged.check(CHURCHILL, "Ra", ra, 0, 1e11));
     left.addAll(Ranged.check(CHURCHILL, "Pr", pr, 0.69, Double.MAX_VALUE));
     return new Ranged(CONDUCTION + churchillAboveConduction(ra, pr), left);
-  }
-
-  /**
-   * The same with the correction for turbulence: the part above 2 is raised to (1 + 7.44e-8 Ra / [1
-   * + (0.469/Pr)^(9/16)]^(16/9))^(1/12). Source: Heat Exchanger Design Handbook 1987 form.
-   */
-  public static Ranged churchillTurbulent(double ra, double pr) {
-    double f = Math.pow(1 + Math.pow(0.469 / pr, 9.0 / 16), -16.0 / 9);
-    double factor = Math.pow(1 + 7.44e-8 * ra * f, 1.0 / 12);
-    return new Ranged(
-        CONDUCTION + churchillAboveConduction(ra, pr) * factor,
-        Ranged.check(CHURCHILL, "Ra", ra, 0, 1e13));
   }
 
   static double churchillAboveConduction(double ra, double pr) {

@@ -16,16 +16,6 @@ public final class StandardAtmosphere {
     return Constants.ATMOSPHERE_PA * Math.pow(1 - 2.25577e-5 * altitude_m, 5.2559);
   }
 
-  /**
-   * Temperature, K: T = 288.15 − 0.0065·z, the same source and range.
-   *
-   * @param altitude_m altitude above sea level, m
-   */
-  public static double temperature_K(double altitude_m) {
-    require(altitude_m);
-    return 288.15 - 0.0065 * altitude_m;
-  }
-
   private static void require(double altitude_m) {
     if (!(altitude_m >= -5000 && altitude_m <= 11_000)) {
       throw new IllegalArgumentException("altitude_m = " + altitude_m + ", allowed -5000 to 11000");

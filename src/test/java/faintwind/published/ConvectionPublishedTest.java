@@ -1,11 +1,7 @@
 package faintwind.published;
 
 import static faintwind.physics.SphereConvection.churchill;
-import static faintwind.physics.SphereConvection.churchillTurbulent;
-import static faintwind.physics.SphereConvection.ranzMarshall;
 import static faintwind.physics.SphereConvection.whitaker;
-import static faintwind.physics.SphereConvection.yuge;
-import static faintwind.physics.SphereConvection.yugeNatural;
 
 import faintwind.physics.AirState;
 import faintwind.physics.Ball;
@@ -34,11 +30,7 @@ class ConvectionPublishedTest {
     return switch (row.what()) {
       case "whitaker" -> whitaker(re(row), row.number("Pr"), row.number("ratio")).value();
       case "whitaker_among_published" -> among(row);
-      case "ranz" -> ranzMarshall(re(row), row.number("Pr")).value();
-      case "yuge" -> yuge(re(row)).value();
-      case "yuge_natural" -> yugeNatural(row.number("Gr")).value();
       case "churchill" -> churchill(row.number("Ra"), row.number("Pr")).value();
-      case "churchill_turbulent" -> churchillTurbulent(row.number("Ra"), row.number("Pr")).value();
       case "gr", "grid_churchill", "grid_whitaker" -> grid(row);
       case "radiation" -> Radiation.coefficient_W_m2K(row.number("eps"), row.number("T"));
       case "mixed" ->

@@ -32,15 +32,6 @@ public final class CarriedShare {
       }
     }
 
-    /** A thread or smoke timed over a distance: speed = distance/time. */
-    public static Reading timed(double arm_m_s, Uncertain distance_m, Uncertain time_s) {
-      double speed = distance_m.value() / time_s.value();
-      double u =
-          Math.hypot(
-              distance_m.u().orElse(0) / distance_m.value(), time_s.u().orElse(0) / time_s.value());
-      return new Reading(arm_m_s, speed, Math.max(1e-6, speed * u));
-    }
-
     /** Share at this speed alone. */
     public Uncertain share() {
       return Uncertain.of(air_m_s / arm_m_s, u_air_m_s / arm_m_s);

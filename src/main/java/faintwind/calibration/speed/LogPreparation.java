@@ -42,10 +42,6 @@ final class LogPreparation {
     noise = calibration.performance().noise();
   }
 
-  UsualStep usual() {
-    return usual;
-  }
-
   /** The row made ready; empty where it cannot be used. */
   Optional<PreparedRow> next(LogSample sample, FieldFormula formula) {
     if (sample.time_s().isEmpty() || sample.signal().isEmpty()) {

@@ -39,14 +39,6 @@ class CarriedShareTest {
   }
 
   @Test
-  void threadTimedOverADistanceGivesItsSpeed() {
-    Reading reading = Reading.timed(1.5, Uncertain.of(0.3, 0.006), Uncertain.of(6, 0.2));
-    assertThat(reading.air_m_s()).isCloseTo(0.05, within(1e-12));
-    assertThat(reading.u_air_m_s())
-        .isCloseTo(0.05 * Math.hypot(0.02, 0.2 / 6), within(1e-12)); // JCGM 100:2008, 5.1.6
-  }
-
-  @Test
   void nothingReadGivesNothing() {
     assertThat(CarriedShare.of(List.of())).isEmpty();
     assertThatThrownBy(() -> new Reading(0, 0.1, 0.1)).isInstanceOf(IllegalArgumentException.class);

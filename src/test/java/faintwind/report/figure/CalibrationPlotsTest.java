@@ -62,13 +62,4 @@ class CalibrationPlotsTest {
     assertThat(rows(plots.response(calibration), "").get(0).numbers().get(1))
         .isCloseTo(30 / 1.03, within(1e-9));
   }
-
-  @Test
-  void calibrationsOverTheYearsCarryTheirDates() {
-    PlotFigure figure =
-        plots.drift(List.of(calibration, MadeUpCalibration.of("2027-10-12T10:00:00+02:00")));
-    assertThat(PictureSvg.of(figure, SIZE, PAPER))
-        .contains(">2026-10-14<")
-        .contains(">2027-10-12<");
-  }
 }

@@ -39,11 +39,6 @@ public final class OddRuns {
     return away.length == 0 ? 0 : 1.4826 * new Median().evaluate(away);
   }
 
-  /** Usual heat at rest over the expected one. */
-  public double usual() {
-    return median;
-  }
-
   /** What ails a run of these, or another one beside them, the likeliest first. */
   public List<Ailment> ailments(RunHealth run) {
     return Ailments.of(run, median, scatter);

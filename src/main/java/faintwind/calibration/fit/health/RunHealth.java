@@ -33,11 +33,6 @@ public record RunHealth(String run, List<HeatBlock> blocks) {
     return mean(REST);
   }
 
-  /** Mean over a phase, where there is one. */
-  public Optional<Mean> mean(Phase phase) {
-    return mean(EnumSet.of(phase));
-  }
-
   private Optional<Mean> mean(Set<Phase> phases) {
     List<HeatBlock> own = blocks.stream().filter(b -> phases.contains(b.phase())).toList();
     if (own.isEmpty()) {

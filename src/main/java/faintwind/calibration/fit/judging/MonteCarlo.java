@@ -1,16 +1,13 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.Draws;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.SplittableRandom;
-import java.util.function.BooleanSupplier;
-import java.util.function.IntConsumer;
+import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -28,22 +25,6 @@ public final class MonteCarlo {
     return new SplittableRandom(seed + 0x9E3779B97F4A7C15L * (refit + 1L)).nextLong();
   }
 
-  /**
-   * All refits one after another, on the caller's thread.
-   *
-   * @param progress told the number done after each
-   */
-  public static List<double[]> refit(
-      FitResult fit, int count, long seed, IntConsumer progress, BooleanSupplier cancelled) {
-    Refits refits = new Refits(fit);
-    List<double[]> draws = new ArrayList<>();
-    for (int i = 0; i < count; i++) {
-      refits.draw(seedOf(seed, i), cancelled).ifPresent(draws::add);
-      progress.accept(i + 1);
-    }
-    return draws;
-  }
-
   /** What the refits say beside the covariance. */
   public static MonteCarloSummary summary(
       FitResult fit, List<double[]> draws, int failed, long seed) {
@@ -57,7 +38,7 @@ public final class MonteCarlo {
    * drawn formulas read from the signal of the fitted one.
    */
   public static double u_m_s(FitResult fit, List<double[]> draws, double speed_m_s) {
-    return Draws.of(speeds(fit, draws, speed_m_s)).u();
+    return Math.sqrt(StatUtils.variance(speeds(fit, draws, speed_m_s)));
   }
 
   private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {

@@ -103,31 +103,12 @@ public final class RunProblem {
     return whitenings.get(track);
   }
 
-  Layout layout() {
-    return layout;
-  }
-
-  Unknowns unknowns() {
-    return unknowns;
-  }
-
   public List<Track> tracks() {
     return tracks;
   }
 
   public List<ZeroReading> zeros() {
     return zeros;
-  }
-
-  /** Number of rows that count. */
-  int rows() {
-    int sum = zeros.size();
-    for (Track track : tracks) {
-      for (boolean leftOut : track.rows.leftOut) {
-        sum += leftOut ? 0 : 1;
-      }
-    }
-    return sum;
   }
 
   /** Runs through all tracks at this point. */
@@ -141,11 +122,6 @@ public final class RunProblem {
   /** Predicted signals of a track from the last {@link #integrate}. */
   public double[] predicted(int track) {
     return predicted.get(track);
-  }
-
-  /** Air speed past the ball at a track's rows from the last {@link #integrate}. */
-  double[] speeds(int track) {
-    return integrators.get(track).speedAtRow;
   }
 
   /** The small equivalent problem at this point. */

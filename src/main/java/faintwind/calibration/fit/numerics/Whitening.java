@@ -58,10 +58,6 @@ public final class Whitening {
     return new Whitening(keep, gain, scale, logs);
   }
 
-  int size() {
-    return keep.length;
-  }
-
   /** Whether the row counts. */
   public boolean counts(int row) {
     return scale[row] > 0;

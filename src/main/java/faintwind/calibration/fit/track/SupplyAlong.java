@@ -13,10 +13,6 @@ public final class SupplyAlong {
     this.nominal_V = nominal_V;
   }
 
-  boolean recorded() {
-    return supply_V.isPresent();
-  }
-
   /** 1 where no supply is recorded. */
   double meanSquare(double from_s, double to_s) {
     return supply_V.map(series -> LineMean.of(series, from_s, to_s, 1, nominal_V)).orElse(1.0);

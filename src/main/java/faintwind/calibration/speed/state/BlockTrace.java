@@ -27,10 +27,6 @@ public final class BlockTrace {
     rows = 0;
   }
 
-  int rows() {
-    return rows;
-  }
-
   /** Notes the state after a row. */
   public void add(ForwardFilter filter) {
     int at = rows * PER_ROW;

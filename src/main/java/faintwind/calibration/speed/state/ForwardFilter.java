@@ -40,12 +40,8 @@ public final class ForwardFilter {
    *
    * @param walk2_1_s variance of the walk of ln(loss), per second
    * @param noise2 variance of a reading, signal unit squared
+   * @param jumpVariance room for a sudden change of the loss ratio, by its variance
    */
-  public void step(PreparedRow row, double walk2_1_s, double noise2) {
-    step(row, walk2_1_s, noise2, 0);
-  }
-
-  /** The same with room for a sudden change of the loss ratio, by its variance. */
   public void step(PreparedRow row, double walk2_1_s, double noise2, double jumpVariance) {
     double air_K = row.air().air_K();
     double read_K = formula.delta_K(row.signal(), air_K);
@@ -101,10 +97,6 @@ public final class ForwardFilter {
     double flow_K_s = 0;
     state.begin(read_K, flow_K_s, formula.path().heating_K_s());
     restarted = true;
-  }
-
-  FieldFormula formula() {
-    return formula;
   }
 
   public HeaterLimits limits() {

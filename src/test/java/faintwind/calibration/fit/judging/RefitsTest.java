@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +18,12 @@ class RefitsTest {
 
   @Test
   void refitsSpreadAsTheCovarianceSays() {
-    List<double[]> draws = MonteCarlo.refit(FIT, 40, 7, done -> {}, () -> false);
+    Refits refits = new Refits(FIT);
+    List<double[]> draws =
+        IntStream.range(0, 40)
+            .mapToObj(i -> refits.draw(MonteCarlo.seedOf(7, i), () -> false))
+            .flatMap(Optional::stream)
+            .toList();
     MonteCarloSummary summary = MonteCarlo.summary(FIT, draws, 40 - draws.size(), 7);
 
     assertThat(summary.refits()).isGreaterThanOrEqualTo(36);
@@ -34,7 +41,8 @@ class RefitsTest {
 
   @Test
   void refitsCanBeCancelled() {
-    assertThatThrownBy(() -> MonteCarlo.refit(FIT, 1000, 7, done -> {}, () -> true))
+    Refits refits = new Refits(FIT);
+    assertThatThrownBy(() -> refits.draw(7, () -> true))
         .isInstanceOf(Cancelled.class);
   }
 }
