@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * What was said for each field, in a file, a form or on the command line. Where nothing was said
+ * What was given for each field, in a file, a form or on the command line. Where nothing was given
  * the usual value counts, and that is noted.
  */
 public final class FieldTexts {
@@ -21,9 +21,9 @@ public final class FieldTexts {
   private final List<String> assumed = new ArrayList<>();
 
   /**
-   * Texts by id of their field; empty ones count as not said.
+   * Texts by id of their field; empty ones count as not given.
    *
-   * @param place how a field is found by the person who said it
+   * @param place how a field is found by the person who gave it
    */
   public FieldTexts(Map<String, String> texts, Function<Field, Where> place) {
     texts.forEach(
@@ -55,7 +55,7 @@ public final class FieldTexts {
     return texts.containsKey(field.id());
   }
 
-  public Optional<String> said(Field field) {
+  public Optional<String> entry(Field field) {
     return Optional.ofNullable(texts.get(field.id()));
   }
 
@@ -66,7 +66,7 @@ public final class FieldTexts {
 
   /** The text, or else one that follows from others. */
   public String text(Field field, String otherwise) {
-    return said(field)
+    return entry(field)
         .orElseGet(
             () -> {
               assumed.add(field.id() + " = " + otherwise);
@@ -89,9 +89,9 @@ public final class FieldTexts {
     return Double.parseDouble(text(field, Field.plain(otherwise)));
   }
 
-  /** The numbers of a list, empty where one was left out; none where nothing was said. */
+  /** The numbers of a list, empty where one was left out; none where nothing was given. */
   public List<OptionalDouble> numbers(Field field) {
-    return said(field).stream()
+    return entry(field).stream()
         .flatMap(text -> Arrays.stream(text.split(",", -1)))
         .map(
             t ->
@@ -101,19 +101,19 @@ public final class FieldTexts {
         .toList();
   }
 
-  /** A number in another unit, where one was said. */
+  /** A number in another unit, where one was given. */
   public OptionalDouble optional(Field field, double factor) {
     OptionalDouble number = optional(field);
     return number.isPresent() ? OptionalDouble.of(number.getAsDouble() * factor) : number;
   }
 
-  /** The number, where one was said. */
+  /** The number, where one was given. */
   public OptionalDouble optional(Field field) {
     String text = texts.get(field.id());
     return text == null ? OptionalDouble.empty() : OptionalDouble.of(Double.parseDouble(text));
   }
 
-  /** Each value that nobody said, such as {@code sense.gain = 1}. */
+  /** Each value that nobody gave, such as {@code sense.gain = 1}. */
   public List<String> assumed() {
     return List.copyOf(assumed);
   }

@@ -154,8 +154,7 @@ class PackagesTest {
                   "a sealed interface names the records that may be it"),
               Map.entry(
                   "FilteredSpeed SmoothedSpeed SpeedEstimator",
-                  "a sealed interface names the classes that may be it"),
-              Map.entry("Foretelling ForetoldFit ForetoldFormula", "to be untied")));
+                  "a sealed interface names the classes that may be it")));
 
   @Test
   void knotsOfClassesAreThoseWithAReason() {

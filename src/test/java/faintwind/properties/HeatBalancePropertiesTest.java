@@ -12,12 +12,10 @@ import faintwind.physics.HeatBalance;
 import faintwind.physics.Heating;
 import faintwind.physics.LeadWire;
 import faintwind.physics.PairCourse;
-import faintwind.physics.SphereConvection;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 

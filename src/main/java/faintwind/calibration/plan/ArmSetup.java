@@ -41,28 +41,28 @@ public record ArmSetup(List<Uncertain> radii_m, DataWay way) {
         radii_m.stream().sorted(Comparator.comparingDouble(Uncertain::value)).distinct().toList();
   }
 
-  /** The arm, of what was said for its fields; refused with everything that no arm can have. */
-  public static Checked<ArmSetup> of(FieldTexts said) {
-    List<Problem> problems = new ArrayList<>(said.problems(FIELDS));
-    String way = said.said(WAY).orElse("");
-    if (problems.isEmpty() && way.equals(DataWay.Kind.CABLE.word()) != said.has(CABLE_TURNS)) {
-      problems.add(Problem.error("plan.cable-turns", said.where(CABLE_TURNS), way));
+  /** The arm, of what was given for its fields; refused with everything that no arm can have. */
+  public static Checked<ArmSetup> of(FieldTexts texts) {
+    List<Problem> problems = new ArrayList<>(texts.problems(FIELDS));
+    String way = texts.entry(WAY).orElse("");
+    if (problems.isEmpty() && way.equals(DataWay.Kind.CABLE.word()) != texts.has(CABLE_TURNS)) {
+      problems.add(Problem.error("plan.cable-turns", texts.where(CABLE_TURNS), way));
     }
     return problems.isEmpty()
         ? Checked.ok(
             new ArmSetup(
-                radii(said),
+                radii(texts),
                 new DataWay(
-                    said.word(WAY, DataWay.Kind.class),
-                    said.optional(CABLE_TURNS),
-                    said.optional(BATTERY, 3600))))
+                    texts.word(WAY, DataWay.Kind.class),
+                    texts.optional(CABLE_TURNS),
+                    texts.optional(BATTERY, 3600))))
         : Checked.refused(problems);
   }
 
-  /** Each radius with its uncertainty, or with the one that was said for all. */
-  private static List<Uncertain> radii(FieldTexts said) {
-    List<OptionalDouble> radii_mm = said.numbers(RADIUS);
-    List<OptionalDouble> u_mm = said.numbers(U_RADIUS);
+  /** Each radius with its uncertainty, or with the one that was given for all. */
+  private static List<Uncertain> radii(FieldTexts texts) {
+    List<OptionalDouble> radii_mm = texts.numbers(RADIUS);
+    List<OptionalDouble> u_mm = texts.numbers(U_RADIUS);
     List<Uncertain> radii = new ArrayList<>();
     for (int i = 0; i < radii_mm.size(); i++) {
       double radius_m = radii_mm.get(i).orElseThrow() / 1000;

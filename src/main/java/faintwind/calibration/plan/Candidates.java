@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.run.ArmSpeed;
 import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
@@ -25,9 +25,9 @@ final class Candidates {
   static final double LEAST_CONSTANTS = 1;
 
   private final PlanRequest request;
-  private final ForetoldFit fit;
+  private final PlannedFit fit;
 
-  Candidates(PlanRequest request, ForetoldFit fit) {
+  Candidates(PlanRequest request, PlannedFit fit) {
     this.request = request;
     this.fit = fit;
   }

@@ -7,9 +7,9 @@ import java.util.List;
  *
  * @param form how the recordings are cut
  * @param steps the steps
- * @param foretold what uncertainty it promises
+ * @param promise what uncertainty it promises
  */
-public record Plan(Form form, List<PlannedStep> steps, Foretold foretold) {
+public record Plan(Form form, List<PlannedStep> steps, Promise promise) {
 
   /** How the recordings are cut. */
   public enum Form {

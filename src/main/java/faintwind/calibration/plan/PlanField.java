@@ -49,12 +49,12 @@ public enum PlanField {
 
   private final Field field;
   private final String path;
-  private final Function<PlanRequest, String> shown;
+  private final Function<PlanRequest, String> text;
 
-  PlanField(Field field, String path, Function<PlanRequest, String> shown) {
+  PlanField(Field field, String path, Function<PlanRequest, String> text) {
     this.field = field;
     this.path = path;
-    this.shown = shown;
+    this.text = text;
   }
 
   public Field field() {
@@ -79,17 +79,17 @@ public enum PlanField {
     return "--" + field.key().replace('_', '-');
   }
 
-  /** Whether it may be said several times over, with commas between. */
+  /** Whether it may be given several times over, with commas between. */
   public boolean isList() {
     return this == RADIUS || this == U_RADIUS || this == BEATS_A_TURN;
   }
 
   /** What a request says of it, as it is typed; empty where it says nothing. */
   public String of(PlanRequest request) {
-    return shown.apply(request);
+    return text.apply(request);
   }
 
-  /** What counts where nothing is said, by id. */
+  /** What counts where nothing is given, by id. */
   public static Map<String, String> usual() {
     Map<String, String> texts = new HashMap<>();
     for (PlanField each : values()) {

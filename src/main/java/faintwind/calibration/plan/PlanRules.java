@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
@@ -16,7 +16,7 @@ final class PlanRules {
 
   private PlanRules() {}
 
-  static List<Problem> refusals(PlanRequest request, Candidates candidates, ForetoldFit fit) {
+  static List<Problem> refusals(PlanRequest request, Candidates candidates, PlannedFit fit) {
     List<Problem> problems = new ArrayList<>();
     DataWay way = request.arm().way();
     boolean cable = way.kind() == DataWay.Kind.CABLE;
@@ -31,7 +31,7 @@ final class PlanRules {
     return problems;
   }
 
-  private static Problem shortCable(PlanRequest request, ForetoldFit fit) {
+  private static Problem shortCable(PlanRequest request, PlannedFit fit) {
     double budget = request.arm().way().turnBudget().orElse(0);
     double largest = request.arm().radii_m().get(request.arm().radii_m().size() - 1).value();
     double speed = request.wish().most_m_s();

@@ -24,15 +24,15 @@ public record PlanTerms(ArmSetup arm, PlanWish wish, OptionalDouble uCarried, do
    * The terms, of texts by the id of their field; refused with everything that cannot be, whoever
    * says it.
    *
-   * @param place how a field is found by the person who said it
+   * @param place how a field is found by the person who gave it
    */
   public static Checked<PlanTerms> of(Map<String, String> texts, Function<PlanField, Where> place) {
-    FieldTexts said = new FieldTexts(texts, field -> place.apply(PlanField.named(field.id())));
-    Checked<ArmSetup> arm = ArmSetup.of(said);
-    Checked<PlanWish> wish = PlanWish.of(said);
+    FieldTexts given = new FieldTexts(texts, field -> place.apply(PlanField.named(field.id())));
+    Checked<ArmSetup> arm = ArmSetup.of(given);
+    Checked<PlanWish> wish = PlanWish.of(given);
     List<Problem> problems = new ArrayList<>(arm.problems());
     problems.addAll(wish.problems());
-    problems.addAll(said.problems(List.of(PlanRequest.U_SWIRL, PlanRequest.ASYMMETRY)));
+    problems.addAll(given.problems(List.of(PlanRequest.U_SWIRL, PlanRequest.ASYMMETRY)));
     return problems.isEmpty()
         ? arm.then(
             a ->
@@ -41,8 +41,8 @@ public record PlanTerms(ArmSetup arm, PlanWish wish, OptionalDouble uCarried, do
                         new PlanTerms(
                             a,
                             w,
-                            said.optional(PlanRequest.U_SWIRL, 0.01),
-                            said.number(PlanRequest.ASYMMETRY) / 100)))
+                            given.optional(PlanRequest.U_SWIRL, 0.01),
+                            given.number(PlanRequest.ASYMMETRY) / 100)))
         : Checked.refused(problems);
   }
 

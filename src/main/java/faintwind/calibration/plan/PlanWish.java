@@ -118,46 +118,46 @@ public record PlanWish(
     }
   }
 
-  /** The wish, of what was said for its fields; refused with everything that cannot be. */
-  public static Checked<PlanWish> of(FieldTexts said) {
-    List<Problem> problems = new ArrayList<>(said.problems(FIELDS));
+  /** The wish, of what was given for its fields; refused with everything that cannot be. */
+  public static Checked<PlanWish> of(FieldTexts texts) {
+    List<Problem> problems = new ArrayList<>(texts.problems(FIELDS));
     if (problems.isEmpty()) {
-      problems.addAll(contradictions(said));
+      problems.addAll(contradictions(texts));
     }
     if (!problems.isEmpty()) {
       return Checked.refused(problems);
     }
-    OptionalDouble lessons = said.optional(LESSONS);
+    OptionalDouble lessons = texts.optional(LESSONS);
     return Checked.ok(
         new PlanWish(
-            said.number(SLOWEST),
-            said.number(FASTEST),
+            texts.number(SLOWEST),
+            texts.number(FASTEST),
             new Beats(
-                (int) said.number(LEAST_BEATS),
-                (int) said.number(MOST_BEATS),
-                said.numbers(BEATS_A_TURN).stream().map(n -> (int) n.orElseThrow()).toList()),
-            said.word(DIRECTIONS, Directions.class),
+                (int) texts.number(LEAST_BEATS),
+                (int) texts.number(MOST_BEATS),
+                texts.numbers(BEATS_A_TURN).stream().map(n -> (int) n.orElseThrow()).toList()),
+            texts.word(DIRECTIONS, Directions.class),
             new Time(
-                said.optional(MINUTES, 60),
+                texts.optional(MINUTES, 60),
                 lessons.isEmpty()
                     ? Optional.empty()
                     : Optional.of(
                         new Lesson(
-                            60 * said.number(LESSON_LENGTH), (int) lessons.getAsDouble())))));
+                            60 * texts.number(LESSON_LENGTH), (int) lessons.getAsDouble())))));
   }
 
-  private static List<Problem> contradictions(FieldTexts said) {
+  private static List<Problem> contradictions(FieldTexts texts) {
     List<Problem> problems = new ArrayList<>();
-    String slowest = said.text(SLOWEST);
-    String fastest = said.text(FASTEST);
+    String slowest = texts.text(SLOWEST);
+    String fastest = texts.text(FASTEST);
     if (!(Double.parseDouble(fastest) > NARROWEST * Double.parseDouble(slowest))) {
-      Where where = said.where(FASTEST);
+      Where where = texts.where(FASTEST);
       problems.add(Problem.error("plan.narrow", where, fastest, slowest));
     }
-    String least = said.text(LEAST_BEATS);
-    String most = said.text(MOST_BEATS);
+    String least = texts.text(LEAST_BEATS);
+    String most = texts.text(MOST_BEATS);
     if (Double.parseDouble(most) < Double.parseDouble(least)) {
-      Where where = said.where(MOST_BEATS);
+      Where where = texts.where(MOST_BEATS);
       problems.add(Problem.error("plan.beats-reversed", where, most, least));
     }
     return problems;

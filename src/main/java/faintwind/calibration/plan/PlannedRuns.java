@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.run.ArmSpeed;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Recording;
@@ -18,10 +18,10 @@ import java.util.OptionalDouble;
 
 /**
  * The rows of a runs table that a plan will bring, with recordings that have times but no
- * measurement: enough to foretell what a fit will know.
+ * measurement: enough to predict what a fit will know.
  */
 final class PlannedRuns {
-  /** Rows of the foretold recordings, no closer than the fit's finest average, s. */
+  /** Rows of the planned recordings, no closer than the fit's finest average, s. */
   static final double STEP_S = 3;
 
   private PlannedRuns() {}
@@ -34,7 +34,7 @@ final class PlannedRuns {
    * @param steps of one plan
    * @param fit what is expected of the instrument
    */
-  static List<List<Run>> parts(List<PlannedStep> steps, ForetoldFit fit) {
+  static List<List<Run>> parts(List<PlannedStep> steps, PlannedFit fit) {
     List<List<Run>> parts = new ArrayList<>();
     List<Run> part = new ArrayList<>();
     double delta_K = begins(steps.get(0)) ? 0 : fit.steadyDelta_K(0);
@@ -77,7 +77,7 @@ final class PlannedRuns {
   }
 
   /** The difference after a step, by a single time constant. */
-  static double after(PlannedStep step, double before_K, ForetoldFit fit) {
+  static double after(PlannedStep step, double before_K, PlannedFit fit) {
     double speed_m_s = step.spin().map(PlannedSpin::speed_m_s).orElse(0.0);
     double rest_K = step.kind() == PlannedStep.Kind.ZERO ? 0 : fit.steadyDelta_K(speed_m_s);
     double decay = Math.exp(-step.duration_s() / fit.timeConstant_s(speed_m_s));

@@ -2,9 +2,10 @@ package faintwind.calibration.plan;
 
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.fit.foretelling.Foretelling;
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ExpectedResponse;
+import faintwind.calibration.fit.foretelling.ExpectedUncertainty;
 import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.run.Run;
 import faintwind.message.Checked;
@@ -19,8 +20,8 @@ import java.util.function.BooleanSupplier;
 
 /**
  * Plans a turntable session: among the speeds that arm, beat and cable can carry, those that make
- * the mean relative uncertainty over the wanted range least, as {@link ForetoldFit} foretells it;
- * and among the paces that fit into the time, the one that promises most.
+ * the mean relative uncertainty over the wanted range least, as {@link PlannedFit} expects it; and
+ * among the paces that fit into the time, the one that promises most.
  */
 public final class Planner {
   private static final int FEWEST = 3;
@@ -38,7 +39,7 @@ public final class Planner {
 
   private final PlanRequest request;
   private final BooleanSupplier cancelled;
-  private final ForetoldFit fit;
+  private final PlannedFit fit;
   private final Candidates candidates;
   private final double slow;
   private final Map<Pace, Palette> palettes = new HashMap<>();
@@ -48,8 +49,8 @@ public final class Planner {
     this.cancelled = cancelled;
     Response response = request.response();
     this.fit =
-        new ForetoldFit(
-            new ForetoldFit.Ahead(
+        new PlannedFit(
+            new ExpectedResponse(
                 response.still_s().nominal(),
                 response.breeze_s().nominal(),
                 response.still_K(),
@@ -58,7 +59,7 @@ public final class Planner {
             request.asymmetry(),
             request.uCarried().isPresent()
                 ? CarriedKnown.stated(request.uCarried().getAsDouble())
-                : CarriedKnown.shown());
+                : CarriedKnown.byRests());
     this.candidates = new Candidates(request, fit);
     this.slow = Math.min(1.25, response.still_s().high() / response.still_s().nominal());
   }
@@ -96,8 +97,7 @@ public final class Planner {
       check();
       Optional<Plan> plan = most(form, pace);
       if (plan.isPresent()
-          && (best.isEmpty()
-              || plan.get().foretold().mean() < best.get().foretold().mean() * 0.99)) {
+          && (best.isEmpty() || plan.get().promise().mean() < best.get().promise().mean() * 0.99)) {
         best = plan;
       }
     }
@@ -149,7 +149,7 @@ public final class Planner {
       List<Candidate> chosen = choose(palette, some);
       List<PlannedStep> steps = Schedule.of(chosen, request, fit, pace, form);
       if (fits(steps)) {
-        return Optional.of(new Plan(form, steps, foretold(steps)));
+        return Optional.of(new Plan(form, steps, promise(steps)));
       }
     }
     return quickest(palette, pace, form);
@@ -162,7 +162,7 @@ public final class Planner {
       return Optional.empty();
     }
     List<PlannedStep> steps = Schedule.of(quick, request, fit, pace, form);
-    return fits(steps) ? Optional.of(new Plan(form, steps, foretold(steps))) : Optional.empty();
+    return fits(steps) ? Optional.of(new Plan(form, steps, promise(steps))) : Optional.empty();
   }
 
   private static List<Candidate> quickest(Palette palette) {
@@ -225,7 +225,7 @@ public final class Planner {
               for (int i : choice) {
                 sum = sum.plus(palette.knowledge().get(i));
               }
-              return mean(fit.foretelling(sum), looks);
+              return mean(fit.uncertainty(sum), looks);
             });
     return chosen.stream().map(palette.candidates()::get).toList();
   }
@@ -243,20 +243,20 @@ public final class Planner {
     return sum;
   }
 
-  private Foretold foretold(List<PlannedStep> steps) {
-    Foretelling foretelling = fit.foretelling(fit.beforehand().plus(known(steps)));
+  private Promise promise(List<PlannedStep> steps) {
+    ExpectedUncertainty expected = fit.uncertainty(fit.beforehand().plus(known(steps)));
     PlanWish wish = request.wish();
     List<Double> speeds = Candidates.spaced(wish.least_m_s(), wish.most_m_s(), LOOKS);
-    return new Foretold(
-        mean(foretelling, speeds),
-        speeds.stream().map(v -> new Foretold.AtSpeed(v, foretelling.u(v))).toList(),
-        foretelling.budget(Math.sqrt(wish.least_m_s() * wish.most_m_s())).stream()
+    return new Promise(
+        mean(expected, speeds),
+        speeds.stream().map(v -> new Promise.AtSpeed(v, expected.u(v))).toList(),
+        expected.budget(Math.sqrt(wish.least_m_s() * wish.most_m_s())).stream()
             .sorted(Comparator.comparingDouble(BudgetShare::u_m_s).reversed())
             .toList());
   }
 
-  private static double mean(Foretelling foretelling, List<Double> speeds) {
-    return speeds.stream().mapToDouble(foretelling::u).average().orElseThrow();
+  private static double mean(ExpectedUncertainty expected, List<Double> speeds) {
+    return speeds.stream().mapToDouble(expected::u).average().orElseThrow();
   }
 
   private double shortest_s() {

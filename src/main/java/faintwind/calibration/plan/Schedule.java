@@ -1,6 +1,6 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.run.ArmSpeed;
 import faintwind.calibration.run.Direction;
 import java.util.ArrayList;
@@ -19,7 +19,7 @@ final class Schedule {
   private static final double PACKING_S = 240;
 
   private final PlanRequest request;
-  private final ForetoldFit fit;
+  private final PlannedFit fit;
   private final Pace pace;
   private final Plan.Form form;
   private final List<PlannedStep> steps = new ArrayList<>();
@@ -28,7 +28,7 @@ final class Schedule {
   private int recording = 1;
   private double delta_K;
 
-  private Schedule(PlanRequest request, ForetoldFit fit, Pace pace, Plan.Form form) {
+  private Schedule(PlanRequest request, PlannedFit fit, Pace pace, Plan.Form form) {
     this.request = request;
     this.fit = fit;
     this.pace = pace;
@@ -37,7 +37,7 @@ final class Schedule {
 
   /** The steps of a session with these speeds. */
   static List<PlannedStep> of(
-      List<Candidate> chosen, PlanRequest request, ForetoldFit fit, Pace pace, Plan.Form form) {
+      List<Candidate> chosen, PlanRequest request, PlannedFit fit, Pace pace, Plan.Form form) {
     Schedule schedule = new Schedule(request, fit, pace, form);
     schedule.lay(Order.of(chosen));
     return List.copyOf(schedule.steps);

@@ -8,12 +8,12 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.plan.Promise;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Field;
@@ -93,10 +93,10 @@ final class PlanJson {
     to.put("form", Field.word(plan.form()));
     to.put("total_s", round(plan.total_s(), 3));
     to.put("lessons", plan.lessons());
-    Foretold foretold = plan.foretold();
+    Promise foretold = plan.promise();
     to.put("mean_u_pct", percent(foretold.mean()));
     ArrayNode speeds = to.putArray("u_by_speed");
-    for (Foretold.AtSpeed at : foretold.speeds()) {
+    for (Promise.AtSpeed at : foretold.speeds()) {
       speeds.addObject().put("speed_m_s", round(at.speed_m_s(), 5)).put("u_pct", percent(at.u()));
     }
     ArrayNode budget = to.putArray("budget");

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.Performance.BudgetShare;
 import faintwind.calibration.plan.Beat;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanChoice;
 import faintwind.calibration.plan.PlanField;
@@ -13,6 +12,7 @@ import faintwind.calibration.plan.PlanTerms;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.plan.Promise;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
@@ -115,9 +115,9 @@ final class PlanReading {
   private static Plan plan(JsonNode plan) {
     List<PlannedStep> steps = new ArrayList<>();
     plan.get("steps").forEach(step -> steps.add(step(step)));
-    List<Foretold.AtSpeed> speeds = new ArrayList<>();
+    List<Promise.AtSpeed> speeds = new ArrayList<>();
     for (JsonNode at : plan.get("u_by_speed")) {
-      speeds.add(new Foretold.AtSpeed(number(at, "speed_m_s"), number(at, "u_pct") / 100));
+      speeds.add(new Promise.AtSpeed(number(at, "speed_m_s"), number(at, "u_pct") / 100));
     }
     List<BudgetShare> budget = new ArrayList<>();
     for (JsonNode share : plan.get("budget")) {
@@ -126,7 +126,7 @@ final class PlanReading {
     return new Plan(
         Plan.Form.valueOf(upper(plan, "form")),
         steps,
-        new Foretold(number(plan, "mean_u_pct") / 100, speeds, budget));
+        new Promise(number(plan, "mean_u_pct") / 100, speeds, budget));
   }
 
   private static PlannedStep step(JsonNode step) {

@@ -1,11 +1,11 @@
 package faintwind.job.live;
 
 import faintwind.calibration.plan.Beat;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.PlannedStep.Kind;
+import faintwind.calibration.plan.Promise;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
@@ -74,12 +74,12 @@ public final class RehearsalPlan {
       plan.spin(OUTER_M, 0.3, Direction.CW);
     }
     plan.add(Kind.STILL, STILL_S, Optional.empty());
-    Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Foretold(0.02, List.of(), List.of()));
+    Plan made = new Plan(Plan.Form.STAIRCASE, plan.steps, new Promise(0.02, List.of(), List.of()));
     return new LiveSession.Preparation(
         made, ExpectedCourse.before(response(), build().chain().scale()));
   }
 
-  /** What a design of the kind would foretell; not what the made-up build really does. */
+  /** What a design of the kind would predict; not what the made-up build really does. */
   static Response response() {
     return new Response(Interval.share(480, 0.2), Interval.share(170, 0.2), 32, 0.02, 1);
   }

@@ -1,11 +1,11 @@
 package faintwind.job.turntable;
 
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanChoice;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.plan.Promise;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import java.util.ArrayList;
@@ -31,12 +31,12 @@ public final class PlanText {
     plan.steps().forEach(step -> lines.add(step(step)));
     lines.add("");
     lines.add(words.text("plan.speeds.head"));
-    for (Foretold.AtSpeed at : plan.foretold().speeds()) {
+    for (Promise.AtSpeed at : plan.promise().speeds()) {
       lines.add(String.format(Locale.ROOT, "%9.3f  %8.2f", at.speed_m_s(), 100 * at.u()));
     }
     lines.add("");
     lines.add(words.text("plan.budget.head"));
-    plan.foretold().budget().forEach(share -> lines.add(share(share)));
+    plan.promise().budget().forEach(share -> lines.add(share(share)));
     lines.add(words.text("plan.digits"));
     return lines;
   }
@@ -47,7 +47,7 @@ public final class PlanText {
         plan.form() == Plan.Form.STAIRCASE ? "plan.sum.staircase" : "plan.sum.separate",
         plan.spins().size(),
         Numerals.clock(plan.total_s()),
-        Numerals.places(100 * plan.foretold().mean(), 1),
+        Numerals.places(100 * plan.promise().mean(), 1),
         plan.lessons());
   }
 

@@ -8,7 +8,7 @@ import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.LoggerProfile;
 import java.util.Map;
 
-/** A design with some fields said otherwise, and what follows from that. */
+/** A design with some fields changed, and what follows from that. */
 public final class DesignEdit {
   /** Id of a logger that a person describes. */
   public static final String OWN = LoggerProfile.own("").id();
@@ -46,7 +46,7 @@ public final class DesignEdit {
   private void say(DesignField field, String text) {
     put(field, text);
     switch (field) {
-      // another metal takes its own bare surface, unless one is said afterwards
+      // another metal takes its own bare surface, unless one is given afterwards
       case METAL -> {
         without(DesignField.COAT);
         DesignField.PLATING.forEach(this::without);

@@ -143,11 +143,11 @@ public enum DesignField {
   }
 
   private final Field field;
-  private final Function<Design, String> shown;
+  private final Function<Design, String> text;
 
-  DesignField(Field field, Function<Design, String> shown) {
+  DesignField(Field field, Function<Design, String> text) {
     this.field = field;
-    this.shown = shown;
+    this.text = text;
   }
 
   public Field field() {
@@ -174,7 +174,7 @@ public enum DesignField {
 
   /** What a design says of it, as it is typed; empty where it says nothing. */
   public String of(Design design) {
-    return shown.apply(design);
+    return text.apply(design);
   }
 
   /** The field of an id; empty where there is none. */

@@ -26,21 +26,21 @@ final class DesignMaking {
   private static final double INCH_M = 0.0254;
   private static final double A_DM2 = 100; // A/m²
 
-  private final FieldTexts said;
+  private final FieldTexts texts;
   private final Catalogue parts;
 
-  DesignMaking(FieldTexts said, Catalogue parts) {
-    this.said = said;
+  DesignMaking(FieldTexts texts, Catalogue parts) {
+    this.texts = texts;
     this.parts = parts;
   }
 
   Design design() {
     double altitude_m =
         has(DesignField.PRESSURE)
-            ? said.optional(DesignField.ALTITUDE.field()).orElse(0)
+            ? texts.optional(DesignField.ALTITUDE.field()).orElse(0)
             : number(DesignField.ALTITUDE);
     return new Design(
-        said.said(DesignField.NAME.field()).orElse("design"),
+        texts.entry(DesignField.NAME.field()).orElse("design"),
         ball(),
         heater(),
         supply(),
@@ -51,27 +51,27 @@ final class DesignMaking {
 
   private BallDesign ball() {
     String metal = text(DesignField.METAL);
-    double d = diameter_m(said).orElseThrow();
+    double d = diameter_m(texts).orElseThrow();
     double tolerance = number(DesignField.DIAMETER_TOLERANCE) * MM;
-    Coat coat = parts.coat(said.text(DesignField.COAT.field(), bareCoat(metal))).orElseThrow();
+    Coat coat = parts.coat(texts.text(DesignField.COAT.field(), bareCoat(metal))).orElseThrow();
     double bore = number(DesignField.BORE) * MM;
     boolean through =
-        said.said(DesignField.REFERENCE_BORE.field()).filter("through"::equals).isPresent();
+        texts.entry(DesignField.REFERENCE_BORE.field()).filter("through"::equals).isPresent();
     OptionalDouble blind =
         through
             ? OptionalDouble.empty()
             : OptionalDouble.of(
-                said.number(DesignField.REFERENCE_DEPTH.field(), Math.round(7.5 * d / MM) / 10.0)
+                texts.number(DesignField.REFERENCE_DEPTH.field(), Math.round(7.5 * d / MM) / 10.0)
                     * MM);
     return new BallDesign(
         parts.metal(metal).orElseThrow(),
         coat,
         new Interval(d - tolerance, d, d + tolerance),
-        new BallDesign.Bore(bore, said.optional(DesignField.HEATED_DEPTH.field(), MM), blind),
+        new BallDesign.Bore(bore, texts.optional(DesignField.HEATED_DEPTH.field(), MM), blind),
         plating(coat));
   }
 
-  /** Surface of a metal that nothing was said about: polished, as it comes from making. */
+  /** Surface of a metal that nothing is given about: polished, as it comes from making. */
   static String bareCoat(String metal) {
     if (metal.startsWith("copper")) {
       return "bare-polished-copper";
@@ -79,10 +79,10 @@ final class DesignMaking {
     return metal.startsWith("brass") ? "bare-brass" : "bare-polished-aluminium";
   }
 
-  /** The diameter, in whichever measure it was said; empty where in none. */
-  static OptionalDouble diameter_m(FieldTexts said) {
-    OptionalDouble mm = said.optional(DesignField.DIAMETER.field(), MM);
-    Optional<String> inch = said.said(DesignField.DIAMETER_IN.field());
+  /** The diameter, in whichever measure it was given; empty where in none. */
+  static OptionalDouble diameter_m(FieldTexts texts) {
+    OptionalDouble mm = texts.optional(DesignField.DIAMETER.field(), MM);
+    Optional<String> inch = texts.entry(DesignField.DIAMETER_IN.field());
     if (mm.isPresent() || inch.isEmpty()) {
       return mm;
     }
@@ -98,7 +98,7 @@ final class DesignMaking {
     double gold = coat.label().id().contains("gold") ? 0.5 : 0;
     return Optional.of(
         new PlatingPlan(
-            said.word(DesignField.PLATED_BY.field(), PlatingPlan.By.class),
+            texts.word(DesignField.PLATED_BY.field(), PlatingPlan.By.class),
             new PlatingPlan.Layer(
                 number(DesignField.NICKEL) * 1e-6, number(DesignField.NICKEL_CURRENT) * A_DM2),
             new PlatingPlan.Layer(
@@ -110,7 +110,7 @@ final class DesignMaking {
     var style = parts.resistor(text(DesignField.RESISTOR)).orElseThrow();
     var leads = parts.wire(text(DesignField.LEAD)).orElseThrow();
     ESeries series = ESeries.valueOf(text(DesignField.SERIES));
-    OptionalDouble given = said.optional(DesignField.RESISTANCE.field());
+    OptionalDouble given = texts.optional(DesignField.RESISTANCE.field());
     double volts = number(DesignField.VOLTAGE);
     OptionalDouble wanted_W =
         given.isPresent() ? OptionalDouble.empty() : OptionalDouble.of(number(DesignField.POWER));
@@ -127,7 +127,7 @@ final class DesignMaking {
   }
 
   private SupplyDesign supply() {
-    var kind = said.word(DesignField.REGULATOR.field(), SupplyDesign.Kind.class);
+    var kind = texts.word(DesignField.REGULATOR.field(), SupplyDesign.Kind.class);
     SupplyDesign.Regulator regulator =
         switch (kind) {
           case LINEAR -> regulator(kind, 2, 6);
@@ -137,10 +137,11 @@ final class DesignMaking {
     return new SupplyDesign(
         Interval.share(number(DesignField.VOLTAGE), number(DesignField.VOLTAGE_TOLERANCE) / 100),
         regulator,
-        said.said(DesignField.CABLE.field())
+        texts
+            .entry(DesignField.CABLE.field())
             .flatMap(parts::wire)
             .map(w -> new SupplyDesign.Cable(w, number(DesignField.CABLE_LENGTH))),
-        said.said(DesignField.BATTERY.field()).flatMap(parts::battery));
+        texts.entry(DesignField.BATTERY.field()).flatMap(parts::battery));
   }
 
   private SupplyDesign.Regulator regulator(
@@ -183,13 +184,13 @@ final class DesignMaking {
     double standard_hPa = StandardAtmosphere.pressure_Pa(altitude_m) / 100;
     return new AirState(
         number(DesignField.AIR) + Constants.ZERO_C_K,
-        100 * said.optional(DesignField.PRESSURE.field()).orElse(standard_hPa),
+        100 * texts.optional(DesignField.PRESSURE.field()).orElse(standard_hPa),
         number(DesignField.HUMIDITY) / 100);
   }
 
   private Use use(double altitude_m) {
     return new Use(
-        said.word(DesignField.PLACE.field(), Use.Place.class),
+        texts.word(DesignField.PLACE.field(), Use.Place.class),
         number(DesignField.CONTACT),
         number(DesignField.SLOWEST),
         number(DesignField.FASTEST),
@@ -197,18 +198,18 @@ final class DesignMaking {
   }
 
   private boolean has(DesignField field) {
-    return said.has(field.field());
+    return texts.has(field.field());
   }
 
   private double number(DesignField field) {
-    return said.number(field.field());
+    return texts.number(field.field());
   }
 
   private double either(DesignField field, double otherwise) {
-    return said.number(field.field(), otherwise);
+    return texts.number(field.field(), otherwise);
   }
 
   private String text(DesignField field) {
-    return said.text(field.field());
+    return texts.text(field.field());
   }
 }

@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
- * A design as texts by field, whoever said them: a file, the window, the command line. Each is
+ * A design as texts by field, whoever gave them: a file, the window, the command line. Each is
  * judged by its {@link DesignField}, then beside the others, then the design as a whole.
  */
 public final class DesignTexts {
@@ -26,12 +26,12 @@ public final class DesignTexts {
   private static final List<Field> FIELDS =
       Arrays.stream(DesignField.values()).map(DesignField::field).toList();
 
-  private final FieldTexts said;
+  private final FieldTexts texts;
   private final Where where;
   private final List<Problem> problems = new ArrayList<>();
 
-  private DesignTexts(FieldTexts said, Where where) {
-    this.said = said;
+  private DesignTexts(FieldTexts texts, Where where) {
+    this.texts = texts;
     this.where = where;
   }
 
@@ -45,7 +45,7 @@ public final class DesignTexts {
   public static Checked<Design> design(Map<String, String> texts, Catalogue parts, Where where) {
     List<Problem> outside = problems(texts, where);
     return outside.isEmpty()
-        ? new DesignTexts(said(texts, where), where).made(parts)
+        ? new DesignTexts(fieldTexts(texts, where), where).made(parts)
         : Checked.refused(outside);
   }
 
@@ -64,10 +64,10 @@ public final class DesignTexts {
 
   /** What is wrong with each text by itself. */
   public static List<Problem> problems(Map<String, String> texts, Where where) {
-    return said(texts, where).problems(FIELDS);
+    return fieldTexts(texts, where).problems(FIELDS);
   }
 
-  private static FieldTexts said(Map<String, String> texts, Where where) {
+  private static FieldTexts fieldTexts(Map<String, String> texts, Where where) {
     return new FieldTexts(texts, field -> where.atColumn(field.id()));
   }
 
@@ -81,21 +81,22 @@ public final class DesignTexts {
     if (!problems.isEmpty()) {
       return Checked.refused(problems);
     }
-    Design design = new DesignMaking(said, parts).design();
+    Design design = new DesignMaking(texts, parts).design();
     List<Problem> broken = DesignRules.problems(design, where);
     return broken.isEmpty() ? Checked.ok(design, notes()) : Checked.refused(broken);
   }
 
   private List<Problem> notes() {
-    return said.assumed().isEmpty()
+    return texts.assumed().isEmpty()
         ? List.of()
-        : List.of(Problem.warning("design.assumed", where, String.join(", ", said.assumed())));
+        : List.of(Problem.warning("design.assumed", where, String.join(", ", texts.assumed())));
   }
 
   private void unknownParts(Catalogue parts) {
     for (DesignField each : DesignField.values()) {
       List<String> known = each.parts(parts).stream().map(Label::id).toList();
-      said.said(each.field())
+      texts
+          .entry(each.field())
           .map(id -> each == DesignField.THERMOCOUPLE ? id.toUpperCase(Locale.ROOT) : id)
           .filter(id -> !known.isEmpty() && !known.contains(id))
           .ifPresent(id -> refuse("design.unknown-part", each, id, String.join(", ", known)));
@@ -109,12 +110,12 @@ public final class DesignTexts {
       return;
     }
     Field.Range range = DesignField.DIAMETER.field().range().orElseThrow();
-    double d_mm = 1e3 * DesignMaking.diameter_m(said).orElseThrow();
+    double d_mm = 1e3 * DesignMaking.diameter_m(texts).orElseThrow();
     if (!(d_mm >= range.least() && d_mm <= range.most())) {
       refuse(
           "design.diameter-outside",
           DesignField.DIAMETER_IN,
-          said.text(DesignField.DIAMETER_IN.field()),
+          texts.text(DesignField.DIAMETER_IN.field()),
           Field.plain(range.least()),
           Field.plain(range.most()));
     }
@@ -128,8 +129,8 @@ public final class DesignTexts {
 
   /** A pressure that no weather makes at the altitude: one of the two is wrong. */
   private void pressureAndAltitude() {
-    OptionalDouble pressure_hPa = said.optional(DesignField.PRESSURE.field());
-    OptionalDouble altitude_m = said.optional(DesignField.ALTITUDE.field());
+    OptionalDouble pressure_hPa = texts.optional(DesignField.PRESSURE.field());
+    OptionalDouble altitude_m = texts.optional(DesignField.ALTITUDE.field());
     if (pressure_hPa.isEmpty() || altitude_m.isEmpty()) {
       return;
     }
@@ -145,7 +146,8 @@ public final class DesignTexts {
   }
 
   private void gauge(Catalogue parts) {
-    said.said(DesignField.THERMOCOUPLE.field())
+    texts
+        .entry(DesignField.THERMOCOUPLE.field())
         .flatMap(parts::thermocouple)
         .filter(type -> type.gauges().isEmpty())
         .ifPresent(
@@ -153,10 +155,10 @@ public final class DesignTexts {
                 refuse(
                     "design.gauge-unknown",
                     DesignField.GAUGE,
-                    said.text(DesignField.GAUGE.field())));
+                    texts.text(DesignField.GAUGE.field())));
   }
 
-  /** A logger is one of the library, or all its own numbers are said. */
+  /** A logger is one of the library, or all its own numbers are given. */
   private void logger() {
     if (has(DesignField.LOGGER)) {
       return;
@@ -168,8 +170,8 @@ public final class DesignTexts {
           .forEach(f -> refuse("field.missing", f, "", f.field().nameKey()));
       return;
     }
-    double low = said.number(DesignField.LOGGER_LOW.field());
-    double high = said.number(DesignField.LOGGER_HIGH.field());
+    double low = texts.number(DesignField.LOGGER_LOW.field());
+    double high = texts.number(DesignField.LOGGER_HIGH.field());
     if (low >= high) {
       refuse(
           "asset.order",
@@ -181,10 +183,10 @@ public final class DesignTexts {
   }
 
   private boolean has(DesignField field) {
-    return said.has(field.field());
+    return texts.has(field.field());
   }
 
   private void refuse(String id, DesignField field, String found, String... details) {
-    problems.add(Problem.error(id, said.where(field.field()), found, details));
+    problems.add(Problem.error(id, texts.where(field.field()), found, details));
   }
 }

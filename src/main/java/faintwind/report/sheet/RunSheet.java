@@ -79,7 +79,7 @@ public final class RunSheet {
         "runsheet.summary",
         plan.spins().size(),
         Numerals.clock(plan.total_s()),
-        Numerals.places(100 * plan.foretold().mean(), 1));
+        Numerals.places(100 * plan.promise().mean(), 1));
     to.html().element("p", "soft", text("runsheet.arm." + request.arm().way().kind().word()));
     blanks(to.html(), List.of("date", "who", "recording"));
     to.head("runsheet.before");

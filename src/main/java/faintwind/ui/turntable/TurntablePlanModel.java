@@ -50,7 +50,7 @@ public final class TurntablePlanModel {
   private final Ways ways;
   private final List<NumberModel> radii = new ArrayList<>();
   private final Map<PlanField, NumberModel> numbers = new EnumMap<>(PlanField.class);
-  private Map<String, String> said = PlanField.usual();
+  private Map<String, String> texts = PlanField.usual();
   private final ObjectProperty<DataWay.Kind> way =
       new SimpleObjectProperty<>(DataWay.Kind.RIDING_LOGGER);
   private final BooleanProperty bothWays = new SimpleBooleanProperty(true);
@@ -195,29 +195,29 @@ public final class TurntablePlanModel {
 
   /** Shows a plan that was kept before, with the numbers it started from. */
   public void show(PlannedSession planned) {
-    said = PlanField.texts(planned.request());
+    texts = PlanField.texts(planned.request());
     fill();
     changing.set(false);
     view.set(new View(Optional.of(planned), List.of(), false, words.text("turntable.plan.kept")));
   }
 
   private void fill() {
-    List<String> typed = Arrays.asList(said(PlanField.RADIUS).split(",", -1));
+    List<String> typed = Arrays.asList(text(PlanField.RADIUS).split(",", -1));
     for (int i = 0; i < RADII; i++) {
       radii.get(i).set(i < typed.size() ? typed.get(i) : "");
     }
     numbers.forEach(
         (field, number) -> {
-          String first = said(field).split(",", 2)[0];
+          String first = text(field).split(",", 2)[0];
           number.set(first.isEmpty() ? field.field().usual() : first);
         });
     way.set(
-        new FieldTexts(said, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
-    bothWays.set(said(PlanField.DIRECTIONS).equals(BOTH_WAYS));
+        new FieldTexts(texts, f -> Where.NOWHERE).word(PlanField.WAY.field(), DataWay.Kind.class));
+    bothWays.set(text(PlanField.DIRECTIONS).equals(BOTH_WAYS));
   }
 
-  private String said(PlanField field) {
-    return said.getOrDefault(field.field().id(), "");
+  private String text(PlanField field) {
+    return texts.getOrDefault(field.field().id(), "");
   }
 
   /** Makes the plan off the JavaFX thread. */
@@ -260,24 +260,24 @@ public final class TurntablePlanModel {
     return problems.stream().map(words::sentence).toList();
   }
 
-  /** What the boxes say, with what was said before of the fields that have none. */
+  /** What the boxes say, with the earlier texts of the fields that have none. */
   private Checked<PlanTerms> terms() {
     List<Problem> unread = new ArrayList<>();
-    said = new HashMap<>(said);
-    said.put(
+    texts = new HashMap<>(texts);
+    texts.put(
         PlanField.RADIUS.field().id(),
         radii.stream()
             .map(radius -> typed(PlanField.RADIUS, radius, unread))
             .filter(text -> !text.isEmpty())
             .collect(Collectors.joining(",")));
-    numbers.forEach((field, box) -> said.put(field.field().id(), typed(field, box, unread)));
+    numbers.forEach((field, box) -> texts.put(field.field().id(), typed(field, box, unread)));
     boolean cable = way.get() == DataWay.Kind.CABLE;
     if (!cable) {
-      said.remove(PlanField.CABLE_TURNS.field().id());
+      texts.remove(PlanField.CABLE_TURNS.field().id());
     }
-    said.put(PlanField.WAY.field().id(), way.get().word());
-    said.put(PlanField.DIRECTIONS.field().id(), bothWays.get() ? BOTH_WAYS : "one-way");
-    return unread.isEmpty() ? PlanTerms.of(said, field -> Where.NOWHERE) : Checked.refused(unread);
+    texts.put(PlanField.WAY.field().id(), way.get().word());
+    texts.put(PlanField.DIRECTIONS.field().id(), bothWays.get() ? BOTH_WAYS : "one-way");
+    return unread.isEmpty() ? PlanTerms.of(texts, field -> Where.NOWHERE) : Checked.refused(unread);
   }
 
   /** The text of a box in the field's unit; what is empty but has a usual value is missing. */
@@ -328,9 +328,9 @@ public final class TurntablePlanModel {
                     broke -> done(DiskWords.say(broke, words))));
   }
 
-  private void done(String said) {
+  private void done(String message) {
     View now = view.get();
-    view.set(new View(now.planned(), now.problems(), now.refused(), said));
+    view.set(new View(now.planned(), now.problems(), now.refused(), message));
   }
 
   /** How the instrument answers, asked when a plan is made. */

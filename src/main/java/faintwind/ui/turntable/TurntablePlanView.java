@@ -1,12 +1,12 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.plan.DataWay;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlanField;
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.plan.Promise;
 import faintwind.calibration.run.Direction;
 import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
@@ -179,7 +179,7 @@ public final class TurntablePlanView {
                     "turntable.plan.sum",
                     plan.spins().size(),
                     hours(plan.total_s()),
-                    percent(plan.foretold().mean()),
+                    percent(plan.promise().mean()),
                     plan.lessons())),
             Rows.soft(text("turntable.plan.form." + key + ".why")));
     side.getChildren()
@@ -243,7 +243,7 @@ public final class TurntablePlanView {
     lines.getStyleClass().add("plan-part");
     FlowPane flow = new FlowPane();
     flow.getStyleClass().add("plan-fields");
-    for (Foretold.AtSpeed at : plan.foretold().speeds()) {
+    for (Promise.AtSpeed at : plan.promise().speeds()) {
       flow.getChildren()
           .add(
               Words.label(

@@ -2,9 +2,9 @@ package faintwind.calibration.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.foretelling.Foretelling;
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ExpectedUncertainty;
 import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.run.Run;
 import java.util.ArrayList;
@@ -36,7 +36,7 @@ class ExchangeTest {
   @ParameterizedTest
   @ValueSource(ints = {3, 4, 5})
   void choiceOfSpeedsIsAsGoodAsTryingAll(int some) {
-    ForetoldFit fit = StudySession.fit(0.003, CarriedKnown.shown());
+    PlannedFit fit = StudySession.fit(0.003, CarriedKnown.byRests());
     List<Double> speeds = Candidates.spaced(0.1, 3, 8);
     List<Knowledge> each = new ArrayList<>();
     for (double speed : speeds) {
@@ -49,14 +49,14 @@ class ExchangeTest {
           for (int i : choice) {
             sum = sum.plus(each.get(i));
           }
-          Foretelling foretelling = fit.foretelling(sum);
-          return looks.stream().mapToDouble(foretelling::u).average().orElseThrow();
+          ExpectedUncertainty expected = fit.uncertainty(sum);
+          return looks.stream().mapToDouble(expected::u).average().orElseThrow();
         };
     double found = cost.applyAsDouble(Exchange.choose(8, some, cost));
     assertThat(found).isLessThanOrEqualTo(least(8, some, List.of(), cost) * 1.005);
   }
 
-  private static Knowledge aloneAt(double speed_m_s, ForetoldFit fit) {
+  private static Knowledge aloneAt(double speed_m_s, PlannedFit fit) {
     StudySession one = StudySession.usual().withSpeeds(speed_m_s, speed_m_s, 2).withRest(150);
     List<List<Run>> parts = PlannedRuns.parts(one.spinsOnly(fit).subList(0, 2), fit);
     return fit.of(parts.get(0));

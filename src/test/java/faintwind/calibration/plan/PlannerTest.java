@@ -108,8 +108,8 @@ class PlannerTest {
       PlanWish.Time time = new PlanWish.Time(OptionalDouble.of(3600 * hours), Optional.empty());
       Plan plan = planned(plan(ONE_RADIUS, time)).staircase();
       assertThat(plan.total_s()).isLessThanOrEqualTo(3600 * hours);
-      assertThat(plan.foretold().mean()).isLessThanOrEqualTo(last * 1.01);
-      last = plan.foretold().mean();
+      assertThat(plan.promise().mean()).isLessThanOrEqualTo(last * 1.01);
+      last = plan.promise().mean();
     }
   }
 

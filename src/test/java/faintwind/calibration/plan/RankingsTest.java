@@ -2,18 +2,18 @@ package faintwind.calibration.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.fit.numerics.CarriedKnown;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 
 /**
- * The foretold uncertainties against a simulation study of whole calibrations (16 builds a case,
+ * The expected uncertainties against a simulation study of whole calibrations (16 builds a case,
  * another simulation than this program's; its digits are good to about a fifth). A ratio passes
  * where it lies within a fifth of the study's range. Reference: seven speeds evenly spaced in the
  * logarithm from 0.1 to 3 m/s, four time constants of spinning, 400 s of rest.
  */
-@DisplayName("Foretold rankings against a simulation study of whole calibrations")
+@DisplayName("Expected rankings against a simulation study of whole calibrations")
 class RankingsTest {
   private static final double FIFTH = 0.2;
   private static final StudySession USUAL = StudySession.usual();
@@ -96,14 +96,14 @@ class RankingsTest {
 
   @Test
   void bothDirectionsGainLittleWhereTheyAgreeWithinHalfAPerCent() {
-    ForetoldFit agree = StudySession.fit(0.0025, CarriedKnown.shown());
+    PlannedFit agree = StudySession.fit(0.0025, CarriedKnown.byRests());
     double ratio = USUAL.bothWays().mean(0.1, 3, agree) / USUAL.mean(0.1, 3, agree);
     assertThat(ratio).isBetween(0.9, 1.0);
   }
 
   @Test
   void bothDirectionsBring3PerCentDownTo1WhereTheyDifferBy3() {
-    ForetoldFit differ = StudySession.fit(0.03, CarriedKnown.shown());
+    PlannedFit differ = StudySession.fit(0.03, CarriedKnown.byRests());
     assertWithinAFifth(USUAL.mean(0.1, 3, differ), 0.03, 0.03);
     assertWithinAFifth(USUAL.bothWays().mean(0.1, 3, differ), 0.01, 0.0125);
   }
@@ -111,7 +111,7 @@ class RankingsTest {
   /** The study: from 0.8 to 0.6 %. */
   @Test
   void carriedAirKnownToHalfAPerCentLeavesThreeQuarters() {
-    ForetoldFit known = StudySession.fit(0.003, CarriedKnown.stated(0.005));
+    PlannedFit known = StudySession.fit(0.003, CarriedKnown.stated(0.005));
     assertWithinAFifth(USUAL.mean(0.1, 3, known) / usual, 0.75, 0.75);
   }
 }

@@ -1,8 +1,9 @@
 package faintwind.calibration.plan;
 
-import faintwind.calibration.fit.foretelling.Foretelling;
-import faintwind.calibration.fit.foretelling.ForetoldFit;
+import faintwind.calibration.fit.foretelling.ExpectedResponse;
+import faintwind.calibration.fit.foretelling.ExpectedUncertainty;
 import faintwind.calibration.fit.foretelling.Knowledge;
+import faintwind.calibration.fit.foretelling.PlannedFit;
 import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Run;
@@ -31,7 +32,11 @@ record StudySession(
     PlanWish.Directions directions) {
   private static final double LEAD_S = 180;
   private static final int LOOKS = 12;
-  private static final ForetoldFit.Ahead TYPICAL = new ForetoldFit.Ahead(500, 150, 32, 0.007);
+
+  /** From this rest on the fit looks for the carried air. */
+  private static final double SHOWING_REST_S = 120;
+
+  private static final ExpectedResponse TYPICAL = new ExpectedResponse(500, 150, 32, 0.007);
   private static final List<Uncertain> RADII =
       List.of(Uncertain.of(0.3, 0.001), Uncertain.of(0.6, 0.001), Uncertain.of(0.9, 0.001));
 
@@ -75,7 +80,7 @@ record StudySession(
 
   /** Recorded hours; the waits before a recording are not. */
   double hours() {
-    return steps(fit(0.003, CarriedKnown.shown())).stream()
+    return steps(fit(0.003, CarriedKnown.byRests())).stream()
             .mapToDouble(PlannedStep::duration_s)
             .sum()
         / 3600;
@@ -83,26 +88,28 @@ record StudySession(
 
   /** Mean relative uncertainty over a range, as the fit would take the carried air. */
   double mean(double from_m_s, double to_m_s) {
-    return mean(from_m_s, to_m_s, fit(0.003, CarriedKnown.afterRest(rest_s)));
+    CarriedKnown carried =
+        rest_s >= SHOWING_REST_S ? CarriedKnown.byRests() : CarriedKnown.assumed();
+    return mean(from_m_s, to_m_s, fit(0.003, carried));
   }
 
-  double mean(double from_m_s, double to_m_s, ForetoldFit fit) {
+  double mean(double from_m_s, double to_m_s, PlannedFit fit) {
     Knowledge known = fit.beforehand();
     for (List<Run> part : PlannedRuns.parts(steps(fit), fit)) {
       known = known.plus(fit.of(part));
     }
-    Foretelling foretelling = fit.foretelling(known);
+    ExpectedUncertainty expected = fit.uncertainty(known);
     return Candidates.spaced(from_m_s, to_m_s, LOOKS).stream()
-        .mapToDouble(foretelling::u)
+        .mapToDouble(expected::u)
         .average()
         .orElseThrow();
   }
 
-  static ForetoldFit fit(double asymmetry, CarriedKnown carried) {
-    return new ForetoldFit(TYPICAL, RADII, asymmetry, carried);
+  static PlannedFit fit(double asymmetry, CarriedKnown carried) {
+    return new PlannedFit(TYPICAL, RADII, asymmetry, carried);
   }
 
-  private List<PlannedStep> steps(ForetoldFit fit) {
+  private List<PlannedStep> steps(PlannedFit fit) {
     List<PlannedStep> steps = new ArrayList<>();
     add(steps, PlannedStep.Kind.ZERO, 600, 1);
     add(steps, PlannedStep.Kind.WARM_UP, warmUp_s, 1);
@@ -130,7 +137,7 @@ record StudySession(
   }
 
   /** Spins and their rests alone. */
-  List<PlannedStep> spinsOnly(ForetoldFit fit) {
+  List<PlannedStep> spinsOnly(PlannedFit fit) {
     return steps(fit).stream()
         .filter(s -> s.kind() == PlannedStep.Kind.SPIN || s.kind() == PlannedStep.Kind.REST)
         .toList();

@@ -1,11 +1,11 @@
 package faintwind.guide.turntable;
 
 import faintwind.calibration.plan.Beat;
-import faintwind.calibration.plan.Foretold;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.PlannedStep.Kind;
+import faintwind.calibration.plan.Promise;
 import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
@@ -84,7 +84,7 @@ final class VirtualTable {
       add(steps, Kind.REST, 180, Optional.empty());
     }
     add(steps, Kind.STILL, 420, Optional.empty());
-    return new Plan(Plan.Form.STAIRCASE, steps, new Foretold(0.02, List.of(), List.of()));
+    return new Plan(Plan.Form.STAIRCASE, steps, new Promise(0.02, List.of(), List.of()));
   }
 
   private static void add(

@@ -21,17 +21,12 @@ public record CarriedKnown(double spread, double allowed) {
   }
 
   /** Shown by the rests after the stops. */
-  public static CarriedKnown shown() {
+  public static CarriedKnown byRests() {
     return new CarriedKnown(Setup.CARRIED_SPREAD, FORM);
   }
 
   /** Neither: 3 ± 2 % stands in. */
   public static CarriedKnown assumed() {
     return new CarriedKnown(Setup.HELD_SPREAD, Setup.CARRIED_SPREAD);
-  }
-
-  /** By the length of the recorded rest after each stop. */
-  public static CarriedKnown afterRest(double rest_s) {
-    return rest_s >= Setup.REST_AFTER_S ? shown() : assumed();
   }
 }

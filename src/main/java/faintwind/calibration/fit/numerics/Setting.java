@@ -44,7 +44,7 @@ public record Setting(
     Optional<BuildFacts> build) {
 
   /** Signal of the foretold chain: kelvin, as they are. */
-  public static final SignalPath FORETOLD_SIGNAL =
+  public static final SignalPath EXPECTED_SIGNAL =
       new SignalPath(
           SignalUnit.DELTA_K, SignalChain.AS_IS, Optional.empty(), 1, OptionalDouble.empty());
 
@@ -96,7 +96,7 @@ public record Setting(
     return new Setting(
         List.copyOf(files),
         List.copyOf(zeros),
-        FORETOLD_SIGNAL,
+        EXPECTED_SIGNAL,
         AirState.ROOM,
         noise_K,
         still_K,

@@ -42,7 +42,6 @@ class RefitsTest {
   @Test
   void refitsCanBeCancelled() {
     Refits refits = new Refits(FIT);
-    assertThatThrownBy(() -> refits.draw(7, () -> true))
-        .isInstanceOf(Cancelled.class);
+    assertThatThrownBy(() -> refits.draw(7, () -> true)).isInstanceOf(Cancelled.class);
   }
 }

@@ -11,6 +11,7 @@ import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,7 +22,7 @@ import java.util.OptionalDouble;
  * conduction limit c and what leads and radiation take, r, follow from 1/τ = c f(U) + r in still
  * air and at 1 m/s, where f is the convection of the published correlations over its limit.
  */
-final class ForetoldFormula {
+final class ExpectedFormula {
   private static final int CONDUCTION = 0;
   private static final int LEADS = 3;
   private static final int RADIATION = 4;
@@ -39,25 +40,25 @@ final class ForetoldFormula {
   private final Formula formula;
   private final Map<Double, double[]> gradients = new HashMap<>();
 
-  ForetoldFormula(ForetoldFit.Ahead ahead) {
+  ExpectedFormula(ExpectedResponse expected) {
     PhysicsShaped model = new PhysicsShaped(AirState.ROOM);
     losses = model.quantities().size();
     quantities.addAll(model.quantities());
-    quantities.addAll(ThermalPath.quantities(Setting.FORETOLD_SIGNAL.unit().symbol()));
+    quantities.addAll(ThermalPath.quantities(Setting.EXPECTED_SIGNAL.unit().symbol()));
     values = quantities.stream().mapToDouble(ParameterPrior::prior).toArray();
-    double breeze_K = ahead.still_K() * ahead.breeze_s() / ahead.still_s();
-    double still = convection(model, 0, ahead.still_K());
+    double breeze_K = expected.still_K() * expected.breeze_s() / expected.still_s();
+    double still = convection(model, 0, expected.still_K());
     double moved = convection(model, BREEZE_M_S, breeze_K);
-    double conduction = (1 / ahead.breeze_s() - 1 / ahead.still_s()) / (moved - still);
-    double rest = Math.max(LEAST_REST_1_S, 1 / ahead.still_s() - conduction * still);
+    double conduction = (1 / expected.breeze_s() - 1 / expected.still_s()) / (moved - still);
+    double rest = Math.max(LEAST_REST_1_S, 1 / expected.still_s() - conduction * still);
     values[CONDUCTION] = conduction;
     values[RADIATION] = Math.min(values[RADIATION], 0.5 * rest);
     values[LEADS] = rest - values[RADIATION];
     values[losses + ThermalPath.OFFSET] = 0;
     double[] out = new double[3 + losses];
-    model.loss(lossValues(), 0, ahead.still_K(), AIR, out);
-    values[losses + ThermalPath.HEATING] = out[0] * ahead.still_K();
-    formula = Formula.of(fit(model), Setting.FORETOLD_SIGNAL);
+    model.loss(lossValues(), 0, expected.still_K(), AIR, out);
+    values[losses + ThermalPath.HEATING] = out[0] * expected.still_K();
+    formula = Formula.of(fit(model), Setting.EXPECTED_SIGNAL);
   }
 
   /** Convection over the conduction limit. */
@@ -72,7 +73,7 @@ final class ForetoldFormula {
   }
 
   private double[] lossValues() {
-    return java.util.Arrays.copyOf(values, losses);
+    return Arrays.copyOf(values, losses);
   }
 
   private FormulaFit fit(PhysicsShaped model) {

@@ -8,15 +8,15 @@ import java.util.List;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealVector;
 
-/** What uncertainty a foretold fit gives to the air speeds read with its formula. */
-public final class Foretelling {
-  private final ForetoldFormula formula;
+/** What uncertainty a fit to come gives to the air speeds read with its formula. */
+public final class ExpectedUncertainty {
+  private final ExpectedFormula formula;
   private final Knowledge.Settled settled;
   private final double[] beforehand;
   private final CarriedKnown carried;
 
-  Foretelling(
-      ForetoldFormula formula,
+  ExpectedUncertainty(
+      ExpectedFormula formula,
       Knowledge.Settled settled,
       double[] beforehand,
       CarriedKnown carried) {

@@ -37,7 +37,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * what is left belongs to the formula, the carried air, each radius of the arm, and the asymmetry
  * of the two directions.
  */
-public final class ForetoldFit {
+public final class PlannedFit {
   /** Scatter between runs as fits of virtual builds find it (own choice, no source). */
   private static final double RUN_SCATTER = 0.005;
 
@@ -55,34 +55,25 @@ public final class ForetoldFit {
   private static final int RADIATION = 4;
   private static final int MIXING = 6;
 
-  private final Ahead ahead;
-  private final ForetoldFormula formula;
+  private final ExpectedResponse expected;
+  private final ExpectedFormula formula;
   private final List<Double> radii_m;
   private final double[] beforehand;
   private final CarriedKnown carried;
 
   /**
-   * What is expected of the instrument.
+   * A fit to come, of an instrument on an arm.
    *
-   * @param still_s time constant in still air, s
-   * @param breeze_s time constant at 1 m/s, s
-   * @param still_K difference in still air, K
-   * @param noise_K standard deviation of one row, K
-   */
-  public record Ahead(double still_s, double breeze_s, double still_K, double noise_K) {}
-
-  /**
-   * A foretelling for an instrument and an arm.
-   *
-   * @param ahead what is expected of the instrument
+   * @param expected what is expected of the instrument
    * @param radii_m every radius that a run may use, m
    * @param asymmetry standard deviation of half the relative difference between the directions
    * @param carried how the carried air will be known
    */
-  public ForetoldFit(Ahead ahead, List<Uncertain> radii_m, double asymmetry, CarriedKnown carried) {
-    this.ahead = ahead;
+  public PlannedFit(
+      ExpectedResponse expected, List<Uncertain> radii_m, double asymmetry, CarriedKnown carried) {
+    this.expected = expected;
     this.radii_m = radii_m.stream().map(Uncertain::value).toList();
-    this.formula = new ForetoldFormula(ahead);
+    this.formula = new ExpectedFormula(expected);
     this.carried = carried;
     this.beforehand = beforehand(radii_m, asymmetry);
   }
@@ -150,8 +141,8 @@ public final class ForetoldFit {
    *
    * @param known everything known, {@link #beforehand} included
    */
-  public Foretelling foretelling(Knowledge known) {
-    return new Foretelling(formula, known.settled(), beforehand, carried);
+  public ExpectedUncertainty uncertainty(Knowledge known) {
+    return new ExpectedUncertainty(formula, known.settled(), beforehand, carried);
   }
 
   /**
@@ -175,7 +166,7 @@ public final class ForetoldFit {
   }
 
   private Setup setup(List<Run> runs) {
-    Setting setting = Setting.ahead(runs, ahead.noise_K(), ahead.still_K());
+    Setting setting = Setting.ahead(runs, expected.noise_K(), expected.still_K());
     return new Setup(setting, new PhysicsShaped(AirState.ROOM));
   }
 

@@ -11,8 +11,8 @@ import java.util.List;
  * @param budget where it comes from in the middle of the range, relative: {@code carried}, {@code
  *     radius}, {@code direction}, {@code form}, {@code recordings}
  */
-public record Foretold(double mean, List<AtSpeed> speeds, List<BudgetShare> budget) {
-  public Foretold {
+public record Promise(double mean, List<AtSpeed> speeds, List<BudgetShare> budget) {
+  public Promise {
     speeds = List.copyOf(speeds);
     budget = List.copyOf(budget);
   }
