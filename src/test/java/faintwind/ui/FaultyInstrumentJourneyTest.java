@@ -35,6 +35,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -45,6 +46,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
  * The shipped faulty instrument: the readings alone name the fault, it is repaired and measured
  * again, and heater power opens when every check is good.
  */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class FaultyInstrumentJourneyTest {
   private static final Path DEMO = Path.of("demo-projects/cellar-door");

@@ -31,6 +31,7 @@ import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -38,6 +39,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** Photos by file, paste and drop; cards; steps on paper: as a person at the bench does it. */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class MakingJourneyTest {
   @SuppressWarnings("NullAway.Init")

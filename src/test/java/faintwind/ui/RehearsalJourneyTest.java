@@ -24,6 +24,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,6 +35,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
  * A newcomer rehearses alone: from Home through cautions, warm-up and three speeds at a hundred
  * times the pace to a recording, its runs table and a formula, all marked as rehearsal.
  */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class RehearsalJourneyTest {
   private static final int SESSION_S = 120;
