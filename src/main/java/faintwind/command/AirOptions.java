@@ -2,7 +2,7 @@ package faintwind.command;
 
 import faintwind.calibration.speed.LogAir;
 import faintwind.message.Problem;
-import faintwind.message.Where;
+import faintwind.physics.AirField;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -23,25 +23,25 @@ final class AirOptions {
   /** Every number that no air can have. */
   List<Problem> problems() {
     List<Problem> problems = new ArrayList<>();
-    require("--air-C", air_C, -73, 126, problems);
-    require("--pressure-hPa", pressure_hPa, 300, 1200, problems);
-    require("--rh-pct", rh_pct, 0, 100, problems);
+    require("--air-C", air_C, AirField.TEMPERATURE, problems);
+    require("--pressure-hPa", pressure_hPa, AirField.PRESSURE, problems);
+    require("--rh-pct", rh_pct, AirField.HUMIDITY, problems);
     return problems;
   }
 
   LogAir air() {
-    return new LogAir(si(air_C, 1, 273.15), si(pressure_hPa, 100, 0), si(rh_pct, 0.01, 0));
+    return new LogAir(
+        si(air_C, AirField.TEMPERATURE),
+        si(pressure_hPa, AirField.PRESSURE),
+        si(rh_pct, AirField.HUMIDITY));
   }
 
-  private static OptionalDouble si(@Nullable Double value, double scale, double shift) {
-    return value == null ? OptionalDouble.empty() : OptionalDouble.of(value * scale + shift);
+  private static OptionalDouble si(@Nullable Double value, AirField air) {
+    return value == null ? OptionalDouble.empty() : OptionalDouble.of(air.si(value));
   }
 
   private static void require(
-      String name, @Nullable Double value, double low, double high, List<Problem> problems) {
-    if (value != null && !(value >= low && value <= high)) {
-      String range = (long) low + " … " + (long) high;
-      problems.add(Problem.error("usage.range", Where.NOWHERE, String.valueOf(value), name, range));
-    }
+      String option, @Nullable Double value, AirField air, List<Problem> problems) {
+    OptionRange.trouble(option, value, air.field()).ifPresent(problems::add);
   }
 }

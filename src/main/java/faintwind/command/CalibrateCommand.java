@@ -123,12 +123,8 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   private List<Problem> misuse() throws IOException {
     List<Problem> problems = new ArrayList<>();
-    if (refits < 0 || refits > 10_000) {
-      problems.add(problem("usage.range", String.valueOf(refits), "--refits", "0 … 10000"));
-    }
-    if (limit_pct != null && !(limit_pct > 0 && limit_pct <= 1000)) {
-      problems.add(problem("usage.range", String.valueOf(limit_pct), "--limit-pct", "0 … 1000"));
-    }
+    OptionRange.trouble("--refits", refits, Calibrate.REFITS).ifPresent(problems::add);
+    OptionRange.trouble("--limit-pct", limit_pct, Calibrate.LIMIT).ifPresent(problems::add);
     out.trouble(List.of(runs)).ifPresent(problems::add);
     if (report != null) {
       out.output(report).trouble(List.of(runs, out.path())).ifPresent(problems::add);

@@ -139,9 +139,7 @@ public final class ConvertCommand implements Callable<Integer> {
 
   private List<Problem> misuse() throws IOException {
     List<Problem> problems = new ArrayList<>(air.problems());
-    if (!(average_s >= 0 && average_s <= 86_400)) {
-      problems.add(problem("usage.range", String.valueOf(average_s), "--average-s", "0 … 86400"));
-    }
+    OptionRange.trouble("--average-s", average_s, SpeedSettings.AVERAGE).ifPresent(problems::add);
     if ((out == null) == (outDir == null)) {
       problems.add(problem("usage.convert-where", ""));
     } else if (out != null && logs.size() > 1) {

@@ -11,7 +11,6 @@ import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
-import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.ListenNews;
 import faintwind.terminal.StopOnSignal;
@@ -75,7 +74,8 @@ public final class ListenCommand implements Callable<Integer> {
     Checked<SourceAddress> address = SourceText.read(source);
     List<Problem> misuse = new ArrayList<>(air.problems());
     misuse.addAll(address.isOk() ? List.of() : address.problems());
-    misuse.addAll(ranges());
+    OptionRange.trouble("--average-s", average_s, SpeedSettings.AVERAGE).ifPresent(misuse::add);
+    OptionRange.trouble("--for-s", for_s, Listen.LASTING).ifPresent(misuse::add);
     out.trouble(calibration == null ? List.of() : List.of(calibration)).ifPresent(misuse::add);
     if (!misuse.isEmpty() || !(address instanceof Checked.Ok<SourceAddress> ok)) {
       terminal.report(misuse);
@@ -90,21 +90,6 @@ public final class ListenCommand implements Callable<Integer> {
       return terminal.refuse(what.problems());
     }
     return listen(asked.value());
-  }
-
-  private List<Problem> ranges() {
-    List<Problem> problems = new ArrayList<>();
-    if (!(average_s >= 0 && average_s <= 86_400)) {
-      problems.add(range(average_s, "--average-s", "0 … 86400"));
-    }
-    if (for_s != null && !(for_s >= 0.1 && for_s <= 1e9)) {
-      problems.add(range(for_s, "--for-s", "0.1 … 1000000000"));
-    }
-    return problems;
-  }
-
-  private static Problem range(double found, String option, String allowed) {
-    return Problem.error("usage.range", Where.NOWHERE, String.valueOf(found), option, allowed);
   }
 
   private Checked<Listen.What> what(SourceAddress address) throws IOException {

@@ -1,8 +1,7 @@
 package faintwind.files;
 
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
-import java.math.BigDecimal;
-import java.math.MathContext;
+import faintwind.message.Numerals;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.OptionalDouble;
@@ -15,7 +14,7 @@ import java.util.regex.Pattern;
  */
 public final class NumberCell {
   /** Enough for any clock, and short of the digits that only binary fractions have. */
-  private static final MathContext SHOWN = new MathContext(9);
+  private static final int SHOWN_DIGITS = 9;
 
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
@@ -50,9 +49,7 @@ public final class NumberCell {
 
   /** A number as short as it goes, for a message. */
   public static String shown(double value) {
-    return Double.isFinite(value)
-        ? new BigDecimal(value).round(SHOWN).stripTrailingZeros().toPlainString()
-        : String.valueOf(value);
+    return Numerals.digits(value, SHOWN_DIGITS);
   }
 
   /** Message id that says why a cell that {@link #parse} gave nothing for is not a number. */

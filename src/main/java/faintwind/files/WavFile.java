@@ -1,6 +1,7 @@
 package faintwind.files;
 
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.BufferedInputStream;
@@ -12,7 +13,6 @@ import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioFormat.Encoding;
@@ -89,9 +89,7 @@ public final class WavFile {
     boolean rate = format.getSampleRate() >= LEAST_HZ && format.getSampleRate() <= MOST_HZ;
     return rate
         ? Optional.empty()
-        : Optional.of(
-            Problem.error(
-                "wav.rate", where, String.format(Locale.ROOT, "%.0f", format.getSampleRate())));
+        : Optional.of(Problem.error("wav.rate", where, Numerals.places(format.getSampleRate(), 0)));
   }
 
   private static List<Problem> cutShort(
@@ -105,7 +103,7 @@ public final class WavFile {
   }
 
   private static String seconds(long frames, AudioFormat format) {
-    return String.format(Locale.ROOT, "%.1f", frames / format.getSampleRate());
+    return Numerals.places(frames / format.getSampleRate(), 1);
   }
 
   private static long pour(AudioInputStream sound, AudioFormat format, Listener listener)

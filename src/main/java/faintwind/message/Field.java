@@ -136,6 +136,16 @@ public record Field(
             });
   }
 
+  /** Whether a number may be given; any, where the field has no range. */
+  public boolean allows(double value) {
+    return range.map(r -> r.contains(value)).orElse(true);
+  }
+
+  /** The numbers that may be given, such as {@code 0 … 100}; empty where the field has no range. */
+  public String allowed() {
+    return range.map(r -> plain(r.least()) + " … " + plain(r.most())).orElse("");
+  }
+
   private Optional<Problem> trouble(String text, Range allowed, Where where) {
     String id;
     if (!NUMBER.matcher(text.strip()).matches()) {

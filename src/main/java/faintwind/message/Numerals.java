@@ -2,6 +2,7 @@ package faintwind.message;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /**
@@ -59,6 +60,12 @@ public final class Numerals {
   public static String clock(double time_s) {
     long whole = Math.round(time_s);
     return String.format(Locale.ROOT, "%d:%02d:%02d", whole / 3600, whole / 60 % 60, whole % 60);
+  }
+
+  /** With at most that many decimals, without zeros that say nothing. */
+  public static String shortest(double value, int places) {
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 
   private static BigDecimal rounded(double value, int digits) {

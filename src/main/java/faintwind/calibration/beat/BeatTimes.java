@@ -4,12 +4,12 @@ import static faintwind.calibration.beat.OwnChoices.DOUBLED;
 
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -162,7 +162,7 @@ public final class BeatTimes {
   }
 
   private static String seconds(double time_s) {
-    return String.format(Locale.ROOT, "%.2f", time_s);
+    return Numerals.places(time_s, 2);
   }
 
   /** Median gap; gaps of doubled marks are small and few, of missed ones large and few. */

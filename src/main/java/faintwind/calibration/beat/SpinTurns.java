@@ -7,11 +7,11 @@ import static faintwind.calibration.beat.OwnChoices.TYPED_U_S;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /**
  * The turns of one spin, however they were found.
@@ -82,7 +82,7 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
   }
 
   private static String text(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
+    String text = Numerals.places(value, 2);
     return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
   }
 

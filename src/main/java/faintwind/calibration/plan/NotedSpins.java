@@ -1,12 +1,12 @@
 package faintwind.calibration.plan;
 
 import faintwind.calibration.run.ArmTurning;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -77,6 +77,6 @@ public final class NotedSpins {
   }
 
   private static String text(double speed_m_s) {
-    return String.format(Locale.ROOT, "%.3f", speed_m_s);
+    return Numerals.places(speed_m_s, 3);
   }
 }

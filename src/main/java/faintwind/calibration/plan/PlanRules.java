@@ -1,11 +1,11 @@
 package faintwind.calibration.plan;
 
 import faintwind.calibration.fit.foretelling.PlannedFit;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Why a plan cannot be, with what would fit; and what a person should know of one that can. */
 final class PlanRules {
@@ -39,10 +39,10 @@ final class PlanRules {
     return Problem.error(
         "plan.cable-short",
         Where.NOWHERE,
-        text("%.0f", budget),
-        text("%.0f", Math.ceil(turns)),
-        text("%.2f", speed),
-        text("%.0f", 1000 * largest));
+        Numerals.places(budget, 0),
+        Numerals.places(Math.ceil(turns), 0),
+        Numerals.places(speed, 2),
+        Numerals.places(1000 * largest, 0));
   }
 
   private static Problem noBeat(PlanRequest request, List<Candidate> found) {
@@ -57,14 +57,14 @@ final class PlanRules {
         "plan.no-beat",
         Where.NOWHERE,
         String.valueOf(found.size()),
-        text("%.2f", low),
-        text("%.2f", high));
+        Numerals.places(low, 2),
+        Numerals.places(high, 2));
   }
 
   static Problem noTime(PlanRequest request, double shortest_s) {
     if (request.wish().time().lesson().isPresent()) {
       return Problem.error(
-          "plan.lessons-short", Where.NOWHERE, text("%.0f", Math.ceil(shortest_s / 60)));
+          "plan.lessons-short", Where.NOWHERE, Numerals.places(Math.ceil(shortest_s / 60), 0));
     }
     boolean battery =
         request.arm().way().battery_s().orElse(Double.POSITIVE_INFINITY)
@@ -72,7 +72,7 @@ final class PlanRules {
     return Problem.error(
         battery ? "plan.battery-short" : "plan.time-short",
         Where.NOWHERE,
-        text("%.0f", Math.ceil(shortest_s / 60)));
+        Numerals.places(Math.ceil(shortest_s / 60), 0));
   }
 
   static List<Problem> notes(PlanRequest request, PlanChoice choice) {
@@ -85,21 +85,21 @@ final class PlanRules {
     if (slowest > 1.3 * wish.least_m_s() || fastest < wish.most_m_s() / 1.3) {
       notes.add(
           Problem.warning(
-              "plan.range-cut", Where.NOWHERE, text("%.2f", slowest), text("%.2f", fastest)));
+              "plan.range-cut",
+              Where.NOWHERE,
+              Numerals.places(slowest, 2),
+              Numerals.places(fastest, 2)));
     }
     if (request.arm().way().kind() == DataWay.Kind.FILMED_METER) {
       double readings = plan.total_s() / request.response().step_s();
       if (readings > MANY_READINGS) {
-        notes.add(Problem.warning("plan.many-readings", Where.NOWHERE, text("%.0f", readings)));
+        notes.add(
+            Problem.warning("plan.many-readings", Where.NOWHERE, Numerals.places(readings, 0)));
       }
     }
     if (choice.separate().isEmpty()) {
       notes.add(Problem.warning("plan.no-separate", Where.NOWHERE, ""));
     }
     return notes;
-  }
-
-  private static String text(String format, double value) {
-    return String.format(Locale.ROOT, format, value);
   }
 }

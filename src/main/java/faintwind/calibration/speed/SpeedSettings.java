@@ -1,5 +1,7 @@
 package faintwind.calibration.speed;
 
+import faintwind.message.Field;
+
 /**
  * How a log is to be converted.
  *
@@ -10,12 +12,12 @@ public record SpeedSettings(double average_s, LogAir air) {
   /** The default averaging time, s. */
   public static final double USUAL_AVERAGE_S = 30;
 
+  public static final Field AVERAGE = Field.number("average_s", 0, 86_400);
+
   /** Averages of 30 s, air from the rows. */
   public static final SpeedSettings USUAL = new SpeedSettings(USUAL_AVERAGE_S, LogAir.UNKNOWN);
 
   public SpeedSettings {
-    if (!(average_s >= 0 && average_s <= 86_400)) {
-      throw new IllegalArgumentException("average_s = " + average_s + ", allowed 0 to 86400");
-    }
+    AVERAGE.require(average_s);
   }
 }

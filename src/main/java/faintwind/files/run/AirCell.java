@@ -1,40 +1,20 @@
 package faintwind.files.run;
 
-import faintwind.files.NumberCell;
+import faintwind.physics.AirField;
 import java.util.OptionalDouble;
 
-/**
- * A cell that speaks of the air: which numbers it may hold, and its value in SI. The bounds are
- * those of {@link faintwind.physics.AirState}.
- */
+/** A cell that speaks of the air: which numbers it may hold, and its value in SI. */
 enum AirCell {
-  TEMPERATURE(LogColumns.AIR, -73, 126) {
-    @Override
-    double toSi(double cell) {
-      return cell + 273.15;
-    }
-  },
-  PRESSURE(LogColumns.PRESSURE, 300, 1200) {
-    @Override
-    double toSi(double cell) {
-      return cell * 100;
-    }
-  },
-  HUMIDITY(LogColumns.HUMIDITY, 0, 100) {
-    @Override
-    double toSi(double cell) {
-      return cell / 100;
-    }
-  };
+  TEMPERATURE(LogColumns.AIR, AirField.TEMPERATURE),
+  PRESSURE(LogColumns.PRESSURE, AirField.PRESSURE),
+  HUMIDITY(LogColumns.HUMIDITY, AirField.HUMIDITY);
 
   private final String column;
-  private final double low;
-  private final double high;
+  private final AirField air;
 
-  AirCell(String column, double low, double high) {
+  AirCell(String column, AirField air) {
     this.column = column;
-    this.low = low;
-    this.high = high;
+    this.air = air;
   }
 
   String column() {
@@ -42,20 +22,18 @@ enum AirCell {
   }
 
   boolean allows(double cell) {
-    return cell >= low && cell <= high;
+    return air.field().allows(cell);
   }
 
   /** The allowed numbers, for a message. */
   String allowed() {
-    return NumberCell.shown(low) + " … " + NumberCell.shown(high);
+    return air.field().allowed();
   }
-
-  abstract double toSi(double cell);
 
   /** The value in SI, or nothing where the cell has none or one that no air can have. */
   OptionalDouble siOf(OptionalDouble cell) {
     return cell.isPresent() && allows(cell.getAsDouble())
-        ? OptionalDouble.of(toSi(cell.getAsDouble()))
+        ? OptionalDouble.of(air.si(cell.getAsDouble()))
         : OptionalDouble.empty();
   }
 }

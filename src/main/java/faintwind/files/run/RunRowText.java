@@ -3,9 +3,7 @@ package faintwind.files.run;
 import faintwind.calibration.live.LiveColumn;
 import faintwind.calibration.live.LiveSample;
 import faintwind.calibration.run.SignalUnit;
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
+import faintwind.message.Numerals;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -18,7 +16,7 @@ import java.util.Set;
  * @param columns those beside time and signal
  */
 record RunRowText(SignalUnit unit, Set<LiveColumn> columns) {
-  private static final MathContext DIGITS = new MathContext(12);
+  private static final int DIGITS = 12;
 
   /** Decimals of a time in seconds; times must differ by more than half of the last. */
   private static final int TIME_DECIMALS = 6;
@@ -42,15 +40,11 @@ record RunRowText(SignalUnit unit, Set<LiveColumn> columns) {
 
   private static void cell(StringBuilder text, OptionalDouble value) {
     if (value.isPresent()) {
-      text.append(plain(BigDecimal.valueOf(value.getAsDouble()).round(DIGITS)));
+      text.append(Numerals.digits(value.getAsDouble(), DIGITS));
     }
   }
 
   static String time(double value_s) {
-    return plain(BigDecimal.valueOf(value_s).setScale(TIME_DECIMALS, RoundingMode.HALF_EVEN));
-  }
-
-  private static String plain(BigDecimal rounded) {
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return Numerals.shortest(value_s, TIME_DECIMALS);
   }
 }

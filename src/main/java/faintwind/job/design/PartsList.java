@@ -19,8 +19,6 @@ import faintwind.report.page.Pdf;
 import faintwind.report.sheet.PartsPage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -173,7 +171,7 @@ public final class PartsList {
 
   /** Money with two decimals. */
   public static String money(double value) {
-    return new BigDecimal(value).setScale(2, RoundingMode.HALF_UP).toPlainString();
+    return Numerals.places(value, 2);
   }
 
   /** Header and rows of the CSV. */

@@ -12,7 +12,6 @@ import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
-import java.math.BigDecimal;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -145,12 +144,9 @@ final class PartsWords {
   /** Whole to a thousandth of a millimetre: 9.525 mm is not 9.53 mm. */
   private String diameter() {
     double mm = 1e3 * design.ball().diameter_m().nominal();
-    String plain =
-        new BigDecimal(mm)
-            .setScale(3, java.math.RoundingMode.HALF_UP)
-            .stripTrailingZeros()
-            .toPlainString();
-    return plain + " mm" + design.ball().inches().map(i -> " (" + i + " in)").orElse("");
+    return Numerals.shortest(mm, 3)
+        + " mm"
+        + design.ball().inches().map(i -> " (" + i + " in)").orElse("");
   }
 
   private String bodyWidth() {

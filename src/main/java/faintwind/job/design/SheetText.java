@@ -2,6 +2,7 @@ package faintwind.job.design;
 
 import faintwind.files.design.SheetJson;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.physics.Interval;
 import faintwind.physics.design.CurvePoint;
 import faintwind.physics.design.Spread;
@@ -100,12 +101,6 @@ public final class SheetText {
   }
 
   private static String figures(double value) {
-    if (value == 0) {
-      return "0";
-    }
-    return new java.math.BigDecimal(value)
-        .round(new java.math.MathContext(4))
-        .stripTrailingZeros()
-        .toPlainString();
+    return Numerals.digits(value, 4);
   }
 }

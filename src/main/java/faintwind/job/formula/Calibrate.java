@@ -19,6 +19,7 @@ import faintwind.job.JobWatch;
 import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
@@ -46,6 +47,12 @@ import java.util.TreeMap;
 public final class Calibrate {
   /** Refits of the Monte Carlo study unless told otherwise. */
   public static final int USUAL_REFITS = 500;
+
+  /** Refits that a person may ask for. */
+  public static final Field REFITS = Field.whole("refits", 0, 10_000);
+
+  /** The largest relative expanded uncertainty that a person may accept, %. */
+  public static final Field LIMIT = Field.number("limit_pct", 0.001, 1000);
 
   private static final long SEED = 20_261_125L;
 

@@ -9,12 +9,16 @@ import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 
 /** Makes a recording of any source ready, with the air speed beside it where asked for. */
 public final class Listen {
+  /** How long a person may have it recorded. */
+  public static final Field LASTING = Field.number("for_s", 0.1, 1e9);
+
   private Listen() {}
 
   /**

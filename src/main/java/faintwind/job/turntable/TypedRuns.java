@@ -2,8 +2,8 @@ package faintwind.job.turntable;
 
 import faintwind.calibration.run.Direction;
 import faintwind.files.AtomicFile;
+import faintwind.message.Numerals;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -92,7 +92,7 @@ public final class TypedRuns {
   }
 
   private static String number(double value) {
-    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    return Numerals.digits(value, 12);
   }
 
   private static String quoted(String file) {

@@ -13,6 +13,7 @@ import faintwind.guide.turntable.Trouble;
 import faintwind.job.live.LiveSession;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.TimeText;
 import faintwind.ui.turntable.LiveTableView.Figure;
@@ -21,7 +22,6 @@ import faintwind.ui.turntable.LiveTableView.StepLine;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 
@@ -246,6 +246,6 @@ final class LiveTableWords {
   }
 
   private static String number(double value, int decimals) {
-    return String.format(Locale.ROOT, "%." + decimals + "f", value).replace('-', '−');
+    return Numerals.places(value, decimals).replace('-', '−');
   }
 }

@@ -226,10 +226,8 @@ public final class TurntablePlanView {
             spin ->
                 List.of(
                     begins,
-                    text(
-                        "turntable.run.speed",
-                        String.format(Locale.ROOT, "%.3f", spin.speed_m_s())),
-                    String.format(Locale.ROOT, "%.0f mm", 1000 * spin.radius_m().value()),
+                    text("turntable.run.speed", Numerals.places(spin.speed_m_s(), 3)),
+                    Numerals.places(1000 * spin.radius_m().value(), 0) + " mm",
                     text("runsheet.beat", spin.beat().perMinute(), spin.beat().aTurn()),
                     String.valueOf(spin.turns()),
                     text(spin.direction() == Direction.CW ? "plot.cw" : "plot.ccw"),
@@ -247,10 +245,7 @@ public final class TurntablePlanView {
       flow.getChildren()
           .add(
               Words.label(
-                  text(
-                      "turntable.plan.at",
-                      String.format(Locale.ROOT, "%.2f", at.speed_m_s()),
-                      percent(at.u()))));
+                  text("turntable.plan.at", Numerals.places(at.speed_m_s(), 2), percent(at.u()))));
     }
     lines.getChildren().addAll(flow, Rows.soft(text("plan.digits")));
     return lines;
@@ -262,7 +257,7 @@ public final class TurntablePlanView {
   }
 
   private static String percent(double share) {
-    return String.format(Locale.ROOT, "%.1f", 100 * share);
+    return Numerals.places(100 * share, 1);
   }
 
   private String text(String key, Object... arguments) {

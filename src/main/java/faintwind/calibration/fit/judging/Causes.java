@@ -6,12 +6,12 @@ import faintwind.calibration.fit.health.RunHealth;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -102,7 +102,7 @@ final class Causes {
           Problem.warning(
               shift.getAsDouble() > 0 ? "fit.marks-early" : "fit.marks-late",
               Where.run(run.run()),
-              String.format(Locale.ROOT, "%.0f", Math.abs(shift.getAsDouble()))));
+              Numerals.places(Math.abs(shift.getAsDouble()), 0)));
       told.add(run.run());
       return;
     }
@@ -149,7 +149,7 @@ final class Causes {
         "fit.ails." + id + way,
         Where.run(run),
         percent(ailment.share()),
-        String.format(Locale.ROOT, "%.0f", ailment.from_s()));
+        Numerals.places(ailment.from_s(), 0));
   }
 
   private boolean recorded(String run) {
