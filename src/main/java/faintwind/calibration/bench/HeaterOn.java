@@ -18,13 +18,9 @@ public record HeaterOn(double on_s, double change) {
   /** How long after switching on the change is taken, s: as the step says. */
   public static final double AFTER_S = 120;
 
-  private static final double LEAST_BEFORE_S = 10;
-  private static final double END_S = 5;
-  private static final int CANDIDATES = 400;
-
   /** Finds the moment; refused where the record is too short for a level and two minutes. */
   public static Checked<HeaterOn> in(Series signal) {
-    double first = signal.isEmpty() ? 0 : signal.first_s() + LEAST_BEFORE_S;
+    double first = signal.isEmpty() ? 0 : signal.first_s() + OwnChoices.LEAST_BEFORE_S;
     double last = signal.isEmpty() ? 0 : signal.last_s() - AFTER_S;
     if (last < first) {
       double length_s = signal.isEmpty() ? 0 : signal.last_s() - signal.first_s();
@@ -33,12 +29,12 @@ public record HeaterOn(double on_s, double change) {
               "bench.rise-too-short",
               Where.NOWHERE,
               String.valueOf(Math.round(length_s)),
-              String.valueOf(Math.round(LEAST_BEFORE_S + AFTER_S))));
+              String.valueOf(Math.round(OwnChoices.LEAST_BEFORE_S + AFTER_S))));
     }
     double best_s = first;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < CANDIDATES; i++) {
-      double tried_s = first + (last - first) * i / (CANDIDATES - 1);
+    for (int i = 0; i < OwnChoices.CANDIDATES; i++) {
+      double tried_s = first + (last - first) * i / (OwnChoices.CANDIDATES - 1);
       double cost = cost(signal, tried_s);
       if (cost < least) {
         least = cost;
@@ -46,7 +42,7 @@ public record HeaterOn(double on_s, double change) {
       }
     }
     double level = signal.window(signal.first_s(), best_s).mean();
-    double end = signal.window(best_s + AFTER_S - END_S, best_s + AFTER_S).mean();
+    double end = signal.window(best_s + AFTER_S - OwnChoices.END_S, best_s + AFTER_S).mean();
     return Checked.ok(new HeaterOn(best_s, end - level));
   }
 

@@ -23,8 +23,6 @@ public final class JarCheck {
    */
   private static final double BAND = 0.04;
 
-  private static final double STEP_K = 5;
-
   private JarCheck() {}
 
   /** The quantities of the sheet that the calibration knows better than the design. */
@@ -32,11 +30,12 @@ public final class JarCheck {
     Formula formula = Formula.of(calibration);
     AirState air = calibration.formula().referenceAir();
     double still = still_K(formula, air);
-    double warmer = still_K(formula, air.withTemperature(air.temperature_K() + STEP_K));
+    double warmer =
+        still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
     return List.of(
         Outcome.plain(OutcomeId.JAR_DELTA, Interval.share(still, BAND)),
         Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
-        Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / STEP_K));
+        Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / OwnChoices.JAR_STEP_K));
   }
 
   private static double still_K(Formula formula, AirState air) {

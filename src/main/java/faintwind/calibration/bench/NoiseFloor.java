@@ -11,11 +11,6 @@ import java.util.OptionalDouble;
  * @param corner_Hz where the 1/f part equals the white one; empty where it does not stand out
  */
 record NoiseFloor(double white, OptionalDouble corner_Hz) {
-  /** A 1/f part must raise the log likelihood by this much: one in a hundred by chance. */
-  private static final double STANDS_OUT = 3.3;
-
-  private static final int STEPS_A_DECADE = 12;
-
   /** The floor of all lines. */
   static NoiseFloor of(Spectrum spectrum) {
     return new Fit(spectrum, OptionalDouble.empty()).floor();
@@ -35,7 +30,7 @@ record NoiseFloor(double white, OptionalDouble corner_Hz) {
       double least = flatCost;
       double corner = 0;
       double last = spectrum.frequency_Hz(spectrum.size() - 1);
-      double factor = Math.pow(10, 1.0 / STEPS_A_DECADE);
+      double factor = Math.pow(10, 1.0 / OwnChoices.STEPS_A_DECADE);
       for (double tried = spectrum.resolution_Hz(); tried <= last; tried *= factor) {
         double cost = cost(tried, white(tried));
         if (cost < least) {
@@ -43,7 +38,7 @@ record NoiseFloor(double white, OptionalDouble corner_Hz) {
           corner = tried;
         }
       }
-      return flatCost - least < STANDS_OUT
+      return flatCost - least < OwnChoices.STANDS_OUT
           ? new NoiseFloor(flat, OptionalDouble.empty())
           : new NoiseFloor(white(corner), OptionalDouble.of(corner));
     }

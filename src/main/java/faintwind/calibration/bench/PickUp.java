@@ -13,10 +13,6 @@ import java.util.OptionalInt;
  *     folds to
  */
 public record PickUp(double frequency_Hz, double amplitude, OptionalInt mains_Hz) {
-  /** Chance that noise alone makes a line as high, over all lines: one in a thousand. */
-  private static final double CHANCE = 1e-3;
-
-  private static final int HARMONICS = 3;
   private static final int BESIDE = 2;
 
   /** Mains and logger clock together: common practice, no source. */
@@ -29,7 +25,7 @@ public record PickUp(double frequency_Hz, double amplitude, OptionalInt mains_Hz
         highest = k;
       }
     }
-    if (ratio(spectrum, floor, highest) < Math.log(spectrum.size() / CHANCE)) {
+    if (ratio(spectrum, floor, highest) < Math.log(spectrum.size() / OwnChoices.CHANCE)) {
       return Optional.empty();
     }
     double power = 0;
@@ -50,7 +46,7 @@ public record PickUp(double frequency_Hz, double amplitude, OptionalInt mains_Hz
   }
 
   private static OptionalInt mains(Spectrum spectrum, double frequency_Hz) {
-    for (int harmonic = 1; harmonic <= HARMONICS; harmonic++) {
+    for (int harmonic = 1; harmonic <= OwnChoices.HARMONICS; harmonic++) {
       for (int mains : new int[] {50, 60}) {
         double f = mains * harmonic;
         double tolerance = MAINS_SHARE * f + BESIDE * spectrum.resolution_Hz();

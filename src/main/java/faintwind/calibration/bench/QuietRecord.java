@@ -31,12 +31,6 @@ public record QuietRecord(
   /** A record must be as long as this, s, and have as many rows: own rule. */
   public static final double LEAST_S = 60;
 
-  private static final int LEAST_ROWS = 40;
-  private static final int STUCK_ROWS = 10;
-
-  /** How often the scatter the drift must make over the record to be called one. */
-  private static final double WANDERS = 8;
-
   public QuietRecord {
     blindTo = List.copyOf(blindTo);
   }
@@ -58,7 +52,7 @@ public record QuietRecord(
   /** Works out a record; refused where it is too short. */
   public static Checked<QuietRecord> of(Series signal) {
     double length_s = signal.isEmpty() ? 0 : signal.last_s() - signal.first_s();
-    if (signal.size() < LEAST_ROWS || length_s < LEAST_S) {
+    if (signal.size() < OwnChoices.LEAST_ROWS || length_s < LEAST_S) {
       return Checked.refused(
           Problem.error(
               "bench.too-short",
@@ -66,7 +60,7 @@ public record QuietRecord(
               String.valueOf(Math.round(length_s)),
               String.valueOf(signal.size()),
               String.valueOf(Math.round(LEAST_S)),
-              String.valueOf(LEAST_ROWS)));
+              String.valueOf(OwnChoices.LEAST_ROWS)));
     }
     StraightLine line = StraightLine.through(signal);
     Series residual = line.residual(signal);
@@ -101,10 +95,10 @@ public record QuietRecord(
     while (same < values.length && values[values.length - 1 - same] == last) {
       same++;
     }
-    boolean atEnd = (last == low || last == high) && same >= STUCK_ROWS;
-    if (atEnd && Arrays.stream(values).distinct().count() > STUCK_ROWS) {
+    boolean atEnd = (last == low || last == high) && same >= OwnChoices.STUCK_ROWS;
+    if (atEnd && Arrays.stream(values).distinct().count() > OwnChoices.STUCK_ROWS) {
       return Input.AT_AN_END;
     }
-    return drift > WANDERS * line.scatter() ? Input.WANDERS : Input.STEADY;
+    return drift > OwnChoices.WANDERS * line.scatter() ? Input.WANDERS : Input.STEADY;
   }
 }

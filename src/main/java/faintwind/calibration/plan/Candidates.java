@@ -12,18 +12,6 @@ import java.util.Optional;
  * with the radius and the beat that suit it best.
  */
 final class Candidates {
-  /** Speeds looked at. */
-  static final int COUNT = 13;
-
-  /** A whole number of beats may move a speed by this share. */
-  private static final double MOST_OFF = 0.06;
-
-  /** Acceleration towards the middle that balls and wires take, m/s² (own choice, no source). */
-  private static final double MOST_INWARD_M_S2 = 15;
-
-  /** Time constants of turning below which a speed is not worth it. */
-  static final double LEAST_CONSTANTS = 1;
-
   private final PlanRequest request;
   private final PlannedFit fit;
 
@@ -45,7 +33,7 @@ final class Candidates {
   List<Candidate> at(double constants) {
     List<Candidate> found = new ArrayList<>();
     PlanWish wish = request.wish();
-    for (double speed : spaced(wish.least_m_s(), wish.most_m_s(), COUNT)) {
+    for (double speed : spaced(wish.least_m_s(), wish.most_m_s(), OwnChoices.SPEEDS_TRIED)) {
       best(speed, constants)
           .filter(c -> found.isEmpty() || c.speed_m_s() > found.get(found.size() - 1).speed_m_s())
           .ifPresent(found::add);
@@ -58,7 +46,7 @@ final class Candidates {
     Optional<Candidate> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     for (Uncertain radius : request.arm().radii_m()) {
-      if (speed_m_s * speed_m_s / radius.value() > MOST_INWARD_M_S2) {
+      if (speed_m_s * speed_m_s / radius.value() > OwnChoices.MOST_INWARD_M_S2) {
         continue;
       }
       for (int aTurn : request.wish().beats().aTurn()) {
@@ -80,7 +68,7 @@ final class Candidates {
     double exact = 60 * aTurn * speed_m_s / (2 * Math.PI * radius_m);
     PlanWish.Beats beats = request.wish().beats();
     int whole = (int) Math.max(beats.least(), Math.min(beats.most(), Math.round(exact)));
-    return Math.abs(whole / exact - 1) <= MOST_OFF
+    return Math.abs(whole / exact - 1) <= OwnChoices.MOST_OFF
         ? Optional.of(new Beat(whole, aTurn))
         : Optional.empty();
   }
@@ -110,6 +98,7 @@ final class Candidates {
 
   /** Whether the cable carries at least a time constant of it. */
   private boolean carried(Candidate candidate) {
-    return candidate.spin_s() >= LEAST_CONSTANTS * fit.timeConstant_s(candidate.speed_m_s()) * 0.99;
+    return candidate.spin_s()
+        >= OwnChoices.LEAST_CONSTANTS * fit.timeConstant_s(candidate.speed_m_s()) * 0.99;
   }
 }

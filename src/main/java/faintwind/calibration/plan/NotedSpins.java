@@ -15,11 +15,6 @@ import java.util.Set;
  * refusals.
  */
 public final class NotedSpins {
-  private static final double SAME = 0.01;
-
-  /** A hand keeps a beat far better than this. */
-  private static final double FAR = 0.15;
-
   private NotedSpins() {}
 
   /**
@@ -50,7 +45,7 @@ public final class NotedSpins {
     }
     for (int i = 0; i < noted.size(); i++) {
       double ratio = noted.get(i).speed_m_s() / planned.get(i).speed_m_s();
-      if (!exchanged.contains(i) && Math.abs(ratio - 1) > FAR) {
+      if (!exchanged.contains(i) && Math.abs(ratio - 1) > OwnChoices.FAR) {
         questions.add(
             Problem.warning(
                 "plan.noted-speed",
@@ -73,7 +68,7 @@ public final class NotedSpins {
   }
 
   private static boolean same(double one, double other) {
-    return Math.abs(one / other - 1) < SAME;
+    return Math.abs(one / other - 1) < OwnChoices.SAME;
   }
 
   private static String text(double speed_m_s) {

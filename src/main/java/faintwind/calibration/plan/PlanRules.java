@@ -9,11 +9,6 @@ import java.util.List;
 
 /** Why a plan cannot be, with what would fit; and what a person should know of one that can. */
 final class PlanRules {
-  private static final int FEWEST = 3;
-
-  /** Readings that a person will type from a film without complaint (own choice, no source). */
-  private static final double MANY_READINGS = 900;
-
   private PlanRules() {}
 
   static List<Problem> refusals(PlanRequest request, Candidates candidates, PlannedFit fit) {
@@ -23,9 +18,9 @@ final class PlanRules {
     if (cable && request.wish().directions() == PlanWish.Directions.ONE_WAY) {
       problems.add(Problem.error("plan.cable-one-way", Where.NOWHERE, ""));
     }
-    double constants = Candidates.LEAST_CONSTANTS;
+    double constants = OwnChoices.LEAST_CONSTANTS;
     List<Candidate> found = candidates.at(constants);
-    if (found.size() < FEWEST) {
+    if (found.size() < OwnChoices.FEWEST_SPEEDS) {
       problems.add(cable ? shortCable(request, fit) : noBeat(request, found));
     }
     return problems;
@@ -92,7 +87,7 @@ final class PlanRules {
     }
     if (request.arm().way().kind() == DataWay.Kind.FILMED_METER) {
       double readings = plan.total_s() / request.response().step_s();
-      if (readings > MANY_READINGS) {
+      if (readings > OwnChoices.MANY_READINGS) {
         notes.add(
             Problem.warning("plan.many-readings", Where.NOWHERE, Numerals.places(readings, 0)));
       }

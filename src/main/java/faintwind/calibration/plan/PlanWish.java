@@ -47,9 +47,6 @@ public record PlanWish(
           LESSONS,
           LESSON_LENGTH);
 
-  /** Fastest over slowest speed at least: over less the runs tell no curve (own choice). */
-  private static final double NARROWEST = 1.5;
-
   /** Which way the arm may turn. */
   public enum Directions {
     /** All clockwise. */
@@ -150,7 +147,7 @@ public record PlanWish(
     List<Problem> problems = new ArrayList<>();
     String slowest = texts.text(SLOWEST);
     String fastest = texts.text(FASTEST);
-    if (!(Double.parseDouble(fastest) > NARROWEST * Double.parseDouble(slowest))) {
+    if (!(Double.parseDouble(fastest) > OwnChoices.NARROWEST * Double.parseDouble(slowest))) {
       Where where = texts.where(FASTEST);
       problems.add(Problem.error("plan.narrow", where, fastest, slowest));
     }

@@ -21,9 +21,6 @@ import java.util.OptionalDouble;
  * measurement: enough to predict what a fit will know.
  */
 final class PlannedRuns {
-  /** Rows of the planned recordings, no closer than the fit's finest average, s. */
-  static final double STEP_S = 3;
-
   private PlannedRuns() {}
 
   /**
@@ -141,11 +138,11 @@ final class PlannedRuns {
   }
 
   private static Series series(PlannedStep step, double end_s, double first_K) {
-    int rows = Math.max(2, (int) Math.floor((end_s - step.start_s()) / STEP_S) + 1);
+    int rows = Math.max(2, (int) Math.floor((end_s - step.start_s()) / OwnChoices.STEP_S) + 1);
     double[] times = new double[rows];
     double[] values = new double[rows];
     for (int i = 0; i < rows; i++) {
-      times[i] = step.start_s() + i * STEP_S;
+      times[i] = step.start_s() + i * OwnChoices.STEP_S;
     }
     Arrays.fill(values, first_K);
     return Series.of(times, values);

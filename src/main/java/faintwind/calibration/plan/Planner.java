@@ -24,13 +24,6 @@ import java.util.function.BooleanSupplier;
  * among the paces that fit into the time, the one that promises most.
  */
 public final class Planner {
-  private static final int FEWEST = 3;
-  private static final int USUAL_SPEEDS = 7;
-  private static final int MOST_SPEEDS = 9;
-
-  /** Speeds of the range at which the promise is looked at. */
-  private static final int LOOKS = 9;
-
   /** Two time constants are as good as four; one is not. */
   private static final List<Double> CONSTANTS = List.of(2.0, 1.5, 3.0);
 
@@ -54,7 +47,7 @@ public final class Planner {
                 response.still_s().nominal(),
                 response.breeze_s().nominal(),
                 response.still_K(),
-                response.noise_K() * Math.sqrt(response.step_s() / PlannedRuns.STEP_S)),
+                response.noise_K() * Math.sqrt(response.step_s() / OwnChoices.STEP_S)),
             request.arm().radii_m(),
             request.asymmetry(),
             request.uCarried().isPresent()
@@ -141,8 +134,10 @@ public final class Planner {
   private Optional<Plan> most(Plan.Form form, Pace pace) {
     Palette palette = palette(pace);
     boolean free = limit_s() == Double.POSITIVE_INFINITY;
-    int most = Math.min(free ? USUAL_SPEEDS : MOST_SPEEDS, palette.candidates().size());
-    for (int some = most; some >= FEWEST; some--) {
+    int most =
+        Math.min(
+            free ? OwnChoices.USUAL_SPEEDS : OwnChoices.MOST_SPEEDS, palette.candidates().size());
+    for (int some = most; some >= OwnChoices.FEWEST_SPEEDS; some--) {
       if (shortestOf(palette, some, pace, form) > limit_s()) {
         continue;
       }
@@ -158,7 +153,7 @@ public final class Planner {
   /** The fewest speeds, those that take least time, where nothing better fits. */
   private Optional<Plan> quickest(Palette palette, Pace pace, Plan.Form form) {
     List<Candidate> quick = quickest(palette);
-    if (quick.size() < FEWEST) {
+    if (quick.size() < OwnChoices.FEWEST_SPEEDS) {
       return Optional.empty();
     }
     List<PlannedStep> steps = Schedule.of(quick, request, fit, pace, form);
@@ -168,7 +163,7 @@ public final class Planner {
   private static List<Candidate> quickest(Palette palette) {
     return palette.candidates().stream()
         .sorted(Comparator.comparingDouble(Candidate::spin_s))
-        .limit(FEWEST)
+        .limit(OwnChoices.FEWEST_SPEEDS)
         .toList();
   }
 
@@ -213,7 +208,7 @@ public final class Planner {
 
   private List<Candidate> choose(Palette palette, int some) {
     List<Double> looks =
-        Candidates.spaced(request.wish().least_m_s(), request.wish().most_m_s(), LOOKS);
+        Candidates.spaced(request.wish().least_m_s(), request.wish().most_m_s(), OwnChoices.LOOKS);
     Knowledge before = fit.beforehand().plus(known(List.of(warmUp())));
     List<Integer> chosen =
         Exchange.choose(
@@ -246,7 +241,7 @@ public final class Planner {
   private Promise promise(List<PlannedStep> steps) {
     ExpectedUncertainty expected = fit.uncertainty(fit.beforehand().plus(known(steps)));
     PlanWish wish = request.wish();
-    List<Double> speeds = Candidates.spaced(wish.least_m_s(), wish.most_m_s(), LOOKS);
+    List<Double> speeds = Candidates.spaced(wish.least_m_s(), wish.most_m_s(), OwnChoices.LOOKS);
     return new Promise(
         mean(expected, speeds),
         speeds.stream().map(v -> new Promise.AtSpeed(v, expected.u(v))).toList(),
@@ -263,7 +258,7 @@ public final class Planner {
     Pace pace =
         new Pace(
             slow * CONSTANTS.get(1),
-            Pace.LEAST_REST_S,
+            OwnChoices.LEAST_REST_S,
             minutes(WARM_UPS.get(2) * slow * fit.timeConstant_s(0)));
     List<Candidate> quickest = quickest(palette(pace));
     return Schedule.of(quickest, request, fit, pace, Plan.Form.STAIRCASE).stream()

@@ -9,15 +9,6 @@ import java.util.Optional;
 
 /** Lays steps one after another: warm-up, spins and rests, moves to another radius, lessons. */
 final class Schedule {
-  /** Lead and coast that the counted turns leave out, s. */
-  private static final double NOT_COUNTED_S = 10;
-
-  /** Full temperature, for the straight-line look: within this share of it. */
-  private static final double FULL = 0.02;
-
-  /** Packing up at the end of a lesson, s. */
-  private static final double PACKING_S = 240;
-
   private final PlanRequest request;
   private final PlannedFit fit;
   private final Pace pace;
@@ -54,7 +45,7 @@ final class Schedule {
       add(PlannedStep.Kind.REST, pace.rest_s());
     }
     if (lessonLength_s().isEmpty()) {
-      add(PlannedStep.Kind.STILL, Pace.STILL_S);
+      add(PlannedStep.Kind.STILL, OwnChoices.STILL_S);
     }
   }
 
@@ -66,7 +57,7 @@ final class Schedule {
     if (lessonLength_s().isPresent()) {
       beginLesson();
     } else {
-      add(PlannedStep.Kind.ZERO, Pace.ZERO_S);
+      add(PlannedStep.Kind.ZERO, OwnChoices.ZERO_S);
       add(PlannedStep.Kind.WARM_UP, pace.warmUp_s());
     }
   }
@@ -75,13 +66,13 @@ final class Schedule {
   private void beginLesson() {
     time_s = 0;
     delta_K = fit.steadyDelta_K(0);
-    add(PlannedStep.Kind.STILL, Pace.SETTLE_S);
+    add(PlannedStep.Kind.STILL, OwnChoices.SETTLE_S);
   }
 
   private void before(Candidate next, int index, boolean moved) {
     Optional<Double> length_s = lessonLength_s();
     if (length_s.isPresent()
-        && time_s + need_s(next, moved) > length_s.get() - PACKING_S
+        && time_s + need_s(next, moved) > length_s.get() - OwnChoices.PACKING_S
         && index > 0) {
       lesson++;
       recording++;
@@ -89,9 +80,9 @@ final class Schedule {
       return;
     }
     if (moved) {
-      add(PlannedStep.Kind.MOVE, Pace.MOVE_S);
+      add(PlannedStep.Kind.MOVE, OwnChoices.MOVE_S);
       recording++;
-      add(PlannedStep.Kind.STILL, Pace.SETTLE_S);
+      add(PlannedStep.Kind.STILL, OwnChoices.SETTLE_S);
     } else if (form == Plan.Form.SEPARATE && index > 0) {
       recording++;
     }
@@ -102,25 +93,29 @@ final class Schedule {
 
   private double need_s(Candidate next, boolean moved) {
     double again_s = form == Plan.Form.SEPARATE ? againWarm_s() : 0;
-    return (moved ? Pace.MOVE_S + Pace.SETTLE_S : 0) + again_s + next.spin_s() + pace.rest_s();
+    return (moved ? OwnChoices.MOVE_S + OwnChoices.SETTLE_S : 0)
+        + again_s
+        + next.spin_s()
+        + pace.rest_s();
   }
 
   private double againWarm_s() {
     double still_K = fit.steadyDelta_K(0);
-    double gap = Math.max(1 - delta_K / still_K, FULL);
-    return fit.timeConstant_s(0) * Math.log(gap / FULL);
+    double gap = Math.max(1 - delta_K / still_K, OwnChoices.FULL);
+    return fit.timeConstant_s(0) * Math.log(gap / OwnChoices.FULL);
   }
 
   private void warmAgain() {
     double wait_s = 30 * Math.ceil(againWarm_s() / 30);
     if (wait_s > 0) {
-      add(PlannedStep.Kind.STILL, Math.max(wait_s, Pace.SETTLE_S));
+      add(PlannedStep.Kind.STILL, Math.max(wait_s, OwnChoices.SETTLE_S));
     }
   }
 
   private void spin(Candidate candidate, int number, Direction direction) {
     double rate = candidate.beat().turns_1_s();
-    int turns = Math.max(1, (int) Math.floor(rate * (candidate.spin_s() - NOT_COUNTED_S)));
+    int turns =
+        Math.max(1, (int) Math.floor(rate * (candidate.spin_s() - OwnChoices.NOT_COUNTED_S)));
     double radius = candidate.radius_m().value();
     double uRadius = candidate.radius_m().u().orElse(ArmSpeed.RADIUS_U_M) / radius;
     double uCount = ArmSpeed.CLICKS_U_S * rate / turns;
