@@ -59,6 +59,7 @@ public enum OutcomeId {
   FUSE("fuse_mA", "mA"),
   CABLE_RESISTANCE("cable_ohm", "Ω"),
   CABLE_DROP("cable_drop_V", "V"),
+  BATTERY_FRESH("battery_fresh_V", "V"),
   BATTERY_CURRENT("battery_current_mA", "mA"),
   BATTERY_TIME("battery_h", "h"),
   // ---- heat ----
