@@ -85,6 +85,8 @@ public enum OutcomeId {
   JAR_DELTA("jar_delta_K", "K"),
   JAR_AIR("jar_air_C", "°C"),
   JAR_SLOPE("jar_slope_K_K", "K/K"),
+  JAR_PRESSURE("jar_pressure_hPa", "hPa"),
+  JAR_PRESSURE_SLOPE("jar_slope_K_hPa", "K/hPa"),
   JAR_TIME("jar_min", "min"),
   // ---- signal ----
   SENSITIVITY("sensitivity_uV_K", "µV/K"),
