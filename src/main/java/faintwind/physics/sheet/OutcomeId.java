@@ -113,6 +113,7 @@ public enum OutcomeId {
   PLATING_HYDROGEN_ROOM("plating_hydrogen_room_pct", "%"),
   // ---- the arm of the turntable ----
   ARM_RADIUS("arm_radius_mm", "mm"),
+  ARM_FASTEST("arm_fastest_m_s", "m/s"),
   ARM_TURNS("arm_turns_1_min", "1/min"),
   ARM_PULL("arm_pull_N", "N"),
   ARM_THREAD_GROWTH("arm_thread_growth_mm", "mm"),
