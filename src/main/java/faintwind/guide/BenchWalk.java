@@ -120,7 +120,7 @@ public final class BenchWalk {
     with(step, reading, BenchFact.LOGGER_ON_CABLE);
     switch (kind) {
       case ZERO, SCATTER -> without(step, reading, BenchFact.POWER_ON);
-      case RISE, DROP -> with(step, reading, BenchFact.POWER_ON);
+      case RISE, DROP, LEVEL -> with(step, reading, BenchFact.POWER_ON);
     }
   }
 

@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.QuestionAnswered;
@@ -26,6 +27,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class Doubts {
   private static final double SAME = 1e-3;
+
+  /** The sizes of the arm hold margins of two: a tenth more is none of them (own choice). */
+  private static final double ARM_MORE = 0.1;
 
   private Doubts() {}
 
@@ -118,7 +122,11 @@ public final class Doubts {
     List<String> changed =
         step.names().stream()
             .filter(Situation::isSheetName)
-            .filter(name -> differs(before.get(name), after.get(name)))
+            .filter(
+                name ->
+                    isArm(name)
+                        ? grew(before.get(name), after.get(name))
+                        : differs(before.get(name), after.get(name)))
             .toList();
     if (changed.isEmpty()) {
       return Optional.empty();
@@ -131,6 +139,15 @@ public final class Doubts {
 
   private static Problem warning(String id, Step step, String found, String... details) {
     return Problem.warning(id, Where.step(step.id()), found, details);
+  }
+
+  private static boolean isArm(String name) {
+    return OutcomeId.of(name).filter(id -> id.group() == OutcomeId.Group.ARM).isPresent();
+  }
+
+  /** A plan that asks for less than what the arm was built for raises no doubt. */
+  private static boolean grew(@Nullable Double a, @Nullable Double b) {
+    return a == null || b == null ? !Objects.equals(a, b) : b > (1 + ARM_MORE) * a;
   }
 
   private static boolean differs(@Nullable Double a, @Nullable Double b) {

@@ -14,7 +14,6 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
-import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -42,8 +41,19 @@ public record Situation(
   /** In formulas: 1 where there is no design or it says stop, else 0. */
   public static final String DESIGN_STOPS = "design_stops";
 
-  /** A design sheet and since when it counts. */
-  public record DatedSheet(OffsetDateTime since, DesignSheet sheet) {}
+  /**
+   * A design sheet and since when it counts.
+   *
+   * @param since when the entry was made
+   * @param sheet what counts since
+   * @param entry id of the journal's entry that brought it; empty where it comes from elsewhere
+   */
+  public record DatedSheet(OffsetDateTime since, DesignSheet sheet, Optional<String> entry) {
+    /** A sheet that no journal knows of. */
+    public DatedSheet(OffsetDateTime since, DesignSheet sheet) {
+      this(since, sheet, Optional.empty());
+    }
+  }
 
   public Situation {
     designs = List.copyOf(designs);
@@ -78,25 +88,26 @@ public record Situation(
   }
 
   /**
-   * The sheet of the design that stood in the journal when an entry was made: by the order of the
-   * journal, so that a computer's clock set back hides no change. Where the designs come from
-   * elsewhere, by time.
+   * The sheet that stood in the journal when an entry was made: by the order of the journal, so
+   * that a computer's clock set back hides no change. Where a sheet comes from elsewhere, by time.
    */
   public Optional<DesignSheet> sheetAtEntry(Standing<? extends Event> entry) {
-    int before = 0;
-    int all = 0;
-    boolean past = false;
-    for (Standing<? extends Event> line : state.lines()) {
-      past = past || line.entry().equals(entry.entry());
-      if (line.stands() && line.event() instanceof DesignChosen) {
-        all++;
-        before += past ? 0 : 1;
-      }
-    }
-    if (all == 0 || all != designs.size()) {
+    if (designs.stream().anyMatch(dated -> dated.entry().isEmpty())) {
       return sheetAt(entry.at());
     }
-    return before == 0 ? Optional.empty() : Optional.of(designs.get(before - 1).sheet());
+    Optional<DesignSheet> found = Optional.empty();
+    for (Standing<? extends Event> line : state.lines()) {
+      if (line.entry().equals(entry.entry())) {
+        break;
+      }
+      for (DatedSheet dated : designs) {
+        found =
+            dated.entry().filter(line.entry()::equals).isPresent()
+                ? Optional.of(dated.sheet())
+                : found;
+      }
+    }
+    return found;
   }
 
   /**

@@ -33,4 +33,9 @@ public record AirState(double temperature_K, double pressure_Pa, double relative
   public AirState withTemperature(double other_K) {
     return new AirState(other_K, pressure_Pa, relativeHumidity);
   }
+
+  /** The same at another pressure. */
+  public AirState withPressure(double other_Pa) {
+    return new AirState(temperature_K, other_Pa, relativeHumidity);
+  }
 }

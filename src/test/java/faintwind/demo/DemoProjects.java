@@ -288,6 +288,7 @@ final class DemoProjects {
             "u-radius", "1",
             "jar-delta", "31.7"));
     typed.put("jar-air", "19.5");
+    typed.put("jar-pressure", "1004");
     typed.putAll(Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
     return typed;
   }

@@ -14,6 +14,7 @@ import faintwind.physics.design.SupplyDesign;
 import faintwind.physics.design.TouchLimit;
 import faintwind.physics.part.BatteryType;
 import faintwind.physics.part.Catalogue;
+import faintwind.physics.part.Cells;
 import faintwind.physics.part.ColourCode;
 import faintwind.physics.part.ESeries;
 import faintwind.physics.part.Label;
@@ -156,7 +157,9 @@ class PartsPublishedTest {
             NAME,
             9.0 + 1e-9,
             9.0 - 1e-9,
-            List.of(new BatteryType.Capacity(0.1, Interval.exact(3.6 * capacity_mAh))));
+            List.of(new BatteryType.Capacity(0.1, Interval.exact(3.6 * capacity_mAh))),
+            new Cells(
+                Cells.Chemistry.ALKALINE, false, OptionalDouble.empty(), OptionalDouble.empty()));
     return new SupplyDesign(
         Interval.exact(5),
         new SupplyDesign.Regulator(

@@ -3,6 +3,8 @@ package faintwind.calibration.bench;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.physics.AirState;
 import faintwind.physics.Constants;
 import faintwind.physics.Interval;
@@ -13,8 +15,8 @@ import java.util.OptionalDouble;
 
 /**
  * What a calibrated instrument shows at rest in a closed jar: delta in still air by the formula in
- * force, and how it changes with the temperature of the air in the jar. The pressure is that of the
- * calibration: a change of the weather by 20 hPa moves delta by less than a hundredth.
+ * force, and how it changes with the temperature and the pressure of the air in the jar. A change
+ * of the weather by 20 hPa moves delta by less than a hundredth; a mountain of 2000 m by some 5 %.
  */
 public final class JarCheck {
   /**
@@ -25,17 +27,33 @@ public final class JarCheck {
 
   private JarCheck() {}
 
-  /** The quantities of the sheet that the calibration knows better than the design. */
+  /**
+   * The quantities of the sheet that the calibration knows better than the design; none where the
+   * signal's scale in kelvin is not on record.
+   */
   public static List<Outcome> of(Calibration calibration) {
+    if (!isInKelvin(calibration.signal())) {
+      return List.of();
+    }
     Formula formula = Formula.of(calibration);
     AirState air = calibration.formula().referenceAir();
     double still = still_K(formula, air);
-    double warmer =
-        still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
+    double warmer = still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
+    double thinner = still_K(formula, air.withPressure(air.pressure_Pa() - OwnChoices.JAR_STEP_PA));
     return List.of(
         Outcome.plain(OutcomeId.JAR_DELTA, Interval.share(still, BAND)),
         Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
-        Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / OwnChoices.JAR_STEP_K));
+        Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / OwnChoices.JAR_STEP_K),
+        Outcome.plain(OutcomeId.JAR_PRESSURE, air.pressure_Pa() / 100),
+        Outcome.plain(OutcomeId.JAR_PRESSURE_SLOPE, (still - thinner) / (OwnChoices.JAR_STEP_PA / 100)));
+  }
+
+  /** Whether the size of a kelvin in the signal is on record. */
+  static boolean isInKelvin(SignalPath signal) {
+    return signal.unit() == SignalUnit.DELTA_K
+        || (signal.unit() != SignalUnit.SIGNAL_COUNTS
+            && signal.thermocouple().isPresent()
+            && signal.chain().gain().isPresent());
   }
 
   private static double still_K(Formula formula, AirState air) {

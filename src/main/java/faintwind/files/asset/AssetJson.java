@@ -11,6 +11,7 @@ import faintwind.physics.Interval;
 import faintwind.physics.Thermocouple;
 import faintwind.physics.Thermocouple.Polynomial;
 import faintwind.physics.part.BatteryType;
+import faintwind.physics.part.Cells;
 import faintwind.physics.part.Coat;
 import faintwind.physics.part.Label;
 import faintwind.physics.part.LoggerProfile;
@@ -23,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Turns asset files that their schema has passed into parts in SI units. */
@@ -116,7 +118,22 @@ final class AssetJson {
           new BatteryType.Capacity(
               number(row, "load_mA") * 1e-3, range(row, "capacity_mAh").times(MAH_C)));
     }
-    return new BatteryType(label(node), number(node, "fresh_V"), number(node, "end_V"), capacities);
+    return new BatteryType(
+        label(node), number(node, "fresh_V"), number(node, "end_V"), capacities, cells(node));
+  }
+
+  private static Cells cells(ObjectNode node) {
+    return new Cells(
+        node.has("chemistry")
+            ? Cells.Chemistry.valueOf(upper(node, "chemistry").replace('-', '_'))
+            : Cells.Chemistry.NOT_RECORDED,
+        node.path("protection").asText().equals("circuit"),
+        current_A(node, "sleeps_below_mA"),
+        current_A(node, "most_mA"));
+  }
+
+  private static OptionalDouble current_A(ObjectNode node, String key) {
+    return node.has(key) ? OptionalDouble.of(number(node, key) * 1e-3) : OptionalDouble.empty();
   }
 
   static ThermocoupleType thermocouple(ObjectNode node) {

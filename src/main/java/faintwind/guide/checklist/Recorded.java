@@ -11,7 +11,9 @@ public enum Recorded {
   /** Its change from before the heater is switched on to the end. */
   RISE,
   /** Its change from before a breath to the lowest within a minute. */
-  DROP;
+  DROP,
+  /** Its level at rest, heater on, in kelvin. */
+  LEVEL;
 
   /** The word in data files. */
   public String word() {

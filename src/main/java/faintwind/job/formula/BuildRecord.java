@@ -121,9 +121,7 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         Optional.of(uncertain(design.ball().metal().specificHeat_J_kgK())),
         Optional.of(uncertain(design.heater().resistance_ohm())),
         Optional.of(uncertain(design.supply().voltage_V())),
-        // the parts' tolerances alone: how far wire formulas lie apart is left to the fit's own
-        // form
-        Optional.of(uncertain(Spread.ofParts(design).of(model -> model.leads_W_K(0)))));
+        Optional.of(uncertain(new Spread(design).of(model -> model.leads_W_K(0)))));
   }
 
   /** A tolerance band as a rectangular distribution: u = half width / √3 (JCGM 100:2008, 4.3.7). */

@@ -5,6 +5,7 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.Situation.DatedSheet;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
+import faintwind.record.Event;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.InstrumentState;
@@ -12,44 +13,72 @@ import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** The sheets of an instrument's designs, and from when a calibration knows more than they do. */
+/**
+ * The sheets of an instrument in the order of its journal: of each design, of the arm once it is
+ * measured or planned, and of the calibration in force, which knows more than a design does.
+ */
 final class CalibratedSheets {
-  private CalibratedSheets() {}
+  private final Path folder;
+  private final List<DatedSheet> all = new ArrayList<>();
+  private final Optional<Standing<CalibrationPutInForce>> inForce;
+  private final ArmOnRecord arm;
+
+  private CalibratedSheets(Path folder, InstrumentState state) {
+    this.folder = folder;
+    this.inForce = state.last(CalibrationPutInForce.class);
+    this.arm = new ArmOnRecord(folder, state);
+  }
 
   /**
-   * One sheet for each design chosen, and one more for the calibration in force.
+   * One sheet for each entry that changed what counts.
    *
    * @throws IOException where something that is there cannot be read
    */
   static List<DatedSheet> of(
       Path folder, InstrumentState state, Function<String, Optional<DesignSheet>> sheetOf)
       throws IOException {
-    List<DatedSheet> all = new ArrayList<>();
-    for (Standing<DesignChosen> line : state.standing(DesignChosen.class)) {
-      sheetOf
-          .apply(line.event().json())
-          .ifPresent(sheet -> all.add(new DatedSheet(line.at(), sheet)));
-    }
-    Optional<Standing<CalibrationPutInForce>> last = state.last(CalibrationPutInForce.class);
-    if (last.isPresent() && !all.isEmpty()) {
-      DatedSheet design = all.get(all.size() - 1);
-      OffsetDateTime at = last.get().at();
-      List<Outcome> better = better(folder.resolve(last.get().event().file()));
-      // a design chosen after the calibration is another instrument, which it says nothing of
-      if (!better.isEmpty() && !design.since().isAfter(at)) {
-        all.add(new DatedSheet(at, design.sheet().with(better)));
+    CalibratedSheets sheets = new CalibratedSheets(folder, state);
+    for (Standing<? extends Event> line : state.lines()) {
+      if (line.stands()) {
+        sheets.follow(line, sheetOf);
       }
     }
-    return all;
+    return sheets.all;
   }
 
-  private static List<Outcome> better(Path file) throws IOException {
+  private void follow(
+      Standing<? extends Event> line, Function<String, Optional<DesignSheet>> sheetOf)
+      throws IOException {
+    if (line.event() instanceof DesignChosen chosen) {
+      // a calibration made before is one of another instrument, of which it says nothing
+      sheetOf
+          .apply(chosen.json())
+          .ifPresent(sheet -> all.add(dated(line, sheet.with(arm.sizes(sheet)))));
+    } else if (!all.isEmpty()) {
+      DesignSheet sheet = all.get(all.size() - 1).sheet();
+      List<Outcome> better = new ArrayList<>();
+      if (inForce.filter(last -> last.entry().equals(line.entry())).isPresent()) {
+        better.addAll(jar(folder.resolve(inForce.get().event().file())));
+      }
+      if (arm.changesBy(line)) {
+        better.addAll(arm.sizes(sheet));
+      }
+      if (!better.isEmpty()) {
+        all.add(dated(line, sheet.with(better)));
+      }
+    }
+  }
+
+  private static DatedSheet dated(Standing<? extends Event> line, DesignSheet sheet) {
+    return new DatedSheet(line.at(), sheet, Optional.of(line.entry()));
+  }
+
+  private static List<Outcome> jar(Path file) throws IOException {
     if (!Files.isRegularFile(file)) {
       return List.of();
     }

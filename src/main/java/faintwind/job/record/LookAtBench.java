@@ -3,6 +3,7 @@ package faintwind.job.record;
 import faintwind.calibration.bench.BreathDrop;
 import faintwind.calibration.bench.HeaterOn;
 import faintwind.calibration.bench.QuietRecord;
+import faintwind.calibration.bench.SettledLevel;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalChain;
@@ -16,6 +17,7 @@ import faintwind.message.NumberText;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.sheet.JarSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,8 +27,8 @@ import java.util.OptionalDouble;
 
 /**
  * Reads a recording made on the bench and works out what a step asks for: zero, noise, the rise
- * after switching on, the fall after a breath. A {@code chain.json} beside the file says gain and
- * sign; without one the gain is that of the design.
+ * after switching on, the fall after a breath, the level at rest. A {@code chain.json} beside the
+ * file says gain and sign; without one the gain is that of the design.
  */
 public final class LookAtBench {
   private static final double MICRO = 1e-6;
@@ -75,16 +77,35 @@ public final class LookAtBench {
         .then(
             recording ->
                 microvolts(recording, known.value(), kind, Where.file(name))
-                    .then(signal -> find(signal, kind, reading.unit())));
+                    .then(signal -> find(signal, kind, reading)));
   }
 
-  private static Checked<Looked> find(Series microvolts, Recorded kind, String unit) {
+  private Checked<Looked> find(Series microvolts, Recorded kind, Reading reading) {
+    String unit = reading.unit();
     return switch (kind) {
       case ZERO -> QuietRecord.of(microvolts).map(q -> quiet(q, q.mean(), unit));
       case SCATTER -> QuietRecord.of(microvolts).map(q -> quiet(q, q.scatter(), unit));
       case RISE -> HeaterOn.in(microvolts).map(h -> moment(h.change(), unit, h.on_s()));
       case DROP -> BreathDrop.in(microvolts).map(b -> moment(b.drop(), unit, b.from_s()));
+      case LEVEL -> level(microvolts);
     };
+  }
+
+  /** The level at rest in kelvin, by the design's sensitivity and time to settle. */
+  private Checked<Looked> level(Series microvolts) {
+    Double perKelvin = values.get("sensitivity_uV_K");
+    Double settled_min = values.get("jar_min");
+    if (perKelvin == null || settled_min == null) {
+      return Checked.refused(Problem.error("bench.level-without-design", Where.NOWHERE, ""));
+    }
+    double constant_s = settled_min * 60 / JarSheet.SETTLED;
+    return SettledLevel.in(microvolts, constant_s)
+        .map(
+            level ->
+                new Looked(
+                    Numerals.exactDigits(level.mean() / perKelvin, DIGITS),
+                    Optional.empty(),
+                    OptionalDouble.empty()));
   }
 
   private static Looked quiet(QuietRecord record, double microvolts, String unit) {

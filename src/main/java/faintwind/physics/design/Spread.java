@@ -3,10 +3,8 @@ package faintwind.physics.design;
 import faintwind.physics.HeatBalance;
 import faintwind.physics.Interval;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -15,9 +13,6 @@ import java.util.function.ToDoubleFunction;
  * independently: JCGM 100:2008, 5.1.2 with the edges in place of standard uncertainties).
  */
 public final class Spread {
-  private static final Set<Corner.Part> OF_FORM =
-      Set.of(Corner.Part.CONVECTION, Corner.Part.MIXING, Corner.Part.WIRE, Corner.Part.ROOM);
-
   private final DesignAtCorner nominal;
   private final List<Pair> pairs;
 
@@ -39,13 +34,6 @@ public final class Spread {
               new DesignAtCorner(design, Corner.of(part, Corner.Edge.HIGH), air)));
     }
     pairs = List.copyOf(all);
-  }
-
-  /** The tolerances of the parts alone: what no published formula and no room adds to. */
-  public static Spread ofParts(Design design) {
-    return new Spread(
-        design,
-        Arrays.stream(Corner.Part.values()).filter(part -> !OF_FORM.contains(part)).toList());
   }
 
   private record Pair(Corner.Part part, DesignAtCorner low, DesignAtCorner high) {}

@@ -11,8 +11,10 @@ import java.util.List;
  * @param fresh_V voltage when fresh, V
  * @param end_V voltage at which its stated capacity is used up, V
  * @param capacities capacity by load, in rising order of load
+ * @param cells what it is made of and what guards it
  */
-public record BatteryType(Label label, double fresh_V, double end_V, List<Capacity> capacities) {
+public record BatteryType(
+    Label label, double fresh_V, double end_V, List<Capacity> capacities, Cells cells) {
 
   public BatteryType {
     capacities = capacities.stream().sorted(Comparator.comparingDouble(Capacity::load_A)).toList();

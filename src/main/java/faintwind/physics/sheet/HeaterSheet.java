@@ -190,6 +190,6 @@ final class HeaterSheet {
     } else {
       time = Outcome.good(OutcomeId.BATTERY_TIME, hours);
     }
-    return List.of(SourceSheet.current(supply, drawn), time);
+    return List.of(SourceSheet.cells(b), SourceSheet.current(b, drawn), time);
   }
 }

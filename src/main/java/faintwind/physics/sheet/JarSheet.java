@@ -9,11 +9,12 @@ import faintwind.physics.design.Spread;
 import java.util.List;
 
 /** What to expect of the instrument at rest in a closed jar, as long as nothing calibrated it. */
-final class JarSheet {
+public final class JarSheet {
   /** Time constants until less than a hundredth is left to go, e⁻⁵ = 0.7 %. */
-  private static final double SETTLED = 5;
+  public static final double SETTLED = 5;
 
   private static final double STEP_K = 5;
+  private static final double STEP_PA = 5000;
 
   private JarSheet() {}
 
@@ -22,11 +23,15 @@ final class JarSheet {
     AirState air = design.air();
     double warmer = Detection.still_K(design, air.withTemperature(air.temperature_K() + STEP_K));
     double slope = (warmer - still.nominal()) / STEP_K;
+    double thinner = Detection.still_K(design, air.withPressure(air.pressure_Pa() - STEP_PA));
+    double byPressure = (still.nominal() - thinner) / (STEP_PA / 100);
     Interval tau_s = spread.of(m -> m.timeConstant_s(0));
     return List.of(
         Outcome.plain(OutcomeId.JAR_DELTA, still),
         Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
         Outcome.plain(OutcomeId.JAR_SLOPE, slope),
+        Outcome.plain(OutcomeId.JAR_PRESSURE, air.pressure_Pa() / 100),
+        Outcome.plain(OutcomeId.JAR_PRESSURE_SLOPE, byPressure),
         Outcome.plain(OutcomeId.JAR_TIME, SETTLED * tau_s.high() / 60));
   }
 }

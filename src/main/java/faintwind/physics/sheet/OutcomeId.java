@@ -59,6 +59,7 @@ public enum OutcomeId {
   FUSE("fuse_mA", "mA"),
   CABLE_RESISTANCE("cable_ohm", "Ω"),
   CABLE_DROP("cable_drop_V", "V"),
+  BATTERY_FRESH("battery_fresh_V", "V"),
   BATTERY_CURRENT("battery_current_mA", "mA"),
   BATTERY_TIME("battery_h", "h"),
   // ---- heat ----
@@ -84,6 +85,8 @@ public enum OutcomeId {
   JAR_DELTA("jar_delta_K", "K"),
   JAR_AIR("jar_air_C", "°C"),
   JAR_SLOPE("jar_slope_K_K", "K/K"),
+  JAR_PRESSURE("jar_pressure_hPa", "hPa"),
+  JAR_PRESSURE_SLOPE("jar_slope_K_hPa", "K/hPa"),
   JAR_TIME("jar_min", "min"),
   // ---- signal ----
   SENSITIVITY("sensitivity_uV_K", "µV/K"),
@@ -110,6 +113,7 @@ public enum OutcomeId {
   PLATING_HYDROGEN_ROOM("plating_hydrogen_room_pct", "%"),
   // ---- the arm of the turntable ----
   ARM_RADIUS("arm_radius_mm", "mm"),
+  ARM_FASTEST("arm_fastest_m_s", "m/s"),
   ARM_TURNS("arm_turns_1_min", "1/min"),
   ARM_PULL("arm_pull_N", "N"),
   ARM_THREAD_GROWTH("arm_thread_growth_mm", "mm"),

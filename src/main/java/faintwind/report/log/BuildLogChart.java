@@ -6,12 +6,13 @@ import faintwind.message.AmountText;
 import faintwind.message.NumberText;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Standing;
+import faintwind.report.figure.ControlChartPlots;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.LogWords;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A reading that was taken again and again, as a control chart in figures. */
+/** A reading that was taken again and again, as a control chart: plot and figures. */
 final class BuildLogChart {
   private static final int DIGITS = 4;
 
@@ -44,6 +45,7 @@ final class BuildLogChart {
         said(chart.low(), reading),
         said(chart.high(), reading),
         lines.size());
+    to.plot(new ControlChartPlots(words.messages()).figure(chart, reading.label(), reading.unit()));
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       double value = chart.values().get(i);

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.run.SignalChain;
+import faintwind.calibration.run.SignalPath;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.guide.checklist.Checklist;
@@ -19,6 +21,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -59,8 +62,15 @@ class JarCheckTest {
     return Formula.of(calibration).steadyDelta_K(0, supply_V, AirPoint.of(air));
   }
 
+  private double shownUnder_K(double pressure_hPa) {
+    AirState air = calibration.formula().referenceAir().withPressure(100 * pressure_hPa);
+    return Formula.of(calibration)
+        .steadyDelta_K(0, OptionalDouble.empty(), AirPoint.of(air.withTemperature(293.15)));
+  }
+
   private ReadingVerdict judged(double delta_K, double air_C) {
     values.put("reading_jar_air", air_C);
+    values.putIfAbsent("reading_jar_pressure", values.get("jar_pressure_hPa"));
     Amount amount = new Amount(delta_K, "K", Amount.Bound.EXACT, OptionalDouble.empty());
     return delta.judge(amount, values).orElseThrow().verdict();
   }
@@ -95,5 +105,32 @@ class JarCheckTest {
     double warm = shown_K(40, OptionalDouble.empty());
     assertThat(Math.abs(warm / cold - 1)).isGreaterThan(0.01);
     assertThat(values.get("jar_slope_K_K")).isCloseTo((warm - cold) / 40, within(0.02));
+  }
+
+  @Test
+  void instrumentAsCalibratedPassesOnAMountainAndInTheLowlands() {
+    for (double pressure_hPa : new double[] {700, 850, 960, 1040}) {
+      values.put("reading_jar_pressure", pressure_hPa);
+      assertThat(judged(shownUnder_K(pressure_hPa), 20))
+          .as("%s hPa", pressure_hPa)
+          .isEqualTo(ReadingVerdict.GOOD);
+    }
+  }
+
+  @Test
+  void pressureCountsOnAMountain() {
+    values.put("reading_jar_pressure", 1013.25);
+    assertThat(shownUnder_K(700) / shownUnder_K(1013.25)).isGreaterThan(1.05);
+    assertThat(judged(shownUnder_K(700), 20)).isNotEqualTo(ReadingVerdict.GOOD);
+  }
+
+  @Test
+  void aSignalWhoseScaleIsNotOnRecordSaysNothingOfKelvin() {
+    SignalPath known = calibration.signal();
+    SignalPath unknown =
+        new SignalPath(
+            known.unit(), SignalChain.AS_IS, Optional.empty(), known.perKelvin(), known.supply_V());
+    assertThat(JarCheck.isInKelvin(known)).isTrue();
+    assertThat(JarCheck.isInKelvin(unknown)).isFalse();
   }
 }

@@ -63,6 +63,9 @@ public final class SampleBuild {
     values.put(OutcomeId.JAR_DELTA, Interval.share(29, 0.04));
     values.put(OutcomeId.JAR_AIR, Interval.exact(20));
     values.put(OutcomeId.JAR_SLOPE, Interval.exact(-0.03));
+    values.put(OutcomeId.JAR_PRESSURE, Interval.exact(1013.25));
+    values.put(OutcomeId.JAR_PRESSURE_SLOPE, Interval.exact(-0.006));
+    values.put(OutcomeId.JAR_TIME, Interval.exact(45));
     values.put(OutcomeId.WARM_UP_RATE, Interval.share(0.07, 0.05));
     values.put(OutcomeId.WARM_UP_TIME, Interval.exact(45));
     values.put(OutcomeId.SENSITIVITY, Interval.exact(41));
@@ -126,6 +129,7 @@ public final class SampleBuild {
     typed.put("air-pressure", "981");
     typed.put("air-humidity", "46");
     typed.put("jar-air", "21");
+    typed.put("jar-pressure", "1009");
     typed.put("jar-delta", "29.4");
     return typed;
   }

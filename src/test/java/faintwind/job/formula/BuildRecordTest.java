@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.Uncertain;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.job.record.Enter;
 import faintwind.job.record.Enter.Person;
@@ -89,6 +90,17 @@ class BuildRecordTest {
     assertThat(designed_kg).isNotCloseTo(0.00863, within(1e-9));
     assertThat(facts.heater_ohm().orElseThrow().value()).isEqualTo(100.2);
     assertThat(facts.supply_V().orElseThrow().value()).isEqualTo(4.93);
+  }
+
+  /**
+   * Formulas for thin wires are good to a fifth. A long fin loses as the root of its coefficient: a
+   * half-width of a tenth, which as a rectangle is u = 0.1/√3 = 0.058.
+   */
+  @Test
+  void theLossThroughLeadsIsNoSurerThanTheFormulasForThinWires() throws IOException {
+    Uncertain leads = facts().leadLoss_W_K().orElseThrow();
+    double relative = leads.u().orElseThrow() / leads.value();
+    assertThat(relative).isBetween(0.05, 0.08);
   }
 
   @Test

@@ -89,6 +89,25 @@ class LookAtBenchTest {
   }
 
   @Test
+  void theLevelInTheJarIsReadInKelvinOnceItHasSettled() throws IOException {
+    double perKelvin = VALUES.get("sensitivity_uV_K");
+    Path settled = record("signal_uV", 0.5, t -> 29 * perKelvin);
+    assertThat(value(looked(settled, "jar-delta"), "K")).isCloseTo(29, within(0.05));
+    Path kelvin = record("delta_K", 0.01, t -> 29);
+    assertThat(value(looked(kelvin, "jar-delta"), "K")).isCloseTo(29, within(0.05));
+
+    Path rising = record("delta_K", 0.01, t -> 29 * (1 - Math.exp(-(t + 900) / 540)));
+    Checked<LookAtBench.Looked> refused =
+        new LookAtBench(VALUES).look(rising, reading("jar-delta"));
+    assertThat(refused.problems()).extracting(Problem::id).containsExactly("bench.not-settled");
+    Checked<LookAtBench.Looked> noDesign =
+        new LookAtBench(Map.of()).look(record("signal_uV", 0.5, t -> 1200), reading("jar-delta"));
+    assertThat(noDesign.problems())
+        .extracting(Problem::id)
+        .containsExactly("bench.level-without-design");
+  }
+
+  @Test
   void countsAndFilesThatAreNoneAreRefused() throws IOException {
     Path counts = record("signal_counts", 1, t -> 400);
     Checked<LookAtBench.Looked> refused =

@@ -94,7 +94,8 @@ class BuildLogTest {
     assertThat(html())
         .contains("Control chart of &quot;Difference in the closed jar&quot;, 5 values: mean 29.1")
         .containsPattern("limits 28.39.K to 29.81.K")
-        .contains("At least one is outside");
+        .contains("At least one is outside")
+        .contains("Control chart: Difference in the closed jar", "Number of the value");
   }
 
   @Test

@@ -5,6 +5,7 @@ import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -33,7 +34,9 @@ public final class Diagnosis {
         found.addAll(contradiction(run, fit, set));
       }
     }
-    new PhysicsGate(fit).caution().ifPresent(found::add);
+    if (fit.model().equals(PhysicsShaped.ID)) {
+      new PhysicsGate(fit).caution().ifPresent(found::add);
+    }
     found.addAll(RecordingNotes.of(fit, set));
     draughts(fit, causes, found);
     missing(fit, set, found);

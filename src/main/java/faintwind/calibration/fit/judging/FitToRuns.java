@@ -215,7 +215,8 @@ public final class FitToRuns {
         x = setup.unknowns().convert(values);
       }
     }
-    Optimiser.Optimum settled = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
+    Optimiser.Optimum settled =
+        Minimum.withCovariance(CarriedShareProfile.settle(setup, problem, optimum, cancelled));
     problem.integrate(settled.point());
     double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(

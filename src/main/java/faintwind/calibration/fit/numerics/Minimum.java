@@ -45,6 +45,27 @@ public final class Minimum {
     }
   }
 
+  /**
+   * The same least, once its covariance was worked out.
+   *
+   * @throws NoneFound where the covariance is no number: the search ran off, so that nothing is
+   *     known there
+   */
+  public static Optimiser.Optimum withCovariance(Optimiser.Optimum optimum) {
+    try {
+      boolean number =
+          Arrays.stream(optimum.unitCovariance())
+              .flatMapToDouble(Arrays::stream)
+              .allMatch(Double::isFinite);
+      if (number) {
+        return optimum;
+      }
+    } catch (MathIllegalArgumentException singular) {
+      throw new NoneFound(singular);
+    }
+    throw new NoneFound(new ArithmeticException("covariance not a number"));
+  }
+
   private static Optimiser.Optimum finite(Optimiser.Optimum optimum) {
     boolean number =
         Double.isFinite(optimum.sumOfSquares())

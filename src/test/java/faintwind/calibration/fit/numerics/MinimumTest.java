@@ -1,0 +1,26 @@
+package faintwind.calibration.fit.numerics;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+
+class MinimumTest {
+  private static Optimiser.Optimum with(double slope) {
+    double[][] jacobian = {{1, 0}, {0, slope}, {0, 0}};
+    return Optimiser.Optimum.at(
+        new double[] {0, 0}, new Optimiser.Linearised(new double[] {0, 0, 1}, jacobian));
+  }
+
+  @Test
+  void aLeastWhoseCovarianceIsANumberStands() {
+    assertThat(Minimum.withCovariance(with(2)).unitCovariance()[1][1]).isEqualTo(0.25);
+  }
+
+  @Test
+  void aLeastWhoseCovarianceIsNoNumberIsNone() {
+    assertThatThrownBy(() -> Minimum.withCovariance(with(Double.NaN)))
+        .isInstanceOf(Minimum.NoneFound.class);
+    assertThatThrownBy(() -> Minimum.withCovariance(with(0))).isInstanceOf(Minimum.NoneFound.class);
+  }
+}
