@@ -12,7 +12,7 @@ import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Standing;
-import java.time.OffsetDateTime;
+import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -64,12 +64,12 @@ public final class Doubts {
       Standing<StepFinished> finished,
       Situation situation,
       List<Problem> doubts) {
-    OffsetDateTime when = finished.at();
     Set<String> needs = checklist.allNeeds(step);
     for (Standing<? extends Event> line : situation.state().lines()) {
       boolean answer =
           line.event() instanceof ReadingEntered || line.event() instanceof QuestionAnswered;
-      boolean later = line.strike().filter(strike -> strike.at().isAfter(when)).isPresent();
+      boolean later =
+          line.strike().filter(strike -> isLater(strike, finished, situation)).isPresent();
       boolean below = line.step().filter(needs::contains).isPresent();
       if (answer && later && below) {
         String id = line.step().orElseThrow();
@@ -77,6 +77,16 @@ public final class Doubts {
         doubts.add(Problem.warning("doubt.corrected-before", Where.step(step.id()), title, id));
       }
     }
+  }
+
+  /** By the clock or by the order of the journal: a clock set back hides nothing. */
+  private static boolean isLater(
+      Strike strike, Standing<StepFinished> finished, Situation situation) {
+    if (strike.at().isAfter(finished.at())) {
+      return true;
+    }
+    List<String> order = situation.state().lines().stream().map(Standing::entry).toList();
+    return order.indexOf(strike.entry()) > order.indexOf(finished.entry());
   }
 
   /** A reading on which heater power stands was typed anew after its step was finished. */

@@ -14,6 +14,7 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
+import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -92,7 +93,8 @@ public record Situation(
    * that a computer's clock set back hides no change. Where a sheet comes from elsewhere, by time.
    */
   public Optional<DesignSheet> sheetAtEntry(Standing<? extends Event> entry) {
-    if (designs.stream().anyMatch(dated -> dated.entry().isEmpty())) {
+    List<String> bringing = bringing();
+    if (bringing.size() != designs.size()) {
       return sheetAt(entry.at());
     }
     Optional<DesignSheet> found = Optional.empty();
@@ -100,14 +102,18 @@ public record Situation(
       if (line.entry().equals(entry.entry())) {
         break;
       }
-      for (DatedSheet dated : designs) {
-        found =
-            dated.entry().filter(line.entry()::equals).isPresent()
-                ? Optional.of(dated.sheet())
-                : found;
-      }
+      int at = bringing.indexOf(line.entry());
+      found = at < 0 ? found : Optional.of(designs.get(at).sheet());
     }
     return found;
+  }
+
+  /** The entries that brought the sheets: those on record with them, or each choice of a design. */
+  private List<String> bringing() {
+    List<String> known = designs.stream().flatMap(dated -> dated.entry().stream()).toList();
+    return known.isEmpty()
+        ? state.standing(DesignChosen.class).stream().map(Standing::entry).toList()
+        : known;
   }
 
   /**

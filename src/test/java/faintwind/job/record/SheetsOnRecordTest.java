@@ -170,4 +170,20 @@ class SheetsOnRecordTest {
     double jar = size(OutcomeId.JAR_DELTA);
     assertThat(jar).as("by the new design, not by the old calibration").isGreaterThan(60);
   }
+
+  @Test
+  void aClockSetBackHidesNoCorrectionBelowAFinishedStep() throws IOException {
+    Amount ohm = Amount.exact(100.1, "Ω");
+    Event reading = new ReadingEntered("heater-alone", "100.1", ohm, Optional.empty());
+    enter(Optional.of("heater-alone"), reading, NOW.plusMinutes(1));
+    enter(Optional.of("first-power"), new StepFinished(), NOW.plusHours(1));
+    assertThat(doubts("first-power")).isEmpty();
+    String typed = view().state().reading("heater-alone", "heater-alone").orElseThrow().entry();
+    Event other = new ReadingEntered("heater-alone", "47", Amount.exact(47, "Ω"), Optional.empty());
+    enter(
+        Optional.of("heater-alone"),
+        new Event.Corrected(typed, "misread", Optional.of(other)),
+        NOW.minusDays(3));
+    assertThat(doubts("first-power")).containsExactly("doubt.corrected-before");
+  }
 }
