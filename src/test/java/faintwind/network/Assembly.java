@@ -21,7 +21,10 @@ final class Assembly {
   private static final List<String> CONDUCTORS =
       List.of("heater-plus", "heater-minus", "signal-plus", "signal-minus");
 
+  private static final List<String> WITH_JUNCTIONS = List.of("pair", "joined", "power");
+
   private final Map<Part, Double> ohms = new EnumMap<>(Part.class);
+  private final Map<Part, Double> withJunctions = new EnumMap<>(Part.class);
   private final Map<String, String> farEnds = new java.util.HashMap<>();
   private double supply_V;
   private double senseShare = 1;
@@ -55,6 +58,8 @@ final class Assembly {
             Part.CONDUCTOR_SIGNAL_MINUS)) {
       a.ohms.put(part, conductor);
     }
+    a.ohms.put(Part.JOINT_HEATER, TINY_OHM);
+    a.ohms.put(Part.JOINT_SIGNAL, TINY_OHM);
     a.ohms.put(Part.SUPPLY_INSIDE, 1e-3);
     a.supply_V = design.within("low_supply_V", "high_supply_V", random);
     // warming in two minutes as a share of the first, straight rise: design.md leaves it to curve
@@ -73,6 +78,12 @@ final class Assembly {
 
   Assembly set(Part part, double ohm) {
     ohms.put(part, ohm);
+    return this;
+  }
+
+  /** Changes a part when the junctions are pushed in: until then it was as it is now. */
+  Assembly setWithJunctions(Part part, double ohm) {
+    withJunctions.put(part, ohm);
     return this;
   }
 
@@ -109,6 +120,9 @@ final class Assembly {
 
   /** What lies on the bench in a scene of the checklist. */
   ResistorNetwork network(String scene) {
+    if (WITH_JUNCTIONS.contains(scene)) {
+      ohms.putAll(withJunctions);
+    }
     ResistorNetwork n = new ResistorNetwork();
     switch (scene) {
       case "resistor" -> n.join("leg-a", "leg-b", ohm(Part.HEATER_ALONE));
@@ -118,9 +132,9 @@ final class Assembly {
         cable(n);
         heatedBall(n);
         loop(n);
-        n.join("heater-plus-balls", "lead-a", TINY_OHM);
+        n.join("heater-plus-balls", "lead-a", ohm(Part.JOINT_HEATER));
         n.join("heater-minus-balls", "lead-b", TINY_OHM);
-        n.join("signal-plus-balls", "loop-plus", TINY_OHM);
+        n.join("signal-plus-balls", "loop-plus", ohm(Part.JOINT_SIGNAL));
         n.join("signal-minus-balls", "loop-minus", TINY_OHM);
       }
       case "plate" -> {
@@ -138,7 +152,7 @@ final class Assembly {
       case "power" -> {
         cable(n);
         heatedBall(n);
-        n.join("heater-plus-balls", "lead-a", TINY_OHM);
+        n.join("heater-plus-balls", "lead-a", ohm(Part.JOINT_HEATER));
         n.join("heater-minus-balls", "lead-b", TINY_OHM);
       }
       default -> throw new IllegalArgumentException(scene);

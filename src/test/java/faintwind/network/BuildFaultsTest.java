@@ -16,6 +16,7 @@ import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.guide.checklist.Step;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.NumberText;
+import faintwind.physics.Interval;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
@@ -62,7 +63,7 @@ class BuildFaultsTest {
         "ball": {"metal": "copper", "diameter_mm": 12.7, "bore_mm": 3.3, "reference_bore_depth_mm": 9.5, "coat": "bare-polished-copper"},
         "heater": {"resistor": "metal-film-half-watt", "series": "E24", "resistance_ohm": 100, "tolerance_pct": 1, "lead_wire": "copper-34awg", "lead_length_mm": 110},
         "supply": {"voltage_V": 5, "tolerance_pct": 2, "regulator": "linear", "battery": "9v-alkaline", "cable": "copper-24awg", "cable_length_m": 3},
-        "sense": {"thermocouple": "K", "awg": 30, "free_length_mm": 80, "loop_length_m": LENGTH, "logger": "logger-24bit-256mV"},
+        "sense": {"thermocouple": "K", "awg": 30, "free_length_mm": 80, "loop_length_m": 0.3, "between_length_mm": 80, "logger": "logger-24bit-256mV"},
         "air": {"temperature_C": 20, "pressure_hPa": 1013.25, "humidity_pct": 50},
         "use": {"place": "indoors", "contact_s": 10, "slowest_m_s": 0.05, "fastest_m_s": 3}
       }
@@ -79,6 +80,7 @@ class BuildFaultsTest {
   private static List<String[]> says = List.of();
   private static Meters meters = Meters.NONE;
   private static DesignSheet sheet = new DesignSheet(List.of());
+  private static double loop_ohm;
 
   @BeforeAll
   static void read() throws IOException {
@@ -91,25 +93,20 @@ class BuildFaultsTest {
             .map(line -> line.split(";", -1))
             .toList();
     meters = MeterFiles.read(List.of()).fold((m, notes) -> m, p -> Meters.NONE);
-    sheet = withLoop(all.path("design").path("loop_ohm").asDouble());
-  }
-
-  /**
-   * Their legs of chromel are longer than their alumel; our sheet takes half the length of each.
-   * The length is the one at which our sheet gives the resistance of the loop that they state.
-   */
-  private static DesignSheet withLoop(double ohm) throws IOException {
-    double perMetre =
-        sheetOf("1").quantity(OutcomeId.LOOP_RESISTANCE).orElseThrow().value().nominal();
-    return sheetOf(String.valueOf(ohm / perMetre));
-  }
-
-  private static DesignSheet sheetOf(String length_m) throws IOException {
-    return KeptDesigns.withShippedParts().sheet(DESIGN.replace("LENGTH", length_m)).orElseThrow();
+    sheet = KeptDesigns.withShippedParts().sheet(DESIGN).orElseThrow();
+    loop_ohm = all.path("design").path("loop_ohm").asDouble();
   }
 
   /** Where the builder stands when a step first shows a reading that is not good. */
   private record Stop(Step step, Situation situation, List<Remedy> remedies) {}
+
+  /** Their legs of chromel are much longer than their alumel. */
+  @Test
+  void theLoopThatTheyStateIsTheOneOfOurSheet() {
+    Interval ours = sheet.quantity(OutcomeId.LOOP_RESISTANCE).orElseThrow().value();
+    assertThat(loop_ohm).isBetween(ours.low(), ours.high());
+    assertThat(ours.high()).isLessThan(1.4 * ours.low());
+  }
 
   @Test
   void thereAreTwentySixAndEachMayBeDrawn() {

@@ -109,6 +109,18 @@ enum Fault {
       a.set(Part.LEAD_B_TO_BALL, logUniform(r, 0.1, 2 * a.ohm(Part.HEATER)));
     }
   },
+  LEAD_A_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.setWithJunctions(Part.LEAD_A_TO_BALL, wound(r));
+    }
+  },
+  LEAD_B_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.setWithJunctions(Part.LEAD_B_TO_BALL, wound(r));
+    }
+  },
   LEADS_BRIDGED("leads-bridged") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
@@ -222,6 +234,18 @@ enum Fault {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(CONDUCTORS.get(r.nextInt(4)), 2 * a.ohm(CONDUCTORS.get(0)) + logUniform(r, 2, 30));
+    }
+  },
+  COLD_JOINT_AT_A_HEATER_LEAD("cold-joint-heater") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.set(Part.JOINT_HEATER, 0.15 * a.ohm(Part.HEATER) + logUniform(r, 5, 200));
+    }
+  },
+  COLD_JOINT_AT_THE_LOOP("cold-joint-signal", "cold-joint-signal-since") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.set(Part.JOINT_SIGNAL, 0.6 * a.ohm(Part.LOOP_ALONE) + logUniform(r, 5, 200));
     }
   },
   CONDUCTORS_EXCHANGED("conductors-exchanged") {

@@ -43,5 +43,9 @@ enum Part {
   HEATER_MINUS_TO_SIGNAL_MINUS,
   /** Each conductor to the cable's shield. */
   TO_SHIELD,
+  /** Where heater lead and cable are joined. */
+  JOINT_HEATER,
+  /** Where thermocouple and cable are joined. */
+  JOINT_SIGNAL,
   SUPPLY_INSIDE
 }

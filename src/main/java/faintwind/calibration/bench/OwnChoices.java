@@ -62,8 +62,5 @@ final class OwnChoices {
   /** Air temperatures between which the band is drawn, K. */
   static final double JAR_STEP_K = 5;
 
-  /** Air pressures between which the slope is drawn, Pa. */
-  static final double JAR_STEP_PA = 5000;
-
   private OwnChoices() {}
 }

@@ -142,7 +142,8 @@ final class AssetJson {
         new Thermocouple(node.get("letter").asText(), list(node, "pieces", Polynomial.class)),
         new ThermocoupleType.Alloys(
             FORM.read(node.get("positive"), Alloy.class),
-            FORM.read(node.get("negative"), Alloy.class)),
+            FORM.read(node.get("negative"), Alloy.class),
+            range(node, "positive_share_pct").times(0.01)),
         node.get("joining").asText(),
         list(node, "tolerances", ThermocoupleType.Tolerance.class),
         list(node, "colours", ThermocoupleType.Colours.class),

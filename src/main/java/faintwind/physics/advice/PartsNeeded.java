@@ -53,7 +53,7 @@ public final class PartsNeeded {
     all.add(metres(Kind.LEAD, "lead-" + heater.leads().label().id(), lead_m));
     SenseDesign sense = design.sense();
     String wire = "thermocouple-" + sense.type().label().id() + "-" + sense.gauge().awg() + "awg";
-    double loop_m = sense.loopLength_m() * instruments;
+    double loop_m = sense.lengths().pair_m() * instruments;
     double failed_m = Math.max(SPARE_SHARE * loop_m, FAILED_M * instruments);
     all.add(new PartNeed(Kind.THERMOCOUPLE, wire, loop_m, failed_m));
     double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);

@@ -145,8 +145,7 @@ final class Trials {
             new SenseDesign(
                 type.orElseThrow(),
                 gauge.get(),
-                0.08,
-                0.5,
+                new SenseDesign.Lengths(0.08, 0.5, 0.15),
                 bench.logger(),
                 bench.gain(),
                 bench.averaging_s()),

@@ -102,8 +102,12 @@ public enum DesignField {
       Field.text("sense.thermocouple").needed(), d -> d.sense().type().function().letter()),
   GAUGE(Field.whole("sense.awg", 10, 44).usually("30"), d -> n(d.sense().gauge().awg())),
   FREE_LENGTH(
-      number("sense.free_length_mm", 0, 2000, "80"), d -> n(1e3 * d.sense().freeLength_m())),
-  LOOP_LENGTH(number("sense.loop_length_m", 0.01, 500, "0.5"), d -> n(d.sense().loopLength_m())),
+      number("sense.free_length_mm", 0, 2000, "80"), d -> n(1e3 * d.sense().lengths().free_m())),
+  LOOP_LENGTH(
+      number("sense.loop_length_m", 0.01, 500, "0.5"), d -> n(d.sense().lengths().loop_m())),
+  BETWEEN_LENGTH(
+      number("sense.between_length_mm", 10, 5000, "150"),
+      d -> n(1e3 * d.sense().lengths().between_m())),
   LOGGER(
       Field.text("sense.logger"),
       d -> d.sense().logger().isOwn() ? "" : d.sense().logger().label().id()),

@@ -160,8 +160,10 @@ final class DesignMaking {
     return new SenseDesign(
         type,
         type.gauge((int) number(DesignField.GAUGE)).orElseThrow(),
-        number(DesignField.FREE_LENGTH) * MM,
-        number(DesignField.LOOP_LENGTH),
+        new SenseDesign.Lengths(
+            number(DesignField.FREE_LENGTH) * MM,
+            number(DesignField.LOOP_LENGTH),
+            number(DesignField.BETWEEN_LENGTH) * MM),
         logger(),
         number(DesignField.GAIN),
         number(DesignField.AVERAGING));

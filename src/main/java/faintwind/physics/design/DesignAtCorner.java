@@ -115,8 +115,8 @@ public final class DesignAtCorner {
     double covered = d + 0.1e-3; // thin lacquer or glass covering, common practice, no source
     ThermocoupleType.Alloys alloys = sense.type().alloys();
     return List.of(
-        new LeadWire(d, covered, sense.freeLength_m(), alloys.positive().conductivity_W_mK()),
-        new LeadWire(d, covered, sense.freeLength_m(), alloys.negative().conductivity_W_mK()));
+        new LeadWire(d, covered, sense.lengths().free_m(), alloys.positive().conductivity_W_mK()),
+        new LeadWire(d, covered, sense.lengths().free_m(), alloys.negative().conductivity_W_mK()));
   }
 
   public HeatBalance balance() {

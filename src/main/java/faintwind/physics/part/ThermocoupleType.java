@@ -46,8 +46,14 @@ public record ThermocoupleType(
   /** One conductor's alloy and its thermal conductivity, W/(m K). */
   public record Alloy(String name, double conductivity_W_mK) {}
 
-  /** Positive and negative conductor. */
-  public record Alloys(Alloy positive, Alloy negative) {}
+  /**
+   * Both conductors.
+   *
+   * @param positive the positive one
+   * @param negative the negative one
+   * @param positiveShare share of the positive one in the resistance of a pair, 0 to 1
+   */
+  public record Alloys(Alloy positive, Alloy negative, Interval positiveShare) {}
 
   /** A tolerance near room temperature, K. */
   public record Tolerance(String standard, String grade, double limit_K) {}

@@ -15,16 +15,23 @@ public final class JarSheet {
 
   private static final double STEP_K = 5;
   private static final double STEP_PA = 5000;
+  private static final double MIDDLE_PA = 75_000;
 
   private JarSheet() {}
+
+  /** By how much the pressure is changed to see what it does, Pa: towards the middle of all. */
+  public static double pressureStep_Pa(AirState air) {
+    return air.pressure_Pa() > MIDDLE_PA ? -STEP_PA : STEP_PA;
+  }
 
   static List<Outcome> of(Design design, Spread spread) {
     Interval still = spread.of(m -> m.delta_K(0));
     AirState air = design.air();
     double warmer = Detection.still_K(design, air.withTemperature(air.temperature_K() + STEP_K));
     double slope = (warmer - still.nominal()) / STEP_K;
-    double thinner = Detection.still_K(design, air.withPressure(air.pressure_Pa() - STEP_PA));
-    double byPressure = (still.nominal() - thinner) / (STEP_PA / 100);
+    double step_Pa = pressureStep_Pa(air);
+    double other = Detection.still_K(design, air.withPressure(air.pressure_Pa() + step_Pa));
+    double byPressure = (other - still.nominal()) / (step_Pa / 100);
     Interval tau_s = spread.of(m -> m.timeConstant_s(0));
     return List.of(
         Outcome.plain(OutcomeId.JAR_DELTA, still),

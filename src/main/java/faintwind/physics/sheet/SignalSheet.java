@@ -21,7 +21,7 @@ final class SignalSheet {
   static List<Outcome> of(Design design, Spread spread) {
     SenseDesign sense = design.sense();
     List<Outcome> all = new ArrayList<>(signals(design, spread));
-    Interval loop = sense.gauge().pair_ohm_m().times(sense.loopLength_m());
+    Interval loop = sense.loop_ohm();
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE, loop));
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_LOW, loop.low()));
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_HIGH, loop.high()));
