@@ -5,6 +5,7 @@ import faintwind.calibration.run.Uncertain;
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
 import faintwind.files.instrument.InstrumentFolder;
+import faintwind.job.EnteredFile;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.Interval;
@@ -24,14 +25,15 @@ import java.util.Optional;
  *
  * @param instrument its name
  * @param facts what the builder measured of the balls, and for the rest what the design says
+ * @param journalHead hash of the journal's last line, where there is a journal
  */
-public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> facts) {
-  private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
-  private static final String JOURNAL = "journal.jsonl";
+public record BuildRecord(
+    Optional<String> instrument, Optional<BuildFacts> facts, Optional<String> journalHead) {
+  private static final BuildRecord NONE =
+      new BuildRecord(Optional.empty(), Optional.empty(), Optional.empty());
   private static final String DESIGN = "design.json";
   private static final String REHEARSAL = " (rehearsal)";
   private static final String MADE_UP = " (made-up data)";
-  private static final int FOLDERS_UP = 4;
 
   /** A scale with a hundredth of a gram. */
   private static final double SCALE_U_G = 0.01;
@@ -53,18 +55,20 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
     Path design = table.resolveSibling(DESIGN);
     if (Files.exists(design)) {
       return DesignFile.read(design, Library.shipped())
-          .map(d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d))));
+          .map(
+              d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d)), Optional.empty()));
     }
-    Optional<Path> folder = instrumentFolder(table);
+    Optional<Path> folder = EnteredFile.folderAround(table);
     if (folder.isEmpty()) {
       return Checked.ok(NONE);
     }
     InstrumentState state = new InstrumentFolder(folder.get()).open().state();
+    Optional<String> head = Optional.of(state.head()).filter(hash -> !hash.isEmpty());
     if (state.designJson().isEmpty()) {
-      return Checked.ok(new BuildRecord(name(state), Optional.empty()));
+      return Checked.ok(new BuildRecord(name(state), Optional.empty(), head));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
-        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state))));
+        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state)), head));
   }
 
   /** What the builder weighed and measured stands in the place of what the design says. */
@@ -101,17 +105,6 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
     return state
         .name()
         .map(name -> state.rehearsal() ? name + REHEARSAL : state.madeUp() ? name + MADE_UP : name);
-  }
-
-  private static Optional<Path> instrumentFolder(Path table) {
-    Path folder = table.toAbsolutePath().normalize().getParent();
-    for (int i = 0; i < FOLDERS_UP && folder != null; i++) {
-      if (Files.exists(folder.resolve(JOURNAL))) {
-        return Optional.of(folder);
-      }
-      folder = folder.getParent();
-    }
-    return Optional.empty();
   }
 
   private static BuildFacts facts(Design design) {
