@@ -62,7 +62,7 @@ public final class ListenCommand implements Callable<Integer> {
       names = "--average-s",
       paramLabel = "SECONDS",
       descriptionKey = "faintwind.convert.average-s")
-  private double average_s = SpeedSettings.USUAL_AVERAGE_S;
+  private @Nullable Double average_s;
 
   @Mixin private AirOptions air = new AirOptions();
 
@@ -94,7 +94,7 @@ public final class ListenCommand implements Callable<Integer> {
 
   private List<Problem> ranges() {
     List<Problem> problems = new ArrayList<>();
-    if (!(average_s >= 0 && average_s <= 86_400)) {
+    if (average_s != null && !SpeedSettings.isAllowed(average_s)) {
       problems.add(range(average_s, "--average-s", "0 … 86400"));
     }
     if (for_s != null && !(for_s >= 0.1 && for_s <= 1e9)) {
@@ -118,7 +118,11 @@ public final class ListenCommand implements Callable<Integer> {
   }
 
   private Optional<Listen.BySpeed> bySpeed(Calibration read) {
-    return Optional.of(new Listen.BySpeed(read, new SpeedSettings(average_s, air.air())));
+    SpeedSettings settings =
+        average_s == null
+            ? SpeedSettings.usual(read, air.air())
+            : new SpeedSettings(average_s, air.air());
+    return Optional.of(new Listen.BySpeed(read, settings));
   }
 
   private int listen(Listen.What what) throws IOException {

@@ -8,17 +8,16 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** All measures of one bench, relative ones as fractions. */
-record BenchScore(
-    String letter, ScoredLog probe, ScoredLog steps, ScoredLog gusts, ScoredLog unaveragedSteps) {
+record BenchScore(String letter, ScoredLog probe, ScoredLog steps, ScoredLog gusts) {
 
   static BenchScore of(String letter, Path scratch) throws IOException {
     SampleBench bench = SampleBench.calibrated(letter, scratch);
+    SpeedSettings unaveraged = new SpeedSettings(0, LogAir.UNKNOWN);
     return new BenchScore(
         letter,
-        bench.log("probe", SpeedSettings.USUAL),
-        bench.log("steps", SpeedSettings.USUAL),
-        bench.log("gusts", SpeedSettings.USUAL),
-        bench.log("steps", new SpeedSettings(0, LogAir.UNKNOWN)));
+        bench.log("probe", SpeedSettings.usual(bench.calibration())),
+        bench.log("steps", unaveraged),
+        bench.log("gusts", unaveraged));
   }
 
   double calibrationRms() {
@@ -56,6 +55,6 @@ record BenchScore(
   }
 
   double rise_s() {
-    return FieldScores.rise_s(unaveragedSteps);
+    return FieldScores.rise_s(steps);
   }
 }

@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ConvertTest {
   private final Calibration calibration = TestCalibration.ofModel();
-  private final Convert convert = new Convert(calibration, "cellar.json", SpeedSettings.USUAL);
+  private final Convert convert = new Convert(calibration, "cellar.json", SpeedSettings.usual(calibration));
 
   @TempDir Path folder;
 
