@@ -41,8 +41,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private final List<Optional<PreparedRow>> rows = new ArrayList<>();
   private boolean supplyRecorded;
 
-  SmoothedSpeed(
-      Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
+  SmoothedSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
     this(calibration, settings, minutes, SmoothingBlock.USUAL, OptionalDouble.empty());
   }
 
@@ -102,7 +101,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
             : strength.choose(readableBlock, start);
     HeaterTrace heater = smooth(readableBlock, start, walk2_1_s, jumps);
     for (int round = 0; round < JUMP_ROUNDS && fixedWalk2_1_s.isEmpty(); round++) {
-      if (!jumps.lookFor(trace, readable)) {
+      if (!jumps.lookFor(trace, readable, heater::isSurelyOn)) {
         break;
       }
       if (round < 3) {

@@ -1,6 +1,5 @@
 package faintwind.calibration.speed;
 
-import faintwind.calibration.speed.state.PreparedRow;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.Optional;

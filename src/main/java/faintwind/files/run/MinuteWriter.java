@@ -13,8 +13,7 @@ import java.time.format.DateTimeFormatter;
 public final class MinuteWriter {
   private static final String HEAD =
       "# speed_m_s: mean over 60 s from time_s on, of speeds that are not averaged before\n";
-  private static final String NAMES =
-      "time_s,rows," + String.join(",", SpeedWriter.COLUMNS) + "\n";
+  private static final String NAMES = "time_s,rows," + String.join(",", SpeedWriter.COLUMNS) + "\n";
 
   private final OutputStream out;
 

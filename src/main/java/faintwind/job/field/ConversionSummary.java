@@ -74,8 +74,7 @@ public record ConversionSummary(
     if (settings.average_s() <= 0) {
       return messages.text("convert.summary.no-average");
     }
-    String id =
-        settings.chosen() ? "convert.summary.average" : "convert.summary.average-by-noise";
+    String id = settings.chosen() ? "convert.summary.average" : "convert.summary.average-by-noise";
     return messages.text(id, shortened(settings.average_s()));
   }
 

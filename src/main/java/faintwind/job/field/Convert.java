@@ -199,8 +199,7 @@ public final class Convert {
       FieldRows rows = new FieldRows();
       LogConversion.Target shown = (row, speed) -> rows.add(row.time_s(), row.signal(), speed);
       ConversionCount count =
-          new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready))
-              .run(shown, watch);
+          new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready)).run(shown, watch);
       Optional<Problem> nothing = ok.value().nothing(count);
       if (nothing.isPresent() || rows.finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));

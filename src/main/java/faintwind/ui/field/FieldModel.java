@@ -124,8 +124,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   private Convert job(Calibration by) {
     Convert plain =
-        new Convert(
-            by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.usual(by));
+        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.usual(by));
     return profile.map(plain::reading).orElse(plain);
   }
 

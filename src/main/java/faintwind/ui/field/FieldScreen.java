@@ -223,7 +223,11 @@ public final class FieldScreen extends DataScreen {
     String date =
         DateTimeFormatter.ofPattern("d MMMM yyyy", desk().words().locale())
             .format(calibration.origin().created());
-    margin.getChildren().add(Rows.soft(text("field.how.text", date, Numerals.places(UsualAverage.of(calibration), 0))));
+    margin
+        .getChildren()
+        .add(
+            Rows.soft(
+                text("field.how.text", date, Numerals.places(UsualAverage.of(calibration), 0))));
   }
 
   private Note why(Calibration calibration) {

@@ -2,6 +2,7 @@ package faintwind.calibration.speed.state;
 
 import java.util.List;
 import java.util.TreeMap;
+import java.util.function.IntPredicate;
 
 /**
  * Sudden changes of the wind within a block, found in the smoothed loss: where it changes within
@@ -43,12 +44,16 @@ public final class WindJumps {
     return change.containsKey(row) || change.containsKey(row - 1) || change.containsKey(row + 1);
   }
 
-  /** Looks for further ones in a smoothed block; tells whether there are any. */
-  public boolean lookFor(BlockTrace smoothed, List<PreparedRow> rows) {
+  /**
+   * Looks for further ones in a smoothed block; tells whether there are any.
+   *
+   * @param heated whether the heater is beyond doubt at a row: losing it looks like a jump too
+   */
+  public boolean lookFor(BlockTrace smoothed, List<PreparedRow> rows, IntPredicate heated) {
     int before = change.size();
     int best = -1;
     for (int i = 1; i + 1 < rows.size(); i++) {
-      if (stands(smoothed, i) && !isKnown(rows, i)) {
+      if (stands(smoothed, i) && !isKnown(rows, i) && heated.test(i)) {
         best = best < 0 || smoothed.shockScore(i) > smoothed.shockScore(best) ? i : best;
       }
       boolean passed = best >= 0 && rows.get(i).time_s() > rows.get(best).time_s() + REACH_S;
