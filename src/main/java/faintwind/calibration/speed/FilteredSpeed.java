@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;

@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;

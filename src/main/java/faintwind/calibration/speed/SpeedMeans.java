@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedAverage.Window;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import java.util.Optional;
 import java.util.function.Consumer;

@@ -1,6 +1,7 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import java.util.EnumSet;
 import java.util.OptionalDouble;

@@ -1,5 +1,6 @@
 package faintwind.calibration.speed;
 
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.PreparedRow;
 import java.util.Deque;
 

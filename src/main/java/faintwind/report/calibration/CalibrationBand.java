@@ -124,16 +124,7 @@ final class CalibrationBand {
     to.say("calibration-page.beyond");
     c.coverage()
         .arm()
-        .ifPresent(
-            arm ->
-                to.say(
-                    "calibration-page.arm-shown",
-                    percent(arm.carriedShare().value()),
-                    percent(arm.carriedShare().u()),
-                    Numerals.compact(arm.rise_s().value(), 2),
-                    Numerals.compact(arm.rise_s().u(), 1),
-                    Numerals.compact(arm.decay_s().value(), 2),
-                    Numerals.compact(arm.decay_s().u(), 1)));
+        .ifPresent(arm -> to.say("calibration-page.arm-shown", arm.carriedAir().toArray()));
   }
 
   void covariance(Calibration c) {

@@ -1,4 +1,4 @@
-package faintwind.calibration.speed;
+package faintwind.calibration.speed.state;
 
 /**
  * How long an estimator's error of ln(loss) stays the same, and so what an average leaves of it.
@@ -8,7 +8,7 @@ package faintwind.calibration.speed;
  * exp(−aτ) (cos aτ − sin aτ) with a = q/(4 variance) (own derivation from the stationary Riccati
  * equation and the Wiener smoother).
  */
-enum ErrorMemory {
+public enum ErrorMemory {
   SMOOTHED(4) {
     @Override
     double left(double x) {
@@ -37,12 +37,12 @@ enum ErrorMemory {
    * @param variance of ln(loss)
    * @param walk2_1_s variance of its walk, per second
    */
-  double memory_s(double variance, double walk2_1_s) {
+  public double memory_s(double variance, double walk2_1_s) {
     return times * variance / walk2_1_s;
   }
 
   /** Share of the variance that is left in an average over a time. */
-  double left(double average_s, double memory_s) {
+  public double left(double average_s, double memory_s) {
     double x = average_s / Math.max(LEAST_S, memory_s);
     return x < SHORT ? 1 : left(x);
   }
