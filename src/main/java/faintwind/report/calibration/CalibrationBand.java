@@ -97,10 +97,6 @@ final class CalibrationBand {
         Numerals.compact(at.u95_m_s(), 2));
   }
 
-  private static String percent(double share) {
-    return Numerals.compact(100 * share, 2);
-  }
-
   private void table(Calibration c) {
     List<List<String>> rows = new ArrayList<>();
     for (AtSpeed at : c.performance().speeds()) {
