@@ -1,5 +1,6 @@
 package faintwind.command;
 
+import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.JobWatch;
@@ -19,15 +20,16 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Converts logs by the calibration in force of an instrument and keeps them in its folder. */
 final class ConvertKept {
   private final Terminal terminal;
   private final Path folder;
-  private final SpeedSettings settings;
+  private final Function<Calibration, SpeedSettings> settings;
   private final Optional<String> profile;
 
-  ConvertKept(Terminal terminal, Path folder, SpeedSettings settings, Optional<String> profile) {
+  ConvertKept(Terminal terminal, Path folder, Function<Calibration, SpeedSettings> settings, Optional<String> profile) {
     this.terminal = terminal;
     this.folder = folder;
     this.settings = settings;

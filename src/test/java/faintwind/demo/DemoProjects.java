@@ -213,7 +213,7 @@ final class DemoProjects {
         walk.view().state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepConversion.How how =
         new KeepConversion.How(
-            folder.resolve(calibration), SpeedSettings.USUAL, Optional.empty());
+            folder.resolve(calibration), SpeedSettings::usual, Optional.empty());
     walk.ok(new KeepConversion(walk.view(), walk.enter(), how).keep(log, JobWatch.NOBODY));
   }
 

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * Converts a field log and keeps it with the instrument: the log and its speeds in {@code logs/},
@@ -37,10 +38,13 @@ public final class KeepConversion {
    * How logs are converted.
    *
    * @param calibration the calibration file
-   * @param settings averaging and air
+   * @param settings averaging and air, by the calibration
    * @param profile what the lines of a foreign log mean
    */
-  public record How(Path calibration, SpeedSettings settings, Optional<ImportProfile> profile) {}
+  public record How(
+      Path calibration,
+      Function<Calibration, SpeedSettings> settings,
+      Optional<ImportProfile> profile) {}
 
   /**
    * What was kept.
@@ -72,7 +76,8 @@ public final class KeepConversion {
     boolean inside = log.toAbsolutePath().normalize().startsWith(root);
     String name = String.valueOf(log.getFileName());
     Path speeds = free(logs, "speeds-" + name);
-    Convert plain = new Convert(ok.value(), how.calibration().toString(), how.settings());
+    Convert plain = new Convert(
+            ok.value(), how.calibration().toString(), how.settings().apply(ok.value()));
     Convert convert = how.profile().map(plain::reading).orElse(plain);
     Checked<ConversionSummary> done = convert.file(log, speeds, watch);
     if (!(done instanceof Checked.Ok<ConversionSummary> summary)) {

@@ -67,7 +67,7 @@ public final class FieldFormula {
     return out[2];
   }
 
-  double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
+  public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
     model.loss(lossValues, speed_m_s, delta_K, air, out);
     return out[0];
   }
