@@ -29,7 +29,11 @@ final class ConvertKept {
   private final Function<Calibration, SpeedSettings> settings;
   private final Optional<String> profile;
 
-  ConvertKept(Terminal terminal, Path folder, Function<Calibration, SpeedSettings> settings, Optional<String> profile) {
+  ConvertKept(
+      Terminal terminal,
+      Path folder,
+      Function<Calibration, SpeedSettings> settings,
+      Optional<String> profile) {
     this.terminal = terminal;
     this.folder = folder;
     this.settings = settings;

@@ -4,7 +4,6 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualCalibration;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
-import faintwind.files.Sha256;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.job.JobWatch;
@@ -212,8 +211,7 @@ final class DemoProjects {
     String calibration =
         walk.view().state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepConversion.How how =
-        new KeepConversion.How(
-            folder.resolve(calibration), SpeedSettings::usual, Optional.empty());
+        new KeepConversion.How(folder.resolve(calibration), SpeedSettings::usual, Optional.empty());
     walk.ok(new KeepConversion(walk.view(), walk.enter(), how).keep(log, JobWatch.NOBODY));
   }
 

@@ -39,7 +39,8 @@ public final class JarCheck {
     Formula formula = Formula.of(calibration);
     AirState air = calibration.formula().referenceAir();
     double still = still_K(formula, air);
-    double warmer = still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
+    double warmer =
+        still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
     double step_Pa = JarSheet.pressureStep_Pa(air);
     double other = still_K(formula, air.withPressure(air.pressure_Pa() + step_Pa));
     return List.of(

@@ -63,7 +63,8 @@ public final class AtInstrument {
     if (taken.isEmpty()) {
       return Checked.refused(inUse(folder));
     }
-    try (WriterLock lock = taken.get()) {
+    WriterLock lock = taken.get();
+    try (lock) {
       Checked<InstrumentView> view =
           InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet);
       return view instanceof Checked.Ok<InstrumentView> ok

@@ -413,7 +413,8 @@ public final class Enter {
     OffsetDateTime now = OffsetDateTime.now(clock);
     List<JournalEntry> entries = new ArrayList<>();
     for (OwnFileNoted noted : OwnFiles.toNote(view.checklist(), view.state())) {
-      entries.add(new JournalEntry(person.ids().get(), now, Journal.PROGRAM, Optional.empty(), noted));
+      entries.add(
+          new JournalEntry(person.ids().get(), now, Journal.PROGRAM, Optional.empty(), noted));
     }
     for (Event event : events) {
       entries.add(new JournalEntry(person.ids().get(), now, person.name(), step, event));

@@ -76,8 +76,8 @@ public final class KeepConversion {
     boolean inside = log.toAbsolutePath().normalize().startsWith(root);
     String name = String.valueOf(log.getFileName());
     Path speeds = free(logs, "speeds-" + name);
-    Convert plain = new Convert(
-            ok.value(), how.calibration().toString(), how.settings().apply(ok.value()));
+    Convert plain =
+        new Convert(ok.value(), how.calibration().toString(), how.settings().apply(ok.value()));
     Convert convert = how.profile().map(plain::reading).orElse(plain);
     Checked<ConversionSummary> done = convert.file(log, speeds, watch);
     if (!(done instanceof Checked.Ok<ConversionSummary> summary)) {
@@ -89,9 +89,7 @@ public final class KeepConversion {
         .map(
             entry ->
                 new Kept(
-                    summary.value(),
-                    EnteredFile.name(root, kept),
-                    EnteredFile.name(root, speeds)))
+                    summary.value(), EnteredFile.name(root, kept), EnteredFile.name(root, speeds)))
         .then(made -> Checked.ok(made, summary.notes()));
   }
 

@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -90,7 +91,7 @@ class LookAtBenchTest {
 
   @Test
   void theLevelInTheJarIsReadInKelvinOnceItHasSettled() throws IOException {
-    double perKelvin = VALUES.get("sensitivity_uV_K");
+    double perKelvin = Objects.requireNonNull(VALUES.get("sensitivity_uV_K"));
     Path settled = record("signal_uV", 0.5, t -> 29 * perKelvin);
     assertThat(value(looked(settled, "jar-delta"), "K")).isCloseTo(29, within(0.05));
     Path kelvin = record("delta_K", 0.01, t -> 29);
