@@ -1,5 +1,6 @@
 package faintwind.guide;
 
+import faintwind.guide.Situation.DatedSheet;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
@@ -65,19 +66,27 @@ final class PowerEvidence {
   static List<Problem> design(Situation situation) {
     List<Standing<DesignChosen>> chosen = situation.state().standing(DesignChosen.class);
     Optional<DesignSheet> sheet = situation.sheet();
-    boolean lost =
-        situation.designs().size() < chosen.size()
-            && !situation.designs().stream()
-                .reduce((a, b) -> b)
-                .map(d -> d.since().equals(chosen.get(chosen.size() - 1).at()))
-                .orElse(false);
-    if (lost) {
+    if (!chosen.isEmpty() && isLost(chosen, situation.designs())) {
       return List.of(Problem.error("power.design-unreadable", Where.NOWHERE, ""));
     }
     if (sheet.isEmpty()) {
       return List.of(Problem.error("power.no-design", Where.NOWHERE, ""));
     }
     return stops(sheet.get());
+  }
+
+  /** Whether the design chosen last has no sheet; those of others say nothing of it. */
+  private static boolean isLost(List<Standing<DesignChosen>> chosen, List<DatedSheet> sheets) {
+    Standing<DesignChosen> last = chosen.get(chosen.size() - 1);
+    if (sheets.stream().anyMatch(sheet -> sheet.entry().isPresent())) {
+      return sheets.stream()
+          .noneMatch(sheet -> sheet.entry().filter(last.entry()::equals).isPresent());
+    }
+    return sheets.size() < chosen.size()
+        && sheets.stream()
+            .reduce((a, b) -> b)
+            .filter(sheet -> sheet.since().equals(last.at()))
+            .isEmpty();
   }
 
   private static List<Problem> stops(DesignSheet sheet) {

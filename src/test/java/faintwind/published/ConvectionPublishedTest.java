@@ -37,15 +37,26 @@ class ConvectionPublishedTest {
           SphereConvection.mixed(
                   Ranged.inside(row.number("forced")), Ranged.inside(row.number("natural")))
               .value();
-      case "excess" ->
-          row.number("P")
-              / (row.number("h") * new Ball(row.number("D"), 1, 0, List.of()).area_m2());
+      case "excess" -> settled_K(row);
       case "ex_followed" -> CopperBall.followed_K(row.number("t"));
       case "biot" ->
           new Ball(row.number("D"), 1, 0, List.of()).biot(row.number("h"), row.number("k"));
       default ->
           row.what().startsWith("ex_") ? CopperBall.step(row.what()) : SteelBall.step(row.what());
     };
+  }
+
+  /** Excess once the integration of warm-up and cool-down has come to rest. */
+  private static double settled_K(PublishedRow row) {
+    Ball ball = new Ball(row.number("D"), 1, 0, List.of());
+    PairCourse.Loss loss = (excess_K, speed_m_s) -> row.number("h") * ball.area_m2() * excess_K;
+    return new PairCourse(BallPair.equal(ball), loss, loss)
+        .follow(
+            new PairCourse.Point(0, 0, 0),
+            t -> new PairCourse.Drive(Heating.heater(row.number("P")), 0),
+            List.of(5000.0))
+        .get(0)
+        .delta_K();
   }
 
   private static double re(PublishedRow row) {

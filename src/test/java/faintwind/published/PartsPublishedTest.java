@@ -24,6 +24,7 @@ import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.plating.Deposit;
 import faintwind.physics.plating.Hydrogen;
+import faintwind.physics.plating.PlatingBath;
 import faintwind.physics.sheet.DesignSheet;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -102,16 +103,20 @@ class PartsPublishedTest {
   private double lumped(PublishedRow row) {
     Metal metal = metal(row);
     double d = row.number("D");
-    BallDesign ball =
-        new BallDesign(
-            metal,
-            catalogue.coats().get(0),
-            Interval.exact(d),
-            new BallDesign.Bore(1e-9, OptionalDouble.empty(), OptionalDouble.empty()),
-            Optional.empty());
+    BallDesign ball = solid(metal, d);
     double c = metal.specificHeat_J_kgK().nominal();
     double capacity = ball.heatCapacity_J_K(OptionalDouble.empty(), new BallDesign.Sizes(d, c));
     return capacity / (row.number("h") * new Ball(d, capacity, 0, List.of()).area_m2());
+  }
+
+  /** A ball whose hole is next to nothing. */
+  private BallDesign solid(Metal metal, double diameter_m) {
+    return new BallDesign(
+        metal,
+        catalogue.coats().get(0),
+        Interval.exact(diameter_m),
+        new BallDesign.Bore(1e-9, OptionalDouble.empty(), OptionalDouble.empty()),
+        Optional.empty());
   }
 
   private double capacity(PublishedRow row) {
@@ -198,8 +203,7 @@ class PartsPublishedTest {
   private double making(PublishedRow row) {
     Metal metal = metal(row);
     if (row.what().equals("ball_g")) {
-      double d = row.number("D");
-      return 1e3 * metal.density_kg_m3().nominal() * Math.PI * d * d * d / 6;
+      return 1e3 * solid(metal, row.number("D")).drilled_kg(OptionalDouble.empty()).nominal();
     }
     Interval rpm = metal.drillTurns_1_s(row.number("d") * 1e-3).times(60);
     // 60.96 m/min is printed as 61, 4774.6 as 4775
@@ -243,7 +247,10 @@ class PartsPublishedTest {
                       row.number("A") * row.number("s"),
                       row.number("eff"),
                       row.number("dm2") * 0.01);
-      case "plating_mA" -> 1e3 * row.number("A_dm2") * 100 * area(row);
+      case "plating_mA" ->
+          1e3
+              * new PlatingBath(Deposit.NICKEL, area(row), 100 * row.number("A_dm2"), 1)
+                  .current_A();
       case "plating_s" ->
           deposit(row).charge_C(row.number("um") * 1e-6, 1, area(row))
               / (row.number("A_dm2") * 100 * area(row));

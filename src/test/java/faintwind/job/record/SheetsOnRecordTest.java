@@ -13,6 +13,7 @@ import faintwind.calibration.plan.Response;
 import faintwind.calibration.run.Uncertain;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Doubts;
+import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Card;
 import faintwind.guide.checklist.Step;
@@ -185,5 +186,29 @@ class SheetsOnRecordTest {
         new Event.Corrected(typed, "misread", Optional.of(other)),
         NOW.minusDays(3));
     assertThat(doubts("first-power")).containsExactly("doubt.corrected-before");
+  }
+
+  @Test
+  void aDesignThatCannotBeWorkedOutKeepsTheGateShutWhateverElseIsOnRecord() throws IOException {
+    Amount radius = Amount.exact(612, "mm");
+    enter(
+        Optional.of("set-up-arm"),
+        new ReadingEntered("radius", "612", radius, Optional.empty()),
+        NOW.plusHours(1));
+    assertThat(reasons()).doesNotContain("power.design-unreadable");
+    String unknown = design.replace("9v-alkaline", "a-pack-of-nobody");
+    enter(Optional.empty(), new DesignChosen(unknown, "another pack"), NOW.plusHours(2));
+    assertThat(reasons()).contains("power.design-unreadable");
+    enter(
+        Optional.of("set-up-arm"),
+        new ReadingEntered("radius", "600", Amount.exact(600, "mm"), Optional.empty()),
+        NOW.plusHours(3));
+    assertThat(reasons()).contains("power.design-unreadable");
+  }
+
+  private List<String> reasons() throws IOException {
+    return Gate.check(view().checklist(), Gate.HEATER_POWER, situation()).reasons().stream()
+        .map(Problem::id)
+        .toList();
   }
 }
