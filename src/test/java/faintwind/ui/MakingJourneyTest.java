@@ -3,21 +3,14 @@ package faintwind.ui;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.Sha256;
-import faintwind.files.instrument.InstrumentFolder;
-import faintwind.job.WindowChoices;
-import faintwind.message.Messages;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Standing;
-import faintwind.ui.frame.KeptLook;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -28,9 +21,9 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.TransferMode;
 import javafx.scene.layout.VBox;
 import javafx.scene.paint.Color;
-import javafx.stage.Stage;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -46,47 +39,29 @@ class MakingJourneyTest {
   @TempDir
   Path parent;
 
-  @SuppressWarnings("NullAway.Init") // each test opens its window
-  private Stage stage;
+  @SuppressWarnings("NullAway.Init") // each test has its own
+  private Journey journey;
 
-  @SuppressWarnings("NullAway.Init")
-  private FaintwindWindow window;
-
-  private final ChosenFiles files = new ChosenFiles();
-
-  private void open(FxRobot robot, String step) throws IOException {
-    new WindowChoices(100, "light", false, "Ida").write(parent);
-    Cellar.begin("Rind 2").design().before(step).open(step).cautions(step).into(parent, "rind-2");
-    robot.interact(
-        () -> {
-          FaintwindApp.dressProgram();
-          stage = new Stage();
-          window =
-              new FaintwindWindow(
-                  stage,
-                  Messages.of(Locale.ENGLISH),
-                  KeptLook.in(parent),
-                  Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC),
-                  files);
-          window.show();
-        });
-    Waiting.until(() -> robot.lookup("#instrument-rind-2").tryQuery().isPresent());
-    robot.doubleClickOn("#instrument-rind-2");
-    Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
+  @BeforeEach
+  void begin(FxRobot hands) throws IOException {
+    journey = Journey.of(hands, parent).asked();
   }
 
   @AfterEach
-  void close(FxRobot robot) {
-    robot.interact(() -> stage.close());
+  void close() {
+    journey.close();
+  }
+
+  private void open(String step) throws IOException {
+    Cellar.begin("Rind 2").design().before(step).open(step).cautions(step).into(parent, "rind-2");
+    journey.open();
+    journey.openInstrument("rind-2");
   }
 
   private List<PhotoAdded> photos(String step) {
-    try {
-      return new InstrumentFolder(parent.resolve("rind-2"))
-          .open().state().standing(PhotoAdded.class, step).stream().map(Standing::event).toList();
-    } catch (IOException e) {
-      throw new AssertionError(e);
-    }
+    return journey.state("rind-2").standing(PhotoAdded.class, step).stream()
+        .map(Standing::event)
+        .toList();
   }
 
   private Path picture(String name, int colour) throws IOException {
@@ -95,13 +70,6 @@ class MakingJourneyTest {
     Path file = parent.resolve(name);
     ImageIO.write(image, "png", file.toFile());
     return file;
-  }
-
-  private static void press(FxRobot robot, KeyCode... keys) {
-    robot.press(keys);
-    for (int i = keys.length - 1; i >= 0; i--) {
-      robot.release(keys[i]);
-    }
   }
 
   private static Node see(FxRobot robot, String id) {
@@ -115,24 +83,24 @@ class MakingJourneyTest {
 
   @Test
   void aPhotoByFileIsKeptWithItsHashAndShownSmall(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
+    open("drill-heated");
     Path photo = picture("bore.png", 0x336699);
-    files.choose(photo);
-    robot.interact(() -> robot.lookup("#photo-add").queryButton().fire());
+    journey.choose(photo);
+    journey.fire("#photo-add");
     Waiting.until(() -> photos("drill-heated").size() == 1);
     PhotoAdded kept = photos("drill-heated").get(0);
     assertThat(kept.sha256()).isEqualTo(Sha256.of(photo));
     assertThat(parent.resolve("rind-2").resolve(kept.file())).hasSameBinaryContentAs(photo);
-    Waiting.until(() -> robot.lookup("#photo-kept-1").tryQuery().isPresent());
+    Waiting.until(() -> journey.there("#photo-kept-1"));
   }
 
   @Test
   void aPhotoThatIsCutShortIsRefusedInWordsAndNothingIsKept(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
+    open("drill-heated");
     Path photo = picture("bore.png", 0x336699);
     Files.write(photo, Arrays.copyOf(Files.readAllBytes(photo), 60));
-    files.choose(photo);
-    robot.interact(() -> robot.lookup("#photo-add").queryButton().fire());
+    journey.choose(photo);
+    journey.fire("#photo-add");
     Waiting.until(
         () ->
             robot.lookup(".label").queryAllAs(Label.class).stream()
@@ -143,7 +111,7 @@ class MakingJourneyTest {
 
   @Test
   void aPastedPictureIsKept(FxRobot robot) throws IOException {
-    open(robot, "mount-pair");
+    open("mount-pair");
     WritableImage image = new WritableImage(30, 20);
     image.getPixelWriter().setColor(2, 2, Color.TEAL);
     robot.interact(
@@ -152,14 +120,14 @@ class MakingJourneyTest {
           content.putImage(image);
           Clipboard.getSystemClipboard().setContent(content);
         });
-    press(robot, KeyCode.CONTROL, KeyCode.V);
+    journey.press(KeyCode.CONTROL, KeyCode.V);
     Waiting.until(() -> photos("mount-pair").size() == 1);
     assertThat(photos("mount-pair").get(0).caption()).isEqualTo("pasted picture");
   }
 
   @Test
   void aDroppedFileIsKept(FxRobot robot) throws IOException {
-    open(robot, "mount-pair");
+    open("mount-pair");
     Path photo = picture("dropped.png", 0x884422);
     Label source = new Label("drag me");
     source.setId("drag-source");
@@ -179,38 +147,38 @@ class MakingJourneyTest {
 
   @Test
   void controlPPutsTheStepOnPaperAndSaysWhereItIs(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
-    press(robot, KeyCode.CONTROL, KeyCode.P);
+    open("drill-heated");
+    journey.press(KeyCode.CONTROL, KeyCode.P);
     Path page = parent.resolve("rind-2/reports/steps/drill-heated.pdf");
-    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    Waiting.until(() -> journey.there("#note"));
     assertThat(page).isNotEmptyFile();
     assertThat(robot.lookup("#note").query().getAccessibleText()).contains(page.toString());
   }
 
   @Test
   void aWholeStageIsPrintedFromTheMargin(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
+    open("drill-heated");
     Node print = see(robot, "#stage-print");
     robot.interact(() -> ((javafx.scene.control.Hyperlink) print).fire());
-    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    Waiting.until(() -> journey.there("#note"));
     assertThat(parent.resolve("rind-2/reports/steps/02-make.pdf")).isNotEmptyFile();
   }
 
   @Test
   void theDrillingCardStandsBesideTheStepAndExplainsItself(FxRobot robot) throws IOException {
-    open(robot, "drill-heated");
+    open("drill-heated");
     assertThat(robot.lookup("#step-card").tryQuery()).isPresent();
     robot.interact(
         () -> ((javafx.scene.control.Hyperlink) robot.lookup("#card-why-4").query()).fire());
-    Waiting.until(() -> robot.lookup("#note").tryQuery().isPresent());
+    Waiting.until(() -> journey.there("#note"));
     assertThat(robot.lookup("#note").query().getAccessibleText()).contains("v/(π·d)");
   }
 
   @Test
   void thePathTellsWhatCanBeDoneNowAndLeadsThere(FxRobot robot) throws IOException {
-    open(robot, "coat-parts");
+    open("coat-parts");
     assertThat(robot.lookup("#order-coat-parts").tryQuery()).isPresent();
-    robot.interact(() -> robot.lookup("#start-clock").queryButton().fire());
+    journey.fire("#start-clock");
     Waiting.until(
         () ->
             robot.lookup("#path-order .label").queryAllAs(Label.class).stream()

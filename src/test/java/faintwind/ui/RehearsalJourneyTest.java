@@ -8,22 +8,16 @@ import faintwind.job.WindowChoices;
 import faintwind.job.live.LiveSession;
 import faintwind.job.turntable.ReadRuns;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.message.Problem;
-import faintwind.ui.frame.KeptLook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
-import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -45,49 +39,54 @@ class RehearsalJourneyTest {
   @TempDir
   Path folder;
 
-  @SuppressWarnings("NullAway.Init") // the test opens its window
-  private Stage stage;
-
   @SuppressWarnings("NullAway.Init") // each test has its own
   private FxRobot robot;
 
+  @SuppressWarnings("NullAway.Init") // each test has its own
+  private Journey journey;
+
+  @BeforeEach
+  void begin(FxRobot hands) {
+    robot = hands;
+    journey = Journey.of(hands, folder);
+  }
+
   @AfterEach
   void close() {
-    robot.interact(() -> stage.close());
+    journey.close();
   }
 
   @Test
-  void rehearsalEndsInRunsAndAFormulaThatSayWhatTheyAre(FxRobot hands) throws IOException {
-    robot = hands;
+  void rehearsalEndsInRunsAndAFormulaThatSayWhatTheyAre() throws IOException {
     new WindowChoices(100, "light", true, "").write(folder);
-    openWindow();
+    journey.open();
     fire("#first-rehearse");
     fire("#caution-spinning-arm-read");
-    picture("rehearsal-start");
+    journey.picture("rehearsal-start");
     for (String caution :
         List.of("eyes", "hair", "circle", "loose", "tip-speed", "guard", "start")) {
-      assertThat(there("#rehearse-short")).isFalse();
+      assertThat(journey.there("#rehearse-short")).isFalse();
       fire("#caution-" + caution + "-read");
     }
     fire("#rehearse-short");
     fire("#live-pace-100");
     fire("#live-heater-on");
-    picture("rehearsal-warming");
+    journey.picture("rehearsal-warming");
     for (int spin = 1; spin <= 3; spin++) {
       fire("#live-spin");
-      picture("rehearsal-spin-" + spin);
+      journey.picture("rehearsal-spin-" + spin);
       fire("#live-stopped");
     }
     fire("#live-runs");
-    Waiting.until(() -> there("#recording-1"));
-    picture("rehearsal-runs");
+    Waiting.until(() -> journey.there("#recording-1"));
+    journey.picture("rehearsal-runs");
     assertRuns(folder.resolve("rehearsal/runs/live-1/" + LiveSession.TABLE));
 
     fire("#turntable-fit");
     fire("#formula-fit");
-    Waiting.within(FIT_S, () -> there("#formula-practice"));
-    picture("rehearsal-formula");
-    assertThat(there("#formula-force")).isFalse();
+    Waiting.within(FIT_S, () -> journey.there("#formula-practice"));
+    journey.picture("rehearsal-formula");
+    assertThat(journey.there("#formula-force")).isFalse();
     assertCalibration();
   }
 
@@ -106,23 +105,6 @@ class RehearsalJourneyTest {
       Path made = files.filter(f -> f.toString().endsWith(".json")).findFirst().orElseThrow();
       assertThat(Files.readString(made)).contains("file.rehearsal").contains("(rehearsal)");
     }
-  }
-
-  private void openWindow() {
-    robot.interact(
-        () -> {
-          FaintwindApp.dressProgram();
-          stage = new Stage();
-          Clock clock = Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC);
-          new FaintwindWindow(
-                  stage, Messages.of(Locale.ENGLISH), KeptLook.in(folder), clock, NoFiles.ASKED)
-              .show();
-        });
-  }
-
-  private void picture(String name) {
-    robot.interact(
-        () -> Pictures.keep(stage.getScene(), Path.of("target/pictures/" + name + ".png")));
   }
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
@@ -144,9 +126,5 @@ class RehearsalJourneyTest {
             .tryQueryAs(ButtonBase.class);
     button.ifPresent(ButtonBase::fire);
     return button.isPresent();
-  }
-
-  private boolean there(String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
   }
 }

@@ -4,30 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.instrument.InstrumentFolder;
-import faintwind.job.WindowChoices;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.record.Event;
-import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
-import faintwind.ui.frame.KeptLook;
-import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.Duration;
-import java.time.OffsetDateTime;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
-import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -40,109 +30,93 @@ class WholePathJourneyTest {
   private static final Path DEMO = Path.of("demo-projects/cellar");
   private static final int FIT_S = 180;
 
-  private final ChosenFiles files = new ChosenFiles();
-  private OffsetDateTime time = Cellar.NOW;
+  private final MovedClock clock = new MovedClock(Cellar.NOW.toInstant());
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
   Path folder;
 
-  @SuppressWarnings("NullAway.Init") // the test opens its window
-  private Stage stage;
-
-  @SuppressWarnings("NullAway.Init")
-  private FaintwindWindow window;
-
   @SuppressWarnings("NullAway.Init") // each test has its own
   private FxRobot robot;
 
+  @SuppressWarnings("NullAway.Init") // each test has its own
+  private Journey journey;
+
+  @BeforeEach
+  void begin(FxRobot hands) throws IOException {
+    robot = hands;
+    journey = new Journey(hands, folder, clock).asked();
+  }
+
   @AfterEach
   void close() {
-    robot.interact(() -> stage.close());
+    journey.close();
   }
 
   @Test
-  void fromTheEmptyWindowToACalibrationInForceAndABuildLog(FxRobot hands) throws IOException {
-    robot = hands;
-    new WindowChoices(100, "light", false, "Ida").write(folder);
-    openWindow();
+  void fromTheEmptyWindowToACalibrationInForceAndABuildLog() throws IOException {
+    journey.open();
     begin();
     takeTheDesign();
     stageOne();
-    robot.interact(() -> stage.close());
+    journey.close();
     anotherSession("check-parts", "plating-needed");
-    openWindow();
-    openInstrument();
-    fire("#go-on");
-    step("prove-meter");
-    type("meter-tips", "0,2");
-    type("meter-proof-1", "1,00");
-    type("meter-proof-10", "10,02");
+    journey.open();
+    journey.openInstrument("rind-7");
+    journey.fire("#go-on");
+    journey.step("prove-meter");
+    journey.type("meter-tips", "0,2");
+    journey.type("meter-proof-1", "1,00");
+    journey.type("meter-proof-10", "10,02");
     finish("prove-meter");
-    step("heater-alone");
-    type("heater-alone", "100,2");
+    journey.step("heater-alone");
+    journey.type("heater-alone", "100,2");
     finish("heater-alone");
-    robot.interact(() -> stage.close());
+    journey.close();
     anotherSession("heater-alone", "glue-heater");
-    openWindow();
-    openInstrument();
+    journey.open();
+    journey.openInstrument("rind-7");
     bringInTheRuns();
     fitAndPutInForce();
     writeTheBuildLog();
   }
 
-  private void openWindow() {
-    robot.interact(
-        () -> {
-          FaintwindApp.dressProgram();
-          stage = new Stage();
-          window =
-              new FaintwindWindow(
-                  stage, Messages.of(Locale.ENGLISH), KeptLook.in(folder), clock(), files);
-          window.show();
-        });
-  }
-
-  private Clock clock() {
-    return Clock.fixed(time.toInstant(), ZoneOffset.UTC);
-  }
-
   private void begin() {
-    fire("#start-parts");
-    Waiting.until(() -> there("#new-name"));
+    journey.fire("#start-parts");
+    Waiting.until(() -> journey.there("#new-name"));
     robot.clickOn("#new-name").write("Rind 7");
-    fire("#begin");
-    Waiting.until(() -> there("#design-title"));
+    journey.fire("#begin");
+    Waiting.until(() -> journey.there("#design-title"));
   }
 
   private void takeTheDesign() {
-    fire("#design-page-design");
-    fire("#design-keep");
-    Waiting.until(() -> state().last(Event.DesignChosen.class).isPresent());
-    fire("#place-make");
-    Waiting.until(() -> there("#step-title"));
+    journey.fire("#design-page-design");
+    journey.fire("#design-keep");
+    Waiting.until(() -> journey.state("rind-7").last(Event.DesignChosen.class).isPresent());
+    journey.fire("#place-make");
+    Waiting.until(() -> journey.there("#step-title"));
   }
 
   private void stageOne() {
-    step("choose-use");
-    fire("#answer-group-no");
-    fire("#answer-place-indoors");
+    journey.step("choose-use");
+    journey.fire("#answer-group-no");
+    journey.fire("#answer-place-indoors");
     finish("choose-use");
-    step("choose-design");
-    fire("#caution-hot-ball-read");
-    fire("#caution-children-read");
-    fire("#answer-sheet-none");
+    journey.step("choose-design");
+    journey.fire("#caution-hot-ball-read");
+    journey.fire("#caution-children-read");
+    journey.fire("#answer-sheet-none");
     finish("choose-design");
-    step("check-clearance");
-    fire("#answer-fits-yes");
+    journey.step("check-clearance");
+    journey.fire("#answer-fits-yes");
     finish("check-clearance");
-    step("get-parts");
-    fire("#caution-lithium-read");
-    fire("#caution-adapter-read");
+    journey.step("get-parts");
+    journey.fire("#caution-lithium-read");
+    journey.fire("#caution-adapter-read");
     finish("get-parts");
-    step("check-parts");
-    type("diameter-a", "12.70");
-    type("diameter-b", "12,69");
+    journey.step("check-parts");
+    journey.type("diameter-a", "12.70");
+    journey.type("diameter-b", "12,69");
     finish("check-parts");
   }
 
@@ -167,14 +141,14 @@ class WholePathJourneyTest {
   }
 
   private void enter(String step, Event event) throws IOException {
-    time = time.plusMinutes(1);
+    clock.move(Duration.ofMinutes(1));
     InstrumentView view =
         InstrumentView.open(instrument(), KeptDesigns.withShippedParts()::sheet)
             .fold((value, notes) -> value, problems -> failed(problems.toString()));
-    Checked<?> answer = entered(new Enter(view, clock(), Enter.Person.named("Ida")), step, event);
+    Checked<?> answer = entered(new Enter(view, clock, Enter.Person.named("Ida")), step, event);
     assertThat(answer.problems()).as("%s, %s", step, event).isEmpty();
-    if (event instanceof Event.ClockStarted clock) {
-      time = time.plus(Duration.ofSeconds(Math.round(clock.duration_s())));
+    if (event instanceof Event.ClockStarted started) {
+      clock.move(Duration.ofSeconds(Math.round(started.duration_s())));
     }
   }
 
@@ -201,29 +175,30 @@ class WholePathJourneyTest {
     return Checked.ok(step);
   }
 
-  private void openInstrument() {
-    Waiting.until(() -> there("#instrument-rind-7"));
-    robot.doubleClickOn("#instrument-rind-7");
-    Waiting.until(() -> there("#step-title"));
-  }
-
   private void bringInTheRuns() {
-    fire("#place-turntable");
-    fire("#caution-spinning-arm-read");
-    files.choose(DEMO.resolve("runs/first-session/runs.csv"));
-    fire("#turntable-way-file");
-    fire("#turntable-drop-choose");
-    Waiting.until(() -> there("#recording-1"));
-    fire("#turntable-fit");
+    journey.fire("#place-turntable");
+    journey.fire("#caution-spinning-arm-read");
+    journey.choose(DEMO.resolve("runs/first-session/runs.csv"));
+    journey.fire("#turntable-way-file");
+    journey.fire("#turntable-drop-choose");
+    Waiting.until(() -> journey.there("#recording-1"));
+    journey.fire("#turntable-fit");
   }
 
   private void fitAndPutInForce() {
-    fire("#formula-fit");
+    journey.fire("#formula-fit");
     leaveTheFitAndComeBack();
-    Waiting.within(FIT_S, () -> there("#formula-force"));
-    fire("#formula-force");
-    Waiting.until(() -> state().last(Event.CalibrationPutInForce.class).isPresent());
-    String file = state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
+    Waiting.within(FIT_S, () -> journey.there("#formula-force"));
+    journey.fire("#formula-force");
+    Waiting.until(
+        () -> journey.state("rind-7").last(Event.CalibrationPutInForce.class).isPresent());
+    String file =
+        journey
+            .state("rind-7")
+            .last(Event.CalibrationPutInForce.class)
+            .orElseThrow()
+            .event()
+            .file();
     try {
       Path kept = instrument().resolve(file);
       assertThat(CalibrationFile.read(kept, file).problems()).isEmpty();
@@ -234,19 +209,19 @@ class WholePathJourneyTest {
 
   /** The fit goes on: other places keep their Next line, and this one shows it again. */
   private void leaveTheFitAndComeBack() {
-    Waiting.until(() -> there("#next-cancel"));
-    fire("#place-field");
-    Waiting.until(() -> there("#field-calibration-choose"));
-    Waiting.until(() -> !there("#next-cancel"));
-    fire("#place-formula");
-    Waiting.until(() -> there("#next-cancel"));
+    Waiting.until(() -> journey.there("#next-cancel"));
+    journey.fire("#place-field");
+    Waiting.until(() -> journey.there("#field-calibration-choose"));
+    Waiting.until(() -> !journey.there("#next-cancel"));
+    journey.fire("#place-formula");
+    Waiting.until(() -> journey.there("#next-cancel"));
   }
 
   private void writeTheBuildLog() throws IOException {
     Path log = folder.resolve("log.html");
-    fire("#place-record");
-    files.choose(log);
-    fire("#record-log");
+    journey.fire("#place-record");
+    journey.choose(log);
+    journey.fire("#record-log");
     Waiting.until(() -> Files.exists(log));
     assertThat(Files.readString(log)).contains("Rind 7").contains("100,2");
   }
@@ -255,41 +230,8 @@ class WholePathJourneyTest {
     return folder.resolve("rind-7");
   }
 
-  private InstrumentState state() {
-    try {
-      return new InstrumentFolder(instrument()).open().state();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  /** Waits until a step is on the sheet, to which the window goes by itself. */
-  private void step(String id) {
-    Waiting.until(
-        () ->
-            window
-                .screen()
-                .filter(screen -> screen instanceof StepScreen steps && steps.stepId().equals(id))
-                .isPresent());
-  }
-
   private void finish(String id) {
-    fire("#finish-step");
-    Waiting.until(() -> state().finished(id).isPresent());
-  }
-
-  private void type(String reading, String typed) {
-    Waiting.until(() -> there("#reading-" + reading));
-    robot.clickOn("#reading-" + reading).write(typed);
-    robot.press(KeyCode.TAB).release(KeyCode.TAB);
-  }
-
-  /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
-  private void fire(String id) {
-    Presses.fire(robot, id);
-  }
-
-  private boolean there(String id) {
-    return Presses.there(robot, id);
+    journey.fire("#finish-step");
+    Waiting.until(() -> journey.state("rind-7").finished(id).isPresent());
   }
 }

@@ -2,28 +2,18 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.files.instrument.InstrumentFolder;
-import faintwind.job.WindowChoices;
-import faintwind.message.Messages;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Waived;
-import faintwind.record.InstrumentState;
-import faintwind.ui.frame.KeptLook;
-import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneOffset;
 import java.util.List;
-import java.util.Locale;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
-import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,144 +27,97 @@ class WindowJourneyTest {
   @TempDir
   Path folder;
 
-  @SuppressWarnings("NullAway.Init") // each test opens its window
-  private Stage stage;
+  @SuppressWarnings("NullAway.Init") // each test has its own
+  private Journey journey;
 
-  @SuppressWarnings("NullAway.Init")
-  private FaintwindWindow window;
-
-  private void openWindow(FxRobot robot) {
-    robot.interact(
-        () -> {
-          FaintwindApp.dressProgram();
-          stage = new Stage();
-          window =
-              new FaintwindWindow(
-                  stage,
-                  Messages.of(Locale.ENGLISH),
-                  KeptLook.in(folder),
-                  Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC));
-          window.show();
-        });
+  @BeforeEach
+  void begin(FxRobot hands) {
+    journey = Journey.of(hands, folder);
   }
 
   @AfterEach
-  void close(FxRobot robot) {
-    robot.interact(() -> stage.close());
-  }
-
-  private void asked() throws IOException {
-    new WindowChoices(100, "light", false, "Ida").write(folder);
-  }
-
-  private InstrumentState state(String instrument) throws IOException {
-    return new InstrumentFolder(folder.resolve(instrument)).open().state();
-  }
-
-  private static boolean there(FxRobot robot, String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
-  }
-
-  private static void press(FxRobot robot, KeyCode... keys) {
-    robot.press(keys);
-    for (int i = keys.length - 1; i >= 0; i--) {
-      robot.release(keys[i]);
-    }
-  }
-
-  private static String words(FxRobot robot, String id) {
-    return robot.lookup(id).queryAs(Label.class).getText();
-  }
-
-  private void open(FxRobot robot, String instrument) {
-    Waiting.until(() -> there(robot, "#instrument-" + instrument));
-    robot.doubleClickOn("#instrument-" + instrument);
-    Waiting.until(() -> there(robot, "#step-title"));
+  void close() {
+    journey.close();
   }
 
   @Test
   void newInstrumentIsBegunWithTheKeyboardOnly(FxRobot robot) throws IOException {
-    openWindow(robot);
-    press(robot, KeyCode.CONTROL, KeyCode.ENTER);
-    Waiting.until(() -> there(robot, "#start-parts"));
-    press(robot, KeyCode.CONTROL, KeyCode.ENTER);
-    Waiting.until(() -> there(robot, "#new-name"));
+    journey.open();
+    journey.press(KeyCode.CONTROL, KeyCode.ENTER);
+    Waiting.until(() -> journey.there("#start-parts"));
+    journey.press(KeyCode.CONTROL, KeyCode.ENTER);
+    Waiting.until(() -> journey.there("#new-name"));
     robot.write("Rind 7");
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
     robot.write("Ida");
-    press(robot, KeyCode.CONTROL, KeyCode.ENTER);
-    Waiting.until(() -> there(robot, "#design-title"));
-    press(robot, KeyCode.CONTROL, KeyCode.DIGIT2);
-    Waiting.until(() -> there(robot, "#step-title"));
-    assertThat(state("rind-7").last(InstrumentCreated.class).orElseThrow().who()).isEqualTo("Ida");
+    journey.press(KeyCode.CONTROL, KeyCode.ENTER);
+    Waiting.until(() -> journey.there("#design-title"));
+    journey.press(KeyCode.CONTROL, KeyCode.DIGIT2);
+    Waiting.until(() -> journey.there("#step-title"));
+    assertThat(journey.state("rind-7").last(InstrumentCreated.class).orElseThrow().who())
+        .isEqualTo("Ida");
     // the first question is answered with the space bar, the next step opened with Alt+Down
-    Waiting.until(() -> stage.getScene().getFocusOwner().getId().startsWith("answer-place-"));
-    press(robot, KeyCode.SPACE);
-    Waiting.until(() -> !words(robot, "#next-sentence").startsWith("Where"));
-    String first = words(robot, "#step-title");
-    press(robot, KeyCode.ALT, KeyCode.DOWN);
-    Waiting.until(() -> !words(robot, "#step-title").equals(first));
+    Waiting.until(
+        () -> journey.stage().getScene().getFocusOwner().getId().startsWith("answer-place-"));
+    journey.press(KeyCode.SPACE);
+    Waiting.until(() -> !journey.words("#next-sentence").startsWith("Where"));
+    String first = journey.words("#step-title");
+    journey.press(KeyCode.ALT, KeyCode.DOWN);
+    Waiting.until(() -> !journey.words("#step-title").equals(first));
   }
 
   @Test
   void reopeningComesBackToTheSameStep(FxRobot robot) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2").design().before("heater-insulation").into(folder, "rind-2");
-    openWindow(robot);
-    open(robot, "rind-2");
-    press(robot, KeyCode.ALT, KeyCode.DOWN);
-    press(robot, KeyCode.ALT, KeyCode.DOWN);
+    journey.open();
+    journey.openInstrument("rind-2");
+    journey.press(KeyCode.ALT, KeyCode.DOWN);
+    journey.press(KeyCode.ALT, KeyCode.DOWN);
     Waiting.until(() -> true);
-    String title = words(robot, "#step-title");
-    Waiting.until(() -> stepOnDisk("rind-2").equals(stepShown()));
-    robot.interact(() -> stage.close());
-    openWindow(robot);
-    open(robot, "rind-2");
-    assertThat(words(robot, "#step-title")).isEqualTo(title);
-  }
-
-  private String stepShown() {
-    return ((StepScreen) window.screen().orElseThrow()).stepId();
+    String title = journey.words("#step-title");
+    Waiting.until(() -> stepOnDisk("rind-2").equals(journey.stepId()));
+    journey.close();
+    journey.open();
+    journey.openInstrument("rind-2");
+    assertThat(journey.words("#step-title")).isEqualTo(title);
   }
 
   private String stepOnDisk(String instrument) {
-    try {
-      return state(instrument)
-          .last(faintwind.record.Event.StepOpened.class)
-          .orElseThrow()
-          .step()
-          .orElseThrow();
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+    return journey
+        .state(instrument)
+        .last(faintwind.record.Event.StepOpened.class)
+        .orElseThrow()
+        .step()
+        .orElseThrow();
   }
 
   /** Types the three readings of the heater against its ball, the first as given. */
   private void insulation(FxRobot robot, String leadA) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2")
         .design()
         .before("heater-insulation")
         .open("heater-insulation")
         .cautions("heater-insulation")
         .into(folder, "rind-2");
-    openWindow(robot);
-    open(robot, "rind-2");
+    journey.open();
+    journey.openInstrument("rind-2");
     robot.clickOn("#reading-lead-a-ball").write(leadA);
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
     robot.write("OL 20M");
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
     robot.write("100,3");
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
   }
 
   @Test
   void aStopCannotBeWaived(FxRobot robot) throws IOException {
     insulation(robot, "420k");
-    Waiting.until(() -> there(robot, "#measure-again"));
-    assertThat(there(robot, "#waive")).isFalse();
-    assertThat(there(robot, "#finish-step")).isFalse();
-    assertThat(words(robot, "#reading-lead-a-ball-understood"))
+    Waiting.until(() -> journey.there("#measure-again"));
+    assertThat(journey.there("#waive")).isFalse();
+    assertThat(journey.there("#finish-step")).isFalse();
+    assertThat(journey.words("#reading-lead-a-ball-understood"))
         .contains("420\u202f000")
         .contains("0.42");
   }
@@ -182,10 +125,10 @@ class WindowJourneyTest {
   @Test
   void aDoubtfulReadingIsWaivedByNameAndReason(FxRobot robot) throws IOException {
     insulation(robot, "6M");
-    Waiting.until(() -> there(robot, "#waive"));
-    assertThat(there(robot, "#finish-step")).isFalse();
+    Waiting.until(() -> journey.there("#waive"));
+    assertThat(journey.there("#finish-step")).isFalse();
     List<String> typed =
-        state("rind-2").standing(ReadingEntered.class, "heater-insulation").stream()
+        journey.state("rind-2").standing(ReadingEntered.class, "heater-insulation").stream()
             .map(line -> line.event().typed())
             .toList();
     assertThat(typed).containsExactly("6M", "OL 20M", "100,3");
@@ -195,13 +138,15 @@ class WindowJourneyTest {
     robot.interact(() -> robot.lookup("#waiver-name").query().requestFocus());
     robot.write("Ida");
     assertThat(robot.lookup("#waiver-go").queryAs(Button.class).isDisabled()).isTrue();
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
     robot.write("meter is borrowed");
-    press(robot, KeyCode.ENTER);
-    assertThat(state("rind-2").standing(Waived.class)).as("Enter alone never waives").isEmpty();
+    journey.press(KeyCode.ENTER);
+    assertThat(journey.state("rind-2").standing(Waived.class))
+        .as("Enter alone never waives")
+        .isEmpty();
     robot.interact(() -> robot.lookup("#waiver-go").queryAs(Button.class).fire());
-    Waiting.until(() -> !there(robot, "#waive") && !there(robot, "#waiver-go"));
-    assertThat(state("rind-2").standing(Waived.class)).hasSize(1);
+    Waiting.until(() -> !journey.there("#waive") && !journey.there("#waiver-go"));
+    assertThat(journey.state("rind-2").standing(Waived.class)).hasSize(1);
     assertThat(robot.lookup("#step-notices .label").queryAs(Label.class).getText())
         .contains("Ida")
         .contains("meter is borrowed");
@@ -209,15 +154,15 @@ class WindowJourneyTest {
 
   @Test
   void cautionsCoverTheInstructionUntilEachIsAnswered(FxRobot robot) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2")
         .design()
         .before("glue-heater")
         .open("glue-heater")
         .into(folder, "rind-2");
-    openWindow(robot);
-    open(robot, "rind-2");
-    Waiting.until(() -> there(robot, "#step-cautions"));
+    journey.open();
+    journey.openInstrument("rind-2");
+    Waiting.until(() -> journey.there("#step-cautions"));
     int cautions = robot.lookup("#step-cautions .caution").queryAll().size();
     assertThat(cautions).isGreaterThan(1);
     for (int left = cautions; left > 0; left--) {
@@ -234,68 +179,64 @@ class WindowJourneyTest {
       Waiting.until(() -> robot.lookup("#step-cautions .button").queryAll().size() < before);
     }
     assertThat(robot.lookup(".covered").tryQuery()).isEmpty();
-    assertThat(state("rind-2").standing(CautionAcknowledged.class, "glue-heater"))
+    assertThat(journey.state("rind-2").standing(CautionAcknowledged.class, "glue-heater"))
         .hasSize(cautions)
         .allMatch(line -> line.who().equals("Ida"));
   }
 
   @Test
   void whatCouldBeTwoNumbersIsAskedAndAWrongOneStays(FxRobot robot) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2").design().before("weigh-blanks").open("weigh-blanks").into(folder, "r2");
-    openWindow(robot);
-    open(robot, "r2");
+    journey.open();
+    journey.openInstrument("r2");
     robot.clickOn("#reading-blank-a").write("1,200");
-    press(robot, KeyCode.TAB);
-    Waiting.until(() -> there(robot, "#reading-blank-a-choice-1"));
-    assertThat(there(robot, "#reading-blank-a-choice-2")).isTrue();
-    assertThat(state("r2").standing(ReadingEntered.class, "weigh-blanks")).isEmpty();
+    journey.press(KeyCode.TAB);
+    Waiting.until(() -> journey.there("#reading-blank-a-choice-1"));
+    assertThat(journey.there("#reading-blank-a-choice-2")).isTrue();
+    assertThat(journey.state("r2").standing(ReadingEntered.class, "weigh-blanks")).isEmpty();
     robot.write("4o2");
-    press(robot, KeyCode.TAB);
-    Waiting.until(() -> words(robot, "#reading-blank-b-understood").contains("is not a number"));
+    journey.press(KeyCode.TAB);
+    Waiting.until(() -> journey.words("#reading-blank-b-understood").contains("is not a number"));
     assertThat(robot.lookup("#reading-blank-b").queryTextInputControl().getText()).isEqualTo("4o2");
   }
 
   @Test
   void correctingStrikesTheEarlierEntry(FxRobot robot) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2")
         .design()
         .before("weigh-blanks")
         .open("weigh-blanks")
         .type("weigh-blanks", "blank-a", "9.75")
         .into(folder, "r2");
-    openWindow(robot);
-    open(robot, "r2");
+    journey.open();
+    journey.openInstrument("r2");
     robot.interact(() -> robot.lookup("#reading-blank-a").query().requestFocus());
-    press(robot, KeyCode.F2);
-    press(robot, KeyCode.CONTROL, KeyCode.A);
+    journey.press(KeyCode.F2);
+    journey.press(KeyCode.CONTROL, KeyCode.A);
     robot.write("9.57");
-    press(robot, KeyCode.TAB);
+    journey.press(KeyCode.TAB);
     Waiting.until(() -> history("r2").size() == 2 && history("r2").get(1));
     assertThat(history("r2")).containsExactly(false, true);
-    press(robot, KeyCode.CONTROL, KeyCode.DIGIT6);
-    Waiting.until(() -> there(robot, "#ledger"));
+    journey.press(KeyCode.CONTROL, KeyCode.DIGIT6);
+    Waiting.until(() -> journey.there("#ledger"));
     assertThat(robot.lookup("#ledger .struck").queryAs(Label.class).getText()).contains("9.75");
   }
 
   /** Whether each entry of blank A stands. */
   private List<Boolean> history(String instrument) {
-    try {
-      return state(instrument).history("weigh-blanks", "blank-a").stream()
-          .map(line -> line.stands())
-          .toList();
-    } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
-    }
+    return journey.state(instrument).history("weigh-blanks", "blank-a").stream()
+        .map(line -> line.stands())
+        .toList();
   }
 
   @Test
   void nothingHoldsTheWindowForATenthOfASecond(FxRobot robot) throws IOException {
-    asked();
+    journey.asked();
     Cellar.begin("Rind 2").design().before("heater-insulation").into(folder, "rind-2");
-    openWindow(robot);
-    open(robot, "rind-2");
+    journey.open();
+    journey.openInstrument("rind-2");
     SlowestPulse pulse = new SlowestPulse();
     pulse.start();
     // once round, so that classes are loaded and compiled, as after the first minute of use
@@ -309,16 +250,16 @@ class WindowJourneyTest {
   }
 
   private void walk(FxRobot robot) {
-    press(robot, KeyCode.ALT, KeyCode.UP);
+    journey.press(KeyCode.ALT, KeyCode.UP);
     Waiting.until(() -> true);
-    press(robot, KeyCode.ALT, KeyCode.DOWN);
+    journey.press(KeyCode.ALT, KeyCode.DOWN);
     Waiting.until(() -> true);
-    press(robot, KeyCode.CONTROL, KeyCode.DIGIT6);
-    Waiting.until(() -> there(robot, "#ledger"));
-    press(robot, KeyCode.CONTROL, KeyCode.DIGIT2);
-    Waiting.until(() -> there(robot, "#step-title"));
-    press(robot, KeyCode.F1);
-    press(robot, KeyCode.ESCAPE);
+    journey.press(KeyCode.CONTROL, KeyCode.DIGIT6);
+    Waiting.until(() -> journey.there("#ledger"));
+    journey.press(KeyCode.CONTROL, KeyCode.DIGIT2);
+    Waiting.until(() -> journey.there("#step-title"));
+    journey.press(KeyCode.F1);
+    journey.press(KeyCode.ESCAPE);
     Waiting.until(() -> true);
   }
 }

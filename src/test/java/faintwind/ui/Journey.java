@@ -1,0 +1,193 @@
+package faintwind.ui;
+
+import faintwind.files.instrument.InstrumentFolder;
+import faintwind.job.WindowChoices;
+import faintwind.message.Messages;
+import faintwind.record.InstrumentState;
+import faintwind.ui.frame.KeptLook;
+import faintwind.ui.make.StepScreen;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.Node;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.stage.Stage;
+import org.testfx.api.FxRobot;
+
+/**
+ * The window of one journey: a folder of instruments, a clock, answers to every question for a
+ * file, and hands. All journeys of a process share its one started toolkit.
+ */
+public final class Journey {
+  private final FxRobot robot;
+  private final Path folder;
+  private final Clock clock;
+  private final ChosenFiles files = new ChosenFiles();
+  private Optional<FaintwindWindow> window = Optional.empty();
+  private Optional<Stage> stage = Optional.empty();
+
+  public Journey(FxRobot robot, Path folder, Clock clock) {
+    this.robot = robot;
+    this.folder = folder;
+    this.clock = clock;
+  }
+
+  /** A journey at the time of the made-up cellars. */
+  public static Journey of(FxRobot robot, Path folder) {
+    return new Journey(robot, folder, Quiet.CLOCK);
+  }
+
+  /** What the window asks at its first start was answered by Ida before. */
+  public Journey asked() throws IOException {
+    new WindowChoices(100, "light", false, "Ida").write(folder);
+    return this;
+  }
+
+  /** A copy of a shipped project as an instrument of the folder. */
+  Journey copy(Path demo, String instrument) throws IOException {
+    Path to = folder.resolve(instrument);
+    try (Stream<Path> all = Files.walk(demo)) {
+      for (Path file : all.sorted().toList()) {
+        Files.copy(file, to.resolve(demo.relativize(file).toString()));
+      }
+    }
+    return this;
+  }
+
+  /** Opens the window in a size of its own. */
+  public void open(int wide, int high) {
+    robot.interact(
+        () -> {
+          Stage opened = new Stage();
+          opened.setWidth(wide);
+          opened.setHeight(high);
+          show(opened);
+        });
+  }
+
+  public void open() {
+    robot.interact(() -> show(new Stage()));
+  }
+
+  private void show(Stage opened) {
+    FaintwindApp.dressProgram();
+    stage = Optional.of(opened);
+    window =
+        Optional.of(
+            new FaintwindWindow(
+                opened, Messages.of(Locale.ENGLISH), KeptLook.in(folder), clock, files));
+    window.get().show();
+  }
+
+  public void close() {
+    robot.interact(() -> stage.ifPresent(Stage::close));
+  }
+
+  FaintwindWindow window() {
+    return window.orElseThrow();
+  }
+
+  Stage stage() {
+    return stage.orElseThrow();
+  }
+
+  /** Opens an instrument from Home and waits for its step. */
+  public void openInstrument(String instrument) {
+    Waiting.until(() -> there("#instrument-" + instrument));
+    robot.doubleClickOn("#instrument-" + instrument);
+    Waiting.until(() -> there("#step-title"));
+  }
+
+  /** The file that every question for one is answered with from now on. */
+  public void choose(Path file) {
+    files.choose(file);
+  }
+
+  /** What the journal of an instrument says. */
+  InstrumentState state(String instrument) {
+    try {
+      return new InstrumentFolder(folder.resolve(instrument)).open().state();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The step on the sheet; empty where another place is shown. */
+  String stepId() {
+    return window()
+        .screen()
+        .filter(StepScreen.class::isInstance)
+        .map(screen -> ((StepScreen) screen).stepId())
+        .orElse("");
+  }
+
+  /** Waits until a step is on the sheet, to which the window goes by itself. */
+  void step(String id) {
+    Waiting.until(() -> stepId().equals(id));
+  }
+
+  /** Opens a step as its link in the path does. */
+  public void go(String id) {
+    robot.interact(() -> ((StepScreen) window().screen().orElseThrow()).openStep(id));
+    step(id);
+  }
+
+  /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
+  public void fire(String id) {
+    Presses.fire(robot, id);
+  }
+
+  public boolean there(String id) {
+    return Presses.there(robot, id);
+  }
+
+  /** All words within a node, in order; none where it is not there. */
+  String words(String id) {
+    Optional<Node> part = robot.lookup(id).tryQuery();
+    return part.map(this::words).orElse("");
+  }
+
+  private String words(Node node) {
+    return node instanceof Labeled labeled
+        ? labeled.getText()
+        : robot.from(node).lookup(".label").queryAllAs(Labeled.class).stream()
+            .map(Labeled::getText)
+            .collect(Collectors.joining(" "));
+  }
+
+  /** Types a reading in place of what stands there, and leaves the field. */
+  void type(String reading, String typed) {
+    Waiting.until(() -> there("#reading-" + reading));
+    robot.interact(
+        () -> {
+          TextInputControl box =
+              robot.lookup("#reading-" + reading).queryAs(TextInputControl.class);
+          box.requestFocus();
+          box.selectAll();
+        });
+    robot.write(typed);
+    press(KeyCode.TAB);
+  }
+
+  /** Presses keys together, as for a shortcut. */
+  public void press(KeyCode... keys) {
+    robot.press(keys);
+    for (int i = keys.length - 1; i >= 0; i--) {
+      robot.release(keys[i]);
+    }
+  }
+
+  /** Keeps a picture under target/pictures. */
+  public void picture(String name) {
+    robot.interact(
+        () -> Pictures.keep(stage().getScene(), Path.of("target/pictures/" + name + ".png")));
+  }
+}
