@@ -3,6 +3,7 @@ package faintwind.demo;
 import faintwind.calibration.virtual.VirtualCalibration;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
+import faintwind.files.Sha256;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.job.JobWatch;
@@ -206,7 +207,8 @@ final class DemoProjects {
             .recording(),
         walk.now().toString());
     walk.wait(Duration.ofHours(25));
-    walk.ok(walk.enter().file(Event.FileRole.FIELD_LOG, log));
+    walk.plain(
+        new Event.FileAdded(Event.FileRole.FIELD_LOG, "logs/" + log.getFileName(), Sha256.of(log)));
   }
 
   private static Map<String, String> readings() {

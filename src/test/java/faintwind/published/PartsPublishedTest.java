@@ -54,8 +54,7 @@ class PartsPublishedTest {
     return switch (row.what()) {
       case "eseries" -> series(row).decade().get((int) row.number("i"));
       case "nearest" -> series(row).nearest_ohm(row.number("ohm"));
-      case "colour" -> marking(row).ohm();
-      case "colour_tolerance" -> marking(row).tolerance();
+      case "colour_bands" -> areBands(row) ? 1 : 0;
       case "power", "heater_V" -> sheet(row);
       case "lumped_tau" -> lumped(row);
       case "battery_mAh_low", "battery_mAh_high" -> capacity(row);
@@ -125,10 +124,10 @@ class PartsPublishedTest {
     return ESeries.valueOf(row.text("series"));
   }
 
-  private static ColourCode.Marking marking(PublishedRow row) {
+  private static boolean areBands(PublishedRow row) {
     List<ColourCode.Colour> bands =
         Arrays.stream(row.text("bands").split(" ", -1)).map(ColourCode.Colour::valueOf).toList();
-    return ColourCode.read(bands).orElseThrow();
+    return ColourCode.bands(row.number("ohm"), row.number("tolerance")).equals(bands);
   }
 
   private static ResistorStyle style(PublishedRow row) {

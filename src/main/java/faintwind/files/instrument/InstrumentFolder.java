@@ -190,33 +190,6 @@ public record InstrumentFolder(Path path) {
     return Checked.ok(new PhotoAdded(file, hash, caption));
   }
 
-  /**
-   * Copies a file of a kind into its part of the folder under its own name.
-   *
-   * @return the event to be entered
-   * @throws FileAlreadyExistsException where another file of that name is there already
-   * @throws IOException where it cannot be read or kept
-   */
-  public FileAdded keepFile(Event.FileRole kind, Path source) throws IOException {
-    String part =
-        switch (kind) {
-          case RUN, RUNS_TABLE -> "runs";
-          case FIELD_LOG, SPEEDS -> "logs";
-          case REPORT -> "reports";
-          case PLAN -> "plans";
-        };
-    String name = part + "/" + source.getFileName();
-    Path target = path.resolve(name);
-    if (!target.toAbsolutePath().normalize().equals(source.toAbsolutePath().normalize())) {
-      if (Files.exists(target)) {
-        throw new FileAlreadyExistsException(target.toString());
-      }
-      Files.createDirectories(path.resolve(part));
-      AtomicFile.write(target, Files.readAllBytes(source));
-    }
-    return new FileAdded(kind, name, Sha256.of(target));
-  }
-
   @Override
   public String toString() {
     return String.format(Locale.ROOT, "instrument folder %s", path);

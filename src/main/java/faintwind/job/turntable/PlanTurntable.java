@@ -201,15 +201,6 @@ public final class PlanTurntable {
   }
 
   /**
-   * A plan file.
-   *
-   * @throws IOException where the disk or a permission fails
-   */
-  public static Checked<PlannedSession> read(Path file) throws IOException {
-    return PlanFile.read(file, file.toString());
-  }
-
-  /**
    * Writes the sheet to take to a bench without a computer, as PDF where the name ends so.
    *
    * @param form which of the two plans; where there are no separate runs, the staircase

@@ -35,15 +35,6 @@ public final class ColourCode {
       this.tolerance = tolerance;
     }
 
-    boolean isDigit() {
-      return power >= 0;
-    }
-
-    /** Power of ten as a multiplier; the digit where it is one. */
-    int power() {
-      return power;
-    }
-
     /** Tolerance as a share; empty where the colour stands for none, or tables disagree. */
     Optional<Double> tolerance() {
       return tolerance == 0 ? Optional.empty() : Optional.of(tolerance);
@@ -52,28 +43,6 @@ public final class ColourCode {
     private static Colour of(int power) {
       return Arrays.stream(values()).filter(c -> c.power == power).findFirst().orElseThrow();
     }
-  }
-
-  /**
-   * Value and tolerance.
-   *
-   * @param ohm resistance, Ω
-   * @param tolerance as a share
-   */
-  public record Marking(double ohm, double tolerance) {}
-
-  /** What four or five bands say; empty where they say nothing valid. */
-  public static Optional<Marking> read(List<Colour> bands) {
-    int digits = bands.size() - 2;
-    if (digits < 2 || digits > 3 || !bands.subList(0, digits).stream().allMatch(Colour::isDigit)) {
-      return Optional.empty();
-    }
-    double value = 0;
-    for (Colour c : bands.subList(0, digits)) {
-      value = 10 * value + c.power();
-    }
-    double ohm = value * Math.pow(10, bands.get(digits).power());
-    return bands.get(digits + 1).tolerance().map(t -> new Marking(ohm, t));
   }
 
   /**

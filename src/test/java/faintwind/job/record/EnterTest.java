@@ -155,10 +155,7 @@ class EnterTest {
 
   @Test
   void aFileIsNotCopiedWhereNothingCanBeEntered() throws IOException {
-    Path log = Files.writeString(temp.resolve("log.csv"), "time_s,delta_K\n");
     Enter nameless = new Enter(view(), CLOCK, new Enter.Person("", ada.ids()));
-    assertThat(ids(nameless.file(Event.FileRole.FIELD_LOG, log))).containsExactly("enter.no-name");
-    assertThat(folder.resolve("logs/log.csv")).doesNotExist();
     assertThat(ids(nameless.pastedPhoto("choose-use", new byte[1], "x")))
         .containsExactly("enter.no-name");
     assertThat(ids(enter().pastedPhoto("dance", new byte[1], "x")))
