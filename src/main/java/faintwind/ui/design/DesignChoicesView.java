@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Words;
@@ -24,7 +25,7 @@ final class DesignChoicesView {
 
   private final Messages words;
   private final DesignModel model;
-  private final VBox box = new VBox();
+  private final VBox box = Boxes.column("design-form");
   private final Map<DesignField, ComboBox<DesignChoices.Option>> combos =
       new EnumMap<>(DesignField.class);
   private final Map<DesignField, Node> rows = new EnumMap<>(DesignField.class);
@@ -34,7 +35,6 @@ final class DesignChoicesView {
     this.words = words;
     this.model = model;
     box.setId("design-choices");
-    box.getStyleClass().add("design-form");
     box.getChildren().add(Words.label(words.text("design.choices"), "tell", "semibold"));
     Map<String, VBox> groups = new LinkedHashMap<>();
     for (DesignField each : DesignChoices.form()) {
@@ -58,12 +58,9 @@ final class DesignChoicesView {
   }
 
   private VBox group(String key) {
-    Label head = new Label(words.text("design.group." + key));
-    head.getStyleClass().addAll("column-head", "choice-head");
+    Label head = Words.plain(words.text("design.group." + key), "column-head", "choice-head");
     head.setMaxWidth(Double.MAX_VALUE);
-    VBox group = new VBox(head);
-    group.getStyleClass().add("choice-group");
-    return group;
+    return Boxes.column("choice-group", head);
   }
 
   private static String id(DesignField field) {

@@ -7,6 +7,7 @@ import faintwind.physics.advice.Substitution;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -22,8 +23,8 @@ import javafx.scene.layout.VBox;
 final class DesignOthersView {
   private final Messages words;
   private final DesignModel model;
-  private final VBox form = new VBox();
-  private final VBox box = new VBox();
+  private final VBox form = Boxes.column("design-form");
+  private final VBox box = Boxes.column("design-page");
   private final ComboBox<DesignChoices.Option> thermocouple = new ComboBox<>();
   private final ComboBox<DesignChoices.Option> leads = new ComboBox<>();
   private boolean filling;
@@ -32,7 +33,6 @@ final class DesignOthersView {
     this.model = model;
     words = desk.words();
     box.setId("design-others");
-    box.getStyleClass().add("design-page");
     buildForm();
     model.others().tried().addListener((property, was, now) -> fill(now));
     fill(model.others().tried().get());
@@ -48,7 +48,6 @@ final class DesignOthersView {
 
   private void buildForm() {
     form.setId("others-form");
-    form.getStyleClass().add("design-form");
     thermocouple.setId("others-thermocouple");
     leads.setId("others-leads");
     listen(thermocouple, id -> model.others().thermocouple().set(id));

@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.job.design.Sized;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.WhyLink;
@@ -18,17 +19,15 @@ import javafx.scene.layout.VBox;
 final class DesignOutcomesView {
   private final Desk desk;
   private final DesignWords said;
-  private final VBox outcomes = new VBox();
-  private final VBox rest = new VBox();
+  private final VBox outcomes = Boxes.column("outcomes");
+  private final VBox rest = Boxes.column("outcomes");
   private final VBox box = new VBox();
 
   DesignOutcomesView(Desk desk) {
     this.desk = desk;
     said = new DesignWords(desk.words());
     outcomes.setId("design-outcomes");
-    outcomes.getStyleClass().add("outcomes");
     rest.setId("design-rest");
-    rest.getStyleClass().add("outcomes");
     rest.setVisible(false);
     rest.setManaged(false);
     Hyperlink all = new Hyperlink(desk.words().text("design.all"));
@@ -70,14 +69,11 @@ final class DesignOutcomesView {
             () -> said.why(outcome.id(), worked),
             desk.notes(),
             desk.words());
-    VBox judged = new VBox(verdict, why);
-    judged.getStyleClass().add("outcome-judged");
+    VBox judged = Boxes.column("outcome-judged", verdict, why);
     MarkShape shape = new MarkShape(mark, outcome.judged().word());
     shape.setVisible(mark != Mark.READY);
-    HBox line = new HBox(shape, name, value, judged);
-    line.getStyleClass().add("outcome-line");
-    VBox row = new VBox(line);
-    row.getStyleClass().addAll("outcome", "row");
+    HBox line = Boxes.row("outcome-line", shape, name, value, judged);
+    VBox row = Boxes.column("outcome row", line);
     row.setId("outcome-" + outcome.id());
     if (!outcome.judged().reason().isEmpty()) {
       row.getStyleClass().add(mark == Mark.BLOCKED ? "stop" : "improve");

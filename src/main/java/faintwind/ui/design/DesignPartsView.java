@@ -5,6 +5,7 @@ import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.physics.advice.PartNeed;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Rows;
@@ -26,8 +27,8 @@ import javafx.scene.layout.VBox;
 final class DesignPartsView {
   private final Messages words;
   private final DesignModel model;
-  private final VBox form = new VBox();
-  private final VBox box = new VBox();
+  private final VBox form = Boxes.column("design-form");
+  private final VBox box = Boxes.column("design-page");
   private final VBox rows = new VBox();
   private final Label cost = Words.label("", "semibold", "tell");
   private final Map<String, Row> known = new HashMap<>();
@@ -40,7 +41,6 @@ final class DesignPartsView {
     this.model = model;
     words = desk.words();
     box.setId("design-parts-page");
-    box.getStyleClass().add("design-page");
     cost.setId("parts-cost");
     box.getChildren()
         .addAll(rows, cost, Words.label(words.text("parts.page.spares"), "fine", "soft"));
@@ -60,7 +60,6 @@ final class DesignPartsView {
 
   private void buildForm() {
     form.setId("parts-form");
-    form.getStyleClass().add("design-form");
     String count = words.text("design.parts.instruments");
     TextField currency = new TextField();
     currency.setId("parts-currency");
@@ -131,9 +130,7 @@ final class DesignPartsView {
     Label buy = Words.label(words.text("parts.head.buy"), "column-head", "part-amount");
     Label price = Words.label(words.text("parts.head.price"), "column-head", "price-field");
     Label total = Words.label(words.text("parts.head.total"), "column-head", "part-total");
-    HBox line = new HBox(part, buy, price, total);
-    line.getStyleClass().add("part-line");
-    return line;
+    return Boxes.row("part-line", part, buy, price, total);
   }
 
   private Row newRow(String key, PartsList.Line line) {
@@ -153,8 +150,7 @@ final class DesignPartsView {
     Label total = new Label();
     total.setMinWidth(Region.USE_PREF_SIZE);
     total.getStyleClass().add("part-total");
-    HBox lineBox = new HBox(said, amount, field, total);
-    lineBox.getStyleClass().add("part-line");
+    HBox lineBox = Boxes.row("part-line", said, amount, field, total);
     VBox node = new VBox(lineBox);
     node.setId("part-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT));
     node.getStyleClass().addAll("outcome", "row");

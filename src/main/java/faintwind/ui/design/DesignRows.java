@@ -1,5 +1,6 @@
 package faintwind.ui.design;
 
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
 import java.util.List;
 import javafx.scene.Node;
@@ -8,7 +9,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 
 /** Rows of a form: a name beside a number, a name above a list whose entries are long. */
 final class DesignRows {
@@ -31,9 +31,7 @@ final class DesignRows {
     combo.setAccessibleText(name);
     combo.setMaxWidth(Double.MAX_VALUE);
     combo.setMinWidth(0);
-    VBox row = new VBox(Words.label(name), combo);
-    row.getStyleClass().addAll("pick-row", "row");
-    return row;
+    return Boxes.column("pick-row row", Words.label(name), combo);
   }
 
   /** Shows what can be picked and what is. */

@@ -8,6 +8,7 @@ import faintwind.ui.figure.FigureCard;
 import faintwind.ui.figure.FigureView;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
 import java.util.EnumMap;
 import java.util.List;
@@ -35,10 +36,10 @@ public final class DesignScreen extends DataScreen {
   private final DesignModel model;
   private final DesignWords said;
   private final DesignCompareWords compared;
-  private final VBox left = new VBox();
+  private final VBox left = Boxes.column("path wide-path design-choices");
   private final VBox form = new VBox();
   private final FlowPane pages = new FlowPane();
-  private final VBox aside = new VBox();
+  private final VBox aside = Boxes.column("design-aside wide");
   private final DesignChoicesView choices;
   private final DesignOutcomesView outcomes;
   private final DesignWishView wish;
@@ -63,9 +64,7 @@ public final class DesignScreen extends DataScreen {
     others = new DesignOthersView(desk, model);
     side = new DesignSideView(desk, model);
     parts = new DesignPartsView(desk, model);
-    left.getStyleClass().addAll("path", "wide-path", "design-choices");
     left.setId("design-choices");
-    aside.getStyleClass().addAll("design-aside", "wide");
     aside.setId("design-aside");
     for (DesignPage each : DesignPage.values()) {
       links.put(each, link(each));

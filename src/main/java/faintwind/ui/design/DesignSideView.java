@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,14 +18,13 @@ final class DesignSideView {
   private final Desk desk;
   private final DesignModel model;
   private final DesignCompareWords said;
-  private final VBox box = new VBox();
+  private final VBox box = Boxes.column("design-page");
 
   DesignSideView(Desk desk, DesignModel model) {
     this.desk = desk;
     this.model = model;
     said = new DesignCompareWords(desk.words());
     box.setId("design-side");
-    box.getStyleClass().add("design-page");
     model.side().columns().addListener((property, was, now) -> fill(now));
     fill(model.side().columns().get());
   }

@@ -6,6 +6,7 @@ import faintwind.physics.part.Catalogue;
 import faintwind.ui.design.DesignSideModel.Compared;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -27,8 +28,8 @@ final class DesignWishView {
   private final Messages words;
   private final DesignModel model;
   private final DesignCompareWords said;
-  private final VBox form = new VBox();
-  private final VBox box = new VBox();
+  private final VBox form = Boxes.column("design-form");
+  private final VBox box = Boxes.column("design-page");
   private final Map<DesignWishModel.Pick, ComboBox<DesignChoices.Option>> combos =
       new EnumMap<>(DesignWishModel.Pick.class);
   private boolean filling;
@@ -39,7 +40,6 @@ final class DesignWishView {
     words = desk.words();
     said = new DesignCompareWords(words);
     box.setId("design-wish");
-    box.getStyleClass().add("design-page");
     buildForm();
     model.wish().answer().addListener((property, was, now) -> fill(now));
     fill(model.wish().answer().get());
@@ -55,7 +55,6 @@ final class DesignWishView {
 
   private void buildForm() {
     form.setId("wish-form");
-    form.getStyleClass().add("design-form");
     form.getChildren()
         .addAll(
             Words.label(words.text("design.wish"), "tell", "semibold"),

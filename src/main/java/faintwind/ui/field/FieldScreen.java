@@ -41,7 +41,7 @@ public final class FieldScreen extends DataScreen {
 
   private final FieldModel model;
   private Optional<LoggerWays> logger = Optional.empty();
-  private final VBox margin = new VBox();
+  private final VBox margin = Boxes.column("data-body");
 
   @FXML private Label title;
   @FXML private VBox bring;
@@ -52,7 +52,6 @@ public final class FieldScreen extends DataScreen {
     super(desk, model.next());
     this.model = model;
     margin.setId("field-margin");
-    margin.getStyleClass().add("data-body");
     withMargin(margin);
     filledBy(model.view(), this::fill);
   }

@@ -33,7 +33,7 @@ public final class FormulaScreen extends DataScreen {
   private static final double MORE_EM = 14;
 
   private final FormulaModel model;
-  private final VBox margin = new VBox();
+  private final VBox margin = Boxes.column("data-body");
 
   @FXML private HBox head;
   @FXML private Label title;
@@ -45,7 +45,6 @@ public final class FormulaScreen extends DataScreen {
     super(desk, model.next());
     this.model = model;
     margin.setId("formula-margin");
-    margin.getStyleClass().add("data-body");
     withMargin(margin);
     filledBy(model.view(), this::fill);
     whenLeft(model::left);

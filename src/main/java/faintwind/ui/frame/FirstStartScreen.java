@@ -22,13 +22,12 @@ public final class FirstStartScreen implements Screen {
   private static final int[] SIZES_PCT = {100, 125, 150, 200};
 
   private final Desk desk;
-  private final VBox sheet = new VBox();
+  private final VBox sheet = Boxes.column("sheet first-start");
   private final ReadOnlyObjectWrapper<Next> next;
 
   public FirstStartScreen(Desk desk, Runnable keep) {
     this.desk = desk;
     sheet.setId("first-start");
-    sheet.getStyleClass().addAll("sheet", "first-start");
     CheckBox less = new CheckBox(desk.text("window.first.less"));
     less.setId("first-less-motion");
     less.setWrapText(true);

@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NoteView;
 import faintwind.ui.part.Notes;
 import java.util.ArrayList;
@@ -32,12 +33,12 @@ public final class Frame extends VBox {
   private final Notes notes;
   private final TopStrip strip;
   private final NextLine nextLine;
-  private final HBox body = new HBox();
+  private final HBox body = Boxes.row("body");
   private final ScrollPane pathPane = pane("path-pane");
   private final ScrollPane sheetPane = pane("sheet-pane");
   private final ScrollPane marginPane = pane("margin-pane");
-  private final VBox margin = new VBox();
-  private final VBox foldedSheet = new VBox();
+  private final VBox margin = Boxes.column("margin");
+  private final VBox foldedSheet = Boxes.column("folded-sheet");
   private Optional<Screen> screen = Optional.empty();
   private Optional<NoteView> note = Optional.empty();
   private boolean narrow;
@@ -52,9 +53,6 @@ public final class Frame extends VBox {
     pathPane.setMinWidth(Region.USE_PREF_SIZE);
     marginPane.setMinWidth(Region.USE_PREF_SIZE);
     sheetPane.setMinWidth(0);
-    margin.getStyleClass().add("margin");
-    foldedSheet.getStyleClass().add("folded-sheet");
-    body.getStyleClass().add("body");
     VBox.setVgrow(body, Priority.ALWAYS);
     HBox.setHgrow(sheetPane, Priority.ALWAYS);
     getChildren().addAll(strip, body, nextLine);

@@ -2,6 +2,7 @@ package faintwind.ui.frame;
 
 import faintwind.message.Messages;
 import faintwind.ui.part.Act;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Next;
@@ -30,7 +31,7 @@ public final class NextLine extends HBox {
   private final Label detail = new Label();
   private final ProgressBar wire = new ProgressBar(0);
   private final VBox said = new VBox(sentence, detail);
-  private final HBox buttons = new HBox();
+  private final HBox buttons = Boxes.row("next-buttons");
   private Next next = Next.say(Mark.READY, "");
   private boolean working;
   private boolean asking;
@@ -54,7 +55,6 @@ public final class NextLine extends HBox {
     wire.setId("next-wire");
     wire.getStyleClass().add("wire-bar");
     said.getStyleClass().add("next-said");
-    buttons.getStyleClass().add("next-buttons");
     buttons.setMinWidth(Region.USE_PREF_SIZE);
     HBox.setHgrow(said, Priority.ALWAYS);
     getChildren().addAll(mark, said, buttons);

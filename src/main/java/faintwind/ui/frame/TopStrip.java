@@ -20,7 +20,7 @@ public final class TopStrip extends HBox {
   private final Label who = new Label();
   private final Label folder = new Label();
   private final Label madeUp = new Label();
-  private final HBox places = new HBox();
+  private final HBox places = Boxes.row("places");
   private final Hyperlink folded = link("places-folded");
   private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
   private final HBox looks;
@@ -40,7 +40,6 @@ public final class TopStrip extends HBox {
     folder.getStyleClass().add("soft");
     madeUp.setId("made-up");
     madeUp.getStyleClass().addAll("fine", "pencil", "italic");
-    places.getStyleClass().add("places");
     for (Place place : Place.values()) {
       if (place != Place.HOME) {
         places.getChildren().add(placeLink(place));

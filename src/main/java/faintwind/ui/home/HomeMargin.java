@@ -18,17 +18,15 @@ import javafx.scene.layout.VBox;
 /** The margin of the list: how the instrument feels the air, running clocks, new instruments. */
 final class HomeMargin {
   private final Messages words;
-  private final VBox column = new VBox();
-  private final VBox principle = new VBox();
-  private final VBox clocks = new VBox();
+  private final VBox column = Boxes.column("aside");
+  private final VBox principle = Boxes.column("aside-part");
+  private final VBox clocks = Boxes.column("aside-part");
   private final FlowPane buttons = new FlowPane(12, 12);
   private final Hyperlink demo;
 
   HomeMargin(Messages words, HomeModel model) {
     this.words = words;
-    column.getStyleClass().add("aside");
     column.setId("home-margin");
-    principle.getStyleClass().add("aside-part");
     principle
         .getChildren()
         .addAll(
@@ -39,7 +37,6 @@ final class HomeMargin {
     principle
         .getChildren()
         .add(Words.label(words.text("window.home.principle-source"), "fine", "soft"));
-    clocks.getStyleClass().add("aside-part");
     Button begin =
         Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);

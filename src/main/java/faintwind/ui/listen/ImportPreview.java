@@ -46,8 +46,8 @@ final class ImportPreview extends VBox {
   private final ImportModel model;
   private final Messages words;
   private final ValidationSupport marks = new ValidationSupport();
-  private final VBox columns = new VBox();
-  private final VBox understood = new VBox();
+  private final VBox columns = Boxes.column("design-form");
+  private final VBox understood = Boxes.column("problem-list");
   private final Button use;
 
   /**
@@ -71,9 +71,7 @@ final class ImportPreview extends VBox {
             () -> model.view().get().profile().ifPresent(use));
     setId("import-preview");
     getStyleClass().addAll("data-body", "import-preview");
-    understood.getStyleClass().add("problem-list");
     understood.setId("import-understood");
-    columns.getStyleClass().add("design-form");
     getChildren()
         .addAll(
             Words.label(words.text("import.title"), "tell", "semibold"),

@@ -4,6 +4,7 @@ import faintwind.calibration.profile.ImportProfile;
 import faintwind.job.live.Listen;
 import faintwind.message.Checked;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.Optional;
@@ -22,7 +23,7 @@ public final class ListenPane extends VBox {
   private final SourceChoiceModel choice;
   private final Supplier<Optional<Listen.BySpeed>> speed;
   private final Node chooser;
-  private final VBox problems = new VBox();
+  private final VBox problems = Boxes.column("problem-list");
   private final TextField typed = new TextField();
   private final ChangeListener<ListenModel.View> changed = (p, was, now) -> show(now);
 
@@ -44,7 +45,6 @@ public final class ListenPane extends VBox {
     this.speed = speed;
     setId("listen-pane");
     getStyleClass().add("data-body");
-    problems.getStyleClass().add("problem-list");
     problems.setId("listen-problems");
     chooser = new SourceChoice(desk, choice, keep);
     typed.setId("listen-typed");

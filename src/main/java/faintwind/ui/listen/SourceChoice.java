@@ -5,6 +5,7 @@ import faintwind.calibration.profile.LineReader;
 import faintwind.job.live.SourceLook;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.SourceChoiceModel.Kind;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -27,7 +28,7 @@ final class SourceChoice extends VBox {
   private final SourceChoiceModel model;
   private final Consumer<ImportProfile> keep;
   private final ComboBox<Optional<ImportProfile>> meaning = new SearchableComboBox<>();
-  private final VBox seen = new VBox();
+  private final VBox seen = Boxes.column("problem-list");
 
   /**
    * A choice.
@@ -40,7 +41,6 @@ final class SourceChoice extends VBox {
     this.keep = keep;
     setId("source-choice");
     getStyleClass().add("data-body");
-    seen.getStyleClass().add("problem-list");
     getChildren().addAll(place(), lines(), seen);
     model.seen().addListener((p, was, now) -> show(now));
     show(model.seen().get());

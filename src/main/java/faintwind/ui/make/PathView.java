@@ -20,10 +20,10 @@ import javafx.scene.layout.VBox;
 final class PathView {
   private final Messages words;
   private final Consumer<String> open;
-  private final VBox path = new VBox();
-  private final VBox order = new VBox();
-  private final VBox stageRows = new VBox();
-  private final HBox line = new HBox();
+  private final VBox path = Boxes.column("path");
+  private final VBox order = Boxes.column("path-order");
+  private final VBox stageRows = Boxes.column("path-stages");
+  private final HBox line = Boxes.row("path-line");
 
   /**
    * An empty path.
@@ -34,13 +34,9 @@ final class PathView {
     this.words = words;
     this.open = open;
     path.setId("path");
-    path.getStyleClass().add("path");
-    stageRows.getStyleClass().add("path-stages");
     order.setId("path-order");
-    order.getStyleClass().add("path-order");
     path.getChildren().addAll(stageRows, order);
     line.setId("path-line");
-    line.getStyleClass().add("path-line");
   }
 
   Node path() {

@@ -33,7 +33,7 @@ final class StepAside {
   private final Messages words;
   private final OpenInstrument instrument;
   private final Acts acts;
-  private final VBox column = new VBox();
+  private final VBox column = Boxes.column("aside");
   private Optional<Picture> shownPicture = Optional.empty();
   private Optional<Node> drawing = Optional.empty();
   private Optional<Probes> shownProbes = Optional.empty();
@@ -58,7 +58,6 @@ final class StepAside {
     words = desk.words();
     this.instrument = instrument;
     this.acts = acts;
-    column.getStyleClass().add("aside");
     column.setId("step-aside");
   }
 

@@ -20,7 +20,7 @@ final class TroubleWash extends VBox {
   private final StepView.Trouble trouble;
   private final StepModel model;
   private final Messages words;
-  private final VBox said = new VBox();
+  private final VBox said = Boxes.column("trouble-said");
   private Optional<TextField> name = Optional.empty();
   private Optional<TextField> reason = Optional.empty();
 
@@ -38,7 +38,6 @@ final class TroubleWash extends VBox {
     this.model = model;
     this.words = words;
     getStyleClass().addAll("trouble", trouble.mark() == Mark.BLOCKED ? "stop" : "care");
-    said.getStyleClass().add("trouble-said");
     HBox.setHgrow(said, Priority.ALWAYS);
     HBox line =
         Boxes.row(

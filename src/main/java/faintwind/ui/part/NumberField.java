@@ -26,7 +26,7 @@ public final class NumberField extends VBox {
   private final Label understood = new Label();
   private final StackPane box = new StackPane();
   private final HBox line = new HBox(box);
-  private final HBox choices = new HBox();
+  private final HBox choices = Boxes.row("number-choices");
   private final PauseTransition rest = new PauseTransition(REST);
   private final String about;
 
@@ -60,7 +60,6 @@ public final class NumberField extends VBox {
     understood.getStyleClass().addAll("fine", "soft", "understood");
     understood.setWrapText(true);
     understood.setMinHeight(Region.USE_PREF_SIZE);
-    choices.getStyleClass().add("number-choices");
     getChildren().addAll(line, understood);
     rest.setOnFinished(event -> model.judge());
     text.textProperty().addListener((property, was, now) -> rest.playFromStart());

@@ -20,6 +20,7 @@ import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.listen.LoggerWays;
 import faintwind.ui.listen.SourceChoiceModel;
 import faintwind.ui.part.Act;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -47,8 +48,8 @@ public final class LiveStart {
   private final LiveTables.Answers answers;
   private final Runnable rehearse;
   private final Consumer<Next> offer;
-  private final VBox box = new VBox();
-  private final VBox parts = new VBox();
+  private final VBox box = Boxes.column("data-body");
+  private final VBox parts = Boxes.column("data-body");
   private final VBox problems = new VBox();
   private int filledAt = -1;
   private boolean filledOpen;
@@ -76,8 +77,6 @@ public final class LiveStart {
     this.rehearse = ways.rehearse();
     this.offer = ways.offer();
     box.setId("live-start");
-    box.getStyleClass().add("data-body");
-    parts.getStyleClass().add("data-body");
     instrument.now().addListener(changed);
     fill();
   }

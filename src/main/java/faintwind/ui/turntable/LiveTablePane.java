@@ -34,14 +34,14 @@ final class LiveTablePane {
 
   private final Desk desk;
   private final LiveTableModel model;
-  private final VBox sheet = new VBox();
-  private final VBox path = new VBox();
+  private final VBox sheet = Boxes.column("live-table");
+  private final VBox path = Boxes.column("live-path");
   private final Label words = label("live-words", "live");
   private final Label more = label("live-more", "live", "live-more");
   private final Label sentence = label("live-sentence", "tell");
   private final VBox troubles = new VBox();
   private final VBox correction = new VBox();
-  private final HBox figures = new HBox();
+  private final HBox figures = Boxes.row("live-figures");
   private final VBox steps = new VBox();
   private final Label foot = label("live-foot", "semibold");
   private final LiveArm arm;
@@ -91,13 +91,11 @@ final class LiveTablePane {
 
   private void buildSheet() {
     sheet.setId("live-table");
-    sheet.getStyleClass().add("live-table");
     troubles.setId("live-troubles");
     HBox head = Boxes.row("live-head", words, grow(), more);
     Label beats = Words.plain(desk.text("turntable.live.beat"), "fine", "bold");
     Label space = Words.plain(desk.text("turntable.live.space"), "fine", "soft");
     HBox beatHead = new HBox(beats, grow(), space);
-    figures.getStyleClass().add("live-figures");
     Label key = Words.plain(desk.text("turntable.live.beat-key"), "fine", "soft");
     VBox right = Boxes.column("live-right", head, sentence, figures, beatHead, beat, key);
     HBox.setHgrow(right, Priority.ALWAYS);
@@ -113,7 +111,6 @@ final class LiveTablePane {
 
   private void buildPath() {
     path.setId("live-path");
-    path.getStyleClass().add("live-path");
     Label head = Words.plain(desk.text("turntable.live.plan", model.spins()), "tell", "semibold");
     path.getChildren().add(head);
     if (model.rehearsal()) {

@@ -35,7 +35,7 @@ final class SpinCorrection {
   private final LiveSession session;
   private final int spin;
   private final Runnable close;
-  private final VBox box = new VBox();
+  private final VBox box = Boxes.column("data-body spin-correction");
   private final VBox said = new VBox();
   private final TextField turns = new TextField();
   private final TextField time = new TextField();
@@ -53,7 +53,6 @@ final class SpinCorrection {
     this.close = close;
     SpinDone done = session.spins().get(spin);
     box.setId("spin-correction");
-    box.getStyleClass().addAll("data-body", "spin-correction");
     turns.setText(String.valueOf(done.turns().turns()));
     time.setText(Numerals.places(done.turns().time_s().value(), 1));
     HBox fields =

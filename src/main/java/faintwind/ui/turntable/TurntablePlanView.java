@@ -10,6 +10,7 @@ import faintwind.calibration.plan.Promise;
 import faintwind.calibration.run.Direction;
 import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
@@ -33,15 +34,13 @@ import javafx.scene.layout.VBox;
 public final class TurntablePlanView {
   private final Desk desk;
   private final TurntablePlanModel model;
-  private final VBox box = new VBox();
-  private final VBox result = new VBox();
+  private final VBox box = Boxes.column("data-body plan-body");
+  private final VBox result = Boxes.column("data-body");
 
   public TurntablePlanView(Desk desk, TurntablePlanModel model) {
     this.desk = desk;
     this.model = model;
     box.setId("turntable-plan");
-    box.getStyleClass().addAll("data-body", "plan-body");
-    result.getStyleClass().add("data-body");
     box.getChildren().addAll(Rows.soft(text("turntable.plan.how")), numbers(), result);
     model.changing().addListener((property, was, now) -> fill());
     model.view().addListener((property, was, now) -> fill());
@@ -82,9 +81,7 @@ public final class TurntablePlanView {
     FlowPane flow = new FlowPane();
     flow.getStyleClass().add("plan-fields");
     flow.getChildren().addAll(nodes);
-    VBox both = new VBox(Words.label(text(head), "semibold"), flow);
-    both.getStyleClass().add("plan-part");
-    return both;
+    return Boxes.column("plan-part", Words.label(text(head), "semibold"), flow);
   }
 
   private List<Node> armFields() {
@@ -136,9 +133,7 @@ public final class TurntablePlanView {
   }
 
   private static Node labelled(String about, Node node) {
-    VBox both = new VBox(Words.label(about, "column-head"), node);
-    both.getStyleClass().add("plan-field");
-    return both;
+    return Boxes.column("plan-field", Words.label(about, "column-head"), node);
   }
 
   private void fill() {
@@ -149,8 +144,7 @@ public final class TurntablePlanView {
   }
 
   private void fill(PlannedSession planned) {
-    HBox sides = new HBox(side(planned.choice().staircase()));
-    sides.getStyleClass().add("plan-sides");
+    HBox sides = Boxes.row("plan-sides", side(planned.choice().staircase()));
     planned.choice().separate().ifPresent(separate -> sides.getChildren().add(side(separate)));
     if (!model.changing().get()) {
       result
@@ -169,8 +163,7 @@ public final class TurntablePlanView {
   private Node side(Plan plan) {
     String key = plan.form().name().toLowerCase(Locale.ROOT);
     boolean shown = model.shown().filter(p -> p.form() == plan.form()).isPresent();
-    VBox side = new VBox();
-    side.getStyleClass().add("plan-side");
+    VBox side = Boxes.column("plan-side");
     side.getChildren()
         .addAll(
             Words.label(text("turntable.plan.form." + key), "tell", "semibold"),
@@ -237,8 +230,7 @@ public final class TurntablePlanView {
 
   /** The promise by speed, in one line of pairs. */
   private Node errors(Plan plan) {
-    VBox lines = new VBox(Words.label(text("turntable.plan.errors"), "semibold"));
-    lines.getStyleClass().add("plan-part");
+    VBox lines = Boxes.column("plan-part", Words.label(text("turntable.plan.errors"), "semibold"));
     FlowPane flow = new FlowPane();
     flow.getStyleClass().add("plan-fields");
     for (Promise.AtSpeed at : plan.promise().speeds()) {

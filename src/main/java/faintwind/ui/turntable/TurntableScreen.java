@@ -38,9 +38,9 @@ public final class TurntableScreen extends DataScreen {
   private final TurntableModel model;
   private final Consumer<Event> enter;
   private Optional<LiveTablePane> pane = Optional.empty();
-  private final VBox path = new VBox();
+  private final VBox path = Boxes.column("path run-list");
   private final GridPane typedGrid = new GridPane();
-  private final VBox typedBox = new VBox();
+  private final VBox typedBox = Boxes.column("data-body");
   private final Label recording = new Label();
 
   @FXML private Label title;
@@ -68,7 +68,6 @@ public final class TurntableScreen extends DataScreen {
     this.model = model;
     this.enter = enter;
     path.setId("turntable-path");
-    path.getStyleClass().addAll("path", "run-list");
     cautionReadBy.ifPresent(who -> model.cautionRead());
     fillCaution(cautionReadBy.orElse(""));
     buildTyped();
@@ -224,7 +223,6 @@ public final class TurntableScreen extends DataScreen {
     add.setOnAction(event -> addRow());
     Button check = button("turntable-check-typed", "turntable.typed.check");
     check.setOnAction(event -> model.openTyped());
-    typedBox.getStyleClass().add("data-body");
     typedBox
         .getChildren()
         .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedGrid, add, check);

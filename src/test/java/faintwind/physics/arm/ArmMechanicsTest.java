@@ -115,6 +115,18 @@ class ArmMechanicsTest {
     assertThat(new ArmDrag(1.2, 0.02).power_W(tip, 0)).isCloseTo(sum * 6, within(1e-6));
   }
 
+  /**
+   * By hand at ω = 2 1/s with 2e-3 m² carried at 0.5 m: 2 · 0.6·2·0.02·4·0.5⁴/4 +
+   * 0.6·1.2·2e-3·1·0.5 = 3.72 mN·m, on a drum of 20 mm 3.72e-3/(9.80665·0.02) = 18.97 g.
+   */
+  @Test
+  void theDrivingWeightHoldsTheDrag() {
+    ArmDrag drag = new ArmDrag(1.2, 0.02);
+    Turning tip = new Turning(0.5, 1);
+    assertThat(drag.torque_Nm(tip, 2e-3)).isCloseTo(3.72e-3, within(1e-9));
+    assertThat(drag.drivingWeight_kg(tip, 2e-3, 0.02)).isCloseTo(0.018967, within(1e-6));
+  }
+
   @Test
   void theShortestArmNeedsNoMoreThanATurnASecond() {
     assertThat(PlannedArm.forSpeed(3).tip().radius_m()).isCloseTo(0.5, within(1e-12));
@@ -131,6 +143,8 @@ class ArmMechanicsTest {
   void whatCannotTurnIsRefused() {
     assertThatThrownBy(() -> new Turning(0, 1)).hasMessageContaining("radius");
     assertThatThrownBy(() -> new Beam(1, 0, 1)).hasMessageContaining("E 0.0");
+    assertThatThrownBy(() -> new Beam(0, 1, 1)).hasMessageContaining("length 0.0");
+    assertThatThrownBy(() -> new Beam(1, 1, 0)).hasMessageContaining("I 0.0");
     assertThatThrownBy(() -> new Stand(0, 1)).hasMessageContaining("foot");
   }
 }

@@ -48,4 +48,21 @@ class PlatingBathTest {
     assertThatThrownBy(() -> new PlatingBath(Deposit.NICKEL, 0.01, 100, 1.2))
         .hasMessageContaining("efficiency 1.2");
   }
+
+  @Test
+  void nothingToPlateWithOrOnIsRefused() {
+    assertThatThrownBy(() -> new PlatingBath(Deposit.NICKEL, 0, 100, 1))
+        .hasMessageContaining("area 0.0");
+    assertThatThrownBy(() -> new PlatingBath(Deposit.NICKEL, 0.01, 0, 1))
+        .hasMessageContaining("density 0.0");
+    assertThatThrownBy(() -> new PlatingBath(Deposit.NICKEL, 0.01, 100, 0))
+        .hasMessageContaining("efficiency 0.0");
+  }
+
+  /** Half of 1000 C gives 0.5·1000/(2·96485) = 2.591 mmol, at 293.15 K and 1 bar 63.15 mL. */
+  @Test
+  void theChargeThatDepositsNoMetalGivesHydrogen() {
+    assertThat(1e6 * Hydrogen.volume_m3(1000, 0.5, 293.15, 1e5)).isCloseTo(63.15, within(0.01));
+    assertThat(Hydrogen.volume_m3(1000, 1, 293.15, 1e5)).isZero();
+  }
 }
