@@ -6,6 +6,7 @@ import faintwind.message.Field;
  * The state of the air as files and the command line give it: a number in its usual unit, within
  * the bounds of {@link AirState}.
  */
+@SuppressWarnings("ImmutableEnumChecker") // its field is a record
 public enum AirField {
   TEMPERATURE(Field.number("air_C", -73, 126), 1, 273.15),
   PRESSURE(Field.number("pressure_hPa", 300, 1200), 100, 0),
