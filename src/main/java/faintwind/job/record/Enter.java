@@ -242,14 +242,6 @@ public final class Enter {
         : Checked.refused(kept.problems());
   }
 
-  /** Copies a run, log or report into the folder and notes it. */
-  public Checked<JournalEntry> file(Event.FileRole kind, Path source) throws IOException {
-    Optional<Problem> shut = shut();
-    return shut.isPresent()
-        ? Checked.refused(shut.get())
-        : write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source));
-  }
-
   /** Calls a step finished; refused with everything that is still missing. */
   public Checked<JournalEntry> finish(String stepId) throws IOException {
     return ofStep(

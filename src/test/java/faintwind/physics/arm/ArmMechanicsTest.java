@@ -139,6 +139,25 @@ class ArmMechanicsTest {
     }
   }
 
+  /**
+   * At 3 m/s, worked by hand: 0.5 m, 18 m/s², 1.8 N; the rod bends 1.8·0.1³/(3·10 GPa·201 mm⁴) =
+   * 0.298 mm; the bar sags 0.103 mm by itself and 0.306 mm under the pair; the foot holds twice 0.1
+   * + 0.367 kg; the drag of 33.48 mN·m takes 0.2009 W or 170.7 g on the drum.
+   */
+  @Test
+  void aPlannedArmIsWhatItsPartsMakeIt() {
+    PlannedArm arm = PlannedArm.forSpeed(3);
+    assertThat(arm.pull_N()).isCloseTo(1.8, within(1e-9));
+    assertThat(1e3 * arm.holderGrowth_m()).isCloseTo(0.2984, within(0.0002));
+    assertThat(1e3 * arm.sag_m()).isCloseTo(0.4099, within(0.0002));
+    assertThat(arm.counterweight_kg()).isCloseTo(0.2, within(1e-12));
+    assertThat(arm.foot_kg()).isCloseTo(0.9342, within(0.0001));
+    assertThat(arm.drag_W(1.2)).isCloseTo(0.20088, within(1e-6));
+    assertThat(arm.drivingWeight_kg(1.2)).isCloseTo(0.1707, within(0.0001));
+    assertThat(arm.clear_m()).isCloseTo(1.0, within(1e-12));
+    assertThat(PlannedArm.forSpeed(20).tip().radius_m()).isCloseTo(1.5, within(1e-12));
+  }
+
   @Test
   void whatCannotTurnIsRefused() {
     assertThatThrownBy(() -> new Turning(0, 1)).hasMessageContaining("radius");

@@ -1,16 +1,16 @@
 package faintwind.physics.choice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import faintwind.files.asset.Library;
-import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
 import java.io.IOException;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,93 +28,24 @@ class DesignFieldTest {
     parts = Library.shipped();
   }
 
-  /** Every field that can stand beside the others, each with a text of its own. */
-  private static Map<String, String> everything() {
-    String[] texts = {
-      "name", "all of it",
-      "ball.metal", "copper",
-      "ball.diameter_mm", "14",
-      "ball.diameter_tolerance_mm", "0.07",
-      "ball.coat", "gold",
-      "ball.bore_mm", "3.2",
-      "ball.heated_bore_depth_mm", "10.5",
-      "ball.reference_bore_depth_mm", "9.5",
-      "ball.plating.by", "home",
-      "ball.plating.nickel_um", "6",
-      "ball.plating.nickel_A_dm2", "1.5",
-      "ball.plating.gold_um", "0.4",
-      "ball.plating.gold_A_dm2", "0.25",
-      "ball.plating.room_m3", "40",
-      "heater.resistor", "metal-film-half-watt",
-      "heater.series", "E96",
-      "heater.resistance_ohm", "102",
-      "heater.tolerance_pct", "1",
-      "heater.lead_wire", "copper-36awg",
-      "heater.lead_length_mm", "70",
-      "heater.coat_mm", "0.06",
-      "supply.voltage_V", "5.5",
-      "supply.tolerance_pct", "3",
-      "supply.regulator", "switching",
-      "supply.dropout_V", "1.5",
-      "supply.own_current_mA", "4",
-      "supply.efficiency_pct", "83",
-      "supply.cable", "copper-28awg",
-      "supply.cable_length_m", "3",
-      "supply.battery", "4xaa-alkaline",
-      "sense.thermocouple", "K",
-      "sense.awg", "36",
-      "sense.free_length_mm", "90",
-      "sense.loop_length_m", "0.6",
-      "sense.logger.name", "mine",
-      "sense.logger.range_low_mV", "-20",
-      "sense.logger.range_high_mV", "30",
-      "sense.logger.bits", "18",
-      "sense.logger.noise_uV", "2",
-      "sense.logger.offset_uV", "3",
-      "sense.gain", "2",
-      "sense.averaging_s", "20",
-      "air.temperature_C", "21",
-      "air.pressure_hPa", "985",
-      "air.altitude_m", "210",
-      "air.humidity_pct", "45",
-      "use.place", "narrow",
-      "use.contact_s", "12",
-      "use.slowest_m_s", "0.06",
-      "use.fastest_m_s", "2.5"
-    };
-    Map<String, String> all = new LinkedHashMap<>();
-    for (int i = 0; i < texts.length; i += 2) {
-      all.put(texts[i], texts[i + 1]);
-    }
-    return all;
-  }
-
   private static Design design(Map<String, String> texts) {
-    return value(DesignTexts.design(texts, parts, Where.NOWHERE));
-  }
-
-  private static <T> T value(Checked<T> checked) {
-    return checked.fold(
-        (value, notes) -> value,
-        problems -> {
-          throw new AssertionError(problems.toString());
-        });
+    return EveryField.value(DesignTexts.design(texts, parts, Where.NOWHERE));
   }
 
   private static Map<String, String> with(String id, String text) {
-    Map<String, String> texts = everything();
+    Map<String, String> texts = EveryField.texts();
     texts.put(id, text);
     return texts;
   }
 
   @Test
   void whatIsTypedIsWhatTheDesignSays() {
-    assertThat(DesignField.texts(design(everything()))).isEqualTo(everything());
+    assertThat(DesignField.texts(design(EveryField.texts()))).isEqualTo(EveryField.texts());
   }
 
   @Test
   void aWantedPowerIsSaidInsteadOfTheResistance() {
-    Map<String, String> texts = everything();
+    Map<String, String> texts = EveryField.texts();
     texts.remove("heater.resistance_ohm");
     texts.put("heater.wanted_power_W", "0.3");
     assertThat(DesignField.texts(design(texts))).isEqualTo(texts);
@@ -122,7 +53,7 @@ class DesignFieldTest {
 
   @Test
   void aDiameterInInchesIsSaidInMillimetres() {
-    Map<String, String> texts = everything();
+    Map<String, String> texts = EveryField.texts();
     texts.remove("ball.diameter_mm");
     texts.put("ball.diameter_in", "9/16");
     assertThat(DesignField.DIAMETER.of(design(texts))).isEqualTo("14.2875");
@@ -132,7 +63,7 @@ class DesignFieldTest {
   @ParameterizedTest
   @CsvSource({"mains, false, false", "linear, true, false", "switching, true, true"})
   void aRegulatorSaysTheNumbersItHas(String kind, boolean dropout, boolean efficiency) {
-    Map<String, String> texts = everything();
+    Map<String, String> texts = EveryField.texts();
     texts.put("supply.regulator", kind);
     if (kind.equals("mains")) {
       texts.remove("supply.battery");
@@ -151,7 +82,7 @@ class DesignFieldTest {
 
   @Test
   void aLibrarysLoggerIsSaidByItsIdAlone() {
-    Map<String, String> texts = everything();
+    Map<String, String> texts = EveryField.texts();
     texts.keySet().removeIf(id -> id.startsWith("sense.logger."));
     texts.put("sense.logger", "logger-24bit-256mV");
     assertThat(DesignField.texts(design(texts))).isEqualTo(texts);
@@ -205,5 +136,78 @@ class DesignFieldTest {
   @Test
   void inchesAndMillimetresTogetherAreRefused() {
     assertThat(refused(with("ball.diameter_in", "1/2"))).isNotEmpty();
+  }
+
+  @Test
+  void oneDiameterIsNeededAndWithinItsRange() {
+    assertThat(refused(with("ball.diameter_mm", ""))).containsExactly("design.one-diameter");
+    Map<String, String> inches = with("ball.diameter_in", "3");
+    inches.remove("ball.diameter_mm");
+    assertThat(refused(inches)).containsExactly("design.diameter-outside");
+  }
+
+  @Test
+  void resistanceAndPowerTogetherAreRefused() {
+    assertThat(refused(with("heater.wanted_power_W", "0.3")))
+        .containsExactly("design.resistance-and-power");
+  }
+
+  /** 210 m has 988 hPa by the standard atmosphere; weather makes no tenth of it. */
+  @Test
+  void aPressureThatNoWeatherMakesIsRefused() {
+    assertThat(refused(with("air.pressure_hPa", "850")))
+        .containsExactly("design.pressure-contradicts-altitude");
+    assertThat(refused(with("air.pressure_hPa", "1000"))).isEmpty();
+  }
+
+  @Test
+  void anOwnLoggerIsWholeAndItsRangeTheRightWayRound() {
+    assertThat(refused(with("sense.logger.bits", ""))).containsExactly("field.missing");
+    assertThat(refused(with("sense.logger.range_low_mV", "40"))).containsExactly("asset.order");
+    assertThat(refused(with("sense.logger.range_low_mV", "30"))).containsExactly("asset.order");
+    Map<String, String> none = EveryField.texts();
+    none.keySet().removeIf(id -> id.startsWith("sense.logger"));
+    assertThat(refused(none)).containsExactly("field.missing");
+  }
+
+  @Test
+  void whatIsLeftOutIsUsualAndNoted() {
+    Map<String, String> few = new HashMap<>();
+    few.put("ball.metal", "copper");
+    few.put("ball.diameter_mm", "20");
+    few.put("supply.voltage_V", "5");
+    few.put("sense.thermocouple", "T");
+    few.put("sense.logger", "logger-24bit-256mV");
+    var made = DesignTexts.design(few, parts, Where.NOWHERE);
+    assertThat(made.problems()).extracting(Problem::id).containsExactly("design.assumed");
+    assertThat(made.problems().get(0).found())
+        .contains("ball.coat = bare-polished-copper")
+        .contains("ball.reference_bore_depth_mm = 15")
+        .contains("heater.wanted_power_W = 0.25")
+        .contains("heater.tolerance_pct = 5");
+    Design design = EveryField.value(made);
+    // 5 V · 5 V / 0.25 W, which E24 has; ± 5 % is its series'
+    assertThat(design.heater().resistance_ohm().nominal()).isEqualTo(100);
+    assertThat(design.heater().resistance_ohm().high()).isEqualTo(105);
+    assertThat(DesignField.PLATED_BY.of(design)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "copper, bare-polished-copper",
+    "brass, bare-brass",
+    "aluminium, bare-polished-aluminium"
+  })
+  void aMetalHasItsOwnBareSurface(String metal, String surface) {
+    Map<String, String> texts = with("ball.metal", metal);
+    texts.keySet().removeIf(id -> id.startsWith("ball.plating") || id.equals("ball.coat"));
+    assertThat(DesignField.COAT.of(design(texts))).isEqualTo(surface);
+  }
+
+  @Test
+  void changesAreJudgedByThemselves() {
+    assertThat(DesignTexts.problems(Map.of("ball.bore_mm", "wide", "use.contact_s", "10")))
+        .extracting(Problem::id, p -> p.where().column())
+        .containsExactly(tuple("field.not-a-number", Optional.of("ball.bore_mm")));
   }
 }
