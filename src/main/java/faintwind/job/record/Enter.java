@@ -1,6 +1,5 @@
 package faintwind.job.record;
 
-import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
 import faintwind.guide.Gate;
@@ -108,11 +107,12 @@ public final class Enter {
   public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
       throws IOException {
     for (Event event : events) {
-      if (isJudged(event)) {
+      if (EntryRules.isJudged(event)) {
         throw new IllegalArgumentException(
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
-      if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
+      if (event instanceof CalibrationPutInForce force
+          && EntryRules.isRehearsal(view, force.file())) {
         return Checked.refused(
             Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
       }
@@ -120,35 +120,24 @@ public final class Enter {
     return write(step, events);
   }
 
-  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
-  private boolean isRehearsal(String calibration) throws IOException {
-    Path file = view.path().resolve(calibration);
-    return view.state().rehearsal()
-        || CalibrationFile.read(file, calibration)
-            .fold((value, notes) -> value.rehearsal(), problems -> false);
-  }
-
-  private static boolean isJudged(Event event) {
-    return event instanceof StepFinished
-        || event instanceof ReadingEntered
-        || event instanceof QuestionAnswered
-        || event instanceof CautionAcknowledged
-        || event instanceof ClockStarted
-        || event instanceof ClockConfirmed
-        || event instanceof MeterChosen
-        || event instanceof Waived
-        || event instanceof Corrected;
-  }
-
   /** Notes that a step was opened. */
   public Checked<JournalEntry> open(String stepId) throws IOException {
     return ofStep(stepId, step -> Checked.ok(new StepOpened()));
   }
 
-  /** A typed reading; refused where it is no number of the right kind. */
+  /**
+   * A typed reading; refused where it is no number of the right kind. A note says where it is void,
+   * since it tests something else than it is to test.
+   */
   public Checked<JournalEntry> reading(String stepId, String readingId, String typed)
       throws IOException {
-    return ofStep(stepId, step -> readingEvent(step, readingId, typed));
+    Checked<JournalEntry> written = ofStep(stepId, step -> readingEvent(step, readingId, typed));
+    if (!(written instanceof Checked.Ok<JournalEntry> ok)) {
+      return written;
+    }
+    List<Problem> notes = new ArrayList<>(ok.notes());
+    EntryRules.voidCause(view, ok.value()).ifPresent(notes::add);
+    return Checked.ok(ok.value(), notes);
   }
 
   private Checked<Event> readingEvent(Step step, String readingId, String typed) {
@@ -242,6 +231,14 @@ public final class Enter {
         : Checked.refused(kept.problems());
   }
 
+  /** Copies a run, log or report into the folder and notes it. */
+  public Checked<JournalEntry> file(Event.FileRole kind, Path source) throws IOException {
+    Optional<Problem> shut = shut();
+    return shut.isPresent()
+        ? Checked.refused(shut.get())
+        : write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source));
+  }
+
   /** Calls a step finished; refused with everything that is still missing. */
   public Checked<JournalEntry> finish(String stepId) throws IOException {
     return ofStep(
@@ -257,21 +254,9 @@ public final class Enter {
    * A caution or a question cannot be waived.
    */
   public Checked<JournalEntry> waive(String stepId, String what, String reason) throws IOException {
+    Waived waiver = new Waived(what, reason);
     return ofStep(
-        stepId,
-        step -> {
-          if (step.caution(what).isPresent()) {
-            return Checked.refused(
-                Problem.error("enter.caution-not-waived", Where.step(step.id()), what));
-          }
-          if (!Waivers.isWaivable(step, what)) {
-            return unknown(step, what);
-          }
-          Waived waiver = new Waived(what, reason);
-          List<Problem> refusals =
-              Waivers.refusals(view.checklist(), step, waiver, person.name(), situation());
-          return refusals.isEmpty() ? Checked.ok(waiver) : Checked.refused(refusals);
-        });
+        stepId, step -> EntryRules.waiver(view, step, waiver, person.name(), situation()));
   }
 
   /** Strikes an entry through; with a replacement, that stands in its place. */
@@ -284,28 +269,13 @@ public final class Enter {
     if (struck.isEmpty()) {
       return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
     }
-    if (replacement.isPresent() && !isLike(struck.get().event(), replacement.get())) {
+    if (replacement.isPresent() && !EntryRules.isLike(struck.get().event(), replacement.get())) {
       return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
     }
     if (why.isBlank()) {
       return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
     }
     return write(Optional.empty(), new Corrected(entry, why, replacement));
-  }
-
-  /** Whether an event can stand in another's place: of its kind, and about the same thing. */
-  private static boolean isLike(Event struck, Event replacement) {
-    if (struck instanceof ReadingEntered a && replacement instanceof ReadingEntered b) {
-      return a.reading().equals(b.reading());
-    }
-    if (struck instanceof QuestionAnswered a && replacement instanceof QuestionAnswered b) {
-      return a.question().equals(b.question());
-    }
-    boolean fixed =
-        replacement instanceof CautionAcknowledged
-            || replacement instanceof Waived
-            || replacement instanceof StepFinished;
-    return !fixed && struck.getClass().equals(replacement.getClass());
   }
 
   /** Corrects a typed reading: the earlier entry is struck through, the new one stands. */

@@ -2,6 +2,7 @@ package faintwind.ui.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.Situation;
 import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -32,9 +33,13 @@ class RecordModelTest {
     return new JournalEntry("e" + n, Cellar.NOW.plusMinutes(n), "Ida", step, event);
   }
 
+  private static Situation at(InstrumentState state) {
+    return new Situation(state, List.of(), Cellar.NOW.plusHours(1));
+  }
+
   private RecordModel record(List<JournalEntry> entries) {
     return new RecordModel(
-        words, ShippedChecklist.standard(), InstrumentState.replay(entries), asked::add);
+        words, ShippedChecklist.standard(), at(InstrumentState.replay(entries)), asked::add);
   }
 
   private static List<JournalEntry> corrected() {
