@@ -93,17 +93,23 @@ public final class FieldPlots {
     PlotAxis bare = PlotAxis.of("", scale).between(from, to);
     List<PlotPanel> panels = new ArrayList<>();
     panels.add(speed(log, named));
-    panels.add(
-        PlotPanel.of(
-            messages.text("plot.field.raw", log.signal()),
-            bare,
-            PlotAxis.linear(log.signal()),
-            PlotContent.lines(List.of(new PlotLine("", log.raw(), thin(PlotToken.SERIES_2))))));
+    panels.add(raw(log, bare));
     if (!log.lanes().isEmpty()) {
       panels.add(PlotPanel.of("", bare, PlotAxis.linear(""), PlotContent.lanes(log.lanes())));
     }
     return new PlotFigure(
         messages.text("plot.field.title"), PlotSummary.of(panels, messages), panels);
+  }
+
+  private PlotPanel raw(Log log, PlotAxis x) {
+    Spikes spikes = Spikes.of(log.raw());
+    return new PlotPanel(
+        messages.text("plot.field.raw", log.signal()),
+        spikes.any() ? messages.text("plot.spikes", spikes.count()) : "",
+        x,
+        spikes.without(PlotAxis.linear(log.signal())),
+        PlotContent.lines(List.of(new PlotLine("", log.raw(), thin(PlotToken.SERIES_2)))),
+        1);
   }
 
   private PlotPanel speed(Log log, PlotAxis x) {

@@ -138,12 +138,20 @@ public final class RecordingPlots {
       content =
           content.with(new PlotSpan(spin.from_s(), spin.to_s(), spin.label(), PlotToken.MARGIN));
     }
+    Spikes spikes = Spikes.of(pieces(trace.measured()));
+    List<String> captions = new ArrayList<>();
+    if (!trace.spins().isEmpty()) {
+      captions.add(messages.text("plot.recording.caption"));
+    }
+    if (spikes.any()) {
+      captions.add(messages.text("plot.spikes", spikes.count()));
+    }
     return new PlotPanel(
         messages.text("plot.recording.title", trace.name(), trace.unit()),
-        trace.spins().isEmpty() ? "" : messages.text("plot.recording.caption"),
+        String.join("; ", captions),
         timeAxis(strip ? "" : messages.text("plot.minutes"))
             .between(trace.measured().first_s(), trace.measured().last_s()),
-        PlotAxis.linear(messages.text("plot.signal", trace.unit())),
+        spikes.without(PlotAxis.linear(messages.text("plot.signal", trace.unit()))),
         content,
         3);
   }
