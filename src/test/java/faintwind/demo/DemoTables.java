@@ -19,7 +19,7 @@ final class DemoTables {
       "# made-up data: an invented cheese-ageing cellar and its draughts, simulated\n";
   private static final String HEADER =
       "run,file,from_s,to_s,kind,radius_mm,u_radius_mm,turns,turns_time_s,u_turns_time_s,"
-          + "spin_start_s,spin_stop_s,air_C,pressure_hPa,rh_pct,thermocouple,direction,note\n";
+          + "first_click_s,spin_start_s,spin_stop_s,air_C,pressure_hPa,rh_pct,thermocouple,direction,note\n";
 
   private DemoTables() {}
 
@@ -66,10 +66,11 @@ final class DemoTables {
       cells.add(number(arm.turns(), 0));
       cells.add(number(arm.turnsTime_s().value(), 2));
       cells.add(number(arm.turnsTime_s().u().orElseThrow(), 1));
+      cells.add(number(arm.firstClick_s(), 1, 0, 1));
       cells.add(number(arm.spinStart_s(), 1));
       cells.add(number(arm.spinStop_s(), 1));
     } else {
-      cells.addAll(List.of("", "", "", "", "", "", ""));
+      cells.addAll(List.of("", "", "", "", "", "", "", ""));
     }
     cells.add(number(run.conditions().air_K(), 1, -273.15, 1));
     cells.add(number(run.conditions().pressure_Pa(), 0.01, 0, 1));

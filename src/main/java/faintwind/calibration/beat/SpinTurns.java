@@ -12,15 +12,18 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * The turns of one spin, however they were found.
  *
  * @param turns whole turns
  * @param time_s time they took, s
+ * @param first_s when the first counted mark was passed, on the recording's clock, where marks were
+ *     noted
  * @param how where they come from
  */
-public record SpinTurns(int turns, Uncertain time_s, How how) {
+public record SpinTurns(int turns, Uncertain time_s, OptionalDouble first_s, How how) {
   /** Where turns come from. */
   public enum How {
     /** Taps or clicks. */
@@ -33,14 +36,16 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
 
   /** From marks. */
   public static SpinTurns marked(BeatTimes.Turning turning) {
-    return new SpinTurns(turning.turns(), turning.time_s(), How.MARKED);
+    return new SpinTurns(
+        turning.turns(), turning.time_s(), OptionalDouble.of(turning.first_s()), How.MARKED);
   }
 
   /** Where nothing was counted: the turns that the beat would have brought. */
   public static SpinTurns byBeat(PlannedSpin spin, double lasted_s) {
     int turns = (int) Math.max(1, Math.floor(lasted_s * spin.beat().turns_1_s()));
     double time_s = turns / spin.beat().turns_1_s();
-    return new SpinTurns(turns, Uncertain.of(time_s, BY_BEAT * time_s), How.BY_BEAT);
+    return new SpinTurns(
+        turns, Uncertain.of(time_s, BY_BEAT * time_s), OptionalDouble.empty(), How.BY_BEAT);
   }
 
   /**
@@ -74,7 +79,9 @@ public record SpinTurns(int turns, Uncertain time_s, How how) {
                     "beat.off-the-plan", run, text(turns / time_s * 60), text(planned(spin))))
             : List.of();
     return Checked.ok(
-        new SpinTurns((int) turns, Uncertain.of(time_s, TYPED_U_S), How.TYPED), notes);
+        new SpinTurns(
+            (int) turns, Uncertain.of(time_s, TYPED_U_S), OptionalDouble.empty(), How.TYPED),
+        notes);
   }
 
   private static double planned(PlannedSpin spin) {

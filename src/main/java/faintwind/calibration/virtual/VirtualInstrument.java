@@ -35,6 +35,7 @@ public final class VirtualInstrument {
   private double draughtAlong_m_s;
   private double draughtAcross_m_s;
   private double path_m;
+  private double turned_m_s;
   private double throughAir_m;
 
   public VirtualInstrument(VirtualBuild build, long seed) {
@@ -87,7 +88,7 @@ public final class VirtualInstrument {
       double speed_m_s = airSpeed_m_s();
       heat.step(step_s, air(), speed_m_s, power_W());
       throughAir_m += speed_m_s * step_s;
-      path_m += stage.speed_m_s() * (1 + unsteady) * step_s;
+      path_m += turned_m_s * (1 + unsteady) * step_s;
       time_s += step_s;
     }
   }
@@ -141,8 +142,8 @@ public final class VirtualInstrument {
     draughtAlong_m_s = next(draughtAlong_m_s, draught, DRAUGHT_TIME_S, step_s);
     draughtAcross_m_s = next(draughtAcross_m_s, draught, DRAUGHT_TIME_S, step_s);
     double wanted_m_s = arm.ballSpeed_m_s(stage);
-    double inertia_s = wanted_m_s > arm_m_s ? arm.inertia().up_s() : arm.inertia().down_s();
-    arm_m_s += (wanted_m_s - arm_m_s) * (1 - Math.exp(-step_s / inertia_s));
+    arm_m_s = lagging(arm_m_s, wanted_m_s, step_s);
+    turned_m_s = lagging(turned_m_s, stage.speed_m_s(), step_s);
     double settled_m_s = arm.carried().share() * arm_m_s;
     if (settled_m_s >= carried_m_s) {
       atStop_m_s = carried_m_s;
@@ -152,6 +153,13 @@ public final class VirtualInstrument {
             ? 1 / arm.carried().rise_s()
             : arm.carried().decayRate_1_s(carried_m_s / atStop_m_s);
     carried_m_s += (settled_m_s - carried_m_s) * (1 - Math.exp(-step_s * rate_1_s));
+  }
+
+  /** One step of a speed of the arm towards what is wanted: it is slow to come and to go. */
+  private double lagging(double speed_m_s, double wanted_m_s, double step_s) {
+    VirtualArm.Inertia inertia = build.arm().inertia();
+    double inertia_s = wanted_m_s > speed_m_s ? inertia.up_s() : inertia.down_s();
+    return speed_m_s + (wanted_m_s - speed_m_s) * (1 - Math.exp(-step_s / inertia_s));
   }
 
   /** One step of an Ornstein–Uhlenbeck process (exact in the step). */

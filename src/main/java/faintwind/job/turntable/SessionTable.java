@@ -21,7 +21,7 @@ import java.util.OptionalDouble;
 public final class SessionTable {
   private static final String HEAD =
       "run,file,from_s,to_s,kind,radius_mm,u_radius_mm,turns,turns_time_s,u_turns_time_s,"
-          + "spin_start_s,spin_stop_s,direction,note\n";
+          + "first_click_s,spin_start_s,spin_stop_s,direction,note\n";
 
   private final String file;
   private final Provenance provenance;
@@ -67,7 +67,7 @@ public final class SessionTable {
   private void plain(String name, DoneStep step) {
     String kind = step.step().kind() == PlannedStep.Kind.ZERO ? "zero" : "still";
     begin(name, step.from_s(), step.to_s(), kind);
-    text.append(",,,,,,,,");
+    text.append(",,,,,,,,,");
     end("");
   }
 
@@ -81,6 +81,7 @@ public final class SessionTable {
     add(OptionalDouble.of(turns.turns()));
     add(OptionalDouble.of(turns.time_s().value()));
     add(turns.time_s().u());
+    add(turns.first_s());
     add(OptionalDouble.of(step.from_s()));
     add(OptionalDouble.of(step.to_s()));
     text.append(planned.direction() == Direction.CW ? "cw" : "ccw").append(',');

@@ -33,9 +33,18 @@ final class VirtualSession {
   private final VirtualPlan plan;
   private final VirtualInstrument instrument;
   private final RandomGenerator hand;
+  private final Counting counting;
   private final Map<String, VirtualRows> files = new LinkedHashMap<>();
   private final List<Window> windows = new ArrayList<>();
   private final Map<String, VirtualCalibration.SpinTruth> truth = new HashMap<>();
+
+  /** From which click the turns are counted. */
+  private enum Counting {
+    /** The start of the motion is the first; nobody notes its time. */
+    FROM_REST,
+    /** One at full speed, whose time is noted. */
+    AT_SPEED
+  }
 
   private record Window(
       String name,
@@ -50,6 +59,7 @@ final class VirtualSession {
     this.build = build;
     this.plan = plan;
     this.instrument = new VirtualInstrument(build, seed);
+    this.counting = seed % 2 == 0 ? Counting.FROM_REST : Counting.AT_SPEED;
     this.hand = new Well19937c(seed + 0x9E3779B97F4A7C15L);
   }
 
@@ -105,31 +115,41 @@ final class VirtualSession {
 
   private ArmTurning turn(String name, Spin spin, VirtualRows rows) {
     double start_s = instrument.time_s();
-    double path_m = instrument.path_m();
     double air_m = instrument.throughAir_m();
+    Clicks clicks = new Clicks(instrument, 2 * Math.PI * spin.radius_m());
     record(
         rows,
-        VirtualStage.spin(spin.duration_s(), spin.speed_m_s(), spin.radius_m(), spin.direction()));
+        VirtualStage.spin(spin.duration_s(), spin.speed_m_s(), spin.radius_m(), spin.direction()),
+        clicks::look);
     double lasted_s = instrument.time_s() - start_s;
-    double mean_m_s = (instrument.path_m() - path_m) / lasted_s;
-    double turn_m = 2 * Math.PI * spin.radius_m();
-    double turns = Math.max(1, Math.floor((lasted_s - 3) * mean_m_s / turn_m));
-    double counted_s = turns * turn_m / mean_m_s + U_CLICKS_S * hand.nextGaussian();
-    VirtualStage wanted = VirtualStage.spin(1, mean_m_s, spin.radius_m(), spin.direction());
+    double first_s = counting == Counting.FROM_REST ? start_s : clicks.firstAfter_s(start_s + 8);
+    double counted_s = clicks.last_s() - first_s + U_CLICKS_S * hand.nextGaussian();
     truth.put(
         name,
         new VirtualCalibration.SpinTruth(
-            build.arm().ballSpeed_m_s(wanted), (instrument.throughAir_m() - air_m) / lasted_s));
+            build.arm().ballSpeed_m_s(wanted(spin)),
+            (instrument.throughAir_m() - air_m) / lasted_s));
     return new ArmTurning(
         Uncertain.of(spin.radius_m(), build.arm().u_radius_m()),
-        turns,
+        clicks.turnsFrom(first_s),
         Uncertain.of(counted_s, U_CLICKS_S),
         noted(rows.fileTime_s(start_s)),
         noted(rows.fileTime_s(instrument.time_s())),
-        Optional.empty());
+        Optional.empty(),
+        counting == Counting.FROM_REST
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(rows.fileTime_s(first_s)));
+  }
+
+  private static VirtualStage wanted(Spin spin) {
+    return VirtualStage.spin(1, spin.speed_m_s(), spin.radius_m(), spin.direction());
   }
 
   private void record(VirtualRows rows, VirtualStage stage) {
+    record(rows, stage, () -> {});
+  }
+
+  private void record(VirtualRows rows, VirtualStage stage, Runnable look) {
     double step_s = build.chain().reading().step_s();
     long count = Math.round(stage.duration_s() / step_s);
     double start_s = instrument.time_s();
@@ -142,6 +162,7 @@ final class VirtualSession {
       } else {
         instrument.advanceTo(at_s);
       }
+      look.run();
     }
   }
 

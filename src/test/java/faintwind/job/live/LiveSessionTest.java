@@ -60,6 +60,13 @@ class LiveSessionTest {
     Checked<RunSet> read = ReadRuns.read(session.table());
     assertThat(read.problems()).extracting(Problem::id).contains("file.rehearsal");
     List<Run> runs = value(read).runs();
+    assertThat(runs)
+        .filteredOn(run -> run.arm().isPresent())
+        .extracting(run -> run.arm().orElseThrow())
+        .hasSize(3)
+        .allMatch(arm -> arm.firstClick_s().orElseThrow() > arm.spinStart_s() + 3)
+        .allMatch(
+            arm -> arm.firstClick_s().orElseThrow() + arm.turnsTime_s().value() < arm.spinStop_s());
     assertThat(runs.stream().map(Run::kind))
         .containsExactly(
             RunKind.ZERO, RunKind.STILL, RunKind.SPIN, RunKind.SPIN, RunKind.SPIN, RunKind.STILL);
