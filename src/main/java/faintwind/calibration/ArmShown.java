@@ -1,5 +1,6 @@
 package faintwind.calibration;
 
+import faintwind.message.Numerals;
 import java.util.List;
 
 /**
@@ -22,5 +23,16 @@ public record ArmShown(
   /** All of them, in this order. */
   public List<Parameter> all() {
     return List.of(carriedShare, rise_s, decay_s, runUp_s, draught_m_s);
+  }
+
+  /** Share in per cent, rise and decay, each followed by its standard uncertainty, as text. */
+  public List<String> carriedAir() {
+    return List.of(
+        Numerals.compact(100 * carriedShare.value(), 2),
+        Numerals.compact(100 * carriedShare.u(), 2),
+        Numerals.compact(rise_s.value(), 2),
+        Numerals.compact(rise_s.u(), 1),
+        Numerals.compact(decay_s.value(), 2),
+        Numerals.compact(decay_s.u(), 1));
   }
 }

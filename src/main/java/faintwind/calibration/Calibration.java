@@ -1,7 +1,9 @@
 package faintwind.calibration;
 
 import faintwind.calibration.run.SignalPath;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
+import faintwind.physics.AirState;
 import java.util.List;
 
 /**
@@ -28,6 +30,22 @@ public record Calibration(
 
   public Calibration {
     warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * What its formula holds for, as text: lowest and highest speed, smallest and largest signal with
+   * its unit, temperature and pressure of the air.
+   */
+  public List<String> validRange() {
+    AirState air = formula.referenceAir();
+    return List.of(
+        Numerals.compact(coverage.lowest_m_s(), 3),
+        Numerals.compact(coverage.highest_m_s(), 3),
+        Numerals.compact(coverage.lowestSignal(), 3),
+        Numerals.compact(coverage.highestSignal(), 3),
+        signal.unit().symbol(),
+        Numerals.compact(air.temperature_K() - 273.15, 3),
+        Numerals.compact(air.pressure_Pa() / 100, 4));
   }
 
   /** Whether it comes from a rehearsal: then it may be looked at, and nothing else. */

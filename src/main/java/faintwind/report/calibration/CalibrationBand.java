@@ -97,10 +97,6 @@ final class CalibrationBand {
         Numerals.compact(at.u95_m_s(), 2));
   }
 
-  private static String percent(double share) {
-    return Numerals.compact(100 * share, 2);
-  }
-
   private void table(Calibration c) {
     List<List<String>> rows = new ArrayList<>();
     for (AtSpeed at : c.performance().speeds()) {
@@ -124,16 +120,7 @@ final class CalibrationBand {
     to.say("calibration-page.beyond");
     c.coverage()
         .arm()
-        .ifPresent(
-            arm ->
-                to.say(
-                    "calibration-page.arm-shown",
-                    percent(arm.carriedShare().value()),
-                    percent(arm.carriedShare().u()),
-                    Numerals.compact(arm.rise_s().value(), 2),
-                    Numerals.compact(arm.rise_s().u(), 1),
-                    Numerals.compact(arm.decay_s().value(), 2),
-                    Numerals.compact(arm.decay_s().u(), 1)));
+        .ifPresent(arm -> to.say("calibration-page.arm-shown", arm.carriedAir().toArray()));
   }
 
   void covariance(Calibration c) {

@@ -53,15 +53,7 @@ final class CalibrationFit {
     TypedFormula typed = TypedFormula.of(c.formula(), c.signal(), c.coverage());
     to.say("calibration-page.typed");
     to.html().element("p", to.words().text(typed.key(), typed.numbers().toArray()));
-    to.say(
-        "typed.valid",
-        Numerals.compact(c.coverage().lowest_m_s(), 3),
-        Numerals.compact(c.coverage().highest_m_s(), 3),
-        Numerals.compact(c.coverage().lowestSignal(), 3),
-        Numerals.compact(c.coverage().highestSignal(), 3),
-        c.signal().unit().symbol(),
-        Numerals.compact(c.formula().referenceAir().temperature_K() - 273.15, 3),
-        Numerals.compact(c.formula().referenceAir().pressure_Pa() / 100, 4));
+    to.say("typed.valid", c.validRange().toArray());
   }
 
   private void parameters(Calibration c) {

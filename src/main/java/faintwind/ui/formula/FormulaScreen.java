@@ -128,11 +128,19 @@ public final class FormulaScreen extends DataScreen {
 
   private void fillMargin(FormulaWords said) {
     VBox equation = Boxes.column("equation", Words.label(text("formula.equation")));
+    Label typed = Words.label(said.typed(), "fine");
+    typed.setId("formula-typed");
     margin
         .getChildren()
-        .setAll(Words.label(text("formula.one-line"), "tell", "semibold"), equation);
+        .setAll(
+            Words.label(text("formula.one-line"), "tell", "semibold"),
+            equation,
+            Words.label(text("formula.typed"), "semibold"),
+            typed,
+            Words.label(said.valid(), "fine", "soft"));
     margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
+    said.beyond().ifPresent(text -> margin.getChildren().add(Words.label(text, "fine", "soft")));
     margin.getChildren().add(Words.label(text("formula.checks"), "tell", "semibold"));
     VBox checks = new VBox();
     checks.setId("formula-checks");

@@ -108,10 +108,15 @@ final class FormulaWords {
   }
 
   /** The formula in this instrument's numbers. */
-  private String typed() {
+  String typed() {
     TypedFormula typed =
         TypedFormula.of(calibration.formula(), calibration.signal(), calibration.coverage());
     return words.text(typed.key(), typed.numbers().toArray());
+  }
+
+  /** Where that holds. */
+  String valid() {
+    return words.text("typed.valid", calibration.validRange().toArray());
   }
 
   /** One line of the table of speeds. */
@@ -128,12 +133,22 @@ final class FormulaWords {
               s ->
                   lines.add(
                       new SureLine(
-                          Numerals.digits(speed, 2),
+                          Numerals.digits(speed, 2) + mark(speed),
                           "\u00b1 " + Numerals.digits(s.u95_m_s(), 2),
                           Numerals.digits(s.rise_s() / 60, 2) + " min",
                           Numerals.digits(EstimateRise.s(calibration, s.speed_m_s()), 2) + " s")));
     }
     return lines;
+  }
+
+  private String mark(double speed_m_s) {
+    return calibration.coverage().isBeyond(speed_m_s) ? "*" : "";
+  }
+
+  /** What the mark behind a speed says; empty where no speed carries one. */
+  Optional<String> beyond() {
+    boolean any = howSure().stream().anyMatch(line -> line.speed().endsWith("*"));
+    return any ? Optional.of(words.text("calibration-page.beyond")) : Optional.empty();
   }
 
   /** One check: a mark, a strong line, a fine line. */
@@ -149,8 +164,7 @@ final class FormulaWords {
         check(
             shown,
             shown ? "formula.check.carried" : "formula.check.carried.not",
-            words.text(
-                shown ? "formula.check.carried.detail" : "formula.check.carried.not.detail")));
+            shown ? carried() : words.text("formula.check.carried.not.detail")));
     lines.add(
         check(
             true,
@@ -171,6 +185,14 @@ final class FormulaWords {
                   evidence.candidates().size())));
     }
     return lines;
+  }
+
+  private String carried() {
+    return calibration
+        .coverage()
+        .arm()
+        .map(arm -> words.text("formula.check.carried.shown", arm.carriedAir().toArray()))
+        .orElseGet(() -> words.text("formula.check.carried.detail"));
   }
 
   private CheckLine twoWays(Evidence.MonteCarloSummary study) {
