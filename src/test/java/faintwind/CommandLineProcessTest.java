@@ -95,7 +95,7 @@ class CommandLineProcessTest {
     Ended ended = run("convert", CALIBRATION, log.toString(), "--out", "-");
     assertThat(ended.code()).isZero();
     assertThat(ended.out().lines()).hasSize(4).allMatch(line -> line.split(",", -1).length == 5);
-    assertThat(ended.err()).contains("Calibration: ").contains("Averaging time of the speed: 30 s");
+    assertThat(ended.err()).contains("Calibration: ").contains("Averaging time of the speed: ");
   }
 
   @Test

@@ -58,7 +58,10 @@ public final class ConvertCommand implements Callable<Integer> {
       names = "--average-s",
       paramLabel = "SECONDS",
       descriptionKey = "faintwind.convert.average-s")
-  private double average_s = SpeedSettings.USUAL_AVERAGE_S;
+  private @Nullable Double average_s;
+
+  @Option(names = "--minutes", paramLabel = "FILE", descriptionKey = "faintwind.convert.minutes")
+  private @Nullable Path minutes;
 
   @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
   private @Nullable String profile;
@@ -82,14 +85,20 @@ public final class ConvertCommand implements Callable<Integer> {
     if (!(opened instanceof Checked.Ok<Calibration> ok)) {
       return terminal.refuse(opened.problems());
     }
-    SpeedSettings settings = new SpeedSettings(average_s, air.air());
-    Convert convert = new Convert(ok.value(), calibration.toString(), settings);
+    Convert convert = new Convert(ok.value(), calibration.toString(), settings(ok.value()));
+    convert = minutes == null ? convert : convert.withMinutes(minutes);
     Checked<Convert> ready =
         profile == null ? Checked.ok(convert) : Profiles.find(profile).map(convert::reading);
     if (!(ready instanceof Checked.Ok<Convert> able)) {
       return terminal.refuse(ready.problems());
     }
     return outDir == null ? one(able.value()) : many(able.value(), outDir);
+  }
+
+  private SpeedSettings settings(Calibration by) {
+    return average_s == null
+        ? SpeedSettings.usual(by, air.air())
+        : new SpeedSettings(average_s, air.air());
   }
 
   private int one(Convert convert) throws IOException {
@@ -169,11 +178,23 @@ public final class ConvertCommand implements Callable<Integer> {
   }
 
   private List<Path> targets() {
+    List<Path> targets = new ArrayList<>();
     if (outDir != null) {
-      Path folder = outDir;
-      return logs.stream().map(log -> Convert.target(Path.of(log), folder)).toList();
+      for (String log : logs) {
+        targets.add(Convert.target(Path.of(log), outDir));
+        if (minutes != null) {
+          targets.add(Convert.target(Path.of(log), minutes));
+        }
+      }
+      return targets;
     }
-    return STANDARD.equals(out) ? List.of() : List.of(Path.of(String.valueOf(out)));
+    if (!STANDARD.equals(out)) {
+      targets.add(Path.of(String.valueOf(out)));
+    }
+    if (minutes != null) {
+      targets.add(minutes);
+    }
+    return targets;
   }
 
   private static Problem problem(String id, String found, String... details) {

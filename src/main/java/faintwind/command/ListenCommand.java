@@ -61,7 +61,7 @@ public final class ListenCommand implements Callable<Integer> {
       names = "--average-s",
       paramLabel = "SECONDS",
       descriptionKey = "faintwind.convert.average-s")
-  private double average_s = SpeedSettings.USUAL_AVERAGE_S;
+  private @Nullable Double average_s;
 
   @Mixin private AirOptions air = new AirOptions();
 
@@ -103,7 +103,11 @@ public final class ListenCommand implements Callable<Integer> {
   }
 
   private Optional<Listen.BySpeed> bySpeed(Calibration read) {
-    return Optional.of(new Listen.BySpeed(read, new SpeedSettings(average_s, air.air())));
+    SpeedSettings settings =
+        average_s == null
+            ? SpeedSettings.usual(read, air.air())
+            : new SpeedSettings(average_s, air.air());
+    return Optional.of(new Listen.BySpeed(read, settings));
   }
 
   private int listen(Listen.What what) throws IOException {

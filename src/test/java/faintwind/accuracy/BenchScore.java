@@ -6,19 +6,25 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** All measures of one bench, relative ones as fractions. */
 record BenchScore(
-    String letter, ScoredLog probe, ScoredLog steps, ScoredLog gusts, ScoredLog unaveragedSteps) {
+    String letter, ScoredLog probe, ScoredLog steps, ScoredLog gusts, ScoredLog shortAverages) {
+  /** Gear with coarse steps, jitter of 3 % or readings typed by hand. */
+  static final Set<String> ROUGH = Set.of("d", "g", "i");
+
+  private static final double SHORT_S = 10;
 
   static BenchScore of(String letter, Path scratch) throws IOException {
     SampleBench bench = SampleBench.calibrated(letter, scratch);
+    SpeedSettings unaveraged = new SpeedSettings(0, LogAir.UNKNOWN);
     return new BenchScore(
         letter,
-        bench.log("probe", SpeedSettings.USUAL),
-        bench.log("steps", SpeedSettings.USUAL),
-        bench.log("gusts", SpeedSettings.USUAL),
-        bench.log("steps", new SpeedSettings(0, LogAir.UNKNOWN)));
+        bench.log("probe", SpeedSettings.usual(bench.calibration())),
+        bench.log("steps", unaveraged),
+        bench.log("gusts", unaveraged),
+        bench.log("gusts", new SpeedSettings(SHORT_S, LogAir.UNKNOWN)));
   }
 
   double calibrationRms() {
@@ -31,6 +37,22 @@ record BenchScore(
 
   double meanU95() {
     return FieldScores.meanU95(probe);
+  }
+
+  boolean rough() {
+    return ROUGH.contains(letter);
+  }
+
+  /** Share of unflagged rows at slow speeds, 0.02 to 0.06 m/s or 0.05 to 0.15 m/s on rough gear. */
+  double slowWithin() {
+    double low = rough() ? 0.05 : 0.02;
+    double high = rough() ? 0.15 : 0.06;
+    return FieldScores.steadyWithin(List.of(probe, steps), low, high);
+  }
+
+  /** Share of unflagged rows in gusts whose band holds the true mean over ten seconds. */
+  double shortWithin() {
+    return FieldScores.averagedWithin(shortAverages, SHORT_S);
   }
 
   double stepsRms() {
@@ -56,6 +78,6 @@ record BenchScore(
   }
 
   double rise_s() {
-    return FieldScores.rise_s(unaveragedSteps);
+    return FieldScores.rise_s(steps);
   }
 }

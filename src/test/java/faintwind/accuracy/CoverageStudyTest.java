@@ -109,9 +109,7 @@ class CoverageStudyTest {
             OptionalDouble.empty(),
             OptionalDouble.of(VirtualDraw.build(seed).room().air().pressure_Pa()),
             OptionalDouble.empty());
-    SpeedEstimator estimator =
-        SpeedEstimator.smoothing(
-            calibration, new SpeedSettings(SpeedSettings.USUAL_AVERAGE_S, air));
+    SpeedEstimator estimator = SpeedEstimator.smoothing(calibration, new SpeedSettings(30, air));
     List<SpeedRow> rows = new ArrayList<>();
     Recording recording = log.recording();
     for (int i = 0; i < recording.signal().size(); i++) {

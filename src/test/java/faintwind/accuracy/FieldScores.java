@@ -127,6 +127,46 @@ final class FieldScores {
     return lowest;
   }
 
+  /** Share of unflagged rows of steady speeds between two, settled, whose band holds the truth. */
+  static double steadyWithin(List<ScoredLog> logs, double low_m_s, double high_m_s) {
+    List<Row> rows = new ArrayList<>();
+    for (ScoredLog log : logs) {
+      for (Hold hold : holds(log, low_m_s - 1e-6)) {
+        if (hold.truth_m_s() <= high_m_s + 1e-6) {
+          rows.addAll(hold.rows().subList(hold.rows().size() / 3, hold.rows().size()));
+        }
+      }
+    }
+    List<Row> usable = rows.stream().filter(Row::usable).toList();
+    long good =
+        usable.stream().filter(r -> Math.abs(r.speed_m_s() - r.truth_m_s()) <= r.u95_m_s()).count();
+    return (double) good / usable.size();
+  }
+
+  /** The same of every unflagged row from 0.1 m/s, against the true mean over a time about it. */
+  static double averagedWithin(ScoredLog log, double average_s) {
+    List<Row> rows = log.rows();
+    long all = 0;
+    long good = 0;
+    int from = 0;
+    int to = 0;
+    double sum = 0;
+    for (Row row : rows) {
+      while (to < rows.size() && rows.get(to).time_s() <= row.time_s() + average_s / 2) {
+        sum += rows.get(to++).truth_m_s();
+      }
+      while (rows.get(from).time_s() < row.time_s() - average_s / 2) {
+        sum -= rows.get(from++).truth_m_s();
+      }
+      double truth_m_s = sum / (to - from);
+      if (row.usable() && truth_m_s >= LEAST_M_S) {
+        all++;
+        good += Math.abs(row.speed_m_s() - truth_m_s) <= row.u95_m_s() ? 1 : 0;
+      }
+    }
+    return (double) good / all;
+  }
+
   /** Median time from 10 to 90 % of the steps of a log that was converted without averaging. */
   static double rise_s(ScoredLog log) {
     List<Hold> holds = log.holds();

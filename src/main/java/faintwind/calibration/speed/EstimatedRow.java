@@ -22,7 +22,8 @@ record EstimatedRow(
    * @param stillLoss_1_s loss of still air at that difference
    * @param logLoss ln(loss / loss of still air)
    * @param variance of {@code logLoss}, from the estimator alone
-   * @param correlation_s time over which its error stays the same
+   * @param memory_s time over which its error stays the same ({@link
+   *     faintwind.calibration.speed.state.ErrorMemory})
    * @param heatingShare heat put in over heat lost, 1 at rest
    */
   record Estimate(
@@ -30,7 +31,7 @@ record EstimatedRow(
       double stillLoss_1_s,
       double logLoss,
       double variance,
-      double correlation_s,
+      double memory_s,
       double heatingShare) {
 
     double loss_1_s() {

@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;
@@ -28,21 +29,23 @@ public final class FilteredSpeed implements SpeedEstimator {
   private final LogPreparation preparation;
   private final List<Candidate> candidates = new ArrayList<>();
   private final RowJudge judge;
-  private final SpeedAverage average;
+  private final SpeedMeans means;
   private final LostHeater lostHeater;
   private final RecentNoise noise;
   private int chosen = FIRST_CHOICE;
   private boolean wasOff;
 
-  FilteredSpeed(Calibration calibration, SpeedSettings settings) {
+  FilteredSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
     formula = new FieldFormula(calibration);
     preparation = new LogPreparation(calibration, formula, settings);
     for (double strength : STRENGTH) {
       candidates.add(new Candidate(new ForwardFilter(calibration, formula), strength * strength));
     }
     lostHeater = new LostHeater(formula);
-    judge = new RowJudge(formula, candidates.get(0).filter.limits());
-    average = new SpeedAverage(calibration, formula, settings, SpeedAverage.Window.PAST);
+    judge = new RowJudge(formula, candidates.get(0).filter.limits(), ErrorMemory.FILTERED);
+    means =
+        new SpeedMeans(
+            calibration, formula, settings.average_s(), SpeedAverage.Window.PAST, minutes);
     noise =
         new RecentNoise(calibration.performance().noise(), calibration.performance().stillSignal());
   }
@@ -50,12 +53,12 @@ public final class FilteredSpeed implements SpeedEstimator {
   @Override
   public void accept(LogSample sample, Consumer<SpeedRow> ready) {
     Optional<PreparedRow> prepared = preparation.next(sample, formula);
-    average.accept(prepared.map(this::estimated), ready);
+    means.accept(prepared.map(this::estimated), ready);
   }
 
   @Override
   public void finish(Consumer<SpeedRow> ready) {
-    average.finish(ready);
+    means.finish(ready);
   }
 
   private EstimatedRow estimated(PreparedRow row) {
@@ -72,9 +75,7 @@ public final class FilteredSpeed implements SpeedEstimator {
     Heater heater = off ? Heater.OFF : wasOff ? Heater.CHANGED : Heater.ON;
     wasOff = off;
     HeatState state = best.filter.state();
-    // the error of a filter that integrates the loss is remembered half as long as variance / walk
-    double walk2_1_s = 2 * best.walk2_1_s;
-    return judge.judge(row, state.mean(), state.logVariance(), walk2_1_s, heater);
+    return judge.judge(row, state.mean(), state.logVariance(), best.walk2_1_s, heater);
   }
 
   private void lookForLoss(PreparedRow row, ForwardFilter filter, double noise2) {

@@ -20,6 +20,7 @@ final class HeaterTrace {
   private static final double WINDOW_S = 60;
   private static final double LEAST_K = 0.01;
   private static final double NOTHING_K = 0.3;
+  private static final double DOUBT_S = 1500;
 
   private final List<Heater> belief = new ArrayList<>();
   private final List<PreparedRow> rows = new ArrayList<>();
@@ -38,6 +39,17 @@ final class HeaterTrace {
 
   Heater at(int index) {
     return belief.get(index);
+  }
+
+  /** Whether the heater is on, and is not found lost within minutes. */
+  boolean isSurelyOn(int index) {
+    double until_s = rows.get(index).time_s() + DOUBT_S;
+    for (int discovery : discoveries) {
+      if (discovery >= index && rows.get(discovery).time_s() < until_s) {
+        return false;
+      }
+    }
+    return belief.get(index) == Heater.ON;
   }
 
   /** Takes along the rows before each discovery in which the smoothed state falls unheated. */

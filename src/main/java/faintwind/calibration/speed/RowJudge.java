@@ -1,6 +1,8 @@
 package faintwind.calibration.speed;
 
+import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;
@@ -20,11 +22,15 @@ final class RowJudge {
   private static final double SURELY_SETTLED_S = 120;
   private static final double GAP_VARIANCE_RATIO = 4;
   private static final double LEAST_DELTA_K = 0.05;
-  private static final double LONGEST_CORRELATION_S = 600;
+  private static final double LONGEST_MEMORY_S = 600;
+
+  private static final double LEAST_BEND_VARIANCE = 1e-4;
+  private static final double STILL_AWAY = 2;
 
   private final FieldFormula formula;
   private final StillLoss still;
   private final double warm_K;
+  private final ErrorMemory memory;
   private EstimatedRow.Place place = new EstimatedRow.Place(0, false);
   private boolean settled;
   private double begun_s;
@@ -32,8 +38,9 @@ final class RowJudge {
   private double varianceBeforeGap = 1;
   private double lastVariance = 1;
 
-  RowJudge(FieldFormula formula, HeaterLimits limits) {
+  RowJudge(FieldFormula formula, HeaterLimits limits, ErrorMemory memory) {
     this.formula = formula;
+    this.memory = memory;
     still = new StillLoss(formula);
     warm_K = WARM_SHARE * limits.stillDelta_K();
   }
@@ -65,11 +72,30 @@ final class RowJudge {
             still_1_s,
             logLoss,
             variance,
-            Math.min(LONGEST_CORRELATION_S, variance / walk2_1_s),
+            Math.min(LONGEST_MEMORY_S, memory.memory_s(variance, walk2_1_s)),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)));
-    double speed_m_s = formula.speed_m_s(estimate.loss_1_s(), estimate.delta_K(), row.air());
+    double speed_m_s = speed_m_s(estimate, row.air());
     Set<SpeedFlag> flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);
+  }
+
+  /**
+   * Mean speed over what the loss may be: the loss is told well on the mean, and where gusts are
+   * quicker than the estimator the bend of the formula lets the mean speed lie above that of the
+   * mean loss. Gauss–Hermite rule of three points; near still air, where the bend is no longer that
+   * of moving air, the speed of the mean loss.
+   */
+  private double speed_m_s(Estimate estimate, AirPoint air) {
+    double loss = estimate.loss_1_s();
+    double delta_K = estimate.delta_K();
+    double speed_m_s = formula.speed_m_s(loss, delta_K, air);
+    double away = Math.sqrt(3 * estimate.variance());
+    if (estimate.variance() < LEAST_BEND_VARIANCE || estimate.logLoss() < STILL_AWAY * away) {
+      return speed_m_s;
+    }
+    double low_m_s = formula.speed_m_s(loss * Math.max(0, 1 - away), delta_K, air);
+    double high_m_s = formula.speed_m_s(loss * (1 + away), delta_K, air);
+    return speed_m_s + (low_m_s - 2 * speed_m_s + high_m_s) / 6;
   }
 
   /** What is believed of the heater at a row. */

@@ -3,6 +3,7 @@ package faintwind.calibration.speed;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.RowJudge.Heater;
 import faintwind.calibration.speed.state.BlockTrace;
+import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;
@@ -23,7 +24,7 @@ import java.util.function.Consumer;
  * starts from the filter's state at its first row. Memory is bounded by the block.
  */
 public final class SmoothedSpeed implements SpeedEstimator {
-  private static final int JUMP_ROUNDS = 2;
+  private static final int JUMP_ROUNDS = 4;
 
   private final Calibration calibration;
   private final SmoothingBlock block;
@@ -37,17 +38,18 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private final OptionalDouble fixedWalk2_1_s;
   private final BlockTrace trace = new BlockTrace();
   private final RowJudge judge;
-  private final SpeedAverage average;
+  private final SpeedMeans means;
   private final List<Optional<PreparedRow>> rows = new ArrayList<>();
   private boolean supplyRecorded;
 
-  SmoothedSpeed(Calibration calibration, SpeedSettings settings) {
-    this(calibration, settings, SmoothingBlock.USUAL, OptionalDouble.empty());
+  SmoothedSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
+    this(calibration, settings, minutes, SmoothingBlock.USUAL, OptionalDouble.empty());
   }
 
   SmoothedSpeed(
       Calibration calibration,
       SpeedSettings settings,
+      Consumer<MinuteSpeed> minutes,
       SmoothingBlock block,
       OptionalDouble fixedWalk2_1_s) {
     this.calibration = calibration;
@@ -60,8 +62,10 @@ public final class SmoothedSpeed implements SpeedEstimator {
     filter = new ForwardFilter(calibration, formula);
     scratch = new ForwardFilter(calibration, formula);
     strength = new WalkStrength(new ForwardFilter(calibration, formula));
-    judge = new RowJudge(formula, filter.limits());
-    average = new SpeedAverage(calibration, formula, settings, SpeedAverage.Window.CENTRED);
+    judge = new RowJudge(formula, filter.limits(), ErrorMemory.SMOOTHED);
+    means =
+        new SpeedMeans(
+            calibration, formula, settings.average_s(), SpeedAverage.Window.CENTRED, minutes);
   }
 
   @Override
@@ -80,7 +84,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
     if (!rows.isEmpty()) {
       handOn(rows.size(), ready);
     }
-    average.finish(ready);
+    means.finish(ready);
   }
 
   private void handOn(int core, Consumer<SpeedRow> ready) {
@@ -98,10 +102,10 @@ public final class SmoothedSpeed implements SpeedEstimator {
             : strength.choose(readableBlock, start);
     HeaterTrace heater = smooth(readableBlock, start, walk2_1_s, jumps);
     for (int round = 0; round < JUMP_ROUNDS && fixedWalk2_1_s.isEmpty(); round++) {
-      if (!jumps.lookFor(trace, readable, walk2_1_s)) {
+      if (!jumps.lookFor(trace, readable, heater::isSurelyOn)) {
         break;
       }
-      if (round == 0) {
+      if (round < 3) {
         walk2_1_s = strength.chooseAgain(readableBlock, start, jumps);
       }
       heater = smooth(readableBlock, start, walk2_1_s, jumps);
@@ -119,7 +123,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
     double[] mean = new double[HeatState.SIZE];
     for (Optional<PreparedRow> row : coreRows) {
       if (row.isEmpty()) {
-        average.accept(Optional.empty(), ready);
+        means.accept(Optional.empty(), ready);
         continue;
       }
       for (int j = 0; j < mean.length; j++) {
@@ -127,8 +131,8 @@ public final class SmoothedSpeed implements SpeedEstimator {
       }
       judge.place(smoothed.jumps(), at);
       Heater belief = smoothed.heater().at(at);
-      double walk2_1_s = 2 * smoothed.walk2_1_s();
-      average.accept(
+      double walk2_1_s = smoothed.walk2_1_s();
+      means.accept(
           Optional.of(judge.judge(row.get(), mean, trace.logLossVariance(at), walk2_1_s, belief)),
           ready);
       at++;

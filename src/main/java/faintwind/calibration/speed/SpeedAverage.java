@@ -1,13 +1,8 @@
 package faintwind.calibration.speed;
 
-import faintwind.calibration.Calibration;
-import faintwind.calibration.speed.state.FieldFormula;
-import faintwind.calibration.speed.state.PreparedRow;
 import java.util.ArrayDeque;
 import java.util.Deque;
-import java.util.EnumSet;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /**
@@ -18,8 +13,6 @@ import java.util.function.Consumer;
  * window. For one log and one thread.
  */
 final class SpeedAverage {
-  private static final double BEYOND = 1.05;
-
   /** Which rows about a row enter its average. */
   enum Window {
     CENTRED,
@@ -29,22 +22,18 @@ final class SpeedAverage {
   private final double before_s;
   private final double after_s;
   private final double average_s;
-  private final double floor_m_s;
-  private final double top_m_s;
-  private final SpeedUncertainty uncertainty;
+  private final SpeedTeller teller;
   private final Deque<Optional<EstimatedRow>> waiting = new ArrayDeque<>();
   private final Deque<EstimatedRow> window = new ArrayDeque<>();
   private final Deque<EstimatedRow> coming = new ArrayDeque<>();
-  private final WeightedSums sums = new WeightedSums();
+  private final WeightedSums sums;
 
-  SpeedAverage(
-      Calibration calibration, FieldFormula formula, SpeedSettings settings, Window shape) {
-    average_s = settings.average_s();
+  SpeedAverage(SpeedTeller teller, double average_s, Window shape) {
+    this.teller = teller;
+    sums = teller.sums();
+    this.average_s = average_s;
     before_s = shape == Window.CENTRED ? average_s / 2 : average_s;
     after_s = shape == Window.CENTRED ? average_s / 2 : 0;
-    floor_m_s = calibration.performance().floor_m_s();
-    top_m_s = BEYOND * calibration.coverage().highest_m_s();
-    uncertainty = new SpeedUncertainty(formula);
   }
 
   /** Takes the next row, empty for one that could not be read; hands on what is ready. */
@@ -97,21 +86,9 @@ final class SpeedAverage {
     }
     sums.refresh(window);
     if (average_s <= 0 || !row.averages() || window.isEmpty()) {
-      EstimatedRow.Estimate own = row.estimate();
-      return told(row, row.speed_m_s(), own.logLoss(), own.variance());
+      return teller.told(row, WeightedSums.Mean.of(row));
     }
-    return told(
-        row, sums.speed_m_s(), sums.logLoss(), sums.variance() * left(sums.correlation_s()));
-  }
-
-  /**
-   * Share of the variance that is left in an average over A of an error whose correlation falls as
-   * exp(−t/T): 2 (x − 1 + exp(−x)) / x² with x = A/T (mean of a stationary process; Papoulis 1965,
-   * from memory).
-   */
-  private double left(double correlation_s) {
-    double x = average_s / Math.max(1e-3, correlation_s);
-    return x < 1e-3 ? 1 : 2 * (x - 1 + Math.exp(-x)) / (x * x);
+    return teller.told(row, sums.mean(window.getFirst(), window.getLast()));
   }
 
   private boolean reaches(EstimatedRow row, EstimatedRow later) {
@@ -122,82 +99,5 @@ final class SpeedAverage {
   private boolean isPast(EstimatedRow row, EstimatedRow earlier) {
     return earlier.place().segment() < row.place().segment()
         || earlier.row().time_s() < row.row().time_s() - before_s;
-  }
-
-  private SpeedRow told(EstimatedRow row, double speed_m_s, double logLoss, double variance) {
-    SpeedUncertainty.Band band = uncertainty.band(speed_m_s, row, logLoss, variance);
-    EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
-    flags.addAll(row.flags());
-    if (speed_m_s < floor_m_s || !band.aboveStill()) {
-      flags.add(SpeedFlag.FLOOR);
-    }
-    if (speed_m_s > top_m_s) {
-      flags.add(SpeedFlag.ABOVE);
-    }
-    return new SpeedRow(OptionalDouble.of(speed_m_s), OptionalDouble.of(band.u95_m_s()), flags);
-  }
-
-  /** Time-weighted sums over the rows of a window. */
-  private static final class WeightedSums {
-    private static final int REFRESH = 2000;
-    private double weight;
-    private double speed;
-    private double logLoss;
-    private double variance;
-    private double correlation;
-    private int removed;
-
-    void add(EstimatedRow row) {
-      put(row, weightOf(row));
-    }
-
-    void remove(EstimatedRow row) {
-      put(row, -weightOf(row));
-      removed++;
-    }
-
-    /** Sums anew now and then, so that rounding does not gather. */
-    void refresh(Deque<EstimatedRow> rows) {
-      if (removed < REFRESH) {
-        return;
-      }
-      removed = 0;
-      weight = 0;
-      speed = 0;
-      logLoss = 0;
-      variance = 0;
-      correlation = 0;
-      rows.forEach(this::add);
-    }
-
-    double speed_m_s() {
-      return Math.max(0, speed / weight);
-    }
-
-    double logLoss() {
-      return logLoss / weight;
-    }
-
-    double variance() {
-      return Math.max(0, variance / weight);
-    }
-
-    double correlation_s() {
-      return correlation / weight;
-    }
-
-    private void put(EstimatedRow row, double w) {
-      weight += w;
-      speed += w * row.speed_m_s();
-      logLoss += w * row.estimate().logLoss();
-      variance += w * row.estimate().variance();
-      correlation += w * row.estimate().correlation_s();
-    }
-
-    private static double weightOf(EstimatedRow row) {
-      double step_s = row.row().step_s();
-      boolean joined = row.row().kind() == PreparedRow.Kind.USUAL;
-      return joined || (step_s > 0 && step_s < 1) ? step_s : 1;
-    }
   }
 }

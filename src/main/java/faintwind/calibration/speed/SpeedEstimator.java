@@ -22,11 +22,23 @@ public sealed interface SpeedEstimator permits SmoothedSpeed, FilteredSpeed {
 
   /** For a file: smoothed both ways over overlapping blocks, averages centred. */
   static SpeedEstimator smoothing(Calibration calibration, SpeedSettings settings) {
-    return new SmoothedSpeed(calibration, settings);
+    return smoothing(calibration, settings, minute -> {});
+  }
+
+  /** The same, handing on each minute as it is done. */
+  static SpeedEstimator smoothing(
+      Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
+    return new SmoothedSpeed(calibration, settings, minutes);
   }
 
   /** For a live stream: past rows only, one row out for each row in at once. */
   static SpeedEstimator filtering(Calibration calibration, SpeedSettings settings) {
-    return new FilteredSpeed(calibration, settings);
+    return filtering(calibration, settings, minute -> {});
+  }
+
+  /** The same, handing on each minute as it is done. */
+  static SpeedEstimator filtering(
+      Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
+    return new FilteredSpeed(calibration, settings, minutes);
   }
 }

@@ -91,9 +91,9 @@ public final class Demo {
     enter(folder, new CalibrationPutInForce(formula.file()));
     Calibration calibration = formula.formula().calibration();
     Path speeds = log.resolveSibling("speeds-" + log.getFileName());
-    SpeedSettings air = SpeedSettings.USUAL;
+    SpeedSettings averages = SpeedSettings.usual(calibration);
     Checked<ConversionSummary> converted =
-        new Convert(calibration, formula.file(), air).file(log, speeds, watch);
+        new Convert(calibration, formula.file(), averages).file(log, speeds, watch);
     if (!(converted instanceof Checked.Ok<ConversionSummary> conversion)) {
       return Checked.refused(converted.problems());
     }

@@ -2,6 +2,7 @@ package faintwind.job.field;
 
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.calibration.speed.SpeedSettings;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -38,11 +39,11 @@ final class ConversionCount {
     return rows > 0 && flagged.getOrDefault(SpeedFlag.BAD, 0L) == rows;
   }
 
-  ConversionSummary summary(String log, String calibration, double average_s) {
+  ConversionSummary summary(String log, String calibration, SpeedSettings settings) {
     Optional<ConversionSummary.Range> range =
         usable == 0
             ? Optional.empty()
             : Optional.of(new ConversionSummary.Range(lowest_m_s, sum_m_s / usable, highest_m_s));
-    return new ConversionSummary(log, calibration, average_s, rows, usable, flagged, range);
+    return new ConversionSummary(log, calibration, settings, rows, usable, flagged, range);
   }
 }

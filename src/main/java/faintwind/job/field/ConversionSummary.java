@@ -1,6 +1,7 @@
 package faintwind.job.field;
 
 import faintwind.calibration.speed.SpeedFlag;
+import faintwind.calibration.speed.SpeedSettings;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import java.util.Optional;
  *
  * @param log name of the log
  * @param calibration what it was converted by
- * @param average_s averaging time of the speed, s
+ * @param settings averaging time of the speed and who chose it
  * @param rows rows in and out
  * @param usable rows without a flag
  * @param flagged rows by flag
@@ -22,7 +23,7 @@ import java.util.Optional;
 public record ConversionSummary(
     String log,
     String calibration,
-    double average_s,
+    SpeedSettings settings,
     long rows,
     long usable,
     Map<SpeedFlag, Long> flagged,
@@ -46,10 +47,7 @@ public record ConversionSummary(
     lines.add(
         messages.text("convert.summary.log", log, String.valueOf(rows), String.valueOf(usable)));
     lines.add(messages.text("convert.summary.calibration", calibration));
-    lines.add(
-        average_s > 0
-            ? messages.text("convert.summary.average", shortened(average_s))
-            : messages.text("convert.summary.no-average"));
+    lines.add(average(messages));
     range.ifPresent(
         r ->
             lines.add(
@@ -70,6 +68,14 @@ public record ConversionSummary(
       }
     }
     return lines;
+  }
+
+  private String average(Messages messages) {
+    if (settings.average_s() <= 0) {
+      return messages.text("convert.summary.no-average");
+    }
+    String id = settings.chosen() ? "convert.summary.average" : "convert.summary.average-by-noise";
+    return messages.text(id, shortened(settings.average_s()));
   }
 
   private static String shortened(double number) {

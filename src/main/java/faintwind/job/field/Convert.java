@@ -2,6 +2,7 @@ package faintwind.job.field;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.MinuteSpeed;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.calibration.speed.SpeedSettings;
@@ -23,6 +24,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Turns field logs into air speed: input columns pass through, then speed, expanded uncertainty and
@@ -35,6 +37,7 @@ public final class Convert {
   private final String calibrationName;
   private final SpeedSettings settings;
   private final Optional<ImportProfile> profile;
+  private final Optional<Path> minutes;
 
   /**
    * Conversions by one calibration.
@@ -44,23 +47,33 @@ public final class Convert {
    * @param settings averaging and air
    */
   public Convert(Calibration calibration, String calibrationName, SpeedSettings settings) {
-    this(calibration, calibrationName, settings, Optional.empty());
+    this(calibration, calibrationName, settings, Optional.empty(), Optional.empty());
   }
 
   private Convert(
       Calibration calibration,
       String calibrationName,
       SpeedSettings settings,
-      Optional<ImportProfile> profile) {
+      Optional<ImportProfile> profile,
+      Optional<Path> minutes) {
     this.calibration = calibration;
     this.calibrationName = calibrationName;
     this.settings = settings;
     this.profile = profile;
+    this.minutes = minutes;
   }
 
   /** The same for foreign logs, whose lines mean what the profile says. */
   public Convert reading(ImportProfile foreign) {
-    return new Convert(calibration, calibrationName, settings, Optional.of(foreign));
+    return new Convert(calibration, calibrationName, settings, Optional.of(foreign), minutes);
+  }
+
+  /**
+   * The same with the means of whole minutes in a file of their own, which appears when the log has
+   * ended; for {@link #files} a folder, made where it is missing.
+   */
+  public Convert withMinutes(Path file) {
+    return new Convert(calibration, calibrationName, settings, profile, Optional.of(file));
   }
 
   /**
@@ -124,12 +137,16 @@ public final class Convert {
    */
   public List<LogOutcome> files(List<Path> logs, Path folder, JobWatch watch) throws IOException {
     Files.createDirectories(folder);
+    if (minutes.isPresent()) {
+      Files.createDirectories(minutes.get());
+    }
     List<LogOutcome> outcomes = new ArrayList<>();
     for (Path log : logs) {
       if (watch.cancelled()) {
         break;
       }
-      outcomes.add(new LogOutcome(log, file(log, target(log, folder), watch)));
+      Convert one = minutes.map(to -> withMinutes(target(log, to))).orElse(this);
+      outcomes.add(new LogOutcome(log, one.file(log, target(log, folder), watch)));
       watch.progress("convert-logs", outcomes.size(), logs.size());
     }
     return outcomes;
@@ -142,6 +159,16 @@ public final class Convert {
       throw new IllegalArgumentException("log = " + log + ", allowed a file");
     }
     return folder.resolve(name.toString());
+  }
+
+  /** A name that is free for the minutes of speeds, beside them. */
+  public static Path minutesBeside(Path speeds) {
+    String stem = String.valueOf(speeds.getFileName()).replaceFirst("(\\.csv)?$", "");
+    Path beside = speeds.resolveSibling(stem + "-minutes.csv");
+    for (int i = 2; Files.exists(beside); i++) {
+      beside = speeds.resolveSibling(stem + "-minutes-" + i + ".csv");
+    }
+    return beside;
   }
 
   /**
@@ -170,10 +197,9 @@ public final class Convert {
         return Checked.refused(opened.problems());
       }
       FieldRows rows = new FieldRows();
-      SpeedEstimator estimator = SpeedEstimator.smoothing(calibration, settings);
       LogConversion.Target shown = (row, speed) -> rows.add(row.time_s(), row.signal(), speed);
       ConversionCount count =
-          new LogConversion(ok.value().reader(), ok.value().match(), estimator).run(shown, watch);
+          new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready)).run(shown, watch);
       Optional<Problem> nothing = ok.value().nothing(count);
       if (nothing.isPresent() || rows.finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
@@ -198,18 +224,26 @@ public final class Convert {
       out.write((SpeedWriter.rehearsal() + "\n").getBytes(StandardCharsets.UTF_8));
     }
     SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns());
-    SpeedEstimator estimator =
-        flush == Flush.EACH_ROW
-            ? SpeedEstimator.filtering(calibration, settings)
-            : SpeedEstimator.smoothing(calibration, settings);
-    ConversionCount count =
-        new LogConversion(log.reader(), log.match(), estimator)
-            .run(new Written(writer, flush), watch);
-    writer.flush();
-    Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
-    return nothing.isPresent()
-        ? Checked.refused(nothing.get())
-        : Checked.ok(summary(count, name), ok.notes());
+    try (MinuteFile minuteFile = MinuteFile.begin(minutes, log)) {
+      ConversionCount count =
+          new LogConversion(log, ready -> estimator(flush, ready))
+              .run(new Written(writer, minuteFile, flush), watch);
+      writer.flush();
+      Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
+      if (nothing.isPresent()) {
+        return Checked.refused(nothing.get());
+      }
+      if (!watch.cancelled()) {
+        minuteFile.commit();
+      }
+      return Checked.ok(summary(count, name), ok.notes());
+    }
+  }
+
+  private SpeedEstimator estimator(Flush flush, Consumer<MinuteSpeed> ready) {
+    return flush == Flush.EACH_ROW
+        ? SpeedEstimator.filtering(calibration, settings, ready)
+        : SpeedEstimator.smoothing(calibration, settings, ready);
   }
 
   private Checked<OpenLog> open(InputStream in, String name) throws IOException {
@@ -217,7 +251,7 @@ public final class Convert {
   }
 
   private ConversionSummary summary(ConversionCount count, String name) {
-    return count.summary(name, calibrationName, settings.average_s());
+    return count.summary(name, calibrationName, settings);
   }
 
   /** When rows are brought to the reader of the output. */
@@ -226,10 +260,16 @@ public final class Convert {
     AT_END
   }
 
-  private record Written(SpeedWriter writer, Flush flush) implements LogConversion.Target {
+  private record Written(SpeedWriter writer, MinuteFile minutes, Flush flush)
+      implements LogConversion.Target {
     @Override
     public void take(LogRow row, SpeedRow speed) throws IOException {
       writer.write(row.text(), speed);
+    }
+
+    @Override
+    public void take(MinuteSpeed minute) throws IOException {
+      minutes.write(minute);
     }
 
     @Override

@@ -2,6 +2,7 @@ package faintwind.job.field;
 
 import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
+import faintwind.calibration.speed.MinuteSpeed;
 import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
@@ -15,6 +16,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.Function;
 
 /** Carries the rows of one open log through the estimator to where they go. For one use. */
 final class LogConversion {
@@ -23,20 +26,29 @@ final class LogConversion {
   private final LogReader reader;
   private final SignalMatch match;
   private final SpeedEstimator estimator;
+  private final List<MinuteSpeed> minutes = new ArrayList<>();
   private final Deque<LogRow> waiting = new ArrayDeque<>();
   private final List<SpeedRow> ready = new ArrayList<>();
   private final ConversionCount count = new ConversionCount();
 
-  LogConversion(LogReader reader, SignalMatch match, SpeedEstimator estimator) {
-    this.reader = reader;
-    this.match = match;
-    this.estimator = estimator;
+  /**
+   * The conversion of an open log.
+   *
+   * @param estimator makes the estimator, given who takes its minutes
+   */
+  LogConversion(OpenLog log, Function<Consumer<MinuteSpeed>, SpeedEstimator> estimator) {
+    reader = log.reader();
+    match = log.match();
+    this.estimator = estimator.apply(minutes::add);
   }
 
   /** Where the rows go. */
   interface Target {
     /** One row with its speed. */
     void take(LogRow row, SpeedRow speed) throws IOException;
+
+    /** A minute that is done. */
+    default void take(MinuteSpeed minute) throws IOException {}
 
     /** Every row that is ready was taken; the next may take its time. */
     default void pause() throws IOException {}
@@ -66,6 +78,10 @@ final class LogConversion {
       target.take(waiting.removeFirst(), row);
       count.add(row);
     }
+    for (MinuteSpeed minute : minutes) {
+      target.take(minute);
+    }
+    minutes.clear();
     if (!ready.isEmpty()) {
       target.pause();
     }

@@ -87,7 +87,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   /** How a live recording finds its air speed, where a calibration is at hand. */
   public Optional<Listen.BySpeed> bySpeed() {
-    return view().get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.USUAL));
+    return view().get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.usual(by)));
   }
 
   /** A log of a foreign logger, whose lines mean what the profile says. */
@@ -124,7 +124,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   private Convert job(Calibration by) {
     Convert plain =
-        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.USUAL);
+        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.usual(by));
     return profile.map(plain::reading).orElse(plain);
   }
 
@@ -154,11 +154,12 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   }
 
   private void save(Calibration by, Path log, Path target) {
-    Convert job = job(by);
+    Path minutes = Convert.minutesBeside(target);
+    Convert job = job(by).withMinutes(minutes);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {
-          saved = done.isOk() ? target.toString() : "";
+          saved = done.isOk() ? text("field.saved", target, minutes.getFileName()) : "";
           if (!done.isOk()) {
             problem(String.join(" ", lines(done.problems())));
           }

@@ -1,6 +1,7 @@
 package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.UsualAverage;
 import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.plot.PlotLane;
@@ -222,7 +223,11 @@ public final class FieldScreen extends DataScreen {
     String date =
         DateTimeFormatter.ofPattern("d MMMM yyyy", desk().words().locale())
             .format(calibration.origin().created());
-    margin.getChildren().add(Rows.soft(text("field.how.text", date)));
+    margin
+        .getChildren()
+        .add(
+            Rows.soft(
+                text("field.how.text", date, Numerals.places(UsualAverage.of(calibration), 0))));
   }
 
   private Note why(Calibration calibration) {

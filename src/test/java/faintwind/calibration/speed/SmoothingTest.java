@@ -73,6 +73,10 @@ class SmoothingTest {
 
   private SpeedEstimator smoothing(SmoothingBlock block) {
     return new SmoothedSpeed(
-        instrument.calibration(), SpeedSettings.USUAL, block, OptionalDouble.of(WALK2_1_S));
+        instrument.calibration(),
+        new SpeedSettings(30, LogAir.UNKNOWN),
+        minute -> {},
+        block,
+        OptionalDouble.of(WALK2_1_S));
   }
 }

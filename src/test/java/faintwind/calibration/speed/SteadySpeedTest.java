@@ -156,11 +156,13 @@ class SteadySpeedTest {
   }
 
   static SpeedEstimator smoothing(ModelInstrument instrument) {
-    return SpeedEstimator.smoothing(instrument.calibration(), SpeedSettings.USUAL);
+    return SpeedEstimator.smoothing(
+        instrument.calibration(), new SpeedSettings(30, LogAir.UNKNOWN));
   }
 
   static SpeedEstimator filtering(ModelInstrument instrument) {
-    return SpeedEstimator.filtering(instrument.calibration(), SpeedSettings.USUAL);
+    return SpeedEstimator.filtering(
+        instrument.calibration(), new SpeedSettings(30, LogAir.UNKNOWN));
   }
 
   static double meanBetween(List<LogSample> log, List<SpeedRow> rows, double from_s, double to_s) {

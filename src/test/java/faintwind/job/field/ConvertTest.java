@@ -3,6 +3,7 @@ package faintwind.job.field;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.speed.TestCalibration;
@@ -27,7 +28,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class ConvertTest {
   private final Calibration calibration = TestCalibration.ofModel();
-  private final Convert convert = new Convert(calibration, "cellar.json", SpeedSettings.USUAL);
+  private final Convert convert =
+      new Convert(calibration, "cellar.json", SpeedSettings.usual(calibration));
 
   @TempDir Path folder;
 
@@ -69,7 +71,49 @@ class ConvertTest {
             .fold((value, notes) -> value, p -> null);
     assertThat(summary.lines(Messages.of(Locale.ENGLISH)))
         .anyMatch(line -> line.contains("cellar.json"))
-        .anyMatch(line -> line.contains("30 s"));
+        .anyMatch(line -> line.contains("chosen for the noise of this instrument"));
+    Convert asked = new Convert(calibration, "cellar.json", new SpeedSettings(30, LogAir.UNKNOWN));
+    ConversionSummary chosen =
+        asked
+            .file(log, folder.resolve("p.csv"), JobWatch.NOBODY)
+            .fold((value, notes) -> value, p -> null);
+    assertThat(chosen.lines(Messages.of(Locale.ENGLISH)))
+        .contains("Averaging time of the speed: 30 s.");
+  }
+
+  @Test
+  void minutesStandInAFileOfTheirOwn() throws IOException {
+    Path log = log("log.csv", "# start: 2026-09-19T08:10:00+02:00\n" + rows(30, 150));
+    Path minutes = folder.resolve("minutes.csv");
+    Path out = folder.resolve("o.csv");
+    assertThat(convert.withMinutes(minutes).file(log, out, JobWatch.NOBODY).isOk()).isTrue();
+    List<String> lines = Files.readAllLines(minutes);
+    assertThat(lines.get(0)).isEqualTo("# start: 2026-09-19T08:10:00+02:00");
+    assertThat(lines.get(1)).startsWith("# ").contains("60 s");
+    assertThat(lines.get(2)).isEqualTo("time_s,rows,speed_m_s,u95_m_s,flag");
+    assertThat(lines.subList(3, lines.size()))
+        .extracting(line -> line.replaceFirst("^(\\d+,\\d+),.*", "$1"))
+        .containsExactly("0,30", "60,60", "120,30");
+    assertThat(Files.readAllLines(out).get(1)).isEqualTo("time_s,delta_K,speed_m_s,u95_m_s,flag");
+  }
+
+  @Test
+  void refusedLogLeavesNoMinutes() throws IOException {
+    Path log = log("log.csv", "time_s,delta_K\n0,x\n1,x\n");
+    Path minutes = folder.resolve("minutes.csv");
+    assertThat(
+            convert.withMinutes(minutes).file(log, folder.resolve("o.csv"), JobWatch.NOBODY).isOk())
+        .isFalse();
+    assertThat(minutes).doesNotExist();
+  }
+
+  @Test
+  void minutesOfManyLogsGoIntoAFolder() throws IOException {
+    Path log = log("log.csv", rows(0, 70));
+    Path to = folder.resolve("out");
+    convert.withMinutes(folder.resolve("minutes")).files(List.of(log), to, JobWatch.NOBODY);
+    assertThat(folder.resolve("minutes/log.csv")).exists();
+    assertThat(to.resolve("log.csv")).exists();
   }
 
   @Test

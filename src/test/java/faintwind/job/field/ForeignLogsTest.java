@@ -47,7 +47,7 @@ class ForeignLogsTest {
 
   private Convert convert() throws IOException {
     Calibration calibration = value(CalibrationFile.read(CALIBRATION, "calibration.json"));
-    return new Convert(calibration, "calibration.json", SpeedSettings.USUAL);
+    return new Convert(calibration, "calibration.json", SpeedSettings.usual(calibration));
   }
 
   /** The same log twice: as a run file, and as the made-up foreign logger writes it. */

@@ -10,11 +10,12 @@ import java.util.Arrays;
 public final class BlockTrace {
   private static final int N = HeatState.SIZE;
   private static final double LEAST_RATIO = 0.3;
-  private static final int PER_ROW = N + 2 * N * N + N + 3;
+  private static final int PER_ROW = N + 2 * N * N + N + 5;
   private static final int COVARIANCE = N;
   private static final int TRANSITION = N + N * N;
   private static final int GAIN = N + 2 * N * N;
   private static final int REST = GAIN + N;
+  private static final int SHOCK = REST + 3;
 
   private double[] store = new double[0];
   private int rows;
@@ -61,6 +62,21 @@ public final class BlockTrace {
     return store[row * PER_ROW + COVARIANCE + N * N - 1] / (ratio * ratio);
   }
 
+  /**
+   * How many standard deviations a sudden change of the loss ratio just before a row would stand
+   * out, by the readings after it and those before (auxiliary residual; de Jong and Penzer 1998).
+   */
+  double shockScore(int row) {
+    int at = row * PER_ROW + SHOCK;
+    return store[at + 1] > 0 ? Math.abs(store[at]) / Math.sqrt(store[at + 1]) : 0;
+  }
+
+  /** The change of the loss ratio that is likeliest there. */
+  double shock(int row) {
+    int at = row * PER_ROW + SHOCK;
+    return store[at + 1] > 0 ? -store[at] / store[at + 1] : 0;
+  }
+
   /** Replaces filtered by smoothed means and the variance of the loss, from the last row back. */
   public void smooth() {
     Arrays.fill(lambda, 0);
@@ -69,6 +85,8 @@ public final class BlockTrace {
       int at = row * PER_ROW;
       replace(at);
       backOverReading(at);
+      store[at + SHOCK] = lambda[HeatState.RATIO];
+      store[at + SHOCK + 1] = bigLambda[N * N - 1];
       backOverStep(at);
     }
   }

@@ -51,6 +51,12 @@ public final class FieldFormula {
     return path;
   }
 
+  /** Standard uncertainty of the junction's lag by the calibration, s. */
+  public double u_beadTime_s() {
+    int at = lossValues.length + ThermalPath.BEAD_TIME;
+    return Math.sqrt(Math.max(0, covariance.at(at, at)));
+  }
+
   /** Diameter of the ball, m. */
   public double diameter_m() {
     return diameter_m;
@@ -67,7 +73,7 @@ public final class FieldFormula {
     return out[2];
   }
 
-  double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
+  public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
     model.loss(lossValues, speed_m_s, delta_K, air, out);
     return out[0];
   }

@@ -15,6 +15,13 @@ public final class WalkStrength {
   private static final int SETTLING_ROWS = 20;
 
   /**
+   * Gusts forget themselves within some seconds, a random walk does not: the walk that is likeliest
+   * over a block is weaker than the gusts are quick, and its bands too narrow. Twice its variance
+   * holds in simulated gusts (own choice).
+   */
+  private static final double GUSTS = 2;
+
+  /**
    * Readable rows of a block and of the stretch beyond it.
    *
    * @param rows in order
@@ -34,7 +41,7 @@ public final class WalkStrength {
   /** The same again once sudden changes are known. */
   public double chooseAgain(Block block, ForwardFilter start, WindJumps jumps) {
     refine(block, start, jumps);
-    return Math.exp(2 * log);
+    return GUSTS * Math.exp(2 * log);
   }
 
   /** Variance of the walk per second for a block that starts from a filter's state. */
@@ -52,7 +59,7 @@ public final class WalkStrength {
       }
     }
     refine(block, start, none);
-    return Math.exp(2 * log);
+    return GUSTS * Math.exp(2 * log);
   }
 
   private void refine(Block block, ForwardFilter start, WindJumps jumps) {
