@@ -54,7 +54,11 @@ class SampleRunsTest {
     // What this program reached is kept: the median of the seven ordinary benches, calibration and
     // field.
     assertThat(medianOfOrdinary(scores, BenchScore::calibrationRms)).isLessThan(0.008);
-    assertThat(medianOfOrdinary(scores, BenchScore::fieldRms)).isLessThan(0.018);
+    assertThat(medianOfOrdinary(scores, BenchScore::fieldRms)).isLessThan(0.010);
+    assertThat(medianOfOrdinary(scores, BenchScore::rise_s)).isLessThanOrEqualTo(8);
+    assertThat(medianOfOrdinary(scores, BenchScore::shortWithin)).isBetween(0.93, 0.995);
+    assertThat(medianOfRough(scores, BenchScore::fieldRms)).isLessThan(0.033);
+    assertThat(medianOfRough(scores, BenchScore::shortWithin)).isBetween(0.93, 0.995);
   }
 
   private static double medianOfOrdinary(
@@ -63,12 +67,19 @@ class SampleRunsTest {
         scores.stream().filter(s -> !s.rough()).mapToDouble(measure).toArray());
   }
 
+  private static double medianOfRough(
+      List<BenchScore> scores, ToDoubleFunction<BenchScore> measure) {
+    return FieldScores.median(
+        scores.stream().filter(BenchScore::rough).mapToDouble(measure).toArray());
+  }
+
   private static void assertMeets(BenchScore score) {
     String bench = "bench-" + score.letter();
     boolean coarse = score.rough();
     double calibration =
         CLASSROOM.contains(score.letter()) ? 0.05 : score.letter().equals("g") ? 0.03 : 0.02;
     assertThat(score.calibrationRms()).as(bench + " calibration").isLessThan(calibration);
+    assertThat(score.slowWithin()).as(bench + " slow rows within U95").isGreaterThan(0.85);
     assertThat(score.stillAsWind()).as(bench + " still air as wind").isLessThanOrEqualTo(0.02);
     if (!coarse) {
       assertThat(score.meanU95()).as(bench + " mean U95").isLessThan(0.06);

@@ -81,10 +81,11 @@ final class MinuteMeans {
   private SpeedRow speed() {
     SpeedRow told;
     if (meant.isEmpty()) {
-      told = teller.told(notMeant.orElseThrow());
+      EstimatedRow row = notMeant.orElseThrow();
+      told = teller.told(row, WeightedSums.Mean.of(row));
     } else {
       EstimatedRow middle = meant.get(meant.size() / 2);
-      told = teller.told(middle, sums.speed_m_s(), sums.logLoss(), sums.variance());
+      told = teller.told(middle, sums.mean(meant.get(0), meant.get(meant.size() - 1)));
     }
     EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
     OF_THE_MEAN.stream().filter(told.flags()::contains).forEach(flags::add);

@@ -86,9 +86,9 @@ final class SpeedAverage {
     }
     sums.refresh(window);
     if (average_s <= 0 || !row.averages() || window.isEmpty()) {
-      return teller.told(row);
+      return teller.told(row, WeightedSums.Mean.of(row));
     }
-    return teller.told(row, sums.speed_m_s(), sums.logLoss(), sums.variance());
+    return teller.told(row, sums.mean(window.getFirst(), window.getLast()));
   }
 
   private boolean reaches(EstimatedRow row, EstimatedRow later) {

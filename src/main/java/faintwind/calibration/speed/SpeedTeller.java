@@ -27,12 +27,11 @@ final class SpeedTeller {
    * A speed with its band and its flags, those of the row among them.
    *
    * @param row the row at its middle
-   * @param speed_m_s the speed, averaged or not
-   * @param logLoss ln(loss / loss of still air) over the same rows
-   * @param variance of that, from the estimator alone
+   * @param found what was found there
    */
-  SpeedRow told(EstimatedRow row, double speed_m_s, double logLoss, double variance) {
-    SpeedUncertainty.Band band = uncertainty.band(speed_m_s, row, logLoss, variance);
+  SpeedRow told(EstimatedRow row, WeightedSums.Mean found) {
+    double speed_m_s = found.speed_m_s();
+    SpeedUncertainty.Band band = uncertainty.band(row, found);
     EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
     flags.addAll(row.flags());
     if (speed_m_s < floor_m_s || !band.aboveStill()) {
@@ -47,12 +46,6 @@ final class SpeedTeller {
   /** Sums of an average of what this tells. */
   WeightedSums sums() {
     return new WeightedSums(memory);
-  }
-
-  /** The same of a row by itself. */
-  SpeedRow told(EstimatedRow row) {
-    EstimatedRow.Estimate own = row.estimate();
-    return told(row, row.speed_m_s(), own.logLoss(), own.variance());
   }
 
   /** Whether a speed lies beyond the calibrated ones. */

@@ -14,6 +14,9 @@ import faintwind.calibration.speed.state.PreparedRow;
  * % of that loss (own choice, no source). Where the speed hardly bends over the band the slope
  * carries them to the speed; near still air the formula itself does, and the wider side counts.
  *
+ * <p>A lag of the junction that is off by a time shifts every speed in time: a mean over A changes
+ * by that time times the change of the speed over A, divided by A.
+ *
  * <p>Where natural convection is not small against forced (Gr/Re² above 0.1) the direction of the
  * flow matters, and 6 % · x/(1 + x) with x = Gr/Re² is added: an assumption of this program, no
  * published figure was found.
@@ -32,10 +35,15 @@ final class SpeedUncertainty {
   private static final double MIXED = 0.1;
   private static final double GRAVITY_M_S2 = 9.80665;
 
+  /** What else the lag of the junction may be off by: it hides behind the start of a spin. */
+  private static final double U_LAG_S = 0.6;
+
   private final FieldFormula formula;
+  private final double lag_s;
 
   SpeedUncertainty(FieldFormula formula) {
     this.formula = formula;
+    lag_s = Math.hypot(U_LAG_S, formula.u_beadTime_s());
   }
 
   /**
@@ -47,14 +55,14 @@ final class SpeedUncertainty {
   record Band(double u95_m_s, boolean aboveStill) {}
 
   /**
-   * The band of an averaged speed.
+   * The band of a speed.
    *
-   * @param speed_m_s averaged speed
    * @param row the row at its middle
-   * @param logLoss averaged ln(loss / loss of still air)
-   * @param variance of that average, from the estimator alone
+   * @param found the speed, averaged or not
    */
-  Band band(double speed_m_s, EstimatedRow row, double logLoss, double variance) {
+  Band band(EstimatedRow row, WeightedSums.Mean found) {
+    double speed_m_s = found.speed_m_s();
+    double logLoss = found.logLoss();
     Estimate estimate = row.estimate();
     AirPoint air = row.row().air();
     double delta_K = estimate.delta_K();
@@ -66,7 +74,7 @@ final class SpeedUncertainty {
     boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
     double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
     double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;
-    double u = Math.sqrt(known2 + stillPart * stillPart + variance);
+    double u = Math.sqrt(known2 + stillPart * stillPart + found.variance());
     double wide = COVERAGE_FACTOR * u;
     boolean aboveStill = logLoss > wide;
     double straight_m_s = wide * slope_m_s;
@@ -75,7 +83,8 @@ final class SpeedUncertainty {
             ? straight_m_s
             : widerSide(speed_m_s, estimate, logLoss, wide, air);
     double direction_m_s = direction(speed_m_s, delta_K, air);
-    return new Band(Math.hypot(side_m_s, direction_m_s), aboveStill);
+    double late_m_s = COVERAGE_FACTOR * lag_s * Math.abs(found.rate_m_s2());
+    return new Band(Math.hypot(Math.hypot(side_m_s, direction_m_s), late_m_s), aboveStill);
   }
 
   /** What a wrong air temperature does to ln(loss read / loss of still air). */

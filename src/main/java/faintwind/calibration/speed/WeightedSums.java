@@ -7,13 +7,14 @@ import java.util.Deque;
 /** Time-weighted sums over the rows of an average. For one log and one thread. */
 final class WeightedSums {
   private static final int REFRESH = 2000;
+
+  private final ErrorMemory memory;
   private double weight;
   private double speed;
   private double logLoss;
   private double variance;
   private double memoryTime;
   private int removed;
-  private final ErrorMemory memory;
 
   WeightedSums(ErrorMemory memory) {
     this.memory = memory;
@@ -46,23 +47,17 @@ final class WeightedSums {
     memoryTime = 0;
   }
 
-  /** Time that the rows stand for, s. */
-  double weight_s() {
-    return weight;
-  }
-
-  double speed_m_s() {
-    return Math.max(0, speed / weight);
-  }
-
-  double logLoss() {
-    return logLoss / weight;
-  }
-
-  /** Variance of the mean logarithm of the loss, what averaging takes off it taken off. */
-  double variance() {
-    double single = Math.max(0, variance / weight);
-    return single * memory.left(weight, memoryTime / weight);
+  /** Their mean, given the first and the last of the rows. */
+  Mean mean(EstimatedRow first, EstimatedRow last) {
+    double lasted_s = last.row().time_s() - first.row().time_s();
+    double rate_m_s2 = lasted_s > 0 ? (last.speed_m_s() - first.speed_m_s()) / lasted_s : 0;
+    // what averaging takes off the variance is taken off
+    double left = memory.left(weight, memoryTime / weight);
+    return new Mean(
+        Math.max(0, speed / weight),
+        logLoss / weight,
+        Math.max(0, variance / weight) * left,
+        rate_m_s2);
   }
 
   private void put(EstimatedRow row, double w) {
@@ -77,5 +72,21 @@ final class WeightedSums {
     double step_s = row.row().step_s();
     boolean joined = row.row().kind() == PreparedRow.Kind.USUAL;
     return joined || (step_s > 0 && step_s < 1) ? step_s : 1;
+  }
+
+  /**
+   * What was found for a row or over several.
+   *
+   * @param speed_m_s speed, averaged or not
+   * @param logLoss ln(loss / loss of still air) over the same rows
+   * @param variance of that, from the estimator alone
+   * @param rate_m_s2 change of the speed over the rows, by their time; 0 for a single one
+   */
+  record Mean(double speed_m_s, double logLoss, double variance, double rate_m_s2) {
+
+    static Mean of(EstimatedRow row) {
+      EstimatedRow.Estimate own = row.estimate();
+      return new Mean(row.speed_m_s(), own.logLoss(), own.variance(), 0);
+    }
   }
 }

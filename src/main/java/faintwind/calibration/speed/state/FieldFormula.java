@@ -51,6 +51,12 @@ public final class FieldFormula {
     return path;
   }
 
+  /** Standard uncertainty of the junction's lag by the calibration, s. */
+  public double u_beadTime_s() {
+    int at = lossValues.length + ThermalPath.BEAD_TIME;
+    return Math.sqrt(Math.max(0, covariance.at(at, at)));
+  }
+
   /** Diameter of the ball, m. */
   public double diameter_m() {
     return diameter_m;
