@@ -124,12 +124,6 @@ public final class ConvertCommand implements Callable<Integer> {
         : new SpeedSettings(average_s, air.air());
   }
 
-  private SpeedSettings settings(Calibration by) {
-    return average_s == null
-        ? SpeedSettings.usual(by, air.air())
-        : new SpeedSettings(average_s, air.air());
-  }
-
   private int one(Convert convert) throws IOException {
     String log = logs.get(0);
     boolean toStandard = STANDARD.equals(out);
