@@ -73,8 +73,7 @@ final class EntryRules {
       return Checked.refused(Problem.error("enter.caution-not-waived", where, waiver.what()));
     }
     if (!Waivers.isWaivable(step, waiver.what())) {
-      return Checked.refused(
-          Problem.error("enter.unknown-item", where, waiver.what(), step.id()));
+      return Checked.refused(Problem.error("enter.unknown-item", where, waiver.what(), step.id()));
     }
     List<Problem> refusals = Waivers.refusals(view.checklist(), step, waiver, who, situation);
     return refusals.isEmpty() ? Checked.ok(waiver) : Checked.refused(refusals);

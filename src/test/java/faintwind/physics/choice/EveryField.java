@@ -44,6 +44,7 @@ final class EveryField {
       "sense.thermocouple", "K",
       "sense.awg", "36",
       "sense.free_length_mm", "90",
+      "sense.between_length_mm", "140",
       "sense.loop_length_m", "0.6",
       "sense.logger.name", "mine",
       "sense.logger.range_low_mV", "-20",
