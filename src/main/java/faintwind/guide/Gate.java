@@ -4,6 +4,7 @@ import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
+import faintwind.record.Event.DesignChosen;
 import java.util.List;
 
 /**
@@ -47,6 +48,16 @@ public final class Gate {
    */
   public static Answer check(Checklist checklist, String gate, Situation situation) {
     return new Answer(new Requirements(checklist, situation).gate(gate));
+  }
+
+  /**
+   * What of the design on record keeps power off the heater, whatever else was done; empty where
+   * nothing does, or where no design was chosen yet.
+   */
+  public static List<Problem> designStops(Situation situation) {
+    return situation.state().last(DesignChosen.class).isEmpty()
+        ? List.of()
+        : PowerEvidence.design(situation);
   }
 
   /** Whether a step may be begun: what it needs is finished, the gates before it are open. */

@@ -106,7 +106,7 @@ final class DemoProjects {
     begin(walk, "Rind 3, ripening room", design("Rind 3, ripening room", "60", "K"));
     steps(walk, "join-leads");
     Map<String, String> typeK = new HashMap<>(TYPED);
-    typeK.put("loop-alone", "47.7");
+    typeK.put("loop-alone", "73.6");
     walk.done("make-junctions", typeK, Map.of());
     walk.begun("coat-parts");
   }
@@ -273,17 +273,17 @@ final class DemoProjects {
             "lead-to-lead-again", "100.4",
             "lead-to-lead-mounted", "100.4",
             "joined-heater-pair", "100.9",
-            "joined-signal-pair", "23.9",
+            "joined-signal-pair", "9.0",
             "heater-pair-closed", "100.9"));
     typed.putAll(
         Map.of(
-            "loop-alone", "23.3",
-            "loop-mounted", "23.4",
+            "loop-alone", "8.4",
+            "loop-mounted", "8.5",
             "supply-open", "5.02",
             "radius-growth", "0.5"));
     typed.putAll(
         Map.of(
-            "loop", "23.4",
+            "loop", "8.5",
             "supply-volts", "4.99",
             "supply-current", "49.8",
             "zero-signal", "-0.002",

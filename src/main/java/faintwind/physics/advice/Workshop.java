@@ -61,6 +61,7 @@ public final class Workshop {
           new Item("frame-strips", Kind.CONSUMABLE, Per.EACH, 1),
           new Item("fuse", Kind.CONSUMABLE, Per.EACH, 2),
           new Item("fuse-holder", Kind.CONSUMABLE, Per.EACH, 0),
+          new Item("screw-terminals", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("bias-resistor", Kind.CONSUMABLE, Per.EACH, 1),
           new Item("test-wire", Kind.CONSUMABLE, Per.CLASS, 0),
           new Item("label", Kind.CONSUMABLE, Per.PAIR, 2),

@@ -143,10 +143,15 @@ public final class StepSheets {
   }
 
   /**
-   * Paper is no way round the gate of home plating: what stands behind it prints when it is open.
+   * Paper is no way round a gate: what stands behind home plating prints when it is open, what
+   * stands behind heater power not while the design on record says stop.
    */
   private static boolean mayBeShown(StepSheetContent content, Step step) {
-    return !step.order().behind().contains(Gate.HOME_PLATING)
+    List<String> behind = step.order().behind();
+    if (behind.contains(Gate.HEATER_POWER) && !Gate.designStops(content.situation()).isEmpty()) {
+      return false;
+    }
+    return !behind.contains(Gate.HOME_PLATING)
         || Gate.check(content.checklist(), Gate.HOME_PLATING, content.situation()).open();
   }
 

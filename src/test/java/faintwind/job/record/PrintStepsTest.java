@@ -152,6 +152,20 @@ class PrintStepsTest {
   }
 
   @Test
+  void paperIsNoWayRoundADesignThatStops() throws IOException {
+    Path folder = instrument();
+    Wanted first = new Wanted(Extent.STEP, "first-power");
+    assertThat(html(folder, first)).contains("Connect the supply to the cable");
+    String hot =
+        Files.readString(Path.of("src/test/resources/design/half-inch-copper.json"))
+            .replace("\"resistance_ohm\": 100", "\"resistance_ohm\": 1");
+    ok(enter(folder).plain(Optional.empty(), new DesignChosen(hot, "hotter")));
+    assertThat(html(folder, first))
+        .doesNotContain("Connect the supply to the cable")
+        .contains("The instruction prints when every caution is answered");
+  }
+
+  @Test
   void paperIsNoWayRoundTheGateOfHomePlating() throws IOException {
     Path folder = instrument();
     assertThat(html(folder, stage("03-plating"))).doesNotContain(NICKEL_INSTRUCTION);
