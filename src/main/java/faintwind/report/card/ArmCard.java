@@ -71,7 +71,11 @@ final class ArmCard {
     rows.add(words.row(OutcomeId.ARM_FASTEST));
     rows.add(words.row(OutcomeId.ARM_TURNS));
     Turning slowest = new Turning(1e-3 * radius_mm, Math.max(0.01, design.use().slowest_m_s()));
-    rows.add(words.explained("card.arm.slowest", words.figure(60 * slowest.turns_1_s(), "1/min")));
+    rows.add(
+        new StepCard.Row(
+            words.text("card.arm.slowest"),
+            words.figure(60 * slowest.turns_1_s(), "1/min"),
+            words.text("card.arm.slowest.why")));
     SIZES.forEach(id -> rows.add(words.row(id)));
     return rows;
   }
