@@ -24,7 +24,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 /** The journal as a ledger by date, the newest first; corrected lines stay, struck through. */
 public final class RecordModel {
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ROOT);
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final Messages words;
@@ -125,12 +125,12 @@ public final class RecordModel {
                     words.text(
                         "window.record.struck",
                         s.who(),
-                        DAY.format(s.at()),
+                        DAY.withLocale(words.locale()).format(s.at()),
                         TIME.format(s.at()),
                         s.why()))
             .orElse("");
     return new Line(
-        DAY.format(standing.at()),
+        DAY.withLocale(words.locale()).format(standing.at()),
         TIME.format(standing.at()),
         mark(standing),
         eventWords.say(standing.step(), standing.event()),
