@@ -80,7 +80,7 @@ final class PartsWords {
           words.text(
               "parts.ball.tolerance",
               Numerals.digits(1e3 * design.ball().diameter_m().half()),
-              Numerals.digits(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal)));
+              Numerals.digits(1e3 * value(OutcomeId.BLANK_MASS_AGREEMENT, Interval::nominal), 2));
       case RESISTOR -> percent(design.heater().resistance_ohm());
       case SUPPLY -> percent(design.supply().voltage_V());
       case THERMOCOUPLE ->

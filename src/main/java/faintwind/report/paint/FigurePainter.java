@@ -23,7 +23,7 @@ final class FigurePainter {
 
   void draw(List<PlotPanel> panels, PictureSize size, Optional<PlotCursor> cursor) {
     List<PanelPainter> painters = new ArrayList<>();
-    panels.forEach(panel -> painters.add(new PanelPainter(pen, panel)));
+    panels.forEach(panel -> painters.add(new PanelPainter(pen, panel, size.width())));
     double fixed = GAP * (painters.size() - 1);
     double shares = 0;
     for (PanelPainter painter : painters) {

@@ -19,15 +19,24 @@ import java.util.OptionalDouble;
 final class PanelPainter {
   private static final double TITLE_ROW = 26;
   private static final double KEY_ROW = 20;
+  private static final double CAPTION_ROW = 18;
+  private static final double CAPTION_GAP = 12;
   private static final double TICK_ROW = 22;
   private static final double NAME_ROW = 18;
 
   private final PlotPen pen;
   private final PlotPanel panel;
+  private final double width;
 
-  PanelPainter(PlotPen pen, PlotPanel panel) {
+  /**
+   * Draws one panel.
+   *
+   * @param width of the whole figure
+   */
+  PanelPainter(PlotPen pen, PlotPanel panel, double width) {
     this.pen = pen;
     this.panel = panel;
+    this.width = width;
   }
 
   PlotPanel panel() {
@@ -37,7 +46,15 @@ final class PanelPainter {
   /** Height above the axes. */
   double above() {
     double title = panel.title().isEmpty() && panel.caption().isEmpty() ? 8 : TITLE_ROW;
-    return title + (keys().isEmpty() ? 0 : KEY_ROW);
+    return title + captionRow() + (keys().isEmpty() ? 0 : KEY_ROW);
+  }
+
+  /** A caption that does not fit beside the title stands under it. */
+  private double captionRow() {
+    double both =
+        PlotPen.width(panel.title(), pen.bodyStrong()) + PlotPen.width(panel.caption(), pen.fine());
+    boolean one = panel.title().isEmpty() || panel.caption().isEmpty();
+    return one || both + CAPTION_GAP < width - right() ? 0 : CAPTION_ROW;
   }
 
   /** Height below the axes. */
@@ -122,7 +139,12 @@ final class PanelPainter {
   private void drawTitle(double top, PlotBox box) {
     pen.words(panel.title(), 0, top + 15, pen.bodyStrong(), PlotToken.INK);
     pen.words(
-        panel.caption(), box.right(), top + 15, pen.fine(), PlotToken.INK_SOFT, PlotPen.Align.END);
+        panel.caption(),
+        box.right(),
+        top + 15 + captionRow(),
+        pen.fine(),
+        PlotToken.INK_SOFT,
+        PlotPen.Align.END);
     double x = box.right();
     List<PlotLine> keys = keys();
     for (int i = keys.size() - 1; i >= 0; i--) {

@@ -20,7 +20,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -87,14 +86,12 @@ public final class FormulaScreen extends DataScreen {
     how.setText(said.how());
     head.getChildren().setAll(new MarkShape(said.mark(), said.title()), title);
     // Without a straight-line look the formula has the whole width, and the reason stands below.
-    Pane pair = said.straightLine().isPresent() ? new HBox() : new VBox();
-    pair.getStyleClass().add("plot-pair");
-    pair.getChildren()
-        .addAll(
-            wide(card("formula-loss", said.loss(), MAIN_EM), 1.8),
-            said.straightLine()
-                .<Node>map(figure -> wide(card("formula-straight", figure, MAIN_EM), 1))
-                .orElseGet(() -> Rows.soft(said.noStraightLine())));
+    Node loss = wide(card("formula-loss", said.loss(), MAIN_EM), 1.8);
+    Node pair =
+        said.straightLine()
+            .<Node>map(
+                figure -> new PlotPair(loss, wide(card("formula-straight", figure, MAIN_EM), 1)))
+            .orElseGet(() -> Boxes.column("plot-pair", loss, Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
     plots.getChildren().add(Words.label(text("formula.recordings"), "tell", "semibold"));
     said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
@@ -105,12 +102,12 @@ public final class FormulaScreen extends DataScreen {
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
     plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
-    HBox more =
-        Boxes.row(
-            "plot-pair",
-            wide(card("formula-u95", said.u95(), MORE_EM), 1),
-            wide(card("formula-response", said.response(), MORE_EM), 1));
-    plots.getChildren().add(more);
+    plots
+        .getChildren()
+        .add(
+            new PlotPair(
+                wide(card("formula-u95", said.u95(), MORE_EM), 1),
+                wide(card("formula-response", said.response(), MORE_EM), 1)));
     fillMargin(said);
   }
 

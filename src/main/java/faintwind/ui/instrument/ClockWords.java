@@ -16,7 +16,7 @@ import java.util.Optional;
 public final class ClockWords {
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
 
   private final Messages words;
 
@@ -72,9 +72,9 @@ public final class ClockWords {
     return TimeText.of(words, seconds(clock.left_s()));
   }
 
-  private static String moment(OffsetDateTime when, OffsetDateTime now) {
+  private String moment(OffsetDateTime when, OffsetDateTime now) {
     boolean today = when.toLocalDate().equals(now.toLocalDate());
-    return (today ? TIME : DAY).format(when);
+    return (today ? TIME : DAY.withLocale(words.locale())).format(when);
   }
 
   private static Duration seconds(double time_s) {

@@ -26,7 +26,7 @@ import java.util.stream.IntStream;
 final class ReadingWords {
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ROOT);
 
   private final Messages words;
 
@@ -67,9 +67,9 @@ final class ReadingWords {
         words.text("window.step.kept", when(line.at(), situation)));
   }
 
-  private static String when(OffsetDateTime at, Situation situation) {
+  private String when(OffsetDateTime at, Situation situation) {
     boolean today = at.toLocalDate().equals(situation.now().toLocalDate());
-    return (today ? TIME : DAY).format(at);
+    return (today ? TIME : DAY.withLocale(words.locale())).format(at);
   }
 
   private static Mark mark(ReadingVerdict verdict) {

@@ -40,7 +40,7 @@ import java.util.stream.Stream;
 /** Puts a step, its checklist and what was entered into the words of a {@link StepView}. */
 final class StepViews {
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ROOT);
 
   private final Messages words;
   private final Checklist checklist;
@@ -99,7 +99,11 @@ final class StepViews {
   private String waiver(Step step, Standing<Waived> line) {
     String what = step.reading(line.event().what()).map(Reading::label).orElse(line.event().what());
     return words.text(
-        "window.step.waived", what, line.who(), DAY.format(line.at()), line.event().reason());
+        "window.step.waived",
+        what,
+        line.who(),
+        DAY.withLocale(words.locale()).format(line.at()),
+        line.event().reason());
   }
 
   private Caution caution(
@@ -114,7 +118,11 @@ final class StepViews {
         words.text("caution." + caution.level().word()),
         situation.fill(caution.text(), words),
         caution.source(),
-        read.map(r -> words.text("window.step.read", r.who(), DAY.format(r.at()))).orElse(""),
+        read.map(
+                r ->
+                    words.text(
+                        "window.step.read", r.who(), DAY.withLocale(words.locale()).format(r.at())))
+            .orElse(""),
         false);
   }
 

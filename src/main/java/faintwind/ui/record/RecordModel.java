@@ -27,7 +27,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 /** The journal as a ledger by date, the newest first; corrected lines stay, struck through. */
 public final class RecordModel {
   private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ENGLISH);
+      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ROOT);
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final Messages words;
@@ -132,14 +132,14 @@ public final class RecordModel {
                     words.text(
                         s.cause().isPresent() ? "window.record.void" : "window.record.struck",
                         s.who(),
-                        DAY.format(s.at()),
+                        DAY.withLocale(words.locale()).format(s.at()),
                         TIME.format(s.at()),
                         s.reason(words)))
             .orElse(verdicts.isTakenAgain(standing) ? words.text("window.record.again") : "");
     String verdict =
         verdicts.of(standing).map(v -> " · " + words.text("window.verdict." + v.word())).orElse("");
     return new Line(
-        DAY.format(standing.at()),
+        DAY.withLocale(words.locale()).format(standing.at()),
         TIME.format(standing.at()),
         mark(standing, verdicts),
         eventWords.say(standing.step(), standing.event()) + verdict,
