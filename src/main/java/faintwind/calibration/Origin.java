@@ -3,6 +3,7 @@ package faintwind.calibration;
 import java.time.OffsetDateTime;
 import java.util.Collections;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -12,13 +13,25 @@ import java.util.TreeMap;
  * @param created when
  * @param softwareVersion version of this program
  * @param inputSha256 SHA-256 in hexadecimal of every input file, by its name in the table's folder
+ * @param journalHead SHA-256 of the last line of the instrument's journal when the calibration was
+ *     made; empty where the runs belong to no instrument's folder
  */
 public record Origin(
     String instrumentId,
     OffsetDateTime created,
     String softwareVersion,
-    Map<String, String> inputSha256) {
+    Map<String, String> inputSha256,
+    Optional<String> journalHead) {
   public Origin {
     inputSha256 = Collections.unmodifiableMap(new TreeMap<>(inputSha256));
+  }
+
+  /** A calibration of runs that belong to no instrument's folder. */
+  public Origin(
+      String instrumentId,
+      OffsetDateTime created,
+      String softwareVersion,
+      Map<String, String> inputSha256) {
+    this(instrumentId, created, softwareVersion, inputSha256, Optional.empty());
   }
 }

@@ -10,6 +10,19 @@ import java.util.OptionalDouble;
  */
 public sealed interface Event {
 
+  /** The file of the folder that it enters, with the hash it had then; most enter none. */
+  default Optional<Attached> attached() {
+    return Optional.empty();
+  }
+
+  /**
+   * A file as it was entered.
+   *
+   * @param file relative to the folder, with slashes
+   * @param sha256 of its bytes, in lower-case hexadecimal
+   */
+  record Attached(String file, String sha256) {}
+
   /** The folder was begun; {@code madeUp} marks demonstration data in every output. */
   record InstrumentCreated(String name, boolean madeUp) implements Event {}
 
@@ -73,7 +86,12 @@ public sealed interface Event {
   }
 
   /** A photo was kept. {@code file} is relative to the folder. */
-  record PhotoAdded(String file, String sha256, String caption) implements Event {}
+  record PhotoAdded(String file, String sha256, String caption) implements Event {
+    @Override
+    public Optional<Attached> attached() {
+      return Optional.of(new Attached(file, sha256));
+    }
+  }
 
   /** A requirement was set aside, by name and with a reason. {@code what} is a reading's id. */
   record Waived(String what, String reason) implements Event {}
@@ -86,13 +104,73 @@ public sealed interface Event {
   record NoteWritten(String text) implements Event {}
 
   /** A file was brought into the folder; {@code kind} says which. */
-  record FileAdded(FileRole kind, String file, String sha256) implements Event {}
+  record FileAdded(FileRole kind, String file, String sha256) implements Event {
+    @Override
+    public Optional<Attached> attached() {
+      return Optional.of(new Attached(file, sha256));
+    }
+  }
 
   /** A calibration was made from the folder's runs. */
-  record CalibrationMade(String file, String sha256) implements Event {}
+  record CalibrationMade(String file, String sha256) implements Event {
+    @Override
+    public Optional<Attached> attached() {
+      return Optional.of(new Attached(file, sha256));
+    }
+  }
 
   /** A calibration counts from the entry's time on. */
   record CalibrationPutInForce(String file) implements Event {}
+
+  /**
+   * A field log was converted. Log and speeds are files of the folder, entered on lines of their
+   * own.
+   *
+   * @param log the field log, relative to the folder
+   * @param speeds the air speeds made from it
+   * @param calibration the calibration used, relative to the folder; its name where it lies outside
+   * @param sha256 of the calibration
+   */
+  record LogConverted(String log, String speeds, String calibration, String sha256)
+      implements Event {}
+
+  /**
+   * Something was mended or taken apart. The entry's step is the one whose work was done again;
+   * readings that rest on it are to be taken again.
+   */
+  record Repaired(String text) implements Event {}
+
+  /** The instrument was given to somebody else. */
+  record HandedOver(String to, String text) implements Event {}
+
+  /** The instrument is not used any more. */
+  record Retired(String why) implements Event {}
+
+  /**
+   * The lines before this one carry no hashes: the journal was begun by a program that wrote none.
+   *
+   * @param lines how many they are
+   * @param sha256 of all bytes before this line
+   */
+  record ChainBegun(int lines, String sha256) implements Event {}
+
+  /**
+   * The journal was found to end before the last line that the folder's summary knew.
+   *
+   * @param head hash of the last line that was known
+   * @param lines how many lines were known
+   * @param left how many of them were found
+   */
+  record LinesLost(String head, int lines, int left) implements Event {}
+
+  /**
+   * A person accepts that a line or file is not what was entered, and says why. It stays on every
+   * report.
+   *
+   * @param place a file of the folder, or {@code journal.jsonl:12} for a line
+   * @param sha256 of the bytes that are accepted
+   */
+  record AlterationAccepted(String place, String sha256, String reason) implements Event {}
 
   /**
    * An earlier entry is struck through; nothing is removed. Without a replacement this is an undo.
@@ -107,9 +185,15 @@ public sealed interface Event {
   enum FileRole {
     RUN,
     RUNS_TABLE,
+    /** What stands between junctions and recording: {@code chain.json} beside a runs table. */
+    CHAIN,
     FIELD_LOG,
     SPEEDS,
     REPORT,
-    PLAN
+    PLAN,
+    /** A last line that a crash cut off, set aside. */
+    TORN_LINE,
+    /** Anything else that a person brought in. */
+    OTHER
   }
 }

@@ -26,20 +26,27 @@ import java.util.Optional;
  *
  * @param lines every event, struck or standing
  * @param strayCorrections ids of corrections whose target is unknown or was struck before
+ * @param head SHA-256 of the journal's last line, in lower-case hexadecimal: whoever knows it can
+ *     tell that nothing before it was altered since; empty where nothing is on record
  */
 public record InstrumentState(
-    List<Standing<? extends Event>> lines, List<String> strayCorrections) {
+    List<Standing<? extends Event>> lines, List<String> strayCorrections, String head) {
 
   /** A folder in which nothing has happened. */
-  public static final InstrumentState EMPTY = new InstrumentState(List.of(), List.of());
+  public static final InstrumentState EMPTY = new InstrumentState(List.of(), List.of(), "");
 
   public InstrumentState {
     lines = List.copyOf(lines);
     strayCorrections = List.copyOf(strayCorrections);
   }
 
-  /** Reads the entries in their order. */
+  /** Reads entries that no journal keeps. */
   public static InstrumentState replay(List<JournalEntry> entries) {
+    return replay(entries, "");
+  }
+
+  /** Reads the entries in their order. */
+  public static InstrumentState replay(List<JournalEntry> entries, String head) {
     Map<String, Standing<? extends Event>> byEntry = new LinkedHashMap<>();
     List<String> stray = new ArrayList<>();
     for (JournalEntry entry : entries) {
@@ -49,7 +56,7 @@ public record InstrumentState(
         byEntry.put(entry.id(), standing(entry, entry.event(), entry.step(), Optional.empty()));
       }
     }
-    return new InstrumentState(List.copyOf(byEntry.values()), stray);
+    return new InstrumentState(List.copyOf(byEntry.values()), stray, head);
   }
 
   private static void correct(
@@ -126,6 +133,11 @@ public record InstrumentState(
   /** Whether the folder is for rehearsals with the virtual instrument. */
   public boolean rehearsal() {
     return last(Event.RehearsalBegun.class).isPresent();
+  }
+
+  /** Whether the instrument is not used any more. */
+  public boolean retired() {
+    return last(Event.Retired.class).isPresent();
   }
 
   /** The design file in force, as JSON text. */

@@ -60,7 +60,11 @@ record StoredCalibration(
 
   record Range(double from, double to, Optional<String> unit) {}
 
-  record Tail(Performance performance, List<Warning> warnings, Map<String, String> inputsSha256) {}
+  record Tail(
+      Performance performance,
+      List<Warning> warnings,
+      Map<String, String> inputsSha256,
+      Optional<String> journalHead) {}
 
   record Warning(
       String code, Optional<String> run, String text, String found, List<String> details) {}
@@ -79,7 +83,8 @@ record StoredCalibration(
         new Tail(
             calibration.performance(),
             calibration.warnings().stream().map(warning -> warning(warning, messages)).toList(),
-            origin.inputSha256()));
+            origin.inputSha256(),
+            origin.journalHead()));
   }
 
   Calibration toModel() {
@@ -88,7 +93,8 @@ record StoredCalibration(
             head.instrumentId(),
             OffsetDateTime.parse(head.created()),
             head.softwareVersion(),
-            tail.inputsSha256()),
+            tail.inputsSha256(),
+            tail.journalHead()),
         signal,
         formulaFit(),
         new Coverage(

@@ -46,6 +46,13 @@ import java.util.OptionalDouble;
   @JsonSubTypes.Type(name = "file", value = Event.FileAdded.class),
   @JsonSubTypes.Type(name = "calibration", value = Event.CalibrationMade.class),
   @JsonSubTypes.Type(name = "in-force", value = Event.CalibrationPutInForce.class),
+  @JsonSubTypes.Type(name = "converted", value = Event.LogConverted.class),
+  @JsonSubTypes.Type(name = "repair", value = Event.Repaired.class),
+  @JsonSubTypes.Type(name = "hand-over", value = Event.HandedOver.class),
+  @JsonSubTypes.Type(name = "retired", value = Event.Retired.class),
+  @JsonSubTypes.Type(name = "chain", value = Event.ChainBegun.class),
+  @JsonSubTypes.Type(name = "lines-lost", value = Event.LinesLost.class),
+  @JsonSubTypes.Type(name = "accepted", value = Event.AlterationAccepted.class),
   @JsonSubTypes.Type(name = "correction", value = Event.Corrected.class)
 })
 interface EventForm {

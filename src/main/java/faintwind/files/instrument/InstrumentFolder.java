@@ -6,12 +6,10 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
-import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
-import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -20,6 +18,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * The folder of one instrument: {@code journal.jsonl} (the truth), {@code instrument.json} (a
@@ -32,6 +32,10 @@ public record InstrumentFolder(Path path) {
   private static final List<String> PARTS =
       List.of("photos", "runs", "logs", "calibrations", "reports");
 
+  /** Damage after which entries can still be made: the loss itself is entered first. */
+  private static final Set<String> GOES_ON =
+      Set.of("journal.shorter", "journal.line-end-lost", "folder.file-missing");
+
   /** Whether the folder may be written to. */
   public enum Access {
     READ_WRITE,
@@ -43,7 +47,7 @@ public record InstrumentFolder(Path path) {
    * What was found on opening.
    *
    * @param state replayed from whatever could be read
-   * @param access read-only where a problem is an error
+   * @param access read-only where the journal itself cannot be trusted
    * @param problems all of them
    */
   public record Opened(InstrumentState state, Access access, List<Problem> problems) {
@@ -77,7 +81,8 @@ public record InstrumentFolder(Path path) {
   }
 
   /**
-   * Reads the journal and looks whether the files it names are there and unchanged.
+   * Reads the journal, compares it with what the summary knows of it, and looks whether the files
+   * it names are there.
    *
    * @throws IOException where a file that is there cannot be read
    */
@@ -87,62 +92,82 @@ public record InstrumentFolder(Path path) {
           Problem.error("folder.no-journal", Where.file(path.toString()), path.toString());
       return new Opened(InstrumentState.EMPTY, Access.READ_ONLY, List.of(missing));
     }
-    Journal.Content content = journal().content();
-    InstrumentState state = InstrumentState.replay(content.entries());
+    Seal seal = Seal.of(path);
+    Journal.Content content = journal().content(seal);
+    InstrumentState state = InstrumentState.replay(content.entries(), content.head());
     List<Problem> problems = new ArrayList<>(content.problems());
+    problems.addAll(new FolderCheck(path, state).missing());
+    boolean shut = problems.stream().anyMatch(p -> p.isError() && !GOES_ON.contains(p.id()));
+    summaryProblem(seal, content).ifPresent(problems::add);
     for (String stray : state.strayCorrections()) {
       problems.add(Problem.warning("folder.stray-correction", Where.file("journal.jsonl"), stray));
     }
-    for (Standing<? extends Event> line : state.lines()) {
-      if (line.stands()) {
-        problems.addAll(fileProblems(line.event()));
-      }
-    }
-    boolean broken = problems.stream().anyMatch(Problem::isError);
-    return new Opened(state, broken ? Access.READ_ONLY : Access.READ_WRITE, problems);
+    return new Opened(state, shut ? Access.READ_ONLY : Access.READ_WRITE, problems);
   }
 
-  private List<Problem> fileProblems(Event event) throws IOException {
-    if (event instanceof PhotoAdded photo) {
-      return fileProblems(photo.file(), photo.sha256());
-    } else if (event instanceof FileAdded added) {
-      return fileProblems(added.file(), added.sha256());
-    } else if (event instanceof CalibrationMade made) {
-      return fileProblems(made.file(), made.sha256());
-    }
-    return List.of();
+  /** A folder of an older program has no seal; one that was just begun has no summary yet. */
+  private static Optional<Problem> summaryProblem(Seal seal, Journal.Content content) {
+    boolean older = content.problems().stream().anyMatch(p -> p.id().equals("journal.unchained"));
+    return older || content.lines() <= 1
+        ? seal.problem().filter(p -> p.id().equals("summary.altered"))
+        : seal.problem();
   }
 
-  private List<Problem> fileProblems(String name, String sha256) throws IOException {
-    Path file = path.resolve(name).normalize();
-    if (!file.startsWith(path.normalize())) {
-      return List.of(Problem.error("folder.file-outside", Where.file("journal.jsonl"), name));
+  /**
+   * As {@link #open}, and reads every file of the folder: finds those that are not what was
+   * entered, and those that nobody entered. Reads as much as the folder holds.
+   *
+   * @throws IOException where a file that is there cannot be read
+   */
+  public Opened audit() throws IOException {
+    Opened opened = open();
+    List<Problem> problems = new ArrayList<>(opened.problems());
+    if (Files.isRegularFile(journal().file())) {
+      problems.addAll(new FolderCheck(path, opened.state()).altered());
     }
-    if (!Files.isRegularFile(file)) {
-      return List.of(Problem.warning("folder.file-missing", Where.file(name), name));
-    }
-    return Sha256.of(file).equals(sha256)
-        ? List.of()
-        : List.of(Problem.warning("folder.file-changed", Where.file(name), name));
+    return new Opened(opened.state(), opened.access(), problems);
   }
 
   /**
    * Writes entries to the journal, then makes the summary again. The entries are kept once the
-   * journal has them, whatever becomes of the summary.
+   * journal has them, whatever becomes of the summary. Lines that the summary knew and the journal
+   * has lost are entered as lost first.
    *
    * @throws IOException where the journal cannot be written (then nothing is kept), or the summary
    *     cannot (then the entries are kept)
    */
   public void append(List<JournalEntry> entries) throws IOException {
-    journal().append(entries);
+    List<JournalEntry> all = new ArrayList<>();
+    if (!entries.isEmpty() && Files.exists(journal().file())) {
+      lost(entries.get(0)).ifPresent(all::add);
+    }
+    all.addAll(entries);
+    journal().append(all);
     writeSummary();
+  }
+
+  private Optional<JournalEntry> lost(JournalEntry like) throws IOException {
+    Seal seal = Seal.of(path);
+    Journal.Content content = journal().content(seal);
+    return content.problems().stream()
+        .filter(p -> p.id().equals("journal.shorter"))
+        .findFirst()
+        .map(
+            p ->
+                new JournalEntry(
+                    like.id() + "-lost",
+                    like.at(),
+                    Journal.PROGRAM,
+                    Optional.empty(),
+                    new Event.LinesLost(seal.head().orElseThrow(), seal.lines(), content.lines())));
   }
 
   /** Makes {@code instrument.json} again from the journal. */
   public void writeSummary() throws IOException {
-    List<JournalEntry> all = journal().content().entries();
-    String summary = InstrumentSummary.of(InstrumentState.replay(all), all);
-    AtomicFile.write(path.resolve("instrument.json"), summary.getBytes(StandardCharsets.UTF_8));
+    Journal.Content content = journal().content();
+    InstrumentState state = InstrumentState.replay(content.entries(), content.head());
+    String summary = InstrumentSummary.of(state, content);
+    AtomicFile.write(path.resolve(Seal.FILE), summary.getBytes(StandardCharsets.UTF_8));
   }
 
   /**
@@ -200,10 +225,11 @@ public record InstrumentFolder(Path path) {
   public FileAdded keepFile(Event.FileRole kind, Path source) throws IOException {
     String part =
         switch (kind) {
-          case RUN, RUNS_TABLE -> "runs";
+          case RUN, RUNS_TABLE, CHAIN -> "runs";
           case FIELD_LOG, SPEEDS -> "logs";
           case REPORT -> "reports";
           case PLAN -> "plans";
+          case TORN_LINE, OTHER -> "others";
         };
     String name = part + "/" + source.getFileName();
     Path target = path.resolve(name);

@@ -14,7 +14,8 @@ import java.util.List;
 final class InstrumentSummary {
   private InstrumentSummary() {}
 
-  static String of(InstrumentState state, List<JournalEntry> entries) {
+  static String of(InstrumentState state, Journal.Content journal) {
+    List<JournalEntry> entries = journal.entries();
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("format", "faintwind-instrument/1");
     node.put("note", "Made from journal.jsonl; the journal counts where the two differ.");
@@ -42,6 +43,8 @@ final class InstrumentSummary {
         .last(CalibrationPutInForce.class)
         .ifPresent(line -> node.put("calibration_in_force", line.event().file()));
     state.designJson().ifPresent(json -> node.set("design", JsonFile.object(json)));
-    return node.toPrettyString() + "\n";
+    node.put("lines", journal.lines());
+    node.put("head", state.head());
+    return Seal.sealed(node);
   }
 }

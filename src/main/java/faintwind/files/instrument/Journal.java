@@ -1,8 +1,10 @@
 package faintwind.files.instrument;
 
+import faintwind.files.Sha256;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.ByteBuffer;
@@ -15,21 +17,25 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 import java.util.concurrent.locks.LockSupport;
 
 /**
- * The append-only journal of one instrument, {@code journal.jsonl}: one entry a line. An entry is
- * on disk (written and forced) before {@link #append} returns. A last line that a crash tore is not
- * an entry: reading reports it, and the next append moves it to {@code journal.torn} before it
- * writes. Two writers, of one program or of two, are kept apart by a lock on the file; a writer
- * that cannot get it within five seconds gives up with an IOException.
+ * The append-only journal of one instrument, {@code journal.jsonl}: one entry a line, each carrying
+ * the hash of the line before it ({@link ChainedLines}). An entry is on disk (written and forced)
+ * before {@link #append} returns. A last line that a crash tore is not an entry: reading reports
+ * it, and the next append moves it to {@code journal.torn} and says so before it writes. Two
+ * writers, of one program or of two, are kept apart by a lock on the file; a writer that cannot get
+ * it within five seconds gives up with an IOException.
  *
  * @param file the journal
  */
 public record Journal(Path file) {
+  /** Who writes what the program does of its own. */
+  public static final String PROGRAM = "faintwind";
+
+  private static final String TORN = "journal.torn";
   private static final int LOCK_TRIES = 500;
   private static final long LOCK_PAUSE_ns = 10_000_000;
 
@@ -42,10 +48,13 @@ public record Journal(Path file) {
    * What a journal holds.
    *
    * @param entries every line that is an entry, in order
-   * @param problems a torn last line is a warning; a line in the middle that is not an entry, or an
-   *     id that comes twice, is an error
+   * @param problems a torn last line is a warning; a line in the middle that is not an entry, an id
+   *     that comes twice, or a broken chain is an error
+   * @param lines how many lines there are, a torn last one not counted
+   * @param head hash of the last of them; empty where there is none
    */
-  public record Content(List<JournalEntry> entries, List<Problem> problems) {
+  public record Content(
+      List<JournalEntry> entries, List<Problem> problems, int lines, String head) {
     public Content {
       entries = List.copyOf(entries);
       problems = List.copyOf(problems);
@@ -70,38 +79,12 @@ public record Journal(Path file) {
    * @throws IOException where the file cannot be read
    */
   public Content content() throws IOException {
-    byte[] bytes = Files.readAllBytes(file);
-    List<JournalEntry> entries = new ArrayList<>();
-    List<Problem> problems = new ArrayList<>();
-    Set<String> ids = new HashSet<>();
-    Where here = Where.file(String.valueOf(file.getFileName()));
-    int start = 0;
-    for (int number = 1; start < bytes.length; number++) {
-      int end = lineEnd(bytes, start);
-      String line = new String(bytes, start, end - start, StandardCharsets.UTF_8);
-      Where where = here.atLine(number);
-      Checked<JournalEntry> read = JournalLine.read(line, where);
-      if (read instanceof Checked.Ok<JournalEntry> ok) {
-        if (!ids.add(ok.value().id())) {
-          problems.add(Problem.error("journal.id-twice", where.atColumn("id"), ok.value().id()));
-        }
-        entries.add(ok.value());
-      } else if (end == bytes.length) {
-        problems.add(Problem.warning("journal.torn", where, JournalRules.shortened(line)));
-      } else if (!line.isBlank()) {
-        problems.addAll(read.problems());
-      }
-      start = end + 1;
-    }
-    return new Content(entries, problems);
+    return content(new Seal(Optional.empty(), 0, Optional.empty()));
   }
 
-  private static int lineEnd(byte[] bytes, int start) {
-    int end = start;
-    while (end < bytes.length && bytes[end] != '\n') {
-      end++;
-    }
-    return end;
+  /** Whatever can be read, compared with what the folder's summary knows of it. */
+  Content content(Seal seal) throws IOException {
+    return JournalReading.of(Files.readAllBytes(file), seal, String.valueOf(file.getFileName()));
   }
 
   /**
@@ -111,9 +94,8 @@ public record Journal(Path file) {
    *     is as it was
    */
   public void append(List<JournalEntry> entries) throws IOException {
-    StringBuilder text = new StringBuilder();
-    for (JournalEntry entry : entries) {
-      text.append(JournalLine.write(entry)).append('\n');
+    if (entries.isEmpty()) {
+      return;
     }
     try (FileChannel channel =
             FileChannel.open(
@@ -122,18 +104,87 @@ public record Journal(Path file) {
                 StandardOpenOption.READ,
                 StandardOpenOption.WRITE);
         FileLock lock = lock(channel)) {
-      String joint = setAsideTornLine(channel);
-      long before = channel.size();
-      try {
-        writeAll(channel, before, (joint + text).getBytes(StandardCharsets.UTF_8));
-        channel.force(true);
-      } catch (IOException e) {
-        channel.truncate(before);
-        throw e;
+      byte[] bytes = readAll(channel, channel.size());
+      JournalEntry first = entries.get(0);
+      List<JournalEntry> all = new ArrayList<>();
+      byte[] kept = bytes;
+      String joint = "";
+      int start = lastLineStart(bytes);
+      if (start < bytes.length) {
+        String tail = new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8);
+        if (JournalLine.read(tail, Where.NOWHERE).isOk()) {
+          joint = "\n"; // the entry is whole, only its line end was lost
+        } else {
+          all.add(
+              byProgram(first, "torn", setAside(Arrays.copyOfRange(bytes, start, bytes.length))));
+          kept = Arrays.copyOf(bytes, start);
+        }
       }
+      ChainedLines lines = ChainedLines.of(kept);
+      if (!lines.lines().isEmpty() && !lines.chained()) {
+        all.add(0, byProgram(first, "chain", chainBegun(lines, kept, joint)));
+      }
+      all.addAll(entries);
+      write(channel, bytes, kept.length, joint + text(lines, all));
       if (!lock.isValid()) {
         throw new IOException("the lock on " + file + " was lost");
       }
+    }
+  }
+
+  private static Event chainBegun(ChainedLines lines, byte[] kept, String joint) {
+    byte[] end = joint.getBytes(StandardCharsets.UTF_8);
+    byte[] before = Arrays.copyOf(kept, kept.length + end.length);
+    System.arraycopy(end, 0, before, kept.length, end.length);
+    return new Event.ChainBegun(lines.lines().size(), Sha256.of(before));
+  }
+
+  private static JournalEntry byProgram(JournalEntry like, String what, Event event) {
+    return new JournalEntry(like.id() + "-" + what, like.at(), PROGRAM, Optional.empty(), event);
+  }
+
+  private static String text(ChainedLines before, List<JournalEntry> entries) {
+    StringBuilder text = new StringBuilder();
+    String prev = before.lines().isEmpty() ? ChainedLines.START : before.head();
+    for (JournalEntry entry : entries) {
+      ChainedLines.Line line = ChainedLines.after(prev, JournalLine.write(entry));
+      text.append(line.text()).append('\n');
+      prev = line.sha256();
+    }
+    return text.toString();
+  }
+
+  private static int lastLineStart(byte[] bytes) {
+    int start = bytes.length;
+    while (start > 0 && bytes[start - 1] != '\n') {
+      start--;
+    }
+    return start;
+  }
+
+  /** Keeps a torn line in a file of its own, on disk before it is taken out of the journal. */
+  private Event setAside(byte[] tail) throws IOException {
+    Path aside = file.resolveSibling(TORN);
+    try (FileChannel torn =
+        FileChannel.open(aside, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+      writeAll(torn, torn.size(), tail);
+      writeAll(torn, torn.size(), new byte[] {'\n'});
+      torn.force(true);
+    }
+    return new Event.FileAdded(Event.FileRole.TORN_LINE, TORN, Sha256.of(aside));
+  }
+
+  /** Writes behind what is kept of the journal; where that fails, the journal is as it was. */
+  private static void write(FileChannel channel, byte[] before, int kept, String text)
+      throws IOException {
+    try {
+      channel.truncate(kept);
+      writeAll(channel, kept, text.getBytes(StandardCharsets.UTF_8));
+      channel.force(true);
+    } catch (IOException e) {
+      channel.truncate(kept);
+      writeAll(channel, kept, Arrays.copyOfRange(before, kept, before.length));
+      throw e;
     }
   }
 
@@ -150,39 +201,6 @@ public record Journal(Path file) {
       LockSupport.parkNanos(LOCK_PAUSE_ns);
     }
     throw new IOException(file + ": another writer holds it");
-  }
-
-  /**
-   * Moves a last line that is not an entry to journal.torn; gives the text that must precede the
-   * next line: a line end where the last entry is whole and only its line end was lost.
-   */
-  private String setAsideTornLine(FileChannel channel) throws IOException {
-    long size = channel.size();
-    if (size == 0) {
-      return "";
-    }
-    byte[] bytes = readAll(channel, size);
-    int start = bytes.length;
-    while (start > 0 && bytes[start - 1] != '\n') {
-      start--;
-    }
-    if (start == bytes.length) {
-      return "";
-    }
-    String tail = new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8);
-    if (JournalLine.read(tail, Where.NOWHERE).isOk()) {
-      return "\n";
-    }
-    try (FileChannel torn =
-        FileChannel.open(
-            file.resolveSibling("journal.torn"),
-            StandardOpenOption.CREATE,
-            StandardOpenOption.WRITE)) {
-      writeAll(torn, torn.size(), (tail + "\n").getBytes(StandardCharsets.UTF_8));
-      torn.force(true);
-    }
-    channel.truncate(start);
-    return "";
   }
 
   private static byte[] readAll(FileChannel channel, long size) throws IOException {

@@ -18,7 +18,7 @@ final class JournalLine {
 
   private JournalLine() {}
 
-  /** The entry as one line without its line end. */
+  /** The entry as one line without its line end, and without the hash of the line before it. */
   static String write(JournalEntry entry) {
     ObjectNode node = JSON.createObjectNode();
     node.put("id", entry.id()).put("at", entry.at().toString()).put("who", entry.who());

@@ -24,9 +24,12 @@ import java.util.Optional;
  *
  * @param instrument its name
  * @param facts what the builder measured of the balls, and for the rest what the design says
+ * @param journalHead hash of the journal's last line, where there is a journal
  */
-public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> facts) {
-  private static final BuildRecord NONE = new BuildRecord(Optional.empty(), Optional.empty());
+public record BuildRecord(
+    Optional<String> instrument, Optional<BuildFacts> facts, Optional<String> journalHead) {
+  private static final BuildRecord NONE =
+      new BuildRecord(Optional.empty(), Optional.empty(), Optional.empty());
   private static final String JOURNAL = "journal.jsonl";
   private static final String DESIGN = "design.json";
   private static final String REHEARSAL = " (rehearsal)";
@@ -53,18 +56,20 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
     Path design = table.resolveSibling(DESIGN);
     if (Files.exists(design)) {
       return DesignFile.read(design, Library.shipped())
-          .map(d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d))));
+          .map(
+              d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d)), Optional.empty()));
     }
     Optional<Path> folder = instrumentFolder(table);
     if (folder.isEmpty()) {
       return Checked.ok(NONE);
     }
     InstrumentState state = new InstrumentFolder(folder.get()).open().state();
+    Optional<String> head = Optional.of(state.head()).filter(hash -> !hash.isEmpty());
     if (state.designJson().isEmpty()) {
-      return Checked.ok(new BuildRecord(name(state), Optional.empty()));
+      return Checked.ok(new BuildRecord(name(state), Optional.empty(), head));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
-        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state))));
+        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state)), head));
   }
 
   /** What the builder weighed and measured stands in the place of what the design says. */

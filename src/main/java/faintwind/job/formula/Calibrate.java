@@ -235,6 +235,6 @@ public final class Calibrate {
         folder == null || folder.getFileName() == null ? "" : folder.getFileName().toString();
     String instrument = settings.instrument().or(record::instrument).orElse(folderName);
     OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
-    return new Origin(instrument, now, SoftwareVersion.text(), hashes);
+    return new Origin(instrument, now, SoftwareVersion.text(), hashes, record.journalHead());
   }
 }

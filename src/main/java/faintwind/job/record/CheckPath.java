@@ -60,7 +60,7 @@ public final class CheckPath {
 
   private static Checked<InstrumentView> instrument(Path path) throws IOException {
     KeptDesigns designs = KeptDesigns.withShippedParts();
-    return InstrumentView.open(path, designs::sheet)
+    return InstrumentView.audited(path, designs::sheet)
         .then(
             view -> {
               List<Problem> all = new ArrayList<>(view.problems());

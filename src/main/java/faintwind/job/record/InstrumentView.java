@@ -57,7 +57,22 @@ public record InstrumentView(
    */
   public static Checked<InstrumentView> open(
       Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
-    InstrumentFolder.Opened opened = new InstrumentFolder(path).open();
+    return of(path, new InstrumentFolder(path).open(), sheetOf);
+  }
+
+  /**
+   * As {@link #open}, with every file of the folder read and compared with its entry.
+   *
+   * @throws IOException where something that is there cannot be read
+   */
+  public static Checked<InstrumentView> audited(
+      Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
+    return of(path, new InstrumentFolder(path).audit(), sheetOf);
+  }
+
+  private static Checked<InstrumentView> of(
+      Path path, InstrumentFolder.Opened opened, Function<String, Optional<DesignSheet>> sheetOf)
+      throws IOException {
     String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
     List<DatedSheet> designs = CalibratedSheets.of(path, opened.state(), sheetOf);
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
@@ -87,7 +102,7 @@ public record InstrumentView(
    * @throws IOException where something that is there cannot be read
    */
   static Checked<InstrumentView> begun(Path folder) throws IOException {
-    return open(folder, KeptDesigns.withShippedParts()::sheet)
+    return audited(folder, KeptDesigns.withShippedParts()::sheet)
         .then(
             view ->
                 view.state().lines().isEmpty()

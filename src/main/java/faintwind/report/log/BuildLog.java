@@ -105,6 +105,9 @@ public final class BuildLog {
     Checklist checklist = content.checklist();
     facts.add(fact("build-log.checklist", checklist.id() + " " + checklist.version()));
     facts.add(fact("build-log.checklist-hash", checklist.sha256()));
+    if (!state.head().isEmpty()) {
+      facts.add(fact("build-log.head", state.head()));
+    }
     facts.add(fact("build-log.software", content.software()));
     long settled = progress.steps().stream().filter(s -> s.state().settled()).count();
     String count = words.text("build-log.progress.count", settled, progress.steps().size());

@@ -1,15 +1,22 @@
 package faintwind.report.log;
 
 import faintwind.record.Event;
+import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.ChainBegun;
 import faintwind.record.Event.ChecklistChosen;
 import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.LinesLost;
+import faintwind.record.Event.LogConverted;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.RehearsalBegun;
+import faintwind.record.Event.Repaired;
+import faintwind.record.Event.Retired;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.page.Chapter;
@@ -60,6 +67,28 @@ final class BuildLogLedger {
           words.text("build-log.own-file." + e.kind(), e.file(), e.sha256(), e.refused()));
     } else if (event instanceof InstrumentCreated e) {
       return Optional.of(words.text("build-log.created", e.name()));
+    }
+    return fate(words, event);
+  }
+
+  private static Optional<String> fate(LogWords words, Event event) {
+    if (event instanceof LogConverted e) {
+      return Optional.of(
+          words.text("build-log.converted", e.log(), e.speeds(), e.calibration(), e.sha256()));
+    } else if (event instanceof Repaired e) {
+      return Optional.of(words.text("build-log.repair", e.text()));
+    } else if (event instanceof HandedOver e) {
+      return Optional.of(words.text("build-log.hand-over", e.to(), e.text()));
+    } else if (event instanceof Retired e) {
+      return Optional.of(words.text("build-log.retired", e.why()));
+    } else if (event instanceof ChainBegun e) {
+      return Optional.of(words.text("build-log.chain", String.valueOf(e.lines()), e.sha256()));
+    } else if (event instanceof LinesLost e) {
+      String lost = String.valueOf(e.lines() - e.left());
+      return Optional.of(
+          words.text("build-log.lines-lost", lost, String.valueOf(e.lines()), e.head()));
+    } else if (event instanceof AlterationAccepted e) {
+      return Optional.of(words.text("build-log.accepted", e.place(), e.reason(), e.sha256()));
     }
     return Optional.empty();
   }

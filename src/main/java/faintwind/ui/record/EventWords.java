@@ -8,15 +8,20 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.ChainBegun;
 import faintwind.record.Event.ChecklistChosen;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.LinesLost;
+import faintwind.record.Event.LogConverted;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.OwnFileNoted;
@@ -25,6 +30,8 @@ import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.RehearsalBegun;
+import faintwind.record.Event.Repaired;
+import faintwind.record.Event.Retired;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
@@ -129,6 +136,26 @@ final class EventWords {
       return words.text("window.record.calibration", e.file());
     } else if (event instanceof CalibrationPutInForce e) {
       return words.text("window.record.in-force", e.file());
+    }
+    return sayFate(event);
+  }
+
+  /** What befell the instrument and its journal. */
+  private String sayFate(Event event) {
+    if (event instanceof LogConverted e) {
+      return words.text("window.record.converted", e.log(), e.speeds(), e.calibration());
+    } else if (event instanceof Repaired e) {
+      return words.text("window.record.repair", e.text());
+    } else if (event instanceof HandedOver e) {
+      return words.text("window.record.hand-over", e.to(), e.text());
+    } else if (event instanceof Retired e) {
+      return words.text("window.record.retired", e.why());
+    } else if (event instanceof ChainBegun e) {
+      return words.text("window.record.chain", e.lines());
+    } else if (event instanceof LinesLost e) {
+      return words.text("window.record.lines-lost", e.lines() - e.left(), e.lines());
+    } else if (event instanceof AlterationAccepted e) {
+      return words.text("window.record.accepted", e.place(), e.reason());
     }
     throw new IllegalArgumentException("no words for event " + event.getClass().getSimpleName());
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import faintwind.files.SchemaCheck;
+import faintwind.files.Sha256;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -67,6 +68,15 @@ class JournalTest {
         new Event.FileAdded(Event.FileRole.RUNS_TABLE, "runs/runs.csv", HASH),
         new Event.CalibrationMade("calibrations/1.json", HASH),
         new Event.CalibrationPutInForce("calibrations/1.json"),
+        new Event.LogConverted("logs/a.csv", "logs/speeds-a.csv", "calibrations/1.json", HASH),
+        new Event.Repaired("lead B soldered again"),
+        new Event.HandedOver("Käthe", "with its jar"),
+        new Event.HandedOver("Käthe", ""),
+        new Event.Retired("lead broken off"),
+        new Event.ChainBegun(12, HASH),
+        new Event.LinesLost(HASH, 12, 9),
+        new Event.AlterationAccepted("journal.jsonl:3", HASH, "typed by hand in haste"),
+        new Event.FileAdded(Event.FileRole.TORN_LINE, "journal.torn", HASH),
         new Event.Corrected("e1", "slip", Optional.empty()),
         new Event.Corrected("e1", "slip", Optional.of(reading)));
   }
@@ -82,7 +92,8 @@ class JournalTest {
   @ParameterizedTest
   @MethodSource("everyKind")
   void everyLineAgreesWithItsSchema(Event event) throws IOException {
-    String line = JournalLine.write(entry("e7", event));
+    Journal.in(folder).append(List.of(entry("e7", event)));
+    String line = Files.readString(folder.resolve("journal.jsonl"));
     assertThat(SchemaCheck.of("journal").problems(new ObjectMapper().readTree(line), Where.NOWHERE))
         .isEmpty();
   }
@@ -93,9 +104,17 @@ class JournalTest {
     List<String> again = new ArrayList<>();
     for (String line : lines) {
       Checked<JournalEntry> read = JournalLine.read(line, Where.NOWHERE);
-      again.add(read.fold((entry, notes) -> JournalLine.write(entry), List::toString));
+      String prev = again.isEmpty() ? ChainedLines.START : sha256(again.get(again.size() - 1));
+      again.add(
+          read.fold(
+              (entry, notes) -> ChainedLines.after(prev, JournalLine.write(entry)).text(),
+              List::toString));
     }
     assertThat(again).hasSizeGreaterThan(100).isEqualTo(lines);
+  }
+
+  private static String sha256(String line) {
+    return Sha256.of(line.getBytes(StandardCharsets.UTF_8));
   }
 
   @Test
@@ -110,6 +129,7 @@ class JournalTest {
     JournalEntry next = entry("e4", new Event.StepFinished());
     for (int end = whole.length; end <= longer.length; end++) {
       Files.write(journal.file(), Arrays.copyOf(longer, end));
+      Files.deleteIfExists(folder.resolve("journal.torn"));
       boolean complete = end >= longer.length - 1;
       Journal.Content content = journal.content();
       assertThat(content.entries()).hasSize(complete ? 3 : 2).containsAll(kept);
@@ -117,9 +137,24 @@ class JournalTest {
           .extracting(Problem::id)
           .isEqualTo(complete || end == whole.length ? List.of() : List.of("journal.torn"));
       journal.append(List.of(next));
-      assertThat(read()).hasSize(complete ? 4 : 3).containsAll(kept).endsWith(next);
+      assertThat(read()).containsAll(kept).endsWith(next);
+      if (complete) {
+        assertThat(read()).hasSize(4);
+      } else if (end == whole.length) {
+        assertThat(read()).hasSize(3);
+      } else {
+        assertThat(read()).hasSize(4);
+        Event aside = read().get(2).event();
+        assertThat(aside)
+            .isEqualTo(
+                new Event.FileAdded(
+                    Event.FileRole.TORN_LINE,
+                    "journal.torn",
+                    Sha256.of(folder.resolve("journal.torn"))));
+        assertThat(Files.readAllBytes(folder.resolve("journal.torn")))
+            .startsWith(Arrays.copyOfRange(longer, whole.length, end));
+      }
     }
-    assertThat(Files.readString(folder.resolve("journal.torn"))).contains("torn");
   }
 
   @Test
@@ -133,7 +168,7 @@ class JournalTest {
     assertThat(read.isOk()).isFalse();
     assertThat(read.problems())
         .extracting(p -> p.where().line().getAsInt() + " " + p.id())
-        .contains("2 journal.key-missing", "3 journal.not-json");
+        .contains("2 journal.key-missing", "3 journal.not-json", "2 journal.link-broken");
     assertThat(journal.content().entries()).hasSize(2);
   }
 

@@ -1,0 +1,119 @@
+package faintwind.files.instrument;
+
+import faintwind.files.instrument.ChainedLines.Line;
+import faintwind.files.instrument.Journal.Content;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event;
+import faintwind.record.Event.AlterationAccepted;
+import faintwind.record.JournalEntry;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * What the bytes of a journal say, compared with what the folder's summary knows of them. The
+ * summary is written after the journal: one that knows fewer lines is behind and no problem, one
+ * that knows more tells of lines that were lost.
+ */
+final class JournalReading {
+  /** How every line begins: what a crash leaves of one is a beginning of such a line. */
+  private static final String BEGINNING = "{\"id\":\"";
+
+  private final Seal seal;
+  private final Where here;
+  private final List<JournalEntry> entries = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<String> ids = new HashSet<>();
+
+  private JournalReading(Seal seal, Where here) {
+    this.seal = seal;
+    this.here = here;
+  }
+
+  static Content of(byte[] bytes, Seal seal, String name) {
+    return new JournalReading(seal, Where.file(name)).read(ChainedLines.of(bytes));
+  }
+
+  private Content read(ChainedLines all) {
+    ChainedLines whole = all;
+    int number = 0;
+    for (Line line : all.lines()) {
+      number++;
+      if (!entry(line, here.atLine(number))) {
+        whole = all.withoutLast();
+      }
+    }
+    end(whole);
+    for (JournalEntry entry : entries) {
+      accept(entry.event(), whole);
+    }
+    return new Content(entries, problems, whole.lines().size(), whole.head());
+  }
+
+  /** A line whose alteration a person accepted is told of, and stands in nobody's way. */
+  private void accept(Event event, ChainedLines lines) {
+    if (!(event instanceof AlterationAccepted accepted)) {
+      return;
+    }
+    for (int i = 0; i < lines.lines().size(); i++) {
+      Where where = here.atLine(i + 1);
+      boolean meant =
+          accepted.place().equals(where.file().orElse("") + ":" + (i + 1))
+              && accepted.sha256().equals(lines.lines().get(i).sha256());
+      if (meant && problems.removeIf(p -> p.isError() && p.where().line().equals(where.line()))) {
+        problems.add(Problem.warning("journal.accepted", where, accepted.reason()));
+      }
+    }
+  }
+
+  /** Takes a line in; false where it is a last line cut off. */
+  private boolean entry(Line line, Where where) {
+    Checked<JournalEntry> read = JournalLine.read(line.text(), where);
+    if (read instanceof Checked.Ok<JournalEntry> ok) {
+      if (!ids.add(ok.value().id())) {
+        problems.add(Problem.error("journal.id-twice", where.atColumn("id"), ok.value().id()));
+      }
+      entries.add(ok.value());
+      return true;
+    }
+    if (line.ended()) {
+      if (!line.text().isBlank()) {
+        problems.addAll(read.problems());
+      }
+      return true;
+    }
+    String text = JournalRules.shortened(line.text());
+    boolean begun = line.text().startsWith(BEGINNING) || BEGINNING.startsWith(line.text());
+    problems.add(
+        begun
+            ? Problem.warning("journal.torn", where, text)
+            : Problem.error("journal.added", where, text));
+    return false;
+  }
+
+  /** Compares the end of the journal with what the summary knows. */
+  private void end(ChainedLines lines) {
+    int count = lines.lines().size();
+    boolean lost = seal.head().isPresent() && seal.lines() > count && !lines.has(seal.head().get());
+    boolean last = seal.lines() == count;
+    problems.addAll(lines.problems(here, last ? seal.head() : Optional.empty()));
+    if (lost) {
+      problems.add(
+          Problem.error(
+              "journal.shorter",
+              here,
+              String.valueOf(seal.lines() - count),
+              String.valueOf(seal.lines()),
+              seal.head().get()));
+    }
+    if (count > 0
+        && !lines.lines().get(count - 1).ended()
+        && seal.head().equals(Optional.of(lines.head()))) {
+      problems.add(Problem.error("journal.line-end-lost", here.atLine(count), ""));
+    }
+  }
+}
