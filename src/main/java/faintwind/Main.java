@@ -1,15 +1,22 @@
 package faintwind;
 
+import faintwind.command.AcceptCommand;
 import faintwind.command.CalibrateCommand;
 import faintwind.command.CheckCommand;
 import faintwind.command.ConvertCommand;
 import faintwind.command.CorrectionsCommand;
 import faintwind.command.DemoCommand;
 import faintwind.command.ListenCommand;
+import faintwind.command.NewCommand;
+import faintwind.command.NoteCommand;
+import faintwind.command.PackCommand;
 import faintwind.command.PlanCommand;
+import faintwind.command.PutInForceCommand;
+import faintwind.command.ReadingCommand;
 import faintwind.command.ReportCommand;
 import faintwind.command.SizeCommand;
 import faintwind.command.StepsCommand;
+import faintwind.command.UnpackCommand;
 import faintwind.job.World;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -58,6 +65,13 @@ public final class Main {
     line.addSubcommand(new CorrectionsCommand(terminal));
     line.addSubcommand(new ListenCommand(terminal));
     line.addSubcommand(new DemoCommand(terminal));
+    line.addSubcommand(new NewCommand(terminal));
+    line.addSubcommand(new NoteCommand(terminal));
+    line.addSubcommand(new ReadingCommand(terminal));
+    line.addSubcommand(new PutInForceCommand(terminal));
+    line.addSubcommand(new AcceptCommand(terminal));
+    line.addSubcommand(new PackCommand(terminal));
+    line.addSubcommand(new UnpackCommand(terminal));
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));

@@ -4,7 +4,12 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Performance;
 import faintwind.calibration.response.EstimateRise;
 import faintwind.calibration.response.TypedFormula;
+import faintwind.job.EnteredFile;
 import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.FittedFormula;
+import faintwind.job.formula.KeepFormula;
+import faintwind.job.record.AtInstrument;
+import faintwind.job.record.KeepCalibration;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
@@ -12,6 +17,7 @@ import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,15 +34,28 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code faintwind calibrate RUNS.csv --out CAL.json [--report FILE.html]}. */
-@Command(name = "calibrate")
+/**
+ * {@code faintwind calibrate RUNS.csv --out CAL.json [--report FILE.html]}; {@code faintwind
+ * calibrate FOLDER} fits the runs of an instrument and keeps the calibration with it.
+ */
+@Command(
+    name = "calibrate",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
 public final class CalibrateCommand implements Callable<Integer> {
   private final Terminal terminal;
 
   @Parameters(paramLabel = "RUNS.csv", descriptionKey = "faintwind.calibrate.runs")
   private Path runs = Path.of("");
 
-  @Mixin private OutOption out = new OutOption();
+  @Option(names = "--out", paramLabel = "CAL.json", descriptionKey = "faintwind.calibrate.out")
+  private @Nullable Path out;
+
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
+  @Mixin private CommonOptions common = new CommonOptions();
 
   @Option(
       names = "--report",
@@ -78,22 +97,51 @@ public final class CalibrateCommand implements Callable<Integer> {
             Optional.ofNullable(profile));
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
-    Checked<Calibrate.Outcome> done = job.write(runs, out.path(), ProgressLine.on(terminal));
+    return out == null ? keep(job) : write(job, out);
+  }
+
+  private int write(Calibrate job, Path target) throws IOException {
+    Checked<Calibrate.Outcome> done = job.write(runs, target, ProgressLine.on(terminal));
     if (!(done instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return terminal.refuse(done.problems());
     }
     if (report != null) {
       job.writePage(ok.value(), report);
     }
-    Calibration calibration = ok.value().calibration();
-    terminal.report(calibration.warnings());
-    summary(calibration);
-    boolean stands = ok.value().shortfalls().isEmpty();
-    return stands ? ExitCode.DONE.number() : ExitCode.LIMIT.number();
+    Optional<Path> around = EnteredFile.folderAround(target);
+    if (around.isPresent()) {
+      Checked<?> entered = new KeepCalibration(at(around.get())).enter(target);
+      if (!entered.isOk()) {
+        return terminal.refuse(entered.problems());
+      }
+    }
+    return told(ok.value().calibration(), target, ok.value().shortfalls());
   }
 
-  private void summary(Calibration calibration) {
-    terminal.say("calibrate.written", out.path().toString());
+  /** Fits the runs of an instrument and keeps what comes of it with the instrument. */
+  private int keep(Calibrate job) throws IOException {
+    KeepFormula formula = new KeepFormula(runs, job, terminal.messages());
+    Checked<KeepFormula.Kept> made =
+        new KeepCalibration(at(runs)).make(formula, ProgressLine.on(terminal));
+    if (!(made instanceof Checked.Ok<KeepFormula.Kept> ok)) {
+      return terminal.refuse(made.problems());
+    }
+    FittedFormula fitted = ok.value().formula();
+    return told(fitted.calibration(), runs.resolve(ok.value().file()), fitted.shortfalls());
+  }
+
+  private AtInstrument at(Path folder) {
+    return new AtInstrument(folder, InstrumentOptions.clock(), who);
+  }
+
+  private int told(Calibration calibration, Path target, List<Problem> shortfalls) {
+    terminal.report(calibration.warnings());
+    summary(calibration, target);
+    return (shortfalls.isEmpty() ? ExitCode.DONE : ExitCode.LIMIT).number();
+  }
+
+  private void summary(Calibration calibration, Path target) {
+    terminal.say("calibrate.written", target.toString());
     terminal.say("calibrate.equation", terminal.messages().text(calibration.formula().equation()));
     TypedFormula typed =
         TypedFormula.of(calibration.formula(), calibration.signal(), calibration.coverage());
@@ -125,10 +173,30 @@ public final class CalibrateCommand implements Callable<Integer> {
     List<Problem> problems = new ArrayList<>();
     OptionRange.trouble("--refits", refits, Calibrate.REFITS).ifPresent(problems::add);
     OptionRange.trouble("--limit-pct", limit_pct, Calibrate.LIMIT).ifPresent(problems::add);
-    out.trouble(List.of(runs)).ifPresent(problems::add);
+    problems.addAll(out == null ? noOut() : inTheWay(out));
+    return problems;
+  }
+
+  private List<Problem> noOut() {
+    if (!AtInstrument.is(runs)) {
+      return List.of(problem("usage.missing", "--out=<CAL.json>"));
+    }
+    return report == null ? List.of() : List.of(problem("usage.calibrate-kept", "--report"));
+  }
+
+  private List<Problem> inTheWay(Path target) throws IOException {
+    if (AtInstrument.is(runs)) {
+      return List.of(problem("usage.calibrate-kept", "--out"));
+    }
+    List<Problem> problems = new ArrayList<>();
+    common.output(target).trouble(List.of(runs)).ifPresent(problems::add);
+    Optional<Path> around = EnteredFile.folderAround(target);
+    if (around.isPresent() && EnteredFile.isEntered(around.get(), target)) {
+      problems.add(problem("output.entered", target.toString()));
+    }
     if (report != null) {
-      out.output(report).trouble(List.of(runs, out.path())).ifPresent(problems::add);
-      if (report.toAbsolutePath().normalize().equals(out.path().toAbsolutePath().normalize())) {
+      common.output(report).trouble(List.of(runs, target)).ifPresent(problems::add);
+      if (report.toAbsolutePath().normalize().equals(target.toAbsolutePath().normalize())) {
         problems.add(problem("usage.same-output", report.toString()));
       }
     }

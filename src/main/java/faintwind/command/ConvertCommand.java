@@ -2,19 +2,24 @@ package faintwind.command;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;
 import faintwind.job.field.Convert;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.formula.Profiles;
+import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -27,7 +32,10 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code faintwind convert CAL.json LOG.csv… --out SPEEDS.csv | --out - | --out-dir DIR}. */
+/**
+ * {@code faintwind convert CAL.json LOG.csv… --out SPEEDS.csv | --out - | --out-dir DIR}; {@code
+ * faintwind convert FOLDER LOG.csv…} keeps them with the instrument.
+ */
 @Command(
     name = "convert",
     mixinStandardHelpOptions = true,
@@ -63,6 +71,9 @@ public final class ConvertCommand implements Callable<Integer> {
   @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
   private @Nullable String profile;
 
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
   @Mixin private AirOptions air = new AirOptions();
 
   @Mixin private CommonOptions common = new CommonOptions();
@@ -78,18 +89,30 @@ public final class ConvertCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
+    SpeedSettings settings = new SpeedSettings(average_s, air.air());
+    if (AtInstrument.is(calibration)) {
+      return new ConvertKept(terminal, calibration, settings, Optional.ofNullable(profile))
+          .run(logs, who);
+    }
     Checked<Calibration> opened = OpenCalibration.read(calibration);
     if (!(opened instanceof Checked.Ok<Calibration> ok)) {
       return terminal.refuse(opened.problems());
     }
-    SpeedSettings settings = new SpeedSettings(average_s, air.air());
     Convert convert = new Convert(ok.value(), calibration.toString(), settings);
     Checked<Convert> ready =
         profile == null ? Checked.ok(convert) : Profiles.find(profile).map(convert::reading);
     if (!(ready instanceof Checked.Ok<Convert> able)) {
       return terminal.refuse(ready.problems());
     }
-    return outDir == null ? one(able.value()) : many(able.value(), outDir);
+    int code = outDir == null ? one(able.value()) : many(able.value(), outDir);
+    for (Path target : targets()) {
+      Optional<Path> around = EnteredFile.folderAround(target);
+      if (around.isPresent() && Files.isRegularFile(target)) {
+        EnteredFile.note(
+            around.get(), FileRole.SPEEDS, target, OffsetDateTime.now(InstrumentOptions.clock()));
+      }
+    }
+    return code;
   }
 
   private int one(Convert convert) throws IOException {
@@ -140,6 +163,12 @@ public final class ConvertCommand implements Callable<Integer> {
   private List<Problem> misuse() throws IOException {
     List<Problem> problems = new ArrayList<>(air.problems());
     OptionRange.trouble("--average-s", average_s, SpeedSettings.AVERAGE).ifPresent(problems::add);
+    if (AtInstrument.is(calibration)) {
+      if (out != null || outDir != null || logs.contains(STANDARD)) {
+        problems.add(problem("usage.convert-kept", ""));
+      }
+      return problems;
+    }
     if ((out == null) == (outDir == null)) {
       problems.add(problem("usage.convert-where", ""));
     } else if (out != null && logs.size() > 1) {
@@ -163,6 +192,10 @@ public final class ConvertCommand implements Callable<Integer> {
         problems.add(problem("usage.convert-same-name", target.toString()));
       }
       Optional<Problem> trouble = common.output(target).trouble(inputs);
+      Optional<Path> around = EnteredFile.folderAround(target);
+      if (around.isPresent() && EnteredFile.isEntered(around.get(), target)) {
+        problems.add(problem("output.entered", target.toString()));
+      }
       trouble.ifPresent(problems::add);
     }
     return problems;

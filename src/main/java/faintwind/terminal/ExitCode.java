@@ -17,7 +17,7 @@ public enum ExitCode {
   LIMIT;
 
   private static final List<String> NOT_THERE =
-      List.of("file.missing", "world.missing", "live.nothing-arrived");
+      List.of("file.missing", "world.missing", "folder.in-use", "live.nothing-arrived");
 
   /**
    * Of a refusal: where all that is wrong is that a named input is not there, or that nothing came,

@@ -1,5 +1,6 @@
 package faintwind.demo;
 
+import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualCalibration;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
@@ -8,6 +9,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
+import faintwind.job.record.KeepConversion;
 import faintwind.job.record.KeepRuns;
 import faintwind.message.Messages;
 import faintwind.record.Event;
@@ -21,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -186,11 +189,9 @@ final class DemoProjects {
   private static void formula(DemoWalk walk, Path folder, Path table) throws IOException {
     Calibrate calibrate =
         new Calibrate(walk.clock(), Messages.of(Locale.ENGLISH), Calibrate.Settings.USUAL);
-    KeepFormula.Kept kept =
-        walk.ok(
-            new KeepFormula(folder, calibrate, Messages.of(Locale.ENGLISH))
-                .fit(table, JobWatch.NOBODY));
-    walk.plain(new Event.CalibrationMade(kept.file(), kept.sha256()));
+    KeepFormula job = new KeepFormula(folder, calibrate, Messages.of(Locale.ENGLISH));
+    KeepFormula.Kept kept = walk.ok(job.fit(table, JobWatch.NOBODY));
+    walk.ok(walk.enter().plain(Optional.empty(), job.events(kept)));
     walk.done("fit-formula", TYPED, Map.of());
     walk.done("judge-formula", TYPED, ANSWERS.getOrDefault("judge-formula", Map.of()));
     walk.plain(new Event.CalibrationPutInForce(kept.file()));
@@ -207,6 +208,12 @@ final class DemoProjects {
         walk.now().toString());
     walk.wait(Duration.ofHours(25));
     walk.ok(walk.enter().file(Event.FileRole.FIELD_LOG, log));
+    String calibration =
+        walk.view().state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
+    KeepConversion.How how =
+        new KeepConversion.How(
+            folder.resolve(calibration), SpeedSettings.USUAL, Optional.empty());
+    walk.ok(new KeepConversion(walk.view(), walk.enter(), how).keep(log, JobWatch.NOBODY));
   }
 
   private static Map<String, String> readings() {

@@ -111,7 +111,7 @@ final class FolderCheck {
     }
     if (!isPlain(file)) {
       problems.add(Problem.warning("folder.no-file", where, name));
-    } else if (name.endsWith(".part") && String.valueOf(file.getFileName()).startsWith(".")) {
+    } else if (isLeftover(file)) {
       problems.add(Problem.warning("folder.leftover", where, name));
     } else if (noted == null) {
       String id = name.startsWith("checklist/") ? "folder.own-file-new" : "folder.file-unknown";
@@ -119,6 +119,12 @@ final class FolderCheck {
     } else if (!Sha256.of(file).equals(noted)) {
       problems.add(Problem.warning("folder.own-file-changed", where, name));
     }
+  }
+
+  /** Whether it is what a save that was cut off left behind. */
+  static boolean isLeftover(Path file) {
+    String name = String.valueOf(file.getFileName());
+    return name.startsWith(".") && name.endsWith(".part");
   }
 
   private static boolean isPlain(Path file) {

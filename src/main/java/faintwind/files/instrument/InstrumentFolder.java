@@ -129,6 +129,28 @@ public record InstrumentFolder(Path path) {
   }
 
   /**
+   * The hash of a line or file that is not what was entered.
+   *
+   * @param place a file of the folder, or {@code journal.jsonl:12}
+   * @return empty where nothing is wrong there
+   * @throws IOException where a file that is there cannot be read
+   */
+  public Optional<String> altered(String place) throws IOException {
+    for (Problem problem : audit().problems()) {
+      String file = problem.where().file().orElse("");
+      int line = problem.where().line().orElse(0);
+      if (problem.isError() && line > 0 && place.equals(file + ":" + line)) {
+        ChainedLines lines = ChainedLines.of(Files.readAllBytes(journal().file()));
+        return Optional.of(lines.lines().get(line - 1).sha256());
+      }
+      if (problem.id().equals("folder.file-changed") && place.equals(file)) {
+        return Optional.of(Sha256.of(path.resolve(file)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
    * Writes entries to the journal, then makes the summary again. The entries are kept once the
    * journal has them, whatever becomes of the summary. Lines that the summary knew and the journal
    * has lost are entered as lost first.

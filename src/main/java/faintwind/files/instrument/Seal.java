@@ -50,13 +50,26 @@ record Seal(Optional<String> head, int lines, Optional<Problem> problem) {
       boolean older = !text.contains("\"head\"") && !text.contains("sha256\" : \"");
       return unknown(older ? Optional.empty() : Optional.of(altered(where)));
     }
-    byte[] body = text.substring(0, end).getBytes(StandardCharsets.ISO_8859_1);
-    if (!text.substring(end).equals(KEY + Sha256.of(body) + CLOSE)) {
+    if (!holds(text)) {
       return unknown(Optional.of(altered(where)));
     }
     ObjectNode node = JsonFile.object(Files.readString(file));
     return new Seal(
         Optional.of(node.path("head").asText()), node.path("lines").asInt(), Optional.empty());
+  }
+
+  /**
+   * Whether a sealed text is what was written.
+   *
+   * @param text its bytes, one character each
+   */
+  static boolean holds(String text) {
+    int end = text.lastIndexOf(KEY);
+    if (end < 0) {
+      return false;
+    }
+    byte[] body = text.substring(0, end).getBytes(StandardCharsets.ISO_8859_1);
+    return text.substring(end).equals(KEY + Sha256.of(body) + CLOSE);
   }
 
   private static Problem altered(Where where) {

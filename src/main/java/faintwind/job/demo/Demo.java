@@ -17,7 +17,6 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.Event;
-import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileRole;
@@ -26,6 +25,7 @@ import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -87,8 +87,9 @@ public final class Demo {
       return Checked.refused(fitted.problems());
     }
     KeepFormula.Kept formula = kept.value();
-    enter(folder, new CalibrationMade(formula.file(), formula.sha256()));
-    enter(folder, new CalibrationPutInForce(formula.file()));
+    List<Event> events = new ArrayList<>(keep.events(formula));
+    events.add(new CalibrationPutInForce(formula.file()));
+    enter(folder, events);
     Calibration calibration = formula.formula().calibration();
     Path speeds = log.resolveSibling("speeds-" + log.getFileName());
     SpeedSettings air = SpeedSettings.USUAL;
@@ -107,11 +108,11 @@ public final class Demo {
         .then(made -> Checked.ok(made, notes));
   }
 
-  private void enter(Path folder, Event event) throws IOException {
+  private void enter(Path folder, List<Event> events) throws IOException {
     KeptDesigns designs = KeptDesigns.withShippedParts();
     Checked<InstrumentView> view = InstrumentView.open(folder, designs::sheet);
     if (view instanceof Checked.Ok<InstrumentView> ok) {
-      new Enter(ok.value(), clock, Person.named("faintwind demo")).plain(Optional.empty(), event);
+      new Enter(ok.value(), clock, Person.named("faintwind demo")).plain(Optional.empty(), events);
     }
   }
 

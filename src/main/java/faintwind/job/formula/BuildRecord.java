@@ -5,6 +5,7 @@ import faintwind.calibration.run.Uncertain;
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
 import faintwind.files.instrument.InstrumentFolder;
+import faintwind.job.EnteredFile;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.Interval;
@@ -30,11 +31,9 @@ public record BuildRecord(
     Optional<String> instrument, Optional<BuildFacts> facts, Optional<String> journalHead) {
   private static final BuildRecord NONE =
       new BuildRecord(Optional.empty(), Optional.empty(), Optional.empty());
-  private static final String JOURNAL = "journal.jsonl";
   private static final String DESIGN = "design.json";
   private static final String REHEARSAL = " (rehearsal)";
   private static final String MADE_UP = " (made-up data)";
-  private static final int FOLDERS_UP = 4;
 
   /** A scale with a hundredth of a gram. */
   private static final double SCALE_U_G = 0.01;
@@ -59,7 +58,7 @@ public record BuildRecord(
           .map(
               d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d)), Optional.empty()));
     }
-    Optional<Path> folder = instrumentFolder(table);
+    Optional<Path> folder = EnteredFile.folderAround(table);
     if (folder.isEmpty()) {
       return Checked.ok(NONE);
     }
@@ -106,17 +105,6 @@ public record BuildRecord(
     return state
         .name()
         .map(name -> state.rehearsal() ? name + REHEARSAL : state.madeUp() ? name + MADE_UP : name);
-  }
-
-  private static Optional<Path> instrumentFolder(Path table) {
-    Path folder = table.toAbsolutePath().normalize().getParent();
-    for (int i = 0; i < FOLDERS_UP && folder != null; i++) {
-      if (Files.exists(folder.resolve(JOURNAL))) {
-        return Optional.of(folder);
-      }
-      folder = folder.getParent();
-    }
-    return Optional.empty();
   }
 
   private static BuildFacts facts(Design design) {

@@ -8,11 +8,14 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.record.Event;
+import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -61,11 +64,25 @@ public final class KeepFormula {
     Calibrate.Outcome made = ok.value();
     Path file = freeName(DAY.format(made.calibration().origin().created()));
     CalibrationFile.write(file, made.calibration(), messages);
-    calibrate.writePage(
-        made, file.resolveSibling(file.getFileName().toString().replace(".json", ".html")));
+    calibrate.writePage(made, page(file));
     FittedFormula formula =
         new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));
     return Checked.ok(new Kept(formula, name(file), Sha256.of(file)), ok.notes());
+  }
+
+  /** What the journal says of a formula that was made: the file, and the page beside it. */
+  public List<Event> events(Kept kept) throws IOException {
+    Path page = page(folder.resolve(kept.file()));
+    List<Event> events = new ArrayList<>();
+    if (Files.isRegularFile(page)) {
+      events.add(new Event.FileAdded(FileRole.REPORT, name(page), Sha256.of(page)));
+    }
+    events.add(new Event.CalibrationMade(kept.file(), kept.sha256()));
+    return events;
+  }
+
+  private static Path page(Path file) {
+    return file.resolveSibling(String.valueOf(file.getFileName()).replace(".json", ".html"));
   }
 
   /**

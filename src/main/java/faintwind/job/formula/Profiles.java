@@ -3,12 +3,15 @@ package faintwind.job.formula;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.files.ShippedFolder;
 import faintwind.files.asset.ProfileFile;
+import faintwind.job.EnteredFile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.FileRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -81,15 +84,20 @@ public final class Profiles {
   }
 
   /**
-   * Keeps a profile with an instrument; one of the same id is replaced.
+   * Keeps a profile with an instrument and enters it; one of the same id is replaced.
    *
+   * @param now when
    * @return the file
    * @throws IOException where the disk or a permission fails
    */
-  public static Path keep(Path instrument, ImportProfile profile) throws IOException {
+  public static Path keep(Path instrument, ImportProfile profile, OffsetDateTime now)
+      throws IOException {
     Path folder = Files.createDirectories(folderOf(instrument));
     Path file = folder.resolve(profile.id() + ".json");
     ProfileFile.write(file, profile);
+    if (Files.exists(instrument.resolve("journal.jsonl"))) {
+      EnteredFile.note(instrument, FileRole.OTHER, file, now);
+    }
     return file;
   }
 

@@ -2,6 +2,7 @@ package faintwind.job.record;
 
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.instrument.InstrumentFolder;
+import faintwind.files.instrument.Journal;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
@@ -51,8 +52,6 @@ import java.util.function.Supplier;
  * What is written is on disk when the method returns.
  */
 public final class Enter {
-  private static final String PROGRAM = "faintwind";
-
   private final InstrumentView view;
   private final Clock clock;
   private final Person person;
@@ -102,14 +101,23 @@ public final class Enter {
    * @throws IllegalArgumentException where the event has a way of its own, with its own rules
    */
   public Checked<JournalEntry> plain(Optional<String> step, Event event) throws IOException {
-    if (isJudged(event)) {
-      throw new IllegalArgumentException(
-          "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
+    return plain(step, List.of(event));
+  }
+
+  /** The same for several events that belong together: all are written or none. */
+  public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
+      throws IOException {
+    for (Event event : events) {
+      if (isJudged(event)) {
+        throw new IllegalArgumentException(
+            "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
+      }
+      if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
+        return Checked.refused(
+            Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
+      }
     }
-    if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
-      return Checked.refused(Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
-    }
-    return write(step, event);
+    return write(step, events);
   }
 
   /** Nothing made by the virtual instrument counts, wherever its files were brought. */
@@ -325,6 +333,24 @@ public final class Enter {
         : Checked.refused(event.problems());
   }
 
+  /** Work of a step was mended or done again; refused without words. */
+  public Checked<JournalEntry> repair(String stepId, String text) throws IOException {
+    return text.isBlank()
+        ? Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""))
+        : ofStep(stepId, step -> Checked.ok(new Event.Repaired(text)));
+  }
+
+  /** Accepts an alteration by name and reason; the only entry into a folder that is shut for it. */
+  Checked<JournalEntry> accept(String place, String sha256, String reason) throws IOException {
+    Event accepted = new Event.AlterationAccepted(place, sha256, reason);
+    if (!Waivers.isName(person.name())) {
+      return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
+    }
+    return Waivers.isReason(reason)
+        ? append(Optional.empty(), List.of(accepted))
+        : Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
+  }
+
   /** Chooses the class of meter that is used from now on. */
   public Checked<JournalEntry> meter(String id) throws IOException {
     return view.meters().find(id).isPresent()
@@ -370,19 +396,30 @@ public final class Enter {
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {
+    return write(step, List.of(event));
+  }
+
+  private Checked<JournalEntry> write(Optional<String> step, List<? extends Event> events)
+      throws IOException {
     Optional<Problem> shut = shut();
     if (shut.isPresent()) {
       return Checked.refused(shut.get());
     }
+    return append(step, events);
+  }
+
+  private Checked<JournalEntry> append(Optional<String> step, List<? extends Event> events)
+      throws IOException {
     OffsetDateTime now = OffsetDateTime.now(clock);
     List<JournalEntry> entries = new ArrayList<>();
     for (OwnFileNoted noted : OwnFiles.toNote(view.checklist(), view.state())) {
-      entries.add(new JournalEntry(person.ids().get(), now, PROGRAM, Optional.empty(), noted));
+      entries.add(new JournalEntry(person.ids().get(), now, Journal.PROGRAM, Optional.empty(), noted));
     }
-    JournalEntry entry = new JournalEntry(person.ids().get(), now, person.name(), step, event);
-    entries.add(entry);
+    for (Event event : events) {
+      entries.add(new JournalEntry(person.ids().get(), now, person.name(), step, event));
+    }
     new InstrumentFolder(view.path()).append(entries);
-    return Checked.ok(entry);
+    return Checked.ok(entries.get(entries.size() - 1));
   }
 
   private Situation situation() {

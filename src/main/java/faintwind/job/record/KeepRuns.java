@@ -2,19 +2,24 @@ package faintwind.job.record;
 
 import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
+import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
+import faintwind.job.EnteredFile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
+import faintwind.record.Event.FileRole;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 
 /**
  * Keeps a runs table with every recording it names in the instrument's folder, and notes it in the
@@ -41,14 +46,37 @@ public final class KeepRuns {
     }
     Path root = folder.toAbsolutePath().normalize();
     Path source = table.toAbsolutePath().normalize();
+    Map<String, Path> files = ok.value().files();
     if (source.startsWith(root)) {
-      return note(root, source, enter);
+      return enter.plain(Optional.empty(), events(root, source, files));
     }
-    List<Problem> outside = outside(ok.value().files(), table);
+    List<Problem> outside = outside(files, table);
     if (!outside.isEmpty()) {
       return Checked.refused(outside);
     }
-    return note(root, copy(root, source, ok.value().files()), enter);
+    Path target = copy(root, source, files);
+    Map<String, Path> copies = new LinkedHashMap<>();
+    files.keySet().forEach(name -> copies.put(name, target.resolveSibling(name)));
+    return enter.plain(Optional.empty(), events(root, target, copies));
+  }
+
+  /** One entry a file, the table last: it is what the others belong to. */
+  private static List<Event> events(Path root, Path table, Map<String, Path> files)
+      throws IOException {
+    List<Event> events = new ArrayList<>();
+    for (Path file : new TreeSet<>(files.values())) {
+      Path whole = file.toAbsolutePath().normalize();
+      String name = String.valueOf(file.getFileName());
+      if (whole.startsWith(root) && !whole.equals(table)) {
+        events.add(added(root, name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN, whole));
+      }
+    }
+    events.add(added(root, FileRole.RUNS_TABLE, table));
+    return events;
+  }
+
+  private static Event added(Path root, FileRole role, Path file) throws IOException {
+    return new Event.FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
   }
 
   private static List<Problem> outside(Map<String, Path> files, Path table) {
@@ -80,11 +108,5 @@ public final class KeepRuns {
       number++;
     }
     return runs.resolve("set-" + number);
-  }
-
-  private static Checked<JournalEntry> note(Path root, Path table, Enter enter) throws IOException {
-    String name = root.relativize(table).toString().replace('\\', '/');
-    return enter.plain(
-        Optional.empty(), new Event.FileAdded(Event.FileRole.RUNS_TABLE, name, Sha256.of(table)));
   }
 }

@@ -2,11 +2,13 @@ package faintwind.job.record;
 
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.guide.checklist.Step;
+import faintwind.job.EnteredFile;
 import faintwind.job.PaperFile;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.FileRole;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
 import java.io.IOException;
@@ -65,7 +67,11 @@ public final class PrintSteps {
       return Checked.refused(parts.problems());
     }
     Files.createDirectories(view.path().resolve("reports/steps"));
-    return write(view, ok.value(), target);
+    Checked<Path> written = write(view, ok.value(), target);
+    if (written.isOk()) {
+      EnteredFile.note(view.path(), FileRole.REPORT, target, OffsetDateTime.now(clock));
+    }
+    return written;
   }
 
   /**

@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
@@ -14,6 +15,7 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.CalibrationMade;
+import faintwind.record.Event.FileRole;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -54,7 +56,11 @@ public final class WriteReport {
    */
   public Checked<Path> keep(Path folder) throws IOException {
     Files.createDirectories(folder.resolve("reports"));
-    return write(folder, folder.resolve(KEPT_AS));
+    Checked<Path> written = write(folder, folder.resolve(KEPT_AS));
+    if (written instanceof Checked.Ok<Path> ok) {
+      EnteredFile.note(folder, FileRole.REPORT, ok.value(), OffsetDateTime.now(clock));
+    }
+    return written;
   }
 
   /**

@@ -63,7 +63,7 @@ public final class InstrumentFormula implements FormulaModel.Ways {
 
   @Override
   public void made(Kept kept) {
-    enter(new Event.CalibrationMade(kept.file(), kept.sha256()));
+    instrument.enter(enter -> enter.plain(Optional.empty(), job.events(kept)));
   }
 
   @Override

@@ -4,6 +4,7 @@ import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
+import faintwind.job.record.Workplace;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
@@ -18,7 +19,6 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -95,13 +95,16 @@ public final class Workspace {
       return List.of();
     }
     try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(path -> Files.exists(path.resolve(JOURNAL))).sorted().toList();
+      return all.filter(path -> Files.exists(path.resolve(JOURNAL)))
+          .filter(path -> !String.valueOf(path.getFileName()).startsWith("."))
+          .sorted()
+          .toList();
     }
   }
 
   /** Begins an instrument in a folder of its own, named after it. */
   public Standpoint begin(String name, String who) throws IOException {
-    Path path = freeFolder(name);
+    Path path = Workplace.freeFolder(folder, name);
     Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
     return Standpoint.of(open(path), OffsetDateTime.now(clock));
   }
@@ -118,22 +121,11 @@ public final class Workspace {
         return Standpoint.of(view, OffsetDateTime.now(clock));
       }
     }
-    Path path = freeFolder(name);
+    Path path = Workplace.freeFolder(folder, name);
     Enter.Person person = Enter.Person.named(name);
     Enter.begin(path, new InstrumentCreated(name, true), clock, person);
     new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
     return Standpoint.of(open(path), OffsetDateTime.now(clock));
-  }
-
-  private Path freeFolder(String name) {
-    String plain =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
-    String start = plain.isEmpty() ? "instrument" : plain;
-    Path path = folder.resolve(start);
-    for (int i = 2; Files.exists(path); i++) {
-      path = folder.resolve(start + "-" + i);
-    }
-    return path;
   }
 
   private Optional<String> describe(Standpoint standpoint) throws IOException {

@@ -10,6 +10,7 @@ import faintwind.ui.part.Rows;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -63,7 +64,8 @@ public final class LoggerWays {
   }
 
   private void keep(ImportProfile profile, Consumer<IOException> failed) {
-    desk.background().entry(watch -> Profiles.keep(instrument, profile), file -> {}, failed);
+    OffsetDateTime now = OffsetDateTime.now(desk.clock());
+    desk.background().entry(watch -> Profiles.keep(instrument, profile, now), file -> {}, failed);
   }
 
   /**

@@ -1,0 +1,82 @@
+package faintwind.command;
+
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.JobWatch;
+import faintwind.job.formula.Profiles;
+import faintwind.job.record.AtInstrument;
+import faintwind.job.record.Enter;
+import faintwind.job.record.InstrumentView;
+import faintwind.job.record.KeepConversion;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Converts logs by the calibration in force of an instrument and keeps them in its folder. */
+final class ConvertKept {
+  private final Terminal terminal;
+  private final Path folder;
+  private final SpeedSettings settings;
+  private final Optional<String> profile;
+
+  ConvertKept(Terminal terminal, Path folder, SpeedSettings settings, Optional<String> profile) {
+    this.terminal = terminal;
+    this.folder = folder;
+    this.settings = settings;
+    this.profile = profile;
+  }
+
+  /** Converts each log; a bad one is refused by name, the others are kept. */
+  int run(List<String> logs, String who) throws IOException {
+    Optional<ImportProfile> foreign = Optional.empty();
+    if (profile.isPresent()) {
+      Checked<ImportProfile> found = Profiles.find(profile.get());
+      if (!(found instanceof Checked.Ok<ImportProfile> ok)) {
+        return terminal.refuse(found.problems());
+      }
+      foreign = Optional.of(ok.value());
+    }
+    AtInstrument instrument = new AtInstrument(folder, InstrumentOptions.clock(), who);
+    List<Problem> refusals = new ArrayList<>();
+    int refused = 0;
+    for (String log : logs) {
+      Optional<ImportProfile> lines = foreign;
+      Checked<KeepConversion.Kept> done =
+          instrument.work((view, enter) -> keep(view, enter, Path.of(log), lines));
+      terminal.report(done.problems());
+      if (done instanceof Checked.Ok<KeepConversion.Kept> ok) {
+        ok.value().summary().lines(terminal.messages()).forEach(terminal.err()::println);
+        terminal.say("convert.kept", ok.value().speeds());
+      } else {
+        refusals.addAll(done.problems());
+        refused++;
+      }
+    }
+    if (refused == logs.size()) {
+      return ExitCode.of(refusals).number();
+    }
+    return (refused > 0 ? ExitCode.LIMIT : ExitCode.DONE).number();
+  }
+
+  private Checked<KeepConversion.Kept> keep(
+      InstrumentView view, Enter enter, Path log, Optional<ImportProfile> lines)
+      throws IOException {
+    Optional<String> inForce =
+        view.state().calibrationInForce(OffsetDateTime.now(InstrumentOptions.clock()));
+    if (inForce.isEmpty()) {
+      String name = folder.toString();
+      return Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name));
+    }
+    Path calibration = view.path().resolve(inForce.get());
+    return new KeepConversion(view, enter, new KeepConversion.How(calibration, settings, lines))
+        .keep(log, JobWatch.NOBODY);
+  }
+}

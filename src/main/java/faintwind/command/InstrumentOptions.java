@@ -1,0 +1,39 @@
+package faintwind.command;
+
+import faintwind.job.record.AtInstrument;
+import faintwind.terminal.VersionText;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.ZoneId;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** The instrument that a command writes to, and in whose name. */
+@Command(
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+final class InstrumentOptions {
+  @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "instrument-folder")
+  private Path folder = Path.of("");
+
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
+  Path folder() {
+    return folder;
+  }
+
+  String who() {
+    return who;
+  }
+
+  static Clock clock() {
+    return Clock.system(ZoneId.systemDefault());
+  }
+
+  AtInstrument instrument() {
+    return new AtInstrument(folder, clock(), who);
+  }
+}

@@ -1,0 +1,45 @@
+package faintwind.command;
+
+import faintwind.job.record.PutInForce;
+import faintwind.message.Checked;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind put-in-force FOLDER [CALIBRATION]}. */
+@Command(name = "put-in-force")
+public final class PutInForceCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Mixin private InstrumentOptions at = new InstrumentOptions();
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "CALIBRATION",
+      descriptionKey = "faintwind.put-in-force.file")
+  private @Nullable String file;
+
+  public PutInForceCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    Checked<String> done =
+        at.instrument()
+            .work((view, enter) -> new PutInForce(view, enter).put(Optional.ofNullable(file)));
+    if (!(done instanceof Checked.Ok<String> ok)) {
+      return terminal.refuse(done.problems());
+    }
+    terminal.report(ok.notes());
+    terminal.say("put-in-force.done", ok.value());
+    return ExitCode.DONE.number();
+  }
+}

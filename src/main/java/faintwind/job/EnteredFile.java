@@ -1,0 +1,79 @@
+package faintwind.job;
+
+import faintwind.files.Sha256;
+import faintwind.files.instrument.InstrumentFolder;
+import faintwind.files.instrument.InstrumentFolder.Access;
+import faintwind.files.instrument.Journal;
+import faintwind.record.Event.Attached;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
+import faintwind.record.JournalEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+
+/** Files of an instrument's folder and the journal that enters them. */
+public final class EnteredFile {
+  private static final int FOLDERS_UP = 4;
+
+  private EnteredFile() {}
+
+  /** The name of a file of the folder as the journal writes it. */
+  public static String name(Path folder, Path file) {
+    Path root = folder.toAbsolutePath().normalize();
+    return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
+  }
+
+  /** The instrument's folder that a file lies in, or would lie in. */
+  public static Optional<Path> folderAround(Path file) {
+    Path folder = file.toAbsolutePath().normalize().getParent();
+    for (int i = 0; i < FOLDERS_UP && folder != null; i++) {
+      if (Files.exists(Journal.in(folder).file())) {
+        return Optional.of(folder);
+      }
+      folder = folder.getParent();
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Whether the journal of a folder names a file.
+   *
+   * @throws IOException where the journal cannot be read
+   */
+  public static boolean isEntered(Path folder, Path file) throws IOException {
+    String name = name(folder, file);
+    return new InstrumentFolder(folder)
+        .open().state().lines().stream()
+            .flatMap(line -> line.event().attached().stream())
+            .anyMatch(was -> was.file().equals(name));
+  }
+
+  /**
+   * Enters a file that the program wrote into an instrument's folder, with the hash it has now;
+   * nothing where it is entered as it is, or where nothing may be entered.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public static void note(Path folder, FileRole role, Path file, OffsetDateTime now)
+      throws IOException {
+    InstrumentFolder.Opened opened = new InstrumentFolder(folder).open();
+    Attached attached = new Attached(name(folder, file), Sha256.of(file));
+    boolean known =
+        opened.state().lines().stream()
+            .flatMap(line -> line.event().attached().stream())
+            .filter(was -> was.file().equals(attached.file()))
+            .reduce((first, second) -> second)
+            .equals(Optional.of(attached));
+    if (!known && opened.access() == Access.READ_WRITE) {
+      FileAdded added = new FileAdded(role, attached.file(), attached.sha256());
+      String id = UUID.randomUUID().toString();
+      new InstrumentFolder(folder)
+          .append(List.of(new JournalEntry(id, now, Journal.PROGRAM, Optional.empty(), added)));
+    }
+  }
+}

@@ -1,0 +1,105 @@
+package faintwind.job.record;
+
+import faintwind.files.instrument.InstrumentFolder;
+import faintwind.files.instrument.Journal;
+import faintwind.files.instrument.WriterLock;
+import faintwind.job.design.KeptDesigns;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+
+/**
+ * Work on one instrument without a window: opens it, holds the right to write while the work lasts,
+ * and enters through the same job as the window.
+ */
+public final class AtInstrument {
+  private final Path folder;
+  private final Clock clock;
+  private final Enter.Person person;
+
+  /**
+   * Prepares work.
+   *
+   * @param folder of the instrument
+   * @param clock of this computer, with the zone of the place
+   * @param who the name that stands with each entry
+   */
+  public AtInstrument(Path folder, Clock clock, String who) {
+    this.folder = folder;
+    this.clock = clock;
+    this.person = Enter.Person.named(who);
+  }
+
+  /** What is done at the instrument. */
+  @FunctionalInterface
+  public interface Work<T> {
+    Checked<T> at(InstrumentView view, Enter enter) throws IOException;
+  }
+
+  /** Whether a path is the folder of an instrument. */
+  public static boolean is(Path path) {
+    return Files.isRegularFile(Journal.in(path).file());
+  }
+
+  /**
+   * Does the work; refused where there is no instrument, or somebody else writes to it.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public <T> Checked<T> work(Work<T> work) throws IOException {
+    Where where = Where.file(folder.toString());
+    if (!Files.isDirectory(folder)) {
+      return Checked.refused(Problem.error("world.missing", where, folder.toString()));
+    }
+    if (!is(folder)) {
+      return Checked.refused(Problem.error("folder.no-journal", where, folder.toString()));
+    }
+    Optional<WriterLock> taken = WriterLock.take(folder, holder(person.name()));
+    if (taken.isEmpty()) {
+      return Checked.refused(inUse(folder));
+    }
+    try (WriterLock lock = taken.get()) {
+      Checked<InstrumentView> view =
+          InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet);
+      return view instanceof Checked.Ok<InstrumentView> ok
+          ? work.at(ok.value(), new Enter(ok.value(), clock, person))
+          : Checked.refused(view.problems());
+    }
+  }
+
+  /** That somebody else writes to a folder. */
+  public static Problem inUse(Path folder) throws IOException {
+    String holder = WriterLock.holder(folder);
+    return Problem.error("folder.in-use", Where.file(folder.toString()), holder);
+  }
+
+  /** How whoever writes to a folder is named to whoever comes second. */
+  public static String holder(String who) {
+    String machine = System.getenv().getOrDefault("HOSTNAME", "");
+    String at = machine.isEmpty() ? System.getenv().getOrDefault("COMPUTERNAME", "") : machine;
+    return at.isEmpty() ? who : who + ", " + at;
+  }
+
+  /**
+   * Accepts that a line or file is not what was entered. This alone is entered where the folder is
+   * open for reading only.
+   *
+   * @param place a file of the folder, or {@code journal.jsonl:12}
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<String> accept(String place, String reason) throws IOException {
+    return work(
+        (view, enter) -> {
+          Optional<String> sha256 = new InstrumentFolder(folder).altered(place);
+          return sha256.isEmpty()
+              ? Checked.refused(
+                  Problem.error("accept.nothing", Where.file(folder.toString()), place))
+              : enter.accept(place, sha256.get(), reason).map(entry -> place);
+        });
+  }
+}

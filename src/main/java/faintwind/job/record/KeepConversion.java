@@ -1,0 +1,139 @@
+package faintwind.job.record;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.files.AtomicFile;
+import faintwind.files.Sha256;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.EnteredFile;
+import faintwind.job.JobWatch;
+import faintwind.job.field.ConversionSummary;
+import faintwind.job.field.Convert;
+import faintwind.message.Checked;
+import faintwind.record.Event;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
+import faintwind.record.Event.LogConverted;
+import faintwind.record.JournalEntry;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Converts a field log and keeps it with the instrument: the log and its speeds in {@code logs/},
+ * an entry for each with its hash, and one that says which calibration was used. A log that is in
+ * the folder already is not copied.
+ */
+public final class KeepConversion {
+  private final InstrumentView view;
+  private final Enter enter;
+  private final How how;
+
+  /**
+   * How logs are converted.
+   *
+   * @param calibration the calibration file
+   * @param settings averaging and air
+   * @param profile what the lines of a foreign log mean
+   */
+  public record How(Path calibration, SpeedSettings settings, Optional<ImportProfile> profile) {}
+
+  /**
+   * What was kept.
+   *
+   * @param log relative to the folder
+   * @param speeds relative to the folder
+   */
+  public record Kept(ConversionSummary summary, String log, String speeds) {}
+
+  public KeepConversion(InstrumentView view, Enter enter, How how) {
+    this.view = view;
+    this.enter = enter;
+    this.how = how;
+  }
+
+  /**
+   * Converts and keeps one log; nothing stays of one that is refused.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Kept> keep(Path log, JobWatch watch) throws IOException {
+    Checked<Calibration> read =
+        CalibrationFile.read(how.calibration(), how.calibration().toString());
+    if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Path logs = Files.createDirectories(view.path().resolve("logs"));
+    Path root = view.path().toAbsolutePath().normalize();
+    boolean inside = log.toAbsolutePath().normalize().startsWith(root);
+    String name = String.valueOf(log.getFileName());
+    Path speeds = free(logs, "speeds-" + name);
+    Convert plain = new Convert(ok.value(), how.calibration().toString(), how.settings());
+    Convert convert = how.profile().map(plain::reading).orElse(plain);
+    Checked<ConversionSummary> done = convert.file(log, speeds, watch);
+    if (!(done instanceof Checked.Ok<ConversionSummary> summary)) {
+      return Checked.refused(done.problems());
+    }
+    Path kept = inside ? log : copy(log, logs, name);
+    Checked<JournalEntry> entered = enter.plain(Optional.empty(), events(root, kept, speeds));
+    return entered
+        .map(
+            entry ->
+                new Kept(
+                    summary.value(),
+                    EnteredFile.name(root, kept),
+                    EnteredFile.name(root, speeds)))
+        .then(made -> Checked.ok(made, summary.notes()));
+  }
+
+  /** The copy of a log from elsewhere: that of an earlier conversion, where it is the same. */
+  private static Path copy(Path log, Path logs, String name) throws IOException {
+    Path there = logs.resolve(name);
+    if (Files.isRegularFile(there) && Sha256.of(there).equals(Sha256.of(log))) {
+      return there;
+    }
+    Path target = free(logs, name);
+    try (AtomicFile file = AtomicFile.begin(target)) {
+      Files.copy(log, file.stream());
+      file.commit();
+    }
+    return target;
+  }
+
+  private List<Event> events(Path root, Path log, Path speeds) throws IOException {
+    List<Event> events = new ArrayList<>();
+    FileAdded added = added(root, FileRole.FIELD_LOG, log);
+    if (view.state().standing(FileAdded.class).stream().noneMatch(l -> l.event().equals(added))) {
+      events.add(added);
+    }
+    FileAdded made = added(root, FileRole.SPEEDS, speeds);
+    events.add(made);
+    boolean own = how.calibration().toAbsolutePath().normalize().startsWith(root);
+    String calibration =
+        own
+            ? EnteredFile.name(root, how.calibration())
+            : String.valueOf(how.calibration().getFileName());
+    events.add(
+        new LogConverted(added.file(), made.file(), calibration, Sha256.of(how.calibration())));
+    return events;
+  }
+
+  private static FileAdded added(Path root, FileRole role, Path file) throws IOException {
+    return new FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
+  }
+
+  private static Path free(Path folder, String name) {
+    int dot = name.lastIndexOf('.');
+    String start = dot > 0 ? name.substring(0, dot) : name;
+    String ending = dot > 0 ? name.substring(dot) : "";
+    Path file = folder.resolve(name);
+    for (int i = 2; Files.exists(file); i++) {
+      file = folder.resolve(start + "-" + i + ending);
+    }
+    return file;
+  }
+}
