@@ -87,6 +87,9 @@ public final class CalibrateCommand implements Callable<Integer> {
     List<Problem> misuse = misuse();
     if (!misuse.isEmpty()) {
       terminal.report(misuse);
+      if (misuse.stream().anyMatch(problem -> problem.id().equals("usage.missing"))) {
+        terminal.tell("usage.see-help", "faintwind calibrate");
+      }
       return ExitCode.USAGE.number();
     }
     Calibrate.Settings settings =
@@ -179,7 +182,7 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   private List<Problem> noOut() {
     if (!AtInstrument.is(runs)) {
-      return List.of(problem("usage.missing", "--out=<CAL.json>"));
+      return List.of(problem("usage.missing", "--out"));
     }
     return report == null ? List.of() : List.of(problem("usage.calibrate-kept", "--report"));
   }

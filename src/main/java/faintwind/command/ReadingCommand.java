@@ -41,6 +41,10 @@ public final class ReadingCommand implements Callable<Integer> {
       return terminal.refuse(entered.problems());
     }
     terminal.report(ok.notes());
+    if (!ok.notes().isEmpty()) {
+      terminal.say("reading.void", value, ok.value().id());
+      return ExitCode.LIMIT.number();
+    }
     Optional<ReadingVerdict> verdict =
         ok.value().event() instanceof ReadingEntered made ? made.verdict() : Optional.empty();
     String words = verdict.map(v -> "verdict." + v.word()).orElse("reading.not-judged");

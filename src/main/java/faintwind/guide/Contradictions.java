@@ -36,6 +36,7 @@ public final class Contradictions {
           STOP,
           "gate.answer-stops",
           "gate.reading-missing",
+          "gate.reading-void",
           "gate.reading-not-judged",
           "gate.reading-doubtful",
           "gate.unanswered",

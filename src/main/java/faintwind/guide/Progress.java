@@ -77,6 +77,7 @@ public record Progress(List<StepProgress> steps) {
     }
     boolean look =
         has(toFinish, "gate.reading-doubtful")
+            || has(toFinish, "gate.reading-void")
             || has(toFinish, "gate.clock-set-back")
             || has(toFinish, "gate.clock-leapt");
     return look ? StepState.NEEDS_ATTENTION : StepState.READY;

@@ -9,6 +9,7 @@ import faintwind.guide.checklist.StepClock;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.PhotoAdded;
+import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.util.ArrayList;
@@ -212,6 +213,9 @@ final class Requirements {
     }
     Optional<String> typed =
         situation.state().reading(step.id(), reading.id()).map(line -> line.event().typed());
+    if (typed.isEmpty() && isVoid(step, reading)) {
+      return Optional.of(error("gate.reading-void", step, reading.label(), reading.id()));
+    }
     if (typed.isEmpty()) {
       return Optional.of(error("gate.reading-missing", step, reading.label(), reading.id()));
     }
@@ -222,6 +226,13 @@ final class Requirements {
     return verdict.get() == ReadingVerdict.GOOD
         ? Optional.empty()
         : Optional.of(error(id, step, reading.label(), reading.id(), typed.get()));
+  }
+
+  /** Whether the last entry of a reading is one that has to be taken again. */
+  private boolean isVoid(Step step, Reading reading) {
+    List<Standing<ReadingEntered>> history =
+        situation.state().history(step.id(), reading.id());
+    return !history.isEmpty() && history.get(history.size() - 1).voidCause().isPresent();
   }
 
   private Optional<Problem> clock(Step step, Step.ClockSpec clock) {

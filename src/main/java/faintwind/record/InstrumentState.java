@@ -1,5 +1,6 @@
 package faintwind.record;
 
+import faintwind.message.Problem;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ChecklistChosen;
@@ -69,7 +70,7 @@ public record InstrumentState(
       stray.add(entry.id());
       return;
     }
-    Strike strike = new Strike(entry.id(), entry.at(), entry.who(), corrected.why());
+    Strike strike = new Strike(entry.id(), entry.at(), entry.who(), corrected.why(), Optional.empty());
     byEntry.put(corrected.entry(), target.struckBy(strike));
     corrected
         .replacement()
@@ -84,6 +85,40 @@ public record InstrumentState(
       JournalEntry entry, Event event, Optional<String> step, Optional<String> replaces) {
     return new Standing<>(
         entry.id(), entry.at(), entry.who(), step, event, replaces, Optional.empty());
+  }
+
+  /** The same with one entry more that corrects none. */
+  public InstrumentState with(JournalEntry entry) {
+    List<Standing<? extends Event>> more = new ArrayList<>(lines);
+    more.add(standing(entry, entry.event(), entry.step(), Optional.empty()));
+    return new InstrumentState(more, strayCorrections, head);
+  }
+
+  /**
+   * The same with some entries struck by the program, each for its cause: they stay in sight and
+   * count nowhere.
+   *
+   * @param causes by the id of the entry
+   */
+  public InstrumentState struck(Map<String, Problem> causes) {
+    List<Standing<? extends Event>> marked = new ArrayList<>();
+    for (Standing<? extends Event> line : lines) {
+      Problem cause = causes.get(line.entry());
+      marked.add(
+          cause == null
+              ? line
+              : line.struckBy(
+                  new Strike(
+                      line.entry(), line.at(), Standing.PROGRAM, cause.id(), Optional.of(cause))));
+    }
+    return new InstrumentState(marked, strayCorrections, head);
+  }
+
+  /** The same as typed: what the program struck as void stands again. */
+  public InstrumentState asTyped() {
+    List<Standing<? extends Event>> typed = new ArrayList<>();
+    lines.forEach(line -> typed.add(line.voidCause().isPresent() ? line.unstruck() : line));
+    return new InstrumentState(typed, strayCorrections, head);
   }
 
   /** All events of one kind, struck through or not, in order. */

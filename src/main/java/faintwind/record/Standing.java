@@ -1,5 +1,7 @@
 package faintwind.record;
 
+import faintwind.message.Messages;
+import faintwind.message.Problem;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 
@@ -22,15 +24,26 @@ public record Standing<E extends Event>(
     E event,
     Optional<String> replaces,
     Optional<Strike> strike) {
+  /** Whose name stands at what the program does by itself. */
+  static final String PROGRAM = "faintwind";
 
   /** Whether it is in force. */
   public boolean stands() {
     return strike.isEmpty();
   }
 
+  /** Why it is void: it stands in the record and shows nothing of what it was to show. */
+  public Optional<Problem> voidCause() {
+    return strike.flatMap(Strike::cause);
+  }
+
   /** Whether it belongs to that step. */
   public boolean inStep(String id) {
     return step.filter(id::equals).isPresent();
+  }
+
+  Standing<E> unstruck() {
+    return new Standing<>(entry, at, who, step, event, replaces, Optional.empty());
   }
 
   Standing<E> struckBy(Strike by) {
@@ -44,6 +57,14 @@ public record Standing<E extends Event>(
    * @param at when
    * @param who struck it
    * @param why the reason given
+   * @param cause why the program struck it, where no person did: the reading is void
    */
-  public record Strike(String entry, OffsetDateTime at, String who, String why) {}
+  public record Strike(
+      String entry, OffsetDateTime at, String who, String why, Optional<Problem> cause) {
+
+    /** The reason in words. */
+    public String reason(Messages words) {
+      return cause.map(words::sentence).orElse(why);
+    }
+  }
 }

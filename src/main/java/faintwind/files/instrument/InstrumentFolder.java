@@ -238,7 +238,8 @@ public record InstrumentFolder(Path path) {
   }
 
   /**
-   * Copies a file of a kind into its part of the folder under its own name.
+   * Copies a file of a kind into its part of the folder under its own name; one that lies in the
+   * folder already stays where it is.
    *
    * @return the event to be entered
    * @throws FileAlreadyExistsException where another file of that name is there already
@@ -253,14 +254,21 @@ public record InstrumentFolder(Path path) {
           case PLAN -> "plans";
           case TORN_LINE, OTHER -> "others";
         };
+    Path root = path.toAbsolutePath().normalize();
+    Path whole = source.toAbsolutePath().normalize();
+    if (whole.startsWith(root)) {
+      String name = root.relativize(whole).toString().replace('\\', '/');
+      return new FileAdded(kind, name, Sha256.of(whole));
+    }
     String name = part + "/" + source.getFileName();
     Path target = path.resolve(name);
-    if (!target.toAbsolutePath().normalize().equals(source.toAbsolutePath().normalize())) {
-      if (Files.exists(target)) {
-        throw new FileAlreadyExistsException(target.toString());
-      }
-      Files.createDirectories(path.resolve(part));
-      AtomicFile.write(target, Files.readAllBytes(source));
+    if (Files.exists(target)) {
+      throw new FileAlreadyExistsException(target.toString());
+    }
+    Files.createDirectories(path.resolve(part));
+    try (AtomicFile file = AtomicFile.begin(target)) {
+      Files.copy(source, file.stream());
+      file.commit();
     }
     return new FileAdded(kind, name, Sha256.of(target));
   }

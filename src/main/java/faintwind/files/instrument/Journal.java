@@ -84,7 +84,10 @@ public record Journal(Path file) {
 
   /** Whatever can be read, compared with what the folder's summary knows of it. */
   Content content(Seal seal) throws IOException {
-    return JournalReading.of(Files.readAllBytes(file), seal, String.valueOf(file.getFileName()));
+    String name = String.valueOf(file.getFileName());
+    JournalReading read = JournalReading.of(Files.readAllBytes(file), seal, name);
+    ChainedLines lines = read.whole();
+    return new Content(read.entries(), read.problems(), lines.lines().size(), lines.head());
   }
 
   /**

@@ -1,7 +1,6 @@
 package faintwind.files.instrument;
 
 import faintwind.files.instrument.ChainedLines.Line;
-import faintwind.files.instrument.Journal.Content;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -28,30 +27,48 @@ final class JournalReading {
   private final List<JournalEntry> entries = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
   private final Set<String> ids = new HashSet<>();
+  private ChainedLines whole = new ChainedLines(List.of(), "");
 
   private JournalReading(Seal seal, Where here) {
     this.seal = seal;
     this.here = here;
   }
 
-  static Content of(byte[] bytes, Seal seal, String name) {
-    return new JournalReading(seal, Where.file(name)).read(ChainedLines.of(bytes));
+  static JournalReading of(byte[] bytes, Seal seal, String name) {
+    JournalReading reading = new JournalReading(seal, Where.file(name));
+    reading.whole = reading.read(ChainedLines.of(bytes));
+    return reading;
   }
 
-  private Content read(ChainedLines all) {
-    ChainedLines whole = all;
+  /** Every line that is an entry. */
+  List<JournalEntry> entries() {
+    return entries;
+  }
+
+  /** All that is wrong. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** Every line but a last one that was cut off. */
+  ChainedLines whole() {
+    return whole;
+  }
+
+  private ChainedLines read(ChainedLines all) {
+    ChainedLines lines = all;
     int number = 0;
     for (Line line : all.lines()) {
       number++;
       if (!entry(line, here.atLine(number))) {
-        whole = all.withoutLast();
+        lines = all.withoutLast();
       }
     }
-    end(whole);
+    end(lines);
     for (JournalEntry entry : entries) {
-      accept(entry.event(), whole);
+      accept(entry.event(), lines);
     }
-    return new Content(entries, problems, whole.lines().size(), whole.head());
+    return lines;
   }
 
   /** A line whose alteration a person accepted is told of, and stands in nobody's way. */

@@ -9,6 +9,7 @@ import faintwind.files.run.FileKind;
 import faintwind.files.run.RunFile;
 import faintwind.files.run.RunsTable;
 import faintwind.guide.Contradictions;
+import faintwind.guide.Situation;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Size;
 import faintwind.message.Checked;
@@ -65,11 +66,24 @@ public final class CheckPath {
             view -> {
               List<Problem> all = new ArrayList<>(view.problems());
               OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
-              all.addAll(Contradictions.of(view.checklist(), view.situation(now)));
+              all.addAll(contradictions(view, now));
               return all.stream().anyMatch(Problem::isError)
                   ? Checked.refused(all)
                   : Checked.ok(view, all);
             });
+  }
+
+  /** A reading that says stop is one that was seen, even where it is void for going on. */
+  private static List<Problem> contradictions(InstrumentView view, OffsetDateTime now) {
+    Situation situation = view.situation(now);
+    Situation typed =
+        new Situation(
+            situation.state().asTyped(), situation.designs(), now, situation.meters());
+    List<Problem> all = new ArrayList<>(Contradictions.of(view.checklist(), situation));
+    Contradictions.of(view.checklist(), typed).stream()
+        .filter(problem -> problem.isError() && !all.contains(problem))
+        .forEach(all::add);
+    return all;
   }
 
   private static Checked<?> problems(FileKind kind, Path path, String name) throws IOException {

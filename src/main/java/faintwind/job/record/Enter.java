@@ -6,6 +6,7 @@ import faintwind.files.instrument.Journal;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
+import faintwind.guide.Voids;
 import faintwind.guide.Waivers;
 import faintwind.guide.checklist.OwnFiles;
 import faintwind.guide.checklist.Question;
@@ -31,6 +32,7 @@ import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
+import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
@@ -145,10 +147,22 @@ public final class Enter {
     return ofStep(stepId, step -> Checked.ok(new StepOpened()));
   }
 
-  /** A typed reading; refused where it is no number of the right kind. */
+  /**
+   * A typed reading; refused where it is no number of the right kind. A note says where it is void,
+   * since it tests something else than it is to test.
+   */
   public Checked<JournalEntry> reading(String stepId, String readingId, String typed)
       throws IOException {
-    return ofStep(stepId, step -> readingEvent(step, readingId, typed));
+    Checked<JournalEntry> written =
+        ofStep(stepId, step -> readingEvent(step, readingId, typed));
+    if (!(written instanceof Checked.Ok<JournalEntry> ok)) {
+      return written;
+    }
+    InstrumentState after = Voids.applied(view.checklist(), view.state().with(ok.value()));
+    Standing<? extends Event> last = after.lines().get(after.lines().size() - 1);
+    List<Problem> notes = new ArrayList<>(ok.notes());
+    last.voidCause().ifPresent(notes::add);
+    return Checked.ok(ok.value(), notes);
   }
 
   private Checked<Event> readingEvent(Step step, String readingId, String typed) {

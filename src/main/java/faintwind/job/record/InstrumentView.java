@@ -6,6 +6,7 @@ import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Progress;
 import faintwind.guide.Situation;
 import faintwind.guide.Situation.DatedSheet;
+import faintwind.guide.Voids;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Meters;
 import faintwind.job.design.KeptDesigns;
@@ -88,7 +89,7 @@ public record InstrumentView(
         new InstrumentView(
             path,
             ok.value(),
-            opened.state(),
+            Voids.applied(ok.value(), opened.state()),
             designs,
             writable,
             problems,

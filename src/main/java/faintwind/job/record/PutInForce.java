@@ -64,8 +64,9 @@ public final class PutInForce {
   }
 
   private String nameInFolder(String wanted) {
-    boolean inside = Files.isRegularFile(view.path().resolve(wanted));
-    return inside ? wanted.replace('\\', '/') : EnteredFile.name(view.path(), Path.of(wanted));
+    boolean inFolder =
+        !Path.of(wanted).isAbsolute() && Files.isRegularFile(view.path().resolve(wanted));
+    return inFolder ? wanted.replace('\\', '/') : EnteredFile.name(view.path(), Path.of(wanted));
   }
 
   private static Checked<String> refused(String id, String name) {

@@ -202,11 +202,12 @@ final class BuildLogSteps {
                 : entered.verdict())
             .map(words::verdict)
             .orElse("");
+    String again = line.voidCause().isPresent() ? words.text("build-log.measure-again") : verdict;
     return List.of(
         label,
         expected,
         words.entry(line, "“" + entered.typed() + "”: " + understood),
-        verdict,
+        again,
         Html.escaped(words.whoWhen(line.who(), line.at())));
   }
 

@@ -33,7 +33,7 @@ public record LogWords(Messages messages) {
                 + " "
                 + Html.escaped(
                     line.strike()
-                        .map(s -> text("build-log.struck", whoWhen(s.who(), s.at()), s.why()))
+                        .map(s -> text("build-log.struck", whoWhen(s.who(), s.at()), s.reason(messages)))
                         .orElse("")))
             .strip();
   }

@@ -1,11 +1,13 @@
 package faintwind.ui.record;
 
+import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.InstrumentState;
+import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -17,6 +19,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -28,6 +31,7 @@ public final class RecordModel {
   private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
 
   private final Messages words;
+  private final Checklist checklist;
   private final EventWords eventWords;
   private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Next> next;
@@ -38,11 +42,11 @@ public final class RecordModel {
    *
    * @param day heading of its day
    * @param time hour and minute
-   * @param mark corrected, attention (a waiver) or done
+   * @param mark corrected, attention (a waiver, a void reading), the verdict of a reading, or done
    * @param text what was entered
    * @param who wrote it, and in which step
    * @param struck whether it was corrected
-   * @param strike who struck it through, when and why; empty where it stands
+   * @param strike who struck it through, when and why, or that it was taken again
    */
   public record Line(
       String day, String time, Mark mark, String text, String who, boolean struck, String strike) {}
@@ -53,12 +57,13 @@ public final class RecordModel {
    * @param writeLog asks where the build log goes and writes it
    */
   public RecordModel(
-      Messages words, Checklist checklist, InstrumentState state, Consumer<RecordModel> writeLog) {
+      Messages words, Checklist checklist, Situation situation, Consumer<RecordModel> writeLog) {
     this.words = words;
+    this.checklist = checklist;
     this.writeLog = writeLog;
     eventWords = new EventWords(words, checklist);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.READY, ""));
-    show(state);
+    show(situation);
   }
 
   /** The lines, newest first. */
@@ -73,19 +78,21 @@ public final class RecordModel {
   /** The one sentence at the top. */
   public String title() {
     int entries = lines.get().size();
-    long struck = lines.get().stream().filter(Line::struck).count();
+    long struck = lines.get().stream().filter(line -> line.mark() == Mark.CORRECTED).count();
     return entries == 0
         ? words.text("window.record.empty")
         : words.text("window.record.title", entries, struck);
   }
 
   /** Follows the journal. */
-  public void show(InstrumentState state) {
+  public void show(Situation situation) {
+    InstrumentState state = situation.state();
+    RecordVerdicts verdicts = new RecordVerdicts(checklist, situation);
     List<Line> all = new ArrayList<>();
     for (Standing<? extends Event> standing : state.lines()) {
       // Where somebody looked is kept for coming back, and is no news in a ledger.
       if (!(standing.event() instanceof StepOpened)) {
-        all.add(0, line(standing));
+        all.add(0, line(standing, verdicts));
       }
     }
     lines.set(List.copyOf(all));
@@ -116,24 +123,31 @@ public final class RecordModel {
             .withDetail(DiskWords.say(broke, words)));
   }
 
-  private Line line(Standing<? extends Event> standing) {
+  private Line line(Standing<? extends Event> standing, RecordVerdicts verdicts) {
     String strike =
         standing
             .strike()
             .map(
                 s ->
                     words.text(
-                        "window.record.struck",
+                        s.cause().isPresent()
+                            ? "window.record.void"
+                            : "window.record.struck",
                         s.who(),
                         DAY.format(s.at()),
                         TIME.format(s.at()),
-                        s.why()))
+                        s.reason(words)))
+            .orElse(verdicts.isTakenAgain(standing) ? words.text("window.record.again") : "");
+    String verdict =
+        verdicts
+            .of(standing)
+            .map(v -> " · " + words.text("window.verdict." + v.word()))
             .orElse("");
     return new Line(
         DAY.format(standing.at()),
         TIME.format(standing.at()),
-        mark(standing),
-        eventWords.say(standing.step(), standing.event()),
+        mark(standing, verdicts),
+        eventWords.say(standing.step(), standing.event()) + verdict,
         standing
             .step()
             .map(
@@ -143,9 +157,20 @@ public final class RecordModel {
         strike);
   }
 
-  private static Mark mark(Standing<? extends Event> standing) {
-    if (!standing.stands()) {
+  private static Mark mark(Standing<? extends Event> standing, RecordVerdicts verdicts) {
+    if (standing.voidCause().isPresent()) {
+      return Mark.ATTENTION;
+    }
+    if (!standing.stands() || verdicts.isTakenAgain(standing)) {
       return Mark.CORRECTED;
+    }
+    Optional<ReadingVerdict> verdict = verdicts.of(standing);
+    if (verdict.isPresent()) {
+      return switch (verdict.get()) {
+        case GOOD -> Mark.DONE;
+        case DOUBTFUL -> Mark.ATTENTION;
+        case STOP -> Mark.BLOCKED;
+      };
     }
     return standing.event() instanceof Event.Waived ? Mark.ATTENTION : Mark.DONE;
   }

@@ -34,14 +34,14 @@ public final class RecordScreen extends DataScreen {
         new RecordModel(
             desk.words(),
             instrument.checklist(),
-            instrument.state(),
+            instrument.now().get().situation(),
             record -> writeLog(desk, instrument, record)));
   }
 
   private RecordScreen(Desk desk, OpenInstrument instrument, RecordModel model) {
     super(desk, model.next());
     this.model = model;
-    filledBy(instrument.now(), now -> model.show(now.view().state()));
+    filledBy(instrument.now(), now -> model.show(now.situation()));
     filledBy(model.lines(), lines -> fill());
   }
 
@@ -85,7 +85,7 @@ public final class RecordScreen extends DataScreen {
     MarkShape mark = new MarkShape(line.mark(), text(line.mark().key()));
     Label text = Words.label(line.text(), line.struck() ? "struck" : "ledger-text");
     VBox said = new VBox(text);
-    if (line.struck()) {
+    if (!line.strike().isEmpty()) {
       said.getChildren().add(Words.label(line.strike(), "fine", "soft"));
     }
     HBox.setHgrow(said, Priority.ALWAYS);

@@ -37,9 +37,12 @@ final class SavingChild {
   }
 
   static JournalEntry note(String id) {
+    return note(id, "note µ ".repeat(20));
+  }
+
+  static JournalEntry note(String id, String text) {
     OffsetDateTime now = OffsetDateTime.parse("2026-03-02T09:00:00+01:00");
-    return new JournalEntry(
-        id, now, "Käthe", Optional.empty(), new Event.NoteWritten("note µ ".repeat(20)));
+    return new JournalEntry(id, now, "Käthe", Optional.empty(), new Event.NoteWritten(text));
   }
 
   /** The command that runs it, after what is to stand before it. */

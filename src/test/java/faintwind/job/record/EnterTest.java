@@ -56,6 +56,20 @@ class EnterTest {
     return new Enter(view(), CLOCK, ada);
   }
 
+  /** The steps before it were finished, so that a reading of it tests what it is to test. */
+  private void reached(String step) throws IOException {
+    for (String need : view().checklist().step(step).orElseThrow().order().needs()) {
+      JournalEntry entry =
+          new JournalEntry(
+              "done-" + need,
+              OffsetDateTime.now(CLOCK),
+              "Ada",
+              Optional.of(need),
+              new Event.StepFinished());
+      new InstrumentFolder(folder).append(List.of(entry));
+    }
+  }
+
   private static List<String> ids(Checked<JournalEntry> result) {
     Messages english = Messages.of(Locale.ENGLISH);
     result.problems().forEach(problem -> assertThat(english.line(problem)).isNotBlank());
@@ -64,6 +78,7 @@ class EnterTest {
 
   @Test
   void aTypedReadingIsKeptAsTypedAsUnderstoodAndAsJudged() throws IOException {
+    reached("heater-insulation");
     assertThat(enter().reading("heater-insulation", "lead-a-ball", "420k").isOk()).isTrue();
     Event.ReadingEntered kept =
         view().state().reading("heater-insulation", "lead-a-ball").orElseThrow().event();
@@ -108,6 +123,7 @@ class EnterTest {
 
   @Test
   void aCorrectedReadingStaysInTheJournalStruckThrough() throws IOException {
+    reached("heater-alone");
     Checked<JournalEntry> first = enter().reading("heater-alone", "heater-alone", "10");
     String id = ((Checked.Ok<JournalEntry>) first).value().id();
     assertThat(enter().correctReading(id, "100,3", "a nought was missing").isOk()).isTrue();

@@ -2,12 +2,14 @@ package faintwind.job.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.checklist.SampleBuild;
 import faintwind.job.record.Enter.Person;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.StepFinished;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.io.StringReader;
@@ -15,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -38,6 +41,11 @@ class WriteReportTest {
   private Path instrument(boolean madeUp) throws IOException {
     Path folder = temp.resolve("rind");
     Enter.begin(folder, new InstrumentCreated("Rind 9, north", madeUp), CLOCK, maker);
+    for (String need : List.of("polish-and-degrease", "prove-meter")) {
+      JournalEntry done =
+          new JournalEntry(need, NOW, maker.name(), Optional.of(need), new StepFinished());
+      new InstrumentFolder(folder).append(List.of(done));
+    }
     Checked<JournalEntry> first = enter(folder).reading("heater-alone", "heater-alone", "10");
     String id = ((Checked.Ok<JournalEntry>) first).value().id();
     assertThat(enter(folder).correctReading(id, "100,3", "a nought was missing").isOk()).isTrue();

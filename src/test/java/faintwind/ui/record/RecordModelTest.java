@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.message.Checked;
+import faintwind.guide.Situation;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -32,9 +33,13 @@ class RecordModelTest {
     return new JournalEntry("e" + n, Cellar.NOW.plusMinutes(n), "Ida", step, event);
   }
 
+  private static Situation at(InstrumentState state) {
+    return new Situation(state, List.of(), Cellar.NOW.plusHours(1));
+  }
+
   private RecordModel record(List<JournalEntry> entries) {
     return new RecordModel(
-        words, ShippedChecklist.standard(), InstrumentState.replay(entries), asked::add);
+        words, ShippedChecklist.standard(), at(InstrumentState.replay(entries)), asked::add);
   }
 
   private static List<JournalEntry> corrected() {
