@@ -2,8 +2,8 @@ package faintwind.command;
 
 import faintwind.job.record.BeginInstrument;
 import faintwind.job.record.Enter;
-import faintwind.job.record.KeepRuns;
 import faintwind.job.record.InstrumentView;
+import faintwind.job.record.KeepRuns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -35,7 +35,11 @@ public final class NoteCommand implements Callable<Integer> {
 
   @Mixin private InstrumentOptions at = new InstrumentOptions();
 
-  @Parameters(index = "1", arity = "0..1", paramLabel = "TEXT", descriptionKey = "faintwind.note.text")
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "TEXT",
+      descriptionKey = "faintwind.note.text")
   private String text = "";
 
   @Option(names = "--step", paramLabel = "STEP", descriptionKey = "faintwind.note.step")

@@ -20,10 +20,7 @@ import picocli.CommandLine.Parameters;
 public final class UnpackCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Parameters(
-      index = "0",
-      paramLabel = "ARCHIVE.zip",
-      descriptionKey = "faintwind.unpack.archive")
+  @Parameters(index = "0", paramLabel = "ARCHIVE.zip", descriptionKey = "faintwind.unpack.archive")
   private Path archive = Path.of("");
 
   @Parameters(index = "1", paramLabel = "INTO", descriptionKey = "faintwind.unpack.into")

@@ -230,8 +230,7 @@ final class Requirements {
 
   /** Whether the last entry of a reading is one that has to be taken again. */
   private boolean isVoid(Step step, Reading reading) {
-    List<Standing<ReadingEntered>> history =
-        situation.state().history(step.id(), reading.id());
+    List<Standing<ReadingEntered>> history = situation.state().history(step.id(), reading.id());
     return !history.isEmpty() && history.get(history.size() - 1).voidCause().isPresent();
   }
 

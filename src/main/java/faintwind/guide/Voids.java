@@ -122,9 +122,7 @@ public final class Voids {
             .filter(s -> s.event().clock().equals(clock) && place(s) < at)
             .reduce((first, second) -> second);
     boolean ended =
-        started
-            .filter(s -> !line.at().isBefore(s.at().plus(duration(s.event()))))
-            .isPresent();
+        started.filter(s -> !line.at().isBefore(s.at().plus(duration(s.event())))).isPresent();
     return waived || ended
         ? Optional.empty()
         : Optional.of(problem("void.clock-ran", step, step.id()));

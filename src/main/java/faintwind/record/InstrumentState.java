@@ -70,7 +70,8 @@ public record InstrumentState(
       stray.add(entry.id());
       return;
     }
-    Strike strike = new Strike(entry.id(), entry.at(), entry.who(), corrected.why(), Optional.empty());
+    Strike strike =
+        new Strike(entry.id(), entry.at(), entry.who(), corrected.why(), Optional.empty());
     byEntry.put(corrected.entry(), target.struckBy(strike));
     corrected
         .replacement()

@@ -88,7 +88,17 @@ class InstrumentCommandsTest {
     run("new", folder, "--who", "Ida");
     assertThat(run("note", folder, "new cellar")).isZero();
     assertThat(
-            run("note", folder, "--part", "ball", "--lot", "7", "--price", "6.4", "--currency", "EUR"))
+            run(
+                "note",
+                folder,
+                "--part",
+                "ball",
+                "--lot",
+                "7",
+                "--price",
+                "6.4",
+                "--currency",
+                "EUR"))
         .isZero();
     assertThat(run("note", folder, "--repair", "--step", "mount-pair", "mounted anew")).isZero();
     assertThat(run("note", folder, "--hand-over", "Jo", "with its jar")).isZero();
@@ -172,8 +182,7 @@ class InstrumentCommandsTest {
   void aCalibrationIsPutInForceOnlyAsItWasEntered() throws IOException {
     copyCellar();
     assertThat(run("put-in-force", folder)).isZero();
-    Event.CalibrationMade made =
-        state().last(Event.CalibrationMade.class).orElseThrow().event();
+    Event.CalibrationMade made = state().last(Event.CalibrationMade.class).orElseThrow().event();
     assertThat(run("put-in-force", folder, folder.resolve(made.file()))).isZero();
     assertThat(run("put-in-force", folder, "calibrations/none.json")).isEqualTo(3);
     Files.writeString(folder.resolve("calibrations/own.json"), "{}");
@@ -188,8 +197,7 @@ class InstrumentCommandsTest {
   @Test
   void anAlterationIsAcceptedByReasonAndStaysInSight() throws IOException {
     copyCellar();
-    Path photo =
-        folder.resolve(state().last(Event.PhotoAdded.class).orElseThrow().event().file());
+    Path photo = folder.resolve(state().last(Event.PhotoAdded.class).orElseThrow().event().file());
     Files.write(photo, new byte[] {1, 2, 3});
     String name = folder.relativize(photo).toString();
     assertThat(run("check", folder)).isEqualTo(3);

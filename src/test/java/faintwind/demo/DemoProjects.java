@@ -211,8 +211,7 @@ final class DemoProjects {
     String calibration =
         walk.view().state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepConversion.How how =
-        new KeepConversion.How(
-            folder.resolve(calibration), SpeedSettings.USUAL, Optional.empty());
+        new KeepConversion.How(folder.resolve(calibration), SpeedSettings.USUAL, Optional.empty());
     walk.ok(new KeepConversion(walk.view(), walk.enter(), how).keep(log, JobWatch.NOBODY));
   }
 

@@ -155,8 +155,7 @@ class VoidsTest {
   void aVoidReadingIsStruckInWordsAndMissedAtTheGate() {
     read("heater-insulation", "lead-a-ball", "MΩ");
     finish("glue-heater");
-    Standing<ReadingEntered> line =
-        state().history("heater-insulation", "lead-a-ball").get(0);
+    Standing<ReadingEntered> line = state().history("heater-insulation", "lead-a-ball").get(0);
     assertThat(line.stands()).isFalse();
     assertThat(line.strike().orElseThrow().reason(Messages.of(Locale.ENGLISH)))
         .contains("before its step was reached")

@@ -1,12 +1,12 @@
 package faintwind.files.instrument;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.files.JsonFile;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import com.fasterxml.jackson.databind.JsonNode;
 
 /**
  * A file as an archive's manifest lists it.

@@ -53,7 +53,10 @@ public final class BeginInstrument {
     Path last = folder.toAbsolutePath().normalize().getFileName();
     String called =
         name.filter(text -> !text.isBlank())
-            .or(() -> read.flatMap(r -> r.fold((d, n) -> Optional.of(d.name()), p -> Optional.empty())))
+            .or(
+                () ->
+                    read.flatMap(
+                        r -> r.fold((d, n) -> Optional.of(d.name()), p -> Optional.empty())))
             .orElse(String.valueOf(last));
     Enter.begin(folder, new InstrumentCreated(called, false), clock, Enter.Person.named(who));
     if (design.isEmpty()) {

@@ -77,8 +77,7 @@ public final class CheckPath {
   private static List<Problem> contradictions(InstrumentView view, OffsetDateTime now) {
     Situation situation = view.situation(now);
     Situation typed =
-        new Situation(
-            situation.state().asTyped(), situation.designs(), now, situation.meters());
+        new Situation(situation.state().asTyped(), situation.designs(), now, situation.meters());
     List<Problem> all = new ArrayList<>(Contradictions.of(view.checklist(), situation));
     Contradictions.of(view.checklist(), typed).stream()
         .filter(problem -> problem.isError() && !all.contains(problem))

@@ -1,12 +1,10 @@
 package faintwind.job.record;
 
-import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
-import faintwind.guide.Voids;
 import faintwind.guide.Waivers;
 import faintwind.guide.checklist.OwnFiles;
 import faintwind.guide.checklist.Question;
@@ -32,7 +30,6 @@ import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
-import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
@@ -110,36 +107,17 @@ public final class Enter {
   public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
       throws IOException {
     for (Event event : events) {
-      if (isJudged(event)) {
+      if (EntryRules.isJudged(event)) {
         throw new IllegalArgumentException(
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
-      if (event instanceof CalibrationPutInForce force && isRehearsal(force.file())) {
+      if (event instanceof CalibrationPutInForce force
+          && EntryRules.isRehearsal(view, force.file())) {
         return Checked.refused(
             Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
       }
     }
     return write(step, events);
-  }
-
-  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
-  private boolean isRehearsal(String calibration) throws IOException {
-    Path file = view.path().resolve(calibration);
-    return view.state().rehearsal()
-        || CalibrationFile.read(file, calibration)
-            .fold((value, notes) -> value.rehearsal(), problems -> false);
-  }
-
-  private static boolean isJudged(Event event) {
-    return event instanceof StepFinished
-        || event instanceof ReadingEntered
-        || event instanceof QuestionAnswered
-        || event instanceof CautionAcknowledged
-        || event instanceof ClockStarted
-        || event instanceof ClockConfirmed
-        || event instanceof MeterChosen
-        || event instanceof Waived
-        || event instanceof Corrected;
   }
 
   /** Notes that a step was opened. */
@@ -153,15 +131,12 @@ public final class Enter {
    */
   public Checked<JournalEntry> reading(String stepId, String readingId, String typed)
       throws IOException {
-    Checked<JournalEntry> written =
-        ofStep(stepId, step -> readingEvent(step, readingId, typed));
+    Checked<JournalEntry> written = ofStep(stepId, step -> readingEvent(step, readingId, typed));
     if (!(written instanceof Checked.Ok<JournalEntry> ok)) {
       return written;
     }
-    InstrumentState after = Voids.applied(view.checklist(), view.state().with(ok.value()));
-    Standing<? extends Event> last = after.lines().get(after.lines().size() - 1);
     List<Problem> notes = new ArrayList<>(ok.notes());
-    last.voidCause().ifPresent(notes::add);
+    EntryRules.voidCause(view, ok.value()).ifPresent(notes::add);
     return Checked.ok(ok.value(), notes);
   }
 
@@ -279,21 +254,9 @@ public final class Enter {
    * A caution or a question cannot be waived.
    */
   public Checked<JournalEntry> waive(String stepId, String what, String reason) throws IOException {
+    Waived waiver = new Waived(what, reason);
     return ofStep(
-        stepId,
-        step -> {
-          if (step.caution(what).isPresent()) {
-            return Checked.refused(
-                Problem.error("enter.caution-not-waived", Where.step(step.id()), what));
-          }
-          if (!Waivers.isWaivable(step, what)) {
-            return unknown(step, what);
-          }
-          Waived waiver = new Waived(what, reason);
-          List<Problem> refusals =
-              Waivers.refusals(view.checklist(), step, waiver, person.name(), situation());
-          return refusals.isEmpty() ? Checked.ok(waiver) : Checked.refused(refusals);
-        });
+        stepId, step -> EntryRules.waiver(view, step, waiver, person.name(), situation()));
   }
 
   /** Strikes an entry through; with a replacement, that stands in its place. */
@@ -306,28 +269,13 @@ public final class Enter {
     if (struck.isEmpty()) {
       return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
     }
-    if (replacement.isPresent() && !isLike(struck.get().event(), replacement.get())) {
+    if (replacement.isPresent() && !EntryRules.isLike(struck.get().event(), replacement.get())) {
       return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
     }
     if (why.isBlank()) {
       return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
     }
     return write(Optional.empty(), new Corrected(entry, why, replacement));
-  }
-
-  /** Whether an event can stand in another's place: of its kind, and about the same thing. */
-  private static boolean isLike(Event struck, Event replacement) {
-    if (struck instanceof ReadingEntered a && replacement instanceof ReadingEntered b) {
-      return a.reading().equals(b.reading());
-    }
-    if (struck instanceof QuestionAnswered a && replacement instanceof QuestionAnswered b) {
-      return a.question().equals(b.question());
-    }
-    boolean fixed =
-        replacement instanceof CautionAcknowledged
-            || replacement instanceof Waived
-            || replacement instanceof StepFinished;
-    return !fixed && struck.getClass().equals(replacement.getClass());
   }
 
   /** Corrects a typed reading: the earlier entry is struck through, the new one stands. */
@@ -427,7 +375,8 @@ public final class Enter {
     OffsetDateTime now = OffsetDateTime.now(clock);
     List<JournalEntry> entries = new ArrayList<>();
     for (OwnFileNoted noted : OwnFiles.toNote(view.checklist(), view.state())) {
-      entries.add(new JournalEntry(person.ids().get(), now, Journal.PROGRAM, Optional.empty(), noted));
+      entries.add(
+          new JournalEntry(person.ids().get(), now, Journal.PROGRAM, Optional.empty(), noted));
     }
     for (Event event : events) {
       entries.add(new JournalEntry(person.ids().get(), now, person.name(), step, event));

@@ -51,8 +51,8 @@ public final class HandOver {
    * Unpacks an archive into a folder of instruments, in a folder of its own: nothing that is there
    * is replaced.
    *
-   * @return refused where the archive is not what was packed, or the very same is there already;
-   *     a note where the same instrument is there with another journal
+   * @return refused where the archive is not what was packed, or the very same is there already; a
+   *     note where the same instrument is there with another journal
    * @throws IOException where the disk or a permission fails; then nothing stays
    */
   public static Checked<TakenIn> unpack(Path archive, Path into) throws IOException {
@@ -79,8 +79,7 @@ public final class HandOver {
     return Checked.ok(new TakenIn(target, unpacked.head()), notes);
   }
 
-  private static Optional<Problem> same(Unpacked unpacked, Path other)
-      throws IOException {
+  private static Optional<Problem> same(Unpacked unpacked, Path other) throws IOException {
     ChainHeads here = ChainHeads.of(Journal.in(other));
     ChainHeads there = ChainHeads.of(Journal.in(unpacked.folder()));
     if (!here.first().equals(there.first())) {

@@ -44,8 +44,7 @@ public final class KeepCalibration {
     if (!(fitted instanceof Checked.Ok<KeepFormula.Kept> kept)) {
       return fitted;
     }
-    Checked<JournalEntry> entered =
-        enter.plain(Optional.empty(), formula.events(kept.value()));
+    Checked<JournalEntry> entered = enter.plain(Optional.empty(), formula.events(kept.value()));
     return entered.isOk() ? fitted : Checked.refused(entered.problems());
   }
 

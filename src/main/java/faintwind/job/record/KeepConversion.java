@@ -84,9 +84,7 @@ public final class KeepConversion {
         .map(
             entry ->
                 new Kept(
-                    summary.value(),
-                    EnteredFile.name(root, kept),
-                    EnteredFile.name(root, speeds)))
+                    summary.value(), EnteredFile.name(root, kept), EnteredFile.name(root, speeds)))
         .then(made -> Checked.ok(made, summary.notes()));
   }
 

@@ -37,7 +37,8 @@ public final class PutInForce {
   public Checked<String> put(Optional<String> wanted) throws IOException {
     List<CalibrationMade> made =
         view.state().standing(CalibrationMade.class).stream().map(Standing::event).toList();
-    Optional<String> name = wanted.map(this::nameInFolder).or(() -> last(made).map(CalibrationMade::file));
+    Optional<String> name =
+        wanted.map(this::nameInFolder).or(() -> last(made).map(CalibrationMade::file));
     if (name.isEmpty()) {
       return refused("put-in-force.none-made", view.path().toString());
     }

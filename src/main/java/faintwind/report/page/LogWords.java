@@ -33,7 +33,12 @@ public record LogWords(Messages messages) {
                 + " "
                 + Html.escaped(
                     line.strike()
-                        .map(s -> text("build-log.struck", whoWhen(s.who(), s.at()), s.reason(messages)))
+                        .map(
+                            s ->
+                                text(
+                                    "build-log.struck",
+                                    whoWhen(s.who(), s.at()),
+                                    s.reason(messages)))
                         .orElse("")))
             .strip();
   }

@@ -106,7 +106,10 @@ final class ReadingWords {
             line.who());
     String struck =
         line.strike()
-            .map(s -> words.text("window.step.struck", s.who(), when(s.at(), situation), s.reason(words)))
+            .map(
+                s ->
+                    words.text(
+                        "window.step.struck", s.who(), when(s.at(), situation), s.reason(words)))
             .orElse("");
     return new Earlier(text, struck);
   }

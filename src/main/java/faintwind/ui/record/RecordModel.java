@@ -130,19 +130,14 @@ public final class RecordModel {
             .map(
                 s ->
                     words.text(
-                        s.cause().isPresent()
-                            ? "window.record.void"
-                            : "window.record.struck",
+                        s.cause().isPresent() ? "window.record.void" : "window.record.struck",
                         s.who(),
                         DAY.format(s.at()),
                         TIME.format(s.at()),
                         s.reason(words)))
             .orElse(verdicts.isTakenAgain(standing) ? words.text("window.record.again") : "");
     String verdict =
-        verdicts
-            .of(standing)
-            .map(v -> " · " + words.text("window.verdict." + v.word()))
-            .orElse("");
+        verdicts.of(standing).map(v -> " · " + words.text("window.verdict." + v.word())).orElse("");
     return new Line(
         DAY.format(standing.at()),
         TIME.format(standing.at()),

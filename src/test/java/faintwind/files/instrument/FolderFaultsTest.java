@@ -74,8 +74,7 @@ class FolderFaultsTest {
               SavingChild.command(
                   List.of(), SavingChild.classPath(), folder, "k" + i, Integer.MAX_VALUE));
       BufferedReader out =
-          new BufferedReader(
-              new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8));
+          new BufferedReader(new InputStreamReader(child.getInputStream(), StandardCharsets.UTF_8));
       kept.add(String.valueOf(out.readLine()));
       long until = System.nanoTime() + random.nextInt(120_000_000);
       while (System.nanoTime() < until) {
@@ -209,8 +208,7 @@ class FolderFaultsTest {
     new InstrumentFolder(path).append(List.of(SavingChild.note("begun")));
     List<Process> children = new ArrayList<>();
     for (String name : List.of("a", "b")) {
-      children.add(
-          start(SavingChild.command(List.of(), SavingChild.classPath(), path, name, 40)));
+      children.add(start(SavingChild.command(List.of(), SavingChild.classPath(), path, name, 40)));
     }
     List<String> kept = new ArrayList<>();
     for (Process child : children) {

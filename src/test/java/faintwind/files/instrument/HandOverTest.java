@@ -2,10 +2,10 @@ package faintwind.files.instrument;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.job.record.HandOver;
-import faintwind.job.record.HandOver.TakenIn;
 import faintwind.files.Sha256;
 import faintwind.files.instrument.PackedFile.Manifest;
+import faintwind.job.record.HandOver;
+import faintwind.job.record.HandOver.TakenIn;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.record.Event;

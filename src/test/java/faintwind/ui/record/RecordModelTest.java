@@ -2,9 +2,9 @@ package faintwind.ui.record;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.Situation;
 import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.message.Checked;
-import faintwind.guide.Situation;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
