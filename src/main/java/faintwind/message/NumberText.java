@@ -86,7 +86,7 @@ public final class NumberText {
    * @throws IllegalArgumentException where a symbol is not known or the dimensions differ
    */
   public static double convert(double value, String from, String to) {
-    return UnitSymbols.convert(value, entry(from).unit(), entry(to).unit());
+    return UnitSymbols.convert(value, entry(from), entry(to));
   }
 
   /** Whether two symbols are known and measure the same kind of quantity. */
@@ -215,7 +215,7 @@ public final class NumberText {
   /** A factor and the unit that it stands before. */
   private record Scale(double factor, UnitSymbols.Entry entry) {
     double toTarget(double number, UnitSymbols.Entry target) {
-      return UnitSymbols.convert(number * factor, entry.unit(), target.unit());
+      return UnitSymbols.convert(number * factor, entry, target);
     }
   }
 }

@@ -29,7 +29,19 @@ import tech.units.indriya.unit.Units;
  */
 final class UnitSymbols {
   /** A unit with what it measures. */
-  record Entry(QuantityKind kind, Unit<?> unit) {}
+  record Entry(QuantityKind kind, Unit<?> unit, double scale, double offset) {
+
+    /** With its place among the units of its kind: system unit = offset + scale · value. */
+    static Entry of(QuantityKind kind, Unit<?> unit) {
+      try {
+        UnitConverter system = unit.getConverterToAny(unit.getSystemUnit());
+        double offset = system.convert(0.0);
+        return new Entry(kind, unit, system.convert(1.0) - offset, offset);
+      } catch (IncommensurableException e) {
+        throw new IllegalArgumentException(unit + " has no system unit", e);
+      }
+    }
+  }
 
   private static final Map<String, Entry> BY_SYMBOL = table();
   private static final Map<String, MetricPrefix> PREFIXES =
@@ -39,7 +51,8 @@ final class UnitSymbols {
 
   /** The unit of a symbol; Ω, µ and spellings such as ohm and kOhm are taken alike. */
   static Optional<Entry> find(String symbol) {
-    return Optional.ofNullable(BY_SYMBOL.get(canonical(symbol)));
+    Entry asIs = BY_SYMBOL.get(symbol);
+    return Optional.ofNullable(asIs == null ? BY_SYMBOL.get(canonical(symbol)) : asIs);
   }
 
   /** The factor of a bare prefix, such as 1e6 for M; K is read as k only inside a number (4K7). */
@@ -54,12 +67,18 @@ final class UnitSymbols {
    *
    * @throws IllegalArgumentException where the two do not measure the same
    */
-  static double convert(double value, Unit<?> from, Unit<?> to) {
+  static double convert(double value, Entry from, Entry to) {
+    if (from == to) {
+      return twelveDigits(value);
+    }
+    if (from.kind() == to.kind()) {
+      double system = from.offset() + from.scale() * value;
+      return twelveDigits((system - to.offset()) / to.scale());
+    }
     try {
-      UnitConverter converter = from.getConverterToAny(to);
-      return twelveDigits(converter.convert(value));
+      return twelveDigits(from.unit().getConverterToAny(to.unit()).convert(value));
     } catch (IncommensurableException e) {
-      throw new IllegalArgumentException(from + " is not " + to, e);
+      throw new IllegalArgumentException(from.unit() + " is not " + to.unit(), e);
     }
   }
 
@@ -154,7 +173,7 @@ final class UnitSymbols {
   private static void put(
       Map<String, Entry> units, QuantityKind kind, Unit<?> unit, String... symbols) {
     for (String symbol : symbols) {
-      units.put(symbol, new Entry(kind, unit));
+      units.put(symbol, Entry.of(kind, unit));
     }
   }
 }

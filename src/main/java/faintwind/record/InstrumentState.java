@@ -19,6 +19,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Everything the journal says, with corrections applied: a corrected event is struck through and
@@ -126,17 +127,7 @@ public record InstrumentState(
   public <E extends Event> List<Standing<E>> all(Class<E> kind) {
     List<Standing<E>> found = new ArrayList<>();
     for (Standing<? extends Event> line : lines) {
-      if (kind.isInstance(line.event())) {
-        found.add(
-            new Standing<>(
-                line.entry(),
-                line.at(),
-                line.who(),
-                line.step(),
-                kind.cast(line.event()),
-                line.replaces(),
-                line.strike()));
-      }
+      line.of(kind).ifPresent(found::add);
     }
     return found;
   }
@@ -153,7 +144,24 @@ public record InstrumentState(
 
   /** The last event of a kind that is in force. */
   public <E extends Event> Optional<Standing<E>> last(Class<E> kind) {
-    return lastOf(standing(kind));
+    return last(kind, line -> true);
+  }
+
+  /** From the end: of thousands of lines the last ones are asked for most. */
+  private <E extends Event> Optional<Standing<E>> last(
+      Class<E> kind, Predicate<Standing<E>> wanted) {
+    for (int i = lines.size() - 1; i >= 0; i--) {
+      Optional<Standing<E>> found = lines.get(i).of(kind);
+      if (found.isPresent() && found.get().stands() && wanted.test(found.get())) {
+        return found;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private <E extends Event> Optional<Standing<E>> last(
+      Class<E> kind, String step, Predicate<E> wanted) {
+    return last(kind, line -> line.inStep(step) && wanted.test(line.event()));
   }
 
   /** The instrument's name, where it was begun. */
@@ -195,56 +203,37 @@ public record InstrumentState(
 
   /** The entry of a reading that counts: the last one that is in force. */
   public Optional<Standing<ReadingEntered>> reading(String step, String reading) {
-    return lastOf(history(step, reading).stream().filter(Standing::stands).toList());
+    return last(ReadingEntered.class, step, entered -> entered.reading().equals(reading));
   }
 
   /** The answer that counts. */
   public Optional<Standing<QuestionAnswered>> answer(String step, String question) {
-    return lastOf(
-        standing(QuestionAnswered.class, step).stream()
-            .filter(line -> line.event().question().equals(question))
-            .toList());
+    return last(QuestionAnswered.class, step, answer -> answer.question().equals(question));
   }
 
   /** Who acknowledged a caution of a step, and when. */
   public Optional<Standing<CautionAcknowledged>> acknowledged(String step, String caution) {
-    return lastOf(
-        standing(CautionAcknowledged.class, step).stream()
-            .filter(line -> line.event().caution().equals(caution))
-            .toList());
+    return last(CautionAcknowledged.class, step, read -> read.caution().equals(caution));
   }
 
   /** The last start of a clock of a step. */
   public Optional<Standing<ClockStarted>> clock(String step, String clock) {
-    return lastOf(
-        standing(ClockStarted.class, step).stream()
-            .filter(line -> line.event().clock().equals(clock))
-            .toList());
+    return last(ClockStarted.class, step, started -> started.clock().equals(clock));
   }
 
   /** The waiver of a requirement of a step. */
   public Optional<Standing<Waived>> waiver(String step, String what) {
-    return lastOf(
-        standing(Waived.class, step).stream()
-            .filter(line -> line.event().what().equals(what))
-            .toList());
+    return last(Waived.class, step, waived -> waived.what().equals(what));
   }
 
   /** When the builder last said that a step's work is finished. */
   public Optional<Standing<StepFinished>> finished(String step) {
-    return lastOf(standing(StepFinished.class, step));
+    return last(StepFinished.class, line -> line.inStep(step));
   }
 
   /** The calibration that counted at a time. */
   public Optional<String> calibrationInForce(OffsetDateTime when) {
-    return lastOf(
-            standing(CalibrationPutInForce.class).stream()
-                .filter(line -> !line.at().isAfter(when))
-                .toList())
+    return last(CalibrationPutInForce.class, line -> !line.at().isAfter(when))
         .map(line -> line.event().file());
-  }
-
-  private static <T> Optional<T> lastOf(List<T> list) {
-    return list.isEmpty() ? Optional.empty() : Optional.of(list.get(list.size() - 1));
   }
 }

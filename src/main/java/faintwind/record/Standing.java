@@ -37,6 +37,14 @@ public record Standing<E extends Event>(
     return strike.flatMap(Strike::cause);
   }
 
+  /** The same where the event is of a kind. */
+  <F extends Event> Optional<Standing<F>> of(Class<F> kind) {
+    return kind.isInstance(event)
+        ? Optional.of(
+            new Standing<>(entry, at, who, step, kind.cast(event), replaces, strike))
+        : Optional.empty();
+  }
+
   /** Whether it belongs to that step. */
   public boolean inStep(String id) {
     return step.filter(id::equals).isPresent();

@@ -161,7 +161,10 @@ public final class FaintwindWindow {
   void open(OpenInstrument.Standpoint standpoint) {
     OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
     opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
+    opened.stranded().addListener((property, was, now) -> offerAnotherPlace(opened, now));
+    instrument.ifPresent(OpenInstrument::close);
     instrument = Optional.of(opened);
+    opened.hold();
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
     go(opened.rehearsal() ? Place.TURNTABLE : first);
   }
@@ -170,6 +173,36 @@ public final class FaintwindWindow {
   private static boolean isNew(OpenInstrument opened) {
     return opened.state().designJson().isEmpty()
         && opened.state().standing(Event.StepOpened.class).isEmpty();
+  }
+
+  /** What waits to be written is in memory: it can go to another place, or wait on. */
+  private void offerAnotherPlace(OpenInstrument opened, boolean stranded) {
+    if (!stranded) {
+      restoreNext();
+      return;
+    }
+    Act elsewhere =
+        new Act(
+            "keep-elsewhere",
+            desk.text("window.elsewhere.act"),
+            () ->
+                desk.files()
+                    .save(
+                        desk.text("window.elsewhere.act"),
+                        String.valueOf(opened.folder().getFileName()))
+                    .ifPresent(
+                        place -> {
+                          opened.keepElsewhere(place);
+                          restoreNext();
+                        }));
+    Act wait = new Act("keep-waiting", desk.text("window.elsewhere.wait"), this::restoreNext);
+    nextLine.ask(
+        new Next(
+            Mark.BLOCKED,
+            desk.text("window.elsewhere.ask"),
+            opened.trouble().get(),
+            Optional.empty(),
+            List.of(elsewhere, wait)));
   }
 
   /** Asks whether a long job should stop; without one it does nothing. */

@@ -41,7 +41,14 @@ public record Checklist(
 
   /** The step with that id. */
   public Optional<Step> step(String id) {
-    return steps().stream().filter(step -> step.id().equals(id)).findFirst();
+    for (Stage stage : stages) {
+      for (Step step : stage.steps()) {
+        if (step.id().equals(id)) {
+          return Optional.of(step);
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   /** The stage a step belongs to. */

@@ -104,7 +104,7 @@ public record Reading(
           case AT_MOST -> 0;
         };
     Optional<Judgement> here = judgeAt(value, values, meter);
-    Optional<Judgement> there = judgeAt(other, values, meter);
+    Optional<Judgement> there = other == value ? here : judgeAt(other, values, meter);
     if (here.isEmpty() || there.isEmpty()) {
       return Optional.empty();
     }

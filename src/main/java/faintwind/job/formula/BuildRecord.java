@@ -3,8 +3,10 @@ package faintwind.job.formula;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.Uncertain;
 import faintwind.files.asset.Library;
+import faintwind.files.checklist.ChecklistFiles;
 import faintwind.files.design.DesignFile;
 import faintwind.files.instrument.InstrumentFolder;
+import faintwind.guide.Voids;
 import faintwind.job.EnteredFile;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
@@ -62,13 +64,21 @@ public record BuildRecord(
     if (folder.isEmpty()) {
       return Checked.ok(NONE);
     }
-    InstrumentState state = new InstrumentFolder(folder.get()).open().state();
+    InstrumentState state = counting(folder.get());
     Optional<String> head = Optional.of(state.head()).filter(hash -> !hash.isEmpty());
     if (state.designJson().isEmpty()) {
       return Checked.ok(new BuildRecord(name(state), Optional.empty(), head));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
         .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state)), head));
+  }
+
+  /** The record with void readings struck: what tested something else says nothing of the build. */
+  private static InstrumentState counting(Path folder) throws IOException {
+    InstrumentState state = new InstrumentFolder(folder).open().state();
+    String name = state.checklist().map(chosen -> chosen.checklist()).orElse("standard");
+    return ChecklistFiles.forInstrument(folder, name, "en")
+        .fold((checklist, notes) -> Voids.applied(checklist, state), problems -> state);
   }
 
   /** What the builder weighed and measured stands in the place of what the design says. */

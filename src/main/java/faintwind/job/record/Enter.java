@@ -349,8 +349,9 @@ public final class Enter {
 
   /** Why nothing at all can be entered now. */
   private Optional<Problem> shut() {
-    if (!view.writable()) {
-      return Optional.of(Problem.error("folder.read-only", Where.file(view.path().toString()), ""));
+    Optional<Problem> folder = view.shut();
+    if (folder.isPresent()) {
+      return folder;
     }
     return person.name().isBlank()
         ? Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""))

@@ -1,6 +1,5 @@
 package faintwind.job.record;
 
-import faintwind.files.asset.MeterFiles;
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Progress;
@@ -12,6 +11,7 @@ import faintwind.guide.checklist.Meters;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
@@ -58,7 +58,18 @@ public record InstrumentView(
    */
   public static Checked<InstrumentView> open(
       Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
-    return of(path, new InstrumentFolder(path).open(), sheetOf);
+    return open(path, sheetOf, new KeptGuides());
+  }
+
+  /**
+   * The same with guides that were read before.
+   *
+   * @throws IOException where something that is there cannot be read
+   */
+  public static Checked<InstrumentView> open(
+      Path path, Function<String, Optional<DesignSheet>> sheetOf, KeptGuides guides)
+      throws IOException {
+    return of(path, new InstrumentFolder(path).open(), sheetOf, guides);
   }
 
   /**
@@ -68,17 +79,20 @@ public record InstrumentView(
    */
   public static Checked<InstrumentView> audited(
       Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
-    return of(path, new InstrumentFolder(path).audit(), sheetOf);
+    return of(path, new InstrumentFolder(path).audit(), sheetOf, new KeptGuides());
   }
 
   private static Checked<InstrumentView> of(
-      Path path, InstrumentFolder.Opened opened, Function<String, Optional<DesignSheet>> sheetOf)
+      Path path,
+      InstrumentFolder.Opened opened,
+      Function<String, Optional<DesignSheet>> sheetOf,
+      KeptGuides guides)
       throws IOException {
     String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
     List<DatedSheet> designs = CalibratedSheets.of(path, opened.state(), sheetOf);
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
-    Checked<Meters> meters = MeterFiles.read(ChecklistFiles.ownFolders(path));
-    Checked<Checklist> read = ChecklistFiles.forInstrument(path, name, "en");
+    Checked<Meters> meters = guides.meters(path);
+    Checked<Checklist> read = guides.checklist(path, name);
     if (!(read instanceof Checked.Ok<Checklist> ok)) {
       return Checked.refused(read.problems());
     }
@@ -114,6 +128,25 @@ public record InstrumentView(
   /** Where files of a teacher's own may lie, the first winning: the instrument, its workspace. */
   public static List<Path> ownFolders(Path instrument) {
     return ChecklistFiles.ownFolders(instrument);
+  }
+
+  /** The same, for reading only. */
+  public InstrumentView readOnly(Problem why) {
+    List<Problem> all = new ArrayList<>(List.of(why));
+    all.addAll(problems);
+    return new InstrumentView(path, checklist, state, designs, false, all, meters);
+  }
+
+  /** Why nothing may be entered; empty where something may. */
+  Optional<Problem> shut() {
+    if (writable) {
+      return Optional.empty();
+    }
+    boolean held = !problems.isEmpty() && problems.get(0).id().equals("folder.in-use");
+    return Optional.of(
+        held
+            ? problems.get(0)
+            : Problem.error("folder.read-only", Where.file(path.toString()), ""));
   }
 
   /** What verdicts and gates depend on, at a time. */

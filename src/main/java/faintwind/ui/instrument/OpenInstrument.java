@@ -3,8 +3,11 @@ package faintwind.ui.instrument;
 import faintwind.guide.Progress;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
+import faintwind.job.World;
 import faintwind.job.record.Enter;
+import faintwind.job.record.HoldInstrument;
 import faintwind.job.record.InstrumentView;
+import faintwind.job.record.Rescue;
 import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -22,6 +25,8 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -41,7 +46,11 @@ public final class OpenInstrument {
   private final Opening opening;
   private final ReadOnlyObjectWrapper<Standpoint> now;
   private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+  private final ReadOnlyBooleanWrapper stranded = new ReadOnlyBooleanWrapper();
   private final Deque<Entry> unwritten = new ArrayDeque<>();
+  private Optional<HoldInstrument> hold = Optional.empty();
+  private Optional<Problem> shut = Optional.empty();
+  private Optional<Rescue> rescue = Optional.empty();
 
   /** Something to be written, by the job that judges and writes entries. */
   @FunctionalInterface
@@ -70,7 +79,7 @@ public final class OpenInstrument {
     }
   }
 
-  private record Written(Checked<JournalEntry> answer, Standpoint standpoint) {}
+  private record Written(Checked<JournalEntry> answer, Standpoint standpoint, Rescue rescue) {}
 
   /**
    * An instrument that was just opened.
@@ -140,8 +149,106 @@ public final class OpenInstrument {
     }
   }
 
-  /** Tries again what could not be written. */
+  /** Whether entries wait because the folder cannot be written to. */
+  public ReadOnlyBooleanProperty stranded() {
+    return stranded.getReadOnlyProperty();
+  }
+
+  /**
+   * Takes the right to write for as long as the instrument is open. Where another window or machine
+   * has it, or the folder cannot be written to, this one is for reading only and says so.
+   */
+  public void hold() {
+    Path folder = folder();
+    background.entry(
+        watch -> {
+          Rescue kept = Rescue.of(folder);
+          return new Held(HoldInstrument.take(folder, signed()), kept);
+        },
+        this::held,
+        world -> shutBy(World.problem(world)));
+  }
+
+  private record Held(Checked<HoldInstrument> answer, Rescue rescue) {}
+
+  private void held(Held held) {
+    rescue = Optional.of(held.rescue());
+    if (!(held.answer() instanceof Checked.Ok<HoldInstrument> ok)) {
+      shutBy(held.answer().problems().get(0));
+      return;
+    }
+    hold = Optional.of(ok.value());
+    if (shut.isPresent()) {
+      shut = Optional.empty();
+      trouble.set("");
+      Path folder = folder();
+      background.entry(
+          watch -> Standpoint.of(opening.open(folder), OffsetDateTime.now(clock)),
+          now::set,
+          world -> {});
+    }
+  }
+
+  private void shutBy(Problem why) {
+    shut = Optional.of(why);
+    trouble.set(words.sentence(why));
+    now.set(guarded(now.get().view(), shut));
+  }
+
+  private Standpoint guarded(InstrumentView view, Optional<Problem> why) {
+    InstrumentView seen = why.isPresent() && view.writable() ? view.readOnly(why.get()) : view;
+    return Standpoint.of(seen, OffsetDateTime.now(clock));
+  }
+
+  /** Gives the right to write back. */
+  public void close() {
+    hold.ifPresent(
+        held -> {
+          try {
+            held.close();
+          } catch (IOException gone) {
+            trouble.set(String.valueOf(gone.getMessage()));
+          }
+        });
+    hold = Optional.empty();
+  }
+
+  /**
+   * Keeps the instrument in another place, with what waits to be written, and goes on there.
+   *
+   * @param place a folder that is not there yet
+   */
+  public void keepElsewhere(Path place) {
+    Path former = folder();
+    rescue.ifPresent(
+        kept ->
+            background.entry(
+                watch -> {
+                  kept.to(former, place);
+                  return Standpoint.of(opening.open(place), OffsetDateTime.now(clock));
+                },
+                this::wentElsewhere,
+                world ->
+                    trouble.set(
+                        words.text("window.not-kept", String.valueOf(world.getMessage())))));
+  }
+
+  private void wentElsewhere(Standpoint there) {
+    close();
+    stranded.set(false);
+    trouble.set("");
+    now.set(there);
+    hold();
+    if (!unwritten.isEmpty()) {
+      writeFirst();
+    }
+  }
+
+  /** Tries again what could not be written, or to be let write. */
   public void tryAgain() {
+    if (shut.isPresent()) {
+      hold();
+    }
     if (!unwritten.isEmpty() && !trouble.get().isEmpty()) {
       writeFirst();
     }
@@ -151,14 +258,18 @@ public final class OpenInstrument {
     Entry entry = unwritten.getFirst();
     Enter enter = new Enter(now.get().view(), clock, Enter.Person.named(signed()));
     Path folder = folder();
+    Optional<Problem> why = shut;
     background.entry(
         watch -> {
           Checked<JournalEntry> answer = entry.write(enter);
           return new Written(
-              answer, Standpoint.of(opening.open(folder), OffsetDateTime.now(clock)));
+              answer, guarded(opening.open(folder), why), Rescue.of(folder));
         },
         this::written,
-        world -> trouble.set(words.text("window.not-kept", String.valueOf(world.getMessage()))));
+        world -> {
+          trouble.set(words.text("window.not-kept", String.valueOf(world.getMessage())));
+          stranded.set(true);
+        });
   }
 
   /** Who rehearses need not be named. */
@@ -167,6 +278,8 @@ public final class OpenInstrument {
   }
 
   private void written(Written written) {
+    stranded.set(false);
+    rescue = Optional.of(written.rescue());
     trouble.set(written.answer().isOk() ? "" : sentences(written.answer().problems()));
     // Who is told may make the next entry at once: it has to find this one still in its place.
     now.set(written.standpoint());

@@ -4,6 +4,7 @@ import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
+import faintwind.job.record.KeptGuides;
 import faintwind.job.record.Workplace;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -30,6 +31,7 @@ public final class Workspace {
 
   private final Path folder;
   private final Clock clock;
+  private final KeptGuides guides = new KeptGuides();
   private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
@@ -45,11 +47,14 @@ public final class Workspace {
     }
   }
 
+  /** A folder that was looked at. */
+  public sealed interface Looked permits Listed, Broken {}
+
   /** An instrument with its design in a few words, where it has one. */
-  public record Listed(Standpoint standpoint, Optional<String> what) {}
+  public record Listed(Standpoint standpoint, Optional<String> what) implements Looked {}
 
   /** A folder that cannot be opened at all. */
-  public record Broken(Path folder, List<Problem> problems) {
+  public record Broken(Path folder, List<Problem> problems) implements Looked {
     public Broken {
       problems = List.copyOf(problems);
     }
@@ -77,17 +82,36 @@ public final class Workspace {
 
   /** Reads every instrument. */
   public Found read() throws IOException {
-    List<Listed> found = new ArrayList<>();
-    List<Broken> broken = new ArrayList<>();
-    for (Path path : instrumentFolders()) {
-      try {
-        Standpoint standpoint = Standpoint.of(open(path), OffsetDateTime.now(clock));
-        found.add(new Listed(standpoint, describe(standpoint)));
-      } catch (BrokenFolderException e) {
-        broken.add(new Broken(path, e.problems()));
-      }
+    List<Path> folders = instrumentFolders();
+    if (!folders.isEmpty()) {
+      look(folders.get(0)); // what they share is read once, before many are looked at together
     }
-    return new Found(found, broken);
+    List<Looked> all;
+    try {
+      all = folders.parallelStream().map(this::looked).toList();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    return new Found(
+        all.stream().filter(Listed.class::isInstance).map(Listed.class::cast).toList(),
+        all.stream().filter(Broken.class::isInstance).map(Broken.class::cast).toList());
+  }
+
+  private Looked looked(Path path) {
+    try {
+      return look(path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private Looked look(Path path) throws IOException {
+    try {
+      Standpoint standpoint = Standpoint.of(open(path), OffsetDateTime.now(clock));
+      return new Listed(standpoint, describe(standpoint));
+    } catch (BrokenFolderException e) {
+      return new Broken(path, e.problems());
+    }
   }
 
   private List<Path> instrumentFolders() throws IOException {
@@ -128,7 +152,7 @@ public final class Workspace {
     return Standpoint.of(open(path), OffsetDateTime.now(clock));
   }
 
-  private Optional<String> describe(Standpoint standpoint) throws IOException {
+  private synchronized Optional<String> describe(Standpoint standpoint) throws IOException {
     Optional<String> json = standpoint.view().state().designJson();
     return json.isEmpty()
         ? Optional.empty()
@@ -143,7 +167,7 @@ public final class Workspace {
     return designs.get();
   }
 
-  private Optional<DesignSheet> sheetOf(String json) {
+  private synchronized Optional<DesignSheet> sheetOf(String json) {
     try {
       return designs().sized(json).map(Sized::sheet);
     } catch (IOException e) {
@@ -154,7 +178,7 @@ public final class Workspace {
   private InstrumentView open(Path path) throws IOException {
     Checked<InstrumentView> opened;
     try {
-      opened = InstrumentView.open(path, this::sheetOf);
+      opened = InstrumentView.open(path, this::sheetOf, guides);
     } catch (UncheckedIOException e) {
       throw new IOException(e);
     }
