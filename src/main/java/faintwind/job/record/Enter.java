@@ -106,18 +106,32 @@ public final class Enter {
   /** The same for several events that belong together: all are written or none. */
   public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
       throws IOException {
+    List<Event> judged = new ArrayList<>();
     for (Event event : events) {
       if (EntryRules.isJudged(event)) {
         throw new IllegalArgumentException(
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
-      if (event instanceof CalibrationPutInForce force
-          && EntryRules.isRehearsal(view, force.file())) {
-        return Checked.refused(
-            Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
+      if (event instanceof CalibrationPutInForce force) {
+        Checked<CalibrationPutInForce> gated =
+            InForceLook.event(view, force, OffsetDateTime.now(clock));
+        if (!(gated instanceof Checked.Ok<CalibrationPutInForce> ok)) {
+          return Checked.refused(gated.problems());
+        }
+        judged.add(ok.value());
+      } else {
+        judged.add(event);
       }
     }
-    return write(step, events);
+    return write(step, judged);
+  }
+
+  /** Explains by name and reason why a calibration counts that does not meet the build. */
+  public Checked<JournalEntry> explainBuild(String calibration, String reason) throws IOException {
+    Checked<Waived> judged = InForceLook.explanation(view, calibration, reason, person.name());
+    return judged instanceof Checked.Ok<Waived> ok
+        ? write(Optional.empty(), ok.value())
+        : Checked.refused(judged.problems());
   }
 
   /** Notes that a step was opened. */

@@ -1,0 +1,65 @@
+package faintwind.job.record;
+
+import faintwind.calibration.Calibration;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.guide.InForceGate;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.Waived;
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** What stands before a calibration of an instrument counts, and from when it does. */
+public final class InForceLook {
+  private InForceLook() {}
+
+  /**
+   * Whether a calibration may count, and what is open in the build.
+   *
+   * @param file relative to the instrument's folder
+   * @return refused where the file cannot be read as a calibration
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<InForceGate.Answer> look(
+      InstrumentView view, String file, OffsetDateTime now) throws IOException {
+    return read(view, file)
+        .map(
+            calibration ->
+                InForceGate.check(view.checklist(), view.situation(now), file, calibration));
+  }
+
+  /** The entry that puts it in force since it was measured; refused with every reason. */
+  static Checked<CalibrationPutInForce> event(
+      InstrumentView view, CalibrationPutInForce wanted, OffsetDateTime now) throws IOException {
+    String file = wanted.file();
+    return read(view, file).then(calibration -> event(view, wanted, now, calibration));
+  }
+
+  private static Checked<CalibrationPutInForce> event(
+      InstrumentView view,
+      CalibrationPutInForce wanted,
+      OffsetDateTime now,
+      Calibration calibration) {
+    InForceGate.Answer answer =
+        InForceGate.check(view.checklist(), view.situation(now), wanted.file(), calibration);
+    OffsetDateTime from = wanted.from().orElse(calibration.origin().validFrom());
+    return answer.opens()
+        ? Checked.ok(new CalibrationPutInForce(wanted.file(), Optional.of(from)), answer.open())
+        : Checked.refused(answer.reasons());
+  }
+
+  /** The entry that explains why it counts though it does not meet the build. */
+  static Checked<Waived> explanation(InstrumentView view, String file, String reason, String who) {
+    List<Problem> refusals = InForceGate.refusals(view.state(), reason, who);
+    return refusals.isEmpty()
+        ? Checked.ok(new Waived(InForceGate.EXPLAINED + file, reason.strip()))
+        : Checked.refused(refusals);
+  }
+
+  private static Checked<Calibration> read(InstrumentView view, String file) throws IOException {
+    return CalibrationFile.read(view.path().resolve(file), file);
+  }
+}
