@@ -50,12 +50,17 @@ public final class InForceGate {
       Checklist checklist, Situation situation, String file, Calibration calibration) {
     List<Problem> reasons = new ArrayList<>();
     InstrumentState state = situation.state();
-    if (state.rehearsal() || calibration.rehearsal()) {
+    if (isRehearsal(state, calibration)) {
       reasons.add(Problem.error("calibration.rehearsal", Where.file(file), ""));
     } else if (disagrees(calibration) && explanation(state, file).isEmpty()) {
       reasons.add(Problem.error("in-force.build-off", Where.file(file), ""));
     }
     return new Answer(reasons, open(checklist, situation));
+  }
+
+  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
+  public static boolean isRehearsal(InstrumentState state, Calibration calibration) {
+    return state.rehearsal() || calibration.rehearsal();
   }
 
   private static boolean disagrees(Calibration calibration) {

@@ -126,10 +126,14 @@ public final class Enter {
     return write(step, judged);
   }
 
-  /** Explains by name and reason why a calibration counts that does not meet the build. */
-  public Checked<JournalEntry> explainBuild(String calibration, String reason) throws IOException {
-    Checked<Waived> judged = InForceLook.explanation(view, calibration, reason, person.name());
-    return judged instanceof Checked.Ok<Waived> ok
+  /**
+   * Puts a calibration in force that does not meet the build, explained by name and reason; both
+   * entries are written or none.
+   */
+  public Checked<JournalEntry> forceExplained(String calibration, String reason)
+      throws IOException {
+    Checked<List<Event>> judged = InForceLook.explained(view, calibration, reason, person.name());
+    return judged instanceof Checked.Ok<List<Event>> ok
         ? write(Optional.empty(), ok.value())
         : Checked.refused(judged.problems());
   }
@@ -400,7 +404,7 @@ public final class Enter {
     return Checked.ok(entries.get(entries.size() - 1));
   }
 
-  private Situation situation() {
+  Situation situation() {
     return view.situation(OffsetDateTime.now(clock));
   }
 

@@ -5,6 +5,8 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.InForceGate;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.Waived;
 import java.io.IOException;
@@ -51,12 +53,26 @@ public final class InForceLook {
         : Checked.refused(answer.reasons());
   }
 
-  /** The entry that explains why it counts though it does not meet the build. */
-  static Checked<Waived> explanation(InstrumentView view, String file, String reason, String who) {
+  /**
+   * The entries that put one in force that does not meet the build: why it counts all the same, and
+   * since when.
+   */
+  static Checked<List<Event>> explained(InstrumentView view, String file, String reason, String who)
+      throws IOException {
     List<Problem> refusals = InForceGate.refusals(view.state(), reason, who);
-    return refusals.isEmpty()
-        ? Checked.ok(new Waived(InForceGate.EXPLAINED + file, reason.strip()))
-        : Checked.refused(refusals);
+    if (!refusals.isEmpty()) {
+      return Checked.refused(refusals);
+    }
+    return read(view, file)
+        .then(
+            calibration ->
+                InForceGate.isRehearsal(view.state(), calibration)
+                    ? Checked.refused(Problem.error("calibration.rehearsal", Where.file(file), ""))
+                    : Checked.ok(
+                        List.of(
+                            new Waived(InForceGate.EXPLAINED + file, reason.strip()),
+                            new CalibrationPutInForce(
+                                file, Optional.of(calibration.origin().validFrom())))));
   }
 
   private static Checked<Calibration> read(InstrumentView view, String file) throws IOException {

@@ -87,8 +87,8 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
     /** What is wrong with a reason why a calibration counts that does not meet the build. */
     List<Problem> whyNotExplained(String reason);
 
-    /** Enters that reason in the person's name. */
-    void explain(String file, String reason);
+    /** Puts it in force with that reason, in the person's name. */
+    void forceExplained(String file, String reason);
 
     /** Puts a calibration file in force. */
     void putInForce(String file);
@@ -266,14 +266,18 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
         .filter(made -> ways.whyNotExplained(reason).isEmpty())
         .ifPresent(
             made -> {
-              ways.explain(made.file(), reason);
-              putInForce(made);
+              ways.forceExplained(made.file(), reason);
+              nowInForce(made);
             });
   }
 
   private void putInForce(Kept made) {
-    said = "";
     ways.putInForce(made.file());
+    nowInForce(made);
+  }
+
+  private void nowInForce(Kept made) {
+    said = "";
     inForce = true;
     set(Stage.FITTED, Optional.of(made), view().get().problems());
   }

@@ -84,8 +84,8 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   }
 
   @Override
-  public void explain(String file, String reason) {
-    instrument.enter(enter -> enter.explainBuild(file, reason));
+  public void forceExplained(String file, String reason) {
+    instrument.enter(enter -> enter.forceExplained(file, reason));
   }
 
   @Override

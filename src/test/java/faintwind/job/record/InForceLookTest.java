@@ -131,30 +131,32 @@ class InForceLookTest {
   void itIsExplainedByNameAndReasonOnly() throws IOException {
     keep(3);
     for (String reason : List.of("", " ", "x", "xxxxxxxxxxxx", "aa aaaaaaaaaaa")) {
-      assertThat(ids(enter("Ada Test").explainBuild(FILE, reason)))
+      assertThat(ids(enter("Ada Test").forceExplained(FILE, reason)))
           .as(reason)
           .containsExactly("in-force.no-reason");
     }
-    assertThat(ids(enter("A").explainBuild(FILE, REASON))).containsExactly("in-force.no-name");
+    assertThat(ids(enter("A").forceExplained(FILE, REASON))).containsExactly("in-force.no-name");
     assertThat(ids(put())).containsExactly("in-force.build-off");
   }
 
   @Test
   void anExplanationOpensTheGateOfThatCalibrationAlone() throws IOException {
     keep(3);
-    assertThat(enter("Ada Test").explainBuild("calibrations/other.json", REASON).isOk()).isTrue();
-    assertThat(ids(put())).containsExactly("in-force.build-off");
-    assertThat(enter("Ada Test").explainBuild(FILE, REASON).isOk()).isTrue();
-    assertThat(put().isOk()).isTrue();
+    assertThat(enter("Ada Test").forceExplained(FILE, REASON).isOk()).isTrue();
+    assertThat(view().state().calibrationInForce(MEASURED)).contains(FILE);
     assertThat(InForceGate.explanation(view().state(), FILE).orElseThrow().event().reason())
         .isEqualTo(REASON);
+    Files.copy(folder.resolve(FILE), folder.resolve("calibrations/other.json"));
+    CalibrationPutInForce other = new CalibrationPutInForce("calibrations/other.json");
+    assertThat(ids(enter("Ada Test").plain(Optional.empty(), other)))
+        .containsExactly("in-force.build-off");
   }
 
   @Test
   void whatIsOpenInTheBuildIsListed() throws IOException {
     keep(0);
     enter("Ada Test").reading("heater-insulation", "lead-a-ball", "420k");
-    enter("Ada Test").explainBuild(FILE, REASON);
+    enter("Ada Test").forceExplained(FILE, REASON);
     Checked<InForceGate.Answer> answer = InForceLook.look(view(), FILE, NOW);
     List<String> open =
         ((Checked.Ok<InForceGate.Answer>) answer)

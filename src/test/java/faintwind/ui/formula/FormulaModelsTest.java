@@ -68,7 +68,7 @@ class FormulaModelsTest {
     }
 
     @Override
-    public void explain(String file, String reason) {}
+    public void forceExplained(String file, String reason) {}
 
     @Override
     public void putInForce(String file) {}

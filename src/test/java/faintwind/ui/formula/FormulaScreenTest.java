@@ -98,7 +98,7 @@ class FormulaScreenTest {
     }
 
     @Override
-    public void explain(String file, String reason) {}
+    public void forceExplained(String file, String reason) {}
 
     @Override
     public void putInForce(String file) {
