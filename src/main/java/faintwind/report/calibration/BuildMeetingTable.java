@@ -8,6 +8,7 @@ import faintwind.calibration.BuildSuspect;
 import faintwind.calibration.Calibration;
 import faintwind.message.Numerals;
 import faintwind.report.page.Chapter;
+import faintwind.report.page.Html;
 import java.util.List;
 
 /** Whether the fit meets the build, as tables: numbers of both, and what may be wrong. */
@@ -35,7 +36,8 @@ public final class BuildMeetingTable {
             : "calibration-page.build.agrees";
     to.html().element("p", "verdict", to.words().text(key));
     to.say("calibration-page.build.text");
-    to.table(
+    to.markupTable(
+        "wide",
         List.of(
             "calibration-page.build.quantity",
             "calibration-page.build.fit",
@@ -63,14 +65,17 @@ public final class BuildMeetingTable {
             ? row.agrees() ? "calibration-page.build.within" : "calibration-page.build.beyond"
             : "calibration-page.build.view";
     return List.of(
-        to.words().text("build-quantity." + row.quantity().word()),
-        Numerals.compact(row.found(), 3),
-        Numerals.compact(row.u_found(), 2),
+        Html.escaped(to.words().text("build-quantity." + row.quantity().word())),
+        Html.span("fitted", Numerals.compact(row.found(), 3)),
+        Html.span("fitted", Numerals.compact(row.u_found(), 2)),
         Numerals.compact(row.says(), 3),
         Numerals.compact(row.u_says(), 2),
-        row.quantity() == BuildQuantity.SIGNAL_PER_K ? signalUnit + "/K" : row.quantity().unit(),
+        Html.escaped(
+            row.quantity() == BuildQuantity.SIGNAL_PER_K
+                ? signalUnit + "/K"
+                : row.quantity().unit()),
         Numerals.signed(row.en().value(), 2),
-        to.words().text(agreement));
+        Html.escaped(to.words().text(agreement)));
   }
 
   private List<String> cells(Suspicion s) {
