@@ -9,6 +9,13 @@ import java.util.List;
  * @param suspects what may be wrong, the likeliest first; empty where all agree
  */
 public record BuildAgreement(List<Row> rows, List<Suspicion> suspects) {
+  /**
+   * The largest |Eₙ| of one number that tolerances explain. Up to five numbers are judged at once,
+   * so each is judged at 99 % for 95 % of them all together (Bonferroni's inequality): 2.576/1.960
+   * of the normal distribution.
+   */
+  public static final double LIMIT = 1.314;
+
   public BuildAgreement {
     rows = List.copyOf(rows);
     suspects = List.copyOf(suspects);
@@ -38,9 +45,9 @@ public record BuildAgreement(List<Row> rows, List<Suspicion> suspects) {
       double u_says,
       EnScore en,
       boolean judged) {
-    /** Whether the difference lies within its expanded uncertainty. */
+    /** Whether tolerances explain the difference. */
     public boolean agrees() {
-      return en.isSatisfactory();
+      return Math.abs(en.value()) <= LIMIT;
     }
 
     /** By how much the fit's number is larger, relative. */

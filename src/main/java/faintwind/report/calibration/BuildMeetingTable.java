@@ -62,7 +62,9 @@ public final class BuildMeetingTable {
   private List<String> cells(Row row, String signalUnit) {
     String agreement =
         row.judged()
-            ? row.agrees() ? "calibration-page.build.within" : "calibration-page.build.beyond"
+            ? row.en().isSatisfactory()
+                ? "calibration-page.build.within"
+                : row.agrees() ? "calibration-page.build.edge" : "calibration-page.build.beyond"
             : "calibration-page.build.view";
     return List.of(
         Html.escaped(to.words().text("build-quantity." + row.quantity().word())),

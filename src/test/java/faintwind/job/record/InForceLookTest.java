@@ -114,7 +114,7 @@ class InForceLookTest {
 
   @Test
   void oneThatMeetsTheBuildCountsSinceItWasMeasured() throws IOException {
-    keep(0.9);
+    keep(1.31);
     assertThat(put().isOk()).isTrue();
     assertThat(view().state().calibrationInForce(MEASURED)).contains(FILE);
     assertThat(view().state().calibrationInForce(MEASURED.minusSeconds(1))).isEmpty();
@@ -122,7 +122,7 @@ class InForceLookTest {
 
   @Test
   void oneThatDoesNotMeetTheBuildIsHeldUp() throws IOException {
-    keep(-1.01);
+    keep(-1.32);
     assertThat(ids(put())).containsExactly("in-force.build-off");
     assertThat(view().state().calibrationInForce(NOW.plusYears(1))).isEmpty();
   }
