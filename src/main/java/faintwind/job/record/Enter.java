@@ -16,7 +16,6 @@ import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
-import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
@@ -106,35 +105,24 @@ public final class Enter {
   /** The same for several events that belong together: all are written or none. */
   public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
       throws IOException {
-    List<Event> judged = new ArrayList<>();
     for (Event event : events) {
       if (EntryRules.isJudged(event)) {
         throw new IllegalArgumentException(
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
-      if (event instanceof CalibrationPutInForce force) {
-        Checked<CalibrationPutInForce> gated =
-            InForceLook.event(view, force, OffsetDateTime.now(clock));
-        if (!(gated instanceof Checked.Ok<CalibrationPutInForce> ok)) {
-          return Checked.refused(gated.problems());
-        }
-        judged.add(ok.value());
-      } else {
-        judged.add(event);
-      }
     }
-    return write(step, judged);
+    return write(step, InForceLook.gated(view, events, OffsetDateTime.now(clock)));
   }
 
-  /**
-   * Puts a calibration in force that does not meet the build, explained by name and reason; both
-   * entries are written or none.
-   */
-  public Checked<JournalEntry> forceExplained(String calibration, String reason)
+  /** Puts a calibration in force that does not meet the build, explained by name and reason. */
+  public Checked<JournalEntry> forceExplained(String file, String why) throws IOException {
+    return write(Optional.empty(), InForceLook.explained(view, file, why, person.name()));
+  }
+
+  private Checked<JournalEntry> write(Optional<String> step, Checked<List<Event>> judged)
       throws IOException {
-    Checked<List<Event>> judged = InForceLook.explained(view, calibration, reason, person.name());
-    return judged instanceof Checked.Ok<List<Event>> ok
-        ? write(Optional.empty(), ok.value())
+    return judged.isOk()
+        ? write(step, judged.fold((events, notes) -> events, problems -> List.of()))
         : Checked.refused(judged.problems());
   }
 

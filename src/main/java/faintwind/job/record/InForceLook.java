@@ -11,6 +11,7 @@ import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.Waived;
 import java.io.IOException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,11 +34,23 @@ public final class InForceLook {
                 InForceGate.check(view.checklist(), view.situation(now), file, calibration));
   }
 
-  /** The entry that puts it in force since it was measured; refused with every reason. */
-  static Checked<CalibrationPutInForce> event(
-      InstrumentView view, CalibrationPutInForce wanted, OffsetDateTime now) throws IOException {
-    String file = wanted.file();
-    return read(view, file).then(calibration -> event(view, wanted, now, calibration));
+  /** The events, each calibration among them in force since it was measured, or why not. */
+  static Checked<List<Event>> gated(
+      InstrumentView view, List<? extends Event> events, OffsetDateTime now) throws IOException {
+    List<Event> judged = new ArrayList<>();
+    for (Event event : events) {
+      if (event instanceof CalibrationPutInForce wanted) {
+        Checked<CalibrationPutInForce> answer =
+            read(view, wanted.file()).then(read -> event(view, wanted, now, read));
+        if (!(answer instanceof Checked.Ok<CalibrationPutInForce> ok)) {
+          return Checked.refused(answer.problems());
+        }
+        judged.add(ok.value());
+      } else {
+        judged.add(event);
+      }
+    }
+    return Checked.ok(judged);
   }
 
   private static Checked<CalibrationPutInForce> event(
