@@ -38,14 +38,16 @@ public final class JarCheck {
     Formula formula = Formula.of(calibration);
     AirState air = calibration.formula().referenceAir();
     double still = still_K(formula, air);
-    double warmer = still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
+    double warmer =
+        still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));
     double thinner = still_K(formula, air.withPressure(air.pressure_Pa() - OwnChoices.JAR_STEP_PA));
     return List.of(
         Outcome.plain(OutcomeId.JAR_DELTA, Interval.share(still, BAND)),
         Outcome.plain(OutcomeId.JAR_AIR, air.temperature_K() - Constants.ZERO_C_K),
         Outcome.plain(OutcomeId.JAR_SLOPE, (warmer - still) / OwnChoices.JAR_STEP_K),
         Outcome.plain(OutcomeId.JAR_PRESSURE, air.pressure_Pa() / 100),
-        Outcome.plain(OutcomeId.JAR_PRESSURE_SLOPE, (still - thinner) / (OwnChoices.JAR_STEP_PA / 100)));
+        Outcome.plain(
+            OutcomeId.JAR_PRESSURE_SLOPE, (still - thinner) / (OwnChoices.JAR_STEP_PA / 100)));
   }
 
   /** Whether the size of a kelvin in the signal is on record. */

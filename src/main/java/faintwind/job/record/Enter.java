@@ -55,11 +55,9 @@ public final class Enter {
   private final Person person;
 
   /**
-   * Prepares entries by one person.
+   * Prepares entries.
    *
-   * @param view the instrument as it stands
    * @param clock of this computer, with the zone of the place
-   * @param person who enters
    */
   public Enter(InstrumentView view, Clock clock, Person person) {
     this.view = view;
@@ -121,8 +119,8 @@ public final class Enter {
 
   private Checked<JournalEntry> write(Optional<String> step, Checked<List<Event>> judged)
       throws IOException {
-    return judged.isOk()
-        ? write(step, judged.fold((events, notes) -> events, problems -> List.of()))
+    return judged instanceof Checked.Ok<List<Event>> ok
+        ? write(step, ok.value())
         : Checked.refused(judged.problems());
   }
 

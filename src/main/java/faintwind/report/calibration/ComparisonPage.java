@@ -27,7 +27,7 @@ public final class ComparisonPage {
               to.table(ComparisonTables.speedHeads(), tables.speeds());
               to.plot(
                   new CalibrationPlots(tables.messages())
-                      .drift(List.of(tables.earlier(), tables.later())));
+                      .overlay(List.of(tables.earlier(), tables.later())));
               to.head("compare.changes");
               to.say("compare.changes.text");
               to.table(ComparisonTables.changeHeads(), tables.changes());

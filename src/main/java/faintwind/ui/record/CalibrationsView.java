@@ -105,7 +105,7 @@ final class CalibrationsView extends VBox {
                 desk.words()),
             FigureCard.of(
                 "record-drift",
-                new CalibrationPlots(desk.words()).drift(List.of(kept.earlier(), kept.later())),
+                new CalibrationPlots(desk.words()).overlay(List.of(kept.earlier(), kept.later())),
                 PLOT_EM,
                 desk));
     compared.getChildren().addAll(Rows.problems(tables.causes(), false, desk.words()));
