@@ -11,13 +11,15 @@ import java.util.Optional;
  * @param leaveOneOut how well each run is foretold by the others
  * @param candidates the models tried, best first
  * @param monteCarlo the refits, where they were made
+ * @param build whether the fit meets the build, where the record says enough
  */
 public record Evidence(
     ResidualStatistics residuals,
     List<RunOutcome> runs,
     List<LeftOut> leaveOneOut,
     List<Candidate> candidates,
-    Optional<MonteCarloSummary> monteCarlo) {
+    Optional<MonteCarloSummary> monteCarlo,
+    Optional<BuildAgreement> build) {
   public Evidence {
     runs = List.copyOf(runs);
     leaveOneOut = List.copyOf(leaveOneOut);

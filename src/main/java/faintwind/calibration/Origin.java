@@ -15,23 +15,30 @@ import java.util.TreeMap;
  * @param inputSha256 SHA-256 in hexadecimal of every input file, by its name in the table's folder
  * @param journalHead SHA-256 of the last line of the instrument's journal when the calibration was
  *     made; empty where the runs belong to no instrument's folder
+ * @param measured when and with what its runs were measured, where that is known
  */
 public record Origin(
     String instrumentId,
     OffsetDateTime created,
     String softwareVersion,
     Map<String, String> inputSha256,
-    Optional<String> journalHead) {
+    Optional<String> journalHead,
+    Optional<Measured> measured) {
   public Origin {
     inputSha256 = Collections.unmodifiableMap(new TreeMap<>(inputSha256));
   }
 
-  /** A calibration of runs that belong to no instrument's folder. */
+  /** Where nobody knows when the runs were measured, and they belong to no instrument's folder. */
   public Origin(
       String instrumentId,
       OffsetDateTime created,
       String softwareVersion,
       Map<String, String> inputSha256) {
-    this(instrumentId, created, softwareVersion, inputSha256, Optional.empty());
+    this(instrumentId, created, softwareVersion, inputSha256, Optional.empty(), Optional.empty());
+  }
+
+  /** From when on the calibration can count: the end of its measurement, else when it was made. */
+  public OffsetDateTime validFrom() {
+    return measured.map(Measured::last).orElse(created);
   }
 }

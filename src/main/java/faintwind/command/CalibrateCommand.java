@@ -75,6 +75,8 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--limit-pct", paramLabel = "PCT", descriptionKey = "faintwind.calibrate.limit")
   private @Nullable Double limit_pct;
 
+  @Mixin private MeasuredOptions measured = new MeasuredOptions();
+
   @Option(names = "--refits", paramLabel = "COUNT", descriptionKey = "faintwind.calibrate.refits")
   private int refits = Calibrate.USUAL_REFITS;
 
@@ -97,7 +99,8 @@ public final class CalibrateCommand implements Callable<Integer> {
             Optional.ofNullable(instrument),
             refits,
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct),
-            Optional.ofNullable(profile));
+            Optional.ofNullable(profile),
+            measured.said());
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
     return out == null ? keep(job) : write(job, out);

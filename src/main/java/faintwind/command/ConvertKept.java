@@ -6,6 +6,7 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Profiles;
 import faintwind.job.record.AtInstrument;
+import faintwind.job.record.CalibrationForLog;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeepConversion;
@@ -75,13 +76,15 @@ final class ConvertKept {
   private Checked<KeepConversion.Kept> keep(
       InstrumentView view, Enter enter, Path log, Optional<ImportProfile> lines)
       throws IOException {
-    Optional<String> inForce =
-        view.state().calibrationInForce(OffsetDateTime.now(InstrumentOptions.clock()));
-    if (inForce.isEmpty()) {
+    CalibrationForLog chosen =
+        CalibrationForLog.of(
+            view.state(), log, lines, OffsetDateTime.now(InstrumentOptions.clock()));
+    if (chosen.file().isEmpty()) {
       String name = folder.toString();
       return Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name));
     }
-    Path calibration = view.path().resolve(inForce.get());
+    terminal.report(chosen.notes());
+    Path calibration = view.path().resolve(chosen.file().get());
     return new KeepConversion(view, enter, new KeepConversion.How(calibration, settings, lines))
         .keep(log, JobWatch.NOBODY);
   }

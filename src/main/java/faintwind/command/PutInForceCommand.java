@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind put-in-force FOLDER [CALIBRATION]}. */
@@ -26,6 +27,9 @@ public final class PutInForceCommand implements Callable<Integer> {
       descriptionKey = "faintwind.put-in-force.file")
   private @Nullable String file;
 
+  @Option(names = "--reason", paramLabel = "TEXT", descriptionKey = "faintwind.put-in-force.reason")
+  private @Nullable String reason;
+
   public PutInForceCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -34,7 +38,10 @@ public final class PutInForceCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Checked<String> done =
         at.instrument()
-            .work((view, enter) -> new PutInForce(view, enter).put(Optional.ofNullable(file)));
+            .work(
+                (view, enter) ->
+                    new PutInForce(view, enter)
+                        .put(Optional.ofNullable(file), Optional.ofNullable(reason)));
     if (!(done instanceof Checked.Ok<String> ok)) {
       return terminal.refuse(done.problems());
     }

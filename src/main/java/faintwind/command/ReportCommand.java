@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind report INSTRUMENT_FOLDER --out LOG.html} (or {@code .pdf}). */
@@ -25,6 +26,9 @@ public final class ReportCommand implements Callable<Integer> {
   private Path folder = Path.of("");
 
   @Mixin private OutOption out = new OutOption();
+
+  @Option(names = "--certificate", descriptionKey = "faintwind.report.certificate")
+  private boolean certificate;
 
   public ReportCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -38,7 +42,9 @@ public final class ReportCommand implements Callable<Integer> {
       return ExitCode.USAGE.number();
     }
     Clock clock = Clock.system(ZoneId.systemDefault());
-    Checked<Path> written = new WriteReport(clock, terminal.messages()).write(folder, out.path());
+    WriteReport job = new WriteReport(clock, terminal.messages());
+    Checked<Path> written =
+        certificate ? job.writeCertificate(folder, out.path()) : job.write(folder, out.path());
     if (!written.isOk()) {
       return terminal.refuse(written.problems());
     }

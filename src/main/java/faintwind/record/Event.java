@@ -1,6 +1,7 @@
 package faintwind.record;
 
 import faintwind.message.Amount;
+import java.time.OffsetDateTime;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -119,8 +120,18 @@ public sealed interface Event {
     }
   }
 
-  /** A calibration counts from the entry's time on. */
-  record CalibrationPutInForce(String file) implements Event {}
+  /**
+   * A calibration counts.
+   *
+   * @param file relative to the folder
+   * @param from since when: the end of its measurement; empty where the entry's own time counts
+   */
+  record CalibrationPutInForce(String file, Optional<OffsetDateTime> from) implements Event {
+    /** One that counts from the entry's time on. */
+    public CalibrationPutInForce(String file) {
+      this(file, Optional.empty());
+    }
+  }
 
   /**
    * A field log was converted. Log and speeds are files of the folder, entered on lines of their

@@ -231,9 +231,16 @@ public record InstrumentState(
     return last(StepFinished.class, line -> line.inStep(step));
   }
 
-  /** The calibration that counted at a time. */
+  /**
+   * The calibration that counted at a time: of those measured by then, the one put in force last.
+   */
   public Optional<String> calibrationInForce(OffsetDateTime when) {
-    return last(CalibrationPutInForce.class, line -> !line.at().isAfter(when))
+    return last(CalibrationPutInForce.class, line -> !countsFrom(line).isAfter(when))
         .map(line -> line.event().file());
+  }
+
+  /** Since when a calibration counts that was put in force. */
+  public static OffsetDateTime countsFrom(Standing<CalibrationPutInForce> line) {
+    return line.event().from().orElse(line.at());
   }
 }

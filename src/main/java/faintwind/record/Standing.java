@@ -40,8 +40,7 @@ public record Standing<E extends Event>(
   /** The same where the event is of a kind. */
   <F extends Event> Optional<Standing<F>> of(Class<F> kind) {
     return kind.isInstance(event)
-        ? Optional.of(
-            new Standing<>(entry, at, who, step, kind.cast(event), replaces, strike))
+        ? Optional.of(new Standing<>(entry, at, who, step, kind.cast(event), replaces, strike))
         : Optional.empty();
   }
 

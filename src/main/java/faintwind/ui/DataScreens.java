@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.job.record.CalibrationForLog;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.record.Event;
@@ -126,6 +127,14 @@ final class DataScreens {
             desk.words(),
             desk.background(),
             name -> desk.files().save(desk.text("field.next.save.act"), name));
+    model.choosing(
+        (log, profile) -> {
+          CalibrationForLog chosen =
+              CalibrationForLog.of(
+                  instrument.state(), log, profile, OffsetDateTime.now(desk.clock()));
+          return new FieldModel.Chosen(
+              chosen.file().map(instrument.folder()::resolve), chosen.notes());
+        });
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
     return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));

@@ -1,5 +1,7 @@
 package faintwind.calibration.run;
 
+import java.util.OptionalDouble;
+
 /**
  * What the signal column of a recording is in. Numbers are kept in that unit; the fit identifies
  * ratios only.
@@ -22,6 +24,16 @@ public enum SignalUnit {
   /** Name of the column that carries it in a run file. */
   public String column() {
     return column;
+  }
+
+  /** Number of this unit in a volt; empty where it is no voltage. */
+  public OptionalDouble perVolt() {
+    return switch (this) {
+      case SIGNAL_V -> OptionalDouble.of(1);
+      case SIGNAL_MV -> OptionalDouble.of(1e3);
+      case SIGNAL_UV -> OptionalDouble.of(1e6);
+      case DELTA_K, SIGNAL_COUNTS -> OptionalDouble.empty();
+    };
   }
 
   /** Unit symbol for people. */

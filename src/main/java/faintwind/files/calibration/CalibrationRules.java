@@ -36,6 +36,7 @@ final class CalibrationRules {
     rules.model(file);
     rules.covariance(file);
     rules.created(file);
+    rules.measured(file.path("measured"));
     rules.letter(file.path("thermocouple"), "thermocouple");
     rules.letter(file.path("chain").path("type"), "chain.type");
     return rules.problems;
@@ -152,6 +153,26 @@ final class CalibrationRules {
       problems.add(
           Problem.error(
               "chain.type-unknown", where.atColumn(place), letter.asText(), TypeLetter.known()));
+    }
+  }
+
+  private void measured(JsonNode measured) {
+    if (measured.isMissingNode()) {
+      return;
+    }
+    String last = measured.path("last").asText();
+    try {
+      OffsetDateTime first = OffsetDateTime.parse(measured.path("first").asText());
+      if (OffsetDateTime.parse(last).isBefore(first)) {
+        problems.add(
+            Problem.error(
+                "calibration.measured-backwards",
+                where.atColumn("measured.last"),
+                last,
+                first.toString()));
+      }
+    } catch (DateTimeParseException e) {
+      problems.add(Problem.error("file.start-not-a-time", where.atColumn("measured"), last));
     }
   }
 

@@ -25,10 +25,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** A calibration with the keys of its file, in the file's order. */
 record StoredCalibration(
     String format,
+    OptionalInt minor,
     @JsonUnwrapped Head head,
     @JsonUnwrapped SignalPath signal,
     @JsonUnwrapped Formula formula,
@@ -37,7 +39,14 @@ record StoredCalibration(
     @JsonUnwrapped Tail tail) {
   static final String FORMAT = "faintwind-calibration/1";
 
-  record Head(String instrumentId, String created, String softwareVersion) {}
+  /** Of keys that a reader of the first version passes over. */
+  static final int MINOR = 1;
+
+  record Head(
+      String instrumentId,
+      String created,
+      String softwareVersion,
+      Optional<StoredMeasured> measured) {}
 
   record Formula(
       Model model,
@@ -75,7 +84,12 @@ record StoredCalibration(
     String unit = calibration.signal().unit().symbol();
     return new StoredCalibration(
         FORMAT,
-        new Head(origin.instrumentId(), created, origin.softwareVersion()),
+        OptionalInt.of(MINOR),
+        new Head(
+            origin.instrumentId(),
+            created,
+            origin.softwareVersion(),
+            origin.measured().map(StoredMeasured::of)),
         calibration.signal(),
         formula(calibration.formula(), messages),
         covered(calibration.coverage(), unit),
@@ -94,7 +108,8 @@ record StoredCalibration(
             OffsetDateTime.parse(head.created()),
             head.softwareVersion(),
             tail.inputsSha256(),
-            tail.journalHead()),
+            tail.journalHead(),
+            head.measured().map(StoredMeasured::toModel)),
         signal,
         formulaFit(),
         new Coverage(

@@ -15,7 +15,8 @@ record StoredEvidence(
     List<StoredRun> runs,
     List<Evidence.LeftOut> leaveOneRunOut,
     List<Evidence.Candidate> candidates,
-    Optional<Evidence.MonteCarloSummary> monteCarlo) {
+    Optional<Evidence.MonteCarloSummary> monteCarlo,
+    Optional<StoredAgreement> buildAgreement) {
 
   record Residuals(@JsonUnwrapped Evidence.ResidualStatistics statistics, String unit) {}
 
@@ -36,7 +37,8 @@ record StoredEvidence(
         evidence.runs().stream().map(run -> run(run, unit, messages)).toList(),
         evidence.leaveOneOut(),
         evidence.candidates(),
-        evidence.monteCarlo());
+        evidence.monteCarlo(),
+        evidence.build().map(agreement -> StoredAgreement.of(agreement, unit)));
   }
 
   private static StoredRun run(RunOutcome run, String unit, Messages messages) {
@@ -56,7 +58,8 @@ record StoredEvidence(
         runs.stream().map(StoredEvidence::outcome).toList(),
         leaveOneRunOut,
         candidates,
-        monteCarlo);
+        monteCarlo,
+        buildAgreement.map(StoredAgreement::toModel));
   }
 
   private static RunOutcome outcome(StoredRun run) {

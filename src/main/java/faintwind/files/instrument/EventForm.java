@@ -16,6 +16,7 @@ import faintwind.message.Amount;
 import faintwind.message.Amount.Bound;
 import faintwind.record.Event;
 import faintwind.record.ReadingVerdict;
+import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -63,6 +64,7 @@ interface EventForm {
               Event.DesignChosen.class, Design.class,
               Event.ReadingEntered.class, Reading.class,
               Event.Waived.class, Waiver.class,
+              Event.CalibrationPutInForce.class, InForce.class,
               Event.PartRecorded.class, Part.class));
 
   /** A design stands in the line as the object it is. */
@@ -73,6 +75,14 @@ interface EventForm {
     @JsonDeserialize(converter = ToText.class)
     String json();
   }
+
+  @JsonSerialize(converter = FromInForce.class)
+  @JsonDeserialize(converter = ToInForce.class)
+  interface InForce {}
+
+  /** Since when it counts stands as a time with its offset. */
+  @JsonTypeName("in-force")
+  record StoredInForce(String file, Optional<String> from) {}
 
   interface Waiver {
     @JsonProperty("waived")
@@ -112,6 +122,23 @@ interface EventForm {
     @Override
     public String convert(JsonNode object) {
       return object.toString();
+    }
+  }
+
+  /** Into the file. */
+  final class FromInForce extends StdConverter<Event.CalibrationPutInForce, StoredInForce> {
+    @Override
+    public StoredInForce convert(Event.CalibrationPutInForce e) {
+      return new StoredInForce(e.file(), e.from().map(OffsetDateTime::toString));
+    }
+  }
+
+  /** Out of the file. */
+  final class ToInForce extends StdConverter<StoredInForce, Event.CalibrationPutInForce> {
+    @Override
+    public Event.CalibrationPutInForce convert(StoredInForce stored) {
+      return new Event.CalibrationPutInForce(
+          stored.file(), stored.from().map(OffsetDateTime::parse));
     }
   }
 

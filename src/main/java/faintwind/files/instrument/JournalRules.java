@@ -34,7 +34,7 @@ final class JournalRules {
   static List<Problem> problems(ObjectNode line, Where where) {
     JournalRules rules = new JournalRules(where);
     rules.keys(line, SCHEMA);
-    rules.time(line.path("at").asText());
+    rules.time("at", line.path("at").asText());
     rules.event(line);
     if (rules.problems.isEmpty() && line.path("id").asText().isBlank()) {
       rules.missing("id", null);
@@ -50,11 +50,11 @@ final class JournalRules {
     return kinds;
   }
 
-  private void time(String text) {
+  private void time(String key, String text) {
     try {
       OffsetDateTime.parse(text);
     } catch (DateTimeParseException e) {
-      problems.add(Problem.error("journal.not-a-time", where.atColumn("at"), text));
+      problems.add(Problem.error("journal.not-a-time", where.atColumn(key), text));
     }
   }
 
@@ -70,6 +70,9 @@ final class JournalRules {
       return;
     }
     keys(event, kind);
+    if (event.path("from").isTextual()) {
+      time("from", event.path("from").asText());
+    }
     boolean valueless = "over-range".equals(event.path("bound").asText());
     if (what.textValue().equals("reading") && !valueless && !event.path("value").isNumber()) {
       missing("value", event.get("value"));

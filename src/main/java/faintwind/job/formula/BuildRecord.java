@@ -1,5 +1,6 @@
 package faintwind.job.formula;
 
+import faintwind.calibration.Measured.By;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.Uncertain;
 import faintwind.files.asset.Library;
@@ -12,13 +13,17 @@ import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.physics.Interval;
 import faintwind.physics.design.Design;
+import faintwind.physics.design.SenseDesign;
 import faintwind.physics.design.Spread;
+import faintwind.record.Event;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -27,12 +32,16 @@ import java.util.Optional;
  *
  * @param instrument its name
  * @param facts what the builder measured of the balls, and for the rest what the design says
+ * @param by who works on it, with which meter and logger, as far as the journal says
  * @param journalHead hash of the journal's last line, where there is a journal
  */
 public record BuildRecord(
-    Optional<String> instrument, Optional<BuildFacts> facts, Optional<String> journalHead) {
+    Optional<String> instrument,
+    Optional<BuildFacts> facts,
+    Map<By, String> by,
+    Optional<String> journalHead) {
   private static final BuildRecord NONE =
-      new BuildRecord(Optional.empty(), Optional.empty(), Optional.empty());
+      new BuildRecord(Optional.empty(), Optional.empty(), Map.of(), Optional.empty());
   private static final String DESIGN = "design.json";
   private static final String REHEARSAL = " (rehearsal)";
   private static final String MADE_UP = " (made-up data)";
@@ -58,7 +67,9 @@ public record BuildRecord(
     if (Files.exists(design)) {
       return DesignFile.read(design, Library.shipped())
           .map(
-              d -> new BuildRecord(Optional.of(d.name()), Optional.of(facts(d)), Optional.empty()));
+              d ->
+                  new BuildRecord(
+                      Optional.of(d.name()), Optional.of(facts(d)), Map.of(), Optional.empty()));
     }
     Optional<Path> folder = EnteredFile.folderAround(table);
     if (folder.isEmpty()) {
@@ -67,10 +78,26 @@ public record BuildRecord(
     InstrumentState state = counting(folder.get());
     Optional<String> head = Optional.of(state.head()).filter(hash -> !hash.isEmpty());
     if (state.designJson().isEmpty()) {
-      return Checked.ok(new BuildRecord(name(state), Optional.empty(), head));
+      return Checked.ok(new BuildRecord(name(state), Optional.empty(), by(state), head));
     }
     return DesignFile.parse(state.designJson().get(), Library.shipped())
-        .map(d -> new BuildRecord(name(state), Optional.of(measured(facts(d), state)), head));
+        .map(
+            d -> {
+              Map<By, String> by = by(state);
+              by.put(By.LOGGER, d.sense().logger().label().id());
+              return new BuildRecord(name(state), Optional.of(measured(facts(d), state)), by, head);
+            });
+  }
+
+  /** Who brought the runs in, and the meter in use. */
+  private static Map<By, String> by(InstrumentState state) {
+    Map<By, String> by = new EnumMap<>(By.class);
+    state.standing(Event.FileAdded.class).stream()
+        .filter(line -> line.event().kind() == Event.FileRole.RUNS_TABLE)
+        .reduce((earlier, later) -> later)
+        .ifPresent(line -> by.put(By.OPERATOR, line.who()));
+    state.last(Event.MeterChosen.class).ifPresent(line -> by.put(By.METER, line.event().meter()));
+    return by;
   }
 
   /** The record with void readings struck: what tested something else says nothing of the build. */
@@ -95,7 +122,8 @@ public record BuildRecord(
         reading(state, "first-power", "supply-volts", "V")
             .map(volts -> Uncertain.of(volts, METER_U * volts))
             .or(designed::supply_V),
-        designed.leadLoss_W_K());
+        designed.emissivity(),
+        designed.wires());
   }
 
   /** The value of a reading that counts and was not judged to be another part's. */
@@ -124,7 +152,17 @@ public record BuildRecord(
         Optional.of(uncertain(design.ball().metal().specificHeat_J_kgK())),
         Optional.of(uncertain(design.heater().resistance_ohm())),
         Optional.of(uncertain(design.supply().voltage_V())),
-        Optional.of(uncertain(new Spread(design).of(model -> model.leads_W_K(0)))));
+        Optional.of(uncertain(design.ball().coat().emissivity())),
+        wires(design));
+  }
+
+  private static BuildFacts.Wires wires(Design design) {
+    SenseDesign sense = design.sense();
+    double air_K = design.air().temperature_K();
+    double bare_V_K = sense.type().function().differential_V(air_K + 0.5, air_K - 0.5);
+    return new BuildFacts.Wires(
+        Optional.of(uncertain(new Spread(design).of(model -> model.leads_W_K(0)))),
+        Optional.of(Uncertain.of(sense.gain() * bare_V_K)));
   }
 
   /** A tolerance band as a rectangular distribution: u = half width / √3 (JCGM 100:2008, 4.3.7). */

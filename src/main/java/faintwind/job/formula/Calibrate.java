@@ -1,8 +1,10 @@
 package faintwind.job.formula;
 
+import faintwind.calibration.BuildAgreement;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.MonteCarloSummary;
+import faintwind.calibration.Measured;
 import faintwind.calibration.Origin;
 import faintwind.calibration.fit.judging.CalibrationAssembly;
 import faintwind.calibration.fit.judging.Choice;
@@ -69,11 +71,16 @@ public final class Calibrate {
    *     speeds, %
    * @param profile what the lines of the recordings mean, where they are not run files: a file, or
    *     the id of a shipped profile
+   * @param measured when and with what the runs were measured, beside what they say themselves
    */
   public record Settings(
-      Optional<String> instrument, int refits, OptionalDouble limit_pct, Optional<String> profile) {
+      Optional<String> instrument,
+      int refits,
+      OptionalDouble limit_pct,
+      Optional<String> profile,
+      MeasuredWhen measured) {
     public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
-      this(instrument, refits, limit_pct, Optional.empty());
+      this(instrument, refits, limit_pct, Optional.empty(), MeasuredWhen.NOT_SAID);
     }
 
     /** The instrument on record, the usual refits, no limit. */
@@ -149,10 +156,15 @@ public final class Calibrate {
     RunSet set =
         new RunSet(
             runs.value().runSet().runs(), runs.value().runSet().chain(), record.value().facts());
-    Origin origin = origin(table, record.value(), runs.value().files());
+    Optional<Measured> measured = settings.measured().of(set.runs(), record.value().by());
+    Origin origin = origin(table, record.value(), runs.value().files(), measured);
+    List<Problem> notes = new ArrayList<>(runs.notes());
+    if (measured.isEmpty() && record.value().journalHead().isPresent()) {
+      notes.add(Problem.warning("calibrate.no-date", Where.NOWHERE, ""));
+    }
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
-        .map(choice -> outcome(choice, set, origin, runs.notes(), watch));
+        .map(choice -> outcome(choice, set, origin, notes, watch));
   }
 
   private Checked<RunsTable> read(Path table) throws IOException {
@@ -177,6 +189,9 @@ public final class Calibrate {
     limit(fitted).ifPresent(shortfalls::add);
     if (Diagnosis.runsContradict(choice.fit(), set)) {
       shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
+    }
+    if (fitted.evidence().build().filter(BuildAgreement::disagrees).isPresent()) {
+      shortfalls.add(Problem.warning("calibrate.build-off", Where.NOWHERE, ""));
     }
     List<Problem> warnings = new ArrayList<>(notes);
     warnings.addAll(fitted.warnings());
@@ -220,7 +235,8 @@ public final class Calibrate {
                     Numerals.digits(limit, 2)));
   }
 
-  private Origin origin(Path table, BuildRecord record, Map<String, Path> files)
+  private Origin origin(
+      Path table, BuildRecord record, Map<String, Path> files, Optional<Measured> measured)
       throws IOException {
     Map<String, String> hashes = new TreeMap<>();
     for (Map.Entry<String, Path> file : files.entrySet()) {
@@ -235,6 +251,7 @@ public final class Calibrate {
         folder == null || folder.getFileName() == null ? "" : folder.getFileName().toString();
     String instrument = settings.instrument().or(record::instrument).orElse(folderName);
     OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
-    return new Origin(instrument, now, SoftwareVersion.text(), hashes, record.journalHead());
+    return new Origin(
+        instrument, now, SoftwareVersion.text(), hashes, record.journalHead(), measured);
   }
 }

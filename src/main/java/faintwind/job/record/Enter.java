@@ -16,7 +16,6 @@ import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
-import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
@@ -56,11 +55,9 @@ public final class Enter {
   private final Person person;
 
   /**
-   * Prepares entries by one person.
+   * Prepares entries.
    *
-   * @param view the instrument as it stands
    * @param clock of this computer, with the zone of the place
-   * @param person who enters
    */
   public Enter(InstrumentView view, Clock clock, Person person) {
     this.view = view;
@@ -111,13 +108,20 @@ public final class Enter {
         throw new IllegalArgumentException(
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
-      if (event instanceof CalibrationPutInForce force
-          && EntryRules.isRehearsal(view, force.file())) {
-        return Checked.refused(
-            Problem.error("calibration.rehearsal", Where.file(force.file()), ""));
-      }
     }
-    return write(step, events);
+    return write(step, InForceLook.gated(view, events, OffsetDateTime.now(clock)));
+  }
+
+  /** Puts a calibration in force that does not meet the build, explained by name and reason. */
+  public Checked<JournalEntry> forceExplained(String file, String why) throws IOException {
+    return write(Optional.empty(), InForceLook.explained(view, file, why, person.name()));
+  }
+
+  private Checked<JournalEntry> write(Optional<String> step, Checked<List<Event>> judged)
+      throws IOException {
+    return judged instanceof Checked.Ok<List<Event>> ok
+        ? write(step, ok.value())
+        : Checked.refused(judged.problems());
   }
 
   /** Notes that a step was opened. */
@@ -386,7 +390,7 @@ public final class Enter {
     return Checked.ok(entries.get(entries.size() - 1));
   }
 
-  private Situation situation() {
+  Situation situation() {
     return view.situation(OffsetDateTime.now(clock));
   }
 

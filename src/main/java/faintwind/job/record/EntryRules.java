@@ -1,6 +1,5 @@
 package faintwind.job.record;
 
-import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.Situation;
 import faintwind.guide.Voids;
 import faintwind.guide.Waivers;
@@ -20,8 +19,6 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
@@ -55,14 +52,6 @@ final class EntryRules {
             || replacement instanceof Waived
             || replacement instanceof StepFinished;
     return !fixed && struck.getClass().equals(replacement.getClass());
-  }
-
-  /** Nothing made by the virtual instrument counts, wherever its files were brought. */
-  static boolean isRehearsal(InstrumentView view, String calibration) throws IOException {
-    Path file = view.path().resolve(calibration);
-    return view.state().rehearsal()
-        || CalibrationFile.read(file, calibration)
-            .fold((value, notes) -> value.rehearsal(), problems -> false);
   }
 
   /** A waiver, where the rules of {@link Waivers} let it be written. */

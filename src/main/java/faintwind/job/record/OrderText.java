@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 /** What can be done now on an instrument, what waits for which clock, and what waits for what. */
 public final class OrderText {
   private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'x", Locale.ROOT);
 
   private final Clock clock;
   private final Messages messages;

@@ -3,12 +3,14 @@ package faintwind.job.record;
 import faintwind.calibration.Calibration;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
+import faintwind.guide.InForceGate;
 import faintwind.job.EnteredFile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.JournalEntry;
 import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -31,10 +33,12 @@ public final class PutInForce {
    *
    * @param wanted a file of the folder, by its path or by its name in the folder; the last one made
    *     where empty
-   * @return its name in the folder; refused where it is none, was not entered, or has changed since
+   * @param reason why it counts though it does not meet the build; stands on every later report
+   * @return its name in the folder, what is open in the build as notes; refused where it is none,
+   *     was not entered, or has changed since
    * @throws IOException where the disk or a permission fails
    */
-  public Checked<String> put(Optional<String> wanted) throws IOException {
+  public Checked<String> put(Optional<String> wanted, Optional<String> reason) throws IOException {
     List<CalibrationMade> made =
         view.state().standing(CalibrationMade.class).stream().map(Standing::event).toList();
     Optional<String> name =
@@ -57,11 +61,16 @@ public final class PutInForce {
           Problem.error("folder.file-changed", Where.file(name.get()), name.get(), now));
     }
     Checked<Calibration> read = CalibrationFile.read(file, name.get());
-    return read.isOk()
-        ? enter
-            .plain(Optional.empty(), new CalibrationPutInForce(name.get()))
-            .map(entry -> name.get())
-        : Checked.refused(read.problems());
+    if (!read.isOk()) {
+      return Checked.refused(read.problems());
+    }
+    Checked<JournalEntry> put =
+        reason.isPresent()
+            ? enter.forceExplained(name.get(), reason.get())
+            : enter.plain(Optional.empty(), new CalibrationPutInForce(name.get()));
+    return put.isOk()
+        ? Checked.ok(name.get(), InForceGate.open(view.checklist(), enter.situation()))
+        : Checked.refused(put.problems());
   }
 
   private String nameInFolder(String wanted) {

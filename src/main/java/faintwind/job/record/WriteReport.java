@@ -3,7 +3,9 @@ package faintwind.job.record;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.files.Sha256;
+import faintwind.files.asset.Library;
 import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.design.DesignFile;
 import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.PaperFile;
@@ -14,6 +16,7 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.design.Use;
 import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.FileRole;
 import faintwind.record.Event.PhotoAdded;
@@ -32,6 +35,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Writes the build log of an instrument folder, as HTML or as PDF by the target's ending. */
 public final class WriteReport {
@@ -73,12 +77,21 @@ public final class WriteReport {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> write(Path folder, Path target) throws IOException {
+    return write(folder, target, new BuildLog(messages)::html);
+  }
+
+  /** The same of the log's first page alone: the certificate. */
+  public Checked<Path> writeCertificate(Path folder, Path target) throws IOException {
+    return write(folder, target, new BuildLog(messages)::certificate);
+  }
+
+  private Checked<Path> write(Path folder, Path target, Function<BuildLogContent, String> page)
+      throws IOException {
     Checked<BuildLogContent> content = content(folder);
     if (!(content instanceof Checked.Ok<BuildLogContent> ok)) {
       return Checked.refused(content.problems());
     }
-    String html = new BuildLog(messages).html(ok.value());
-    PaperFile.write(target, html);
+    PaperFile.write(target, page.apply(ok.value()));
     return Checked.ok(target, ok.notes());
   }
 
@@ -100,6 +113,7 @@ public final class WriteReport {
     List<String> notes = new ArrayList<>();
     view.problems().forEach(problem -> notes.add(messages.line(problem)));
     Map<String, String> photos = photos(view);
+    Optional<Use> use = use(view.state());
     List<Problem> all = new ArrayList<>(view.problems());
     return formula
         .map(
@@ -110,8 +124,16 @@ public final class WriteReport {
                     f,
                     photos,
                     notes,
-                    SoftwareVersion.text()))
+                    SoftwareVersion.text(),
+                    use))
         .then(content -> Checked.ok(content, all));
+  }
+
+  private static Optional<Use> use(InstrumentState state) throws IOException {
+    return state.designJson().isEmpty()
+        ? Optional.empty()
+        : DesignFile.parse(state.designJson().get(), Library.shipped())
+            .fold((design, notes) -> Optional.of(design.use()), problems -> Optional.empty());
   }
 
   private static Checked<Optional<BuildLogContent.Formula>> formula(

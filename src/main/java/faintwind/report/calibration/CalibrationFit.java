@@ -12,6 +12,7 @@ import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.figure.CalibrationPlots.RunError;
 import faintwind.report.figure.StraightLinePlots;
 import faintwind.report.page.Chapter;
+import faintwind.report.page.Html;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,9 +61,14 @@ final class CalibrationFit {
     List<List<String>> rows = new ArrayList<>();
     for (Parameter p : c.formula().parameters()) {
       rows.add(
-          List.of(p.name(), Numerals.compact(p.value(), 6), Numerals.compact(p.u(), 2), p.unit()));
+          List.of(
+              Html.escaped(p.name()),
+              Html.span("fitted", Numerals.compact(p.value(), 6)),
+              Html.span("fitted", Numerals.compact(p.u(), 2)),
+              Html.escaped(p.unit())));
     }
-    to.table(
+    to.markupTable(
+        "wide",
         List.of(
             "calibration-page.parameter",
             "calibration-page.value",
@@ -84,15 +90,16 @@ final class CalibrationFit {
           to.words().text(run.used() ? "calibration-page.yes" : "calibration-page.no") + why;
       rows.add(
           List.of(
-              run.run(),
+              Html.escaped(run.run()),
               moved ? Numerals.compact(run.speed_m_s().getAsDouble(), 4) : "",
               run.u_speed_m_s().isPresent()
                   ? Numerals.compact(run.u_speed_m_s().getAsDouble(), 2)
                   : "",
-              residual,
-              used));
+              Html.span("fitted", residual),
+              Html.escaped(used)));
     }
-    to.table(
+    to.markupTable(
+        "wide",
         List.of(
             "calibration-page.run",
             "calibration-page.air-speed",

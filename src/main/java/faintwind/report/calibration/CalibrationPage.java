@@ -8,7 +8,6 @@ import faintwind.report.page.Chapter;
 import faintwind.report.page.LogWords;
 import faintwind.report.page.Page;
 import java.time.Duration;
-import java.time.format.DateTimeFormatter;
 import java.util.Optional;
 
 /** One calibration as a page that stands alone: no file beside it is needed to read or print it. */
@@ -33,7 +32,7 @@ public final class CalibrationPage {
               Chapter chapter = new Chapter(html, words, 2);
               chapter.say(
                   "calibration-page.made",
-                  DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().created()),
+                  LogWords.time(calibration.origin().created()),
                   calibration.origin().softwareVersion(),
                   calibration.signal().unit().column());
               if (calibration.rehearsal()) {

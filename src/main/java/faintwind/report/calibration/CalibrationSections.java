@@ -42,6 +42,8 @@ public final class CalibrationSections {
     recordings.write(c, look);
     to.head("calibration-page.fit");
     new CalibrationFit(to).write(c, look);
+    to.head("calibration-page.build");
+    new BuildMeetingTable(to).write(c);
     to.head("calibration-page.choice");
     CalibrationEvidence evidence = new CalibrationEvidence(to);
     evidence.choice(c.evidence());

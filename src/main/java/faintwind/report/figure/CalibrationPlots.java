@@ -201,6 +201,28 @@ public final class CalibrationPlots {
     return figure(text(title), List.of(panel));
   }
 
+  /** Loss curves of several calibrations over one another, oldest first. */
+  public PlotFigure overlay(List<Calibration> calibrations) {
+    List<PlotLine> lines = new ArrayList<>();
+    for (int i = 0; i < calibrations.size(); i++) {
+      Calibration calibration = calibrations.get(i);
+      lines.add(
+          PlotLine.of(
+              calibration.origin().validFrom().toLocalDate().toString(),
+              LossCurve.of(calibration).points(),
+              PlotLook.series(i + 1)));
+    }
+    PlotPanel panel =
+        new PlotPanel(
+            text("plot.overlay.title"),
+            text("plot.loss.caption"),
+            speedAxis(),
+            PlotAxis.fromZero(text("plot.loss.axis")),
+            PlotContent.lines(lines),
+            1);
+    return figure(text("plot.overlay.title"), List.of(panel));
+  }
+
   private static PlotPoints points(List<RunOutcome> runs, ToDoubleFunction<RunOutcome> value) {
     return PlotPoints.of(
         runs.stream().mapToDouble(o -> o.speed_m_s().orElse(0)).toArray(),

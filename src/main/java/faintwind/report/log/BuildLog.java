@@ -8,9 +8,6 @@ import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Stage;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
-import faintwind.physics.Interval;
-import faintwind.physics.sheet.DesignVerdict;
-import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.Waived;
@@ -19,11 +16,11 @@ import faintwind.record.Standing;
 import faintwind.report.calibration.CalibrationSections;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
+import faintwind.report.page.Html.Fact;
 import faintwind.report.page.LogWords;
 import faintwind.report.page.Page;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -31,28 +28,65 @@ import java.util.Optional;
  * elsewhere. Made-up data say so at the head of every part and of every printed page.
  */
 public final class BuildLog {
+  private static final List<String> SECTIONS =
+      List.of(
+          "build-log.attention",
+          "build-log.design",
+          "build-log.parts",
+          "build-log.steps",
+          "build-log.ledger",
+          "build-log.calibration",
+          "build-log.signatures",
+          "build-log.sheet");
+
+  private static final String ALONE = ".front { page-break-after: avoid; }\n";
+
+  private static final String STYLE =
+      """
+      ol.contents li { margin: 3px 0; }
+      ol.contents a:after { content: leader('.') target-counter(attr(href), page); }
+      """;
+
   private final LogWords words;
 
   public BuildLog(Messages messages) {
     this.words = new LogWords(messages);
   }
 
-  /** The whole page. */
+  /** The whole log. */
   public String html(BuildLogContent content) {
     String title = words.text("build-log.title", content.name());
-    return new Page(words, title, label(content), "").html(html -> write(html, content));
+    return new Page(words, title, label(content), FrontPage.STYLE + STYLE)
+        .html(html -> write(html, content));
+  }
+
+  /** Its first page alone, with a place to sign: the certificate. */
+  public String certificate(BuildLogContent content) {
+    String title = words.text("build-log.certificate", content.name());
+    return new Page(words, title, label(content), FrontPage.STYLE + ALONE)
+        .html(
+            html -> {
+              new FrontPage(new Chapter(html, words, 3), content).write();
+              signatures(html);
+            });
   }
 
   private void write(Html html, BuildLogContent content) {
     Progress progress = Progress.of(content.checklist(), content.situation());
-    overview(html, content, progress);
+    new FrontPage(new Chapter(html, words, 3), content).write();
+    contents(html);
+    section(html, content, "build-log.attention");
+    attention(html, content, progress);
+    section(html, content, "build-log.design");
     design(html, content);
+    section(html, content, "build-log.parts");
     parts(html, content);
     section(html, content, "build-log.steps");
     BuildLogSteps steps = new BuildLogSteps(new Chapter(html, words, 3), content);
     for (Stage stage : content.checklist().stages()) {
       steps.write(stage, progress);
     }
+    section(html, content, "build-log.ledger");
     BuildLogLedger.write(new Chapter(html, words, 3), content.situation().state());
     section(html, content, "build-log.calibration");
     content
@@ -60,7 +94,29 @@ public final class BuildLog {
         .ifPresentOrElse(
             formula -> calibration(html, formula),
             () -> html.element("p", words.text("build-log.no-calibration")));
-    signatures(html, content);
+    section(html, content, "build-log.signatures");
+    signatures(html);
+    section(html, content, "build-log.sheet");
+    Chapter chapter = new Chapter(html, words, 3);
+    content
+        .situation()
+        .sheet()
+        .ifPresentOrElse(
+            sheet -> SheetTable.write(chapter, sheet), () -> chapter.say("build-log.design.none"));
+  }
+
+  private void contents(Html html) {
+    html.element("h2", words.text("build-log.contents"));
+    html.raw("<ol class=\"contents\">");
+    for (String key : SECTIONS) {
+      html.raw(
+          "<li><a href=\"#" + anchor(key) + "\">" + Html.escaped(words.text(key)) + "</a></li>");
+    }
+    html.raw("</ol>");
+  }
+
+  private static String anchor(String key) {
+    return key.replace('.', '-');
   }
 
   private void calibration(Html html, BuildLogContent.Formula formula) {
@@ -86,34 +142,7 @@ public final class BuildLog {
   /** A heading; made-up data are named so beside each. */
   private void section(Html html, BuildLogContent content, String key) {
     String mark = LogWords.madeUp(label(content));
-    html.raw("<h2>" + Html.escaped(words.text(key)) + mark + "</h2>");
-  }
-
-  private void overview(Html html, BuildLogContent content, Progress progress) {
-    InstrumentState state = content.situation().state();
-    html.element("h1", words.text("build-log.title", content.name()));
-    if (state.rehearsal()) {
-      html.element("p", "made-up", words.text("build-log.rehearsal.sentence"));
-    } else if (state.madeUp()) {
-      html.element("p", "made-up", words.text("build-log.made-up.sentence"));
-    }
-    List<List<String>> facts = new ArrayList<>();
-    if (!state.lines().isEmpty()) {
-      facts.add(fact("build-log.begun", LogWords.time(state.lines().get(0).at())));
-    }
-    facts.add(fact("build-log.printed", LogWords.time(content.situation().now())));
-    Checklist checklist = content.checklist();
-    facts.add(fact("build-log.checklist", checklist.id() + " " + checklist.version()));
-    facts.add(fact("build-log.checklist-hash", checklist.sha256()));
-    if (!state.head().isEmpty()) {
-      facts.add(fact("build-log.head", state.head()));
-    }
-    facts.add(fact("build-log.software", content.software()));
-    long settled = progress.steps().stream().filter(s -> s.state().settled()).count();
-    String count = words.text("build-log.progress.count", settled, progress.steps().size());
-    facts.add(fact("build-log.progress", count));
-    html.table("facts", List.of(), facts);
-    attention(html, content, progress);
+    html.raw("<h2 id=\"" + anchor(key) + "\">" + Html.escaped(words.text(key)) + mark + "</h2>");
   }
 
   private void attention(Html html, BuildLogContent content, Progress progress) {
@@ -133,58 +162,30 @@ public final class BuildLog {
           .forEach(
               doubt -> lines.add(step.step().title() + ": " + words.messages().sentence(doubt)));
     }
-    if (!lines.isEmpty()) {
-      html.element("h3", words.text("build-log.attention")).list(lines);
+    if (lines.isEmpty()) {
+      html.element("p", words.text("build-log.attention.none"));
     }
-  }
-
-  private List<String> fact(String key, String value) {
-    return List.of(words.text(key), value);
+    html.list(lines);
+    Checklist checklist = content.checklist();
+    html.facts(
+        "facts",
+        List.of(
+            Fact.text(
+                words.text("build-log.checklist"), checklist.id() + " " + checklist.version()),
+            new Fact(
+                words.text("build-log.checklist-hash"), Html.span("mono", checklist.sha256()))));
   }
 
   private void design(Html html, BuildLogContent content) {
-    section(html, content, "build-log.design");
     for (Standing<DesignChosen> line : content.situation().state().all(DesignChosen.class)) {
       String text =
           words.text(
               "build-log.design.chosen", words.whoWhen(line.who(), line.at()), line.event().why());
       html.raw("<p>" + words.entry(line, text) + "</p>");
     }
-    Chapter chapter = new Chapter(html, words, 3);
-    content
-        .situation()
-        .sheet()
-        .ifPresentOrElse(
-            sheet ->
-                chapter.table(
-                    List.of(
-                        "build-log.quantity",
-                        "build-log.value",
-                        "build-log.range",
-                        "build-log.verdict"),
-                    sheet.quantities().stream().map(this::outcome).toList()),
-            () -> chapter.say("build-log.design.none"));
-  }
-
-  private List<String> outcome(Outcome outcome) {
-    Interval v = outcome.value();
-    String range =
-        v.low() == v.high()
-            ? ""
-            : Numerals.compact(v.low(), 4) + " … " + Numerals.compact(v.high(), 4);
-    String verdict =
-        outcome.verdict() == DesignVerdict.PLAIN
-            ? ""
-            : words.text("design-verdict." + outcome.verdict().name().toLowerCase(Locale.ROOT));
-    return List.of(
-        words.text("quantity." + outcome.id().id()),
-        (Numerals.compact(v.nominal(), 4) + " " + outcome.id().unit()).strip(),
-        range,
-        verdict);
   }
 
   private void parts(Html html, BuildLogContent content) {
-    section(html, content, "build-log.parts");
     List<Standing<PartRecorded>> parts = content.situation().state().all(PartRecorded.class);
     Chapter chapter = new Chapter(html, words, 3);
     if (parts.isEmpty()) {
@@ -210,8 +211,7 @@ public final class BuildLog {
         Html.escaped(words.whoWhen(line.who(), line.at())));
   }
 
-  private void signatures(Html html, BuildLogContent content) {
-    section(html, content, "build-log.signatures");
+  private void signatures(Html html) {
     html.element("p", words.text("build-log.signatures.text"));
     List<List<String>> rows = new ArrayList<>();
     for (String key : List.of("build-log.built-by", "build-log.checked-by")) {

@@ -5,6 +5,7 @@ import faintwind.calibration.fit.judging.FitLook;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.message.Checked;
+import faintwind.physics.design.Use;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,7 @@ import java.util.Optional;
  * @param photos picture data of the photos on record, by file name, as data addresses
  * @param notes problems of the folder, in words
  * @param software version of this program
+ * @param use what it is for, as the design says
  */
 public record BuildLogContent(
     Checklist checklist,
@@ -25,7 +27,8 @@ public record BuildLogContent(
     Optional<Formula> formula,
     Map<String, String> photos,
     List<String> notes,
-    String software) {
+    String software,
+    Optional<Use> use) {
 
   public BuildLogContent {
     photos = Map.copyOf(photos);

@@ -1,5 +1,6 @@
 package faintwind.report.log;
 
+import faintwind.guide.InForceGate;
 import faintwind.record.Event;
 import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.CalibrationMade;
@@ -17,6 +18,7 @@ import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.Repaired;
 import faintwind.record.Event.Retired;
+import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.page.Chapter;
@@ -42,7 +44,6 @@ final class BuildLogLedger {
                           Html.escaped(line.who()),
                           to.words().entry(line, text))));
     }
-    to.head("build-log.ledger");
     to.markupTable("wide", List.of("build-log.when", "build-log.who", "build-log.what"), rows);
   }
 
@@ -72,6 +73,10 @@ final class BuildLogLedger {
   }
 
   private static Optional<String> fate(LogWords words, Event event) {
+    if (event instanceof Waived e && e.what().startsWith(InForceGate.EXPLAINED)) {
+      String file = e.what().substring(InForceGate.EXPLAINED.length());
+      return Optional.of(words.text("build-log.explained", file, e.reason()));
+    }
     if (event instanceof LogConverted e) {
       return Optional.of(
           words.text("build-log.converted", e.log(), e.speeds(), e.calibration(), e.sha256()));

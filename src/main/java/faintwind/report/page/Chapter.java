@@ -15,6 +15,7 @@ import java.util.List;
  */
 public record Chapter(Html html, LogWords words, int level) {
   private static final PictureSize PLOT = new PictureSize(640, 300);
+  private static final PictureSize SMALL = new PictureSize(420, 250);
   private static final PictureSize RECORDING = new PictureSize(640, 330);
 
   /** A heading. */
@@ -43,6 +44,14 @@ public record Chapter(Html html, LogWords words, int level) {
     plot(figure, PLOT);
   }
 
+  /** A small plot without a word under it; its summary is its accessible text. */
+  public void smallPlot(PlotFigure figure) {
+    html.block(
+        "plot",
+        () ->
+            html.raw(PictureSvg.of(figure, SMALL, PictureStyle.report(words.messages().locale()))));
+  }
+
   /** A recording with the strip of what is left over. */
   public void recording(PlotFigure figure) {
     plot(figure, RECORDING);
@@ -52,7 +61,7 @@ public record Chapter(Html html, LogWords words, int level) {
     html.block(
         "plot",
         () ->
-            html.raw(PictureSvg.of(figure, size, PictureStyle.paper(words.messages().locale())))
+            html.raw(PictureSvg.of(figure, size, PictureStyle.report(words.messages().locale())))
                 .element("p", "soft", figure.description()));
   }
 }

@@ -73,6 +73,33 @@ public final class Html {
     return this;
   }
 
+  /** A table of facts: each row a name as its head, and markup. */
+  public Html facts(String cssClass, List<Fact> facts) {
+    raw("<table class=\"" + cssClass + "\"><tbody>");
+    for (Fact fact : facts) {
+      raw(
+          "<tr><th scope=\"row\">"
+              + escaped(fact.name())
+              + "</th><td>"
+              + fact.markup()
+              + "</td></tr>");
+    }
+    return raw("</tbody></table>");
+  }
+
+  /**
+   * One line of a table of facts.
+   *
+   * @param name what it is
+   * @param markup what is said of it
+   */
+  public record Fact(String name, String markup) {
+    /** A fact that is plain text. */
+    public static Fact text(String name, String text) {
+      return new Fact(name, escaped(text));
+    }
+  }
+
   /** A table of plain texts. */
   public Html table(String cssClass, List<String> heads, List<List<String>> rows) {
     return markupTable(
@@ -84,7 +111,7 @@ public final class Html {
     raw("<table class=\"" + cssClass + "\">");
     if (!heads.isEmpty()) {
       out.append("<thead><tr>");
-      heads.forEach(head -> element("th", head));
+      heads.forEach(head -> raw("<th scope=\"col\">" + escaped(head) + "</th>"));
       raw("</tr></thead>");
     }
     raw("<tbody>");

@@ -11,12 +11,13 @@ import java.util.Locale;
 /** Words, figures and marks of the build log. */
 public record LogWords(Messages messages) {
   private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'x", Locale.ROOT);
 
   public String text(String key, Object... arguments) {
     return messages.text(key, arguments);
   }
 
+  /** A time as every page writes it: the day, the minute, the zone. */
   public static String time(OffsetDateTime at) {
     return MINUTE.format(at);
   }

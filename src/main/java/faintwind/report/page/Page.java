@@ -4,7 +4,7 @@ import java.util.function.Consumer;
 
 /**
  * A document that stands alone: no file beside it is needed to read or print it. XHTML, so that it
- * can also become a PDF; black on white, DejaVu Sans, its title and number on each printed page.
+ * can also become a PDF; ink on white, Lato, its title and number on each printed page.
  *
  * @param words in which it is written
  * @param title at its head and on each printed page
@@ -16,13 +16,13 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
   private static final String STYLE =
       """
       @page { size: A4; margin: 22mm 18mm 20mm 18mm;
-        @top-left { content: "%s"; font-size: 8pt; font-family: "DejaVu Sans"; }
-        @top-right { content: "%s"; font-size: 8pt; font-family: "DejaVu Sans"; }
+        @top-left { content: "%s"; font-size: 8pt; font-family: "Lato"; }
+        @top-right { content: "%s"; font-size: 8pt; font-family: "Lato"; }
         @bottom-right { content: "%s" counter(page) "%s" counter(pages) "%s"; font-size: 8pt;
-          font-family: "DejaVu Sans"; } }
-      body { font-family: "DejaVu Sans", Verdana, sans-serif; font-size: 9pt; color: #000000;
+          font-family: "Lato"; } }
+      body { font-family: "Lato", "DejaVu Sans", Verdana, sans-serif; font-size: 10pt; color: #17211e;
         background: #ffffff; line-height: 1.4; max-width: 190mm; margin: 0 auto; }
-      h1 { font-size: 16pt; } h2 { font-size: 13pt; border-bottom: 1px solid #000000;
+      h1 { font-size: 16pt; } h2 { font-size: 13pt; border-bottom: 1px solid #17211e;
         margin-top: 1.6em; } h3 { font-size: 11pt; } h4 { font-size: 9.5pt; margin: 0.8em 0 0.2em; }
       h1, h2, h3, h4 { page-break-after: avoid; }
       table { border-collapse: collapse; margin: 0.4em 0 0.8em;
@@ -40,6 +40,11 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
       .banner, .verdict, .remedy { font-weight: bold; } .soft { font-size: 8pt; }
       .cautions { font-size: 8pt; } img { max-width: 90mm; max-height: 70mm; }
       .plot { page-break-inside: avoid; } .plot svg { max-width: 100%%; height: auto; }
+      a { color: #036480; } .mono { font-family: "DejaVu Sans Mono", monospace; font-size: 7.5pt; }
+      th { font-weight: bold; } th[scope="row"] { font-weight: normal; color: #4a5853; }
+      .fitted { font-style: italic; }
+      @media screen and (max-width: 640px) { body { padding: 0 10px; }
+        table { display: block; overflow-x: auto; } }
       svg.mark { display: inline-block; vertical-align: middle; }
       """;
 

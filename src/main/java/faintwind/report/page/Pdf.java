@@ -4,10 +4,13 @@ import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.StringReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -17,13 +20,15 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 
 /**
- * Turns a page of XHTML into PDF with the bundled DejaVu Sans; nothing is loaded from elsewhere.
- * The PDF is tagged: headings, tables and lists keep their structure for a screen reader, and every
- * plot carries its title and summary.
+ * Turns a page of XHTML into PDF with the bundled Lato and DejaVu Sans; nothing is loaded from
+ * elsewhere. The PDF is tagged: headings, tables and lists keep their structure for a screen
+ * reader, and every plot carries its title and summary.
  */
 public final class Pdf {
   private static final String FONTS = "/faintwind/assets/fonts/";
   private static final String FAMILY = "DejaVu Sans";
+  private static final int TABLE_RECORDS = 12;
+  private static final int TABLE_RECORD = 16;
   private static final String SVG = "http://www.w3.org/2000/svg";
 
   private Pdf() {}
@@ -37,6 +42,11 @@ public final class Pdf {
   public static void write(String xhtml, OutputStream out) throws IOException {
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
+    builder.useFont(() -> font("Lato-Regular.ttf"), "Lato", 400, FontStyle.NORMAL, true);
+    builder.useFont(() -> font("Lato-Bold.ttf"), "Lato", 700, FontStyle.NORMAL, true);
+    builder.useFont(() -> font("Lato-Italic.ttf"), "Lato", 400, FontStyle.ITALIC, true);
+    builder.useFont(
+        () -> font("DejaVuSansMono.ttf"), "DejaVu Sans Mono", 400, FontStyle.NORMAL, true);
     builder.useFont(() -> font("DejaVuSans.ttf"), FAMILY, 400, FontStyle.NORMAL, true);
     builder.useFont(() -> font("DejaVuSans-Bold.ttf"), FAMILY, 700, FontStyle.NORMAL, true);
     builder.useSVGDrawer(new BatikSVGDrawer());
@@ -76,10 +86,31 @@ public final class Pdf {
     return found.getLength() == 0 ? "" : found.item(0).getTextContent().strip();
   }
 
+  /**
+   * A font without its ligatures: the library draws them without saying which letters they stand
+   * for, so that a word could not be searched, copied or read aloud.
+   */
   private static InputStream font(String name) {
-    InputStream font = Pdf.class.getResourceAsStream(FONTS + name);
-    if (font == null) {
-      throw new IllegalStateException("no font " + FONTS + name);
+    try (InputStream font = Pdf.class.getResourceAsStream(FONTS + name)) {
+      if (font == null) {
+        throw new IllegalStateException("no font " + FONTS + name);
+      }
+      return new ByteArrayInputStream(withoutSubstitution(font.readAllBytes()));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /**
+   * Gives the table of glyph substitution a name that nobody looks for (OpenType, table records).
+   */
+  private static byte[] withoutSubstitution(byte[] font) {
+    int tables = (font[4] & 0xFF) << 8 | font[5] & 0xFF;
+    for (int i = 0; i < tables; i++) {
+      int at = TABLE_RECORDS + TABLE_RECORD * i;
+      if (new String(font, at, 4, StandardCharsets.US_ASCII).equals("GSUB")) {
+        font[at] = 'x';
+      }
     }
     return font;
   }

@@ -16,6 +16,11 @@ public record PictureStyle(PlotPalette palette, PlotFonts fonts, Locale locale) 
     return new PictureStyle(PlotPalette.print(), PlotFonts.paper(), locale);
   }
 
+  /** A report: ink and the light theme's series on white, the window's own faces. */
+  public static PictureStyle report(Locale locale) {
+    return new PictureStyle(PlotPalette.report(), PlotFonts.window(), locale);
+  }
+
   /**
    * The window under one theme class.
    *

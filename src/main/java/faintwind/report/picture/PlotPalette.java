@@ -56,6 +56,14 @@ public final class PlotPalette {
     return new PlotPalette(map);
   }
 
+  /** The light theme's ink and series on white, for a report that is read and printed. */
+  public static PlotPalette report() {
+    PlotPalette light = light();
+    Map<PlotToken, Color> map = new EnumMap<>(light.colours);
+    map.put(PlotToken.SHEET, Color.WHITE);
+    return new PlotPalette(map);
+  }
+
   /**
    * The palette of a theme class of the window.
    *

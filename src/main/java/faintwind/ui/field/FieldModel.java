@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.job.JobWatch;
 import faintwind.job.field.Convert;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
@@ -13,6 +14,7 @@ import faintwind.job.live.Listen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import faintwind.message.Problem;
 import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -20,6 +22,7 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -31,6 +34,22 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   private Optional<Path> calibrationFile = Optional.empty();
   private String saved = "";
   private Optional<ImportProfile> profile = Optional.empty();
+  private Optional<ByDate> byDate = Optional.empty();
+
+  /** The calibration that was in force when a log was recorded. */
+  @FunctionalInterface
+  public interface ByDate {
+    /** Off the JavaFX thread; the file's name is its path. */
+    Chosen of(Path log, Optional<ImportProfile> profile) throws IOException;
+  }
+
+  /**
+   * A calibration for a log.
+   *
+   * @param file empty where none was ever in force
+   * @param notes what a person should know of the choice
+   */
+  public record Chosen(Optional<Path> file, List<Problem> notes) {}
 
   /**
    * What there is to show.
@@ -85,6 +104,11 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     say();
   }
 
+  /** Reads each log by the calibration in force when it was recorded. */
+  public void choosing(ByDate way) {
+    byDate = Optional.of(way);
+  }
+
   /** How a live recording finds its air speed, where a calibration is at hand. */
   public Optional<Listen.BySpeed> bySpeed() {
     return view().get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.usual(by)));
@@ -109,35 +133,68 @@ public final class FieldModel extends DataModel<FieldModel.View> {
       return;
     }
     saved = "";
-    Calibration by = calibration.get();
-    Convert job = job(by);
+    Way usual = new Way(calibrationFile, calibration.get(), List.of());
+    Optional<ImportProfile> lines = profile;
     background.run(
-        watch ->
-            job.look(log, watch)
-                .map(
-                    looked ->
-                        new Found(
-                            looked, FieldFindings.of(looked.rows(), by.performance().floor_m_s()))),
-        this::found,
+        watch -> look(log, lines, usual, watch),
+        found -> found(usual, found),
         broke -> problem(log, broke));
   }
 
-  private Convert job(Calibration by) {
-    Convert plain =
-        new Convert(by, calibrationFile.map(Path::toString).orElse(""), SpeedSettings.usual(by));
-    return profile.map(plain::reading).orElse(plain);
+  private record Way(Optional<Path> file, Calibration by, List<Problem> notes) {}
+
+  private Checked<Found> look(Path log, Optional<ImportProfile> lines, Way usual, JobWatch watch)
+      throws IOException {
+    Checked<Way> way = way(log, lines, usual);
+    if (!(way instanceof Checked.Ok<Way> ok)) {
+      return Checked.refused(way.problems());
+    }
+    Calibration by = ok.value().by();
+    Checked<LookedAtLog> looked = job(ok.value(), lines).look(log, watch);
+    if (!(looked instanceof Checked.Ok<LookedAtLog> seen)) {
+      return Checked.refused(looked.problems());
+    }
+    List<Problem> notes = new ArrayList<>(ok.value().notes());
+    notes.addAll(seen.notes());
+    FieldFindings findings = FieldFindings.of(seen.value().rows(), by.performance().floor_m_s());
+    return Checked.ok(new Found(ok.value(), seen.value(), findings), notes);
   }
 
-  private record Found(LookedAtLog looked, FieldFindings findings) {}
+  /** The calibration of the log's own time where there is a record to ask, else the usual one. */
+  private Checked<Way> way(Path log, Optional<ImportProfile> lines, Way usual) throws IOException {
+    if (byDate.isEmpty()) {
+      return Checked.ok(usual);
+    }
+    Chosen chosen = byDate.get().of(log, lines);
+    if (chosen.file().isEmpty() || chosen.file().equals(usual.file())) {
+      return Checked.ok(new Way(usual.file(), usual.by(), chosen.notes()));
+    }
+    return OpenCalibration.read(chosen.file().get())
+        .map(by -> new Way(chosen.file(), by, chosen.notes()));
+  }
 
-  private void found(Checked<Found> found) {
-    Optional<Calibration> by = view().get().calibration();
+  private static Convert job(Way way, Optional<ImportProfile> lines) {
+    Convert plain =
+        new Convert(way.by(), way.file().map(Path::toString).orElse(""), SpeedSettings.usual(way.by()));
+    return lines.map(plain::reading).orElse(plain);
+  }
+
+  private record Found(Way way, LookedAtLog looked, FieldFindings findings) {}
+
+  private void found(Way usual, Checked<Found> found) {
     put(
         found.fold(
-            (value, notes) ->
+            (value, notes) -> {
+              calibrationFile = value.way().file();
+              return new View(
+                  Optional.of(value.way().by()),
+                  Optional.of(value.looked()),
+                  Optional.of(value.findings()),
+                  lines(notes));
+            },
+            problems ->
                 new View(
-                    by, Optional.of(value.looked()), Optional.of(value.findings()), lines(notes)),
-            problems -> new View(by, Optional.empty(), Optional.empty(), lines(problems))));
+                    Optional.of(usual.by()), Optional.empty(), Optional.empty(), lines(problems))));
     say();
   }
 
@@ -155,7 +212,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   private void save(Calibration by, Path log, Path target) {
     Path minutes = Convert.minutesBeside(target);
-    Convert job = job(by).withMinutes(minutes);
+    Convert job = job(new Way(calibrationFile, by, List.of()), profile).withMinutes(minutes);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {

@@ -1,10 +1,12 @@
 package faintwind.ui.formula;
 
 import faintwind.calibration.Cancelled;
+import faintwind.guide.InForceGate.Answer;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
 import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -47,9 +49,17 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
    * @param made the fit and its file; empty before
    * @param drawing whether the fitted recordings are still being drawn again
    * @param problems sentences with their place
+   * @param gate whether the fit may be put in force, and what is open in the build; empty where it
+   *     is in force, is practice, or there is none
    */
-  public record View(Stage stage, Optional<Kept> made, boolean drawing, List<String> problems) {
-    static final View NOTHING = new View(Stage.NOTHING, Optional.empty(), false, List.of());
+  public record View(
+      Stage stage,
+      Optional<Kept> made,
+      boolean drawing,
+      List<String> problems,
+      Optional<Answer> gate) {
+    static final View NOTHING =
+        new View(Stage.NOTHING, Optional.empty(), false, List.of(), Optional.empty());
 
     public View {
       problems = List.copyOf(problems);
@@ -70,6 +80,15 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
 
     /** Notes in the journal that a calibration was made. */
     void made(Kept kept);
+
+    /** Whether a calibration may be put in force, and what is open in the build. */
+    Answer gate(Kept kept);
+
+    /** What is wrong with a reason why a calibration counts that does not meet the build. */
+    List<Problem> whyNotExplained(String reason);
+
+    /** Puts it in force with that reason, in the person's name. */
+    void forceExplained(String file, String reason);
 
     /** Puts a calibration file in force. */
     void putInForce(String file);
@@ -226,15 +245,41 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   }
 
   private void set(Stage stage, Optional<Kept> made, List<String> problems) {
-    put(new View(stage, made, drawing.isPresent(), problems));
+    Optional<Answer> gate =
+        made.filter(kept -> stage == Stage.FITTED && !inForce)
+            .filter(kept -> !kept.formula().calibration().rehearsal())
+            .map(kept -> ways.gate(kept));
+    put(new View(stage, made, drawing.isPresent(), problems, gate));
     say();
   }
 
+  /** What is wrong with a reason, in sentences; empty where it may be given. */
+  List<String> whyNotExplained(String reason) {
+    return lines(ways.whyNotExplained(reason));
+  }
+
+  /** Explains why the fit counts though it does not meet the build, and puts it in force. */
+  void explain(String reason) {
+    view()
+        .get()
+        .made()
+        .filter(made -> ways.whyNotExplained(reason).isEmpty())
+        .ifPresent(
+            made -> {
+              ways.forceExplained(made.file(), reason);
+              nowInForce(made);
+            });
+  }
+
   private void putInForce(Kept made) {
-    said = "";
     ways.putInForce(made.file());
+    nowInForce(made);
+  }
+
+  private void nowInForce(Kept made) {
+    said = "";
     inForce = true;
-    say();
+    set(Stage.FITTED, Optional.of(made), view().get().problems());
   }
 
   private void writeBuildLog() {
@@ -284,6 +329,11 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
       Act log = new Act("formula-practice", text("formula.next.report.act"), this::writeBuildLog);
       return Next.say(Mark.REHEARSAL, text("formula.next.practice"), log)
           .withDetail(said.isEmpty() ? text("formula.next.practice-detail") : said)
+          .withOther(again);
+    }
+    if (view().get().gate().filter(gate -> !gate.opens()).isPresent()) {
+      return Next.say(Mark.ATTENTION, text("formula.next.build-off"))
+          .withDetail(text("formula.next.build-off-detail"))
           .withOther(again);
     }
     Act force = new Act("formula-force", text("formula.next.force.act"), () -> putInForce(made));

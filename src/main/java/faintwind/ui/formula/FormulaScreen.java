@@ -65,6 +65,13 @@ public final class FormulaScreen extends DataScreen {
     plots.getChildren().clear();
     margin.getChildren().clear();
     head.getChildren().setAll(title);
+    now.gate()
+        .flatMap(
+            gate ->
+                now.made()
+                    .map(made -> made.formula().calibration().warnings())
+                    .map(warnings -> new BuildGateBox(gate, warnings, model, desk().words())))
+        .ifPresent(problems.getChildren()::add);
     boolean fitted = now.stage() == FormulaModel.Stage.FITTED && said.isPresent();
     if (fitted) {
       fill(said.get(), now.drawing());

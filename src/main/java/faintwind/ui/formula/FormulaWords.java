@@ -1,5 +1,6 @@
 package faintwind.ui.formula;
 
+import faintwind.calibration.BuildAgreement;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence;
 import faintwind.calibration.Parameter;
@@ -158,6 +159,7 @@ final class FormulaWords {
     List<CheckLine> lines = new ArrayList<>();
     Evidence evidence = calibration.evidence();
     evidence.monteCarlo().ifPresent(m -> lines.add(twoWays(m)));
+    evidence.build().ifPresent(build -> lines.add(build(build)));
     foretold(evidence).ifPresent(lines::add);
     boolean shown = calibration.coverage().carriedAirShown();
     lines.add(
@@ -193,6 +195,30 @@ final class FormulaWords {
         .arm()
         .map(arm -> words.text("formula.check.carried.shown", arm.carriedAir().toArray()))
         .orElseGet(() -> words.text("formula.check.carried.detail"));
+  }
+
+  private CheckLine build(BuildAgreement build) {
+    List<String> numbers =
+        build.rows().stream()
+            .filter(BuildAgreement.Row::judged)
+            .sorted(Comparator.comparingDouble(row -> -Math.abs(row.en().value())))
+            .limit(2)
+            .map(this::build)
+            .toList();
+    return check(
+        !build.disagrees(),
+        build.disagrees() ? "formula.check.build.not" : "formula.check.build",
+        String.join("; ", numbers));
+  }
+
+  private String build(BuildAgreement.Row row) {
+    return words.text(
+        "formula.check.build.detail",
+        words.text("build-quantity." + row.quantity().word()),
+        Numerals.digits(row.found(), 3),
+        row.quantity().unit().equals("1") ? "" : row.quantity().unit(),
+        Numerals.digits(row.says(), 3),
+        Numerals.digits(row.en().value(), 2));
   }
 
   private CheckLine twoWays(Evidence.MonteCarloSummary study) {

@@ -1,11 +1,13 @@
 package faintwind.ui.formula;
 
+import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
 import faintwind.ui.frame.Desk;
@@ -13,6 +15,7 @@ import faintwind.ui.frame.Place;
 import faintwind.ui.instrument.OpenInstrument;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -64,6 +67,25 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   @Override
   public void made(Kept kept) {
     instrument.enter(enter -> enter.plain(Optional.empty(), job.events(kept)));
+  }
+
+  @Override
+  public InForceGate.Answer gate(Kept kept) {
+    return InForceGate.check(
+        instrument.checklist(),
+        instrument.now().get().situation(),
+        kept.file(),
+        kept.formula().calibration());
+  }
+
+  @Override
+  public List<Problem> whyNotExplained(String reason) {
+    return InForceGate.refusals(instrument.state(), reason, instrument.who().get());
+  }
+
+  @Override
+  public void forceExplained(String file, String reason) {
+    instrument.enter(enter -> enter.forceExplained(file, reason));
   }
 
   @Override

@@ -262,8 +262,7 @@ public final class OpenInstrument {
     background.entry(
         watch -> {
           Checked<JournalEntry> answer = entry.write(enter);
-          return new Written(
-              answer, guarded(opening.open(folder), why), Rescue.of(folder));
+          return new Written(answer, guarded(opening.open(folder), why), Rescue.of(folder));
         },
         this::written,
         world -> {

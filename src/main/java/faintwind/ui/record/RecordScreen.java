@@ -24,6 +24,7 @@ public final class RecordScreen extends DataScreen {
   private int shown = PAGE;
 
   @FXML private Label title;
+  @FXML private VBox calibrations;
   @FXML private VBox ledger;
 
   /** The ledger of an instrument. */
@@ -41,7 +42,14 @@ public final class RecordScreen extends DataScreen {
   private RecordScreen(Desk desk, OpenInstrument instrument, RecordModel model) {
     super(desk, model.next());
     this.model = model;
-    filledBy(instrument.now(), now -> model.show(now.situation()));
+    CalibrationsView view = new CalibrationsView(desk, instrument);
+    calibrations.getChildren().setAll(view);
+    filledBy(
+        instrument.now(),
+        now -> {
+          model.show(now.situation());
+          view.show();
+        });
     filledBy(model.lines(), lines -> fill());
   }
 

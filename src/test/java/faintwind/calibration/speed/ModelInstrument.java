@@ -81,6 +81,7 @@ final class ModelInstrument {
             List.of(),
             List.of(),
             List.of(),
+            Optional.empty(),
             Optional.empty()),
         new Performance(0.03, stillDelta_K(), noise, 1, 0, List.of()),
         List.of());

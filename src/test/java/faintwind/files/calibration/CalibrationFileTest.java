@@ -3,11 +3,16 @@ package faintwind.files.calibration;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import faintwind.calibration.BuildAgreement;
+import faintwind.calibration.BuildQuantity;
+import faintwind.calibration.BuildSuspect;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.Coverage;
+import faintwind.calibration.EnScore;
 import faintwind.calibration.Evidence;
 import faintwind.calibration.FormulaFit;
+import faintwind.calibration.Measured;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
@@ -193,7 +198,9 @@ class CalibrationFileTest {
             "cellar-1",
             OffsetDateTime.parse("2026-11-25T14:30:00+01:00"),
             "0.1.0",
-            Map.of("runs.csv", Sha256.of(new byte[0]))),
+            Map.of("runs.csv", Sha256.of(new byte[0])),
+            Optional.of("ab".repeat(32)),
+            Optional.of(measured())),
         new SignalPath(SignalUnit.DELTA_K, chain, Optional.of("K"), 1, OptionalDouble.of(5.0123)),
         formula,
         new Coverage(0.1, 2.97, 6.5, 31.2, true, Optional.empty()),
@@ -238,7 +245,26 @@ class CalibrationFileTest {
                 "spin01", OptionalDouble.of(0.1), OptionalDouble.of(1e-3), -0.02, true, "")),
         List.of(new Evidence.LeftOut("spin01", 0.1, 0.11, 0.01)),
         List.of(new Evidence.Candidate("king", -12.5, 0.1, true)),
-        Optional.of(new Evidence.MonteCarloSummary(200, 1, 42, 1.01)));
+        Optional.of(new Evidence.MonteCarloSummary(200, 1, 42, 1.01)),
+        Optional.of(agreement()));
+  }
+
+  private static Measured measured() {
+    return new Measured(
+        OffsetDateTime.parse("2026-11-25T09:10:00+01:00"),
+        OffsetDateTime.parse("2026-11-25T12:40:00+01:00"),
+        Measured.Basis.RECORDINGS,
+        Map.of(Measured.By.OPERATOR, "Made-up builder", Measured.By.PLACE, "the cellar"));
+  }
+
+  private static BuildAgreement agreement() {
+    return new BuildAgreement(
+        List.of(
+            new BuildAgreement.Row(
+                BuildQuantity.HEATING, 0.0812, 0.0004, 0.0664, 0.0031, new EnScore(2.1), true),
+            new BuildAgreement.Row(
+                BuildQuantity.SIGNAL_PER_K, 1.223, 0.05, 1, 0.03, new EnScore(1.9), false)),
+        List.of(new BuildAgreement.Suspicion(BuildSuspect.METAL, 0.82, true, 0.75)));
   }
 
   private static Performance performance() {

@@ -98,7 +98,7 @@ class BuildRecordTest {
    */
   @Test
   void theLossThroughLeadsIsNoSurerThanTheFormulasForThinWires() throws IOException {
-    Uncertain leads = facts().leadLoss_W_K().orElseThrow();
+    Uncertain leads = facts().wires().leadLoss_W_K().orElseThrow();
     double relative = leads.u().orElseThrow() / leads.value();
     assertThat(relative).isBetween(0.05, 0.08);
   }

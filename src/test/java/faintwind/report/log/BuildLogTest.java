@@ -7,19 +7,28 @@ import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.SampleBuild;
 import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.message.Amount;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.design.Use;
 import faintwind.record.Event;
+import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.JournalEntry;
 import faintwind.report.page.Html;
 import faintwind.report.page.Pdf;
+import faintwind.report.plot.MadeUpCalibration;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
@@ -35,8 +44,113 @@ class BuildLogTest {
     Situation situation = SampleBuild.after(entries);
     BuildLogContent content =
         new BuildLogContent(
-            CHECKLIST, situation, Optional.empty(), Map.of(), List.of(), "faintwind test");
+            CHECKLIST,
+            situation,
+            Optional.empty(),
+            Map.of(),
+            List.of(),
+            "faintwind test",
+            Optional.empty());
     return new BuildLog(Messages.of(Locale.ENGLISH)).html(content);
+  }
+
+  private String certificate() {
+    return new BuildLog(Messages.of(Locale.ENGLISH)).certificate(content());
+  }
+
+  private BuildLogContent content() {
+    Use use = new Use(Use.Place.NARROW, 10, 0.05, 2, 0);
+    Map<String, String> none = Map.of();
+    Optional<BuildLogContent.Formula> formula =
+        Optional.of(
+            new BuildLogContent.Formula(
+                "calibrations/made-up.json",
+                MadeUpCalibration.of("2026-04-30T10:00:00Z"),
+                Checked.refused(Problem.warning("formula-runs.missing", Where.NOWHERE, ""))));
+    entries.add(
+        SampleBuild.entry("force", "care", new CalibrationPutInForce("calibrations/made-up.json")));
+    return new BuildLogContent(
+        CHECKLIST,
+        SampleBuild.after(entries),
+        formula,
+        none,
+        List.of(),
+        "faintwind test",
+        Optional.of(use));
+  }
+
+  private static PDDocument pdf(String html) throws IOException {
+    ByteArrayOutputStream pdf = new ByteArrayOutputStream();
+    Pdf.write(html, pdf);
+    return org.apache.pdfbox.Loader.loadPDF(pdf.toByteArray());
+  }
+
+  private static String page(PDDocument document, int page) throws IOException {
+    PDFTextStripper words = new PDFTextStripper();
+    words.setStartPage(page);
+    words.setEndPage(page);
+    return words.getText(document);
+  }
+
+  @Test
+  void theFirstPageSaysWhatAStrangerMustKnowAndIsOnePage() throws Exception {
+    String html = new BuildLog(Messages.of(Locale.ENGLISH)).html(content());
+    try (PDDocument document = pdf(html)) {
+      assertThat(page(document, 1))
+          .contains("narrow space", "0.05 to 2 m/s wanted")
+          .contains("Calibrated: from", "U95", "In force since", "Smallest speed", "Due again")
+          .contains("Ada Test", "Fit and build", "Open or waived")
+          .doesNotContain("Contents");
+      assertThat(page(document, 2)).contains("Contents", "To be looked at");
+      int last = document.getNumberOfPages();
+      assertThat(page(document, last - 1) + page(document, last)).contains("Quantity", "Ω");
+    }
+  }
+
+  @Test
+  void theCertificateIsThatPageAloneWithAPlaceToSign() throws Exception {
+    try (PDDocument document = pdf(certificate())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+      assertThat(page(document, 1)).contains("Calibrated: from", "Built by", "Signature");
+    }
+  }
+
+  @Test
+  void everyLineOfTheContentsLeadsSomewhereAndTheSheetIsLast() {
+    String html = html();
+    List<String> targets =
+        Pattern.compile("href=\"#([^\"]+)\"").matcher(html).results().map(m -> m.group(1)).toList();
+    assertThat(targets).hasSizeGreaterThan(6).doesNotHaveDuplicates();
+    assertThat(targets).allMatch(target -> html.contains("<h2 id=\"" + target + "\""));
+    String sheet = targets.get(targets.size() - 1);
+    assertThat(html.indexOf("<h2 id=\"" + sheet)).isEqualTo(html.lastIndexOf("<h2 id="));
+  }
+
+  @Test
+  void thePageIsInTheLanguageItSaysAndEveryTableHasHeads() {
+    String german = new BuildLog(Messages.of(Locale.GERMANY)).html(content());
+    assertThat(german).contains("lang=\"en\"", "name=\"viewport\"", "In force since");
+    Matcher table =
+        Pattern.compile("<table class=\"(\\w+[^\"]*)\">(.*?)</table>", Pattern.DOTALL)
+            .matcher(german);
+    int tables = 0;
+    while (table.find()) {
+      tables++;
+      assertThat(table.group(1).equals("signature") || table.group(2).contains("<th scope="))
+          .as(table.group(1))
+          .isTrue();
+    }
+    assertThat(tables).isGreaterThan(20);
+  }
+
+  @Test
+  void everyTimeHasItsZone() {
+    assertThat(Pattern.compile("\\d{2}:\\d{2}(?! UTC|:\\d)").matcher(visible(html())).results())
+        .isEmpty();
+  }
+
+  private static String visible(String html) {
+    return html.replaceAll("(?s)<style>.*?</style>", "").replaceAll("<[^>]*>", " ");
   }
 
   private String correctHeater() {
@@ -74,7 +188,7 @@ class BuildLogTest {
     correctHeater();
     assertThat(html())
         .contains("<s>“100,3”: 100.3")
-        .contains("Corrected by Ada Test, 2026-05-01 08:00: other &lt;piece&gt;")
+        .contains("Corrected by Ada Test, 2026-05-01 08:00 UTC+01: other &lt;piece&gt;")
         .contains("“99.8”: 99.8");
   }
 
@@ -131,8 +245,8 @@ class BuildLogTest {
   @Test
   void madeUpDataSaySoAtEachHeadingAndOnEachPrintedPage() throws Exception {
     String html = html();
-    assertThat(html.split("<h2>", -1)).hasSizeGreaterThan(5);
-    for (String part : html.substring(html.indexOf("<h2>") + 4).split("<h2>", -1)) {
+    assertThat(html.split("<h2 id=", -1)).hasSizeGreaterThan(5);
+    for (String part : html.substring(html.indexOf("<h2 id=") + 4).split("<h2 id=", -1)) {
       assertThat(part.substring(0, part.indexOf("</h2>"))).contains("made-up data");
     }
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();

@@ -46,6 +46,7 @@ public final class MadeUpCalibration {
             runs(),
             List.of(),
             List.of(),
+            Optional.empty(),
             Optional.empty()),
         new Performance(0.045, 30, 0.01, 1, 0, speeds()),
         List.of());

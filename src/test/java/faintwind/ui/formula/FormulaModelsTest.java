@@ -2,6 +2,7 @@ package faintwind.ui.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
@@ -11,6 +12,7 @@ import faintwind.message.Where;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
@@ -54,6 +56,19 @@ class FormulaModelsTest {
 
     @Override
     public void made(Kept kept) {}
+
+    @Override
+    public InForceGate.Answer gate(Kept kept) {
+      return new InForceGate.Answer(List.of(), List.of());
+    }
+
+    @Override
+    public List<Problem> whyNotExplained(String reason) {
+      return List.of();
+    }
+
+    @Override
+    public void forceExplained(String file, String reason) {}
 
     @Override
     public void putInForce(String file) {}

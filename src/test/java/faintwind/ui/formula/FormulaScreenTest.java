@@ -2,11 +2,13 @@ package faintwind.ui.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.part.Mark;
@@ -84,6 +86,19 @@ class FormulaScreenTest {
     public void made(Kept kept) {
       journal.add("made " + kept.file());
     }
+
+    @Override
+    public InForceGate.Answer gate(Kept kept) {
+      return new InForceGate.Answer(List.of(), List.of());
+    }
+
+    @Override
+    public List<Problem> whyNotExplained(String reason) {
+      return List.of();
+    }
+
+    @Override
+    public void forceExplained(String file, String reason) {}
 
     @Override
     public void putInForce(String file) {

@@ -2,10 +2,10 @@ package faintwind.ui.instrument;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.sun.management.OperatingSystemMXBean;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.record.Event;
 import faintwind.record.JournalEntry;
-import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
@@ -37,8 +37,7 @@ class OpeningTimesTest {
   }
 
   private static double cpu_s() {
-    OperatingSystemMXBean system =
-        ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
+    OperatingSystemMXBean system = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
     return system.getProcessCpuTime() / 1e9;
   }
 

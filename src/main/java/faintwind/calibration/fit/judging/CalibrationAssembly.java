@@ -1,6 +1,7 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.ArmShown;
+import faintwind.calibration.BuildAgreement;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Coverage;
 import faintwind.calibration.Evidence;
@@ -13,6 +14,7 @@ import faintwind.calibration.fit.numerics.Layout;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -34,14 +36,17 @@ public final class CalibrationAssembly {
       Choice choice, RunSet set, Origin origin, Optional<MonteCarloSummary> monteCarlo) {
     FitResult fit = choice.fit();
     Performance performance = Verdict.of(fit);
-    List<Problem> warnings = Diagnosis.warnings(fit, set);
+    Optional<BuildAgreement> build = BuildMeeting.of(fit);
+    List<Problem> warnings = new ArrayList<>(Diagnosis.warnings(fit, set));
+    build.map(BuildMeeting::warnings).ifPresent(warnings::addAll);
     Evidence evidence =
         new Evidence(
             ResidualReport.of(fit),
             RunOutcomes.of(fit, set, Diagnosis.whyNot(fit, set)),
             choice.leftOut(),
             choice.candidates(),
-            monteCarlo);
+            monteCarlo,
+            build);
     return new Calibration(
         origin,
         fit.signal(),

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.build.BuiltHeat;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;
@@ -12,11 +13,9 @@ import java.util.Optional;
 /**
  * Sharpens priors by what is on record of the build, where the signal's scale in kelvin is known:
  * the conduction limit from diameter and heat capacity (loss = 2π D k/C), the heating rate from
- * supply, resistor and heat capacity (V²/(R C)), the leads' loss. What glue, coat and resistor add
- * to the heat capacity is 4 ± 3 % (common practice, no source).
+ * supply, resistor and heat capacity (V²/(R C)), the leads' loss.
  */
-final class BuildPriors {
-  private static final double ADDED = 1.04;
+public final class BuildPriors {
   private static final double U_ADDED = 0.03;
   private static final double U_SCALE = 0.03;
   private static final double U_DESIGNED_LEADS = 0.5;
@@ -28,12 +27,12 @@ final class BuildPriors {
       return;
     }
     BuildFacts build = setting.build().get();
-    Optional<Uncertain> capacity = capacity(build);
+    Optional<Uncertain> capacity = BuiltHeat.capacity_J_K(build);
     if (capacity.isEmpty()) {
       return;
     }
     double c = capacity.get().value();
-    double uC = relative(capacity.get(), U_ADDED);
+    double uC = BuiltHeat.relative(capacity.get(), U_ADDED);
     heating(setting, build, layout, unknowns, Uncertain.of(c, uC));
     if (!layout.model().id().equals(PhysicsShaped.ID)) {
       return;
@@ -49,9 +48,10 @@ final class BuildPriors {
                   Unknown.log(
                       "conduction",
                       2 * Math.PI * d.value() * k / c,
-                      Math.hypot(0.02, Math.hypot(relative(d, 0.02), uC))));
+                      Math.hypot(0.02, Math.hypot(BuiltHeat.relative(d, 0.02), uC))));
             });
     build
+        .wires()
         .leadLoss_W_K()
         .ifPresent(
             leads ->
@@ -60,7 +60,7 @@ final class BuildPriors {
                     Unknown.log(
                         "leads",
                         leads.value() / c,
-                        Math.hypot(relative(leads, U_DESIGNED_LEADS), uC))));
+                        Math.hypot(BuiltHeat.relative(leads, U_DESIGNED_LEADS), uC))));
   }
 
   private static void heating(
@@ -72,7 +72,7 @@ final class BuildPriors {
     if (volts.isPresent() && build.heater_ohm().isPresent()) {
       double uV = setting.signal().supply_V().isPresent() ? 0.002 : 0.02;
       Uncertain ohm = build.heater_ohm().get();
-      double spread = Math.hypot(2 * uV, relative(ohm, 0.01));
+      double spread = Math.hypot(2 * uV, BuiltHeat.relative(ohm, 0.01));
       spread = Math.hypot(Math.hypot(spread, U_SCALE), capacity.u().orElse(U_ADDED));
       unknowns.replace(
           layout.path(ThermalPath.HEATING),
@@ -81,23 +81,9 @@ final class BuildPriors {
     }
   }
 
-  private static Optional<Uncertain> capacity(BuildFacts build) {
-    if (build.heatedMass_kg().isEmpty() || build.specificHeat_J_kgK().isEmpty()) {
-      return Optional.empty();
-    }
-    Uncertain mass = build.heatedMass_kg().get();
-    Uncertain heat = build.specificHeat_J_kgK().get();
-    double relative = Math.hypot(relative(mass, 0.01), relative(heat, 0.02));
-    double value = ADDED * mass.value() * heat.value();
-    return Optional.of(Uncertain.of(value, value * Math.hypot(relative, U_ADDED)));
-  }
-
-  private static boolean scaleKnown(SignalPath signal) {
+  /** Whether kelvin follow from the signal without asking the runs. */
+  public static boolean scaleKnown(SignalPath signal) {
     return signal.unit() == SignalUnit.DELTA_K
         || (signal.thermocouple().isPresent() && signal.chain().gain().isPresent());
-  }
-
-  private static double relative(Uncertain x, double otherwise) {
-    return x.u().isPresent() ? x.u().getAsDouble() / Math.abs(x.value()) : otherwise;
   }
 }

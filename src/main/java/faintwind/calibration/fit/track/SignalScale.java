@@ -30,14 +30,8 @@ public final class SignalScale {
     if (unit == SignalUnit.SIGNAL_COUNTS) {
       return chain.sign() * Math.abs(largest) / USUAL_DELTA_K;
     }
-    double volts =
-        switch (unit) {
-          case SIGNAL_MV -> 1e3;
-          case SIGNAL_UV -> 1e6;
-          case SIGNAL_V, DELTA_K, SIGNAL_COUNTS -> 1;
-        };
     double bare =
-        volts
+        unit.perVolt().orElse(1)
             * letter
                 .flatMap(TypeLetter::of)
                 .map(type -> type.sensitivity_V_K(reference_K))

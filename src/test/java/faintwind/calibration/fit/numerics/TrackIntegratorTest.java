@@ -30,7 +30,8 @@ class TrackIntegratorTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            BuildFacts.Wires.NOT_KNOWN);
     RunSet known = new RunSet(runs.runs(), runs.chain(), Optional.of(build));
     FormulaFit fit =
         FitToRuns.fit(known, "king-half", () -> false)

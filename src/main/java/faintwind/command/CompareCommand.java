@@ -1,0 +1,78 @@
+package faintwind.command;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.compare.CompareCalibrations;
+import faintwind.calibration.compare.Comparison;
+import faintwind.job.formula.ComparisonPaper;
+import faintwind.job.formula.OpenCalibration;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind compare EARLIER.json LATER.json [--report FILE.html]}. */
+@Command(
+    name = "compare",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class CompareCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(index = "0", paramLabel = "EARLIER", descriptionKey = "faintwind.compare.earlier")
+  private Path earlier = Path.of("");
+
+  @Parameters(index = "1", paramLabel = "LATER", descriptionKey = "faintwind.compare.later")
+  private Path later = Path.of("");
+
+  @Option(names = "--report", paramLabel = "FILE", descriptionKey = "faintwind.compare.report")
+  private @Nullable Path report;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public CompareCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    if (report != null) {
+      Optional<Problem> trouble = common.output(report).trouble(List.of(earlier, later));
+      if (trouble.isPresent()) {
+        terminal.report(List.of(trouble.get()));
+        return ExitCode.USAGE.number();
+      }
+    }
+    Checked<Calibration> one = OpenCalibration.read(earlier);
+    Checked<Calibration> other = OpenCalibration.read(later);
+    if (!(one instanceof Checked.Ok<Calibration> before)
+        || !(other instanceof Checked.Ok<Calibration> after)) {
+      List<Problem> problems = new ArrayList<>(one.problems());
+      problems.addAll(other.problems());
+      return terminal.refuse(problems);
+    }
+    Checked<Comparison> compared = CompareCalibrations.of(before.value(), after.value());
+    if (!(compared instanceof Checked.Ok<Comparison> ok)) {
+      return terminal.refuse(compared.problems());
+    }
+    ComparisonPaper paper =
+        new ComparisonPaper(before.value(), after.value(), ok.value(), terminal.messages());
+    paper.lines().forEach(terminal.out()::println);
+    if (report != null) {
+      paper.write(report);
+    }
+    return (ok.value().agrees() ? ExitCode.DONE : ExitCode.LIMIT).number();
+  }
+}

@@ -1,0 +1,86 @@
+package faintwind.guide;
+
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Step;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Repaired;
+import faintwind.record.InstrumentState;
+import faintwind.record.ReadingVerdict;
+import faintwind.record.Standing;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * When an instrument is to be calibrated again: a year after its measurement (common practice, no
+ * source), at once after a repair, and at once where the jar check no longer shows what the
+ * calibration says it must.
+ *
+ * @param at when
+ * @param cause why then
+ */
+public record Due(OffsetDateTime at, Cause cause) {
+  private static final int YEARS = 1;
+  private static final String JAR_STEP = "jar-check";
+  private static final String JAR_READING = "jar-delta";
+
+  /** Why it is due. */
+  public enum Cause {
+    TIME("due.time"),
+    REPAIR("due.repair"),
+    DRIFT("due.drift");
+
+    private final String key;
+
+    Cause(String key) {
+      this.key = key;
+    }
+
+    /** Bundle key of its words. */
+    public String key() {
+      return key;
+    }
+  }
+
+  /** Whether it has come. */
+  public boolean isPast(OffsetDateTime now) {
+    return !at.isAfter(now);
+  }
+
+  /**
+   * The earliest of the three.
+   *
+   * @param measured since when the calibration in force counts
+   */
+  public static Due of(Checklist checklist, Situation situation, OffsetDateTime measured) {
+    Stream<Due> early =
+        Stream.concat(
+            repairs(situation.state(), measured), drift(checklist, situation, measured).stream());
+    return Stream.concat(early, Stream.of(new Due(measured.plusYears(YEARS), Cause.TIME)))
+        .min(Comparator.comparing(Due::at))
+        .orElseThrow();
+  }
+
+  private static Stream<Due> repairs(InstrumentState state, OffsetDateTime measured) {
+    return state.standing(Repaired.class).stream()
+        .map(Standing::at)
+        .filter(at -> at.isAfter(measured))
+        .map(at -> new Due(at, Cause.REPAIR));
+  }
+
+  private static Optional<Due> drift(
+      Checklist checklist, Situation situation, OffsetDateTime measured) {
+    Optional<Step> step = checklist.step(JAR_STEP);
+    Optional<Reading> reading = step.flatMap(s -> s.reading(JAR_READING));
+    Optional<Standing<ReadingEntered>> line =
+        situation.state().reading(JAR_STEP, JAR_READING).filter(l -> l.at().isAfter(measured));
+    if (reading.isEmpty() || line.isEmpty()) {
+      return Optional.empty();
+    }
+    return Verdicts.of(checklist, step.orElseThrow(), reading.get(), situation)
+        .filter(judged -> judged.verdict() != ReadingVerdict.GOOD)
+        .map(judged -> new Due(line.get().at(), Cause.DRIFT));
+  }
+}

@@ -1,0 +1,94 @@
+package faintwind.job.record;
+
+import faintwind.calibration.Calibration;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.guide.InForceGate;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event;
+import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.Waived;
+import java.io.IOException;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What stands before a calibration of an instrument counts, and from when it does. */
+public final class InForceLook {
+  private InForceLook() {}
+
+  /**
+   * Whether a calibration may count, and what is open in the build.
+   *
+   * @param file relative to the instrument's folder
+   * @return refused where the file cannot be read as a calibration
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<InForceGate.Answer> look(
+      InstrumentView view, String file, OffsetDateTime now) throws IOException {
+    return read(view, file)
+        .map(
+            calibration ->
+                InForceGate.check(view.checklist(), view.situation(now), file, calibration));
+  }
+
+  /** The events, each calibration among them in force since it was measured, or why not. */
+  static Checked<List<Event>> gated(
+      InstrumentView view, List<? extends Event> events, OffsetDateTime now) throws IOException {
+    List<Event> judged = new ArrayList<>();
+    for (Event event : events) {
+      if (event instanceof CalibrationPutInForce wanted) {
+        Checked<CalibrationPutInForce> answer =
+            read(view, wanted.file()).then(read -> event(view, wanted, now, read));
+        if (!(answer instanceof Checked.Ok<CalibrationPutInForce> ok)) {
+          return Checked.refused(answer.problems());
+        }
+        judged.add(ok.value());
+      } else {
+        judged.add(event);
+      }
+    }
+    return Checked.ok(judged);
+  }
+
+  private static Checked<CalibrationPutInForce> event(
+      InstrumentView view,
+      CalibrationPutInForce wanted,
+      OffsetDateTime now,
+      Calibration calibration) {
+    InForceGate.Answer answer =
+        InForceGate.check(view.checklist(), view.situation(now), wanted.file(), calibration);
+    OffsetDateTime from = wanted.from().orElse(calibration.origin().validFrom());
+    return answer.opens()
+        ? Checked.ok(new CalibrationPutInForce(wanted.file(), Optional.of(from)), answer.open())
+        : Checked.refused(answer.reasons());
+  }
+
+  /**
+   * The entries that put one in force that does not meet the build: why it counts all the same, and
+   * since when.
+   */
+  static Checked<List<Event>> explained(InstrumentView view, String file, String reason, String who)
+      throws IOException {
+    List<Problem> refusals = InForceGate.refusals(view.state(), reason, who);
+    if (!refusals.isEmpty()) {
+      return Checked.refused(refusals);
+    }
+    return read(view, file)
+        .then(
+            calibration ->
+                InForceGate.isRehearsal(view.state(), calibration)
+                    ? Checked.refused(Problem.error("calibration.rehearsal", Where.file(file), ""))
+                    : Checked.ok(
+                        List.of(
+                            new Waived(InForceGate.EXPLAINED + file, reason.strip()),
+                            new CalibrationPutInForce(
+                                file, Optional.of(calibration.origin().validFrom())))));
+  }
+
+  private static Checked<Calibration> read(InstrumentView view, String file) throws IOException {
+    return CalibrationFile.read(view.path().resolve(file), file);
+  }
+}

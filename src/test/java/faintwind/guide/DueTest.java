@@ -1,0 +1,49 @@
+package faintwind.guide;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.SampleBuild;
+import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.record.Event;
+import faintwind.record.JournalEntry;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class DueTest {
+  private static final Checklist CHECKLIST = ShippedChecklist.standard();
+  private static final OffsetDateTime MEASURED = SampleBuild.BEGIN.plusDays(50);
+  private final List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
+
+  private Due due() {
+    return Due.of(CHECKLIST, SampleBuild.after(entries), MEASURED);
+  }
+
+  @Test
+  void aYearAfterItWasMeasured() {
+    assertThat(due()).isEqualTo(new Due(MEASURED.plusYears(1), Due.Cause.TIME));
+    assertThat(due().isPast(MEASURED.plusDays(364))).isFalse();
+    assertThat(due().isPast(MEASURED.plusYears(1))).isTrue();
+  }
+
+  @Test
+  void atOnceAfterARepair() {
+    entries.add(SampleBuild.entry("r", "mount-pair", new Event.Repaired("a lead was soldered")));
+    assertThat(due().cause()).isEqualTo(Due.Cause.REPAIR);
+    assertThat(due().at()).isEqualTo(SampleBuild.LATER.minusHours(1));
+  }
+
+  @Test
+  void atOnceWhereTheJarCheckDrifted() {
+    entries.add(
+        SampleBuild.entry(
+            "j",
+            "jar-check",
+            new Event.ReadingEntered(
+                "jar-delta", "33", SampleBuild.amount("33", "K"), Optional.empty())));
+    assertThat(due().cause()).isEqualTo(Due.Cause.DRIFT);
+  }
+}
