@@ -119,7 +119,8 @@ public final class Recheck {
   }
 
   private static List<SpeedRow> rows(Calibration calibration, Recording recording) {
-    SpeedEstimator estimator = SpeedEstimator.smoothing(calibration, SpeedSettings.USUAL);
+    SpeedEstimator estimator =
+        SpeedEstimator.smoothing(calibration, SpeedSettings.usual(calibration));
     List<SpeedRow> rows = new ArrayList<>();
     Series signal = recording.signal();
     for (int i = 0; i < signal.size(); i++) {

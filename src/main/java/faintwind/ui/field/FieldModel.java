@@ -175,7 +175,8 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   private static Convert job(Way way, Optional<ImportProfile> lines) {
     Convert plain =
-        new Convert(way.by(), way.file().map(Path::toString).orElse(""), SpeedSettings.usual(way.by()));
+        new Convert(
+            way.by(), way.file().map(Path::toString).orElse(""), SpeedSettings.usual(way.by()));
     return lines.map(plain::reading).orElse(plain);
   }
 
