@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Performance;
 import faintwind.calibration.response.EstimateRise;
 import faintwind.calibration.response.TypedFormula;
+import faintwind.command.record.InstrumentOptions;
 import faintwind.job.EnteredFile;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.FittedFormula;

@@ -2,6 +2,7 @@ package faintwind.command;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.command.record.InstrumentOptions;
 import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;

@@ -3,6 +3,7 @@ package faintwind.command;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.command.record.InstrumentOptions;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Profiles;
 import faintwind.job.record.AtInstrument;

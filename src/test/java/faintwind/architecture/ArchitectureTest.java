@@ -112,7 +112,7 @@ class ArchitectureTest {
   static final ArchRule picocliOnlyInTheRoot =
       noClasses()
           .that()
-          .resideOutsideOfPackages("faintwind", "faintwind.command", "faintwind.terminal")
+          .resideOutsideOfPackages("faintwind", "faintwind.command..", "faintwind.terminal")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("picocli..")

@@ -1,4 +1,4 @@
-package faintwind.command;
+package faintwind.command.record;
 
 import faintwind.job.record.AtInstrument;
 import faintwind.terminal.VersionText;
@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
     mixinStandardHelpOptions = true,
     versionProvider = VersionText.class,
     resourceBundle = "faintwind.messages")
-final class InstrumentOptions {
+public final class InstrumentOptions {
   @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "instrument-folder")
   private Path folder = Path.of("");
 
@@ -29,7 +29,7 @@ final class InstrumentOptions {
     return who;
   }
 
-  static Clock clock() {
+  public static Clock clock() {
     return Clock.system(ZoneId.systemDefault());
   }
 

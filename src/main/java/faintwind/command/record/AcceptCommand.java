@@ -1,4 +1,4 @@
-package faintwind.command;
+package faintwind.command.record;
 
 import faintwind.message.Checked;
 import faintwind.terminal.ExitCode;

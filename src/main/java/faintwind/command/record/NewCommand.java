@@ -1,4 +1,4 @@
-package faintwind.command;
+package faintwind.command.record;
 
 import faintwind.job.record.BeginInstrument;
 import faintwind.message.Checked;
