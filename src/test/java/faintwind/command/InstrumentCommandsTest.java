@@ -140,6 +140,44 @@ class InstrumentCommandsTest {
   }
 
   @Test
+  void runsAreEnteredWithEveryRecordingAndTheChain() throws IOException {
+    run("new", folder);
+    assertThat(run("note", folder, "--runs", CELLAR.resolve("runs/first-session/runs.csv")))
+        .isZero();
+    assertThat(state().all(Event.FileAdded.class))
+        .extracting(line -> line.event().file())
+        .containsExactlyInAnyOrder(
+            "runs/set-1/chain.json",
+            "runs/set-1/session.csv",
+            "runs/set-1/zero.csv",
+            "runs/set-1/runs.csv");
+    assertThat(run("check", folder)).isZero();
+    assertThat(said()).doesNotContain("no entry names it");
+  }
+
+  @Test
+  void aCalibrationOfTheFolderIsKeptEnteredAndHoldsTheHeadOfTheJournal() throws IOException {
+    copyCellar();
+    String head = state().head();
+    int before = events().size();
+    assertThat(run("calibrate", folder, "--refits", "0", "--who", "Ida")).isIn(0, 4);
+    assertThat(events().subList(before, events().size()))
+        .extracting(event -> event.getClass().getSimpleName())
+        .containsExactly("FileAdded", "CalibrationMade");
+    String file = state().last(Event.CalibrationMade.class).orElseThrow().event().file();
+    assertThat(Files.readString(folder.resolve(file))).contains(head);
+    Path inside = folder.resolve("calibrations/own.json");
+    Path runs = folder.resolve("runs/first-session/runs.csv");
+    assertThat(run("calibrate", runs, "--out", inside, "--refits", "0")).isIn(0, 4);
+    assertThat(state().last(Event.CalibrationMade.class).orElseThrow().event().file())
+        .isEqualTo("calibrations/own.json");
+    assertThat(run("calibrate", runs, "--out", inside, "--force", "--refits", "0")).isEqualTo(2);
+    assertThat(said()).contains("never replaced");
+    assertThat(run("calibrate", folder, "--out", temp.resolve("x.json"))).isEqualTo(2);
+    assertThat(run("check", folder)).isZero();
+  }
+
+  @Test
   void aReadingBeforeItsStepIsEnteredAndSaidToBeVoid() throws IOException {
     run("new", folder);
     assertThat(run("reading", folder, "heater-alone", "heater-alone", "100.2 Ohm")).isEqualTo(4);

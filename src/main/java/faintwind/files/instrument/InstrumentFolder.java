@@ -108,6 +108,9 @@ public record InstrumentFolder(Path path) {
   /** A folder of an older program has no seal; one that was just begun has no summary yet. */
   private static Optional<Problem> summaryProblem(Seal seal, Journal.Content content) {
     boolean older = content.problems().stream().anyMatch(p -> p.id().equals("journal.unchained"));
+    if (!older && content.lines() > 1 && seal.head().isEmpty() && seal.problem().isEmpty()) {
+      return Optional.of(Problem.warning("summary.no-head", Where.file(Seal.FILE), Seal.FILE));
+    }
     return older || content.lines() <= 1
         ? seal.problem().filter(p -> p.id().equals("summary.altered"))
         : seal.problem();

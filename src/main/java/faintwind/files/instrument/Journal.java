@@ -1,5 +1,6 @@
 package faintwind.files.instrument;
 
+import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -165,16 +166,22 @@ public record Journal(Path file) {
     return start;
   }
 
-  /** Keeps a torn line in a file of its own, on disk before it is taken out of the journal. */
+  /**
+   * Keeps a torn line in a file of its own, on disk before it is taken out of the journal. A file
+   * that is there is never written to: it may be entered; one that holds this very line is what a
+   * crash of this step left.
+   */
   private Event setAside(byte[] tail) throws IOException {
-    Path aside = file.resolveSibling(TORN);
-    try (FileChannel torn =
-        FileChannel.open(aside, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
-      writeAll(torn, torn.size(), tail);
-      writeAll(torn, torn.size(), new byte[] {'\n'});
-      torn.force(true);
+    byte[] line = Arrays.copyOf(tail, tail.length + 1);
+    line[tail.length] = '\n';
+    String name = TORN;
+    Path aside = file.resolveSibling(name);
+    for (int i = 2; Files.exists(aside) && !Arrays.equals(Files.readAllBytes(aside), line); i++) {
+      name = "journal-" + i + ".torn";
+      aside = file.resolveSibling(name);
     }
-    return new Event.FileAdded(Event.FileRole.TORN_LINE, TORN, Sha256.of(aside));
+    AtomicFile.write(aside, line);
+    return new Event.FileAdded(Event.FileRole.TORN_LINE, name, Sha256.of(line));
   }
 
   /** Writes behind what is kept of the journal; where that fails, the journal is as it was. */
