@@ -1,9 +1,9 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
-import faintwind.job.record.CalibrationForLog;
+import faintwind.job.field.CalibrationForLog;
+import faintwind.job.field.KeptLogs;
 import faintwind.job.record.KeepRuns;
-import faintwind.job.record.KeptLogs;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;

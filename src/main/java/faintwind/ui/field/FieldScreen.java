@@ -2,7 +2,7 @@ package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.UsualAverage;
-import faintwind.job.record.KeptLogs;
+import faintwind.job.field.KeptLogs;
 import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.plot.PlotLane;

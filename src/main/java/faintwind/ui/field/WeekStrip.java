@@ -1,6 +1,6 @@
 package faintwind.ui.field;
 
-import faintwind.job.record.KeptLogs;
+import faintwind.job.field.KeptLogs;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;

@@ -1,4 +1,4 @@
-package faintwind.job.record;
+package faintwind.job.field;
 
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileRole;

@@ -1,4 +1,4 @@
-package faintwind.job.record;
+package faintwind.job.field;
 
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.message.Problem;
