@@ -15,6 +15,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.layout.ColumnConstraints;
+import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -52,10 +54,13 @@ final class WeekStrip extends VBox {
   }
 
   private void show() {
-    HBox week = new HBox(4);
+    GridPane week = new GridPane();
+    week.setHgap(4);
     for (int i = 0; i < DAYS; i++) {
-      VBox day = day(monday.plusDays(i));
-      week.getChildren().add(Boxes.grow(day));
+      ColumnConstraints column = new ColumnConstraints();
+      column.setPercentWidth(100.0 / DAYS);
+      week.getColumnConstraints().add(column);
+      week.add(day(monday.plusDays(i)), i, 0);
     }
     getChildren().setAll(head(), week);
     List<KeptLogs.Log> shown = logs.stream().filter(log -> touches(log, monday, DAYS)).toList();
