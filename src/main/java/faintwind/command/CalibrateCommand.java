@@ -1,6 +1,7 @@
 package faintwind.command;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Measured.By;
 import faintwind.calibration.Performance;
 import faintwind.calibration.response.EstimateRise;
 import faintwind.calibration.response.TypedFormula;
@@ -9,6 +10,7 @@ import faintwind.job.EnteredFile;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.FittedFormula;
 import faintwind.job.formula.KeepFormula;
+import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.record.AtInstrument;
 import faintwind.job.record.KeepCalibration;
 import faintwind.message.Checked;
@@ -22,10 +24,13 @@ import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
@@ -212,5 +217,48 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   private static Problem problem(String id, String found, String... details) {
     return Problem.error(id, Where.NOWHERE, found, details);
+  }
+
+  /** When and with what runs were measured, as options. */
+  static final class MeasuredOptions {
+    @Option(
+        names = "--measured-on",
+        paramLabel = "TIME",
+        descriptionKey = "faintwind.calibrate.measured-on")
+    private @Nullable OffsetDateTime on;
+
+    @Option(
+        names = "--operator",
+        paramLabel = "NAME",
+        descriptionKey = "faintwind.calibrate.operator")
+    private @Nullable String operator;
+
+    @Option(names = "--place", paramLabel = "TEXT", descriptionKey = "faintwind.calibrate.place")
+    private @Nullable String place;
+
+    @Option(names = "--arm", paramLabel = "TEXT", descriptionKey = "faintwind.calibrate.arm")
+    private @Nullable String arm;
+
+    @Option(names = "--meter", paramLabel = "TEXT", descriptionKey = "faintwind.calibrate.meter")
+    private @Nullable String meter;
+
+    @Option(names = "--logger", paramLabel = "TEXT", descriptionKey = "faintwind.calibrate.logger")
+    private @Nullable String logger;
+
+    MeasuredWhen said() {
+      Map<By, String> by = new EnumMap<>(By.class);
+      put(by, By.OPERATOR, operator);
+      put(by, By.PLACE, place);
+      put(by, By.ARM, arm);
+      put(by, By.METER, meter);
+      put(by, By.LOGGER, logger);
+      return new MeasuredWhen(Optional.ofNullable(on), by);
+    }
+
+    private static void put(Map<By, String> by, By which, @Nullable String text) {
+      if (text != null && !text.isBlank()) {
+        by.put(which, text);
+      }
+    }
   }
 }

@@ -1,7 +1,8 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
-import faintwind.job.record.CalibrationForLog;
+import faintwind.job.field.CalibrationForLog;
+import faintwind.job.field.KeptLogs;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.record.Event;
@@ -137,7 +138,19 @@ final class DataScreens {
         });
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
-    return new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
+    FieldScreen screen = new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
+    InstrumentState state = instrument.state();
+    desk.background()
+        .runQuietly(
+            watch -> KeptLogs.of(instrument.folder(), state),
+            logs -> {
+              screen.withKept(logs);
+              if (!logs.isEmpty() && model.view().get().look().isEmpty()) {
+                model.openFirst(logs.get(logs.size() - 1).file());
+              }
+            },
+            broke -> {});
+    return screen;
   }
 
   private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {

@@ -152,10 +152,7 @@ class ScreenshotsTest {
     picture(robot, "turntable");
     place(robot, Place.FORMULA, () -> robot.lookup("#formula-loss").tryQuery().isPresent());
     picture(robot, "formula");
-    place(robot, Place.FIELD, () -> robot.lookup("#field-drop-choose").tryQuery().isPresent());
-    files.choose(parent.resolve("Cheese cellar/rind-1/logs/north-shelf-day.csv"));
-    robot.interact(() -> robot.lookup("#field-drop-choose").queryButton().fire());
-    Waiting.until(() -> robot.lookup("#field-plot").tryQuery().isPresent());
+    place(robot, Place.FIELD, () -> robot.lookup("#field-plot").tryQuery().isPresent());
     picture(robot, "field");
   }
 

@@ -45,10 +45,7 @@ import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.function.Supplier;
 
-/**
- * Writes what a person enters into the journal of an instrument. What is refused is not written.
- * What is written is on disk when the method returns.
- */
+/** Writes what a person enters into the journal: on disk when a method returns, or refused. */
 public final class Enter {
   private final InstrumentView view;
   private final Clock clock;

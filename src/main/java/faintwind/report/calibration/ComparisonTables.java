@@ -21,9 +21,9 @@ public record ComparisonTables(
     String key = comparison.agrees() ? "compare.agree" : "compare.differ";
     return messages.text(
         key,
-        Numerals.signed(100 * worst.difference_m_s() / worst.speed_m_s(), 1),
+        signed(100 * worst.difference_m_s() / worst.speed_m_s(), 1),
         Numerals.compact(worst.speed_m_s(), 2),
-        Numerals.signed(worst.en().value(), 2));
+        signed(worst.en().value(), 2));
   }
 
   /** Which two they are. */
@@ -62,9 +62,9 @@ public record ComparisonTables(
                 List.of(
                     Numerals.compact(s.speed_m_s(), 3),
                     Numerals.compact(s.later_m_s(), 3),
-                    Numerals.signed(100 * s.difference_m_s() / s.speed_m_s(), 1),
+                    signed(100 * s.difference_m_s() / s.speed_m_s(), 1),
                     Numerals.compact(100 * s.u95_m_s() / s.speed_m_s(), 2),
-                    Numerals.signed(s.en().value(), 2)))
+                    signed(s.en().value(), 2)))
         .toList();
   }
 
@@ -84,6 +84,12 @@ public record ComparisonTables(
         change.name().replace('_', ' '),
         Numerals.compact(change.earlier(), 4) + unit,
         Numerals.compact(change.later(), 4) + unit,
-        Numerals.signed(change.en().value(), 2));
+        signed(change.en().value(), 2));
+  }
+
+  /** A nothing has no sign. */
+  private static String signed(double value, int places) {
+    boolean nothing = Math.abs(value) < 0.5 * Math.pow(10, -places);
+    return nothing ? Numerals.places(0, places) : Numerals.signed(value, places);
   }
 }

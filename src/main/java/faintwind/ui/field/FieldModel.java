@@ -35,6 +35,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   private String saved = "";
   private Optional<ImportProfile> profile = Optional.empty();
   private Optional<ByDate> byDate = Optional.empty();
+  private Optional<Path> waiting = Optional.empty();
 
   /** The calibration that was in force when a log was recorded. */
   @FunctionalInterface
@@ -102,6 +103,10 @@ public final class FieldModel extends DataModel<FieldModel.View> {
             problems ->
                 new View(Optional.empty(), Optional.empty(), Optional.empty(), lines(problems))));
     say();
+    if (read.isOk()) {
+      waiting.ifPresent(this::open);
+    }
+    waiting = Optional.empty();
   }
 
   /** Reads each log by the calibration in force when it was recorded. */
@@ -112,6 +117,15 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   /** How a live recording finds its air speed, where a calibration is at hand. */
   public Optional<Listen.BySpeed> bySpeed() {
     return view().get().calibration().map(by -> new Listen.BySpeed(by, SpeedSettings.usual(by)));
+  }
+
+  /** Opens a log as soon as a calibration is read, where nothing is shown by then. */
+  public void openFirst(Path log) {
+    if (view().get().calibration().isPresent()) {
+      open(log);
+    } else {
+      waiting = Optional.of(log);
+    }
   }
 
   /** A log of a foreign logger, whose lines mean what the profile says. */

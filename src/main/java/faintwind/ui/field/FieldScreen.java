@@ -2,6 +2,7 @@ package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.UsualAverage;
+import faintwind.job.field.KeptLogs;
 import faintwind.message.Numerals;
 import faintwind.report.figure.FieldPlots;
 import faintwind.report.plot.PlotLane;
@@ -45,6 +46,7 @@ public final class FieldScreen extends DataScreen {
   private final VBox margin = Boxes.column("data-body");
 
   @FXML private Label title;
+  @FXML private VBox kept;
   @FXML private VBox bring;
   @FXML private VBox problems;
   @FXML private VBox plots;
@@ -63,6 +65,14 @@ public final class FieldScreen extends DataScreen {
     fill(model.view().get());
     if (ways.isListening()) {
       listen(ways);
+    }
+    return this;
+  }
+
+  /** With the logs on record over what is brought in; a chosen one is opened. */
+  public FieldScreen withKept(List<KeptLogs.Log> logs) {
+    if (!logs.isEmpty()) {
+      kept.getChildren().setAll(new WeekStrip(desk(), logs, model::open));
     }
     return this;
   }

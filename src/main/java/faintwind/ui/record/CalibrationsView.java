@@ -27,7 +27,7 @@ import javafx.scene.layout.VBox;
  * the last two against each other.
  */
 final class CalibrationsView extends VBox {
-  private static final double PLOT_EM = 18;
+  private static final double PLOT_EM = 12;
   private static final int EVERY = 3;
 
   private final Desk desk;

@@ -3,6 +3,7 @@ package faintwind.calibration.compare;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.EnScore;
 import faintwind.calibration.Origin;
 import faintwind.calibration.compare.Comparison.Kind;
 import faintwind.calibration.fit.judging.CalibrationAssembly;
@@ -18,8 +19,10 @@ import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
 import faintwind.message.Checked;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
@@ -102,19 +105,25 @@ class ComparedPairsTest {
   @Test
   @Tag("slow")
   void ofFortyPairsAtLeastNinetyFiveInAHundredAgree() {
-    long agree =
-        LongStream.range(FIRST_SEED, FIRST_SEED + 40)
-            .mapToObj(ComparedPairsTest::again)
-            .filter(Comparison::agrees)
-            .count();
-    assertThat(agree).isGreaterThanOrEqualTo(38);
+    List<Double> worst = worst(Integer.getInteger("pairs.again", 40), ComparedPairsTest::again);
+    assertThat(worst.stream().filter(en -> en <= EnScore.LIMIT).count())
+        .as("largest En of each pair: %s", worst)
+        .isGreaterThanOrEqualTo(Math.round(0.95 * worst.size()));
   }
 
   @Test
   @Tag("slow")
   void aChangedSupplyIsSeenInEveryPair() {
-    assertThat(
-            LongStream.range(FIRST_SEED, FIRST_SEED + 20).mapToObj(ComparedPairsTest::suppliedMore))
-        .noneMatch(Comparison::agrees);
+    List<Double> worst =
+        worst(Integer.getInteger("pairs.changed", 20), ComparedPairsTest::suppliedMore);
+    assertThat(worst).as("largest En of each pair").allMatch(en -> en > EnScore.LIMIT);
+  }
+
+  private static List<Double> worst(int pairs, LongFunction<Comparison> compared) {
+    long first = Long.getLong("pairs.seed", FIRST_SEED);
+    return LongStream.range(first, first + pairs)
+        .mapToObj(compared)
+        .map(comparison -> Math.abs(comparison.worst().en().value()))
+        .toList();
   }
 }

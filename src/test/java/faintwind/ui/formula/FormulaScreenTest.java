@@ -9,6 +9,8 @@ import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.InstrumentState;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.part.Mark;
@@ -22,7 +24,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -37,6 +41,7 @@ class FormulaScreenTest {
   private static final Path RUNS = Path.of("src/test/resources/sample-runs/bench-c/in/runs.csv");
 
   private final List<String> journal = new ArrayList<>();
+  private boolean heldUp;
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
@@ -89,16 +94,22 @@ class FormulaScreenTest {
 
     @Override
     public InForceGate.Answer gate(Kept kept) {
-      return new InForceGate.Answer(List.of(), List.of());
+      return new InForceGate.Answer(
+          heldUp
+              ? List.of(Problem.error("in-force.build-off", Where.file(kept.file()), ""))
+              : List.of(),
+          List.of(Problem.warning("open.step", Where.NOWHERE, "Cure the glue")));
     }
 
     @Override
     public List<Problem> whyNotExplained(String reason) {
-      return List.of();
+      return InForceGate.refusals(InstrumentState.EMPTY, reason, "Ida Test");
     }
 
     @Override
-    public void forceExplained(String file, String reason) {}
+    public void forceExplained(String file, String reason) {
+      journal.add("explained " + file + ": " + reason);
+    }
 
     @Override
     public void putInForce(String file) {
@@ -144,6 +155,31 @@ class FormulaScreenTest {
         .containsExactly(
             "made calibrations/2026-11-21.json", "in force calibrations/2026-11-21.json");
     assertThat(model.next().get().mark()).isEqualTo(Mark.DONE);
+  }
+
+  @Test
+  void aFitThatDoesNotMeetItsBuildNeedsAReason(FxRobot robot) throws TimeoutException {
+    heldUp = true;
+    robot.interact(() -> model.begin(Optional.of(RUNS)));
+    robot.clickOn("#formula-fit");
+    WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.picture("formula-held-up"));
+    assertThat(robot.lookup("#formula-force").tryQuery()).isEmpty();
+    assertThat(robot.lookup("#formula-open").tryQuery()).isPresent();
+    Button go = robot.lookup("#formula-build-explain").queryButton();
+    assertThat(go.isDisabled()).isTrue();
+    TextField reason = robot.lookup("#formula-build-reason").queryAs(TextField.class);
+    robot.interact(() -> reason.setText("x"));
+    assertThat(go.isDisabled()).isTrue();
+    robot.interact(() -> reason.setText("The ball is brass, weighed again"));
+    assertThat(go.isDisabled()).isFalse();
+    robot.interact(go::fire);
+    assertThat(journal)
+        .containsExactly(
+            "made calibrations/2026-11-21.json",
+            "explained calibrations/2026-11-21.json: The ball is brass, weighed again");
+    assertThat(model.next().get().sentence()).contains("in force");
   }
 
   @Test

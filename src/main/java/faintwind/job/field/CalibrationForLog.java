@@ -1,19 +1,13 @@
-package faintwind.job.record;
+package faintwind.job.field;
 
 import faintwind.calibration.profile.ImportProfile;
-import faintwind.calibration.run.SignalChain;
-import faintwind.files.run.LogReader;
-import faintwind.files.run.LogRow;
-import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
@@ -41,7 +35,7 @@ public record CalibrationForLog(Optional<String> file, List<Problem> notes) {
   public static CalibrationForLog of(
       InstrumentState state, Path log, Optional<ImportProfile> profile, OffsetDateTime now)
       throws IOException {
-    Optional<Span> span = span(log, profile);
+    Optional<LogSpan> span = LogSpan.of(log, profile);
     Where where = Where.file(String.valueOf(log.getFileName()));
     if (span.isEmpty()) {
       Optional<String> file = state.calibrationInForce(now);
@@ -79,41 +73,5 @@ public record CalibrationForLog(Optional<String> file, List<Problem> notes) {
                         InstrumentState.countsFrom(line).toString()))
             .stream()
             .toList());
-  }
-
-  private record Span(OffsetDateTime from, OffsetDateTime to) {}
-
-  /** First and last row of a log that says when it began; empty where it does not. */
-  private static Optional<Span> span(Path log, Optional<ImportProfile> profile) throws IOException {
-    if (!Files.isRegularFile(log)) {
-      return Optional.empty();
-    }
-    Checked<LogReader> opened =
-        LogReader.open(
-            Files.newInputStream(log), log.toString(), SignalChain.Input.DIFFERENCE_K, profile);
-    if (!(opened instanceof Checked.Ok<LogReader> ok)) {
-      return Optional.empty();
-    }
-    try (LogReader reader = ok.value()) {
-      Optional<OffsetDateTime> start = reader.columns().start();
-      if (start.isEmpty()) {
-        return Optional.empty();
-      }
-      double from_s = Double.NaN;
-      double to_s = 0;
-      for (Optional<LogRow> row = reader.next(); row.isPresent(); row = reader.next()) {
-        if (row.get().time_s().isPresent()) {
-          to_s = row.get().time_s().getAsDouble();
-          from_s = Double.isNaN(from_s) ? to_s : from_s;
-        }
-      }
-      return Double.isNaN(from_s)
-          ? Optional.empty()
-          : Optional.of(new Span(after(start.get(), from_s), after(start.get(), to_s)));
-    }
-  }
-
-  private static OffsetDateTime after(OffsetDateTime start, double time_s) {
-    return start.plus(Duration.ofMillis(Math.round(1000 * time_s)));
   }
 }

@@ -1,4 +1,4 @@
-package faintwind.job.record;
+package faintwind.job.field;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
