@@ -138,7 +138,7 @@ class SizeCommandTest {
     Path print = tmp.resolve("parts.pdf");
     assertThat(size(design.toString(), "--parts", page.toString())).isZero();
     assertThat(Files.readString(page))
-        .contains("3.75", "Total: 3.75 €, without 74 parts", "Smallest speed that can be told");
+        .contains("3.75", "Total: 3.75 €, without 75 parts", "Smallest speed that can be told");
     assertThat(told()).contains("The price of \"bal\" belongs to no part of this list");
     assertThat(size(design.toString(), "--parts", print.toString())).isZero();
     assertThat(Files.readAllBytes(print)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));

@@ -30,6 +30,7 @@ import faintwind.record.Event;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.JournalEntry;
@@ -174,18 +175,14 @@ class SheetsOnRecordTest {
 
   @Test
   void aClockSetBackHidesNoCorrectionBelowAFinishedStep() throws IOException {
-    Amount ohm = Amount.exact(100.1, "Ω");
-    Event reading = new ReadingEntered("heater-alone", "100.1", ohm, Optional.empty());
-    enter(Optional.of("heater-alone"), reading, NOW.plusMinutes(1));
-    enter(Optional.of("first-power"), new StepFinished(), NOW.plusHours(1));
-    assertThat(doubts("first-power")).isEmpty();
-    String typed = view().state().reading("heater-alone", "heater-alone").orElseThrow().entry();
-    Event other = new ReadingEntered("heater-alone", "47", Amount.exact(47, "Ω"), Optional.empty());
-    enter(
-        Optional.of("heater-alone"),
-        new Event.Corrected(typed, "misread", Optional.of(other)),
-        NOW.minusDays(3));
-    assertThat(doubts("first-power")).containsExactly("doubt.corrected-before");
+    Optional<String> use = Optional.of("choose-use");
+    enter(use, new QuestionAnswered("place", "indoors"), NOW.plusMinutes(1));
+    String answered = "e" + next.get();
+    enter(Optional.of("choose-design"), new StepFinished(), NOW.plusHours(1));
+    assertThat(doubts("choose-design")).isEmpty();
+    Event other = new QuestionAnswered("place", "sun");
+    enter(use, new Event.Corrected(answered, "misread", Optional.of(other)), NOW.minusDays(3));
+    assertThat(doubts("choose-design")).containsExactly("doubt.corrected-before");
   }
 
   @Test

@@ -48,8 +48,9 @@ class PartsNeededTest {
   void thermocoupleWireIsEnoughForTwoJunctionsThatFail() throws IOException {
     List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 3);
     PartNeed wire = part(parts, PartNeed.Kind.THERMOCOUPLE);
-    assertThat(wire.needed()).isCloseTo(1.8, within(1e-12));
-    assertThat(wire.buy()).isCloseTo(2.4, within(1e-12)); // 1.8 m and 0.2 m for each instrument
+    // pair wire for both legs of 0.6 m, each with 50 mm for a junction that fails
+    assertThat(wire.needed()).isCloseTo(3 * 2 * 0.65, within(1e-12));
+    assertThat(wire.buy()).isCloseTo(4.9, within(1e-12)); // 3.9 m and a quarter more
     PartNeed lead = part(parts, PartNeed.Kind.LEAD);
     assertThat(lead.needed()).isCloseTo(3 * 2 * (0.06 + 0.03), within(1e-12));
     assertThat(lead.buy()).isCloseTo(0.7, within(1e-12)); // 0.675 m
