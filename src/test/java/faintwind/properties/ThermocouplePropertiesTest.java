@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import faintwind.files.asset.Library;
 import faintwind.physics.Thermocouple;
+import faintwind.physics.part.ThermocoupleType;
 import java.io.IOException;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -14,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ThermocouplePropertiesTest {
 
   static Stream<Thermocouple> types() throws IOException {
-    return Library.shipped().thermocoupleTable().types().stream();
+    return Library.shipped().thermocouples().stream().map(ThermocoupleType::function);
   }
 
   @ParameterizedTest

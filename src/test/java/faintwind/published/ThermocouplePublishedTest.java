@@ -8,7 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import faintwind.files.asset.Library;
 import faintwind.physics.Constants;
 import faintwind.physics.Thermocouple;
-import faintwind.physics.ThermocoupleTable;
+import faintwind.physics.part.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,12 +22,12 @@ class ThermocouplePublishedTest {
 
   @TestFactory
   Stream<DynamicTest> referenceFunctions() throws IOException {
-    ThermocoupleTable table = Library.shipped().thermocoupleTable();
-    return PublishedRow.tests("thermocouples.csv", row -> compute(row, table));
+    Catalogue parts = Library.shipped();
+    return PublishedRow.tests("thermocouples.csv", row -> compute(row, parts));
   }
 
-  private static double compute(PublishedRow row, ThermocoupleTable table) {
-    Thermocouple type = table.type(row.text("type")).orElseThrow();
+  private static double compute(PublishedRow row, Catalogue parts) {
+    Thermocouple type = parts.thermocouple(row.text("type")).orElseThrow().function();
     return switch (row.what()) {
       case "emf" -> 1e3 * type.emf_V(kelvin(row, "t"));
       case "sensitivity" -> 1e6 * type.sensitivity_V_K(kelvin(row, "t"));
@@ -50,12 +50,13 @@ class ThermocouplePublishedTest {
    */
   @TestFactory
   List<DynamicTest> checkPointsInTheFilesHold() throws IOException {
-    ThermocoupleTable table = Library.shipped().thermocoupleTable();
+    Catalogue parts = Library.shipped();
     List<DynamicTest> tests = new ArrayList<>();
     try (Stream<Path> files = Files.list(Path.of("assets/thermocouples"))) {
       for (Path file : files.sorted().toList()) {
         JsonNode node = new ObjectMapper().readTree(file.toFile());
-        Thermocouple type = table.type(node.get("letter").asText()).orElseThrow();
+        Thermocouple type =
+            parts.thermocouple(node.get("letter").asText()).orElseThrow().function();
         for (JsonNode point : node.get("check_points")) {
           String name =
               "type %s at %s °C (%s)"

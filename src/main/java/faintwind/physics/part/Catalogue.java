@@ -1,6 +1,5 @@
 package faintwind.physics.part;
 
-import faintwind.physics.ThermocoupleTable;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -24,11 +23,6 @@ public record Catalogue(
     resistors = List.copyOf(resistors);
     loggers = List.copyOf(loggers);
     batteries = List.copyOf(batteries);
-  }
-
-  /** The functions of all thermocouple types. */
-  public ThermocoupleTable thermocoupleTable() {
-    return new ThermocoupleTable(thermocouples.stream().map(ThermocoupleType::function).toList());
   }
 
   public Optional<Metal> metal(String id) {

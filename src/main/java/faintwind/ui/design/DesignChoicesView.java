@@ -5,7 +5,6 @@ import faintwind.physics.choice.DesignField;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.Boxes;
-import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Words;
 import java.util.EnumMap;
@@ -13,7 +12,6 @@ import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 
@@ -26,10 +24,8 @@ final class DesignChoicesView {
   private final Messages words;
   private final DesignModel model;
   private final VBox box = Boxes.column("design-form");
-  private final Map<DesignField, ComboBox<DesignChoices.Option>> combos =
-      new EnumMap<>(DesignField.class);
+  private final DesignPicks<DesignField> picks = new DesignPicks<>();
   private final Map<DesignField, Node> rows = new EnumMap<>(DesignField.class);
-  private boolean filling;
 
   DesignChoicesView(Messages words, DesignModel model) {
     this.words = words;
@@ -68,36 +64,29 @@ final class DesignChoicesView {
   }
 
   private Node pick(DesignField field) {
-    ComboBox<DesignChoices.Option> combo = new ComboBox<>();
-    combo.setId(id(field));
-    combo
-        .valueProperty()
-        .addListener(
-            (property, was, now) -> {
-              if (!filling && now != null && !now.id().equals(model.choices().pick(field).get())) {
-                model.choices().pick(field).set(now.id());
-                model.said(field);
-              }
-            });
-    combos.put(field, combo);
-    return DesignRows.pick(words.text(field.field().nameKey()), combo);
+    return picks.row(
+        field,
+        id(field),
+        words.text(field.field().nameKey()),
+        picked -> {
+          if (!picked.equals(model.choices().pick(field).get())) {
+            model.choices().pick(field).set(picked);
+            model.said(field);
+          }
+        });
   }
 
   private Node number(DesignField field) {
     String label = words.text(field.field().nameKey());
     NumberModel number = model.choices().number(field);
     number.judged().addListener((property, was, now) -> model.said(field));
-    return DesignRows.number(id(field), label, new NumberField(id(field), label, number));
+    return DesignRows.number(id(field), label, number);
   }
 
   /** Shows what can be picked and what is. */
   void fill(Catalogue parts) {
-    filling = true;
-    combos.forEach(
-        (field, combo) ->
-            DesignRows.choose(
-                combo, model.choices().options(field, parts), model.choices().pick(field).get()));
-    filling = false;
+    picks.show(
+        field -> model.choices().options(field, parts), field -> model.choices().pick(field).get());
   }
 
   /** Shows the rows that a design has something to say of. */

@@ -8,14 +8,14 @@ import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
-import faintwind.ui.part.NumberField;
+import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 
@@ -25,9 +25,7 @@ final class DesignOthersView {
   private final DesignModel model;
   private final VBox form = Boxes.column("design-form");
   private final VBox box = Boxes.column("design-page");
-  private final ComboBox<DesignChoices.Option> thermocouple = new ComboBox<>();
-  private final ComboBox<DesignChoices.Option> leads = new ComboBox<>();
-  private boolean filling;
+  private final DesignPicks<StringProperty> picks = new DesignPicks<>();
 
   DesignOthersView(Desk desk, DesignModel model) {
     this.model = model;
@@ -48,46 +46,32 @@ final class DesignOthersView {
 
   private void buildForm() {
     form.setId("others-form");
-    thermocouple.setId("others-thermocouple");
-    leads.setId("others-leads");
-    listen(thermocouple, id -> model.others().thermocouple().set(id));
-    listen(leads, id -> model.others().leads().set(id));
     form.getChildren()
         .addAll(
             Words.label(words.text("design.others"), "tell", "semibold"),
             Words.label(words.text("design.others.how"), "fine", "soft"),
             number("others-ball", "design.others.ball", model.others().ball()),
             number("others-resistor", "design.others.resistor", model.others().resistor()),
-            DesignRows.pick(words.text("design.others.thermocouple"), thermocouple),
-            DesignRows.pick(words.text("design.others.leads"), leads));
+            pick("thermocouple", model.others().thermocouple()),
+            pick("leads", model.others().leads()));
   }
 
-  private Node number(String id, String key, faintwind.ui.part.NumberModel number) {
-    String name = words.text(key);
-    return DesignRows.number(id, name, new NumberField(id, name, number));
+  private Node number(String id, String key, NumberModel number) {
+    return DesignRows.number(id, words.text(key), number);
   }
 
-  private void listen(
-      ComboBox<DesignChoices.Option> combo, java.util.function.Consumer<String> picked) {
-    combo
-        .valueProperty()
-        .addListener(
-            (property, was, now) -> {
-              if (!filling && now != null) {
-                picked.accept(now.id());
-              }
-            });
+  private Node pick(String what, StringProperty picked) {
+    return picks.row(picked, "others-" + what, words.text("design.others." + what), picked::set);
   }
 
   /** Shows what can be picked and what is. */
   void fill(Catalogue parts) {
-    filling = true;
-    DesignRows.choose(
-        thermocouple,
-        options(parts.thermocouples(), t -> t.label()),
-        model.others().thermocouple().get());
-    DesignRows.choose(leads, options(parts.wires(), w -> w.label()), model.others().leads().get());
-    filling = false;
+    picks.show(
+        part ->
+            part == model.others().leads()
+                ? options(parts.wires(), w -> w.label())
+                : options(parts.thermocouples(), t -> t.label()),
+        StringProperty::get);
   }
 
   private static <T> List<DesignChoices.Option> options(List<T> parts, Function<T, Label> label) {
@@ -108,9 +92,8 @@ final class DesignOthersView {
   }
 
   private Node block(DesignOthersModel.Tried t) {
-    VBox block = new VBox();
+    VBox block = Boxes.column("suggestion");
     block.setId("other-" + t.id());
-    block.getStyleClass().add("suggestion");
     block
         .getChildren()
         .add(Words.label(words.text("substitution." + t.id(), t.by()), "semibold", "tell"));

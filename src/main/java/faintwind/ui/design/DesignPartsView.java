@@ -77,10 +77,7 @@ final class DesignPartsView {
     form.getChildren()
         .addAll(
             Words.label(words.text("design.parts"), "tell", "semibold"),
-            DesignRows.number(
-                "parts-instruments",
-                count,
-                new NumberField("parts-instruments", count, model.partsList().instruments())),
+            DesignRows.number("parts-instruments", count, model.partsList().instruments()),
             DesignRows.number("parts-currency", words.text("design.parts.currency"), currency),
             Words.label(words.text("design.parts.prices"), "fine", "soft"));
   }

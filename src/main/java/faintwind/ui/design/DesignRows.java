@@ -1,16 +1,14 @@
 package faintwind.ui.design;
 
-import faintwind.ui.part.Boxes;
+import faintwind.ui.part.NumberField;
+import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Words;
-import java.util.List;
 import javafx.scene.Node;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 
-/** Rows of a form: a name beside a number, a name above a list whose entries are long. */
+/** Rows of a form: a name beside a number. */
 final class DesignRows {
   private DesignRows() {}
 
@@ -26,27 +24,8 @@ final class DesignRows {
     return row;
   }
 
-  /** A name with a list under it, as wide as the form, so that no entry is cut. */
-  static Node pick(String name, ComboBox<DesignChoices.Option> combo) {
-    combo.setAccessibleText(name);
-    combo.setMaxWidth(Double.MAX_VALUE);
-    combo.setMinWidth(0);
-    return Boxes.column("pick-row row", Words.label(name), combo);
-  }
-
-  /** Shows what can be picked and what is. */
-  static void choose(
-      ComboBox<DesignChoices.Option> combo, List<DesignChoices.Option> options, String id) {
-    if (!combo.getItems().equals(options)) {
-      combo.getItems().setAll(options);
-    }
-    options.stream()
-        .filter(o -> o.id().equals(id))
-        .findFirst()
-        .ifPresent(
-            o -> {
-              combo.setValue(o);
-              combo.setTooltip(new Tooltip(o.name()));
-            });
+  /** The same with a field that is described by the same name. */
+  static Node number(String id, String name, NumberModel number) {
+    return number(id, name, new NumberField(id, name, number));
   }
 }

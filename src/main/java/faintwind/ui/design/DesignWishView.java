@@ -7,17 +7,13 @@ import faintwind.ui.design.DesignSideModel.Compared;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
-import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
 
 /** The wish at the left; two or three designs for it with their reasons, a table and a plot. */
@@ -30,9 +26,7 @@ final class DesignWishView {
   private final DesignCompareWords said;
   private final VBox form = Boxes.column("design-form");
   private final VBox box = Boxes.column("design-page");
-  private final Map<DesignWishModel.Pick, ComboBox<DesignChoices.Option>> combos =
-      new EnumMap<>(DesignWishModel.Pick.class);
-  private boolean filling;
+  private final DesignPicks<DesignWishModel.Pick> picks = new DesignPicks<>();
 
   DesignWishView(Desk desk, DesignModel model) {
     this.desk = desk;
@@ -59,16 +53,10 @@ final class DesignWishView {
         .addAll(
             Words.label(words.text("design.wish"), "tell", "semibold"),
             DesignRows.number(
-                "wish-slowest",
-                words.text("design.wish.slowest"),
-                new NumberField(
-                    "wish-slowest", words.text("design.wish.slowest"), model.wish().slowest())),
+                "wish-slowest", words.text("design.wish.slowest"), model.wish().slowest()),
             Words.label(words.text("design.wish.slowest-help"), "fine", "soft"),
             DesignRows.number(
-                "wish-response",
-                words.text("design.wish.response"),
-                new NumberField(
-                    "wish-response", words.text("design.wish.response"), model.wish().response())),
+                "wish-response", words.text("design.wish.response"), model.wish().response()),
             Words.label(words.text("design.wish.response-help"), "fine", "soft"),
             pick(DesignWishModel.Pick.PLACE),
             pick(DesignWishModel.Pick.CONTACT),
@@ -79,28 +67,16 @@ final class DesignWishView {
 
   private Node pick(DesignWishModel.Pick pick) {
     String name = pick.name().toLowerCase(Locale.ROOT);
-    ComboBox<DesignChoices.Option> combo = new ComboBox<>();
-    combo.setId("wish-" + name);
-    combo
-        .valueProperty()
-        .addListener(
-            (property, was, now) -> {
-              if (!filling && now != null) {
-                model.wish().pick(pick).set(now.id());
-              }
-            });
-    combos.put(pick, combo);
-    return DesignRows.pick(words.text("design.wish." + name), combo);
+    return picks.row(
+        pick,
+        "wish-" + name,
+        words.text("design.wish." + name),
+        id -> model.wish().pick(pick).set(id));
   }
 
   /** Shows what can be picked and what is. */
   void fill(Catalogue parts) {
-    filling = true;
-    combos.forEach(
-        (pick, combo) ->
-            DesignRows.choose(
-                combo, model.wish().options(pick, parts), model.wish().pick(pick).get()));
-    filling = false;
+    picks.show(pick -> model.wish().options(pick, parts), pick -> model.wish().pick(pick).get());
   }
 
   private void fill(DesignWishModel.Answer answer) {
@@ -127,9 +103,8 @@ final class DesignWishView {
   }
 
   private Node block(int number, Suggestion suggestion) {
-    VBox block = new VBox();
+    VBox block = Boxes.column("suggestion");
     block.setId("suggestion-" + number);
-    block.getStyleClass().add("suggestion");
     block
         .getChildren()
         .add(
