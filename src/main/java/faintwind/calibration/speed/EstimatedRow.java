@@ -25,6 +25,7 @@ record EstimatedRow(
    * @param memory_s time over which its error stays the same ({@link
    *     faintwind.calibration.speed.state.ErrorMemory})
    * @param heatingShare heat put in over heat lost, 1 at rest
+   * @param hidden relative uncertainty of the difference by the logger's step
    */
   record Estimate(
       double delta_K,
@@ -32,7 +33,8 @@ record EstimatedRow(
       double logLoss,
       double variance,
       double memory_s,
-      double heatingShare) {
+      double heatingShare,
+      double hidden) {
 
     double loss_1_s() {
       return stillLoss_1_s * Math.exp(logLoss);

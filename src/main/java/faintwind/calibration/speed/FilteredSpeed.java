@@ -8,6 +8,7 @@ import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.Innovation;
 import faintwind.calibration.speed.state.LostHeater;
+import faintwind.calibration.speed.state.NoiseLevel;
 import faintwind.calibration.speed.state.PreparedRow;
 import faintwind.calibration.speed.state.RecentNoise;
 import java.util.ArrayList;
@@ -62,7 +63,8 @@ public final class FilteredSpeed implements SpeedEstimator {
   }
 
   private EstimatedRow estimated(PreparedRow row) {
-    double noise2 = noise.variance(row);
+    NoiseLevel level = noise.level(row);
+    double noise2 = level.variance();
     for (Candidate candidate : candidates) {
       candidate.step(row, noise2);
     }
@@ -75,6 +77,7 @@ public final class FilteredSpeed implements SpeedEstimator {
     Heater heater = off ? Heater.OFF : wasOff ? Heater.CHANGED : Heater.ON;
     wasOff = off;
     HeatState state = best.filter.state();
+    judge.reads(level);
     return judge.judge(row, state.mean(), state.logVariance(), best.walk2_1_s, heater);
   }
 

@@ -6,6 +6,7 @@ import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;
+import faintwind.calibration.speed.state.NoiseLevel;
 import faintwind.calibration.speed.state.PreparedRow;
 import faintwind.calibration.speed.state.StillLoss;
 import faintwind.calibration.speed.state.WindJumps;
@@ -22,6 +23,10 @@ final class RowJudge {
   private static final double SURELY_SETTLED_S = 120;
   private static final double GAP_VARIANCE_RATIO = 4;
   private static final double LEAST_DELTA_K = 0.05;
+
+  /** By how much longer an error lasts where it is one of rounding (own choice). */
+  private static final double COARSE_MEMORY = 1.6;
+
   private static final double LONGEST_MEMORY_S = 600;
 
   private static final double LEAST_BEND_VARIANCE = 1e-4;
@@ -32,6 +37,8 @@ final class RowJudge {
   private final double warm_K;
   private final ErrorMemory memory;
   private EstimatedRow.Place place = new EstimatedRow.Place(0, false);
+  private double hidden;
+  private double remembered = 1;
   private boolean settled;
   private double begun_s;
   private boolean afterGap;
@@ -43,6 +50,12 @@ final class RowJudge {
     this.memory = memory;
     still = new StillLoss(formula);
     warm_K = WARM_SHARE * limits.stillDelta_K();
+  }
+
+  /** How well the rows from now on are read. */
+  void reads(NoiseLevel level) {
+    hidden = level.hidden();
+    remembered = level.coarse() ? COARSE_MEMORY : 1;
   }
 
   /** Where the next row lies among sudden changes of the wind. */
@@ -72,8 +85,9 @@ final class RowJudge {
             still_1_s,
             logLoss,
             variance,
-            Math.min(LONGEST_MEMORY_S, memory.memory_s(variance, walk2_1_s)),
-            Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)));
+            Math.min(LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
+            Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)),
+            formula.relative(hidden, Math.max(delta_K, LEAST_DELTA_K), row.air().air_K()));
     double speed_m_s = speed_m_s(estimate, row.air());
     Set<SpeedFlag> flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);

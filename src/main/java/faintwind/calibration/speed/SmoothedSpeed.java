@@ -89,10 +89,11 @@ public final class SmoothedSpeed implements SpeedEstimator {
 
   private void handOn(int core, Consumer<SpeedRow> ready) {
     List<Optional<PreparedRow>> coreRows = rows.subList(0, core);
-    double noise2 = NoiseLevel.variance(coreRows, noise, stillSignal);
+    NoiseLevel level = NoiseLevel.of(coreRows, noise, stillSignal);
+    judge.reads(level);
     List<PreparedRow> readable = rows.stream().flatMap(Optional::stream).toList();
     int coreReadable = (int) coreRows.stream().filter(Optional::isPresent).count();
-    Block readableBlock = new Block(readable, coreReadable, noise2);
+    Block readableBlock = new Block(readable, coreReadable, level.variance());
     WindJumps jumps = new WindJumps();
     ForwardFilter start = new ForwardFilter(calibration, formula);
     start.copyFrom(filter);

@@ -6,7 +6,7 @@ import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.Performance.BudgetShare;
 import faintwind.calibration.response.EstimateRise;
 import faintwind.message.Numerals;
-import faintwind.report.figure.CalibrationPlots;
+import faintwind.report.figure.BandPlots;
 import faintwind.report.page.Chapter;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -30,10 +30,10 @@ final class CalibrationBand {
     to.say("calibration-page.band.text");
     List<AtSpeed> shown = SPEEDS.stream().flatMap(speed -> at(c, speed).stream()).toList();
     if (!shown.isEmpty()) {
-      budget(shown);
+      budget(c, shown);
       worked(shown.get(shown.size() / 2));
     }
-    to.plot(new CalibrationPlots(to.words().messages()).u95(c));
+    to.plot(new BandPlots(to.words().messages()).u95(c));
     table(c);
   }
 
@@ -44,11 +44,12 @@ final class CalibrationBand {
   }
 
   /** One row a source, one column a speed; the last rows join them. */
-  private void budget(List<AtSpeed> speeds) {
+  private void budget(Calibration c, List<AtSpeed> speeds) {
     List<String> heads = new ArrayList<>(List.of(to.words().text("calibration-page.source")));
     Set<String> sources = new LinkedHashSet<>();
     for (AtSpeed at : speeds) {
-      heads.add(to.words().text("calibration-page.source.at", Numerals.compact(at.speed_m_s(), 2)));
+      String speed = Numerals.compact(at.speed_m_s(), 2);
+      heads.add(to.words().text("calibration-page.source.at", speed) + beyond(c, at));
       at.budget().forEach(share -> sources.add(share.source()));
     }
     List<List<String>> rows = new ArrayList<>();
@@ -66,6 +67,10 @@ final class CalibrationBand {
     rows.add(joined);
     rows.add(band);
     to.html().table("wide", heads, rows);
+  }
+
+  private static String beyond(Calibration c, AtSpeed at) {
+    return c.coverage().isBeyond(at.speed_m_s()) ? " *" : "";
   }
 
   private static String share(AtSpeed at, String source) {
@@ -102,8 +107,7 @@ final class CalibrationBand {
     for (AtSpeed at : c.performance().speeds()) {
       rows.add(
           List.of(
-              Numerals.compact(at.speed_m_s(), 3)
-                  + (c.coverage().isBeyond(at.speed_m_s()) ? " *" : ""),
+              Numerals.compact(at.speed_m_s(), 3) + beyond(c, at),
               Numerals.compact(at.u95_m_s(), 2),
               Numerals.compact(100 * at.u95_m_s() / at.speed_m_s(), 2),
               Numerals.compact(at.rise_s(), 2),

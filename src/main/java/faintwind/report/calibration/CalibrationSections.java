@@ -8,7 +8,7 @@ import faintwind.calibration.fit.judging.FitLook;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
-import faintwind.report.figure.CalibrationPlots;
+import faintwind.report.figure.BandPlots;
 import faintwind.report.page.Chapter;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -100,7 +100,7 @@ public final class CalibrationSections {
         Numerals.compact(performance.noise(), 2),
         c.signal().unit().symbol(),
         Numerals.compact(performance.rowStep_s(), 3));
-    to.plot(new CalibrationPlots(to.words().messages()).response(c));
+    to.plot(new BandPlots(to.words().messages()).response(c));
     to.say("calibration-page.iso7726");
     List<String> grades = new ArrayList<>();
     for (Iso7726 grade : Iso7726.values()) {

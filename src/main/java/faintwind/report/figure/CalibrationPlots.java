@@ -1,7 +1,6 @@
 package faintwind.report.figure;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Run;
@@ -161,44 +160,6 @@ public final class CalibrationPlots {
             .sorted()
             .toArray();
     return relative.length == 0 ? 0 : relative[relative.length / 2];
-  }
-
-  /** Relative expanded uncertainty (95 %) in per cent against speed. */
-  public PlotFigure u95(Calibration calibration) {
-    return bySpeed(
-        calibration,
-        "plot.u95.title",
-        PlotAxis.fromZero(text("plot.u95.axis")),
-        s -> 100 * s.u95_m_s() / s.speed_m_s());
-  }
-
-  /** Rise time against speed. */
-  public PlotFigure response(Calibration calibration) {
-    return bySpeed(
-        calibration,
-        "plot.response.title",
-        PlotAxis.fromZero(text("plot.response.axis")),
-        AtSpeed::rise_s);
-  }
-
-  private PlotFigure bySpeed(
-      Calibration calibration, String title, PlotAxis y, ToDoubleFunction<AtSpeed> value) {
-    double floor = calibration.performance().floor_m_s();
-    List<AtSpeed> speeds =
-        calibration.performance().speeds().stream()
-            .filter(s -> s.speed_m_s() > 0 && s.speed_m_s() >= 0.5 * floor)
-            .toList();
-    PlotPoints points =
-        PlotPoints.of(
-            speeds.stream().mapToDouble(AtSpeed::speed_m_s).toArray(),
-            speeds.stream().mapToDouble(value).toArray());
-    PlotPanel panel =
-        PlotPanel.of(
-            text(title),
-            PlotAxis.of(text("plot.speed"), PlotAxis.Scale.LOGARITHMIC),
-            y,
-            PlotContent.lines(List.of(PlotLine.of("", points, PlotLook.series(1)))));
-    return figure(text(title), List.of(panel));
   }
 
   /** Loss curves of several calibrations over one another, oldest first. */

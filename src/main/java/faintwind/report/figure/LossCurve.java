@@ -40,7 +40,7 @@ final class LossCurve {
     return lossOf(0);
   }
 
-  /** The curve from 0 to a tenth above the fastest run, with its band. */
+  /** The curve from 0 to the fastest run, with its band. */
   PlotPoints points() {
     double[] x = new double[STEPS + 1];
     double[] y = new double[STEPS + 1];
@@ -49,7 +49,7 @@ final class LossCurve {
     for (int i = 0; i <= STEPS; i++) {
       // closer together near still air, where the curve bends
       double share = (double) i / STEPS;
-      x[i] = 1.1 * highest_m_s * share * share;
+      x[i] = highest_m_s * share * share;
       double u95 = u95_m_s(x[i]);
       y[i] = lossOf(x[i]);
       low[i] = lossOf(x[i] - u95);

@@ -28,12 +28,14 @@ final class FieldWords {
   private final LookedAtLog look;
   private final FieldFindings findings;
   private final double floor_m_s;
+  private final double highest_m_s;
 
   FieldWords(Messages words, LookedAtLog look, FieldFindings findings, Calibration calibration) {
     this.words = words;
     this.look = look;
     this.findings = findings;
     this.floor_m_s = calibration.performance().floor_m_s();
+    this.highest_m_s = calibration.coverage().highest_m_s();
   }
 
   /** The day in a sentence. */
@@ -54,7 +56,7 @@ final class FieldWords {
             : words.text(
                 "field.course.gusts",
                 findings.gusts().size(),
-                speed(strongest.get().speed_m_s()),
+                marked(strongest.get().speed_m_s()),
                 time(strongest.get().time_s()));
     String key =
         faint > 0.5
@@ -97,8 +99,10 @@ final class FieldWords {
     for (FieldFindings.Gust gust : findings.gusts()) {
       found.add(
           new Standout(
-              words.text("field.gust", speed(gust.speed_m_s())),
-              words.text("field.gust.text", time(gust.time_s()))));
+              words.text("field.gust", marked(gust.speed_m_s())),
+              words.text(
+                  isBeyond(gust.speed_m_s()) ? "field.gust.beyond" : "field.gust.text",
+                  time(gust.time_s()))));
     }
     for (SpeedFlag flag : SpeedFlag.values()) {
       List<FieldRows.Stretch> stretches = look.rows().stretches(flag);
@@ -120,6 +124,15 @@ final class FieldWords {
   private String length(List<FieldRows.Stretch> stretches) {
     double sum_s = stretches.stream().mapToDouble(s -> s.to_s() - s.from_s()).sum();
     return TimeText.of(words, sum_s);
+  }
+
+  private boolean isBeyond(double speed_m_s) {
+    return speed_m_s > highest_m_s;
+  }
+
+  /** A speed, with a mark where it lies beyond the calibrated ones. */
+  private String marked(double speed_m_s) {
+    return speed(speed_m_s) + (isBeyond(speed_m_s) ? "*" : "");
   }
 
   private static String speed(double speed_m_s) {
@@ -168,7 +181,7 @@ final class FieldWords {
                 new PlotNote(
                     g.time_s() + shift + 0.01 * findings.length_s(),
                     g.speed_m_s(),
-                    List.of(speed(g.speed_m_s()), time(g.time_s())),
+                    List.of(marked(g.speed_m_s()), time(g.time_s())),
                     PlotToken.INK))
         .toList();
   }

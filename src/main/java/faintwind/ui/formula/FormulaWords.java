@@ -11,6 +11,7 @@ import faintwind.calibration.response.TypedFormula;
 import faintwind.job.formula.FittedFormula;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import faintwind.report.figure.BandPlots;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
@@ -276,11 +277,11 @@ final class FormulaWords {
   }
 
   PlotFigure u95() {
-    return new CalibrationPlots(words).u95(calibration);
+    return new BandPlots(words).u95(calibration);
   }
 
   PlotFigure response() {
-    return new CalibrationPlots(words).response(calibration);
+    return new BandPlots(words).response(calibration);
   }
 
   /** The straight-line look; empty where {@link #noStraightLine} says why. */

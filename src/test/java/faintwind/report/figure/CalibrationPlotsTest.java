@@ -19,6 +19,7 @@ class CalibrationPlotsTest {
   private static final PictureStyle PAPER = PictureStyle.paper(Locale.ENGLISH);
   private static final PictureSize SIZE = new PictureSize(600, 400);
   private final CalibrationPlots plots = new CalibrationPlots(Messages.of(Locale.ENGLISH));
+  private final BandPlots bands = new BandPlots(Messages.of(Locale.ENGLISH));
   private final Calibration calibration = MadeUpCalibration.of("2026-10-14T10:00:00+02:00");
 
   private static List<PlotTable.Row> rows(PlotFigure figure, String series) {
@@ -57,9 +58,14 @@ class CalibrationPlotsTest {
 
   @Test
   void uncertaintyIsRelativeAndResponseInSeconds() {
-    List<PlotTable.Row> u95 = rows(plots.u95(calibration), "");
+    double highest_m_s = calibration.coverage().highest_m_s();
+    assertThat(rows(bands.u95(calibration), ""))
+        .isNotEmpty()
+        .allMatch(row -> row.numbers().get(0) <= highest_m_s * 1.001);
+    // what was not tried carries its mark
+    List<PlotTable.Row> u95 = rows(bands.u95(calibration), "beyond");
     assertThat(u95.get(u95.size() - 1).numbers().get(1)).isCloseTo(100 * 0.094 / 3, within(1e-9));
-    assertThat(rows(plots.response(calibration), "").get(0).numbers().get(1))
+    assertThat(rows(bands.response(calibration), "beyond").get(0).numbers().get(1))
         .isCloseTo(30 / 1.03, within(1e-9));
   }
 }

@@ -87,6 +87,11 @@ public final class FieldFormula {
     return path.curve().delta_K(signal - path.offset(), air_K);
   }
 
+  /** A change of the signal as a share of a difference. */
+  public double relative(double signalChange, double delta_K, double air_K) {
+    return Math.abs(signalChange / path.curve().signalByDelta(delta_K, air_K) / delta_K);
+  }
+
   /** Difference at which still air lets the balance rest, by bisection, K. */
   double stillDelta_K(double heating_K_s, AirPoint air) {
     double low = 0;

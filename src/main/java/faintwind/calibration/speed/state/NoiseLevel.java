@@ -9,22 +9,21 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * Gasser, Sroka and Jennen-Steinmetz 1986), and the logger's least step. Where the air moves faster
  * than the rows, the calibration's own noise bounds it.
  */
-public final class NoiseLevel {
+public record NoiseLevel(double variance, double hidden) {
   private static final double MEDIAN_TO_DEVIATION = 1.4826;
   private static final double TRUST = 2;
   private static final double LEAST_SHARE = 2e-6;
   private static final int FEWEST = 12;
-
-  private NoiseLevel() {}
+  private static final double COARSE_SHARE = 0.25;
 
   /**
-   * Variance of a reading, signal unit squared.
+   * The noise of some rows.
    *
    * @param rows rows of a block; those that could not be read are empty
    * @param calibrated noise of a row in the calibration, signal unit
    * @param stillSignal signal in still air, for the least noise that is reckoned with
    */
-  public static double variance(
+  public static NoiseLevel of(
       List<Optional<PreparedRow>> rows, double calibrated, double stillSignal) {
     double least = LEAST_SHARE * Math.abs(stillSignal);
     double[] signal = new double[rows.size()];
@@ -38,12 +37,31 @@ public final class NoiseLevel {
       }
     }
     if (count < FEWEST) {
-      return Math.max(least * least, calibrated * calibrated);
+      return new NoiseLevel(Math.max(least * least, calibrated * calibrated), 0);
     }
     double deviation = deviation(signal, step, count);
     double bounded = calibrated > 0 ? Math.min(deviation, TRUST * calibrated) : deviation;
     double resolution = resolution(signal, count);
-    return Math.max(least * least, bounded * bounded + resolution * resolution / 12);
+    double variance = Math.max(least * least, bounded * bounded + resolution * resolution / 12);
+    return new NoiseLevel(variance, hidden(deviation, resolution));
+  }
+
+  /** Whether the step outweighs the noise, so that neighbouring rows err alike. */
+  public boolean coarse() {
+    return hidden * hidden > COARSE_SHARE * variance;
+  }
+
+  /**
+   * What a logger's step leaves between a reading and the truth, however many rows are averaged:
+   * the first harmonic of the rounding, Δ/π · exp(−2π² σ²/Δ²), by its root mean square (theory of
+   * dither; Widrow 1956). Noise of a third of a step takes nearly all of it away.
+   */
+  private static double hidden(double deviation, double resolution) {
+    if (resolution <= 0) {
+      return 0;
+    }
+    double share = deviation / resolution;
+    return resolution / (Math.PI * Math.sqrt(2)) * Math.exp(-2 * Math.PI * Math.PI * share * share);
   }
 
   private static double deviation(double[] signal, double[] step, int count) {

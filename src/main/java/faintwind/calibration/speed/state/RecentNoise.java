@@ -14,7 +14,7 @@ public final class RecentNoise {
   private final double stillSignal;
   private final Deque<Optional<PreparedRow>> last = new ArrayDeque<>();
   private int sinceLook = BETWEEN;
-  private double variance;
+  private NoiseLevel level = new NoiseLevel(0, 0);
 
   /**
    * Before any row.
@@ -27,16 +27,16 @@ public final class RecentNoise {
     this.stillSignal = stillSignal;
   }
 
-  /** Variance of a reading, signal unit squared, this row taken in. */
-  public double variance(PreparedRow row) {
+  /** The level with this row taken in. */
+  public NoiseLevel level(PreparedRow row) {
     last.addLast(Optional.of(row));
     if (last.size() > ROWS) {
       last.removeFirst();
     }
     if (++sinceLook >= BETWEEN) {
       sinceLook = 0;
-      variance = NoiseLevel.variance(new ArrayList<>(last), calibrated, stillSignal);
+      level = NoiseLevel.of(new ArrayList<>(last), calibrated, stillSignal);
     }
-    return variance;
+    return level;
   }
 }
