@@ -14,7 +14,7 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
-import faintwind.report.figure.CalibrationPlots;
+import faintwind.report.figure.BandPlots;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
 import faintwind.report.page.Html.Fact;
@@ -270,8 +270,7 @@ final class FrontPage {
     content
         .formula()
         .ifPresent(
-            formula ->
-                to.smallPlot(new CalibrationPlots(words.messages()).u95(formula.calibration())));
+            formula -> to.smallPlot(new BandPlots(words.messages()).u95(formula.calibration())));
   }
 
   private void below() {

@@ -28,7 +28,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** What the world does to a folder, done to it. */
 class FolderFaultsTest {
   /** What a crash may leave and the next entry puts right. */
-  private static final Set<String> OF_A_CRASH = Set.of("journal.torn", "folder.leftover", "folder.file-unknown");
+  private static final Set<String> OF_A_CRASH =
+      Set.of("journal.torn", "folder.leftover", "folder.file-unknown");
 
   @TempDir Path temp;
 
