@@ -10,9 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * The checklists and meters that ship with the program, read once for many instruments. What lies
@@ -20,7 +18,7 @@ import java.util.concurrent.atomic.AtomicReference;
  */
 public final class KeptGuides {
   private final Map<String, Checklist> shipped = new ConcurrentHashMap<>();
-  private final AtomicReference<Optional<Meters>> meters = new AtomicReference<>(Optional.empty());
+  private final Map<String, Meters> meters = new ConcurrentHashMap<>();
 
   /**
    * The checklist that guides an instrument.
@@ -49,15 +47,18 @@ public final class KeptGuides {
    */
   Checked<Meters> meters(Path instrument) throws IOException {
     List<Path> own = ChecklistFiles.ownFolders(instrument);
-    Optional<Meters> known = meters.get();
-    if (has(instrument, "meters") || known.isEmpty()) {
-      Checked<Meters> read = MeterFiles.read(own);
-      if (!has(instrument, "meters") && read instanceof Checked.Ok<Meters> ok) {
-        meters.set(Optional.of(ok.value()));
-      }
-      return read;
+    if (has(instrument, "meters")) {
+      return MeterFiles.read(own);
     }
-    return Checked.ok(known.get());
+    Meters known = meters.get(MeterFiles.USUAL);
+    if (known != null) {
+      return Checked.ok(known);
+    }
+    Checked<Meters> read = MeterFiles.read(own);
+    if (read instanceof Checked.Ok<Meters> ok) {
+      meters.put(MeterFiles.USUAL, ok.value());
+    }
+    return read;
   }
 
   private static boolean has(Path instrument, String part) {
