@@ -67,7 +67,10 @@ final class FormulaWords {
   }
 
   Mark mark() {
-    return within_pct() <= GOOD_PCT && formula.shortfalls().isEmpty() ? Mark.DONE : Mark.ATTENTION;
+    boolean meets = calibration.evidence().build().filter(BuildAgreement::disagrees).isEmpty();
+    return within_pct() <= GOOD_PCT && formula.shortfalls().isEmpty() && meets
+        ? Mark.DONE
+        : Mark.ATTENTION;
   }
 
   /** What was fitted, and the smallest speed. */

@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.Uncertain;
+import faintwind.files.checklist.ChecklistFiles;
 import faintwind.files.instrument.InstrumentFolder;
+import faintwind.guide.checklist.Checklist;
+import faintwind.guide.checklist.Step;
 import faintwind.job.record.Enter;
 import faintwind.job.record.Enter.Person;
 import faintwind.message.Amount;
@@ -21,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -57,6 +61,23 @@ class BuildRecordTest {
     Enter.begin(folder, new InstrumentCreated("Rind 9", true), CLOCK, ada);
     enter(Optional.empty(), new DesignChosen(DESIGN, "first"));
     Files.createDirectories(folder.resolve("runs"));
+    finishEveryStep();
+  }
+
+  /** A reading that was typed before its step was reached would count for nothing. */
+  private void finishEveryStep() throws IOException {
+    Checked<Checklist> shipped = ChecklistFiles.shipped("standard");
+    List<JournalEntry> finished = new ArrayList<>();
+    for (Step step : ((Checked.Ok<Checklist>) shipped).value().steps()) {
+      finished.add(
+          new JournalEntry(
+              "e" + next.incrementAndGet(),
+              NOW,
+              "Ada Test",
+              Optional.of(step.id()),
+              new Event.StepFinished()));
+    }
+    new InstrumentFolder(folder).append(finished);
   }
 
   private void enter(Optional<String> step, Event event) throws IOException {
