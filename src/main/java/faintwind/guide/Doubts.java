@@ -157,7 +157,10 @@ public final class Doubts {
 
   /** A plan that asks for less than what the arm was built for raises no doubt. */
   private static boolean grew(@Nullable Double a, @Nullable Double b) {
-    return a == null || b == null ? !Objects.equals(a, b) : b > ((1 + ARM_MORE) * a);
+    if (a == null || b == null) {
+      return !Objects.equals(a, b);
+    }
+    return b > (1 + ARM_MORE) * a;
   }
 
   private static boolean differs(@Nullable Double a, @Nullable Double b) {
