@@ -54,7 +54,7 @@ class FaultyInstrumentJourneyTest {
           Map.entry("supply-open", "5,01"));
 
   private final MovedClock clock =
-      new MovedClock(OffsetDateTime.parse("2026-10-22T09:00:00+02:00").toInstant());
+      new MovedClock(OffsetDateTime.parse("2026-10-22T09:30:00+02:00").toInstant());
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
