@@ -59,6 +59,12 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--refits", paramLabel = "COUNT", descriptionKey = "faintwind.calibrate.refits")
   private int refits = Calibrate.USUAL_REFITS;
 
+  @Option(
+      names = "--arm-from",
+      paramLabel = "CALIBRATION.json",
+      descriptionKey = "faintwind.calibrate.arm-from")
+  private List<Path> armFrom = List.of();
+
   public CalibrateCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -75,7 +81,8 @@ public final class CalibrateCommand implements Callable<Integer> {
             Optional.ofNullable(instrument),
             refits,
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct),
-            Optional.ofNullable(profile));
+            Optional.ofNullable(profile),
+            armFrom);
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
     Checked<Calibrate.Outcome> done = job.write(runs, out.path(), ProgressLine.on(terminal));

@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param heater_ohm heater resistance, Ω
  * @param supply_V heater supply at the ball, V
  * @param leadLoss_W_K conductance of the leads, W/K
+ * @param arm what earlier calibrations showed of the arm
  */
 public record BuildFacts(
     Optional<Uncertain> diameter_m,
@@ -19,4 +20,29 @@ public record BuildFacts(
     Optional<Uncertain> specificHeat_J_kgK,
     Optional<Uncertain> heater_ohm,
     Optional<Uncertain> supply_V,
-    Optional<Uncertain> leadLoss_W_K) {}
+    Optional<Uncertain> leadLoss_W_K,
+    Optional<ArmKnown> arm) {
+
+  /** Nothing is on record. */
+  public static final BuildFacts NONE =
+      new BuildFacts(
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty(),
+          Optional.empty());
+
+  /** The same with the arm known. */
+  public BuildFacts withArm(ArmKnown known) {
+    return new BuildFacts(
+        diameter_m,
+        heatedMass_kg,
+        specificHeat_J_kgK,
+        heater_ohm,
+        supply_V,
+        leadLoss_W_K,
+        Optional.of(known));
+  }
+}

@@ -81,7 +81,8 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         reading(state, "first-power", "supply-volts", "V")
             .map(volts -> Uncertain.of(volts, METER_U * volts))
             .or(designed::supply_V),
-        designed.leadLoss_W_K());
+        designed.leadLoss_W_K(),
+        designed.arm());
   }
 
   /** The value of a reading that counts and was not judged to be another part's. */
@@ -103,7 +104,7 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         .map(name -> state.rehearsal() ? name + REHEARSAL : state.madeUp() ? name + MADE_UP : name);
   }
 
-  private static Optional<Path> instrumentFolder(Path table) {
+  static Optional<Path> instrumentFolder(Path table) {
     Path folder = table.toAbsolutePath().normalize().getParent();
     for (int i = 0; i < FOLDERS_UP && folder != null; i++) {
       if (Files.exists(folder.resolve(JOURNAL))) {
@@ -123,7 +124,8 @@ public record BuildRecord(Optional<String> instrument, Optional<BuildFacts> fact
         Optional.of(uncertain(design.supply().voltage_V())),
         // the parts' tolerances alone: how far wire formulas lie apart is left to the fit's own
         // form
-        Optional.of(uncertain(Spread.ofParts(design).of(model -> model.leads_W_K(0)))));
+        Optional.of(uncertain(Spread.ofParts(design).of(model -> model.leads_W_K(0)))),
+        Optional.empty());
   }
 
   /** A tolerance band as a rectangular distribution: u = half width / √3 (JCGM 100:2008, 4.3.7). */

@@ -11,6 +11,7 @@ import faintwind.calibration.fit.judging.FitLook;
 import faintwind.calibration.fit.judging.ModelChoice;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.BuildFacts;
 import faintwind.calibration.run.RunSet;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
@@ -62,11 +63,20 @@ public final class Calibrate {
    *     speeds, %
    * @param profile what the lines of the recordings mean, where they are not run files: a file, or
    *     the id of a shipped profile
+   * @param armFrom earlier calibrations on the same arm
    */
   public record Settings(
-      Optional<String> instrument, int refits, OptionalDouble limit_pct, Optional<String> profile) {
+      Optional<String> instrument,
+      int refits,
+      OptionalDouble limit_pct,
+      Optional<String> profile,
+      List<Path> armFrom) {
+    public Settings {
+      armFrom = List.copyOf(armFrom);
+    }
+
     public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
-      this(instrument, refits, limit_pct, Optional.empty());
+      this(instrument, refits, limit_pct, Optional.empty(), List.of());
     }
 
     /** The instrument on record, the usual refits, no limit. */
@@ -139,13 +149,33 @@ public final class Calibrate {
     if (!(build instanceof Checked.Ok<BuildRecord> record)) {
       return Checked.refused(build.problems());
     }
-    RunSet set =
-        new RunSet(
-            runs.value().runSet().runs(), runs.value().runSet().chain(), record.value().facts());
     Origin origin = origin(table, record.value(), runs.value().files());
+    Checked<EarlierArm> earlier = earlier(table, runs.value().runSet(), origin);
+    if (!(earlier instanceof Checked.Ok<EarlierArm> arm)) {
+      return Checked.refused(earlier.problems());
+    }
+    RunSet set = known(runs.value().runSet(), record.value(), arm.value());
+    List<Problem> notes = new ArrayList<>(runs.notes());
+    notes.addAll(arm.value().notes());
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
-        .map(choice -> outcome(choice, set, origin, runs.notes(), watch));
+        .map(choice -> outcome(choice, set, origin, notes, watch));
+  }
+
+  private Checked<EarlierArm> earlier(Path table, RunSet set, Origin origin) throws IOException {
+    return EarlierArm.of(
+        settings.armFrom().isEmpty()
+            ? EarlierArm.onRecord(table, set, origin.inputSha256())
+            : settings.armFrom());
+  }
+
+  private static RunSet known(RunSet set, BuildRecord record, EarlierArm earlier) {
+    Optional<BuildFacts> facts =
+        earlier
+            .known()
+            .map(arm -> record.facts().orElse(BuildFacts.NONE).withArm(arm))
+            .or(record::facts);
+    return new RunSet(set.runs(), set.chain(), facts);
   }
 
   private Checked<RunsTable> read(Path table) throws IOException {

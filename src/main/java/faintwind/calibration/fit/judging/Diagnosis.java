@@ -33,7 +33,7 @@ public final class Diagnosis {
         found.addAll(contradiction(run, fit, set));
       }
     }
-    new PhysicsGate(fit).caution().ifPresent(found::add);
+    PhysicsGate.caution(fit).ifPresent(found::add);
     found.addAll(RecordingNotes.of(fit, set));
     draughts(fit, causes, found);
     missing(fit, set, found);

@@ -145,6 +145,7 @@ public final class FitToRuns {
       for (int i = 0; i < track.rows.size(); i++) {
         if (aside.contains(track.runs.get(track.rows.run[i]))) {
           track.rows.leftOut[i] = true;
+          track.rows.aside[i] = true;
         }
       }
     }

@@ -4,6 +4,7 @@ import faintwind.calibration.fit.health.PhysicsBounds;
 import faintwind.calibration.fit.health.PhysicsBounds.Range;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -92,7 +93,11 @@ final class PhysicsGate {
   }
 
   /** A caution where the multipliers are possible but a slip by two would explain them as well. */
-  Optional<Problem> caution() {
+  static Optional<Problem> caution(FitResult fit) {
+    return fit.model().equals(PhysicsShaped.ID) ? new PhysicsGate(fit).caution() : Optional.empty();
+  }
+
+  private Optional<Problem> caution() {
     double ratio = forced / natural;
     if (known || PhysicsBounds.RATIO_USUAL.has(ratio)) {
       return Optional.empty();

@@ -30,6 +30,7 @@ class TrackIntegratorTest {
             Optional.empty(),
             Optional.empty(),
             Optional.empty(),
+            Optional.empty(),
             Optional.empty());
     RunSet known = new RunSet(runs.runs(), runs.chain(), Optional.of(build));
     FormulaFit fit =
