@@ -201,6 +201,9 @@ public final class Calibrate {
     if (Diagnosis.runsContradict(choice.fit(), set)) {
       shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
     }
+    if (Diagnosis.doubtful(choice.fit())) {
+      shortfalls.add(Problem.warning("calibrate.doubtful", Where.NOWHERE, ""));
+    }
     List<Problem> warnings = new ArrayList<>(notes);
     warnings.addAll(fitted.warnings());
     warnings.addAll(shortfalls);
