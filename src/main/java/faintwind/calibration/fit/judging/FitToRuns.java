@@ -128,6 +128,12 @@ public final class FitToRuns {
     return left >= LEAST_COUNTING;
   }
 
+  /** The fit of unknowns as they stand, some of them held by whoever asks for it. */
+  static FitResult fit(Setting setting, Setup setup, BooleanSupplier cancelled) {
+    RunProblem problem = setup.problem();
+    return refine(setting, setup, problem, bestStart(setup, problem, cancelled), cancelled);
+  }
+
   /** The fit in which the rows and speeds of these runs do not count. */
   static FitResult fitWithout(
       Setting setting, ResponseModel model, Set<String> aside, BooleanSupplier cancelled) {
