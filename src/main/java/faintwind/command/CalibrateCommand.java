@@ -86,6 +86,12 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--refits", paramLabel = "COUNT", descriptionKey = "faintwind.calibrate.refits")
   private int refits = Calibrate.USUAL_REFITS;
 
+  @Option(
+      names = "--arm-from",
+      paramLabel = "CALIBRATION.json",
+      descriptionKey = "faintwind.calibrate.arm-from")
+  private List<Path> armFrom = List.of();
+
   public CalibrateCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -106,7 +112,8 @@ public final class CalibrateCommand implements Callable<Integer> {
             refits,
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct),
             Optional.ofNullable(profile),
-            measured.said());
+            measured.said(),
+            armFrom);
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
     return out == null ? keep(job) : write(job, out);

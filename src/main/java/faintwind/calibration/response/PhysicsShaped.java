@@ -9,12 +9,15 @@ import java.util.List;
  *
  * <p>loss = conduction · k(Tf)/k(Tref) · (1 + M/2) + leads + radiation · (Tf/Tref)³, M = (Xᵐ +
  * Yᵐ)^(1/m),<br>
- * X = forced · (0.4 Re^½ + 0.06 Re^⅔) Pr^0.4 · (Re/300)^tilt,<br>
+ * X = forced · (0.4 Re^½ + 0.06 Re^⅔) Pr^0.4 · (Re/300)^tilt · (Tair/Tf)^warmth,<br>
  * Y = natural · 0.589 Ra^¼ / (1 + (0.469/Pr)^(9/16))^(4/9).
  *
- * <p>Conduction limit Nu = 2; forced part by Whitaker (1972), AIChE J. 18, 361; natural part by
- * Churchill (1983); the parts above the limit are mixed by a power rule (Churchill and Usagi 1972,
- * from memory; exponent usually 3). Properties at the film temperature Tf = Tair + Δ/2. The
+ * <p>Conduction limit Nu = 2; forced part by Whitaker (1972), AIChE J. 18, 361, Re with the air's
+ * own viscosity; natural part by Churchill (1983); the parts above the limit are mixed by a power
+ * rule (Churchill and Usagi 1972, from memory; exponent usually 3). Conduction and natural part at
+ * the film temperature Tf = Tair + Δ/2. How the forced part falls with the ball's own warmth is not
+ * agreed: Whitaker's properties of the free stream with (µ/µs)^¼ give a warmth of 1.24, the usual
+ * ones at the film temperature 0.96; at 20 K that is a per cent, so it is fitted between them. The
  * correlations are good to ±12 %, so the multipliers are fitted, and the small tilt takes up what
  * the exponents of the published forms differ by. Valid for Re 3.5 to 7.6e4 (Whitaker); below it
  * the forced part is small against the natural.
@@ -37,6 +40,7 @@ public final class PhysicsShaped implements ResponseModel {
   private static final int RADIATION = 4;
   private static final int TILT = 5;
   private static final int MIXING = 6;
+  private static final int WARMTH = 7;
 
   private static final List<ParameterPrior> QUANTITIES =
       List.of(
@@ -46,7 +50,8 @@ public final class PhysicsShaped implements ResponseModel {
           new ParameterPrior("leads", "1/s", true, 5e-4, 0.8),
           new ParameterPrior("radiation", "1/s", true, 7e-5, 0.9),
           new ParameterPrior("tilt", "1", false, 0, 0.03),
-          new ParameterPrior("mixing", "1", true, 3, 0.2));
+          new ParameterPrior("mixing", "1", true, 3, 0.2),
+          new ParameterPrior("warmth", "1", false, 1.1, 0.15));
 
   private final double diameter_m;
   private final double reference_K;
@@ -92,11 +97,17 @@ public final class PhysicsShaped implements ResponseModel {
     double dLnNu = AirPoint.NU_EXPONENT * half;
     double y = q[NATURAL] * naturalPart(delta, film, nu);
     double dLnY = 0.25 * (1 / delta - half - 2 * dLnNu);
-    double re = speed_m_s * diameter_m / nu;
+    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
     double root = Math.sqrt(re);
     double cube = Math.cbrt(re);
+    double lnCool = Math.log(air.air_K() / film);
     double tilted = re > 0 ? Math.exp(q[TILT] * Math.log(re / RE_PIVOT)) : 0;
-    double x = q[FORCED] * (0.4 * root + 0.06 * cube * cube) * PR_04 * tilted;
+    double x =
+        q[FORCED]
+            * (0.4 * root + 0.06 * cube * cube)
+            * PR_04
+            * tilted
+            * Math.exp(q[WARMTH] * lnCool);
     double slope =
         re > 0 ? (0.2 * root + 0.04 * cube * cube) / (0.4 * root + 0.06 * cube * cube) : 0.5;
     double dLnXdLnRe = slope + q[TILT];
@@ -114,7 +125,7 @@ public final class PhysicsShaped implements ResponseModel {
     out[1] = speed_m_s > 0 ? 0.5 * conduction * byLnX * dLnXdLnRe / speed_m_s : 0;
     out[2] =
         core * dLnK
-            + 0.5 * conduction * (byLnX * dLnXdLnRe * -dLnNu + byLnY * dLnY)
+            + 0.5 * conduction * (byLnX * -q[WARMTH] * half + byLnY * dLnY)
             + q[RADIATION] * radiation * 3 * half;
     out[3 + CONDUCTION] = core / q[CONDUCTION];
     out[3 + FORCED] = 0.5 * conduction * byLnX / q[FORCED];
@@ -122,13 +133,14 @@ public final class PhysicsShaped implements ResponseModel {
     out[3 + LEADS] = 1;
     out[3 + RADIATION] = radiation;
     out[3 + TILT] = re > 0 ? 0.5 * conduction * byLnX * Math.log(re / RE_PIVOT) : 0;
+    out[3 + WARMTH] = 0.5 * conduction * byLnX * lnCool;
     double logs = (x > 0 ? xm * Math.log(x) : 0) + ym * Math.log(y);
     out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - Math.log(sum) / m) / m;
   }
 
   /**
    * Conduction, leads, radiation, mixing, the natural part at a difference of 1 K with the film at
-   * the air's temperature, and twice that temperature.
+   * the air's temperature, twice that temperature, warmth.
    */
   List<Double> typedNumbers(double[] q, AirPoint air) {
     return List.of(
@@ -137,10 +149,11 @@ public final class PhysicsShaped implements ResponseModel {
         q[RADIATION],
         q[MIXING],
         q[NATURAL] * naturalPart(1, air.air_K(), air.viscosity(air.air_K())),
-        2 * air.air_K());
+        2 * air.air_K(),
+        q[WARMTH]);
   }
 
-  /** Forced part X at a speed, the film at the air's temperature. */
+  /** Forced part X at a speed, of a ball hardly warmer than the air. */
   double forcedPart(double[] q, double speed_m_s, AirPoint air) {
     double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
     double cube = Math.cbrt(re);
@@ -170,7 +183,9 @@ public final class PhysicsShaped implements ResponseModel {
     }
     double m = q[MIXING];
     double x = Math.pow(Math.pow(mixed, m) - Math.pow(y, m), 1 / m);
-    return reynolds(x / (q[FORCED] * PR_04), q[TILT]) * nu / diameter_m;
+    double free = air.viscosity(air.air_K());
+    double shape = x / (q[FORCED] * PR_04) * Math.pow(film / air.air_K(), q[WARMTH]);
+    return reynolds(shape, q[TILT]) * free / diameter_m;
   }
 
   /** Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target by Newton's method on the logarithms. */

@@ -64,7 +64,7 @@ public record TypedFormula(String key, List<String> numbers) {
     return value == 0 ? "0" : new BigDecimal(value).round(SIX).stripTrailingZeros().toString();
   }
 
-  /** Conduction, leads, radiation, mixing, natural part at 1 K, twice Tref, and the quadratic. */
+  /** The model's own numbers, and the quadratic. */
   private static void shaped(
       PhysicsShaped model, FormulaFit fit, Coverage coverage, List<Double> numbers) {
     double[] q = fit.values();
@@ -105,10 +105,8 @@ public record TypedFormula(String key, List<String> numbers) {
         double m =
             2 * ((loss - n[6] - n[7] * k * k * k) / (n[5] * Math.pow(k, AirPoint.K_EXPONENT)) - 1);
         double y = n[9] * root * Math.pow(k, -0.25 - 0.5 * AirPoint.NU_EXPONENT);
-        double lnX = Math.log(apart(m, y, n[8]));
-        yield Double.isInfinite(lnX)
-            ? 0
-            : Math.exp(n[11] + n[12] * lnX + n[13] * lnX * lnX) * Math.pow(k, AirPoint.NU_EXPONENT);
+        double lnZ = Math.log(apart(m, y, n[8]) * Math.pow(k, n[11]));
+        yield Double.isInfinite(lnZ) ? 0 : Math.exp(n[12] + n[13] * lnZ + n[14] * lnZ * lnZ);
       }
     };
   }

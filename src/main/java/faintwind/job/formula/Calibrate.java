@@ -13,6 +13,7 @@ import faintwind.calibration.fit.judging.FitLook;
 import faintwind.calibration.fit.judging.ModelChoice;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.KnownBefore;
 import faintwind.calibration.run.RunSet;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
@@ -72,15 +73,21 @@ public final class Calibrate {
    * @param profile what the lines of the recordings mean, where they are not run files: a file, or
    *     the id of a shipped profile
    * @param measured when and with what the runs were measured, beside what they say themselves
+   * @param armFrom earlier calibrations on the same arm
    */
   public record Settings(
       Optional<String> instrument,
       int refits,
       OptionalDouble limit_pct,
       Optional<String> profile,
-      MeasuredWhen measured) {
+      MeasuredWhen measured,
+      List<Path> armFrom) {
+    public Settings {
+      armFrom = List.copyOf(armFrom);
+    }
+
     public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
-      this(instrument, refits, limit_pct, Optional.empty(), MeasuredWhen.NOT_SAID);
+      this(instrument, refits, limit_pct, Optional.empty(), MeasuredWhen.NOT_SAID, List.of());
     }
 
     /** The instrument on record, the usual refits, no limit. */
@@ -153,18 +160,30 @@ public final class Calibrate {
     if (!(build instanceof Checked.Ok<BuildRecord> record)) {
       return Checked.refused(build.problems());
     }
-    RunSet set =
-        new RunSet(
-            runs.value().runSet().runs(), runs.value().runSet().chain(), record.value().facts());
-    Optional<Measured> measured = settings.measured().of(set.runs(), record.value().by());
+    RunSet turned = runs.value().runSet();
+    Optional<Measured> measured = settings.measured().of(turned.runs(), record.value().by());
     Origin origin = origin(table, record.value(), runs.value().files(), measured);
+    Checked<EarlierArm> earlier = earlier(table, turned, origin);
+    if (!(earlier instanceof Checked.Ok<EarlierArm> arm)) {
+      return Checked.refused(earlier.problems());
+    }
+    KnownBefore known = new KnownBefore(record.value().facts(), arm.value().known());
+    RunSet set = new RunSet(turned.runs(), turned.chain(), known);
     List<Problem> notes = new ArrayList<>(runs.notes());
+    notes.addAll(arm.value().notes());
     if (measured.isEmpty() && record.value().journalHead().isPresent()) {
       notes.add(Problem.warning("calibrate.no-date", Where.NOWHERE, ""));
     }
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
         .map(choice -> outcome(choice, set, origin, notes, watch));
+  }
+
+  private Checked<EarlierArm> earlier(Path table, RunSet set, Origin origin) throws IOException {
+    return EarlierArm.of(
+        settings.armFrom().isEmpty()
+            ? EarlierArm.onRecord(table, set, origin.inputSha256())
+            : settings.armFrom());
   }
 
   private Checked<RunsTable> read(Path table) throws IOException {
@@ -192,6 +211,9 @@ public final class Calibrate {
     }
     if (fitted.evidence().build().filter(BuildAgreement::disagrees).isPresent()) {
       shortfalls.add(Problem.warning("calibrate.build-off", Where.NOWHERE, ""));
+    }
+    if (Diagnosis.doubtful(choice.fit())) {
+      shortfalls.add(Problem.warning("calibrate.doubtful", Where.NOWHERE, ""));
     }
     List<Problem> warnings = new ArrayList<>(notes);
     warnings.addAll(fitted.warnings());

@@ -17,11 +17,11 @@ public final class FaultyRuns {
   private FaultyRuns() {}
 
   public static RunSet each(RunSet set, UnaryOperator<Run> change) {
-    return new RunSet(set.runs().stream().map(change).toList(), set.chain(), set.build());
+    return set.with(set.runs().stream().map(change).toList());
   }
 
   public static RunSet only(RunSet set, Predicate<Run> keep) {
-    return new RunSet(set.runs().stream().filter(keep).toList(), set.chain(), set.build());
+    return set.with(set.runs().stream().filter(keep).toList());
   }
 
   public static UnaryOperator<Run> run(String name, UnaryOperator<Run> change) {

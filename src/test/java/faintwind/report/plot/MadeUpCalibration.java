@@ -27,7 +27,7 @@ import java.util.OptionalDouble;
 /** A calibration for tests of drawings and screens; every number is made up. */
 public final class MadeUpCalibration {
   private static final AirState AIR = new AirState(293.15, 100_000, 0.5);
-  private static final double[] LOSS = {6.6e-4, 1.0, 1.0, 4e-4, 6e-5, 0.0, 3.0};
+  private static final double[] LOSS = {6.6e-4, 1.0, 1.0, 4e-4, 6e-5, 0.0, 3.0, 1.1};
   private static final double[] PATH = {0.066, 0.03, 15, 2.5, 0.1, 0.0, 0.0009};
   private static final double[] SPEEDS = {0.03, 0.05, 0.1, 0.3, 1, 2, 3};
 

@@ -39,10 +39,10 @@ import org.apache.commons.math3.linear.RealMatrix;
  */
 public final class PlannedFit {
   /** Scatter between runs as fits of virtual builds find it (own choice, no source). */
-  private static final double RUN_SCATTER = 0.005;
+  private static final double RUN_SCATTER = 0.0053;
 
   /** Share by which heat that glue and resistor take may differ between quick and slow changes. */
-  private static final double TIME_DOUBT = 0.03;
+  private static final double TIME_DOUBT = 0.06;
 
   /** Spread of the mixing exponent about 3: builds differ less than the fit's wide prior. */
   private static final double MIXING_SPREAD = 0.16;

@@ -52,7 +52,7 @@ public final class Leak {
         runs.add(afterJump(run, set));
       }
     }
-    return new RunSet(runs, set.chain(), set.build());
+    return set.with(runs);
   }
 
   private static Run afterJump(Run run, RunSet set) {
@@ -101,10 +101,19 @@ public final class Leak {
     double begins = sign * (signal.value(0) - zero);
     double after = sign * (signal.at(signal.first_s() + 30) - signal.value(0));
     boolean begun = Math.abs(begins) > LEAST * largest && Math.abs(begins) > 0.3 * Math.abs(after);
-    if (begun && Math.abs(most) < Math.abs(begins)) {
+    if (begun && !heatedBefore(run) && Math.abs(most) < Math.abs(begins)) {
       return Optional.of(new Jump(signal.first_s(), begins));
     }
     return Math.abs(most) > LEAST * largest ? Optional.of(new Jump(at, most)) : Optional.empty();
+  }
+
+  /** Whether the supply was on at the first row: then the ball may have begun to warm before. */
+  private static boolean heatedBefore(Run run) {
+    return run.recording()
+        .supply_V()
+        .filter(volts -> !volts.isEmpty())
+        .map(volts -> volts.value(0) > 0.5 * volts.value(volts.size() - 1))
+        .orElse(false);
   }
 
   /** A spike goes back at once, a leak does not. */

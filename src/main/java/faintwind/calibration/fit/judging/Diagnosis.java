@@ -5,7 +5,6 @@ import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
 import faintwind.calibration.fit.track.Track;
-import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -34,9 +33,7 @@ public final class Diagnosis {
         found.addAll(contradiction(run, fit, set));
       }
     }
-    if (fit.model().equals(PhysicsShaped.ID)) {
-      new PhysicsGate(fit).caution().ifPresent(found::add);
-    }
+    PhysicsGate.caution(fit).ifPresent(found::add);
     found.addAll(RecordingNotes.of(fit, set));
     draughts(fit, causes, found);
     missing(fit, set, found);
@@ -163,6 +160,11 @@ public final class Diagnosis {
 
   private static boolean leaks(RunSet set) {
     return !RecordingNotes.leaks(set).isEmpty();
+  }
+
+  /** Whether physics allows the formula so barely that a slip in all runs explains it as well. */
+  public static boolean doubtful(FitResult fit) {
+    return PhysicsGate.caution(fit).isPresent();
   }
 
   /** Whether runs contradict each other: the job then ends with code 4. */

@@ -44,6 +44,9 @@ public final class FitToRuns {
   /** A lasting change takes away at least this much of the scatter between runs. */
   private static final double HALF = 0.5;
 
+  /** Runs among which two exchanged ones can be told. */
+  private static final int LEAST_FOR_PAIRS = 5;
+
   /** Rounds in which runs are set aside. */
   private static final int MOST_ROUNDS_ASIDE = 3;
 
@@ -85,6 +88,10 @@ public final class FitToRuns {
    */
   static FitResult fit(Setting setting, ResponseModel model, BooleanSupplier cancelled) {
     FitResult fit = fitWithout(setting, model, Set.of(), cancelled);
+    Optional<FitResult> exchanged = withoutExchanged(fit, cancelled);
+    if (exchanged.isPresent()) {
+      return exchanged.get();
+    }
     Set<String> aside = new HashSet<>();
     for (int round = 0; round < MOST_ROUNDS_ASIDE; round++) {
       Set<String> more = SetAside.recordings(fit);
@@ -95,6 +102,30 @@ public final class FitToRuns {
       fit = fitWithout(setting, model, aside, cancelled);
     }
     return withoutChanged(fit, cancelled);
+  }
+
+  /**
+   * Two runs whose speeds were exchanged bend the formula and blame others; where the speeds
+   * scatter, each two that are near in speed are freed together, and the pair is taken whose
+   * recordings ask for the speed of the other.
+   */
+  private static Optional<FitResult> withoutExchanged(FitResult fit, BooleanSupplier cancelled) {
+    boolean scatter = SetAside.speedsScatter(fit) || !fit.setup().freed().isEmpty();
+    List<String> runs = scatter ? SetAside.bySpeed(fit) : List.of();
+    Optional<FitResult> best = Optional.empty();
+    for (int i = 0; i < runs.size(); i++) {
+      for (int j = i + 1; j <= i + 2 && j < runs.size() && runs.size() >= LEAST_FOR_PAIRS; j++) {
+        Set<String> pair = Set.of(runs.get(i), runs.get(j));
+        FitResult trial =
+            fitFromExpected(fit.setting(), fit.setup().layout().model(), pair, Set.of(), cancelled);
+        boolean better =
+            trial.runScatter() < HALF * Math.max(fit.runScatter(), SetAside.SCATTERED)
+                && LeftOutRuns.exchanged(trial, runs.get(i), runs.get(j))
+                && best.map(b -> trial.deviance() < b.deviance()).orElse(true);
+        best = better ? Optional.of(trial) : best;
+      }
+    }
+    return best;
   }
 
   /** Where the speeds change for good from one run on, those of the lesser side are freed. */
@@ -128,6 +159,12 @@ public final class FitToRuns {
     return left >= LEAST_COUNTING;
   }
 
+  /** The fit of unknowns as they stand, some of them held by whoever asks for it. */
+  static FitResult fit(Setting setting, Setup setup, BooleanSupplier cancelled) {
+    RunProblem problem = setup.problem();
+    return refine(setting, setup, problem, bestStart(setup, problem, cancelled), cancelled);
+  }
+
   /** The fit in which the rows and speeds of these runs do not count. */
   static FitResult fitWithout(
       Setting setting, ResponseModel model, Set<String> aside, BooleanSupplier cancelled) {
@@ -145,6 +182,7 @@ public final class FitToRuns {
       for (int i = 0; i < track.rows.size(); i++) {
         if (aside.contains(track.runs.get(track.rows.run[i]))) {
           track.rows.leftOut[i] = true;
+          track.rows.aside[i] = true;
         }
       }
     }

@@ -19,7 +19,7 @@ final class FormAllowance {
   /** The same for what is not positive by nature, absolute. */
   private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.001);
 
-  private static final double CARRIED_FORM = 0.33;
+  private static final double CARRIED_FORM = 0.25;
 
   private FormAllowance() {}
 

@@ -1,9 +1,11 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.LeftOut;
+import faintwind.calibration.fit.health.Slip;
 import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** How the formula of the other runs reads each moved run. */
 final class LeftOutRuns {
@@ -53,6 +55,18 @@ final class LeftOutRuns {
               return off > CONTRADICTS * r.u_m_s() && off > LEAST_CONTRADICTION * r.speed_m_s();
             })
         .toList();
+  }
+
+  /** Whether the recordings of two runs ask for the speed that was written of the other. */
+  static boolean exchanged(FitResult fit, String one, String other) {
+    List<LeftOut> all = of(fit);
+    Optional<LeftOut> first = all.stream().filter(r -> r.run().equals(one)).findFirst();
+    Optional<LeftOut> second = all.stream().filter(r -> r.run().equals(other)).findFirst();
+    return first.isPresent()
+        && second.isPresent()
+        && !Slip.isNear(first.get().speed_m_s(), second.get().speed_m_s())
+        && Slip.isNear(first.get().foretold_m_s(), second.get().speed_m_s())
+        && Slip.isNear(second.get().foretold_m_s(), first.get().speed_m_s());
   }
 
   /** Root mean square of the relative errors. */

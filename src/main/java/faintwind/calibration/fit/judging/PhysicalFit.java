@@ -129,11 +129,7 @@ final class PhysicalFit {
 
   /** The fit with every speed freed of a slip, where physics allows it and most runs count. */
   private Optional<FitResult> without(Slip slip) {
-    RunSet freed =
-        new RunSet(
-            set.runs().stream().map(run -> freed(run, slip.factor())).toList(),
-            set.chain(),
-            set.build());
+    RunSet freed = set.with(set.runs().stream().map(run -> freed(run, slip.factor())).toList());
     Setting setting = Setting.of(freed);
     try {
       FitResult fit =

@@ -3,7 +3,10 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.fit.health.PhysicsBounds;
 import faintwind.calibration.fit.health.PhysicsBounds.Range;
 import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.health.Slip;
+import faintwind.calibration.fit.numerics.CountingHabit;
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.BuildFacts;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -16,6 +19,9 @@ import java.util.Optional;
  * among the models: another form must not swallow what this one calls impossible.
  */
 final class PhysicsGate {
+  /** One table in fifty, logarithm (own choice). */
+  private static final double SELDOM = Math.log(50);
+
   private final FitResult fit;
   private final double forced;
   private final double natural;
@@ -33,9 +39,13 @@ final class PhysicsGate {
   }
 
   private double value(String name) {
+    return fit.values()[index(name)];
+  }
+
+  private int index(String name) {
     for (int i = 0; i < fit.setup().unknowns().size(); i++) {
       if (fit.setup().unknowns().get(i).name().equals(name)) {
-        return fit.values()[i];
+        return i;
       }
     }
     throw new IllegalArgumentException("name = " + name + ", no unknown of this fit");
@@ -44,6 +54,7 @@ final class PhysicsGate {
   /** What physics does not allow, each by name; empty where the fit may stand. */
   List<Problem> refusals() {
     List<Problem> found = new ArrayList<>();
+    countedWrongly().ifPresent(found::add);
     outside("fit.impossible.ratio", forced / natural, PhysicsBounds.RATIO, found);
     outside(
         "fit.impossible.forced",
@@ -66,6 +77,39 @@ final class PhysicsGate {
               SignalCheck.text(100 * PhysicsBounds.MOST_LEADS)));
     }
     return found;
+  }
+
+  /**
+   * Turns of all runs counted twice or half: the times beside the counted ones, and the ratio of
+   * the multipliers with its own uncertainty, against how seldom such a slip is.
+   */
+  private Optional<Problem> countedWrongly() {
+    double ratio = Math.log(forced / natural);
+    double u = Math.hypot(PhysicsBounds.U_RATIO, uRatio());
+    for (Slip slip : List.of(Slip.TWICE, Slip.HALF)) {
+      double shifted = ratio + PhysicsBounds.FORCED_BY_DIAMETER * Math.log(slip.factor());
+      double physics = (ratio * ratio - shifted * shifted) / (2 * u * u);
+      double times = CountingHabit.slipEvidence(fit.setting().heated(), slip.factor());
+      if (times > 0 && times + physics > SELDOM) {
+        return Optional.of(
+            Problem.error(
+                "fit.counted." + slip.id(), Where.NOWHERE, SignalCheck.text(slip.factor())));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Relative standard uncertainty of the ratio from the fit. */
+  private double uRatio() {
+    double[][] covariance = fit.covariance();
+    int f = index("forced");
+    int n = index("natural");
+    return Math.sqrt(
+        Math.max(
+            0,
+            covariance[f][f] / (forced * forced)
+                + covariance[n][n] / (natural * natural)
+                - 2 * covariance[f][n] / (forced * natural)));
   }
 
   private static void outside(String id, double value, Range range, List<Problem> found) {
@@ -92,7 +136,11 @@ final class PhysicsGate {
   }
 
   /** A caution where the multipliers are possible but a slip by two would explain them as well. */
-  Optional<Problem> caution() {
+  static Optional<Problem> caution(FitResult fit) {
+    return fit.model().equals(PhysicsShaped.ID) ? new PhysicsGate(fit).caution() : Optional.empty();
+  }
+
+  private Optional<Problem> caution() {
     double ratio = forced / natural;
     if (known || PhysicsBounds.RATIO_USUAL.has(ratio)) {
       return Optional.empty();

@@ -5,6 +5,7 @@ import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -24,6 +25,11 @@ final class RecordingNotes {
   private static final double SUPPLY_DRIFT = 0.01;
   private static final double WARM = 0.93;
 
+  /**
+   * Share of the difference in still air: even the fastest spin leaves more than this (own choice).
+   */
+  private static final double COLD = 0.12;
+
   private RecordingNotes() {}
 
   static List<Problem> of(FitResult fit, RunSet set) {
@@ -32,6 +38,7 @@ final class RecordingNotes {
       gap(run, found);
       spikes(run, fit, found);
       supply(run, fit, found);
+      coldStart(run, fit, found);
     }
     warmUp(fit, found);
     return found;
@@ -82,6 +89,25 @@ final class RecordingNotes {
               Where.run(run.name()),
               SignalCheck.text(100 * off),
               SignalCheck.text(median)));
+    }
+  }
+
+  /** A spin that begins long before the ball has come to rest warm. */
+  private static void coldStart(Run run, FitResult fit, List<Problem> found) {
+    if (run.kind() != RunKind.SPIN) {
+      return;
+    }
+    Formula formula = fit.formula();
+    AirPoint air = AirPoint.of(fit.setting().referenceAir());
+    double start_K = formula.delta_K(run.recording().signal().value(0), air.air_K());
+    double still_K = formula.steadyDelta_K(0, fit.signal().supply_V(), air);
+    if (start_K < COLD * still_K) {
+      found.add(
+          Problem.warning(
+              "fit.cold-start",
+              Where.run(run.name()),
+              SignalCheck.text(Math.max(0, start_K)),
+              SignalCheck.text(still_K)));
     }
   }
 

@@ -10,6 +10,7 @@ import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ import java.util.stream.Collectors;
 /** Which runs, or which speeds, the fit goes on without. */
 final class SetAside {
   /** Scatter between runs from which a lasting change of the speeds is looked for (own choice). */
-  private static final double SCATTERED = 0.018;
+  static final double SCATTERED = 0.018;
 
   /** Delay of start or stop that no hand explains, s (own choice). */
   private static final double DELAYED_S = 6;
@@ -133,6 +134,16 @@ final class SetAside {
                 runs.subList(from, runs.size()),
                 late ? speeds.mean() : -speeds.mean()))
         : Optional.empty();
+  }
+
+  /** The same by the speed that was written. */
+  static List<String> bySpeed(FitResult fit) {
+    return fit.setting().heated().stream()
+        .filter(run -> run.arm().isPresent())
+        .sorted(Comparator.comparingDouble(run -> run.arm().orElseThrow().speed_m_s()))
+        .map(Run::name)
+        .filter(turned(fit)::contains)
+        .toList();
   }
 
   /** Moved runs whose recordings count, in order. */

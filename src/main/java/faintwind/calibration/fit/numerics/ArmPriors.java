@@ -1,7 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.run.ArmKnown;
 import faintwind.calibration.run.Uncertain;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What is known of an arm and its room before any run. The numbers are own choices from what
@@ -41,31 +43,49 @@ final class ArmPriors {
   /** Half of what the two directions may differ by where nothing else is known. */
   private static final double ASYMMETRY = 0.005;
 
-  /** Draught of a quiet room, and its spread, m/s. */
+  /**
+   * Draught of a quiet room, m/s, and the logarithm that it may be off by: no room is without, and
+   * 5 to 20 mm/s is common practice, no source.
+   */
   private static final double DRAUGHT_M_S = 0.01;
+
+  private static final double U_DRAUGHT = 0.6;
 
   private ArmPriors() {}
 
-  /** Share, rise and decay, in the order of {@link Layout}. */
-  static List<Unknown> carried(Uncertain share) {
+  /**
+   * Share, rise and decay, in the order of {@link Layout}.
+   *
+   * @param known what earlier calibrations showed of the arm
+   */
+  static List<Unknown> carried(Uncertain share, Optional<ArmKnown> known) {
     return List.of(
         Unknown.soft("carried_share", share.value(), share.u().orElseThrow()),
-        Unknown.log("carried_rise", RISE_S, U_RISE),
-        Unknown.log("carried_decay", DECAY_S, U_DECAY));
+        time("carried_rise", RISE_S, U_RISE, known.map(ArmKnown::rise_s)),
+        time("carried_decay", DECAY_S, U_DECAY, known.map(ArmKnown::decay_s)));
+  }
+
+  /** A time constant before any run, sharper where the arm is known. */
+  private static Unknown time(
+      String name, double usual_s, double spread, Optional<Uncertain> known) {
+    return known
+        .map(k -> Unknown.log(name, k.value(), Math.min(spread, k.u().orElse(spread) / k.value())))
+        .orElseGet(() -> Unknown.log(name, usual_s, spread));
   }
 
   /**
    * The rest of what all runs share, in the order of {@link Layout}.
    *
    * @param fromRest belief that turns were counted from the start of the motion
+   * @param known what earlier calibrations showed of the arm
    */
-  static List<Unknown> arm(double fromRest) {
+  static List<Unknown> arm(double fromRest, Optional<ArmKnown> known) {
     double u = Math.max(0.02, Math.sqrt(fromRest * (1 - fromRest)));
     return List.of(
-        Unknown.log("run_up", RUN_UP_S, U_RUN),
+        time("run_up", RUN_UP_S, U_RUN, known.map(ArmKnown::runUp_s)),
         Unknown.linear("counted_from_rest", fromRest, u),
         Unknown.linear("asymmetry", 0, ASYMMETRY),
-        Unknown.soft("draught", DRAUGHT_M_S, DRAUGHT_M_S),
+        Unknown.log("draught", DRAUGHT_M_S, U_DRAUGHT),
         Unknown.soft("carried_slowing", SLOWING, U_SLOWING),
         Unknown.linear("carried_by_turn", BY_TURN, U_BY_TURN),
         Unknown.log("run_down", RUN_DOWN_S, U_RUN),

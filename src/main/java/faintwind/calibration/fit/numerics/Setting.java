@@ -6,6 +6,7 @@ import faintwind.calibration.fit.track.SignalScale;
 import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.KnownBefore;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -32,7 +33,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * @param referenceAir mean air of the runs
  * @param noise standard deviation of a single row, signal unit
  * @param largest largest signal
- * @param build what is on record of the build
+ * @param known what is known of build and arm
  */
 public record Setting(
     List<FileRows> files,
@@ -41,7 +42,7 @@ public record Setting(
     AirState referenceAir,
     double noise,
     double largest,
-    Optional<BuildFacts> build) {
+    KnownBefore known) {
 
   /** Signal of the foretold chain: kelvin, as they are. */
   public static final SignalPath EXPECTED_SIGNAL =
@@ -77,7 +78,7 @@ public record Setting(
         air,
         noise(files, set.chain()),
         largest,
-        set.build());
+        set.known());
   }
 
   /** The setting of runs that are not made yet: differences in kelvin, room air. */
@@ -100,12 +101,16 @@ public record Setting(
         AirState.ROOM,
         noise_K,
         still_K,
-        Optional.empty());
+        KnownBefore.NOTHING);
+  }
+
+  public Optional<BuildFacts> build() {
+    return known.build();
   }
 
   /** Diameter of the balls, m; empty where the build record does not name it. */
   public OptionalDouble ball_m() {
-    return build
+    return build()
         .flatMap(BuildFacts::diameter_m)
         .map(d -> OptionalDouble.of(d.value()))
         .orElseGet(OptionalDouble::empty);

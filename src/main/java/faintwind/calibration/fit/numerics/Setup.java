@@ -15,6 +15,7 @@ import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.TypeLetter;
+import faintwind.calibration.run.ArmKnown;
 import faintwind.calibration.run.ArmSpeed;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Direction;
@@ -56,6 +57,16 @@ public final class Setup {
 
   public static final double FIRST_RUN_SCATTER = 0.01;
 
+  /** After the heater was switched on, s (own choice). */
+  private static final double SWITCHING_S = 30;
+
+  /**
+   * By how much the published conductivities of air differ in their rise with temperature, as a
+   * change of the signal per kelvin (exponents of 0.85 to 0.89 near 310 K; the loss goes with half
+   * of the difference), 1/K. It shows as if the thermocouple's sensitivity rose otherwise.
+   */
+  private static final double U_BY_TEMPERATURE_1_K = 8e-5;
+
   /** Spread of a speed that does not count. */
   private static final double FREE_SPREAD = 3;
 
@@ -92,11 +103,13 @@ public final class Setup {
     fromRest = CountingHabit.fromRest(setting.heated());
     Optional<Uncertain> stated = stated();
     statedShare = stated.isPresent();
-    ArmPriors.carried(
-            stated.orElse(
-                Uncertain.of(CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD)))
-        .forEach(unknowns::add);
-    ArmPriors.arm(fromRest).forEach(unknowns::add);
+    Optional<ArmKnown> arm = knownArm();
+    Uncertain share =
+        stated
+            .or(() -> arm.map(ArmKnown::carriedShare))
+            .orElse(Uncertain.of(CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
+    ArmPriors.carried(share, arm).forEach(unknowns::add);
+    ArmPriors.arm(fromRest, arm).forEach(unknowns::add);
     addZeros();
     for (FileRows file : setting.files()) {
       tracks.add(track(file));
@@ -136,9 +149,14 @@ public final class Setup {
     return statedShare;
   }
 
-  /** Whether a recording after a stop, or a statement, shows the carried air. */
+  private Optional<ArmKnown> knownArm() {
+    return setting.known().arm();
+  }
+
+  /** Whether a recording after a stop, a statement or an earlier session shows the carried air. */
   public boolean carriedShown() {
     return statedShare
+        || knownArm().isPresent()
         || setting.files().stream()
             .flatMap(file -> file.runs().stream())
             .filter(run -> run.kind() == RunKind.SPIN)
@@ -182,7 +200,8 @@ public final class Setup {
               double slope = type.slopeAt(reference_K);
               unknowns.replace(
                   layout.path(ThermalPath.SLOPE),
-                  Unknown.linear("sensitivity_slope", slope, 0.03 * slope));
+                  Unknown.linear(
+                      "sensitivity_slope", slope, Math.hypot(0.03 * slope, U_BY_TEMPERATURE_1_K)));
             });
   }
 
@@ -231,6 +250,9 @@ public final class Setup {
       }
     }
     boolean cold = isCold(rows);
+    if (cold) {
+      leaveOutSwitching(rows, supply);
+    }
     double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
     int delta =
         unknowns.add(
@@ -247,6 +269,19 @@ public final class Setup {
     return zeros.isEmpty()
         ? setting.signal().chain().offset().orElse(0)
         : zeros.stream().mapToDouble(ZeroReading::signal).average().orElse(0);
+  }
+
+  /**
+   * The moment at which a heater was switched on is known to a row at best, and what flows between
+   * resistor, glue and ball in the first seconds is more than two bodies describe: those rows do
+   * not count, and the difference at the start takes up what the heater gave earlier or later.
+   */
+  private static void leaveOutSwitching(Track.Rows rows, SupplyAlong supply) {
+    double until = supply.firstOn_s(rows.time_s[0]) + SWITCHING_S;
+    for (int i = 0; i < rows.size() && rows.time_s[i] < until; i++) {
+      rows.leftOut[i] = true;
+      rows.aside[i] = true;
+    }
   }
 
   private boolean isCold(Track.Rows rows) {

@@ -15,13 +15,18 @@ import java.util.Arrays;
  * straight line.
  *
  * <p>Carried air V: dV/dt = (share · arm − V)/time, after a stop at a rate that slows with (V/V at
- * the stop) to a power (0 a plain decay, 1 the drag of a turbulent swirl); the ball sees √((arm −
- * V)² + draught²). A first-order lag, and a draught from no side in particular: common practice, no
- * source.
+ * the stop) to a power (0 a plain decay, 1 the drag of a turbulent swirl); what the ball feels of
+ * it and of a draught: {@link SeenAir}. A first-order lag: common practice, no source.
  */
 final class TrackIntegrator {
   /** Least share of the air at the stop that the slowing decay is asked of. */
   private static final double LEAST_LEFT = 1e-3;
+
+  /**
+   * Most of a step over the heater's time that Runge–Kutta bears (its limit is 2.78); in a longer
+   * step, far from any change, the heater counts as that slow, which is next to nothing there.
+   */
+  private static final double STABLE = 2.2;
 
   private static final int STATES = 3;
   private static final int V = 0;
@@ -42,6 +47,7 @@ final class TrackIntegrator {
   private final double[][][] slopeSensitivity;
   private final double[] armBy;
   private final ArmAt arm;
+  private final SeenAir seen = new SeenAir();
   private final double[] referenceOut;
 
   /** Temperature of the reference ball over that of the air, K. */
@@ -138,7 +144,7 @@ final class TrackIntegrator {
 
   private void describe(double[] values, ThermalPath path, int k, int row) {
     double armSpeed = arm.speed(values, track.grid.time_s[k]);
-    speedAtRow[row] = Math.hypot(armSpeed - state[V], values[layout.draught()]);
+    speedAtRow[row] = SeenAir.of(armSpeed - state[V], values[layout.draught()]);
     layout.model().loss(lossValues, speedAtRow[row], state[DELTA], track.grid.air[k], out);
     course.moved[row] = armSpeed != 0;
     course.rate_1_s[row] =
@@ -169,7 +175,7 @@ final class TrackIntegrator {
     Track.Grid grid = track.grid;
     double h = grid.time_s[k + 1] - grid.time_s[k];
     double seen =
-        Math.hypot(arm.speed(values, grid.time_s[k + 1]) - state[V], values[layout.draught()]);
+        SeenAir.of(arm.speed(values, grid.time_s[k + 1]) - state[V], values[layout.draught()]);
     double decay = Math.exp(-referenceLoss_1_s * (1 + path.mismatch()) * h);
     double next_K = k + 2 < grid.time_s.length ? grid.air_K[k + 1] : grid.air[k + 1].air_K();
     reference_K = reference_K * decay + grid.air_K[k] - next_K;
@@ -264,13 +270,14 @@ final class TrackIntegrator {
             / values[timeColumn];
     double carrying = arm.carrying() * share;
     double past = armSpeed - trial[V];
-    double draught = values[layout.draught()];
-    double seen = Math.max(1e-9, Math.hypot(past, draught));
+    seen.at(past, values[layout.draught()]);
     double delta = trial[DELTA];
     AirPoint air = track.grid.air[k];
-    layout.model().loss(lossValues, seen, delta + reference_K, air, out);
+    layout.model().loss(lossValues, seen.speed_m_s, delta + reference_K, air, out);
     double f = path.heaterShare();
-    double tau = path.heaterTime_s();
+    double shortest = (track.grid.time_s[k + 1] - track.grid.time_s[k]) / STABLE;
+    boolean quick = path.heaterTime_s() < shortest;
+    double tau = quick ? shortest : path.heaterTime_s();
     double power = track.grid.power[k];
     double dV = (settled - trial[V]) * rate;
     double referenceRate = referenceLoss_1_s * reference_K;
@@ -287,14 +294,14 @@ final class TrackIntegrator {
     double[] qBy = slopeSensitivity[stage][Q];
     double total = out[0] + out[2] * (delta + reference_K);
     double heat = (delta + reference_K) * out[1] / (1 - f);
-    double byPast = past / seen * heat;
+    double byPast = seen.byPast * heat;
     for (int j = 0; j < width; j++) {
       vBy[j] = (carrying * armBy[j] - trialSensitivity[V][j]) * rate + byV * trialSensitivity[V][j];
       deltaBy[j] =
           (trialSensitivity[Q][j] - total * trialSensitivity[DELTA][j]) / (1 - f)
               - byPast * (armBy[j] - trialSensitivity[V][j]);
     }
-    deltaBy[layout.draught()] -= draught / seen * heat;
+    deltaBy[layout.draught()] -= seen.byDraught * heat;
     vBy[layout.carriedShare()] += arm.carrying() * armSpeed * rate;
     vBy[timeColumn] -= dV / values[timeColumn];
     if (!decays) {
@@ -314,6 +321,8 @@ final class TrackIntegrator {
     }
     qBy[layout.path(ThermalPath.HEATING)] += power / tau;
     qBy[layout.path(ThermalPath.SHARE)] -= dDelta / tau;
-    qBy[layout.path(ThermalPath.HEATER_TIME)] -= dQ / tau;
+    if (!quick) {
+      qBy[layout.path(ThermalPath.HEATER_TIME)] -= dQ / tau;
+    }
   }
 }

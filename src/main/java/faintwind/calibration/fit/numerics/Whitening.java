@@ -15,12 +15,15 @@ public final class Whitening {
   private final double[] keep;
   private final double[] gain;
   private final double[] scale;
+  private final double[] sd;
   private final double logDeterminant;
 
-  private Whitening(double[] keep, double[] gain, double[] scale, double logDeterminant) {
+  private Whitening(
+      double[] keep, double[] gain, double[] scale, double[] sd, double logDeterminant) {
     this.keep = keep;
     this.gain = gain;
     this.scale = scale;
+    this.sd = sd;
     this.logDeterminant = logDeterminant;
   }
 
@@ -36,6 +39,7 @@ public final class Whitening {
     double[] keep = new double[n];
     double[] gain = new double[n];
     double[] scale = new double[n];
+    double[] sd = new double[n];
     double variance = 0;
     double logs = 0;
     for (int i = 0; i < n; i++) {
@@ -45,17 +49,18 @@ public final class Whitening {
       double drive = course.drive(i, wander) * rows.wildness[i];
       variance = variance * decay * decay + drive * (1 - decay * decay) / (2 * rate);
       keep[i] = decay;
+      double white = rows.sd[i] * wander.white();
+      double total = variance + white * white;
+      sd[i] = Math.sqrt(total);
       if (rows.leftOut[i]) {
         continue;
       }
-      double white = rows.sd[i] * wander.white();
-      double total = variance + white * white;
       gain[i] = variance / total;
-      scale[i] = 1 / Math.sqrt(total);
+      scale[i] = 1 / sd[i];
       variance *= 1 - gain[i];
       logs += Math.log(total);
     }
-    return new Whitening(keep, gain, scale, logs);
+    return new Whitening(keep, gain, scale, sd, logs);
   }
 
   /** Whether the row counts. */
@@ -77,15 +82,22 @@ public final class Whitening {
 
   /** Whitened residuals; those of rows left out are 0. */
   public double[] apply(double[] residuals) {
+    double[] white = surprises(residuals);
+    for (int i = 0; i < white.length; i++) {
+      white[i] = scale[i] > 0 ? white[i] : 0;
+    }
+    return white;
+  }
+
+  /** The same with the rows left out among them: how far each lies from what the others say. */
+  double[] surprises(double[] residuals) {
     double[] white = new double[residuals.length];
     double expected = 0;
     for (int i = 0; i < residuals.length; i++) {
       expected *= keep[i];
-      if (scale[i] > 0) {
-        double surprise = residuals[i] - expected;
-        white[i] = surprise * scale[i];
-        expected += gain[i] * surprise;
-      }
+      double surprise = residuals[i] - expected;
+      white[i] = surprise / sd[i];
+      expected += gain[i] * surprise;
     }
     return white;
   }

@@ -87,14 +87,13 @@ public final class Wildness {
     return squares.length < 3 ? Double.POSITIVE_INFINITY : new Median().evaluate(squares);
   }
 
+  /** A row that stood out in an earlier round counts again once the fit has come nearer to it. */
   private static void leaveOutRows(RunProblem problem, Wander wander) {
     for (int k = 0; k < problem.tracks().size(); k++) {
       Track.Rows rows = problem.tracks().get(k).rows;
-      double[] white = Whitening.of(rows, problem.course(k), wander).apply(problem.residuals(k));
-      for (int i = 0; i < white.length; i++) {
-        if (Math.abs(white[i]) > ROW_LIMIT && rows.wildness[i] == 1) {
-          rows.leftOut[i] = true;
-        }
+      double[] off = Whitening.of(rows, problem.course(k), wander).surprises(problem.residuals(k));
+      for (int i = 0; i < off.length; i++) {
+        rows.leftOut[i] = rows.aside[i] || (Math.abs(off[i]) > ROW_LIMIT && rows.wildness[i] == 1);
       }
     }
   }

@@ -45,6 +45,9 @@ public final class Track {
 
     public final boolean[] leftOut;
 
+    /** Rows of runs that were set aside: left out for good. */
+    public final boolean[] aside;
+
     Rows(double[] time_s, double[] signal, int[] count, int[] run) {
       this.time_s = time_s;
       this.signal = signal;
@@ -53,6 +56,7 @@ public final class Track {
       this.sd = new double[time_s.length];
       this.wildness = new double[time_s.length];
       this.leftOut = new boolean[time_s.length];
+      this.aside = new boolean[time_s.length];
       java.util.Arrays.fill(wildness, 1);
     }
 
