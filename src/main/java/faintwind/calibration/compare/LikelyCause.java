@@ -53,14 +53,18 @@ final class LikelyCause {
    * @param spread how far it may be off, standard deviation of the logarithm
    * @param mean what is known of it beforehand
    */
-  private record Shape(double[] moves, double spread, double mean) {}
+  private record Shape(RealVector moves, double spread, double mean) {
+    static Shape of(double spread, double... moves) {
+      return new Shape(new ArrayRealVector(moves), spread, 0);
+    }
+  }
 
   List<Cause> list() {
     List<Cause> all = new ArrayList<>();
     List<Double> logs = new ArrayList<>();
     for (Kind kind : Kind.values()) {
       Shape shape = shape(kind);
-      RealVector s = new ArrayRealVector(shape.moves());
+      RealVector s = shape.moves();
       RealVector rest = y.subtract(s.mapMultiply(shape.mean()));
       double variance = shape.spread() * shape.spread();
       RealMatrix wide = spread.add(s.outerProduct(s).scalarMultiply(variance));
@@ -86,26 +90,26 @@ final class LikelyCause {
   private Shape shape(Kind kind) {
     return switch (kind) {
       case SUPPLY -> supply();
-      case LOGGER -> new Shape(new double[] {1, 0, 0}, 0.05, 0);
-      case DIRT -> new Shape(new double[] {0, 1, DIRT_AT_SPEED}, 0.03, 0);
-      case LEAD -> new Shape(new double[] {0, 1, leadAtSpeed}, 0.1, 0);
-      case ARM -> new Shape(new double[] {0, 0, 1}, 0.03, 0);
+      case LOGGER -> Shape.of(0.05, 1, 0, 0);
+      case DIRT -> Shape.of(0.03, 0, 1, DIRT_AT_SPEED);
+      case LEAD -> Shape.of(0.1, 0, 1, leadAtSpeed);
+      case ARM -> Shape.of(0.03, 0, 0, 1);
     };
   }
 
   /** Where both recordings carry the supply, its change is known. */
   private Shape supply() {
-    double[] moves = {2, 0, 0};
+    Shape free = Shape.of(0.05, 2, 0, 0);
     boolean known =
         earlier.signal().supply_V().isPresent() && later.signal().supply_V().isPresent();
     return known
         ? new Shape(
-            moves,
+            free.moves(),
             SUPPLY_RECORDED,
             Math.log(
                 later.signal().supply_V().getAsDouble()
                     / earlier.signal().supply_V().getAsDouble()))
-        : new Shape(moves, 0.05, 0);
+        : free;
   }
 
   /** Logarithm of the odds beforehand: another logger or arm on record is the likelier. */
