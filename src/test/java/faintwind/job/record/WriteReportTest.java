@@ -80,14 +80,14 @@ class WriteReportTest {
     var page = xml.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
     assertThat(page.getElementsByTagName("script").getLength()).isZero();
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
-        .isEqualTo("Build log: Rind 9, north");
+        .isEqualTo("Rind 9, north");
   }
 
   @Test
   void correctedReadingStaysStruckWithWhoWhenAndWhy() throws IOException {
     String html = html(instrument(true));
     assertThat(html).containsPattern("<s>“10”: [^<]*</s> Corrected by Maker &lt;b&gt;");
-    assertThat(html).contains("2026-03-02 09:00: a nought was missing").contains("“100,3”:");
+    assertThat(html).contains("2026-03-02 09:00 UTC+01: a nought was missing").contains("“100,3”:");
     assertThat(html).doesNotContain("<s>“100,3”");
   }
 
