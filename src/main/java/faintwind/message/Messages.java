@@ -69,7 +69,16 @@ public final class Messages {
         parts.add(format(bundle.getString(key), arguments));
       }
     }
-    return String.join(" ", parts);
+    StringBuilder joined = new StringBuilder();
+    for (String part : parts) {
+      joined.append(joined.isEmpty() ? "" : stop(joined) + " ").append(part);
+    }
+    return joined.toString();
+  }
+
+  /** What a sentence lacks where another follows. */
+  private static String stop(CharSequence sentence) {
+    return ".!?:;".indexOf(sentence.charAt(sentence.length() - 1)) < 0 ? "." : "";
   }
 
   /** A detail that is the key of a field's name stands for the name. */
