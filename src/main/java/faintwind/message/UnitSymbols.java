@@ -68,7 +68,7 @@ final class UnitSymbols {
    * @throws IllegalArgumentException where the two do not measure the same
    */
   static double convert(double value, Entry from, Entry to) {
-    if (from == to) {
+    if (from.equals(to)) {
       return twelveDigits(value);
     }
     if (from.kind() == to.kind()) {

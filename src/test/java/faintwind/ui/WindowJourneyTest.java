@@ -240,16 +240,16 @@ class WindowJourneyTest {
     SlowestPulse pulse = new SlowestPulse();
     pulse.start();
     // once round, so that classes are loaded and compiled, as after the first minute of use
-    walk(robot);
-    walk(robot);
+    walk();
+    walk();
     pulse.forget();
-    walk(robot);
+    walk();
     assertThat(pulse.slowest_ms()).as("busiest stretch of the JavaFX thread, ms").isLessThan(100);
     System.getLogger("journey")
         .log(System.Logger.Level.INFO, "slowest pulse {0} ms", pulse.slowest_ms());
   }
 
-  private void walk(FxRobot robot) {
+  private void walk() {
     journey.press(KeyCode.ALT, KeyCode.UP);
     Waiting.until(() -> true);
     journey.press(KeyCode.ALT, KeyCode.DOWN);

@@ -105,7 +105,7 @@ public final class Pdf {
    * Gives the table of glyph substitution a name that nobody looks for (OpenType, table records).
    */
   private static byte[] withoutSubstitution(byte[] font) {
-    int tables = (font[4] & 0xFF) << 8 | font[5] & 0xFF;
+    int tables = ((font[4] & 0xFF) << 8) | (font[5] & 0xFF);
     for (int i = 0; i < tables; i++) {
       int at = TABLE_RECORDS + TABLE_RECORD * i;
       if (new String(font, at, 4, StandardCharsets.US_ASCII).equals("GSUB")) {

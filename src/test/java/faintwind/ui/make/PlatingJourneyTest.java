@@ -62,7 +62,7 @@ class PlatingJourneyTest {
   }
 
   /** Reads every caution of the step on the sheet, one by one. */
-  private void cautions(FxRobot robot, String stepId) {
+  private void cautions(String stepId) {
     Step step = ShippedChecklist.standard().step(stepId).orElseThrow();
     for (Caution caution : step.cautions()) {
       journey.fire("#caution-" + caution.id() + "-read");
@@ -70,24 +70,24 @@ class PlatingJourneyTest {
     }
   }
 
-  private void answer(FxRobot robot, String question, String choice) {
+  private void answer(String question, String choice) {
     journey.fire("#answer-" + question + "-" + choice);
   }
 
-  private boolean ends(FxRobot robot) {
+  private boolean ends() {
     return journey.there(".ends-here");
   }
 
   private void home(FxRobot robot) throws IOException {
     open();
-    answer(robot, "needed", "yes");
+    answer("needed", "yes");
     journey.fire("#finish-step");
     Waiting.until(() -> journey.there("#answer-who-home"));
-    answer(robot, "who", "home");
-    answer(robot, "who-is-there", "no");
+    answer("who", "home");
+    answer("who-is-there", "no");
     journey.fire("#finish-step");
     Waiting.until(() -> journey.there("#caution-sheet-first-read"));
-    cautions(robot, "plating-home-solution");
+    cautions("plating-home-solution");
   }
 
   @ParameterizedTest(name = "{0} = {1} ends the way")
@@ -95,8 +95,8 @@ class PlatingJourneyTest {
   void eachAnswerThatStopsEndsTheWay(String question, String choice, FxRobot robot)
       throws IOException {
     home(robot);
-    answer(robot, question, choice);
-    Waiting.until(() -> ends(robot));
+    answer(question, choice);
+    Waiting.until(() -> ends());
     assertThat(journey.there("#finish-step")).isFalse();
     step(robot, "plating-home-nickel");
     assertThat(journey.there("#gate")).isTrue();
@@ -107,7 +107,7 @@ class PlatingJourneyTest {
   void aClassroomEndsTheWayAtTheQuestionWhoPlates(FxRobot robot) throws IOException {
     open();
     journey.go("choose-use");
-    answer(robot, "group", "yes");
+    answer("group", "yes");
     Waiting.until(
         () ->
             robot
@@ -115,33 +115,33 @@ class PlatingJourneyTest {
                 .queryAs(javafx.scene.control.RadioButton.class)
                 .isSelected());
     step(robot, "plating-needed");
-    answer(robot, "needed", "yes");
+    answer("needed", "yes");
     step(robot, "plating-who");
-    answer(robot, "who", "home");
-    Waiting.until(() -> ends(robot));
+    answer("who", "home");
+    Waiting.until(() -> ends());
     assertThat(robot.lookup(".ends-here").queryAs(Label.class).getText()).contains("young people");
-    answer(robot, "who", "plater");
-    Waiting.until(() -> !ends(robot));
+    answer("who", "plater");
+    Waiting.until(() -> !ends());
   }
 
   @Test
   void theOpenWayLeadsOverTenCautionsToTheCalculator(FxRobot robot) throws IOException {
     home(robot);
-    answer(robot, "data-sheet", "yes");
-    answer(robot, "cyanide", "no");
-    answer(robot, "acid-bench", "no");
-    answer(robot, "bath", "bought");
-    answer(robot, "metal", "copper");
+    answer("data-sheet", "yes");
+    answer("cyanide", "no");
+    answer("acid-bench", "no");
+    answer("bath", "bought");
+    answer("metal", "copper");
     journey.fire("#finish-step");
     Waiting.until(() -> journey.there("#caution-ventilation-read"));
     step(robot, "plating-home-nickel");
     assertThat(journey.there(".covered")).isTrue();
     step(robot, "plating-home-cautions");
-    cautions(robot, "plating-home-cautions");
+    cautions("plating-home-cautions");
     journey.fire("#finish-step");
     Waiting.until(() -> journey.there("#caution-nickel-again-read"));
     assertThat(journey.there("#step-calculator")).isFalse();
-    cautions(robot, "plating-home-nickel");
+    cautions("plating-home-nickel");
     Waiting.until(() -> journey.there("#step-calculator"));
     type(robot, "thickness", "5");
     type(robot, "density", "2");
