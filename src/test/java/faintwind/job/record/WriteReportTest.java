@@ -79,8 +79,7 @@ class WriteReportTest {
     xml.setNamespaceAware(true);
     var page = xml.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
     assertThat(page.getElementsByTagName("script").getLength()).isZero();
-    assertThat(page.getElementsByTagName("h1").item(0).getTextContent())
-        .isEqualTo("Rind 9, north");
+    assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo("Rind 9, north");
   }
 
   @Test
