@@ -78,7 +78,7 @@ class PlatingJourneyTest {
     return journey.there(".ends-here");
   }
 
-  private void home(FxRobot robot) throws IOException {
+  private void home() throws IOException {
     open();
     answer("needed", "yes");
     journey.fire("#finish-step");
@@ -94,7 +94,7 @@ class PlatingJourneyTest {
   @CsvSource({"data-sheet, no", "cyanide, yes", "acid-bench, yes", "bath, own", "metal, aluminium"})
   void eachAnswerThatStopsEndsTheWay(String question, String choice, FxRobot robot)
       throws IOException {
-    home(robot);
+    home();
     answer(question, choice);
     Waiting.until(() -> ends());
     assertThat(journey.there("#finish-step")).isFalse();
@@ -126,7 +126,7 @@ class PlatingJourneyTest {
 
   @Test
   void theOpenWayLeadsOverTenCautionsToTheCalculator(FxRobot robot) throws IOException {
-    home(robot);
+    home();
     answer("data-sheet", "yes");
     answer("cyanide", "no");
     answer("acid-bench", "no");
