@@ -42,6 +42,7 @@ import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import javafx.util.Duration;
 
 /** The window: one scene, one frame, the screens wired in one visible place. */
@@ -115,6 +116,8 @@ public final class FaintwindWindow {
       show(new FirstStartScreen(desk, this::firstStartDone));
       strip.showHome("");
     }
+    stage.addEventHandler(
+        WindowEvent.WINDOW_HIDDEN, gone -> instrument.ifPresent(OpenInstrument::close));
     stage.show();
     fit();
     ticking.setCycleCount(Animation.INDEFINITE);

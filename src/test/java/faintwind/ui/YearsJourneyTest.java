@@ -59,7 +59,7 @@ class YearsJourneyTest {
     Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
     place(robot, Place.FIELD, () -> robot.lookup("#field-plot").tryQuery().isPresent());
     assertThat(said(robot, "#field-week-log-1"))
-        .contains("2026-09-19 11:12", "north-shelf-day.csv");
+        .contains("2026-09-19 11:14", "north-shelf-day.csv");
     picture(robot, "field");
     place(robot, Place.RECORD, () -> robot.lookup("#record-compared").tryQuery().isPresent());
     assertThat(robot.lookup("#record-drift").tryQuery()).isPresent();

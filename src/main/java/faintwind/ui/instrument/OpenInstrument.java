@@ -49,6 +49,10 @@ public final class OpenInstrument {
   private final ReadOnlyBooleanWrapper stranded = new ReadOnlyBooleanWrapper();
   private final Deque<Entry> unwritten = new ArrayDeque<>();
   private Optional<HoldInstrument> hold = Optional.empty();
+
+  /** Whether it was left, perhaps before the right to write had come. */
+  private boolean left;
+
   private Optional<Problem> shut = Optional.empty();
   private Optional<Rescue> rescue = Optional.empty();
 
@@ -159,6 +163,7 @@ public final class OpenInstrument {
    * has it, or the folder cannot be written to, this one is for reading only and says so.
    */
   public void hold() {
+    left = false;
     Path folder = folder();
     background.entry(
         watch -> {
@@ -178,6 +183,10 @@ public final class OpenInstrument {
       return;
     }
     hold = Optional.of(ok.value());
+    if (left) {
+      close();
+      return;
+    }
     if (shut.isPresent()) {
       shut = Optional.empty();
       trouble.set("");
@@ -202,6 +211,7 @@ public final class OpenInstrument {
 
   /** Gives the right to write back. */
   public void close() {
+    left = true;
     hold.ifPresent(
         held -> {
           try {

@@ -28,7 +28,7 @@ class ResponseModelPropertiesTest {
 
   @Test
   void aBallTwiceAsLargeAtHalfTheSpeedIsForcedAlike() {
-    double[] q = {6.5e-4, 1, 1e-6, 1e-9, 1e-9, 0, 3};
+    double[] q = {6.5e-4, 1, 1e-6, 1e-9, 1e-9, 0, 3, 1.1};
     AirPoint air = AirPoint.of(REFERENCE);
     ResponseModel one = ResponseModel.of("physics-shaped", REFERENCE, 0.0127);
     ResponseModel two = ResponseModel.of("physics-shaped", REFERENCE, 0.0254);
@@ -39,7 +39,7 @@ class ResponseModelPropertiesTest {
 
   @Test
   void naturalConvectionGoesWithTheDiameterToThePowerOfThreeQuarters() {
-    double[] q = {6.5e-4, 1, 1, 1e-9, 1e-9, 0, 3};
+    double[] q = {6.5e-4, 1, 1, 1e-9, 1e-9, 0, 3, 1.1};
     double conduction = 6.5e-4;
     AirPoint air = AirPoint.of(REFERENCE);
     ResponseModel one = ResponseModel.of("physics-shaped", REFERENCE, 0.0127);
