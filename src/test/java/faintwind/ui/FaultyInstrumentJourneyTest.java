@@ -40,8 +40,8 @@ class FaultyInstrumentJourneyTest {
   private static final Path DEMO = Path.of("demo-projects/cellar-door");
   private static final Map<String, String> SOUND =
       Map.ofEntries(
-          Map.entry("loop", "23,4"),
-          Map.entry("loop-mounted", "23,4"),
+          Map.entry("loop", "8,6"),
+          Map.entry("loop-mounted", "8,6"),
           Map.entry("lead-to-lead-again", "100,3"),
           Map.entry("lead-to-lead-mounted", "100,3"),
           Map.entry("cable-heater-plus", "0.3"),
@@ -49,7 +49,7 @@ class FaultyInstrumentJourneyTest {
           Map.entry("cable-signal-plus", "0.3"),
           Map.entry("cable-signal-minus", "0,4"),
           Map.entry("joined-heater-pair", "100,8"),
-          Map.entry("joined-signal-pair", "23,9"),
+          Map.entry("joined-signal-pair", "9,2"),
           Map.entry("meter-proof-after", "1,00"),
           Map.entry("supply-open", "5,01"));
 

@@ -212,9 +212,6 @@ public final class Calibrate {
     if (fitted.evidence().build().filter(BuildAgreement::disagrees).isPresent()) {
       shortfalls.add(Problem.warning("calibrate.build-off", Where.NOWHERE, ""));
     }
-    if (Diagnosis.doubtful(choice.fit())) {
-      shortfalls.add(Problem.warning("calibrate.doubtful", Where.NOWHERE, ""));
-    }
     List<Problem> warnings = new ArrayList<>(notes);
     warnings.addAll(fitted.warnings());
     warnings.addAll(shortfalls);

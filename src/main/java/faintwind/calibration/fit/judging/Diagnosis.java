@@ -162,11 +162,6 @@ public final class Diagnosis {
     return !RecordingNotes.leaks(set).isEmpty();
   }
 
-  /** Whether physics allows the formula so barely that a slip in all runs explains it as well. */
-  public static boolean doubtful(FitResult fit) {
-    return PhysicsGate.caution(fit).isPresent();
-  }
-
   /** Whether runs contradict each other: the job then ends with code 4. */
   public static boolean runsContradict(FitResult fit, RunSet set) {
     return !fit.setup().freed().isEmpty()
