@@ -174,6 +174,9 @@ public final class Calibrate {
     if (measured.isEmpty() && record.value().journalHead().isPresent()) {
       notes.add(Problem.warning("calibrate.no-date", Where.NOWHERE, ""));
     }
+    if (known.build().isEmpty() && set.runs().stream().anyMatch(run -> run.arm().isPresent())) {
+      notes.add(Problem.warning("calibrate.scale-alone", Where.NOWHERE, ""));
+    }
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
         .map(choice -> outcome(choice, set, origin, notes, watch));
