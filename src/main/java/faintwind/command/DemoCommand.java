@@ -1,6 +1,7 @@
 package faintwind.command;
 
 import faintwind.calibration.Calibration;
+import faintwind.job.FreeName;
 import faintwind.job.demo.Demo;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
@@ -11,7 +12,6 @@ import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import faintwind.ui.FaintwindApp;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -82,10 +82,6 @@ public final class DemoCommand implements Callable<Integer> {
 
   /** A folder of its own for every demonstration, so that none is in the way of the next. */
   private static Path freeFolder() {
-    Path folder = Path.of(FOLDER);
-    for (int i = 2; Files.exists(folder); i++) {
-      folder = Path.of(FOLDER + "-" + i);
-    }
-    return folder;
+    return FreeName.in(Path.of(""), FOLDER);
   }
 }

@@ -10,6 +10,7 @@ import faintwind.files.AtomicFile;
 import faintwind.files.run.LogColumns;
 import faintwind.files.run.LogRow;
 import faintwind.files.run.SpeedWriter;
+import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -164,11 +165,7 @@ public final class Convert {
   /** A name that is free for the minutes of speeds, beside them. */
   public static Path minutesBeside(Path speeds) {
     String stem = String.valueOf(speeds.getFileName()).replaceFirst("(\\.csv)?$", "");
-    Path beside = speeds.resolveSibling(stem + "-minutes.csv");
-    for (int i = 2; Files.exists(beside); i++) {
-      beside = speeds.resolveSibling(stem + "-minutes-" + i + ".csv");
-    }
-    return beside;
+    return FreeName.beside(speeds, stem + "-minutes.csv");
   }
 
   /**

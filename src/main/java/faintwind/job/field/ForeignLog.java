@@ -8,6 +8,7 @@ import faintwind.files.FirstLines;
 import faintwind.files.run.LogReader;
 import faintwind.files.run.LogRow;
 import faintwind.files.run.RunFile;
+import faintwind.job.FreeName;
 import faintwind.message.Checked;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
@@ -74,10 +75,6 @@ public final class ForeignLog {
 
   private static Path freeName(Path log) {
     String name = String.valueOf(log.getFileName()).replaceFirst("\\.[A-Za-z]{1,4}$", "");
-    Path target = log.resolveSibling(name + "-run.csv");
-    for (int i = 2; Files.exists(target); i++) {
-      target = log.resolveSibling(name + "-run-" + i + ".csv");
-    }
-    return target;
+    return FreeName.beside(log, name + "-run.csv");
   }
 }

@@ -5,6 +5,7 @@ import faintwind.calibration.Cancelled;
 import faintwind.calibration.fit.judging.FitLook;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
@@ -133,11 +134,7 @@ public final class KeepFormula {
   private Path freeName(String day) throws IOException {
     Path calibrations = folder.resolve("calibrations");
     Files.createDirectories(calibrations);
-    Path file = calibrations.resolve(day + ".json");
-    for (int i = 2; Files.exists(file); i++) {
-      file = calibrations.resolve(day + "-" + i + ".json");
-    }
-    return file;
+    return FreeName.in(calibrations, day + ".json");
   }
 
   private String name(Path file) {

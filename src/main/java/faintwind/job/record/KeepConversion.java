@@ -7,6 +7,7 @@ import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.EnteredFile;
+import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;
 import faintwind.job.field.Convert;
@@ -75,7 +76,7 @@ public final class KeepConversion {
     Path root = view.path().toAbsolutePath().normalize();
     boolean inside = log.toAbsolutePath().normalize().startsWith(root);
     String name = String.valueOf(log.getFileName());
-    Path speeds = free(logs, "speeds-" + name);
+    Path speeds = FreeName.in(logs, "speeds-" + name);
     Convert plain =
         new Convert(ok.value(), how.calibration().toString(), how.settings().apply(ok.value()));
     Convert convert = how.profile().map(plain::reading).orElse(plain);
@@ -99,7 +100,7 @@ public final class KeepConversion {
     if (Files.isRegularFile(there) && Sha256.of(there).equals(Sha256.of(log))) {
       return there;
     }
-    Path target = free(logs, name);
+    Path target = FreeName.in(logs, name);
     try (AtomicFile file = AtomicFile.begin(target)) {
       Files.copy(log, file.stream());
       file.commit();
@@ -127,16 +128,5 @@ public final class KeepConversion {
 
   private static FileAdded added(Path root, FileRole role, Path file) throws IOException {
     return new FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
-  }
-
-  private static Path free(Path folder, String name) {
-    int dot = name.lastIndexOf('.');
-    String start = dot > 0 ? name.substring(0, dot) : name;
-    String ending = dot > 0 ? name.substring(dot) : "";
-    Path file = folder.resolve(name);
-    for (int i = 2; Files.exists(file); i++) {
-      file = folder.resolve(start + "-" + i + ending);
-    }
-    return file;
   }
 }

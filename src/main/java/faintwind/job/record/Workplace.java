@@ -1,7 +1,7 @@
 package faintwind.job.record;
 
+import faintwind.job.FreeName;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 
@@ -17,11 +17,7 @@ public final class Workplace {
     String plain =
         name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
     String start = plain.isEmpty() ? "instrument" : shortened(plain);
-    Path path = into.resolve(start);
-    for (int i = 2; Files.exists(path); i++) {
-      path = into.resolve(start + "-" + i);
-    }
-    return path;
+    return FreeName.in(into, start);
   }
 
   private static String shortened(String name) {

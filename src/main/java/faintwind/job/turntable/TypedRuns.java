@@ -2,10 +2,10 @@ package faintwind.job.turntable;
 
 import faintwind.calibration.run.Direction;
 import faintwind.files.AtomicFile;
+import faintwind.job.FreeName;
 import faintwind.message.Numerals;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -65,11 +65,7 @@ public final class TypedRuns {
 
   /** runs.csv, or runs-2.csv and so on: an earlier table is never overwritten. */
   private static Path freeName(Path recording) {
-    Path table = recording.resolveSibling("runs.csv");
-    for (int i = 2; Files.exists(table); i++) {
-      table = recording.resolveSibling("runs-" + i + ".csv");
-    }
-    return table;
+    return FreeName.beside(recording, "runs.csv");
   }
 
   static String text(String file, List<Spin> spins, OptionalDouble uRadius_mm) {
