@@ -10,7 +10,6 @@ import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.RunSet;
-import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.SpeedEstimator;
@@ -77,17 +76,9 @@ class CoverageStudyTest {
   }
 
   private static Optional<Calibration> calibrate(long seed) {
-    VirtualPlan plan =
-        switch ((int) (seed % 3)) {
-          case 0 -> VirtualPlan.separateRuns();
-          case 1 -> VirtualPlan.staircase();
-          default -> VirtualPlan.bothDirections();
-        };
     RunSet set =
-        new RunSet(
-            VirtualRehearsal.calibration(VirtualDraw.build(seed), plan, seed).runs(),
-            SignalChain.AS_IS,
-            Optional.empty());
+        VirtualRehearsal.calibration(VirtualDraw.build(seed), VirtualPlan.inTurn(seed), seed)
+            .runSet();
     Checked<FitResult> fit = FitToRuns.fit(set, () -> false);
     Origin origin =
         new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());

@@ -98,7 +98,7 @@ final class PlannedRuns {
         name,
         kind,
         file(step),
-        recording(signal),
+        Recording.of(SignalUnit.DELTA_K, signal),
         RunConditions.NONE,
         Optional.empty(),
         Optional.empty());
@@ -127,7 +127,7 @@ final class PlannedRuns {
         "spin " + spin.number(),
         RunKind.SPIN,
         file(step),
-        recording(signal),
+        Recording.of(SignalUnit.DELTA_K, signal),
         conditions,
         Optional.of(arm),
         Optional.empty());
@@ -146,16 +146,5 @@ final class PlannedRuns {
     }
     Arrays.fill(values, first_K);
     return Series.of(times, values);
-  }
-
-  private static Recording recording(Series signal) {
-    return new Recording(
-        SignalUnit.DELTA_K,
-        signal,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty());
   }
 }

@@ -24,6 +24,18 @@ public record Recording(
     Optional<Series> supply_V,
     Optional<OffsetDateTime> start) {
 
+  /** A signal alone: nothing else was recorded. */
+  public static Recording of(SignalUnit unit, Series signal) {
+    return new Recording(
+        unit,
+        signal,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
   /**
    * The part between two times of the file's clock; an optional channel that has nothing there
    * falls away.

@@ -11,7 +11,6 @@ import faintwind.calibration.fit.judging.Choice;
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.run.RunSet;
-import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualHeater;
@@ -39,11 +38,7 @@ class ComparedPairsTest {
   private static final double MORE_SUPPLY = 1.03;
 
   private static Calibration calibrated(VirtualBuild build, long seed) {
-    RunSet set =
-        new RunSet(
-            VirtualRehearsal.calibration(build, VirtualPlan.bothDirections(), seed).runs(),
-            SignalChain.AS_IS,
-            Optional.empty());
+    RunSet set = VirtualRehearsal.calibration(build, VirtualPlan.bothDirections(), seed).runSet();
     Checked<FitResult> fit = FitToRuns.fit(set, () -> false);
     Origin origin =
         new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());

@@ -8,7 +8,6 @@ import faintwind.calibration.fit.judging.CalibrationAssembly;
 import faintwind.calibration.fit.judging.Choice;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.run.RunSet;
-import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualInstrument;
@@ -47,11 +46,8 @@ class StreamOnVirtualBuildsTest {
 
   private static Calibration fit(long seed) {
     RunSet set =
-        new RunSet(
-            VirtualRehearsal.calibration(VirtualDraw.build(seed), VirtualPlan.staircase(), seed)
-                .runs(),
-            SignalChain.AS_IS,
-            Optional.empty());
+        VirtualRehearsal.calibration(VirtualDraw.build(seed), VirtualPlan.staircase(), seed)
+            .runSet();
     Origin origin =
         new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());
     return FitToRuns.fit(set, () -> false)

@@ -2,8 +2,11 @@ package faintwind.calibration.virtual;
 
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.SignalChain;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A made-up turntable session as a builder would hand it in, and what only the simulation knows.
@@ -18,6 +21,11 @@ public record VirtualCalibration(
     runs = List.copyOf(runs);
     files = Map.copyOf(files);
     truth = Map.copyOf(truth);
+  }
+
+  /** The runs in kelvin as recorded, with nothing known of build or arm. */
+  public RunSet runSet() {
+    return new RunSet(runs, SignalChain.AS_IS, Optional.empty());
   }
 
   /** Whole recording of a file; an unknown name is refused. */

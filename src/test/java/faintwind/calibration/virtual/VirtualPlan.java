@@ -62,6 +62,15 @@ public record VirtualPlan(
     return new VirtualPlan(spins, Way.SEPARATE, 600, 3000, 400);
   }
 
+  /** One of the three, in turn with the seeds of a study. */
+  public static VirtualPlan inTurn(long seed) {
+    return switch ((int) (seed % 3)) {
+      case 0 -> separateRuns();
+      case 1 -> staircase();
+      default -> bothDirections();
+    };
+  }
+
   private static List<Spin> oneWay(List<Double> speeds_m_s) {
     return speeds_m_s.stream().map(v -> new Spin(v, radius_m(v), Direction.CW)).toList();
   }

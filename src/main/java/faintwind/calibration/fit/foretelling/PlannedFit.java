@@ -98,15 +98,7 @@ public final class PlannedFit {
   }
 
   private static Run still(String name, Series signal) {
-    Recording recording =
-        new Recording(
-            SignalUnit.DELTA_K,
-            signal,
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty());
+    Recording recording = Recording.of(SignalUnit.DELTA_K, signal);
     return new Run(
         name,
         RunKind.STILL,

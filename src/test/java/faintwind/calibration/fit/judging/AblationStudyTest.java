@@ -11,7 +11,6 @@ import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.RunSet;
-import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualPlan;
 import faintwind.calibration.virtual.VirtualRehearsal;
@@ -23,7 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 import org.junit.jupiter.api.Tag;
@@ -87,17 +85,9 @@ class AblationStudyTest {
   }
 
   private static Score score(Term term, long seed) {
-    VirtualPlan plan =
-        switch ((int) (seed % 3)) {
-          case 0 -> VirtualPlan.separateRuns();
-          case 1 -> VirtualPlan.staircase();
-          default -> VirtualPlan.bothDirections();
-        };
     RunSet set =
-        new RunSet(
-            VirtualRehearsal.calibration(VirtualDraw.build(seed), plan, seed).runs(),
-            SignalChain.AS_IS,
-            Optional.empty());
+        VirtualRehearsal.calibration(VirtualDraw.build(seed), VirtualPlan.inTurn(seed), seed)
+            .runSet();
     Setting setting = Setting.of(set);
     Setup setup = new Setup(setting, setting.model(PhysicsShaped.ID));
     term.held().forEach((name, value) -> hold(setup, name, value));
