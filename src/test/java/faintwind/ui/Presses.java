@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import org.testfx.api.FxRobot;
@@ -27,8 +28,15 @@ public final class Presses {
     return button.isPresent();
   }
 
+  /** Looks at the screen while nothing draws it anew. */
+  public static boolean onScreen(FxRobot robot, BooleanSupplier look) {
+    AtomicBoolean seen = new AtomicBoolean();
+    robot.interact(() -> seen.set(look.getAsBoolean()));
+    return seen.get();
+  }
+
   /** Whether something with this id can be seen. */
   public static boolean there(FxRobot robot, String id) {
-    return robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent();
+    return onScreen(robot, () -> robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent());
   }
 }

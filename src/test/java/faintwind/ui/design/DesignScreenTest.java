@@ -325,12 +325,16 @@ class DesignScreenTest {
   private static void stopped(FxRobot robot, String row, String todo) {
     Waiting.until(
         () ->
-            robot
-                .lookup(row)
-                .tryQuery()
-                .map(node -> node.lookup(".outcome-reason"))
-                .filter(node -> node instanceof Label label && label.getText().contains(todo))
-                .isPresent());
+            Presses.onScreen(
+                robot,
+                () ->
+                    robot
+                        .lookup(row)
+                        .tryQuery()
+                        .map(node -> node.lookup(".outcome-reason"))
+                        .filter(
+                            node -> node instanceof Label label && label.getText().contains(todo))
+                        .isPresent()));
     assertThat(robot.lookup(row).query().getStyleClass()).contains("stop");
   }
 

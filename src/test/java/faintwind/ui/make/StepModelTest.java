@@ -85,6 +85,7 @@ class StepModelTest {
     bench.step().move(1);
     String after = bench.step().stepId();
     assertThat(after).isNotEqualTo("weigh-blanks");
+    bench.quiet().answer(); // that the step was opened is written
     bench.step().move(-1);
     assertThat(bench.step().stepId()).isEqualTo("weigh-blanks");
   }
