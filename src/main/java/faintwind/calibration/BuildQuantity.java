@@ -1,6 +1,6 @@
 package faintwind.calibration;
 
-import java.util.Locale;
+import faintwind.message.Field;
 
 /** A number that both a fit and the build have something to say about. */
 public enum BuildQuantity {
@@ -30,6 +30,6 @@ public enum BuildQuantity {
 
   /** The word in files and bundle keys. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Field.word(this);
   }
 }

@@ -1,6 +1,6 @@
 package faintwind.calibration;
 
-import java.util.Locale;
+import faintwind.message.Field;
 
 /** What may be other than the record of a build says, where its fit does not meet it. */
 public enum BuildSuspect {
@@ -19,6 +19,6 @@ public enum BuildSuspect {
 
   /** The word in files and bundle keys. */
   public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Field.word(this);
   }
 }

@@ -4,6 +4,7 @@ import faintwind.calibration.run.SignalPath;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.util.List;
 
 /**
@@ -44,7 +45,7 @@ public record Calibration(
         Numerals.compact(coverage.lowestSignal(), 3),
         Numerals.compact(coverage.highestSignal(), 3),
         signal.unit().symbol(),
-        Numerals.compact(air.temperature_K() - 273.15, 3),
+        Numerals.compact(air.temperature_K() - Constants.ZERO_C_K, 3),
         Numerals.compact(air.pressure_Pa() / 100, 4));
   }
 

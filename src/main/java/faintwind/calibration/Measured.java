@@ -1,9 +1,9 @@
 package faintwind.calibration;
 
+import faintwind.message.Field;
 import java.time.OffsetDateTime;
 import java.util.Collections;
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -27,7 +27,7 @@ public record Measured(OffsetDateTime first, OffsetDateTime last, Basis basis, M
 
     /** The word in files and bundle keys. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return Field.word(this);
     }
   }
 
@@ -41,7 +41,7 @@ public record Measured(OffsetDateTime first, OffsetDateTime last, Basis basis, M
 
     /** The word in files and bundle keys. */
     public String word() {
-      return name().toLowerCase(Locale.ROOT);
+      return Field.word(this);
     }
   }
 

@@ -3,6 +3,7 @@ package faintwind.guide;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.CalibrationMade;
@@ -156,7 +157,7 @@ public final class Contradictions {
         List<Problem> told =
             reasons.stream()
                 .filter(reason -> isTold(reason) && !before.contains(reason.id() + reason.found()))
-                .map(Contradictions::asWarning)
+                .map(p -> p.as(Severity.WARNING))
                 .distinct()
                 .toList();
         String id = "contradiction.gate." + gate;
@@ -177,10 +178,6 @@ public final class Contradictions {
         && (!open || reason.id().equals("gate.not-finished"));
   }
 
-  private static Problem asWarning(Problem p) {
-    return Problem.warning(p.id(), p.where(), p.found(), p.details().toArray(new String[0]));
-  }
-
   /** Finished steps of which something is missing or says stop. */
   private List<Problem> finished() {
     List<Problem> problems = new ArrayList<>();
@@ -195,13 +192,13 @@ public final class Contradictions {
                 .toList();
         if (!missing.isEmpty()) {
           problems.add(
-              asWarning(
-                  error(
+              error(
                       "contradiction.finished",
                       step,
                       step.title(),
                       missing.get(0),
-                      String.valueOf(missing.size() - 1))));
+                      String.valueOf(missing.size() - 1))
+                  .as(Severity.WARNING));
         }
       }
     }
@@ -218,7 +215,7 @@ public final class Contradictions {
       }
       List<Problem> refused =
           Waivers.refusals(checklist, step.get(), line.event(), line.who(), situation);
-      refused.stream().map(Contradictions::asWarning).forEach(problems::add);
+      refused.stream().map(p -> p.as(Severity.WARNING)).forEach(problems::add);
     }
     return problems;
   }

@@ -48,14 +48,17 @@ public final class InForceGate {
    */
   public static Answer check(
       Checklist checklist, Situation situation, String file, Calibration calibration) {
-    List<Problem> reasons = new ArrayList<>();
-    InstrumentState state = situation.state();
+    return new Answer(reasons(situation.state(), file, calibration), open(checklist, situation));
+  }
+
+  /** Why a calibration may not count; empty where it may. */
+  public static List<Problem> reasons(InstrumentState state, String file, Calibration calibration) {
     if (isRehearsal(state, calibration)) {
-      reasons.add(Problem.error("calibration.rehearsal", Where.file(file), ""));
-    } else if (disagrees(calibration) && explanation(state, file).isEmpty()) {
-      reasons.add(Problem.error("in-force.build-off", Where.file(file), ""));
+      return List.of(Problem.error("calibration.rehearsal", Where.file(file), ""));
     }
-    return new Answer(reasons, open(checklist, situation));
+    return disagrees(calibration) && explanation(state, file).isEmpty()
+        ? List.of(Problem.error("in-force.build-off", Where.file(file), ""))
+        : List.of();
   }
 
   /** Nothing made by the virtual instrument counts, wherever its files were brought. */
@@ -95,14 +98,19 @@ public final class InForceGate {
 
   /** What is open in a build: stops first, then steps, clocks and waivers. */
   public static List<Problem> open(Checklist checklist, Situation situation) {
+    return open(checklist, situation.state(), Progress.of(checklist, situation));
+  }
+
+  /** The same where the progress is worked out already. */
+  public static List<Problem> open(Checklist checklist, InstrumentState state, Progress progress) {
     List<Problem> stops = new ArrayList<>();
     List<Problem> steps = new ArrayList<>();
-    for (StepProgress step : Progress.of(checklist, situation).steps()) {
+    for (StepProgress step : progress.steps()) {
       open(step, stops, steps);
     }
     List<Problem> all = new ArrayList<>(stops);
     all.addAll(steps);
-    for (Standing<Waived> line : situation.state().standing(Waived.class)) {
+    for (Standing<Waived> line : state.standing(Waived.class)) {
       all.add(waiver(checklist, line));
     }
     return all;

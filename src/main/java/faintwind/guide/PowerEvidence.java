@@ -6,6 +6,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.DesignVerdict;
@@ -99,7 +100,7 @@ final class PowerEvidence {
     problems.add(Problem.error("power.design-stops", Where.NOWHERE, String.valueOf(stops.size())));
     stops.stream()
         .flatMap(q -> q.reason().stream())
-        .map(p -> Problem.error(p.id(), p.where(), p.found(), p.details().toArray(new String[0])))
+        .map(p -> p.as(Severity.ERROR))
         .distinct()
         .forEach(problems::add);
     return problems;

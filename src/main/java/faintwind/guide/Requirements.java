@@ -10,6 +10,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.util.ArrayList;
@@ -39,14 +40,15 @@ final class Requirements {
     this.checklist = checklist;
     this.situation = situation;
     this.values = situation.values(checklist);
-    this.skipped = skippedSteps();
+    this.skipped = skipped(checklist, situation.state());
   }
 
-  private Set<String> skippedSteps() {
+  /** Ids of the steps that the answers on record leave out. */
+  static Set<String> skipped(Checklist checklist, InstrumentState state) {
     Set<String> ids = new HashSet<>();
     for (Step step : checklist.steps()) {
       for (Question question : step.asks().questions()) {
-        answered(step, question).ifPresent(choice -> ids.addAll(choice.skips()));
+        answered(state, step, question).ifPresent(choice -> ids.addAll(choice.skips()));
       }
     }
     return ids;
@@ -180,15 +182,15 @@ final class Requirements {
     return reasons;
   }
 
-  private Optional<Question.Choice> answered(Step step, Question question) {
-    return situation
-        .state()
+  private static Optional<Question.Choice> answered(
+      InstrumentState state, Step step, Question question) {
+    return state
         .answer(step.id(), question.id())
         .flatMap(line -> question.choice(line.event().choice()));
   }
 
   private Optional<Problem> question(Step step, Question question) {
-    Optional<Question.Choice> choice = answered(step, question);
+    Optional<Question.Choice> choice = answered(situation.state(), step, question);
     if (choice.isEmpty()) {
       return Optional.of(error("gate.unanswered", step, question.text(), question.id()));
     }

@@ -57,18 +57,19 @@ public final class Verdicts {
       Map<String, Double> values) {
     Optional<Reading.Judgement> judged =
         reading.judge(inUnit(amount, reading.unit()), values, situation.meterAt(at));
-    boolean lost =
-        amount.bound() == Amount.Bound.OVER_RANGE
-            && !situation.meters().knowsRange(situation.state(), at);
-    return lost && isGood(judged)
+    return isWithoutRange(amount, at, situation) && isGood(judged)
         ? Optional.of(new Reading.Judgement(ReadingVerdict.DOUBTFUL, ""))
         : judged;
   }
 
   /** Whether an entry shows over range and nobody wrote down on which range. */
   public static boolean isWithoutRange(Standing<ReadingEntered> line, Situation situation) {
-    return line.event().amount().bound() == Amount.Bound.OVER_RANGE
-        && !situation.meters().knowsRange(situation.state(), line.at());
+    return isWithoutRange(line.event().amount(), line.at(), situation);
+  }
+
+  private static boolean isWithoutRange(Amount amount, OffsetDateTime at, Situation situation) {
+    return amount.bound() == Amount.Bound.OVER_RANGE
+        && !situation.meters().knowsRange(situation.state(), at);
   }
 
   /**

@@ -1,7 +1,6 @@
 package faintwind.guide;
 
 import faintwind.guide.checklist.Checklist;
-import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
@@ -10,7 +9,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.ClockStarted;
-import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Repaired;
 import faintwind.record.Event.StepFinished;
@@ -36,7 +34,7 @@ public final class Voids {
 
   private final Checklist checklist;
   private final InstrumentState state;
-  private final Set<String> skipped = new HashSet<>();
+  private final Set<String> skipped;
 
   /** Where in the journal a step was first finished, and where its work was last done. */
   private final Map<String, Integer> finished = new HashMap<>();
@@ -57,16 +55,7 @@ public final class Voids {
         worked.put(step, i);
       }
     }
-    for (Step step : checklist.steps()) {
-      for (Question question : step.asks().questions()) {
-        chosen(step, question).ifPresent(choice -> skipped.addAll(choice.skips()));
-      }
-    }
-  }
-
-  private Optional<Question.Choice> chosen(Step step, Question question) {
-    Optional<Standing<QuestionAnswered>> answer = state.answer(step.id(), question.id());
-    return answer.flatMap(line -> question.choice(line.event().choice()));
+    skipped = Requirements.skipped(checklist, state);
   }
 
   /** The record with void readings struck; nothing else of it changes. */

@@ -33,6 +33,11 @@ public record Problem(
     return severity == Severity.ERROR;
   }
 
+  /** The same as an error or as a warning. */
+  public Problem as(Severity other) {
+    return new Problem(id, other, where, found, details);
+  }
+
   /** The same at another place. */
   public Problem at(Where other) {
     return new Problem(id, severity, other, found, details);

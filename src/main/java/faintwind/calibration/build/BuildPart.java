@@ -1,7 +1,5 @@
 package faintwind.calibration.build;
 
-import java.util.Locale;
-
 /**
  * One thing that what the build says depends on. Where no uncertainty is on record, the one here
  * counts: common practice, no source, except where another is named.
@@ -35,10 +33,5 @@ public enum BuildPart {
   /** Standard uncertainty of its logarithm where none is on record. */
   public double usual() {
     return usual;
-  }
-
-  /** The word in files and bundle keys. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

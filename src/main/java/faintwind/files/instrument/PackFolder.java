@@ -3,6 +3,7 @@ package faintwind.files.instrument;
 import faintwind.files.AtomicFile;
 import faintwind.files.Sha256;
 import faintwind.files.instrument.PackedFile.Manifest;
+import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -26,8 +27,9 @@ public final class PackFolder {
    * @throws IOException where something cannot be read or written
    */
   public static String write(Path folder, Path target) throws IOException {
-    String head = Journal.in(folder).content().head();
-    String name = new InstrumentFolder(folder).open().state().name().orElse("");
+    InstrumentState state = new InstrumentFolder(folder).open().state();
+    String head = state.head();
+    String name = state.name().orElse("");
     List<PackedFile> files = new ArrayList<>();
     for (Path file : plainFiles(folder)) {
       String relative = folder.relativize(file).toString().replace('\\', '/');

@@ -76,6 +76,7 @@ record EarlierArm(Optional<ArmKnown> known, List<Problem> notes) {
       return List.of();
     }
     InstrumentState state = new InstrumentFolder(folder.get()).open().state();
+    List<Path> tables = FormulaRuns.tables(state, folder.get());
     List<Path> same = new ArrayList<>();
     for (var made : state.standing(CalibrationMade.class)) {
       Path file = folder.get().resolve(made.event().file());
@@ -83,7 +84,7 @@ record EarlierArm(Optional<ArmKnown> known, List<Problem> notes) {
           && OpenCalibration.read(file) instanceof Checked.Ok<Calibration> earlier
           && earlier.value().coverage().arm().isPresent()
           && apart(earlier.value(), inputs)
-          && onSameArm(earlier.value(), FormulaRuns.tables(state, folder.get()), set)) {
+          && onSameArm(earlier.value(), tables, set)) {
         same.add(file);
       }
     }

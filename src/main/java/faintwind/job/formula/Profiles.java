@@ -3,6 +3,7 @@ package faintwind.job.formula;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.files.ShippedFolder;
 import faintwind.files.asset.ProfileFile;
+import faintwind.files.instrument.Journal;
 import faintwind.job.EnteredFile;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -95,7 +96,7 @@ public final class Profiles {
     Path folder = Files.createDirectories(folderOf(instrument));
     Path file = folder.resolve(profile.id() + ".json");
     ProfileFile.write(file, profile);
-    if (Files.exists(instrument.resolve("journal.jsonl"))) {
+    if (Files.exists(Journal.in(instrument).file())) {
       EnteredFile.note(instrument, FileRole.OTHER, file, now);
     }
     return file;

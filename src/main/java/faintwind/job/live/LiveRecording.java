@@ -9,6 +9,7 @@ import faintwind.device.SourceEvent;
 import faintwind.device.Timekeeper;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Where;
 import java.io.Closeable;
 import java.io.IOException;
@@ -158,9 +159,7 @@ public final class LiveRecording implements Closeable {
     if (rows() > 0) {
       gap = Optional.of(gap.orElse(LiveGap.GARBLED));
     }
-    Problem told =
-        Problem.warning(why.id(), why.where(), why.found(), why.details().toArray(String[]::new));
-    tell(LiveNews.Kind.UNREADABLE, at, told);
+    tell(LiveNews.Kind.UNREADABLE, at, why.as(Severity.WARNING));
   }
 
   private void row(LiveSample sample, Instant received) throws IOException {

@@ -106,7 +106,7 @@ public final class Enter {
             "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
       }
     }
-    return write(step, InForceLook.gated(view, events, OffsetDateTime.now(clock)));
+    return write(step, InForceLook.gated(view, events));
   }
 
   /** Puts a calibration in force that does not meet the build, explained by name and reason. */

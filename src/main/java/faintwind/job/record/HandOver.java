@@ -67,8 +67,9 @@ public final class HandOver {
     }
     Unpacked unpacked = ok.value();
     List<Problem> notes = new ArrayList<>();
+    ChainHeads there = ChainHeads.of(Journal.in(unpacked.folder()));
     for (Path other : instruments(into, unpacked.folder())) {
-      same(unpacked, other).ifPresent(notes::add);
+      same(there, other).ifPresent(notes::add);
     }
     if (notes.stream().anyMatch(Problem::isError)) {
       UnpackFolder.delete(unpacked.folder());
@@ -79,9 +80,8 @@ public final class HandOver {
     return Checked.ok(new TakenIn(target, unpacked.head()), notes);
   }
 
-  private static Optional<Problem> same(Unpacked unpacked, Path other) throws IOException {
+  private static Optional<Problem> same(ChainHeads there, Path other) throws IOException {
     ChainHeads here = ChainHeads.of(Journal.in(other));
-    ChainHeads there = ChainHeads.of(Journal.in(unpacked.folder()));
     if (!here.first().equals(there.first())) {
       return Optional.empty();
     }

@@ -19,29 +19,14 @@ import java.util.Optional;
 public final class InForceLook {
   private InForceLook() {}
 
-  /**
-   * Whether a calibration may count, and what is open in the build.
-   *
-   * @param file relative to the instrument's folder
-   * @return refused where the file cannot be read as a calibration
-   * @throws IOException where the disk or a permission fails
-   */
-  public static Checked<InForceGate.Answer> look(
-      InstrumentView view, String file, OffsetDateTime now) throws IOException {
-    return read(view, file)
-        .map(
-            calibration ->
-                InForceGate.check(view.checklist(), view.situation(now), file, calibration));
-  }
-
   /** The events, each calibration among them in force since it was measured, or why not. */
-  static Checked<List<Event>> gated(
-      InstrumentView view, List<? extends Event> events, OffsetDateTime now) throws IOException {
+  static Checked<List<Event>> gated(InstrumentView view, List<? extends Event> events)
+      throws IOException {
     List<Event> judged = new ArrayList<>();
     for (Event event : events) {
       if (event instanceof CalibrationPutInForce wanted) {
         Checked<CalibrationPutInForce> answer =
-            read(view, wanted.file()).then(read -> event(view, wanted, now, read));
+            read(view, wanted.file()).then(read -> event(view, wanted, read));
         if (!(answer instanceof Checked.Ok<CalibrationPutInForce> ok)) {
           return Checked.refused(answer.problems());
         }
@@ -54,16 +39,12 @@ public final class InForceLook {
   }
 
   private static Checked<CalibrationPutInForce> event(
-      InstrumentView view,
-      CalibrationPutInForce wanted,
-      OffsetDateTime now,
-      Calibration calibration) {
-    InForceGate.Answer answer =
-        InForceGate.check(view.checklist(), view.situation(now), wanted.file(), calibration);
+      InstrumentView view, CalibrationPutInForce wanted, Calibration calibration) {
+    List<Problem> reasons = InForceGate.reasons(view.state(), wanted.file(), calibration);
     OffsetDateTime from = wanted.from().orElse(calibration.origin().validFrom());
-    return answer.opens()
-        ? Checked.ok(new CalibrationPutInForce(wanted.file(), Optional.of(from)), answer.open())
-        : Checked.refused(answer.reasons());
+    return reasons.isEmpty()
+        ? Checked.ok(new CalibrationPutInForce(wanted.file(), Optional.of(from)))
+        : Checked.refused(reasons);
   }
 
   /**

@@ -66,14 +66,15 @@ public final class BuildLog {
     return new Page(words, title, label(content), FrontPage.STYLE + ALONE)
         .html(
             html -> {
-              new FrontPage(new Chapter(html, words, 3), content).write();
+              Progress progress = Progress.of(content.checklist(), content.situation());
+              new FrontPage(new Chapter(html, words, 3), content, progress).write();
               signatures(html);
             });
   }
 
   private void write(Html html, BuildLogContent content) {
     Progress progress = Progress.of(content.checklist(), content.situation());
-    new FrontPage(new Chapter(html, words, 3), content).write();
+    new FrontPage(new Chapter(html, words, 3), content, progress).write();
     contents(html);
     section(html, content, "build-log.attention");
     attention(html, content, progress);

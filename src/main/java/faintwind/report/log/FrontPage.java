@@ -53,10 +53,12 @@ final class FrontPage {
   private final Html html;
   private final LogWords words;
   private final BuildLogContent content;
+  private final Progress progress;
   private final InstrumentState state;
   private final OffsetDateTime now;
 
-  FrontPage(Chapter to, BuildLogContent content) {
+  FrontPage(Chapter to, BuildLogContent content, Progress progress) {
+    this.progress = progress;
     this.to = to;
     this.html = to.html();
     this.words = to.words();
@@ -223,7 +225,6 @@ final class FrontPage {
             .map(Standing::at)
             .max(OffsetDateTime::compareTo)
             .orElseThrow();
-    Progress progress = Progress.of(content.checklist(), content.situation());
     long settled = progress.steps().stream().filter(s -> s.state().settled()).count();
     return words.text(
         "front.built.value",
@@ -275,7 +276,7 @@ final class FrontPage {
 
   private void below() {
     html.facts("facts seals", seals());
-    List<Problem> open = InForceGate.open(content.checklist(), content.situation());
+    List<Problem> open = InForceGate.open(content.checklist(), state, progress);
     List<String> lines = new ArrayList<>();
     content.notes().stream().limit(2).forEach(lines::add);
     open.stream().limit(MOST_OPEN - lines.size()).forEach(p -> lines.add(words.messages().note(p)));

@@ -130,10 +130,7 @@ final class FormulaWords {
   List<SureLine> howSure() {
     List<SureLine> lines = new ArrayList<>();
     for (double speed : TABLE_M_S) {
-      Optional<AtSpeed> at =
-          calibration.performance().speeds().stream()
-              .min(Comparator.comparingDouble(s -> Math.abs(s.speed_m_s() - speed)));
-      at.filter(s -> Math.abs(s.speed_m_s() - speed) < 0.05 * speed)
+      atSpeed(speed)
           .ifPresent(
               s ->
                   lines.add(
@@ -146,13 +143,22 @@ final class FormulaWords {
     return lines;
   }
 
+  private Optional<AtSpeed> atSpeed(double speed_m_s) {
+    return calibration.performance().speeds().stream()
+        .min(Comparator.comparingDouble(s -> Math.abs(s.speed_m_s() - speed_m_s)))
+        .filter(s -> Math.abs(s.speed_m_s() - speed_m_s) < 0.05 * speed_m_s);
+  }
+
   private String mark(double speed_m_s) {
     return calibration.coverage().isBeyond(speed_m_s) ? "*" : "";
   }
 
   /** What the mark behind a speed says; empty where no speed carries one. */
   Optional<String> beyond() {
-    boolean any = howSure().stream().anyMatch(line -> line.speed().endsWith("*"));
+    boolean any =
+        TABLE_M_S.stream()
+            .anyMatch(
+                speed -> atSpeed(speed).isPresent() && calibration.coverage().isBeyond(speed));
     return any ? Optional.of(words.text("calibration-page.beyond")) : Optional.empty();
   }
 

@@ -6,6 +6,7 @@ import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.Series;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.Constants;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,8 +15,6 @@ import java.util.List;
 public final class DataCheck {
   private static final int LEAST_ROWS = 12;
   private static final double LEAST_SPIN_S = 60;
-
-  private static final double ZERO_C_K = 273.15;
 
   /** No room is hotter, °C; and the same in °F (own choice). */
   private static final double HOTTEST_C = 46;
@@ -70,8 +69,8 @@ public final class DataCheck {
                   .air_K()
                   .filter(air -> !air.isEmpty())
                   .map(Series::mean)
-                  .orElse(run.conditions().air_K().orElse(ZERO_C_K))
-              - ZERO_C_K;
+                  .orElse(run.conditions().air_K().orElse(Constants.ZERO_C_K))
+              - Constants.ZERO_C_K;
       if (air_C > HOTTEST_C && air_C < HOTTEST_F) {
         found.add(
             Problem.error(

@@ -10,16 +10,9 @@ package faintwind.calibration.fit.health;
  * @param ratio heat taken over heat expected
  * @param u its standard uncertainty
  * @param delta_K mean difference
- * @param speed_m_s mean air speed past the ball
  */
 public record HeatBlock(
-    Phase phase,
-    double from_s,
-    double to_s,
-    double ratio,
-    double u,
-    double delta_K,
-    double speed_m_s) {
+    Phase phase, double from_s, double to_s, double ratio, double u, double delta_K) {
 
   /** What the arm did. */
   public enum Phase {

@@ -133,7 +133,6 @@ public final class HeatCourse {
     double lost = 0;
     double given = 0;
     double mean = 0;
-    double speeds = 0;
     double bySpeed = 0;
     for (int n = 0; n < rows.size(); n++) {
       int i = rows.get(n);
@@ -147,7 +146,6 @@ public final class HeatCourse {
       lost += h * loss[0] * delta;
       given += h * formula.path().heating_K_s() * power(track, t);
       mean += delta / rows.size();
-      speeds += speed / rows.size();
       bySpeed += h * loss[1] * speed * delta;
     }
     double length = to - from;
@@ -160,7 +158,7 @@ public final class HeatCourse {
             ? bySpeed * bySpeed * (wander.turning_s() / length + SPEED * SPEED)
             : lost * lost * wander.rest_s() / length;
     double u = Math.sqrt(byNoise * byNoise + strength / (given * given) + FORM * FORM);
-    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, mean, speeds));
+    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, mean));
   }
 
   /** Slope of a straight line through the differences, K/s. */

@@ -12,7 +12,7 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  */
 public final class OddRuns {
   private final List<RunHealth> runs;
-  private final Map<String, RunHealth.Mean> rests = new LinkedHashMap<>();
+  private final Map<String, Double> rests = new LinkedHashMap<>();
   private final double median;
   private final double scatter;
 
@@ -24,9 +24,9 @@ public final class OddRuns {
   public OddRuns(List<RunHealth> runs) {
     this.runs = List.copyOf(runs);
     for (RunHealth run : runs) {
-      run.rest().ifPresent(mean -> rests.put(run.run(), mean));
+      run.rest().ifPresent(ratio -> rests.put(run.run(), ratio));
     }
-    double[] ratios = rests.values().stream().mapToDouble(RunHealth.Mean::ratio).toArray();
+    double[] ratios = rests.values().stream().mapToDouble(Double::doubleValue).toArray();
     median = ratios.length == 0 ? 1 : new Median().evaluate(ratios);
     scatter = Math.max(HealthLimits.LEAST_SCATTER, spread(ratios, median));
   }
@@ -76,7 +76,7 @@ public final class OddRuns {
 
   /** A lasting change of the heat at rest; its index counts the runs that rest. */
   public Optional<Step> change() {
-    double[] ratios = rests.values().stream().mapToDouble(m -> m.ratio() / median).toArray();
+    double[] ratios = rests.values().stream().mapToDouble(ratio -> ratio / median).toArray();
     return Step.in(ratios, HealthLimits.REST_OFF);
   }
 

@@ -29,6 +29,7 @@ final class Causes {
 
   private final FitResult fit;
   private final RunSet set;
+  private final List<RunHealth> health;
   private final OddRuns odd;
   private final List<Problem> problems = new ArrayList<>();
   private final Set<String> told = new HashSet<>();
@@ -36,9 +37,10 @@ final class Causes {
   Causes(FitResult fit, RunSet set) {
     this.fit = fit;
     this.set = set;
-    this.odd = SetAside.odd(fit);
+    this.health = SetAside.health(fit);
+    this.odd = SetAside.odd(fit, health);
     lasting();
-    for (RunHealth run : SetAside.health(fit)) {
+    for (RunHealth run : health) {
       if (!told.contains(run.run())) {
         single(run);
       }
@@ -59,14 +61,12 @@ final class Causes {
    * Whether the heat of a run is off at rest, so that its unsteadiness is that of the air there.
    */
   boolean restsOff(String run) {
-    return SetAside.health(fit).stream()
-        .filter(r -> r.run().equals(run))
-        .anyMatch(r -> odd.restsOff(r));
+    return health.stream().filter(r -> r.run().equals(run)).anyMatch(r -> odd.restsOff(r));
   }
 
   private void lasting() {
     Optional<SetAside.Change> heat =
-        SetAside.heatChange(fit).filter(c -> fit.aside().containsAll(c.fewer()));
+        SetAside.heatChange(health).filter(c -> fit.aside().containsAll(c.fewer()));
     if (heat.isPresent()) {
       boolean recorded = recorded(heat.get().after().get(0));
       boolean large = Math.abs(heat.get().size()) > SWITCHED;

@@ -63,9 +63,8 @@ final class SetAside {
   }
 
   /** The runs that count, compared with one another. */
-  static OddRuns odd(FitResult fit) {
-    List<RunHealth> counted =
-        health(fit).stream().filter(r -> !fit.aside().contains(r.run())).toList();
+  static OddRuns odd(FitResult fit, List<RunHealth> health) {
+    List<RunHealth> counted = health.stream().filter(r -> !fit.aside().contains(r.run())).toList();
     return new OddRuns(counted);
   }
 
@@ -80,7 +79,7 @@ final class SetAside {
     if (!shifted.isEmpty()) {
       return shifted;
     }
-    OddRuns odd = odd(fit);
+    OddRuns odd = odd(fit, health(fit));
     return change(odd.resting(), odd.change())
         .map(change -> Set.copyOf(change.fewer()))
         .orElseGet(() -> odd.worst().map(Set::of).orElse(Set.of()));
@@ -108,8 +107,8 @@ final class SetAside {
   }
 
   /** A lasting change of the heat at rest over all runs, set aside or not. */
-  static Optional<Change> heatChange(FitResult fit) {
-    OddRuns all = new OddRuns(health(fit));
+  static Optional<Change> heatChange(List<RunHealth> health) {
+    OddRuns all = new OddRuns(health);
     return change(all.resting(), all.change());
   }
 
