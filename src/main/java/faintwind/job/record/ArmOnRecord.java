@@ -20,14 +20,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What the arm is turned at, as far as the journal went: the radii and speeds of the plan kept
- * last, before that the measured radius at the fastest speed of the design.
+ * last, before that the radius as measured, before that as chosen, at the fastest speed of the
+ * design.
  */
 final class ArmOnRecord {
-  private static final String STEP = "set-up-arm";
-  private static final String RADIUS = "radius";
 
   /** A radius that nobody builds is a slip of the hand. */
   private static final double LEAST_M = 0.1;
@@ -35,14 +35,17 @@ final class ArmOnRecord {
   private static final double MOST_M = 5;
 
   private final Path folder;
-  private final Optional<Standing<ReadingEntered>> radius;
+  private final List<Standing<ReadingEntered>> radii;
   private final Optional<Standing<FileAdded>> plan;
-  private OptionalDouble measured_m = OptionalDouble.empty();
+  private OptionalDouble radius_m = OptionalDouble.empty();
   private List<Turning> planned = List.of();
 
   ArmOnRecord(Path folder, InstrumentState state) {
     this.folder = folder;
-    this.radius = state.reading(STEP, RADIUS);
+    this.radii =
+        Stream.of(state.reading("choose-arm", "arm-radius"), state.reading("set-up-arm", "radius"))
+            .flatMap(Optional::stream)
+            .toList();
     this.plan =
         state.standing(FileAdded.class).stream()
             .filter(line -> line.event().kind() == Event.FileRole.PLAN)
@@ -60,14 +63,16 @@ final class ArmOnRecord {
       planned = spins(folder.resolve(plan.get().event().file()));
       return !planned.isEmpty();
     }
-    if (radius.filter(last -> last.entry().equals(line.entry())).isPresent()) {
-      measured_m = metres(radius.get().event());
-      return measured_m.isPresent() && planned.isEmpty();
+    for (Standing<ReadingEntered> radius : radii) {
+      if (radius.entry().equals(line.entry())) {
+        radius_m = metres(radius.event());
+        return radius_m.isPresent() && planned.isEmpty();
+      }
     }
     return false;
   }
 
-  /** The sizes of that arm; none where nothing is measured or planned yet. */
+  /** The sizes of that arm; none where nothing is chosen, measured or planned yet. */
   List<Outcome> sizes(DesignSheet sheet) {
     if (sheet.design().isEmpty()) {
       return List.of();
@@ -76,10 +81,9 @@ final class ArmOnRecord {
     if (!planned.isEmpty()) {
       return ArmSheet.of(planned, design.air());
     }
-    return measured_m.isPresent() && design.use().fastest_m_s() > 0
+    return radius_m.isPresent() && design.use().fastest_m_s() > 0
         ? ArmSheet.of(
-            List.of(new Turning(measured_m.getAsDouble(), design.use().fastest_m_s())),
-            design.air())
+            List.of(new Turning(radius_m.getAsDouble(), design.use().fastest_m_s())), design.air())
         : List.of();
   }
 

@@ -150,6 +150,25 @@ class SheetsOnRecordTest {
   }
 
   @Test
+  void anArmChosenLongerThanNeededSetsTheSizesAndIsNotDoubtedOnceMeasured() throws IOException {
+    Optional<String> choice = Optional.of("choose-arm");
+    Amount chosen = Amount.exact(90, "cm");
+    enter(
+        choice, new ReadingEntered("arm-radius", "90", chosen, Optional.empty()), NOW.plusHours(1));
+    assertThat(size(OutcomeId.ARM_RADIUS)).isCloseTo(900, within(1e-9));
+    assertThat(size(OutcomeId.ARM_TURNS)).as("60·3/(2π·0.9), rounded").isEqualTo(32);
+    enter(choice, new StepFinished(), NOW.plusHours(2));
+
+    Amount measured = Amount.exact(897, "mm");
+    enter(
+        Optional.of("set-up-arm"),
+        new ReadingEntered("radius", "897", measured, Optional.empty()),
+        NOW.plusHours(3));
+    assertThat(size(OutcomeId.ARM_RADIUS)).isCloseTo(897, within(1e-9));
+    assertThat(doubts("choose-arm")).isEmpty();
+  }
+
+  @Test
   void anArmThatWasBuiltForLessIsDoubtedAndOneForMoreIsNot() throws IOException {
     enter(Optional.of("build-hub"), new StepFinished(), NOW.plusMinutes(1));
     keepPlan(0.5, 2);
