@@ -84,6 +84,8 @@ public final class BenchWalk {
       if (isOfSignal(tips.one()) || isOfSignal(tips.other())) {
         without(step, reading, BenchFact.LOGGER_ON_CABLE);
       }
+    } else if (tips.one() == ProbePoint.FUSED_PLUS) {
+      without(step, reading, BenchFact.POWER_ON);
     } else {
       with(step, reading, BenchFact.POWER_ON);
     }
@@ -111,7 +113,15 @@ public final class BenchWalk {
           HEATER_PLUS_BALLS,
           HEATER_MINUS_NEAR,
           HEATER_MINUS_BALLS,
-          SUPPLY_PLUS ->
+          SUPPLY_PLUS,
+          FUSED_PLUS,
+          FUSED_MINUS,
+          PROOF_1_A,
+          PROOF_1_B,
+          PROOF_10_A,
+          PROOF_10_B,
+          TIP_RED,
+          TIP_BLACK ->
           false;
     };
   }
@@ -149,8 +159,10 @@ public final class BenchWalk {
       case HEATER_PLUS_BALLS, HEATER_MINUS_BALLS ->
           facts.contains(BenchFact.CABLE_FAR_BARE) || facts.contains(BenchFact.HEATER_JOINTS_BARE);
       case SIGNAL_PLUS_BALLS, SIGNAL_MINUS_BALLS -> facts.contains(BenchFact.CABLE_FAR_BARE);
-      case PLATE -> true;
+      case PLATE, PROOF_1_A, PROOF_1_B, PROOF_10_A, PROOF_10_B, TIP_RED, TIP_BLACK -> true;
       case SUPPLY_PLUS -> facts.contains(BenchFact.FUSE_FITTED);
+      case FUSED_PLUS, FUSED_MINUS ->
+          facts.contains(BenchFact.FUSE_FITTED) && !facts.contains(BenchFact.SUPPLY_ON_CABLE);
     };
   }
 

@@ -51,7 +51,7 @@ final class PowerEvidence {
   /** A resistance at no place of the instrument: one of a known resistor or of the tips alone. */
   static boolean isProof(Step step, Reading reading) {
     return isOpener(step)
-        && reading.tips().isEmpty()
+        && reading.tips().filter(tips -> !tips.one().isOfProof()).isEmpty()
         && reading.recorded().isEmpty()
         && NumberText.measureTheSame("Ω", reading.unit());
   }

@@ -127,6 +127,13 @@ final class Assembly {
     switch (scene) {
       case "resistor" -> n.join("leg-a", "leg-b", ohm(Part.HEATER_ALONE));
       case "heater" -> n.join("lead-a", "lead-b", ohm(Part.HEATER_WITH_LEADS));
+      case "proof" -> {
+        n.join("proof-1-a", "proof-1-b", 1e6);
+        n.join("proof-10-a", "proof-10-b", 10e6);
+        n.join("tip-red", "tip-black", TINY_OHM);
+        // so that none of them floats
+        List.of("proof-1-b", "proof-10-b", "tip-black").forEach(end -> n.join(end, "table", 1e10));
+      }
       case "loop" -> n.join("loop-plus", "loop-minus", ohm(Part.LOOP_ALONE));
       case "joined" -> {
         cable(n);

@@ -44,6 +44,11 @@ final class BenchModel {
     return n.ohm(one.word(), other.word()) + METER_LEADS_OHM;
   }
 
+  /** Volts of the supply with nothing on it. */
+  double open_V() {
+    return design.value("supply_V");
+  }
+
   /** Volts at the balls with the supply on. */
   double voltage_V() {
     return design.value("heater_voltage_V");
@@ -59,6 +64,9 @@ final class BenchModel {
     heater(n);
     loop(n);
     cable(n);
+    n.join("proof-1-a", "proof-1-b", 1e6);
+    n.join("proof-10-a", "proof-10-b", 10e6);
+    n.join("tip-red", "tip-black", TINY_OHM);
     // every point has some leak to the table, so that nothing floats
     for (ProbePoint point : ProbePoint.values()) {
       n.join(point.word(), "table", 10 * COAT_OHM);

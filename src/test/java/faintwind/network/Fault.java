@@ -302,13 +302,32 @@ enum Fault {
   SUPPLY_SAGS("supply-sags") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
+      double left = 0.3 + 0.55 * r.nextDouble();
+      a.set(Part.SUPPLY_INSIDE, a.ohm(Part.HEATER) * (1 / left - 1));
+    }
+  },
+  SUPPLY_LOW("supply-open-low") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
       a.supply(a.supply_V() * (0.3 + 0.55 * r.nextDouble()));
     }
   },
-  SUPPLY_TOO_HIGH("supply-too-high") {
+  SUPPLY_TOO_HIGH("supply-open-high") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.supply(a.supply_V() * (1.15 + r.nextDouble()));
+    }
+  },
+  SUPPLY_DEAD("supply-open-dead") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.supply(0.05 * r.nextDouble());
+    }
+  },
+  SUPPLY_REVERSED("supply-open-reversed") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.supply(-a.supply_V());
     }
   },
   SIGNAL_LEADS_EXCHANGED("leads-exchanged") {

@@ -36,7 +36,8 @@ final class ModelMeter {
       if (Math.abs(shown) <= r.top()) {
         BigDecimal step = BigDecimal.valueOf(r.step());
         BigDecimal counts =
-            BigDecimal.valueOf(Math.max(0, shown) / r.step()).setScale(0, RoundingMode.HALF_EVEN);
+            BigDecimal.valueOf((unit.equals("V") ? shown : Math.max(0, shown)) / r.step())
+                .setScale(0, RoundingMode.HALF_EVEN);
         return counts.multiply(step).toPlainString() + " " + unit;
       }
       range = meter.range(r.top() * 1.001, unit);

@@ -60,6 +60,7 @@ class WalkThroughTest {
 
   private static Optional<String> shown(BenchModel model, Reading reading) {
     return switch (reading.id()) {
+      case "supply-open" -> Optional.of(model.open_V() + " V");
       case "supply-volts" -> Optional.of(model.voltage_V() + " V");
       case "supply-current" -> Optional.of(model.current_A() + " A");
       default -> reading.tips().map(tips -> ohms(model, reading, tips));

@@ -28,7 +28,22 @@ public enum ProbePoint {
   SIGNAL_PLUS_BALLS,
   SIGNAL_MINUS_NEAR,
   SIGNAL_MINUS_BALLS,
-  SUPPLY_PLUS;
+  SUPPLY_PLUS,
+  // the fused supply before anything is connected to it
+  FUSED_PLUS,
+  FUSED_MINUS,
+  // the known resistors on which the meter is proven, and its own tips held together
+  PROOF_1_A,
+  PROOF_1_B,
+  PROOF_10_A,
+  PROOF_10_B,
+  TIP_RED,
+  TIP_BLACK;
+
+  /** Whether it is of a known resistor or of the meter, and of nothing that is built. */
+  public boolean isOfProof() {
+    return compareTo(PROOF_1_A) >= 0;
+  }
 
   /** The word in data files and drawings. */
   public String word() {
