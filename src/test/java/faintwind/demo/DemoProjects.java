@@ -59,7 +59,7 @@ final class DemoProjects {
           Map.entry("plating-needed", Map.of("needed", "no")),
           Map.entry("set-up-input", Map.of("input", "voltage")),
           Map.entry("ready-supply", Map.of("fuse", "yes", "source", "battery")),
-          Map.entry("choose-arm", Map.of("drive", "hand", "room", "yes")),
+          Map.entry("choose-arm", Map.of("data", "ride", "drive", "hand", "room", "yes")),
           Map.entry("balance-arm", Map.of("stays", "yes")),
           Map.entry("arm-drive", Map.of("stops", "yes")),
           Map.entry("arm-safety", Map.of("balanced", "yes", "fixed", "yes", "clear", "yes")),
@@ -280,7 +280,8 @@ final class DemoProjects {
             "loop-alone", "8.4",
             "loop-mounted", "8.5",
             "supply-open", "5.02",
-            "radius-growth", "0.5"));
+            "radius-growth", "0.5",
+            "arm-radius", "900"));
     typed.putAll(
         Map.of(
             "loop", "8.5",
@@ -290,7 +291,7 @@ final class DemoProjects {
             "noise", "0.4",
             "sense-change", "0.29",
             "breath-drop", "0.12",
-            "radius", "600",
+            "radius", "900",
             "u-radius", "1",
             "jar-delta", "31.7"));
     typed.put("jar-air", "19.5");

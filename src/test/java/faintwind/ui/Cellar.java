@@ -115,7 +115,7 @@ public final class Cellar {
   }
 
   /** Starts a clock that has run for some minutes at {@link #NOW}. */
-  Cellar clock(String stepId, double duration_s, long goneMinutes) {
+  public Cellar clock(String stepId, double duration_s, long goneMinutes) {
     Step.ClockSpec clock = checklist.step(stepId).orElseThrow().asks().clock().orElseThrow();
     time = NOW.minusMinutes(goneMinutes + 1);
     add(Optional.of(stepId), new ClockStarted(clock.id(), duration_s));

@@ -1,9 +1,9 @@
 package faintwind.report.log;
 
 import faintwind.calibration.bench.ControlChart;
+import faintwind.guide.ReadingTrend;
 import faintwind.guide.checklist.Reading;
 import faintwind.message.AmountText;
-import faintwind.message.NumberText;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Standing;
 import faintwind.report.figure.ControlChartPlots;
@@ -22,22 +22,10 @@ final class BuildLogChart {
     this.words = words;
   }
 
-  /** The chart below the readings; nothing where a reading was not taken often enough. */
-  void write(Chapter to, Reading reading, List<Standing<ReadingEntered>> history) {
-    List<Standing<ReadingEntered>> lines =
-        history.stream()
-            .filter(Standing::stands)
-            .filter(line -> Double.isFinite(line.event().amount().value()))
-            .toList();
-    if (lines.size() < ControlChart.LEAST) {
-      return;
-    }
-    ControlChart chart =
-        ControlChart.of(
-            lines.stream()
-                .map(Standing::event)
-                .map(e -> NumberText.convert(e.amount().value(), e.amount().unit(), reading.unit()))
-                .toList());
+  /** The chart below the readings. */
+  void write(Chapter to, Reading reading, ReadingTrend trend) {
+    List<Standing<ReadingEntered>> lines = trend.lines();
+    ControlChart chart = trend.chart();
     to.say(
         chart.outside().isPresent() ? "build-log.chart.outside" : "build-log.chart",
         reading.label(),

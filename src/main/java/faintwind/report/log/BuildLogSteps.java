@@ -2,6 +2,7 @@ package faintwind.report.log;
 
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.ReadingTrend;
 import faintwind.guide.Remedies;
 import faintwind.guide.StepState;
 import faintwind.guide.Verdicts;
@@ -183,7 +184,10 @@ final class BuildLogSteps {
             "build-log.entered"),
         rows);
     BuildLogChart chart = new BuildLogChart(words);
-    step.asks().readings().forEach(r -> chart.write(to, r, state.history(step.id(), r.id())));
+    for (Reading reading : step.asks().readings()) {
+      ReadingTrend.of(step.id(), reading, state)
+          .ifPresent(trend -> chart.write(to, reading, trend));
+    }
   }
 
   private List<String> readingRow(

@@ -4,7 +4,9 @@ import faintwind.guide.checklist.Step.Picture;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Messages;
 import faintwind.report.card.StepCard;
+import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.CardView;
+import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.make.StepView.Probes;
@@ -15,6 +17,7 @@ import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -28,6 +31,7 @@ import javafx.scene.layout.VBox;
 final class StepAside {
   private static final double PHOTO_WIDTH_PX = 96;
   private static final double OWN_PICTURE_PX = 300;
+  private static final double TREND_HEIGHT_EM = 14;
 
   private final Desk desk;
   private final Messages words;
@@ -103,6 +107,7 @@ final class StepAside {
     aside.meter().ifPresent(face -> add(new MeterCard(face, words, acts.chooseMeter())));
     aside.clock().ifPresent(face -> add(new ClockView("step-clock", face)));
     card.ifPresent(this::add);
+    trends(aside.trends());
     if (!aside.reasons().why().isEmpty()) {
       add(titled("window.step.why", Words.label(aside.reasons().why())));
     }
@@ -116,6 +121,13 @@ final class StepAside {
     }
     aside.photos().ifPresent(photos -> add(photos(photos)));
     add(paper());
+  }
+
+  /** A reading that was taken again and again: what it did over the years. */
+  private void trends(List<PlotFigure> figures) {
+    for (int i = 0; i < figures.size(); i++) {
+      add(FigureCard.of("step-trend-" + (i + 1), figures.get(i), TREND_HEIGHT_EM, desk));
+    }
   }
 
   /** A picture of the teacher's own checklist, or one of the program's. */

@@ -2,6 +2,7 @@ package faintwind.ui.make;
 
 import faintwind.guide.checklist.Step.Picture;
 import faintwind.report.card.StepCard;
+import faintwind.report.paint.PlotFigure;
 import faintwind.ui.part.CautionCard.Caution;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.GateList.Missing;
@@ -170,6 +171,7 @@ public record StepView(
    * @param photos what photo is wanted and how many there are
    * @param card worked out from the design
    * @param meter where the step is measured with one
+   * @param trends of the readings that were taken often enough
    */
   public record Aside(
       Optional<Picture> picture,
@@ -177,7 +179,12 @@ public record StepView(
       Optional<ClockView.Face> clock,
       Optional<Photos> photos,
       Optional<StepCard> card,
-      Optional<MeterFace> meter) {}
+      Optional<MeterFace> meter,
+      List<PlotFigure> trends) {
+    public Aside {
+      trends = List.copyOf(trends);
+    }
+  }
 
   /**
    * Why, and what to look for.

@@ -3,6 +3,7 @@ package faintwind.ui.make;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.ReadingTrend;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Question;
@@ -17,6 +18,8 @@ import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.Waived;
 import faintwind.record.Standing;
 import faintwind.report.card.StepCards;
+import faintwind.report.figure.ControlChartPlots;
+import faintwind.report.paint.PlotFigure;
 import faintwind.ui.instrument.ClockWords;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.make.StepView.Aside;
@@ -165,7 +168,19 @@ final class StepViews {
         where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
         Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
         step.text().card().flatMap(card -> new StepCards(words).of(card, situation)),
-        meters.of(step, situation));
+        meters.of(step, situation),
+        trends(step, situation));
+  }
+
+  private List<PlotFigure> trends(Step step, Situation situation) {
+    ControlChartPlots plots = new ControlChartPlots(words);
+    List<PlotFigure> all = new ArrayList<>();
+    for (Reading reading : step.asks().readings()) {
+      ReadingTrend.of(step.id(), reading, situation.state())
+          .map(trend -> plots.figure(trend.chart(), reading.label(), reading.unit()))
+          .ifPresent(all::add);
+    }
+    return all;
   }
 
   private List<Missing> missing(StepProgress where, Progress progress) {

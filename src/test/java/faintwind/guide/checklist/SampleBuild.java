@@ -122,6 +122,7 @@ public final class SampleBuild {
     typed.put("supply-current", "49.6");
     typed.put("sense-change", "0.28");
     typed.put("breath-drop", "0.2");
+    typed.put("arm-radius", "600");
     typed.put("radius", "612");
     typed.put("u-radius", "1.5");
     typed.put("radius-growth", "0.5");

@@ -87,6 +87,7 @@ class StepModelTest {
     assertThat(after).isNotEqualTo("weigh-blanks");
     bench.quiet().answer(); // that the step was opened is written
     bench.step().move(-1);
+    bench.quiet().answer();
     assertThat(bench.step().stepId()).isEqualTo("weigh-blanks");
   }
 }
