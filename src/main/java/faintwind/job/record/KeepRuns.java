@@ -1,7 +1,7 @@
 package faintwind.job.record;
 
 import faintwind.files.AtomicFile;
-import faintwind.files.Sha256;
+import faintwind.files.instrument.UnpackFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.EnteredFile;
@@ -51,6 +51,7 @@ public final class KeepRuns {
       return enter.plain(Optional.empty(), events(root, source, files));
     }
     List<Problem> outside = outside(files, table);
+    enter.shut().ifPresent(outside::add);
     if (!outside.isEmpty()) {
       return Checked.refused(outside);
     }
@@ -68,15 +69,12 @@ public final class KeepRuns {
       Path whole = file.toAbsolutePath().normalize();
       String name = String.valueOf(file.getFileName());
       if (whole.startsWith(root) && !whole.equals(table)) {
-        events.add(added(root, name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN, whole));
+        FileRole role = name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN;
+        events.add(EnteredFile.added(root, role, whole));
       }
     }
-    events.add(added(root, FileRole.RUNS_TABLE, table));
+    events.add(EnteredFile.added(root, FileRole.RUNS_TABLE, table));
     return events;
-  }
-
-  private static Event added(Path root, FileRole role, Path file) throws IOException {
-    return new Event.FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
   }
 
   private static List<Problem> outside(Map<String, Path> files, Path table) {
@@ -89,8 +87,21 @@ public final class KeepRuns {
     return problems;
   }
 
+  /** Copies all or none. */
   private static Path copy(Path root, Path table, Map<String, Path> files) throws IOException {
     Path target = freeFolder(root.resolve("runs"));
+    try {
+      copy(files, target);
+    } catch (IOException e) {
+      if (Files.exists(target)) {
+        UnpackFolder.delete(target);
+      }
+      throw e;
+    }
+    return target.resolve(table.getFileName().toString());
+  }
+
+  private static void copy(Map<String, Path> files, Path target) throws IOException {
     for (Map.Entry<String, Path> file : files.entrySet()) {
       Path copy = target.resolve(file.getKey());
       Path parent = copy.getParent();
@@ -99,7 +110,6 @@ public final class KeepRuns {
       }
       AtomicFile.write(copy, Files.readAllBytes(file.getValue()));
     }
-    return target.resolve(table.getFileName().toString());
   }
 
   private static Path freeFolder(Path runs) {
