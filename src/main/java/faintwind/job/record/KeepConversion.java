@@ -56,8 +56,9 @@ public final class KeepConversion {
    *
    * @param log relative to the folder
    * @param speeds relative to the folder
+   * @param entry the line that says by which calibration
    */
-  public record Kept(ConversionSummary summary, String log, String speeds) {}
+  public record Kept(ConversionSummary summary, String log, String speeds, JournalEntry entry) {}
 
   public KeepConversion(InstrumentView view, Enter enter, How how) {
     this.view = view;
@@ -102,7 +103,10 @@ public final class KeepConversion {
         .map(
             entry ->
                 new Kept(
-                    summary.value(), EnteredFile.name(root, kept), EnteredFile.name(root, speeds)))
+                    summary.value(),
+                    EnteredFile.name(root, kept),
+                    EnteredFile.name(root, speeds),
+                    entry))
         .then(made -> Checked.ok(made, summary.notes()));
   }
 
