@@ -51,7 +51,8 @@ public final class InstrumentField implements FieldWays {
         enter -> {
           InstrumentView view = instrument.now().get().view();
           KeepConversion.How how =
-              new KeepConversion.How(view.path().resolve(by), SpeedSettings::usual, profile);
+              new KeepConversion.How(
+                  view.path().resolve(by), SpeedSettings::usual, profile, Optional.empty());
           Checked<Kept> kept = new KeepConversion(view, enter, how).keep(log, JobWatch.NOBODY);
           return kept.map(
               made -> {
