@@ -1,8 +1,6 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
-import faintwind.job.field.CalibrationForLog;
-import faintwind.job.field.KeptLogs;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.record.Event;
@@ -13,6 +11,7 @@ import faintwind.ui.design.DesignModel;
 import faintwind.ui.design.DesignScreen;
 import faintwind.ui.field.FieldModel;
 import faintwind.ui.field.FieldScreen;
+import faintwind.ui.field.InstrumentField;
 import faintwind.ui.formula.FormulaModel;
 import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.formula.FormulaScreen;
@@ -128,28 +127,19 @@ final class DataScreens {
             desk.words(),
             desk.background(),
             name -> desk.files().save(desk.text("field.next.save.act"), name));
-    model.choosing(
-        (log, profile) -> {
-          CalibrationForLog chosen =
-              CalibrationForLog.of(
-                  instrument.state(), log, profile, OffsetDateTime.now(desk.clock()));
-          return new FieldModel.Chosen(
-              chosen.file().map(instrument.folder()::resolve), chosen.notes());
-        });
+    InstrumentField ways = new InstrumentField(desk, instrument);
+    model.at(ways);
     inForce(instrument).ifPresent(model::useCalibration);
     tables.recording(instrument.folder()).whenOver(model::open);
     FieldScreen screen = new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
-    InstrumentState state = instrument.state();
-    desk.background()
-        .runQuietly(
-            watch -> KeptLogs.of(instrument.folder(), state),
-            logs -> {
-              screen.withKept(logs);
-              if (!logs.isEmpty() && model.view().get().look().isEmpty()) {
-                model.openFirst(logs.get(logs.size() - 1).file());
-              }
-            },
-            broke -> {});
+    ways.kept(
+        logs -> {
+          screen.withKept(logs);
+          if (!logs.isEmpty() && model.view().get().look().isEmpty()) {
+            model.openFirst(logs.get(logs.size() - 1).file());
+          }
+        });
+    model.whenKept(() -> ways.kept(screen::withKept));
     return screen;
   }
 

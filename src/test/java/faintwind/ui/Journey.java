@@ -5,6 +5,7 @@ import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.InstrumentState;
 import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.Theme;
 import faintwind.ui.make.StepScreen;
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -21,6 +22,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
+import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * The window of one journey: a folder of instruments, a clock, answers to every question for a
@@ -189,5 +191,43 @@ public final class Journey {
   public void picture(String name) {
     robot.interact(
         () -> Pictures.keep(stage().getScene(), Path.of("target/pictures/" + name + ".png")));
+  }
+
+  /**
+   * Keeps pictures in every size, theme and text size people have; only with {@code
+   * -Djourney.pictures=FOLDER}.
+   */
+  public void pictures(String name) {
+    String into = System.getProperty("journey.pictures", "");
+    if (into.isEmpty()) {
+      return;
+    }
+    for (int[] size : new int[][] {{1024, 700}, {1366, 768}, {1920, 1080}}) {
+      for (int text : new int[] {100, 150}) {
+        look(size, text, Theme.LIGHT, Path.of(into, name + "-" + size[0] + "-" + text + ".png"));
+      }
+    }
+    look(new int[] {1366, 768}, 100, Theme.DARK, Path.of(into, name + "-1366-100-dark.png"));
+    look(new int[] {1280, 800}, 100, Theme.LIGHT, Path.of(into, name + ".png"));
+  }
+
+  private void look(int[] size, int text, Theme theme, Path file) {
+    robot.interact(
+        () -> {
+          stage().setWidth(size[0]);
+          stage().setHeight(size[1]);
+          window().desk().look().textPct().set(text);
+          window().desk().look().theme().set(theme);
+        });
+    for (int i = 0; i < 3; i++) {
+      WaitForAsyncUtils.waitForFxEvents();
+      robot.sleep(60);
+    }
+    robot.interact(
+        () -> {
+          stage().getScene().getRoot().applyCss();
+          stage().getScene().getRoot().layout();
+          Pictures.keep(stage().getScene(), file);
+        });
   }
 }

@@ -387,6 +387,10 @@ public final class Enter {
     return Checked.ok(entries.get(entries.size() - 1));
   }
 
+  InstrumentView view() {
+    return view;
+  }
+
   Situation situation() {
     return view.situation(OffsetDateTime.now(clock));
   }

@@ -52,8 +52,14 @@ public final class KeepConversion {
    *
    * @param log relative to the folder
    * @param speeds relative to the folder
+   * @param entry the line that says by which calibration
    */
-  public record Kept(ConversionSummary summary, String log, String speeds) {}
+  public record Kept(ConversionSummary summary, String log, String speeds, JournalEntry entry) {}
+
+  /** Conversions kept with the instrument that is entered into. */
+  public KeepConversion(Enter enter, How how) {
+    this(enter.view(), enter, how);
+  }
 
   public KeepConversion(InstrumentView view, Enter enter, How how) {
     this.view = view;
@@ -90,7 +96,10 @@ public final class KeepConversion {
         .map(
             entry ->
                 new Kept(
-                    summary.value(), EnteredFile.name(root, kept), EnteredFile.name(root, speeds)))
+                    summary.value(),
+                    EnteredFile.name(root, kept),
+                    EnteredFile.name(root, speeds),
+                    entry))
         .then(made -> Checked.ok(made, summary.notes()));
   }
 

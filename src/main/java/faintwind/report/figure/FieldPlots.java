@@ -29,7 +29,7 @@ public final class FieldPlots {
   /**
    * What a converted log shows.
    *
-   * @param clock whether x is the time of day (seconds since midnight) or seconds of the record
+   * @param time the axis that x is in
    * @param speed speed with its band, in pieces between gaps, m/s
    * @param raw the signal, in pieces
    * @param signal name and unit of the signal
@@ -38,7 +38,7 @@ public final class FieldPlots {
    * @param notes peaks and the like, in the speed panel
    */
   public record Log(
-      boolean clock,
+      PlotAxis time,
       List<PlotPoints> speed,
       List<PlotPoints> raw,
       String signal,
@@ -66,7 +66,7 @@ public final class FieldPlots {
     /** The stretch between two times of the axis. */
     public Log between(double from, double to) {
       return new Log(
-          clock,
+          time,
           cut(speed, from, to),
           cut(raw, from, to),
           signal,
@@ -85,15 +85,15 @@ public final class FieldPlots {
 
   /** Speed over the raw record over the flags, on one axis of time. */
   public PlotFigure log(Log log) {
-    PlotAxis.Scale scale = log.clock() ? PlotAxis.Scale.CLOCK : PlotAxis.Scale.MINUTES;
     double from = log.span().from();
     double to = log.span().to();
-    String name = messages.text(log.clock() ? "plot.time" : "plot.minutes");
-    PlotAxis named = PlotAxis.of(name, scale).between(from, to);
-    PlotAxis bare = PlotAxis.of("", scale).between(from, to);
+    PlotAxis named = log.time().between(from, to);
+    PlotAxis bare = PlotAxis.of("", log.time().scale()).between(from, to);
     List<PlotPanel> panels = new ArrayList<>();
     panels.add(speed(log, named));
-    panels.add(raw(log, bare));
+    if (!log.raw().isEmpty()) {
+      panels.add(raw(log, bare));
+    }
     if (!log.lanes().isEmpty()) {
       panels.add(PlotPanel.of("", bare, PlotAxis.linear(""), PlotContent.lanes(log.lanes())));
     }

@@ -4,7 +4,6 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.calibration.speed.SpeedSettings;
-import faintwind.job.JobWatch;
 import faintwind.job.field.Convert;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
@@ -14,7 +13,6 @@ import faintwind.job.live.Listen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
-import faintwind.message.Problem;
 import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -22,7 +20,6 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -34,23 +31,9 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   private Optional<Path> calibrationFile = Optional.empty();
   private String saved = "";
   private Optional<ImportProfile> profile = Optional.empty();
-  private Optional<ByDate> byDate = Optional.empty();
+  private Optional<FieldWays> ways = Optional.empty();
   private Optional<Path> waiting = Optional.empty();
-
-  /** The calibration that was in force when a log was recorded. */
-  @FunctionalInterface
-  public interface ByDate {
-    /** Off the JavaFX thread; the file's name is its path. */
-    Chosen of(Path log, Optional<ImportProfile> profile) throws IOException;
-  }
-
-  /**
-   * A calibration for a log.
-   *
-   * @param file empty where none was ever in force
-   * @param notes what a person should know of the choice
-   */
-  public record Chosen(Optional<Path> file, List<Problem> notes) {}
+  private Runnable whenKept = () -> {};
 
   /**
    * What there is to show.
@@ -58,18 +41,28 @@ public final class FieldModel extends DataModel<FieldModel.View> {
    * @param calibration what logs are converted by; empty where none is in force
    * @param look the converted log; empty where none was brought in
    * @param findings what stands out in it
+   * @param together several logs in place of one, by time
    * @param problems sentences with their place
    */
   public record View(
       Optional<Calibration> calibration,
       Optional<LookedAtLog> look,
       Optional<FieldFindings> findings,
+      List<FieldLook.Found> together,
       List<String> problems) {
-    static final View NOTHING =
-        new View(Optional.empty(), Optional.empty(), Optional.empty(), List.of());
+    static final View NOTHING = nothing(Optional.empty(), List.of());
 
     public View {
+      together = List.copyOf(together);
       problems = List.copyOf(problems);
+    }
+
+    static View nothing(Optional<Calibration> calibration, List<String> problems) {
+      return new View(calibration, Optional.empty(), Optional.empty(), List.of(), problems);
+    }
+
+    private View saying(String problem) {
+      return new View(calibration, look, findings, together, List.of(problem));
     }
   }
 
@@ -98,10 +91,8 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     calibrationFile = read.isOk() ? Optional.of(file) : Optional.empty();
     put(
         read.fold(
-            (value, notes) ->
-                new View(Optional.of(value), Optional.empty(), Optional.empty(), lines(notes)),
-            problems ->
-                new View(Optional.empty(), Optional.empty(), Optional.empty(), lines(problems))));
+            (value, notes) -> View.nothing(Optional.of(value), lines(notes)),
+            problems -> View.nothing(Optional.empty(), lines(problems))));
     say();
     if (read.isOk()) {
       waiting.ifPresent(this::open);
@@ -109,9 +100,14 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     waiting = Optional.empty();
   }
 
-  /** Reads each log by the calibration in force when it was recorded. */
-  public void choosing(ByDate way) {
-    byDate = Optional.of(way);
+  /** Reads each log by the calibration in force when it was recorded, and keeps it there. */
+  public void at(FieldWays instrument) {
+    ways = Optional.of(instrument);
+  }
+
+  /** Tells when a log was kept. */
+  public void whenKept(Runnable then) {
+    whenKept = then;
   }
 
   /** How a live recording finds its air speed, where a calibration is at hand. */
@@ -147,56 +143,19 @@ public final class FieldModel extends DataModel<FieldModel.View> {
       return;
     }
     saved = "";
-    Way usual = new Way(calibrationFile, calibration.get(), List.of());
+    FieldLook job = job(calibration.get());
     Optional<ImportProfile> lines = profile;
     background.run(
-        watch -> look(log, lines, usual, watch),
-        found -> found(usual, found),
+        watch -> job.look(log, lines, watch),
+        found -> found(job.usual().by(), found),
         broke -> problem(log, broke));
   }
 
-  private record Way(Optional<Path> file, Calibration by, List<Problem> notes) {}
-
-  private Checked<Found> look(Path log, Optional<ImportProfile> lines, Way usual, JobWatch watch)
-      throws IOException {
-    Checked<Way> way = way(log, lines, usual);
-    if (!(way instanceof Checked.Ok<Way> ok)) {
-      return Checked.refused(way.problems());
-    }
-    Calibration by = ok.value().by();
-    Checked<LookedAtLog> looked = job(ok.value(), lines).look(log, watch);
-    if (!(looked instanceof Checked.Ok<LookedAtLog> seen)) {
-      return Checked.refused(looked.problems());
-    }
-    List<Problem> notes = new ArrayList<>(ok.value().notes());
-    notes.addAll(seen.notes());
-    FieldFindings findings = FieldFindings.of(seen.value().rows(), by.performance().floor_m_s());
-    return Checked.ok(new Found(ok.value(), seen.value(), findings), notes);
+  private FieldLook job(Calibration calibration) {
+    return new FieldLook(ways, new FieldLook.Way(calibrationFile, calibration, List.of()));
   }
 
-  /** The calibration of the log's own time where there is a record to ask, else the usual one. */
-  private Checked<Way> way(Path log, Optional<ImportProfile> lines, Way usual) throws IOException {
-    if (byDate.isEmpty()) {
-      return Checked.ok(usual);
-    }
-    Chosen chosen = byDate.get().of(log, lines);
-    if (chosen.file().isEmpty() || chosen.file().equals(usual.file())) {
-      return Checked.ok(new Way(usual.file(), usual.by(), chosen.notes()));
-    }
-    return OpenCalibration.read(chosen.file().get())
-        .map(by -> new Way(chosen.file(), by, chosen.notes()));
-  }
-
-  private static Convert job(Way way, Optional<ImportProfile> lines) {
-    Convert plain =
-        new Convert(
-            way.by(), way.file().map(Path::toString).orElse(""), SpeedSettings.usual(way.by()));
-    return lines.map(plain::reading).orElse(plain);
-  }
-
-  private record Found(Way way, LookedAtLog looked, FieldFindings findings) {}
-
-  private void found(Way usual, Checked<Found> found) {
+  private void found(Calibration usual, Checked<FieldLook.Found> found) {
     put(
         found.fold(
             (value, notes) -> {
@@ -205,12 +164,58 @@ public final class FieldModel extends DataModel<FieldModel.View> {
                   Optional.of(value.way().by()),
                   Optional.of(value.looked()),
                   Optional.of(value.findings()),
+                  List.of(),
                   lines(notes));
             },
-            problems ->
-                new View(
-                    Optional.of(usual.by()), Optional.empty(), Optional.empty(), lines(problems))));
+            problems -> View.nothing(Optional.of(usual), lines(problems))));
     say();
+  }
+
+  /** Shows several logs on one axis, each by the calibration of its own time. */
+  public void openTogether(List<Path> logs) {
+    Optional<Calibration> calibration = view().get().calibration();
+    if (calibration.isEmpty() || logs.isEmpty()) {
+      return;
+    }
+    saved = "";
+    profile = Optional.empty();
+    FieldLook job = job(calibration.get());
+    background.run(
+        watch -> job.together(logs, watch),
+        found -> {
+          put(
+              found.fold(
+                  (all, notes) ->
+                      new View(calibration, Optional.empty(), Optional.empty(), all, lines(notes)),
+                  problems -> View.nothing(calibration, lines(problems))));
+          say();
+        },
+        broke -> problem(logs.get(0), broke));
+  }
+
+  /** Keeps log and speeds with the instrument. */
+  public void keep() {
+    Optional<Path> log = view().get().look().map(LookedAtLog::log);
+    if (ways.isEmpty() || log.isEmpty() || calibrationFile.isEmpty()) {
+      return;
+    }
+    ways.get()
+        .keep(
+            log.get(),
+            calibrationFile.get(),
+            profile,
+            kept -> {
+              saved =
+                  kept.fold(
+                      (done, notes) -> text("field.kept", done.speeds(), done.log()),
+                      problems -> "");
+              if (kept.isOk()) {
+                whenKept.run();
+              } else {
+                problem(String.join(" ", lines(kept.problems())));
+              }
+              say();
+            });
   }
 
   /** Writes the converted log where the person says. */
@@ -227,7 +232,8 @@ public final class FieldModel extends DataModel<FieldModel.View> {
 
   private void save(Calibration by, Path log, Path target) {
     Path minutes = Convert.minutesBeside(target);
-    Convert job = job(new Way(calibrationFile, by, List.of()), profile).withMinutes(minutes);
+    Convert job =
+        new FieldLook.Way(calibrationFile, by, List.of()).job(profile).withMinutes(minutes);
     background.run(
         watch -> job.file(log, target, watch),
         done -> {
@@ -245,8 +251,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   }
 
   private void problem(String sentence) {
-    View now = view().get();
-    put(new View(now.calibration(), now.look(), now.findings(), List.of(sentence)));
+    put(view().get().saying(sentence));
     say();
   }
 
@@ -256,6 +261,10 @@ public final class FieldModel extends DataModel<FieldModel.View> {
       say(
           Next.say(Mark.BLOCKED, text("field.next.calibration"))
               .withDetail(text("field.next.calibration-detail")));
+    } else if (!now.together().isEmpty()) {
+      say(
+          Next.say(Mark.DONE, text("field.next.together", now.together().size()))
+              .withDetail(text("field.next.together-detail")));
     } else if (now.look().isEmpty()) {
       say(
           now.problems().isEmpty()
@@ -270,15 +279,28 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   }
 
   private Next sayLook(LookedAtLog look) {
-    Act act = new Act("field-save", text("field.next.save.act"), this::save);
+    Act elsewhere = new Act("field-save", text("field.next.save.act"), this::save);
+    Optional<String> there =
+        calibrationFile.flatMap(by -> ways.flatMap(at -> at.keptAs(look.log(), by)));
+    if (there.isPresent()) {
+      return Next.say(Mark.DONE, text("field.next.kept", there.get()))
+          .withDetail(text("field.next.kept-detail"))
+          .withOther(elsewhere);
+    }
     FieldRows rows = look.rows();
     // switching the heater on at the start of a log is no fault
     boolean power =
         rows.stretches(SpeedFlag.POWER).stream().anyMatch(s -> s.from_s() > rows.time_s(0));
     boolean care = power || !rows.stretches(SpeedFlag.GAP).isEmpty();
-    String sentence = text(care ? "field.next.care" : "field.next.save");
+    String key = ways.isPresent() ? "field.next.keep" : "field.next.save";
     long count = look.summary().rows();
-    return Next.say(care ? Mark.ATTENTION : Mark.DONE, sentence, act)
-        .withDetail(text("field.next.rows", Numerals.grouped(count), Numerals.grouped(count)));
+    String detail = text("field.next.rows", Numerals.grouped(count), Numerals.grouped(count));
+    String sentence = text(care ? key + "-care" : key);
+    Mark mark = care ? Mark.ATTENTION : Mark.DONE;
+    if (ways.isEmpty()) {
+      return Next.say(mark, sentence, elsewhere).withDetail(detail);
+    }
+    Act keep = new Act("field-keep", text("field.next.keep.act"), this::keep);
+    return Next.say(mark, sentence, keep).withDetail(detail).withOther(elsewhere);
   }
 }

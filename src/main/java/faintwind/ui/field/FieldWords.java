@@ -7,11 +7,6 @@ import faintwind.job.field.FieldRows;
 import faintwind.job.field.LookedAtLog;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
-import faintwind.report.figure.FieldPlots;
-import faintwind.report.picture.PlotToken;
-import faintwind.report.plot.PlotLane;
-import faintwind.report.plot.PlotNote;
-import faintwind.report.plot.PlotPoints;
 import faintwind.ui.part.TimeText;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
@@ -19,10 +14,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says and draws what a converted log shows: its day in a sentence, its gusts, its flags. */
+/** Says what a converted log shows: its day in a sentence, its gusts, its flags. */
 final class FieldWords {
-  private static final double DAY_S = 86_400;
-  private static final double GAP_STEPS = 5;
+  /** A day and a minute: a log of a whole day names each time once. */
+  private static final double DAY_S = 86_460;
 
   private final Messages words;
   private final LookedAtLog look;
@@ -36,6 +31,27 @@ final class FieldWords {
     this.findings = findings;
     this.floor_m_s = calibration.performance().floor_m_s();
     this.highest_m_s = calibration.coverage().highest_m_s();
+  }
+
+  LookedAtLog look() {
+    return look;
+  }
+
+  FieldFindings findings() {
+    return findings;
+  }
+
+  double floor_m_s() {
+    return floor_m_s;
+  }
+
+  double length_s() {
+    return findings.length_s();
+  }
+
+  /** The axis of this log alone. */
+  LogTime time() {
+    return LogTime.of(words, look, findings.length_s());
   }
 
   /** The day in a sentence. */
@@ -141,135 +157,41 @@ final class FieldWords {
 
   private String time(double time_s) {
     return look.start()
-        .map(s -> DateTimeFormatter.ofPattern("HH:mm").format(at(s, time_s)))
+        .map(s -> clock(at(s, time_s)))
         .orElseGet(() -> words.text("field.time.minute", Math.round(time_s / 60)));
+  }
+
+  /** The time of day, with the day where the log has more than one of the same. */
+  private String clock(OffsetDateTime at) {
+    String pattern = findings.length_s() > DAY_S ? "EEE HH:mm" : "HH:mm";
+    return DateTimeFormatter.ofPattern(pattern, words.locale()).format(at);
   }
 
   private static OffsetDateTime at(OffsetDateTime start, double time_s) {
     return start.plusNanos(Math.round(time_s * 1e9));
   }
 
-  /** The plot: time of day where the start is known and the log is no longer than two days. */
-  FieldPlots.Log plot() {
-    boolean clock = look.start().isPresent() && findings.length_s() <= 2 * DAY_S;
-    double shift = clock ? look.start().orElseThrow().toLocalTime().toSecondOfDay() : 0;
-    return new FieldPlots.Log(
-        clock,
-        speedPieces(shift),
-        rawPieces(shift),
-        look.signal(),
-        floor_m_s,
-        lanes(shift),
-        notes(shift));
+  /** The words at a gust of the plot. */
+  List<String> peak(FieldFindings.Gust gust) {
+    return List.of(marked(gust.speed_m_s()), time(gust.time_s()));
   }
 
-  /** Which stretch of the plot is drawn. */
-  String stretch(boolean clock, double from, double to) {
-    return words.text("field.stretch.shown", onAxis(clock, from), onAxis(clock, to));
+  /** The words at the only stretch of a lane. */
+  String lane(SpeedFlag flag, List<FieldRows.Stretch> stretches) {
+    return words.text("field.lane." + flag.word(), length(stretches));
   }
 
-  private String onAxis(boolean clock, double at) {
-    return clock
-        ? Numerals.clock(at % DAY_S)
-        : words.text("field.time.minute", Math.round(at / 60));
-  }
-
-  private List<PlotNote> notes(double shift) {
-    return findings.gusts().stream()
-        .map(
-            g ->
-                new PlotNote(
-                    g.time_s() + shift + 0.01 * findings.length_s(),
-                    g.speed_m_s(),
-                    List.of(marked(g.speed_m_s()), time(g.time_s())),
-                    PlotToken.INK))
-        .toList();
-  }
-
-  private List<PlotLane> lanes(double shift) {
-    List<PlotLane> lanes = new ArrayList<>();
+  /** The flags of the row at a time, in words; empty where there is none. */
+  String flagsAt(double time_s) {
+    List<String> flags = new ArrayList<>();
     for (SpeedFlag flag : SpeedFlag.values()) {
-      List<FieldRows.Stretch> stretches = look.rows().stretches(flag);
-      boolean always = flag == SpeedFlag.FLOOR || flag == SpeedFlag.WARMUP || flag == SpeedFlag.GAP;
-      if (always || !stretches.isEmpty()) {
-        lanes.add(
-            new PlotLane(
-                flag.word(),
-                texture(flag),
-                stretches.stream()
-                    .map(s -> new PlotLane.Stretch(s.from_s() + shift, s.to_s() + shift))
-                    .toList(),
-                flag == SpeedFlag.FLOOR || stretches.size() != 1
-                    ? ""
-                    : words.text("field.lane." + flag.word(), length(stretches))));
+      boolean there =
+          look.rows().stretches(flag).stream()
+              .anyMatch(s -> time_s >= s.from_s() && (time_s < s.to_s() || s.to_s() == s.from_s()));
+      if (there) {
+        flags.add(flag.word());
       }
     }
-    return lanes;
-  }
-
-  private static PlotLane.Texture texture(SpeedFlag flag) {
-    return switch (flag) {
-      case FLOOR -> PlotLane.Texture.SOLID;
-      case ABOVE -> PlotLane.Texture.HOLLOW;
-      case WARMUP -> PlotLane.Texture.WAVE;
-      case GAP -> PlotLane.Texture.POSTS;
-      case POWER -> PlotLane.Texture.KINK;
-      case BAD -> PlotLane.Texture.SLANTS;
-    };
-  }
-
-  private List<PlotPoints> speedPieces(double shift) {
-    return pieces(
-        (from, to) -> {
-          FieldRows rows = look.rows();
-          double[][] columns = new double[4][to - from];
-          for (int i = from; i < to; i++) {
-            double speed = rows.speed_m_s(i);
-            columns[0][i - from] = rows.time_s(i) + shift;
-            columns[1][i - from] = speed;
-            columns[2][i - from] = Math.max(0, speed - rows.u95_m_s(i));
-            columns[3][i - from] = speed + rows.u95_m_s(i);
-          }
-          return PlotPoints.withBand(columns[0], columns[1], columns[2], columns[3]);
-        },
-        true);
-  }
-
-  private List<PlotPoints> rawPieces(double shift) {
-    return pieces(
-        (from, to) -> {
-          double[][] columns = new double[2][to - from];
-          for (int i = from; i < to; i++) {
-            columns[0][i - from] = look.rows().time_s(i) + shift;
-            columns[1][i - from] = look.rows().signal(i);
-          }
-          return PlotPoints.of(columns[0], columns[1]);
-        },
-        false);
-  }
-
-  /** Makes one piece of the rows from one index up to another. */
-  private interface PieceOf {
-    PlotPoints rows(int from, int to);
-  }
-
-  /** Unbroken pieces; a speed piece also ends where the speed means nothing. */
-  private List<PlotPoints> pieces(PieceOf make, boolean meantOnly) {
-    FieldRows rows = look.rows();
-    double limit = GAP_STEPS * Math.max(1e-9, findings.length_s() / Math.max(1, rows.size()));
-    List<PlotPoints> pieces = new ArrayList<>();
-    int from = 0;
-    for (int i = 0; i <= rows.size(); i++) {
-      boolean end = i == rows.size();
-      boolean skip = !end && meantOnly && !rows.isMeant(i);
-      boolean gap = !end && i > 0 && rows.time_s(i) - rows.time_s(i - 1) > limit;
-      if (end || skip || gap) {
-        if (i > from) {
-          pieces.add(make.rows(from, i));
-        }
-        from = skip ? i + 1 : i;
-      }
-    }
-    return pieces;
+    return String.join(" ", flags);
   }
 }

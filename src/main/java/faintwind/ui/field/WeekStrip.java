@@ -14,6 +14,7 @@ import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
@@ -37,12 +38,15 @@ final class WeekStrip extends VBox {
   private final Desk desk;
   private final List<KeptLogs.Log> logs;
   private final Consumer<Path> open;
+  private final Consumer<List<Path>> together;
   private LocalDate monday;
 
-  WeekStrip(Desk desk, List<KeptLogs.Log> logs, Consumer<Path> open) {
+  WeekStrip(
+      Desk desk, List<KeptLogs.Log> logs, Consumer<Path> open, Consumer<List<Path>> together) {
     this.desk = desk;
     this.logs = logs;
     this.open = open;
+    this.together = together;
     this.monday = monday(logs.get(logs.size() - 1).span().from());
     setId("field-week");
     getStyleClass().add("data-body");
@@ -65,7 +69,16 @@ final class WeekStrip extends VBox {
     getChildren().setAll(head(), week);
     List<KeptLogs.Log> shown = logs.stream().filter(log -> touches(log, monday, DAYS)).toList();
     for (int i = 0; i < shown.size(); i++) {
-      getChildren().add(link(shown.get(i), i));
+      getChildren().add(line(shown.get(i), i));
+    }
+    if (shown.size() > 1) {
+      List<Path> files = shown.stream().map(KeptLogs.Log::file).toList();
+      getChildren()
+          .add(
+              Words.link(
+                  "field-week-together",
+                  desk.text("field.week.together", files.size()),
+                  () -> together.accept(files)));
     }
   }
 
@@ -113,7 +126,7 @@ final class WeekStrip extends VBox {
     double from = share(log.span().from(), date);
     double width = Math.max(LEAST_SHARE, share(log.span().to(), date) - from);
     Region bar = new Region();
-    bar.getStyleClass().add("share-bar");
+    bar.getStyleClass().add("week-bar");
     bar.layoutXProperty().bind(track.widthProperty().multiply(from));
     bar.prefWidthProperty().bind(track.widthProperty().multiply(width));
     bar.prefHeightProperty().bind(track.heightProperty());
@@ -128,13 +141,21 @@ final class WeekStrip extends VBox {
     return Math.max(0, Math.min(1, seconds / DAY_S));
   }
 
-  private Hyperlink link(KeptLogs.Log log, int place) {
+  private Node line(KeptLogs.Log log, int place) {
     String text =
         desk.text(
             "field.week.log",
             CLOCK.format(log.span().from()),
             CLOCK.format(log.span().to()),
-            String.valueOf(log.file().getFileName()));
-    return Words.link("field-week-log-" + (place + 1), text, () -> open.accept(log.file()));
+            String.valueOf(Path.of(log.name()).getFileName()));
+    Hyperlink link =
+        Words.link("field-week-log-" + (place + 1), text, () -> open.accept(log.file()));
+    String by =
+        log.converted()
+            .map(made -> desk.text("field.week.by", made.calibration()))
+            .orElseGet(() -> desk.text("field.week.not-kept"));
+    Pane thumb = log.shape().map(ShapeView::new).<Pane>map(view -> view).orElseGet(Pane::new);
+    thumb.getStyleClass().add("shape-view");
+    return Boxes.row("ways", thumb, new VBox(link, Words.label(by, "fine", "soft")));
   }
 }

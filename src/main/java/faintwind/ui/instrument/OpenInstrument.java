@@ -24,6 +24,7 @@ import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -47,7 +48,7 @@ public final class OpenInstrument {
   private final ReadOnlyObjectWrapper<Standpoint> now;
   private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
   private final ReadOnlyBooleanWrapper stranded = new ReadOnlyBooleanWrapper();
-  private final Deque<Entry> unwritten = new ArrayDeque<>();
+  private final Deque<Unwritten> unwritten = new ArrayDeque<>();
   private Optional<HoldInstrument> hold = Optional.empty();
 
   /** Whether it was left, perhaps before the right to write had come. */
@@ -145,9 +146,18 @@ public final class OpenInstrument {
     return trouble.getReadOnlyProperty();
   }
 
+  private record Unwritten(Entry entry, Consumer<Checked<JournalEntry>> told) {}
+
   /** Writes an entry. */
   public void enter(Entry entry) {
-    unwritten.addLast(entry);
+    enter(entry, answer -> {});
+  }
+
+  /**
+   * Writes an entry and tells, on the JavaFX thread, what came of it once it is on disk or refused.
+   */
+  public void enter(Entry entry, Consumer<Checked<JournalEntry>> told) {
+    unwritten.addLast(new Unwritten(entry, told));
     if (unwritten.size() == 1) {
       writeFirst();
     }
@@ -265,7 +275,7 @@ public final class OpenInstrument {
   }
 
   private void writeFirst() {
-    Entry entry = unwritten.getFirst();
+    Entry entry = unwritten.getFirst().entry();
     Enter enter = new Enter(now.get().view(), clock, Enter.Person.named(signed()));
     Path folder = folder();
     Optional<Problem> why = shut;
@@ -292,7 +302,8 @@ public final class OpenInstrument {
     trouble.set(written.answer().isOk() ? "" : sentences(written.answer().problems()));
     // Who is told may make the next entry at once: it has to find this one still in its place.
     now.set(written.standpoint());
-    unwritten.removeFirst();
+    Unwritten was = unwritten.removeFirst();
+    was.told().accept(written.answer());
     if (!unwritten.isEmpty()) {
       writeFirst();
     }

@@ -9,6 +9,7 @@ import faintwind.report.picture.PictureSize;
 import faintwind.report.picture.PictureStyle;
 import faintwind.report.picture.PictureSvg;
 import faintwind.report.picture.PlotToken;
+import faintwind.report.plot.PlotAxis;
 import faintwind.report.plot.PlotLane;
 import faintwind.report.plot.PlotNote;
 import faintwind.report.plot.PlotPoints;
@@ -65,10 +66,13 @@ class PlotsTest {
         .isEqualTo("Warmer than the air, K: falls from 32.0 to 8.00; highest 32.0, lowest 8.00.");
   }
 
+  private static final PlotAxis MINUTES = PlotAxis.of("minutes", PlotAxis.Scale.MINUTES);
+  private static final PlotAxis CLOCK = PlotAxis.of("time of day", PlotAxis.Scale.CLOCK);
+
   @Test
   void emptyFieldLogStillDraws() {
     FieldPlots.Log log =
-        new FieldPlots.Log(false, List.of(), List.of(), "K", 0.05, List.of(), List.of());
+        new FieldPlots.Log(MINUTES, List.of(), List.of(), "K", 0.05, List.of(), List.of());
     assertThat(PictureSvg.of(new FieldPlots(WORDS).log(log), SIZE, PAPER)).contains("Air speed");
   }
 
@@ -84,7 +88,7 @@ class PlotsTest {
             "");
     FieldPlots.Log log =
         new FieldPlots.Log(
-            false,
+            MINUTES,
             List.of(first, second),
             List.of(first, second),
             "K",
@@ -118,7 +122,7 @@ class PlotsTest {
         new FieldPlots(WORDS)
             .log(
                 new FieldPlots.Log(
-                    true, List.of(points), List.of(points), "K", 0.05, lanes, List.of()));
+                    CLOCK, List.of(points), List.of(points), "K", 0.05, lanes, List.of()));
     assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains(">floor<").contains(">gap<");
     assertThat(figure.description()).contains("floor: one stretch").contains("gap: none");
   }

@@ -103,7 +103,7 @@ class FieldScreenTest {
     robot.interact(() -> window.picture("field-stretch"));
     PlotCard picked = robot.lookup("#field-plot").queryAs(PlotCard.class);
     assertThat(picked.getAccessibleText()).isNotEqualTo(summary);
-    assertThat(slider.getAccessibleText()).startsWith("8:00:");
+    assertThat(slider.getAccessibleText()).startsWith("Sat 21 Nov 08:00:");
     robot.interact(() -> slider.setHighValue(slider.getMax()));
     WaitForAsyncUtils.waitFor(
         10,
