@@ -387,10 +387,6 @@ public final class Enter {
     return Checked.ok(entries.get(entries.size() - 1));
   }
 
-  InstrumentView view() {
-    return view;
-  }
-
   Situation situation() {
     return view.situation(OffsetDateTime.now(clock));
   }

@@ -56,11 +56,6 @@ public final class KeepConversion {
    */
   public record Kept(ConversionSummary summary, String log, String speeds, JournalEntry entry) {}
 
-  /** Conversions kept with the instrument that is entered into. */
-  public KeepConversion(Enter enter, How how) {
-    this(enter.view(), enter, how);
-  }
-
   public KeepConversion(InstrumentView view, Enter enter, How how) {
     this.view = view;
     this.enter = enter;

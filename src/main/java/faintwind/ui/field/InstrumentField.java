@@ -6,6 +6,7 @@ import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.field.CalibrationForLog;
 import faintwind.job.field.KeptLogs;
+import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeepConversion;
 import faintwind.job.record.KeepConversion.Kept;
 import faintwind.message.Checked;
@@ -48,10 +49,10 @@ public final class InstrumentField implements FieldWays {
     AtomicReference<Kept> done = new AtomicReference<>();
     instrument.enter(
         enter -> {
-          Path file = instrument.folder().resolve(by);
-          Checked<Kept> kept =
-              new KeepConversion(enter, new KeepConversion.How(file, SpeedSettings::usual, profile))
-                  .keep(log, JobWatch.NOBODY);
+          InstrumentView view = instrument.now().get().view();
+          KeepConversion.How how =
+              new KeepConversion.How(view.path().resolve(by), SpeedSettings::usual, profile);
+          Checked<Kept> kept = new KeepConversion(view, enter, how).keep(log, JobWatch.NOBODY);
           return kept.map(
               made -> {
                 done.set(made);
