@@ -3,6 +3,7 @@ package faintwind.guide;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
+import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Repaired;
 import faintwind.record.InstrumentState;
@@ -61,6 +62,14 @@ public record Due(OffsetDateTime at, Cause cause) {
     return Stream.concat(early, Stream.of(new Due(measured.plusYears(YEARS), Cause.TIME)))
         .min(Comparator.comparing(Due::at))
         .orElseThrow();
+  }
+
+  /** When the calibration in force is due; empty where none ever was. */
+  public static Optional<Due> ofInForce(Checklist checklist, Situation situation) {
+    return situation
+        .state()
+        .last(CalibrationPutInForce.class)
+        .map(line -> of(checklist, situation, InstrumentState.countsFrom(line)));
   }
 
   private static Stream<Due> repairs(InstrumentState state, OffsetDateTime measured) {

@@ -2,14 +2,15 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.job.WindowChoices;
+import faintwind.files.Sha256;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.record.Event.CalibrationPutInForce;
-import faintwind.ui.frame.KeptLook;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
+import faintwind.record.Event.NoteWritten;
 import faintwind.ui.frame.Place;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -17,12 +18,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
-import java.util.Locale;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
-import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
-import javafx.stage.Stage;
+import javafx.scene.control.TextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,95 +32,155 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /**
- * An instrument over the years: its logs by the week, two calibrations of it, and when it is due.
- * {@code -Dyears.pictures=FOLDER} keeps pictures.
+ * An instrument over the years: its logs by the week, two calibrations of it against each other, a
+ * check in ten minutes, when it is due, and runs that do not say when they were measured.
  */
 @ExtendWith(ApplicationExtension.class)
 class YearsJourneyTest {
+  private static final String FIRST = "calibrations/2026-09-13.json";
   private static final String SECOND = "calibrations/2026-10-20.json";
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
-  Path parent;
-
-  @SuppressWarnings("NullAway.Init") // the test opens its window
-  private Stage stage;
-
-  @SuppressWarnings("NullAway.Init")
-  private FaintwindWindow window;
+  Path folder;
 
   @Test
   void theRecordComparesTwoCalibrationsAndTheFieldOpensWithItsDay(FxRobot robot)
       throws IOException {
-    Path workspace = parent.resolve("Cheese cellar");
-    new WindowChoices(100, "light", false, "Ida").write(workspace);
-    secondCalibration(Cellar.shipped(workspace, "rind-1"));
-    robot.interact(() -> openWindow(workspace));
-    Waiting.until(() -> robot.lookup("#instrument-rind-1").tryQuery().isPresent());
-    robot.doubleClickOn("#instrument-rind-1");
-    Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
-    place(robot, Place.FIELD, () -> robot.lookup("#field-plot").tryQuery().isPresent());
+    Path cellar = Cellar.shipped(folder, "rind-1");
+    secondCalibration(cellar);
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    Waiting.until(() -> journey.there("#instrument-rind-1"));
+    assertThat(journey.words("#instrument-rind-1")).contains("2027-10-20");
+    journey.pictures("home");
+    journey.openInstrument("rind-1");
+    place(robot, journey, Place.FIELD, () -> journey.there("#field-plot"));
     assertThat(said(robot, "#field-week-log-1"))
         .contains("2026-09-19 11:14", "north-shelf-day.csv");
-    picture(robot, "field");
-    place(robot, Place.RECORD, () -> robot.lookup("#record-compared").tryQuery().isPresent());
-    assertThat(robot.lookup("#record-drift").tryQuery()).isPresent();
-    picture(robot, "record");
-    robot.interact(() -> stage.close());
+    place(robot, journey, Place.RECORD, () -> journey.there("#record-compared"));
+    assertThat(journey.there("#record-drift")).isTrue();
+    assertThat(journey.there("#record-changes")).isTrue();
+    assertThatTheOtherTwoCanBeChosen(robot, journey);
+    recheck(robot, journey, cellar);
+    place(robot, journey, Place.FORMULA, () -> journey.there("#formula-loss"));
+    Waiting.until(() -> journey.words("#next-detail").contains("2027-10-20"));
+    journey.close();
+  }
+
+  private static void assertThatTheOtherTwoCanBeChosen(FxRobot robot, Journey journey) {
+    ComboBox<?> earlier = robot.lookup("#record-earlier").queryAs(ComboBox.class);
+    assertThat(earlier.getItems()).hasToString("[" + FIRST + ", " + SECOND + "]");
+    robot.interact(() -> earlier.getSelectionModel().select(1));
+    Waiting.until(() -> journey.words("#record-calibrations").contains("En 0.00"));
+  }
+
+  /** Two runs of the shipped session stand for ten minutes at the arm. */
+  private void recheck(FxRobot robot, Journey journey, Path cellar) throws IOException {
+    Path session = cellar.resolve("runs/first-session");
+    List<String> table = Files.readAllLines(session.resolve("runs.csv"));
+    List<String> few = new ArrayList<>(List.of(table.get(0)));
+    table.stream().filter(row -> row.startsWith("spin")).limit(2).forEach(few::add);
+    Path runs = Files.write(folder.resolve("check/runs.csv"), copied(session, few));
+    journey.choose(runs);
+    journey.fire("#recheck-choose");
+    Waiting.until(() -> journey.words("#recheck-answer").contains("The calibration stands."));
+    assertThat(journey.words("#recheck-answer")).contains("spin01", "spin02", "they agree");
+    Waiting.until(
+        () ->
+            journey
+                .state("rind-1")
+                .last(NoteWritten.class)
+                .filter(note -> note.event().text().contains("The calibration stands."))
+                .isPresent());
+    assertThat(journey.words("#recheck-answer")).contains("The calibration stands.");
+    journey.pictures("record");
+  }
+
+  /** The recordings beside the table that names them. */
+  private List<String> copied(Path session, List<String> table) throws IOException {
+    Path check = Files.createDirectories(folder.resolve("check"));
+    for (String name : List.of("session.csv", "chain.json")) {
+      Files.copy(session.resolve(name), check.resolve(name));
+    }
+    return table;
+  }
+
+  @Test
+  void theDayIsAskedWhereTheRecordingsDoNotSayIt(FxRobot robot) throws IOException {
+    undated(Cellar.shipped(folder, "rind-1"));
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    journey.openInstrument("rind-1");
+    place(robot, journey, Place.FORMULA, () -> journey.there("#measured-day"));
+    Waiting.until(() -> journey.there("#formula-again"));
+    type(robot, "#measured-day", "2027-03-04");
+    assertThat(journey.words("#measured-form")).contains("A day that is past is expected");
+    type(robot, "#measured-day", "2026-11-03 14:30");
+    assertThat(journey.words("#measured-form")).contains("2026-11-03 14:30 UTC");
+    type(robot, "#measured-operator", "Ida Test");
+    type(robot, "#measured-place", "the barn");
+    journey.pictures("formula-measured");
+    journey.close();
+  }
+
+  /** The shipped runs without a date, brought in as if they were next year's. */
+  private static void undated(Path cellar) throws IOException {
+    Path session = cellar.resolve("runs/first-session");
+    Path again = Files.createDirectories(cellar.resolve("runs/undated"));
+    for (String name : List.of("session.csv", "zero.csv")) {
+      List<String> lines = Files.readAllLines(session.resolve(name));
+      Files.write(
+          again.resolve(name), lines.stream().filter(l -> !l.startsWith("# start")).toList());
+    }
+    Files.copy(session.resolve("chain.json"), again.resolve("chain.json"));
+    String table = Files.readString(session.resolve("runs.csv"));
+    Path runs = Files.writeString(again.resolve("runs.csv"), table.replace("made up", "next year"));
+    enter(
+        cellar,
+        view ->
+            view.plain(
+                Optional.empty(),
+                new FileAdded(FileRole.RUNS_TABLE, "runs/undated/runs.csv", Sha256.of(runs))));
   }
 
   private static String said(FxRobot robot, String id) {
     return robot.lookup(id).queryAs(Labeled.class).getText();
   }
 
+  private static void type(FxRobot robot, String field, String text) {
+    robot.interact(() -> robot.lookup(field).queryAs(TextField.class).setText(text));
+  }
+
   /** The same formula put in force once more, as if measured in October. */
-  private static void secondCalibration(Path folder) throws IOException {
-    Path first = folder.resolve("calibrations/2026-09-13.json");
-    Files.copy(first, folder.resolve(SECOND));
+  private static void secondCalibration(Path cellar) throws IOException {
+    Files.copy(cellar.resolve(FIRST), cellar.resolve(SECOND));
+    enter(
+        cellar,
+        enter ->
+            enter.plain(
+                Optional.empty(),
+                new CalibrationPutInForce(
+                    SECOND, Optional.of(OffsetDateTime.parse("2026-10-20T15:00:00+02:00")))));
+  }
+
+  private interface Entry {
+    Checked<?> into(Enter enter) throws IOException;
+  }
+
+  private static void enter(Path cellar, Entry entry) throws IOException {
     Checked<InstrumentView> opened =
-        InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet);
-    InstrumentView view = ((Checked.Ok<InstrumentView>) opened).value();
+        InstrumentView.open(cellar, KeptDesigns.withShippedParts()::sheet);
     Enter enter =
         new Enter(
-            view,
+            ((Checked.Ok<InstrumentView>) opened).value(),
             Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC),
             Enter.Person.named("Ida Test"));
-    CalibrationPutInForce october =
-        new CalibrationPutInForce(
-            SECOND, Optional.of(OffsetDateTime.parse("2026-10-20T15:00:00+02:00")));
-    assertThat(enter.plain(Optional.empty(), october).isOk()).isTrue();
+    assertThat(entry.into(enter).isOk()).isTrue();
   }
 
-  private void openWindow(Path folder) {
-    FaintwindApp.dressProgram();
-    stage = new Stage();
-    stage.setWidth(Integer.getInteger("years.width", 1024));
-    stage.setHeight(Integer.getInteger("years.height", 700));
-    window =
-        new FaintwindWindow(
-            stage,
-            Messages.of(Locale.ENGLISH),
-            KeptLook.in(folder),
-            Clock.fixed(Cellar.NOW.toInstant(), ZoneOffset.UTC),
-            new ChosenFiles());
-    window.show();
-  }
-
-  private void place(FxRobot robot, Place place, BooleanSupplier there) {
-    robot.interact(() -> window.desk().go().accept(place));
+  private static void place(FxRobot robot, Journey journey, Place place, BooleanSupplier there) {
+    robot.interact(() -> journey.window().desk().go().accept(place));
     Waiting.until(there);
-  }
-
-  private void picture(FxRobot robot, String name) {
-    String folder = System.getProperty("years.pictures", "");
-    if (!folder.isEmpty()) {
-      robot.interact(
-          () -> {
-            Node root = stage.getScene().getRoot();
-            root.applyCss();
-            stage.getScene().getRoot().layout();
-            Pictures.keep(stage.getScene(), Path.of(folder, name + ".png"));
-          });
-    }
   }
 }

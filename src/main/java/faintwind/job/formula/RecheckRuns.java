@@ -1,9 +1,15 @@
 package faintwind.job.formula;
 
+import faintwind.calibration.Calibration;
+import faintwind.calibration.compare.Recheck;
 import faintwind.calibration.run.Run;
+import faintwind.files.Sha256;
 import faintwind.files.run.RunsTable;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -18,5 +24,44 @@ public final class RecheckRuns {
    */
   public static Checked<List<Run>> read(Path table) throws IOException {
     return RunsTable.read(table).map(runs -> runs.runSet().runs());
+  }
+
+  /**
+   * What came of a check.
+   *
+   * @param runs each run that says how fast the air moved
+   * @param sha256 of the runs table
+   */
+  public record Check(List<Recheck.AtRun> runs, String sha256) {
+    public Check {
+      runs = List.copyOf(runs);
+    }
+
+    /** Whether every run agrees. */
+    public boolean agrees() {
+      return runs.stream().allMatch(run -> run.en().isSatisfactory());
+    }
+  }
+
+  /**
+   * What a calibration reads at the runs of a table.
+   *
+   * @return refused where one of the two cannot be read, or no run says how fast the air moved
+   * @throws IOException where something that is there cannot be read
+   */
+  public static Checked<Check> check(Path calibration, Path table) throws IOException {
+    Checked<Calibration> by = OpenCalibration.read(calibration);
+    Checked<List<Run>> turned = read(table);
+    String sha256 = Files.isRegularFile(table) ? Sha256.of(table) : "";
+    return by.then(
+        known ->
+            turned.then(
+                runs -> {
+                  List<Recheck.AtRun> found = Recheck.of(known, runs);
+                  return found.isEmpty()
+                      ? Checked.refused(
+                          Problem.error("recheck.none", Where.file(table.toString()), ""))
+                      : Checked.ok(new Check(found, sha256));
+                }));
   }
 }

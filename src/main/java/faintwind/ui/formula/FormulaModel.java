@@ -4,6 +4,8 @@ import faintwind.calibration.Cancelled;
 import faintwind.guide.InForceGate.Answer;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.MeasuredKnown;
+import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -18,6 +20,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * The fit of the formula to the runs on record: made in the background, looked at, put in force.
@@ -31,6 +35,9 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   private boolean fittedHere;
   private boolean inForce;
   private String said = "";
+  private MeasuredWhen measured = MeasuredWhen.NOT_SAID;
+  private final ReadOnlyObjectWrapper<Optional<MeasuredKnown>> known =
+      new ReadOnlyObjectWrapper<>(Optional.empty());
 
   /** How far the fit is. */
   public enum Stage {
@@ -69,8 +76,15 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   /** What the model asks of the world. */
   public interface Ways {
 
-    /** Fits the runs of a table and keeps the calibration file; off the JavaFX thread. */
-    Checked<Kept> fit(Path table, JobWatch watch) throws IOException;
+    /** What is known of the measurement of runs without asking; off the JavaFX thread. */
+    Checked<MeasuredKnown> known(Path table) throws IOException;
+
+    /**
+     * Fits the runs of a table and keeps the calibration file; off the JavaFX thread.
+     *
+     * @param said what a person said of their measurement
+     */
+    Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException;
 
     /** Reads the calibration in force again; empty where there is none. */
     Optional<Checked<Kept>> read() throws IOException;
@@ -95,6 +109,9 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
 
     /** Writes the build log into the instrument's folder; off the JavaFX thread. */
     Checked<String> writeBuildLog() throws IOException;
+
+    /** When the calibration in force is to be made again, in words; empty where none is. */
+    Optional<String> due();
 
     /** Goes to the turntable. */
     void toTurntable();
@@ -143,6 +160,22 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
         },
         this::broke);
     set(runsTable.isPresent() ? Stage.READY : Stage.NOTHING, Optional.empty(), List.of());
+    runsTable.ifPresent(
+        runs ->
+            background.runQuietly(
+                watch -> ways.known(runs),
+                found -> known.set(found.fold((v, notes) -> Optional.of(v), p -> Optional.empty())),
+                broke -> {}));
+  }
+
+  /** What is known of the measurement of the runs; empty until they were looked at. */
+  ReadOnlyObjectProperty<Optional<MeasuredKnown>> known() {
+    return known.getReadOnlyProperty();
+  }
+
+  /** What a person says of the measurement of the runs, for the next fit. */
+  void measured(MeasuredWhen byPerson) {
+    measured = byPerson;
   }
 
   private void readAgain(Checked<Kept> read) {
@@ -184,12 +217,13 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
       return;
     }
     Path runs = table.get();
+    MeasuredWhen byPerson = measured;
     said = "";
     drawing.ifPresent(Running::cancel);
     fitting =
         Optional.of(
             background.runBeside(
-                watch -> unlessStopped(() -> ways.fit(runs, watch)),
+                watch -> unlessStopped(() -> ways.fit(runs, byPerson, watch)),
                 outcome -> {
                   fitting = Optional.empty();
                   fitted(outcome);
@@ -322,7 +356,10 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
       Next done =
           Next.say(Mark.DONE, text("formula.next.in-force"), log)
               .withDetail(
-                  said.isEmpty() ? text("formula.next.in-force-detail", made.file()) : said);
+                  said.isEmpty()
+                      ? text("formula.next.in-force-detail", made.file(), ways.due().orElse(""))
+                          .strip()
+                      : said);
       return table.isPresent() ? done.withOther(again) : done;
     }
     if (made.formula().calibration().rehearsal()) {

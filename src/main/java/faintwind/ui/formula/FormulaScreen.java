@@ -1,5 +1,6 @@
 package faintwind.ui.formula;
 
+import faintwind.job.formula.MeasuredKnown;
 import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.frame.DataScreen;
@@ -38,6 +39,7 @@ public final class FormulaScreen extends DataScreen {
   @FXML private Label title;
   @FXML private Label how;
   @FXML private VBox problems;
+  @FXML private VBox measured;
   @FXML private VBox plots;
 
   public FormulaScreen(Desk desk, FormulaModel model) {
@@ -45,7 +47,13 @@ public final class FormulaScreen extends DataScreen {
     this.model = model;
     margin.setId("formula-margin");
     withMargin(margin);
-    filledBy(model.view(), this::fill);
+    filledBy(
+        model.view(),
+        now -> {
+          fill(now);
+          ask();
+        });
+    filledBy(model.known(), known -> ask());
     whenLeft(model::left);
   }
 
@@ -86,6 +94,26 @@ public final class FormulaScreen extends DataScreen {
               case REFUSED -> "formula.title.refused";
             }));
     how.setText(now.stage() == FormulaModel.Stage.NOTHING ? text("formula.nothing") : "");
+  }
+
+  /**
+   * Asks when and with what the runs were measured before they are fitted: not where the formula
+   * that is shown was made from them.
+   */
+  private void ask() {
+    FormulaModel.View now = model.view().get();
+    Optional<MeasuredKnown> known = model.known().get();
+    boolean fits =
+        switch (now.stage()) {
+          case READY, REFUSED -> true;
+          case FITTED -> known.filter(k -> !k.isOf(now.made().orElseThrow())).isPresent();
+          case NOTHING, FITTING -> false;
+        };
+    Boxes.present(measured, fits);
+    if (measured.getChildren().isEmpty()) {
+      known.ifPresent(
+          k -> measured.getChildren().setAll(new MeasuredForm(desk(), k, model::measured)));
+    }
   }
 
   private void fill(FormulaWords said, boolean drawing) {

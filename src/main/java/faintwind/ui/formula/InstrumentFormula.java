@@ -1,10 +1,14 @@
 package faintwind.ui.formula;
 
+import faintwind.guide.Due;
 import faintwind.guide.InForceGate;
+import faintwind.guide.Situation;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.MeasuredKnown;
+import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -32,26 +36,32 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   public InstrumentFormula(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
     this.instrument = instrument;
-    job =
-        new KeepFormula(
-            instrument.folder(),
-            new Calibrate(desk.clock(), desk.words(), settings(instrument)),
-            desk.words());
+    job = job(MeasuredWhen.NOT_SAID);
     // taken here, on the JavaFX thread: the jobs run on another
     state = instrument.state();
     inForce = state.last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
   }
 
+  private KeepFormula job(MeasuredWhen said) {
+    Calibrate calibrate = new Calibrate(desk.clock(), desk.words(), settings(said));
+    return new KeepFormula(instrument.folder(), calibrate, desk.words());
+  }
+
   /** Practice shows what happens; it need not be refitted as often as what is put in force. */
-  private static Calibrate.Settings settings(OpenInstrument instrument) {
-    return instrument.rehearsal()
-        ? new Calibrate.Settings(Optional.empty(), PRACTICE_REFITS, OptionalDouble.empty())
-        : Calibrate.Settings.USUAL;
+  private Calibrate.Settings settings(MeasuredWhen said) {
+    int refits = instrument.rehearsal() ? PRACTICE_REFITS : Calibrate.USUAL_REFITS;
+    return new Calibrate.Settings(
+        Optional.empty(), refits, OptionalDouble.empty(), Optional.empty(), said, List.of());
   }
 
   @Override
-  public Checked<Kept> fit(Path runs, JobWatch watch) throws IOException {
-    return job.fit(runs, watch);
+  public Checked<MeasuredKnown> known(Path runs) throws IOException {
+    return MeasuredKnown.of(runs);
+  }
+
+  @Override
+  public Checked<Kept> fit(Path runs, MeasuredWhen said, JobWatch watch) throws IOException {
+    return job(said).fit(runs, watch);
   }
 
   @Override
@@ -96,6 +106,18 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   @Override
   public Checked<String> writeBuildLog() throws IOException {
     return instrument.writeLog(Optional.empty()).map(file -> WriteReport.KEPT_AS);
+  }
+
+  @Override
+  public Optional<String> due() {
+    Situation situation = instrument.now().get().situation();
+    return Due.ofInForce(instrument.checklist(), situation)
+        .map(
+            due ->
+                desk.text(
+                    due.isPast(situation.now()) ? "formula.due-now" : "formula.due",
+                    due.at().toLocalDate().toString(),
+                    desk.text(due.cause().key())));
   }
 
   private void enter(Event event) {

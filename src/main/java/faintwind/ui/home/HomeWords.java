@@ -1,5 +1,6 @@
 package faintwind.ui.home;
 
+import faintwind.guide.Due;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
@@ -66,14 +67,12 @@ final class HomeWords {
     return new Line(
         standpoint.view().path(),
         state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
-        state.rehearsal()
-            ? words.text("window.home.rehearse-why")
-            : listed.what().orElse(words.text("window.home.no-design")),
+        state.rehearsal() ? words.text("window.home.rehearse-why") : what(listed),
         lengths,
         state.rehearsal() ? rehearsal() : state(standpoint, pressing),
         state.rehearsal()
             ? new Said(words.text("turntable.live.rehearse-title"), "")
-            : next(pressing),
+            : next(standpoint, pressing),
         state.madeUp());
   }
 
@@ -95,7 +94,7 @@ final class HomeWords {
           sentences(standpoint.view().problems()));
     }
     if (pressing.isEmpty()) {
-      return new State(Mark.DONE, words.text("window.home.in-use"), "");
+      return inUse(standpoint);
     }
     StepProgress step = pressing.get();
     Mark mark = StepMarks.of(step);
@@ -113,9 +112,42 @@ final class HomeWords {
     return new State(mark, words.text(mark.key()), note);
   }
 
-  private Said next(Optional<StepProgress> pressing) {
+  /** Nothing is left to be built: in use, until the calibration is due again. */
+  private State inUse(Standpoint standpoint) {
+    Optional<Due> due = due(standpoint);
+    boolean past = due.filter(d -> isPast(d, standpoint)).isPresent();
+    return new State(
+        past ? Mark.ATTENTION : Mark.DONE,
+        words.text(past ? "window.home.due-now" : "window.home.in-use"),
+        past ? capitalised(words.text(due.orElseThrow().cause().key())) : "");
+  }
+
+  /** Its design, and when its calibration is due. */
+  private String what(Workspace.Listed listed) {
+    String design = listed.what().orElse(words.text("window.home.no-design"));
+    return due(listed.standpoint())
+        .map(
+            due -> {
+              boolean past = isPast(due, listed.standpoint());
+              String day = due.at().toLocalDate().toString();
+              String key = past ? "window.home.due-since" : "window.home.due";
+              return design + ". " + words.text(key, day);
+            })
+        .orElse(design);
+  }
+
+  private static Optional<Due> due(Standpoint standpoint) {
+    return Due.ofInForce(standpoint.view().checklist(), standpoint.situation());
+  }
+
+  private static boolean isPast(Due due, Standpoint standpoint) {
+    return due.isPast(standpoint.situation().now());
+  }
+
+  private Said next(Standpoint standpoint, Optional<StepProgress> pressing) {
     if (pressing.isEmpty()) {
-      return new Said(words.text("window.home.bring-log"), "");
+      boolean past = due(standpoint).filter(d -> isPast(d, standpoint)).isPresent();
+      return new Said(words.text(past ? "window.home.calibrate" : "window.home.bring-log"), "");
     }
     StepProgress step = pressing.get();
     String detail =

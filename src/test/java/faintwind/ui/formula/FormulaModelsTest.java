@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.MeasuredKnown;
+import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -34,7 +36,12 @@ class FormulaModelsTest {
   /** Fits until it is told that it is enough, and refuses then. */
   private final class Slow implements FormulaModel.Ways {
     @Override
-    public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
+    public Checked<MeasuredKnown> known(Path table) throws IOException {
+      return MeasuredKnown.of(table);
+    }
+
+    @Override
+    public Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException {
       watch.progress("refits", 3, 10);
       try {
         enough.await();
@@ -76,6 +83,11 @@ class FormulaModelsTest {
     @Override
     public Checked<String> writeBuildLog() {
       return Checked.ok("");
+    }
+
+    @Override
+    public Optional<String> due() {
+      return Optional.empty();
     }
 
     @Override

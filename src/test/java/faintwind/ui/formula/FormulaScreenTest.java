@@ -2,11 +2,15 @@ package faintwind.ui.formula;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.Measured.By;
+import faintwind.calibration.Origin;
 import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.MeasuredKnown;
+import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -62,19 +66,30 @@ class FormulaScreenTest {
 
   /** A folder without a journal: what would be entered stands in a list. */
   private final class Folder implements FormulaModel.Ways {
-    private KeepFormula job() {
+    private KeepFormula job(MeasuredWhen said) {
       return new KeepFormula(
           folder,
           new Calibrate(
               window.desk.clock(),
               window.words,
-              new Calibrate.Settings(Optional.of("Rind 1"), 4, OptionalDouble.empty())),
+              new Calibrate.Settings(
+                  Optional.of("Rind 1"),
+                  4,
+                  OptionalDouble.empty(),
+                  Optional.empty(),
+                  said,
+                  List.of())),
           window.words);
     }
 
     @Override
-    public Checked<Kept> fit(Path table, JobWatch watch) throws IOException {
-      return job().fit(table, watch);
+    public Checked<MeasuredKnown> known(Path table) throws IOException {
+      return MeasuredKnown.of(table);
+    }
+
+    @Override
+    public Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException {
+      return job(said).fit(table, watch);
     }
 
     @Override
@@ -122,6 +137,11 @@ class FormulaScreenTest {
     }
 
     @Override
+    public Optional<String> due() {
+      return Optional.empty();
+    }
+
+    @Override
     public void toTurntable() {
       journal.add("turntable");
     }
@@ -134,11 +154,13 @@ class FormulaScreenTest {
   @Test
   void runsAreFittedShownAndPutInForce(FxRobot robot) throws TimeoutException {
     robot.interact(() -> model.begin(Optional.of(RUNS)));
+    sayWhen(robot);
     robot.clickOn("#formula-fit");
     WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> stage() != FormulaModel.Stage.FITTING);
     WaitForAsyncUtils.waitForFxEvents();
     assertThat(model.view().get().problems()).isEmpty();
     assertThat(stage()).isEqualTo(FormulaModel.Stage.FITTED);
+    assertThatItIsMeasuredAsSaid();
     robot.interact(() -> window.picture("formula-light"));
     robot.interact(() -> window.theme(Theme.DARK));
     WaitForAsyncUtils.waitForFxEvents();
@@ -155,6 +177,23 @@ class FormulaScreenTest {
         .containsExactly(
             "made calibrations/2026-11-21.json", "in force calibrations/2026-11-21.json");
     assertThat(model.next().get().mark()).isEqualTo(Mark.DONE);
+  }
+
+  /** The sample runs do not say when they were measured. */
+  private static void sayWhen(FxRobot robot) throws TimeoutException {
+    WaitForAsyncUtils.waitFor(
+        20, TimeUnit.SECONDS, () -> robot.lookup("#measured-day").tryQuery().isPresent());
+    robot.interact(
+        () -> {
+          robot.lookup("#measured-day").queryAs(TextField.class).setText("2026-11-20 16:15");
+          robot.lookup("#measured-place").queryAs(TextField.class).setText("the barn");
+        });
+  }
+
+  private void assertThatItIsMeasuredAsSaid() {
+    Origin origin = model.view().get().made().orElseThrow().formula().calibration().origin();
+    assertThat(origin.validFrom()).isEqualTo("2026-11-20T16:15Z");
+    assertThat(origin.measured().orElseThrow().by(By.PLACE)).hasValue("the barn");
   }
 
   @Test
