@@ -2,6 +2,7 @@ package faintwind.job;
 
 import faintwind.files.AtomicFile;
 import faintwind.report.page.Pdf;
+import faintwind.report.page.WebFonts;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,7 +25,7 @@ public final class PaperFile {
       Pdf.write(xhtml, bytes);
       AtomicFile.write(target, bytes.toByteArray());
     } else {
-      AtomicFile.write(target, xhtml.getBytes(StandardCharsets.UTF_8));
+      AtomicFile.write(target, WebFonts.in(xhtml).getBytes(StandardCharsets.UTF_8));
     }
   }
 }

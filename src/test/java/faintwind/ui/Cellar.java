@@ -65,7 +65,7 @@ public final class Cellar {
   }
 
   /** Copies the shipped cellar, with runs, a calibration in force and a field log. */
-  static Path shipped(Path workspace, String folder) throws IOException {
+  public static Path shipped(Path workspace, String folder) throws IOException {
     Path from = Path.of("demo-projects/cellar");
     Path to = workspace.resolve(folder);
     try (Stream<Path> all = Files.walk(from)) {

@@ -10,6 +10,7 @@ import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.PaperFile;
 import faintwind.job.SoftwareVersion;
+import faintwind.job.field.KeptLogs;
 import faintwind.job.formula.FormulaRuns;
 import faintwind.job.formula.KeepFormula;
 import faintwind.message.Checked;
@@ -18,6 +19,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.design.Use;
 import faintwind.record.Event.CalibrationMade;
+import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileRole;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.InstrumentState;
@@ -112,7 +114,7 @@ public final class WriteReport {
     }
     List<String> notes = new ArrayList<>();
     view.problems().forEach(problem -> notes.add(messages.line(problem)));
-    Map<String, String> photos = photos(view);
+    BuildLogContent.Pictures pictures = new BuildLogContent.Pictures(photos(view), logs(view));
     Optional<Use> use = use(view.state());
     List<Problem> all = new ArrayList<>(view.problems());
     return formula
@@ -122,7 +124,7 @@ public final class WriteReport {
                     view.checklist(),
                     view.situation(now),
                     f,
-                    photos,
+                    pictures,
                     notes,
                     SoftwareVersion.text(),
                     use))
@@ -154,6 +156,24 @@ public final class WriteReport {
     Checked<FitLook> look = KeepFormula.lookAgain(ok.value(), tables, JobWatch.NOBODY);
     return Checked.ok(
         Optional.of(new BuildLogContent.Formula(file.get(), ok.value(), look)), ok.notes());
+  }
+
+  private static List<BuildLogContent.FieldLog> logs(InstrumentView view) throws IOException {
+    Map<String, String> hashes = new HashMap<>();
+    for (Standing<FileAdded> line : view.state().standing(FileAdded.class)) {
+      hashes.put(line.event().file(), line.event().sha256());
+    }
+    return KeptLogs.of(view.path(), view.state()).stream()
+        .map(
+            log ->
+                new BuildLogContent.FieldLog(
+                    log.name(),
+                    hashes.getOrDefault(log.name(), ""),
+                    log.span().from(),
+                    log.span().to(),
+                    log.converted(),
+                    log.shape()))
+        .toList();
   }
 
   private static Map<String, String> photos(InstrumentView view) throws IOException {

@@ -29,6 +29,41 @@ public final class BuildMeetingTable {
             () -> to.say("calibration-page.build.none"));
   }
 
+  /** The numbers alone, each with what it must lie within, for a first page. */
+  public void brief(Calibration calibration) {
+    String unit = calibration.signal().unit().symbol();
+    calibration
+        .evidence()
+        .build()
+        .ifPresent(
+            agreement ->
+                to.markupTable(
+                    "brief",
+                    List.of(
+                        "calibration-page.build.quantity",
+                        "calibration-page.build.fitted",
+                        "calibration-page.build.measured",
+                        "calibration-page.build.agreement"),
+                    agreement.rows().stream().map(row -> briefly(row, unit)).toList()));
+  }
+
+  private List<String> briefly(Row row, String signalUnit) {
+    String unit = unit(row, signalUnit);
+    return List.of(
+        Html.escaped(to.words().text("build-quantity." + row.quantity().word())),
+        Html.span("fitted whole", within(row.found(), row.u_found(), unit)),
+        Html.span("whole", within(row.says(), row.u_says(), unit)),
+        Html.escaped(to.words().text(agreement(row))));
+  }
+
+  /** A number with its expanded uncertainty, k = 2. */
+  private static String within(double value, double u, String unit) {
+    return Numerals.compact(value, 3)
+        + " ± "
+        + Numerals.compact(2 * u, 2)
+        + (unit.equals("1") ? "" : " " + unit);
+  }
+
   private void write(BuildAgreement agreement, String signalUnit) {
     String key =
         agreement.disagrees()
@@ -60,24 +95,28 @@ public final class BuildMeetingTable {
   }
 
   private List<String> cells(Row row, String signalUnit) {
-    String agreement =
-        row.judged()
-            ? row.en().isSatisfactory()
-                ? "calibration-page.build.within"
-                : row.agrees() ? "calibration-page.build.edge" : "calibration-page.build.beyond"
-            : "calibration-page.build.view";
     return List.of(
         Html.escaped(to.words().text("build-quantity." + row.quantity().word())),
         Html.span("fitted", Numerals.compact(row.found(), 3)),
         Html.span("fitted", Numerals.compact(row.u_found(), 2)),
         Numerals.compact(row.says(), 3),
         Numerals.compact(row.u_says(), 2),
-        Html.escaped(
-            row.quantity() == BuildQuantity.SIGNAL_PER_K
-                ? signalUnit + "/K"
-                : row.quantity().unit()),
+        Html.escaped(unit(row, signalUnit)),
         Numerals.signed(row.en().value(), 2),
-        Html.escaped(to.words().text(agreement)));
+        Html.escaped(to.words().text(agreement(row))));
+  }
+
+  private static String agreement(Row row) {
+    if (!row.judged()) {
+      return "calibration-page.build.view";
+    }
+    return row.en().isSatisfactory()
+        ? "calibration-page.build.within"
+        : row.agrees() ? "calibration-page.build.edge" : "calibration-page.build.beyond";
+  }
+
+  private static String unit(Row row, String signalUnit) {
+    return row.quantity() == BuildQuantity.SIGNAL_PER_K ? signalUnit + "/K" : row.quantity().unit();
   }
 
   private List<String> cells(Suspicion s) {

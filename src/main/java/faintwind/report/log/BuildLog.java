@@ -36,10 +36,14 @@ public final class BuildLog {
           "build-log.steps",
           "build-log.ledger",
           "build-log.calibration",
+          "build-log.logs",
           "build-log.signatures",
           "build-log.sheet");
 
-  private static final String ALONE = ".front { page-break-after: avoid; }\n";
+  private static final String ALONE =
+      """
+      .front { page-break-after: avoid; } body { font-size: 9.2pt; line-height: 1.3; }
+      """;
 
   private static final String STYLE =
       """
@@ -67,14 +71,15 @@ public final class BuildLog {
         .html(
             html -> {
               Progress progress = Progress.of(content.checklist(), content.situation());
-              new FrontPage(new Chapter(html, words, 3), content, progress).write();
+              new FrontPage(new Chapter(html, words, 3), content, progress, FrontPage.FEW_OPEN)
+                  .write();
               signatures(html);
             });
   }
 
   private void write(Html html, BuildLogContent content) {
     Progress progress = Progress.of(content.checklist(), content.situation());
-    new FrontPage(new Chapter(html, words, 3), content, progress).write();
+    new FrontPage(new Chapter(html, words, 3), content, progress, FrontPage.MOST_OPEN).write();
     contents(html);
     section(html, content, "build-log.attention");
     attention(html, content, progress);
@@ -95,8 +100,14 @@ public final class BuildLog {
         .ifPresentOrElse(
             formula -> calibration(html, formula),
             () -> html.element("p", words.text("build-log.no-calibration")));
-    section(html, content, "build-log.signatures");
-    signatures(html);
+    section(html, content, "build-log.logs");
+    FieldLogTable.write(new Chapter(html, words, 3), content.pictures().logs());
+    html.block(
+        "together",
+        () -> {
+          section(html, content, "build-log.signatures");
+          signatures(html);
+        });
     section(html, content, "build-log.sheet");
     Chapter chapter = new Chapter(html, words, 3);
     content
@@ -214,13 +225,20 @@ public final class BuildLog {
 
   private void signatures(Html html) {
     html.element("p", words.text("build-log.signatures.text"));
-    List<List<String>> rows = new ArrayList<>();
-    for (String key : List.of("build-log.built-by", "build-log.checked-by")) {
-      rows.add(
-          List.of(
-              words.text(key), words.text("build-log.date"), words.text("build-log.signature")));
-      rows.add(List.of("\u00a0", "\u00a0", "\u00a0"));
+    html.raw("<table class=\"signature short\"><thead><tr>");
+    for (String key : List.of("build-log.who", "build-log.name", "build-log.date")) {
+      html.raw("<th scope=\"col\">" + Html.escaped(words.text(key)) + "</th>");
     }
-    html.table("signature", List.of(), rows);
+    html.raw(
+        "<th scope=\"col\">"
+            + Html.escaped(words.text("build-log.signature"))
+            + "</th></tr></thead><tbody>");
+    for (String key : List.of("build-log.built-by", "build-log.checked-by")) {
+      html.raw(
+          "<tr><th scope=\"row\">"
+              + Html.escaped(words.text(key))
+              + "</th><td>\u00a0</td><td>\u00a0</td><td>\u00a0</td></tr>");
+    }
+    html.raw("</tbody></table>");
   }
 }

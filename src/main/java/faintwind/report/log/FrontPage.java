@@ -14,6 +14,7 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
+import faintwind.report.calibration.BuildMeetingTable;
 import faintwind.report.figure.BandPlots;
 import faintwind.report.page.Chapter;
 import faintwind.report.page.Html;
@@ -39,15 +40,23 @@ final class FrontPage {
       .front-left { float: left; width: 60%; } .front-right { float: right; width: 37%; }
       .front-right img { max-width: 100%; max-height: 62mm; display: block; }
       .front-below { clear: both; } .front table.facts { width: 100%; margin: 0; table-layout: fixed; }
-      .front table.facts th { width: 26%; }
-      .front table.seals th { width: 26%; } .front table.seals { margin-top: 10px; }
+      .front table.facts th { width: 27%; white-space: nowrap; }
+      .front table.seals th { width: 22%; } .front table.seals { margin-top: 10px; }
+      .front h3 { margin: 10px 0 2px 0; } .front ul { margin: 2px 0 6px 0; padding-left: 18px; }
+      .front table.brief { width: 100%; font-size: 8.5pt; margin: 0; }
+      .front table.brief td, .front table.brief th, .front table.facts td, .front table.facts th { padding-top: 1px; padding-bottom: 1px; }
+      .front .made-up { margin: 0 0 6px 0; }
       .front .standing { font-size: 12pt; font-weight: bold; border-left: 4px solid #036480;
         padding-left: 8px; margin: 0 0 10px 0; }
       .front .standing-care { border-color: #7e541b; }
       @media screen and (max-width: 640px) { .front-left, .front-right { float: none; width: 100%; } }
       """;
 
-  private static final int MOST_OPEN = 9;
+  /** So many open items have room on a page. */
+  static final int MOST_OPEN = 7;
+
+  /** Beside a place to sign there is room for fewer. */
+  static final int FEW_OPEN = 4;
 
   private final Chapter to;
   private final Html html;
@@ -56,8 +65,15 @@ final class FrontPage {
   private final Progress progress;
   private final InstrumentState state;
   private final OffsetDateTime now;
+  private final int mostOpen;
 
-  FrontPage(Chapter to, BuildLogContent content, Progress progress) {
+  /**
+   * A page.
+   *
+   * @param mostOpen how many of the open items are named; the rest is counted
+   */
+  FrontPage(Chapter to, BuildLogContent content, Progress progress, int mostOpen) {
+    this.mostOpen = mostOpen;
     this.progress = progress;
     this.to = to;
     this.html = to.html();
@@ -279,16 +295,30 @@ final class FrontPage {
     List<Problem> open = InForceGate.open(content.checklist(), state, progress);
     List<String> lines = new ArrayList<>();
     content.notes().stream().limit(2).forEach(lines::add);
-    open.stream().limit(MOST_OPEN - lines.size()).forEach(p -> lines.add(words.messages().note(p)));
+    open.stream().limit(mostOpen - lines.size()).forEach(p -> lines.add(words.messages().note(p)));
     int more = open.size() + content.notes().size() - lines.size();
     if (more > 0) {
       lines.add(words.text("front.open.more", more));
     }
+    meeting();
     html.element("h3", words.text("front.open"));
     if (lines.isEmpty()) {
       to.say("front.open.none");
     }
     html.list(lines);
+  }
+
+  /** The numbers by fit and build, where they were compared. */
+  private void meeting() {
+    content
+        .formula()
+        .map(BuildLogContent.Formula::calibration)
+        .filter(calibration -> calibration.evidence().build().isPresent())
+        .ifPresent(
+            calibration -> {
+              html.element("h3", words.text("front.meeting"));
+              new BuildMeetingTable(to).brief(calibration);
+            });
   }
 
   private Fact fact(String key, String text) {

@@ -14,9 +14,9 @@ import java.util.List;
  * @param level of the headings, 1 to 6
  */
 public record Chapter(Html html, LogWords words, int level) {
-  private static final PictureSize PLOT = new PictureSize(640, 300);
+  private static final PictureSize PLOT = new PictureSize(640, 260);
   private static final PictureSize SMALL = new PictureSize(420, 250);
-  private static final PictureSize RECORDING = new PictureSize(640, 330);
+  private static final PictureSize RECORDING = new PictureSize(640, 300);
 
   /** A heading. */
   public void head(String key, Object... arguments) {

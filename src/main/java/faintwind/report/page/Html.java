@@ -4,6 +4,9 @@ import java.util.List;
 
 /** Builds well-formed XHTML piece by piece; every text is escaped. Mutable; for one thread. */
 public final class Html {
+  /** A table of so few rows is not torn apart by the end of a page. */
+  private static final int SHORT = 8;
+
   private final StringBuilder out = new StringBuilder();
 
   /** The text as XML may carry it; characters that XML 1.0 forbids become question marks. */
@@ -108,7 +111,8 @@ public final class Html {
 
   /** A table whose cells hold markup already; its heads are texts. */
   public Html markupTable(String cssClass, List<String> heads, List<List<String>> rows) {
-    raw("<table class=\"" + cssClass + "\">");
+    String kept = rows.size() <= SHORT ? cssClass + " short" : cssClass;
+    raw("<table class=\"" + kept + "\">");
     if (!heads.isEmpty()) {
       out.append("<thead><tr>");
       heads.forEach(head -> raw("<th scope=\"col\">" + escaped(head) + "</th>"));

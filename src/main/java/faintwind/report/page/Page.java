@@ -27,16 +27,18 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
       h1, h2, h3, h4 { page-break-after: avoid; }
       table { border-collapse: collapse; margin: 0.4em 0 0.8em;
         -fs-table-paginate: paginate; }
-      th, td { border-bottom: 1px solid #999999; text-align: left; vertical-align: top;
+      th, td { border-bottom: 1px solid #cbd4cf; text-align: left; vertical-align: top;
         padding: 2px 10px 2px 0; }
-      tr { page-break-inside: avoid; }
+      tr { page-break-inside: avoid; } table.short, .together { page-break-inside: avoid; }
+      svg.shape { display: block; } .mono.hash { font-size: 6pt; }
+      .time, .whole { white-space: nowrap; }
       table.wide { width: 100%%; } table.matrix { font-size: 5pt; }
       table.matrix th, table.matrix td { padding: 1px 3px 1px 0; white-space: nowrap; }
       table.hashes td { font-size: 6.5pt; }
-      table.signature { width: 100%%; } table.signature td { border: 1px solid #000000;
-        padding: 4px; height: 2.4em; }
-      .step { border-left: 1px solid #000000; padding-left: 8px; margin-bottom: 0.9em; }
-      .made-up { font-style: normal; font-size: 9pt; border: 1px dashed #000000; padding: 1px 4px; }
+      table.signature { width: 100%%; } table.signature td, table.signature th {
+        border: 1px solid #17211e; padding: 4px; } table.signature td { height: 2.4em; width: 28%%; }
+      .step { border-left: 1px solid #6b7a74; padding-left: 8px; margin-bottom: 0.9em; }
+      .made-up { font-style: normal; font-size: 9pt; border: 1px dashed #5e5a52; padding: 1px 4px; }
       .banner, .verdict, .remedy { font-weight: bold; } .soft { font-size: 8pt; }
       .cautions { font-size: 8pt; } img { max-width: 90mm; max-height: 70mm; }
       .plot { page-break-inside: avoid; } .plot svg { max-width: 100%%; height: auto; }
@@ -69,7 +71,7 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
         .raw("<meta name=\"description\" content=\"" + Html.escaped(title) + "\"/>")
         .raw("<style>\n" + style() + ownStyle + "</style></head><body>");
     body.accept(html);
-    return html.raw("</body></html>").toString();
+    return UnbrokenTimes.in(html.raw("</body></html>").toString());
   }
 
   private String language() {

@@ -1,5 +1,6 @@
 package faintwind.report.page;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
@@ -11,6 +12,7 @@ import java.io.OutputStream;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.EnumSet;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
@@ -42,13 +44,14 @@ public final class Pdf {
   public static void write(String xhtml, OutputStream out) throws IOException {
     XRLog.setLoggingEnabled(false);
     PdfRendererBuilder builder = new PdfRendererBuilder();
-    builder.useFont(() -> font("Lato-Regular.ttf"), "Lato", 400, FontStyle.NORMAL, true);
-    builder.useFont(() -> font("Lato-Bold.ttf"), "Lato", 700, FontStyle.NORMAL, true);
+    use(builder, "Lato-Regular.ttf", "Lato", 400);
+    use(builder, "Lato-Bold.ttf", "Lato", 700);
     builder.useFont(() -> font("Lato-Italic.ttf"), "Lato", 400, FontStyle.ITALIC, true);
-    builder.useFont(
-        () -> font("DejaVuSansMono.ttf"), "DejaVu Sans Mono", 400, FontStyle.NORMAL, true);
-    builder.useFont(() -> font("DejaVuSans.ttf"), FAMILY, 400, FontStyle.NORMAL, true);
-    builder.useFont(() -> font("DejaVuSans-Bold.ttf"), FAMILY, 700, FontStyle.NORMAL, true);
+    // the strong face of the plots, which names itself so
+    use(builder, "Lato-Semibold.ttf", "Lato Semibold", 400);
+    use(builder, "DejaVuSansMono.ttf", "DejaVu Sans Mono", 400);
+    use(builder, "DejaVuSans.ttf", FAMILY, 400);
+    use(builder, "DejaVuSans-Bold.ttf", FAMILY, 700);
     builder.useSVGDrawer(new BatikSVGDrawer());
     builder.usePdfUaAccessibility(true);
     Document page = parsed(xhtml);
@@ -56,6 +59,17 @@ public final class Pdf {
     builder.withW3cDocument(page, null);
     builder.toStream(out);
     builder.run();
+  }
+
+  /** A face for the text and for the plots, which are drawn with what they were measured with. */
+  private static void use(PdfRendererBuilder builder, String file, String family, int weight) {
+    builder.useFont(
+        () -> font(file),
+        family,
+        weight,
+        FontStyle.NORMAL,
+        true,
+        EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG));
   }
 
   private static Document parsed(String xhtml) throws IOException {

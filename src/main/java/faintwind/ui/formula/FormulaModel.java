@@ -351,6 +351,10 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
 
   private Next sayFitted(Kept made) {
     Act again = new Act("formula-again", text("formula.next.again.act"), this::fit);
+    if (inForce && known.get().filter(runs -> !runs.isOf(made)).isPresent()) {
+      return Next.say(Mark.READY, text("formula.next.new-runs"), again)
+          .withDetail(text("formula.next.fit-detail"));
+    }
     if (inForce) {
       Act log = new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
       Next done =

@@ -50,6 +50,7 @@ final class CalibrationsView extends VBox {
     this.instrument = instrument;
     setId("record-calibrations");
     getStyleClass().add("plot-list");
+    compared.getStyleClass().add("plot-list");
   }
 
   /** Shows what the journal says now; the comparison comes when it is read. */

@@ -86,7 +86,9 @@ class WriteReportTest {
   void correctedReadingStaysStruckWithWhoWhenAndWhy() throws IOException {
     String html = html(instrument(true));
     assertThat(html).containsPattern("<s>“10”: [^<]*</s> Corrected by Maker &lt;b&gt;");
-    assertThat(html).contains("2026-03-02 09:00 UTC+01: a nought was missing").contains("“100,3”:");
+    assertThat(html)
+        .contains("2026-03-02 09:00 UTC+01</span>: a nought was missing")
+        .contains("“100,3”:");
     assertThat(html).doesNotContain("<s>“100,3”");
   }
 
