@@ -1,10 +1,12 @@
 package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.job.EnteredFile;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
+import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.ui.design.DesignModel;
@@ -33,6 +35,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.value.ChangeListener;
 import javafx.beans.value.ObservableValue;
 
@@ -69,9 +72,16 @@ final class DataScreens {
             });
     runsTable(instrument).ifPresent(model::open);
     tables.of(instrument.folder()).ifPresent(model::show);
-    tables.whenOver(instrument.folder(), model::over);
-    tables.recording(instrument.folder()).whenOver(model::recorded);
-    LiveTables.Answers answers = new LiveTables.Answers(model::show, model::over, model::notBegun);
+    Consumer<Path> over =
+        table -> {
+          instrument.enter(enter -> KeepRuns.recorded(instrument.folder(), table, enter));
+          model.over(table);
+        };
+    tables.whenOver(instrument.folder(), over);
+    tables
+        .recording(instrument.folder())
+        .whenOver(recorded(instrument, FileRole.RUN, model::recorded));
+    LiveTables.Answers answers = new LiveTables.Answers(model::show, over, model::notBegun);
     return new TurntableScreen(
             desk,
             model,
@@ -130,7 +140,9 @@ final class DataScreens {
     InstrumentField ways = new InstrumentField(desk, instrument);
     model.at(ways);
     inForce(instrument).ifPresent(model::useCalibration);
-    tables.recording(instrument.folder()).whenOver(model::open);
+    tables
+        .recording(instrument.folder())
+        .whenOver(recorded(instrument, FileRole.FIELD_LOG, model::open));
     FieldScreen screen = new FieldScreen(desk, model).withLogger(logger(desk, instrument, tables));
     ways.kept(
         logs -> {
@@ -141,6 +153,17 @@ final class DataScreens {
         });
     model.whenKept(() -> ways.kept(screen::withKept));
     return screen;
+  }
+
+  /** A recording that is over is a file of the instrument, whatever becomes of it. */
+  private static Consumer<Path> recorded(
+      OpenInstrument instrument, FileRole role, Consumer<Path> then) {
+    return file -> {
+      instrument.enter(
+          enter ->
+              enter.plain(Optional.empty(), EnteredFile.added(instrument.folder(), role, file)));
+      then.accept(file);
+    };
   }
 
   private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {
@@ -169,7 +192,7 @@ final class DataScreens {
 
   private static List<Standing<Event.FileAdded>> runsTables(OpenInstrument instrument) {
     return instrument.state().standing(Event.FileAdded.class).stream()
-        .filter(line -> line.event().kind() == Event.FileRole.RUNS_TABLE)
+        .filter(line -> line.event().kind() == FileRole.RUNS_TABLE)
         .toList();
   }
 

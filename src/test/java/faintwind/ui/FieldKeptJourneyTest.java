@@ -8,13 +8,16 @@ import faintwind.record.Event.FileRole;
 import faintwind.record.Event.LogConverted;
 import faintwind.record.InstrumentState;
 import faintwind.ui.frame.Place;
+import faintwind.ui.listen.SourceChoiceModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextInputControl;
 import org.controlsfx.control.RangeSlider;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -56,7 +59,35 @@ class FieldKeptJourneyTest {
     assertThat(robot.lookup("#field-stretch").queryAs(RangeSlider.class).getMax())
         .isBetween(3.4, 3.5);
     journey.pictures("field-together");
+    listen(robot, journey);
     journey.close();
+  }
+
+  /** What a person typed while the meter was read is a file of the instrument once it is over. */
+  private static void listen(FxRobot robot, Journey journey) {
+    journey.fire("#field-listen");
+    Waiting.until(() -> journey.there("#source-kind"));
+    robot.interact(
+        () -> {
+          ComboBox<?> kind = robot.lookup("#source-kind").queryAs(ComboBox.class);
+          kind.getSelectionModel().select(SourceChoiceModel.Kind.TYPED.ordinal());
+        });
+    Waiting.until(() -> journey.there("#source-every"));
+    robot.interact(
+        () -> robot.lookup("#source-every").queryAs(TextInputControl.class).setText("1"));
+    journey.fire("#listen-begin");
+    Waiting.until(() -> journey.words("#listen-pane").contains("Reading 1"));
+    robot.write("1,25\n");
+    Waiting.until(() -> journey.words("#listen-pane").contains("1.25"));
+    journey.pictures("field-listening");
+    journey.fire("#listen-stop");
+    Waiting.until(
+        () ->
+            journey.state("rind-1").standing(FileAdded.class).stream()
+                .anyMatch(
+                    line ->
+                        line.event().kind() == FileRole.FIELD_LOG
+                            && line.event().file().startsWith("recordings/recording-")));
   }
 
   /** The shipped day once more, as if measured from Thursday evening on. */

@@ -157,6 +157,12 @@ public final class Journey {
     return part.map(this::words).orElse("");
   }
 
+  /** The same in this journey's own window, where another one is open too. */
+  String wordsHere(String id) {
+    Node root = stage().getScene().getRoot();
+    return robot.from(root).lookup(id).tryQuery().map(this::words).orElse("");
+  }
+
   private String words(Node node) {
     return node instanceof Labeled labeled
         ? labeled.getText()

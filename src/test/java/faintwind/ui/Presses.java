@@ -5,6 +5,9 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.PickResult;
 import org.testfx.api.FxRobot;
 
 /** Presses what a person would press, as soon as it is there. */
@@ -38,5 +41,29 @@ public final class Presses {
   /** Whether something with this id can be seen. */
   public static boolean there(FxRobot robot, String id) {
     return onScreen(robot, () -> robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent());
+  }
+
+  /** A press of the first button twice, as two clicks in a row give it. */
+  static MouseEvent doubleClick() {
+    PickResult nowhere = new PickResult(null, 0, 0);
+    return new MouseEvent(
+        MouseEvent.MOUSE_CLICKED,
+        0,
+        0,
+        0,
+        0,
+        MouseButton.PRIMARY,
+        2,
+        false,
+        false,
+        false,
+        false,
+        true,
+        false,
+        false,
+        true,
+        false,
+        true,
+        nowhere);
   }
 }

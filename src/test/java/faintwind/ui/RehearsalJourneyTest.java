@@ -9,6 +9,8 @@ import faintwind.job.live.LiveSession;
 import faintwind.job.turntable.ReadRuns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -82,6 +84,12 @@ class RehearsalJourneyTest {
     journey.picture("rehearsal-runs");
     assertRuns(folder.resolve("rehearsal/runs/live-1/" + LiveSession.TABLE));
 
+    assertThat(journey.state("rehearsal").standing(FileAdded.class))
+        .as("what was recorded is on record before anybody keeps the runs")
+        .anyMatch(
+            line ->
+                line.event().kind() == FileRole.RUN
+                    && line.event().file().equals("runs/live-1/session.csv"));
     fire("#turntable-fit");
     fire("#formula-fit");
     Waiting.within(FIT_S, () -> journey.there("#formula-practice"));

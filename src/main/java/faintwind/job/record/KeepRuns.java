@@ -1,6 +1,7 @@
 package faintwind.job.record;
 
 import faintwind.files.AtomicFile;
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.UnpackFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
@@ -15,10 +16,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /**
@@ -61,16 +64,48 @@ public final class KeepRuns {
     return enter.plain(Optional.empty(), events(root, target, copies));
   }
 
+  /**
+   * Enters what a session at the table recorded, before anybody keeps its runs table: the
+   * recordings and what stands between junctions and recording. The table itself is entered when it
+   * is kept.
+   *
+   * @param table of a session that is over, in the instrument's folder
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<JournalEntry> recorded(Path folder, Path table, Enter enter)
+      throws IOException {
+    Checked<RunsTable> read = RunsTable.read(table);
+    if (!(read instanceof Checked.Ok<RunsTable> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Path root = folder.toAbsolutePath().normalize();
+    List<Event> events =
+        new ArrayList<>(events(root, table.toAbsolutePath().normalize(), ok.value().files()));
+    events.remove(events.size() - 1);
+    return events.isEmpty()
+        ? Checked.refused(Problem.error("runs.no-recording", Where.file(table.toString()), ""))
+        : enter.plain(Optional.empty(), events);
+  }
+
   /** One entry a file, the table last: it is what the others belong to. */
   private static List<Event> events(Path root, Path table, Map<String, Path> files)
       throws IOException {
+    Set<Event> known = new HashSet<>();
+    new InstrumentFolder(root)
+        .open()
+        .state()
+        .standing(Event.FileAdded.class)
+        .forEach(line -> known.add(line.event()));
     List<Event> events = new ArrayList<>();
     for (Path file : new TreeSet<>(files.values())) {
       Path whole = file.toAbsolutePath().normalize();
       String name = String.valueOf(file.getFileName());
       if (whole.startsWith(root) && !whole.equals(table)) {
         FileRole role = name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN;
-        events.add(EnteredFile.added(root, role, whole));
+        Event added = EnteredFile.added(root, role, whole);
+        if (!known.contains(added)) {
+          events.add(added);
+        }
       }
     }
     events.add(EnteredFile.added(root, FileRole.RUNS_TABLE, table));

@@ -17,6 +17,8 @@ import javafx.scene.layout.VBox;
 /** The rows of a stretch with their clock times, as they are in the speeds file. */
 final class FieldRowsView extends VBox {
   private static final double HEIGHT_EM = 22;
+  private static final double LEAST_EM = 14;
+  private static final double BASE_FONT_PX = 15;
 
   private final Desk desk;
   private final LogTime time;
@@ -43,13 +45,16 @@ final class FieldRowsView extends VBox {
     TableView<Row> table = new TableView<>(FXCollections.observableList(rows));
     table.setId("field-rows");
     table.getStyleClass().add("plot-table");
-    table.setStyle("-fx-pref-height: " + HEIGHT_EM + "em;");
+    table.setStyle("-fx-pref-height: " + HEIGHT_EM + "em; -fx-min-height: " + LEAST_EM + "em;");
     FieldWords first = logs.get(0);
-    add(table, "field.rows.time", row -> time.row(row.log().look(), row.time_s()));
-    add(table, "field.rows.speed", row -> speed(row.rows().speed_m_s(row.at())));
-    add(table, "field.rows.u95", row -> speed(row.rows().u95_m_s(row.at())));
-    addNamed(table, first.look().signal(), row -> Numerals.compact(row.rows().signal(row.at()), 5));
-    add(table, "field.rows.flags", row -> row.log().flagsAt(row.time_s()));
+    add(table, "field.rows.time", new Column(14, row -> time.row(row.log().look(), row.time_s())));
+    add(table, "field.rows.speed", new Column(7, row -> speed(row.rows().speed_m_s(row.at()))));
+    add(table, "field.rows.u95", new Column(6, row -> speed(row.rows().u95_m_s(row.at()))));
+    addNamed(
+        table,
+        first.look().signal(),
+        new Column(5, row -> Numerals.compact(row.rows().signal(row.at()), 5)));
+    add(table, "field.rows.flags", new Column(5, row -> row.log().flagsAt(row.time_s())));
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     getStyleClass().add("data-body");
     String count = Numerals.grouped(rows.size());
@@ -69,13 +74,17 @@ final class FieldRowsView extends VBox {
     return new Part(log, first, end);
   }
 
-  private void add(TableView<Row> table, String key, Function<Row, String> cell) {
-    addNamed(table, desk.text(key), cell);
+  private void add(TableView<Row> table, String key, Column column) {
+    addNamed(table, desk.text(key), column);
   }
 
-  private static void addNamed(TableView<Row> table, String name, Function<Row, String> cell) {
+  /** How wide a column is at least, so that no number and no head is cut, and what it says. */
+  private record Column(double width_em, Function<Row, String> cell) {}
+
+  private void addNamed(TableView<Row> table, String name, Column how) {
     TableColumn<Row, String> column = new TableColumn<>(name);
-    column.setCellValueFactory(row -> new SimpleStringProperty(cell.apply(row.getValue())));
+    column.setMinWidth(how.width_em() * BASE_FONT_PX * desk.look().textPct().get() / 100);
+    column.setCellValueFactory(row -> new SimpleStringProperty(how.cell().apply(row.getValue())));
     column.setSortable(false);
     table.getColumns().add(column);
   }

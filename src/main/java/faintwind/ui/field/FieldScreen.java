@@ -18,7 +18,6 @@ import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
 /** The day in a sentence, speed with its band, the raw record, one lane a flag. */
@@ -87,7 +86,7 @@ public final class FieldScreen extends DataScreen {
       title.setText(text("field.title.nothing"));
       bring.getChildren().setAll(now.calibration().isEmpty() ? calibrationDrop() : logDrop());
       if (now.calibration().isPresent()) {
-        logger.ifPresent(this::addWays);
+        logger.ifPresent(ways -> bring.getChildren().add(links(ways)));
       }
       now.calibration().ifPresent(margin::calibration);
       return;
@@ -110,10 +109,13 @@ public final class FieldScreen extends DataScreen {
     return new FieldWords(desk().words(), look, findings, by);
   }
 
-  private Button another() {
+  /** What else can be looked at. */
+  private Node another() {
     Button another = Words.button("field-another", text("field.another"), this::askLog);
     another.getStyleClass().add("quiet");
-    return another;
+    VBox all = Boxes.column("data-body", another);
+    logger.ifPresent(ways -> all.getChildren().add(links(ways)));
+    return all;
   }
 
   private void fillTogether(FieldModel.View now) {
@@ -129,13 +131,11 @@ public final class FieldScreen extends DataScreen {
     margin.getChildren().add(another());
   }
 
-  private void addWays(LoggerWays ways) {
-    HBox links =
-        Boxes.row(
-            "ways",
-            Words.link("field-listen", text("field.listen"), () -> listen(ways)),
-            Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
-    bring.getChildren().add(links);
+  private Node links(LoggerWays ways) {
+    return Boxes.row(
+        "ways",
+        Words.link("field-listen", text("field.listen"), () -> listen(ways)),
+        Words.link("field-foreign", text("field.foreign"), () -> askForeign(ways)));
   }
 
   private Node logDrop() {

@@ -79,7 +79,8 @@ final class BuildGateBox extends VBox {
   private void judge(TextField reason, Button go, Label why) {
     List<String> not = model.whyNotExplained(reason.getText());
     go.setDisable(!not.isEmpty());
-    why.setText(String.join(" ", not));
+    why.setText(
+        reason.getText().isBlank() ? words.text("in-force.no-reason.todo") : String.join(" ", not));
   }
 
   private VBox open(List<Problem> open) {

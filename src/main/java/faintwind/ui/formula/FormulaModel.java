@@ -86,8 +86,13 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
      */
     Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException;
 
-    /** Reads the calibration in force again; empty where there is none. */
+    /**
+     * Reads the calibration again that was made or put in force last; empty where there is none.
+     */
     Optional<Checked<Kept>> read() throws IOException;
+
+    /** Whether a calibration is the one in force. */
+    boolean isInForce(String file);
 
     /** The same with its fitted recordings; off the JavaFX thread. */
     Kept drawnAgain(Kept kept, JobWatch watch) throws IOException;
@@ -181,7 +186,7 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   private void readAgain(Checked<Kept> read) {
     read.fold(
         (made, notes) -> {
-          inForce = true;
+          inForce = ways.isInForce(made.file());
           set(Stage.FITTED, Optional.of(made), List.of());
           if (made.formula().look().isOk()) {
             drawAgain(made);

@@ -14,6 +14,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Place;
 import faintwind.ui.instrument.OpenInstrument;
@@ -30,7 +31,7 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   private final KeepFormula job;
   private static final int PRACTICE_REFITS = 20;
 
-  private final Optional<String> inForce;
+  private final Optional<String> last;
   private final InstrumentState state;
 
   public InstrumentFormula(Desk desk, OpenInstrument instrument) {
@@ -39,7 +40,25 @@ public final class InstrumentFormula implements FormulaModel.Ways {
     job = job(MeasuredWhen.NOT_SAID);
     // taken here, on the JavaFX thread: the jobs run on another
     state = instrument.state();
-    inForce = state.last(Event.CalibrationPutInForce.class).map(line -> line.event().file());
+    last =
+        state.lines().stream()
+            .filter(Standing::stands)
+            .flatMap(line -> file(line.event()).stream())
+            .reduce((earlier, later) -> later);
+  }
+
+  private static Optional<String> file(Event event) {
+    if (event instanceof Event.CalibrationMade made) {
+      return Optional.of(made.file());
+    }
+    return event instanceof Event.CalibrationPutInForce put
+        ? Optional.of(put.file())
+        : Optional.empty();
+  }
+
+  private KeepFormula job(MeasuredWhen said) {
+    Calibrate calibrate = new Calibrate(desk.clock(), desk.words(), settings(said));
+    return new KeepFormula(instrument.folder(), calibrate, desk.words());
   }
 
   private KeepFormula job(MeasuredWhen said) {
@@ -66,7 +85,15 @@ public final class InstrumentFormula implements FormulaModel.Ways {
 
   @Override
   public Optional<Checked<Kept>> read() throws IOException {
-    return inForce.isPresent() ? Optional.of(job.read(inForce.get(), state)) : Optional.empty();
+    return last.isPresent() ? Optional.of(job.read(last.get(), state)) : Optional.empty();
+  }
+
+  @Override
+  public boolean isInForce(String file) {
+    return state
+        .last(Event.CalibrationPutInForce.class)
+        .filter(line -> line.event().file().equals(file))
+        .isPresent();
   }
 
   @Override

@@ -36,6 +36,7 @@ public final class RecordModel {
   private final ReadOnlyObjectWrapper<List<Line>> lines = new ReadOnlyObjectWrapper<>(List.of());
   private final ReadOnlyObjectWrapper<Next> next;
   private final Consumer<RecordModel> writeLog;
+  private long voids;
 
   /**
    * A line of the ledger.
@@ -79,9 +80,11 @@ public final class RecordModel {
   public String title() {
     int entries = lines.get().size();
     long struck = lines.get().stream().filter(line -> line.mark() == Mark.CORRECTED).count();
-    return entries == 0
-        ? words.text("window.record.empty")
-        : words.text("window.record.title", entries, struck);
+    if (entries == 0) {
+      return words.text("window.record.empty");
+    }
+    String title = words.text("window.record.title", entries, struck);
+    return voids == 0 ? title : title + words.text("window.record.title-void", voids);
   }
 
   /** Follows the journal. */
@@ -95,6 +98,7 @@ public final class RecordModel {
         all.add(0, line(standing, verdicts));
       }
     }
+    voids = state.lines().stream().filter(line -> line.voidCause().isPresent()).count();
     lines.set(List.copyOf(all));
     next.set(
         all.isEmpty()

@@ -57,6 +57,11 @@ class FormulaModelsTest {
     }
 
     @Override
+    public boolean isInForce(String file) {
+      return true;
+    }
+
+    @Override
     public Kept drawnAgain(Kept kept, JobWatch watch) {
       return kept;
     }

@@ -98,6 +98,11 @@ class FormulaScreenTest {
     }
 
     @Override
+    public boolean isInForce(String file) {
+      return true;
+    }
+
+    @Override
     public Kept drawnAgain(Kept kept, JobWatch watch) {
       return kept;
     }
