@@ -120,6 +120,10 @@ public final class CalibrateCommand implements Callable<Integer> {
   }
 
   private int write(Calibrate job, Path target) throws IOException {
+    List<Problem> shut = new IntoInstruments(who).trouble(List.of(target));
+    if (!shut.isEmpty()) {
+      return terminal.refuse(shut);
+    }
     Checked<Calibrate.Outcome> done = job.write(runs, target, ProgressLine.on(terminal));
     if (!(done instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return terminal.refuse(done.problems());
@@ -209,10 +213,6 @@ public final class CalibrateCommand implements Callable<Integer> {
     }
     List<Problem> problems = new ArrayList<>();
     common.output(target).trouble(List.of(runs)).ifPresent(problems::add);
-    Optional<Path> around = EnteredFile.folderAround(target);
-    if (around.isPresent() && EnteredFile.isEntered(around.get(), target)) {
-      problems.add(problem("output.entered", target.toString()));
-    }
     if (report != null) {
       common.output(report).trouble(List.of(runs, target)).ifPresent(problems::add);
       if (report.toAbsolutePath().normalize().equals(target.toAbsolutePath().normalize())) {

@@ -2,8 +2,6 @@ package faintwind.command;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
-import faintwind.command.record.InstrumentOptions;
-import faintwind.job.EnteredFile;
 import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;
 import faintwind.job.field.Convert;
@@ -20,10 +18,11 @@ import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -93,8 +92,12 @@ public final class ConvertCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
+    if (minutes != null && intoFolder()) {
+      Files.createDirectories(minutes);
+    }
     if (AtInstrument.is(calibration)) {
-      return new ConvertKept(terminal, calibration, this::settings, Optional.ofNullable(profile))
+      Optional<String> lines = Optional.ofNullable(profile);
+      return new ConvertKept(terminal, calibration, this::settings, lines, this::minutesOf)
           .run(logs, who);
     }
     Checked<Calibration> opened = OpenCalibration.read(calibration);
@@ -108,15 +111,25 @@ public final class ConvertCommand implements Callable<Integer> {
     if (!(ready instanceof Checked.Ok<Convert> able)) {
       return terminal.refuse(ready.problems());
     }
-    int code = outDir == null ? one(able.value()) : many(able.value(), outDir);
-    for (Path target : targets()) {
-      Optional<Path> around = EnteredFile.folderAround(target);
-      if (around.isPresent() && Files.isRegularFile(target)) {
-        EnteredFile.note(
-            around.get(), FileRole.SPEEDS, target, OffsetDateTime.now(InstrumentOptions.clock()));
-      }
+    IntoInstruments instruments = new IntoInstruments(who);
+    List<Problem> shut = instruments.trouble(targets());
+    if (!shut.isEmpty()) {
+      return terminal.refuse(shut);
     }
-    return code;
+    Map<Path, FileRole> written = new LinkedHashMap<>();
+    int code = outDir == null ? one(able.value(), written) : many(able.value(), outDir, written);
+    List<Problem> notEntered = instruments.enter(written);
+    return notEntered.isEmpty() ? code : terminal.refuse(notEntered);
+  }
+
+  /** Whether minutes go into a folder, one file a log. */
+  private boolean intoFolder() {
+    return outDir != null || logs.size() > 1;
+  }
+
+  private Optional<Path> minutesOf(String log) {
+    return Optional.ofNullable(minutes)
+        .map(to -> intoFolder() ? Convert.target(Path.of(log), to) : to);
   }
 
   private SpeedSettings settings(Calibration by) {
@@ -125,7 +138,7 @@ public final class ConvertCommand implements Callable<Integer> {
         : new SpeedSettings(average_s, air.air());
   }
 
-  private int one(Convert convert) throws IOException {
+  private int one(Convert convert, Map<Path, FileRole> written) throws IOException {
     String log = logs.get(0);
     boolean toStandard = STANDARD.equals(out);
     Path target = Path.of(String.valueOf(out));
@@ -143,15 +156,25 @@ public final class ConvertCommand implements Callable<Integer> {
               ? convert.fileTo(file, terminal.raw(), JobWatch.NOBODY)
               : convert.file(file, target, JobWatch.NOBODY);
     }
-    return (tell(done) ? ExitCode.DONE : ExitCode.of(done.problems())).number();
+    if (!tell(done)) {
+      return ExitCode.of(done.problems()).number();
+    }
+    if (!toStandard) {
+      written.put(target, FileRole.SPEEDS);
+    }
+    minutesOf(log).ifPresent(file -> written.put(file, FileRole.MINUTES));
+    return ExitCode.DONE.number();
   }
 
-  private int many(Convert convert, Path folder) throws IOException {
+  private int many(Convert convert, Path folder, Map<Path, FileRole> written) throws IOException {
     List<Path> files = logs.stream().map(Path::of).toList();
     List<Problem> problems = new ArrayList<>();
     int refused = 0;
     for (Convert.LogOutcome outcome : convert.files(files, folder, JobWatch.NOBODY)) {
-      if (!tell(outcome.outcome())) {
+      if (tell(outcome.outcome())) {
+        written.put(Convert.target(outcome.log(), folder), FileRole.SPEEDS);
+        minutesOf(outcome.log().toString()).ifPresent(f -> written.put(f, FileRole.MINUTES));
+      } else {
         refused++;
         problems.addAll(outcome.outcome().problems());
       }
@@ -176,10 +199,9 @@ public final class ConvertCommand implements Callable<Integer> {
     if (AtInstrument.is(calibration)) {
       if (out != null || outDir != null || logs.contains(STANDARD)) {
         problems.add(problem("usage.convert-kept", ""));
+        return problems;
       }
-      return problems;
-    }
-    if ((out == null) == (outDir == null)) {
+    } else if ((out == null) == (outDir == null)) {
       problems.add(problem("usage.convert-where", ""));
     } else if (out != null && logs.size() > 1) {
       problems.add(problem("usage.convert-many", String.valueOf(logs.size())));
@@ -201,32 +223,22 @@ public final class ConvertCommand implements Callable<Integer> {
       if (!seen.add(target)) {
         problems.add(problem("usage.convert-same-name", target.toString()));
       }
-      Optional<Problem> trouble = common.output(target).trouble(inputs);
-      Optional<Path> around = EnteredFile.folderAround(target);
-      if (around.isPresent() && EnteredFile.isEntered(around.get(), target)) {
-        problems.add(problem("output.entered", target.toString()));
-      }
-      trouble.ifPresent(problems::add);
+      common.output(target).trouble(inputs).ifPresent(problems::add);
     }
     return problems;
   }
 
+  /** Every file that would be written where it was asked for. */
   private List<Path> targets() {
     List<Path> targets = new ArrayList<>();
-    if (outDir != null) {
-      for (String log : logs) {
+    for (String log : logs) {
+      if (outDir != null) {
         targets.add(Convert.target(Path.of(log), outDir));
-        if (minutes != null) {
-          targets.add(Convert.target(Path.of(log), minutes));
-        }
       }
-      return targets;
+      minutesOf(log).ifPresent(targets::add);
     }
-    if (!STANDARD.equals(out)) {
-      targets.add(Path.of(String.valueOf(out)));
-    }
-    if (minutes != null) {
-      targets.add(minutes);
+    if (out != null && !STANDARD.equals(out)) {
+      targets.add(0, Path.of(out));
     }
     return targets;
   }

@@ -30,16 +30,27 @@ final class ConvertKept {
   private final Path folder;
   private final Function<Calibration, SpeedSettings> settings;
   private final Optional<String> profile;
+  private final Function<String, Optional<Path>> minutes;
 
+  /**
+   * Prepares.
+   *
+   * @param folder of the instrument
+   * @param settings averaging and air, by the calibration
+   * @param profile id or file of the profile of foreign logs
+   * @param minutes where the means of whole minutes of a log go, where they are wanted
+   */
   ConvertKept(
       Terminal terminal,
       Path folder,
       Function<Calibration, SpeedSettings> settings,
-      Optional<String> profile) {
+      Optional<String> profile,
+      Function<String, Optional<Path>> minutes) {
     this.terminal = terminal;
     this.folder = folder;
     this.settings = settings;
     this.profile = profile;
+    this.minutes = minutes;
   }
 
   /** Converts each log; a bad one is refused by name, the others are kept. */
@@ -58,7 +69,7 @@ final class ConvertKept {
     for (String log : logs) {
       Optional<ImportProfile> lines = foreign;
       Checked<KeepConversion.Kept> done =
-          instrument.work((view, enter) -> keep(view, enter, Path.of(log), lines));
+          instrument.work((view, enter) -> keep(view, enter, log, lines));
       terminal.report(done.problems());
       if (done instanceof Checked.Ok<KeepConversion.Kept> ok) {
         ok.value().summary().lines(terminal.messages()).forEach(terminal.err()::println);
@@ -75,18 +86,20 @@ final class ConvertKept {
   }
 
   private Checked<KeepConversion.Kept> keep(
-      InstrumentView view, Enter enter, Path log, Optional<ImportProfile> lines)
+      InstrumentView view, Enter enter, String name, Optional<ImportProfile> lines)
       throws IOException {
+    Path log = Path.of(name);
     CalibrationForLog chosen =
         CalibrationForLog.of(
             view.state(), log, lines, OffsetDateTime.now(InstrumentOptions.clock()));
     if (chosen.file().isEmpty()) {
-      String name = folder.toString();
-      return Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name));
+      String at = folder.toString();
+      return Checked.refused(Problem.error("convert.none-in-force", Where.file(at), at));
     }
     terminal.report(chosen.notes());
     Path calibration = view.path().resolve(chosen.file().get());
-    return new KeepConversion(view, enter, new KeepConversion.How(calibration, settings, lines))
-        .keep(log, JobWatch.NOBODY);
+    KeepConversion.How how =
+        new KeepConversion.How(calibration, settings, lines, minutes.apply(name));
+    return new KeepConversion(view, enter, how).keep(log, JobWatch.NOBODY);
   }
 }

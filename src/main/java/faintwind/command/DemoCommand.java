@@ -50,7 +50,7 @@ public final class DemoCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     Path outDir = chosen == null ? freeFolder() : chosen;
     Path journal = outDir.resolve(Demo.FINISHED).resolve("journal.jsonl");
-    Optional<Problem> trouble = common.output(journal).trouble(List.of());
+    Optional<Problem> trouble = common.output(journal).occupied(List.of());
     if (trouble.isPresent()) {
       terminal.report(List.of(trouble.get()));
       return ExitCode.USAGE.number();

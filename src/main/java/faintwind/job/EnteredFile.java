@@ -28,6 +28,15 @@ public final class EnteredFile {
     return root.relativize(file.toAbsolutePath().normalize()).toString().replace('\\', '/');
   }
 
+  /**
+   * The event that enters a file of the folder as it is now.
+   *
+   * @throws IOException where the file cannot be read
+   */
+  public static FileAdded added(Path folder, FileRole role, Path file) throws IOException {
+    return new FileAdded(role, name(folder, file), Sha256.of(file));
+  }
+
   /** The instrument's folder that a file lies in, or would lie in. */
   public static Optional<Path> folderAround(Path file) {
     Path folder = file.toAbsolutePath().normalize().getParent();
@@ -41,16 +50,22 @@ public final class EnteredFile {
   }
 
   /**
-   * Whether the journal of a folder names a file.
+   * Whether the record of a folder rests on a file: the journal itself, and whatever it names but
+   * reports, which can be made again.
    *
    * @throws IOException where the journal cannot be read
    */
-  public static boolean isEntered(Path folder, Path file) throws IOException {
+  public static boolean isEvidence(Path folder, Path file) throws IOException {
     String name = name(folder, file);
-    return new InstrumentFolder(folder)
-        .open().state().lines().stream()
-            .flatMap(line -> line.event().attached().stream())
-            .anyMatch(was -> was.file().equals(name));
+    return InstrumentFolder.isOwn(name)
+        || new InstrumentFolder(folder)
+            .open().state().lines().stream()
+                .filter(
+                    line -> line.event().attached().filter(a -> a.file().equals(name)).isPresent())
+                .anyMatch(
+                    line ->
+                        !(line.event() instanceof FileAdded added
+                            && added.kind() == FileRole.REPORT));
   }
 
   /**

@@ -23,10 +23,22 @@ public record OutputPath(Path path, Existing existing) {
   }
 
   /**
-   * Why nothing may be written there, if so: a file stands there, it is a folder, or it is one of
-   * the inputs.
+   * Why nothing may be written there, if so: a file stands there, it is a folder, one of the
+   * inputs, or what an instrument's record rests on.
    */
   public Optional<Problem> trouble(Collection<Path> inputs) throws IOException {
+    Optional<Problem> occupied = occupied(inputs);
+    Optional<Path> around =
+        occupied.isEmpty() && Files.exists(path)
+            ? EnteredFile.folderAround(path)
+            : Optional.empty();
+    return around.isPresent() && EnteredFile.isEvidence(around.get(), path)
+        ? Optional.of(Problem.error("output.entered", Where.file(path.toString()), path.toString()))
+        : occupied;
+  }
+
+  /** The same without a look at the record of an instrument around it. */
+  public Optional<Problem> occupied(Collection<Path> inputs) throws IOException {
     Where where = Where.file(path.toString());
     if (Files.isDirectory(path)) {
       return Optional.of(Problem.error("output.is-folder", where, path.toString()));

@@ -200,6 +200,8 @@ public sealed interface Event {
     CHAIN,
     FIELD_LOG,
     SPEEDS,
+    /** Means of whole minutes of speeds. */
+    MINUTES,
     REPORT,
     PLAN,
     /** A last line that a crash cut off, set aside. */

@@ -211,7 +211,8 @@ final class DemoProjects {
     String calibration =
         walk.view().state().last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepConversion.How how =
-        new KeepConversion.How(folder.resolve(calibration), SpeedSettings::usual, Optional.empty());
+        new KeepConversion.How(
+            folder.resolve(calibration), SpeedSettings::usual, Optional.empty(), Optional.empty());
     walk.ok(new KeepConversion(walk.view(), walk.enter(), how).keep(log, JobWatch.NOBODY));
   }
 

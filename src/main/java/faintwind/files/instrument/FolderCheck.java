@@ -30,7 +30,8 @@ final class FolderCheck {
   /** Held by the window that writes; its content is of the moment and stands for nothing. */
   static final String LOCK = "writer.lock";
 
-  private static final Set<String> OWN = Set.of("journal.jsonl", Seal.FILE, LOCK);
+  /** What the folder keeps of its own; no line names it. */
+  static final Set<String> OWN = Set.of("journal.jsonl", Seal.FILE, LOCK);
 
   private final Path folder;
   private final Map<String, Attached> entered = new LinkedHashMap<>();

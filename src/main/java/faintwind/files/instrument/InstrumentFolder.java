@@ -56,6 +56,11 @@ public record InstrumentFolder(Path path) {
     }
   }
 
+  /** Whether a name in a folder is that of its journal, its summary or its lock. */
+  public static boolean isOwn(String name) {
+    return FolderCheck.OWN.contains(name);
+  }
+
   public Journal journal() {
     return Journal.in(path);
   }
@@ -252,7 +257,7 @@ public record InstrumentFolder(Path path) {
     String part =
         switch (kind) {
           case RUN, RUNS_TABLE, CHAIN -> "runs";
-          case FIELD_LOG, SPEEDS -> "logs";
+          case FIELD_LOG, SPEEDS, MINUTES -> "logs";
           case REPORT -> "reports";
           case PLAN -> "plans";
           case TORN_LINE, OTHER -> "others";

@@ -3,14 +3,21 @@ package faintwind.job.record;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
 import faintwind.files.instrument.WriterLock;
+import faintwind.job.EnteredFile;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event;
+import faintwind.record.Event.FileRole;
+import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -71,6 +78,30 @@ public final class AtInstrument {
           ? work.at(ok.value(), new Enter(ok.value(), clock, person))
           : Checked.refused(view.problems());
     }
+  }
+
+  /** Why nothing can be entered now; empty where something can. */
+  public List<Problem> trouble() throws IOException {
+    return work(
+            (view, enter) ->
+                enter.shut().map(Checked::<Path>refused).orElseGet(() -> Checked.ok(folder)))
+        .problems()
+        .stream()
+        .filter(Problem::isError)
+        .toList();
+  }
+
+  /**
+   * Enters files that were written into the folder.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<JournalEntry> enter(Map<Path, FileRole> files) throws IOException {
+    List<Event> events = new ArrayList<>();
+    for (Map.Entry<Path, FileRole> file : files.entrySet()) {
+      events.add(EnteredFile.added(folder, file.getValue(), file.getKey()));
+    }
+    return work((view, enter) -> enter.plain(Optional.empty(), events));
   }
 
   /** That somebody else writes to a folder. */

@@ -100,13 +100,10 @@ public final class Enter {
   /** The same for several events that belong together: all are written or none. */
   public Checked<JournalEntry> plain(Optional<String> step, List<? extends Event> events)
       throws IOException {
-    for (Event event : events) {
-      if (EntryRules.isJudged(event)) {
-        throw new IllegalArgumentException(
-            "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
-      }
-    }
-    return write(step, InForceLook.gated(view, events));
+    Checked<? extends List<? extends Event>> plain = EntryRules.plain(view, events);
+    return plain.isOk()
+        ? write(step, InForceLook.gated(view, events))
+        : Checked.refused(plain.problems());
   }
 
   /** Puts a calibration in force that does not meet the build, explained by name and reason. */
@@ -237,7 +234,7 @@ public final class Enter {
     Optional<Problem> shut = shut();
     return shut.isPresent()
         ? Checked.refused(shut.get())
-        : write(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source));
+        : plain(Optional.empty(), new InstrumentFolder(view.path()).keepFile(kind, source));
   }
 
   /** Calls a step finished; refused with everything that is still missing. */
@@ -349,7 +346,7 @@ public final class Enter {
   }
 
   /** Why nothing at all can be entered now. */
-  private Optional<Problem> shut() {
+  Optional<Problem> shut() {
     Optional<Problem> folder = view.shut();
     if (folder.isPresent()) {
       return folder;

@@ -8,10 +8,14 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
+import faintwind.record.Event.AlterationAccepted;
+import faintwind.record.Event.Attached;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
@@ -19,6 +23,8 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
+import faintwind.record.Standing;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,8 +32,54 @@ import java.util.Optional;
 final class EntryRules {
   private EntryRules() {}
 
+  /**
+   * Refuses what would enter a file of the folder anew with other content than it was entered with:
+   * that would hide an alteration. A report may be made again.
+   *
+   * @throws IllegalArgumentException where an event has a way of its own, with its own rules
+   */
+  static Checked<List<? extends Event>> plain(InstrumentView view, List<? extends Event> events) {
+    List<Problem> problems = new ArrayList<>();
+    for (Event event : events) {
+      if (isJudged(event)) {
+        throw new IllegalArgumentException(
+            "event = " + event.getClass().getSimpleName() + ", allowed: those without rules");
+      }
+      boolean report = event instanceof FileAdded added && added.kind() == FileRole.REPORT;
+      event
+          .attached()
+          .filter(file -> !report)
+          .flatMap(f -> altered(view, f))
+          .ifPresent(problems::add);
+    }
+    return problems.isEmpty() ? Checked.ok(events) : Checked.refused(problems);
+  }
+
+  /** That a file is not the one that was entered, nor accepted since; empty where it is neither. */
+  static Optional<Problem> altered(InstrumentView view, Attached now) {
+    Optional<Attached> last = entered(view, now.file());
+    boolean accepted =
+        view.state().standing(AlterationAccepted.class).stream()
+            .map(Standing::event)
+            .anyMatch(a -> a.place().equals(now.file()) && a.sha256().equals(now.sha256()));
+    return last.filter(was -> !was.equals(now) && !accepted)
+        .map(
+            was ->
+                Problem.error(
+                    "folder.file-changed", Where.file(now.file()), now.file(), now.sha256()));
+  }
+
+  /** A file of the folder as it was entered last; empty where no line in force names it. */
+  static Optional<Attached> entered(InstrumentView view, String file) {
+    return view.state().lines().stream()
+        .filter(Standing::stands)
+        .flatMap(line -> line.event().attached().stream())
+        .filter(was -> was.file().equals(file))
+        .reduce((first, second) -> second);
+  }
+
   /** Whether an event has a way of its own, with its own rules. */
-  static boolean isJudged(Event event) {
+  private static boolean isJudged(Event event) {
     return event instanceof StepFinished
         || event instanceof ReadingEntered
         || event instanceof QuestionAnswered

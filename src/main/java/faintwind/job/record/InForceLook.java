@@ -1,22 +1,33 @@
 package faintwind.job.record;
 
 import faintwind.calibration.Calibration;
+import faintwind.files.Sha256;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.InForceGate;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
+import faintwind.record.Event.Attached;
 import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
 import faintwind.record.Event.Waived;
+import faintwind.record.Standing;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What stands before a calibration of an instrument counts, and from when it does. */
 public final class InForceLook {
+  private static final Set<FileRole> RUNS =
+      Set.of(FileRole.RUN, FileRole.RUNS_TABLE, FileRole.CHAIN);
+
   private InForceLook() {}
 
   /** The events, each calibration among them in force since it was measured, or why not. */
@@ -25,8 +36,11 @@ public final class InForceLook {
     List<Event> judged = new ArrayList<>();
     for (Event event : events) {
       if (event instanceof CalibrationPutInForce wanted) {
+        List<Problem> altered = alteredRuns(view);
         Checked<CalibrationPutInForce> answer =
-            read(view, wanted.file()).then(read -> event(view, wanted, read));
+            altered.isEmpty()
+                ? read(view, wanted.file()).then(read -> event(view, wanted, read))
+                : Checked.refused(altered);
         if (!(answer instanceof Checked.Ok<CalibrationPutInForce> ok)) {
           return Checked.refused(answer.problems());
         }
@@ -53,7 +67,8 @@ public final class InForceLook {
    */
   static Checked<List<Event>> explained(InstrumentView view, String file, String reason, String who)
       throws IOException {
-    List<Problem> refusals = InForceGate.refusals(view.state(), reason, who);
+    List<Problem> refusals = new ArrayList<>(InForceGate.refusals(view.state(), reason, who));
+    refusals.addAll(alteredRuns(view));
     if (!refusals.isEmpty()) {
       return Checked.refused(refusals);
     }
@@ -67,6 +82,20 @@ public final class InForceLook {
                             new Waived(InForceGate.EXPLAINED + file, reason.strip()),
                             new CalibrationPutInForce(
                                 file, Optional.of(calibration.origin().validFrom())))));
+  }
+
+  /** Runs that are not what was entered: what was made of them shows nothing. */
+  private static List<Problem> alteredRuns(InstrumentView view) throws IOException {
+    List<Problem> altered = new ArrayList<>();
+    for (Standing<FileAdded> line : view.state().standing(FileAdded.class)) {
+      Path file = view.path().resolve(line.event().file());
+      if (RUNS.contains(line.event().kind()) && Files.isRegularFile(file)) {
+        EntryRules.altered(view, new Attached(line.event().file(), Sha256.of(file)))
+            .filter(problem -> !altered.contains(problem))
+            .ifPresent(altered::add);
+      }
+    }
+    return altered;
   }
 
   private static Checked<Calibration> read(InstrumentView view, String file) throws IOException {

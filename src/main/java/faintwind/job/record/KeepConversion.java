@@ -12,7 +12,9 @@ import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;
 import faintwind.job.field.Convert;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import faintwind.record.Event;
+import faintwind.record.Event.Attached;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileRole;
 import faintwind.record.Event.LogConverted;
@@ -41,11 +43,13 @@ public final class KeepConversion {
    * @param calibration the calibration file
    * @param settings averaging and air, by the calibration
    * @param profile what the lines of a foreign log mean
+   * @param minutes where the means of whole minutes go, where they are wanted
    */
   public record How(
       Path calibration,
       Function<Calibration, SpeedSettings> settings,
-      Optional<ImportProfile> profile) {}
+      Optional<ImportProfile> profile,
+      Optional<Path> minutes) {}
 
   /**
    * What was kept.
@@ -72,14 +76,22 @@ public final class KeepConversion {
     if (!(read instanceof Checked.Ok<Calibration> ok)) {
       return Checked.refused(read.problems());
     }
-    Path logs = Files.createDirectories(view.path().resolve("logs"));
     Path root = view.path().toAbsolutePath().normalize();
-    boolean inside = log.toAbsolutePath().normalize().startsWith(root);
+    List<Problem> refusals = new ArrayList<>();
+    enter.shut().ifPresent(refusals::add);
+    altered(root, how.calibration()).ifPresent(refusals::add);
+    altered(root, log).ifPresent(refusals::add);
+    if (!refusals.isEmpty()) {
+      return Checked.refused(refusals);
+    }
+    Path logs = Files.createDirectories(view.path().resolve("logs"));
+    boolean inside = isInside(root, log);
     String name = String.valueOf(log.getFileName());
     Path speeds = FreeName.in(logs, "speeds-" + name);
     Convert plain =
         new Convert(ok.value(), how.calibration().toString(), how.settings().apply(ok.value()));
-    Convert convert = how.profile().map(plain::reading).orElse(plain);
+    Convert lines = how.profile().map(plain::reading).orElse(plain);
+    Convert convert = how.minutes().map(lines::withMinutes).orElse(lines);
     Checked<ConversionSummary> done = convert.file(log, speeds, watch);
     if (!(done instanceof Checked.Ok<ConversionSummary> summary)) {
       return Checked.refused(done.problems());
@@ -92,6 +104,17 @@ public final class KeepConversion {
                 new Kept(
                     summary.value(), EnteredFile.name(root, kept), EnteredFile.name(root, speeds)))
         .then(made -> Checked.ok(made, summary.notes()));
+  }
+
+  private static boolean isInside(Path root, Path file) {
+    return file.toAbsolutePath().normalize().startsWith(root);
+  }
+
+  /** That a file of the folder is not the one that was entered, so that nothing may rest on it. */
+  private Optional<Problem> altered(Path root, Path file) throws IOException {
+    return isInside(root, file) && Files.isRegularFile(file)
+        ? EntryRules.altered(view, new Attached(EnteredFile.name(root, file), Sha256.of(file)))
+        : Optional.empty();
   }
 
   /** The copy of a log from elsewhere: that of an earlier conversion, where it is the same. */
@@ -110,13 +133,20 @@ public final class KeepConversion {
 
   private List<Event> events(Path root, Path log, Path speeds) throws IOException {
     List<Event> events = new ArrayList<>();
-    FileAdded added = added(root, FileRole.FIELD_LOG, log);
-    if (view.state().standing(FileAdded.class).stream().noneMatch(l -> l.event().equals(added))) {
+    FileAdded added = EnteredFile.added(root, FileRole.FIELD_LOG, log);
+    if (EntryRules.entered(view, added.file()).isEmpty()) {
       events.add(added);
     }
-    FileAdded made = added(root, FileRole.SPEEDS, speeds);
+    FileAdded made = EnteredFile.added(root, FileRole.SPEEDS, speeds);
     events.add(made);
-    boolean own = how.calibration().toAbsolutePath().normalize().startsWith(root);
+    Optional<Path> minutes =
+        how.minutes()
+            .map(file -> file.toAbsolutePath().normalize())
+            .filter(f -> f.startsWith(root));
+    if (minutes.isPresent()) {
+      events.add(EnteredFile.added(root, FileRole.MINUTES, minutes.get()));
+    }
+    boolean own = isInside(root, how.calibration());
     String calibration =
         own
             ? EnteredFile.name(root, how.calibration())
@@ -124,9 +154,5 @@ public final class KeepConversion {
     events.add(
         new LogConverted(added.file(), made.file(), calibration, Sha256.of(how.calibration())));
     return events;
-  }
-
-  private static FileAdded added(Path root, FileRole role, Path file) throws IOException {
-    return new FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
   }
 }

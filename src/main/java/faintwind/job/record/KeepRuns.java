@@ -1,7 +1,6 @@
 package faintwind.job.record;
 
 import faintwind.files.AtomicFile;
-import faintwind.files.Sha256;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.EnteredFile;
@@ -68,15 +67,12 @@ public final class KeepRuns {
       Path whole = file.toAbsolutePath().normalize();
       String name = String.valueOf(file.getFileName());
       if (whole.startsWith(root) && !whole.equals(table)) {
-        events.add(added(root, name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN, whole));
+        FileRole role = name.equals(ChainFile.NAME) ? FileRole.CHAIN : FileRole.RUN;
+        events.add(EnteredFile.added(root, role, whole));
       }
     }
-    events.add(added(root, FileRole.RUNS_TABLE, table));
+    events.add(EnteredFile.added(root, FileRole.RUNS_TABLE, table));
     return events;
-  }
-
-  private static Event added(Path root, FileRole role, Path file) throws IOException {
-    return new Event.FileAdded(role, EnteredFile.name(root, file), Sha256.of(file));
   }
 
   private static List<Problem> outside(Map<String, Path> files, Path table) {

@@ -60,15 +60,12 @@ public final class WriteReport {
    */
   public Checked<Path> keep(Path folder) throws IOException {
     Files.createDirectories(folder.resolve("reports"));
-    Checked<Path> written = write(folder, folder.resolve(KEPT_AS));
-    if (written instanceof Checked.Ok<Path> ok) {
-      EnteredFile.note(folder, FileRole.REPORT, ok.value(), OffsetDateTime.now(clock));
-    }
-    return written;
+    return write(folder, folder.resolve(KEPT_AS));
   }
 
   /**
-   * Writes the log, whole or not at all. A folder with problems is reported with them.
+   * Writes the log, whole or not at all; one that comes to lie in the folder of an instrument is
+   * entered there. A folder with problems is reported with them.
    *
    * @param folder of the instrument
    * @param target the log; {@code .pdf} gives PDF, anything else HTML
@@ -92,6 +89,10 @@ public final class WriteReport {
       return Checked.refused(content.problems());
     }
     PaperFile.write(target, page.apply(ok.value()));
+    Optional<Path> around = EnteredFile.folderAround(target);
+    if (around.isPresent()) {
+      EnteredFile.note(around.get(), FileRole.REPORT, target, OffsetDateTime.now(clock));
+    }
     return Checked.ok(target, ok.notes());
   }
 
