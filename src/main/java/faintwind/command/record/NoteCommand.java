@@ -27,7 +27,8 @@ import picocli.CommandLine.Parameters;
 
 /**
  * {@code faintwind note FOLDER TEXT}: free text, or with one of the options a part, a photo, a
- * file, runs, a design, a repair, a hand-over or the end of an instrument; the text then says more.
+ * file, runs, a design, a meter, a repair, a hand-over or the end of an instrument; the text then
+ * says more.
  */
 @Command(name = "note")
 public final class NoteCommand implements Callable<Integer> {
@@ -75,6 +76,9 @@ public final class NoteCommand implements Callable<Integer> {
   @Option(names = "--hand-over", paramLabel = "NAME", descriptionKey = "faintwind.note.hand-over")
   private @Nullable String handOver;
 
+  @Option(names = "--meter", paramLabel = "CLASS", descriptionKey = "faintwind.note.meter")
+  private @Nullable String meter;
+
   @Option(names = "--retire", descriptionKey = "faintwind.note.retire")
   private boolean retire;
 
@@ -103,7 +107,9 @@ public final class NoteCommand implements Callable<Integer> {
   }
 
   private Checked<JournalEntry> enter(InstrumentView view, Enter enter) throws IOException {
-    if (repair) {
+    if (meter != null) {
+      return enter.meter(meter);
+    } else if (repair) {
       return enter.repair(String.valueOf(step), text);
     } else if (photo != null) {
       return enter.photo(String.valueOf(step), photo, text);
@@ -135,6 +141,7 @@ public final class NoteCommand implements Callable<Integer> {
                 design == null ? null : "--design",
                 repair ? "--repair" : null,
                 handOver == null ? null : "--hand-over",
+                meter == null ? null : "--meter",
                 retire ? "--retire" : null)
             .filter(Objects::nonNull)
             .toList();
@@ -142,7 +149,7 @@ public final class NoteCommand implements Callable<Integer> {
       return Optional.of(problem("note.too-many", String.join(", ", kinds)));
     }
     boolean wordless = part != null || photo != null || file != null || runs != null;
-    if (text.isBlank() && handOver == null && !wordless) {
+    if (text.isBlank() && handOver == null && meter == null && !wordless) {
       return Optional.of(problem("note.no-text", ""));
     }
     boolean ofStep = repair || photo != null;

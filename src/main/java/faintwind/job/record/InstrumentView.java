@@ -116,7 +116,7 @@ public record InstrumentView(
    * @return refused where the folder has no journal or its checklist cannot be read
    * @throws IOException where something that is there cannot be read
    */
-  static Checked<InstrumentView> begun(Path folder) throws IOException {
+  public static Checked<InstrumentView> begun(Path folder) throws IOException {
     return audited(folder, KeptDesigns.withShippedParts()::sheet)
         .then(
             view ->

@@ -30,10 +30,12 @@ import org.junit.jupiter.api.Test;
 /**
  * How often a fit is held up against its build: healthy made-up builds, the same with a fifth too
  * much or too little on record, and runs of another instrument. The virtual instrument is this
- * program's own, so this is regression, not proof. Printed seeds: 3000 on.
+ * program's own, so this is regression, not proof. The limit of Eₙ was judged on seeds from 3000;
+ * the studies draw from 70 000 on, where nothing was ever chosen.
  */
 class MeetTheBuildStudyTest {
-  private static final long FIRST_SEED = Long.getLong("builds.seed", 3000);
+  private static final long FIRST_SEED = 3000;
+  private static final long FRESH_SEED = Long.getLong("builds.seed", 70_000);
   private static final Origin ORIGIN =
       new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());
 
@@ -72,8 +74,8 @@ class MeetTheBuildStudyTest {
         facts.wires());
   }
 
-  private static List<End> ends(int builds, double factor) {
-    return LongStream.range(FIRST_SEED, FIRST_SEED + builds)
+  private static List<End> ends(long first, int builds, double factor) {
+    return LongStream.range(first, first + builds)
         .mapToObj(
             seed -> {
               VirtualBuild build = VirtualDraw.build(seed);
@@ -100,26 +102,30 @@ class MeetTheBuildStudyTest {
 
   @Test
   void healthyBuildsStand() {
-    assertThat(ends(4, 1)).containsOnly(End.STANDS);
+    assertThat(ends(FIRST_SEED, 4, 1)).containsOnly(End.STANDS);
   }
 
   @Test
   void aFifthOffIsHeldUp() {
-    assertThat(ends(3, 1.2)).doesNotContain(End.STANDS);
-    assertThat(ends(3, 0.8)).doesNotContain(End.STANDS);
+    assertThat(ends(FIRST_SEED, 3, 1.2)).doesNotContain(End.STANDS);
+    assertThat(ends(FIRST_SEED, 3, 0.8)).doesNotContain(End.STANDS);
   }
 
   @Test
   @Tag("slow")
   void ofSixtyHealthyBuildsAtMostOneIsHeldUp() {
-    assertThat(ends(60, 1).stream().filter(end -> end != End.STANDS).count())
-        .isLessThanOrEqualTo(1);
+    List<End> ends = ends(FRESH_SEED, 60, 1);
+    System.out.println("healthy builds: " + ends);
+    assertThat(ends.stream().filter(end -> end != End.STANDS).count()).isLessThanOrEqualTo(1);
   }
 
   @Test
   @Tag("slow")
-  void ofSixtyBuildsAFifthOffNoneStands() {
-    assertThat(ends(30, 1.2)).doesNotContain(End.STANDS);
-    assertThat(ends(30, 0.8)).doesNotContain(End.STANDS);
+  void ofEightyBuildsAFifthOffNoneStands() {
+    List<End> more = ends(FRESH_SEED + 1000, 40, 1.2);
+    List<End> less = ends(FRESH_SEED + 2000, 40, 0.8);
+    System.out.println("a fifth more: " + more + ", a fifth less: " + less);
+    assertThat(more).doesNotContain(End.STANDS);
+    assertThat(less).doesNotContain(End.STANDS);
   }
 }
