@@ -132,6 +132,7 @@ public record InstrumentFolder(Path path) {
     List<Problem> problems = new ArrayList<>(opened.problems());
     if (Files.isRegularFile(journal().file())) {
       problems.addAll(new FolderCheck(path, opened.state()).altered());
+      problems.addAll(JournalTimes.problems(journal().content().entries()));
     }
     return new Opened(opened.state(), opened.access(), problems);
   }

@@ -96,7 +96,7 @@ public final class KeepConversion {
     if (!(done instanceof Checked.Ok<ConversionSummary> summary)) {
       return Checked.refused(done.problems());
     }
-    Path kept = inside ? log : copy(log, logs, name);
+    Path kept = inside ? log : copied(log, logs, speeds);
     Checked<JournalEntry> entered = enter.plain(Optional.empty(), events(root, kept, speeds));
     return entered
         .map(
@@ -115,6 +115,16 @@ public final class KeepConversion {
     return isInside(root, file) && Files.isRegularFile(file)
         ? EntryRules.altered(view, new Attached(EnteredFile.name(root, file), Sha256.of(file)))
         : Optional.empty();
+  }
+
+  /** The same; where there is no room for it, its speeds go too. */
+  private static Path copied(Path log, Path logs, Path speeds) throws IOException {
+    try {
+      return copy(log, logs, String.valueOf(log.getFileName()));
+    } catch (IOException e) {
+      Files.delete(speeds);
+      throw e;
+    }
   }
 
   /** The copy of a log from elsewhere: that of an earlier conversion, where it is the same. */

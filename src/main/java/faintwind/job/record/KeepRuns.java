@@ -1,6 +1,7 @@
 package faintwind.job.record;
 
 import faintwind.files.AtomicFile;
+import faintwind.files.instrument.UnpackFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.EnteredFile;
@@ -50,6 +51,7 @@ public final class KeepRuns {
       return enter.plain(Optional.empty(), events(root, source, files));
     }
     List<Problem> outside = outside(files, table);
+    enter.shut().ifPresent(outside::add);
     if (!outside.isEmpty()) {
       return Checked.refused(outside);
     }
@@ -85,8 +87,21 @@ public final class KeepRuns {
     return problems;
   }
 
+  /** Copies all or none. */
   private static Path copy(Path root, Path table, Map<String, Path> files) throws IOException {
     Path target = freeFolder(root.resolve("runs"));
+    try {
+      copy(files, target);
+    } catch (IOException e) {
+      if (Files.exists(target)) {
+        UnpackFolder.delete(target);
+      }
+      throw e;
+    }
+    return target.resolve(table.getFileName().toString());
+  }
+
+  private static void copy(Map<String, Path> files, Path target) throws IOException {
     for (Map.Entry<String, Path> file : files.entrySet()) {
       Path copy = target.resolve(file.getKey());
       Path parent = copy.getParent();
@@ -95,7 +110,6 @@ public final class KeepRuns {
       }
       AtomicFile.write(copy, Files.readAllBytes(file.getValue()));
     }
-    return target.resolve(table.getFileName().toString());
   }
 
   private static Path freeFolder(Path runs) {
