@@ -6,20 +6,27 @@ import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.Attached;
+import faintwind.record.Event.CalibrationMade;
+import faintwind.record.Event.LinesLost;
 import faintwind.record.Event.OwnFileNoted;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -33,14 +40,20 @@ final class FolderCheck {
   /** What the folder keeps of its own; no line names it. */
   static final Set<String> OWN = Set.of("journal.jsonl", Seal.FILE, LOCK);
 
+  /** The key of a calibration file that holds the journal's last hash when it was made. */
+  private static final Pattern HEAD = Pattern.compile("\"journal_head\" *: *\"([0-9a-f]{64})\"");
+
   private final Path folder;
   private final Map<String, Attached> entered = new LinkedHashMap<>();
   private final Map<String, Boolean> stands = new HashMap<>();
   private final Map<String, String> checklist = new HashMap<>();
   private final Map<String, AlterationAccepted> accepted = new HashMap<>();
+  private final Set<String> calibrations = new HashSet<>();
+  private final boolean linesLost;
 
   FolderCheck(Path folder, InstrumentState state) {
     this.folder = folder.normalize();
+    this.linesLost = !state.standing(LinesLost.class).isEmpty();
     for (Standing<? extends Event> line : state.lines()) {
       line.event()
           .attached()
@@ -49,6 +62,9 @@ final class FolderCheck {
                 entered.put(file.file(), file);
                 stands.put(file.file(), line.stands());
               });
+      if (line.stands() && line.event() instanceof CalibrationMade made) {
+        calibrations.add(made.file());
+      }
       if (line.event() instanceof OwnFileNoted noted) {
         checklist.put("checklist/" + noted.file(), noted.sha256());
       }
@@ -81,6 +97,8 @@ final class FolderCheck {
         String now = Sha256.of(path);
         if (!now.equals(file.sha256())) {
           problems.add(changed(file.file(), now));
+        } else if (calibrations.contains(file.file())) {
+          headUnknown(file, path).ifPresent(problems::add);
         }
       }
     }
@@ -97,10 +115,38 @@ final class FolderCheck {
     return problems;
   }
 
+  /**
+   * That a calibration holds the hash of a line which this journal never had: it is of another
+   * instrument, or the journal was written anew.
+   */
+  private Optional<Problem> headUnknown(Attached file, Path path) throws IOException {
+    Matcher head = HEAD.matcher(Files.readString(path, StandardCharsets.ISO_8859_1));
+    if (!head.find() || lines().has(head.group(1))) {
+      return Optional.empty();
+    }
+    Where where = Where.file(file.file());
+    if (accepted.containsKey(file.file())) {
+      return Optional.of(accepted(file.file()));
+    }
+    return Optional.of(
+        linesLost
+            ? Problem.warning("folder.head-lost", where, head.group(1))
+            : Problem.error("folder.head-unknown", where, head.group(1)));
+  }
+
+  private ChainedLines lines() throws IOException {
+    return ChainedLines.of(Files.readAllBytes(Journal.in(folder).file()));
+  }
+
+  private Problem accepted(String name) {
+    String reason = Optional.ofNullable(accepted.get(name)).map(a -> a.reason()).orElse("");
+    return Problem.warning("folder.file-accepted", Where.file(name), reason);
+  }
+
   private Problem changed(String name, String now) {
     AlterationAccepted accept = accepted.get(name);
     return accept != null && accept.sha256().equals(now)
-        ? Problem.warning("folder.file-accepted", Where.file(name), accept.reason())
+        ? accepted(name)
         : Problem.error("folder.file-changed", Where.file(name), name, now);
   }
 

@@ -111,14 +111,31 @@ public record InstrumentFolder(Path path) {
   }
 
   /** A folder of an older program has no seal; one that was just begun has no summary yet. */
-  private static Optional<Problem> summaryProblem(Seal seal, Journal.Content content) {
+  private Optional<Problem> summaryProblem(Seal seal, Journal.Content content) throws IOException {
     boolean older = content.problems().stream().anyMatch(p -> p.id().equals("journal.unchained"));
     if (!older && content.lines() > 1 && seal.head().isEmpty() && seal.problem().isEmpty()) {
-      return Optional.of(Problem.warning("summary.no-head", Where.file(Seal.FILE), Seal.FILE));
+      boolean begunOlder =
+          ChainedLines.of(Files.readAllBytes(journal().file())).lines().get(0).prev().isEmpty();
+      Where where = Where.file(Seal.FILE);
+      return Optional.of(
+          begunOlder
+              ? Problem.warning("summary.no-head", where, Seal.FILE)
+              : Problem.error("summary.altered", where, Seal.FILE));
     }
     return older || content.lines() <= 1
         ? seal.problem().filter(p -> p.id().equals("summary.altered"))
         : seal.problem();
+  }
+
+  /**
+   * The last lines of a journal that no summary vouches for yet: of a crash, or written by hand.
+   */
+  private static Optional<Problem> behind(Seal seal, Journal.Content content) {
+    int more = content.lines() - seal.lines();
+    return seal.head().isPresent() && more > 0
+        ? Optional.of(
+            Problem.warning("summary.behind", Where.file(Seal.FILE), String.valueOf(more)))
+        : Optional.empty();
   }
 
   /**
@@ -132,6 +149,7 @@ public record InstrumentFolder(Path path) {
     List<Problem> problems = new ArrayList<>(opened.problems());
     if (Files.isRegularFile(journal().file())) {
       problems.addAll(new FolderCheck(path, opened.state()).altered());
+      behind(Seal.of(path), journal().content()).ifPresent(problems::add);
       problems.addAll(JournalTimes.problems(journal().content().entries()));
     }
     return new Opened(opened.state(), opened.access(), problems);
@@ -152,7 +170,9 @@ public record InstrumentFolder(Path path) {
         ChainedLines lines = ChainedLines.of(Files.readAllBytes(journal().file()));
         return Optional.of(lines.lines().get(line - 1).sha256());
       }
-      if (problem.id().equals("folder.file-changed") && place.equals(file)) {
+      boolean ofFile =
+          problem.id().equals("folder.file-changed") || problem.id().equals("folder.head-unknown");
+      if (ofFile && place.equals(file)) {
         return Optional.of(Sha256.of(path.resolve(file)));
       }
     }

@@ -22,6 +22,10 @@ public enum FileKind {
   UNKNOWN;
 
   private static final String JOURNAL = "journal.jsonl";
+
+  /** A folder whose journal was taken away still has it. */
+  private static final String SUMMARY = "instrument.json";
+
   private static final int LOOKED_AT_BYTES = 4096;
   private static final Pattern CHAIN_KEY = Pattern.compile("\"(input|gain|sign)\"");
   private static final Pattern TABLE_COLUMN =
@@ -35,7 +39,9 @@ public enum FileKind {
   /** The kind; a file that could be anything is taken by its ending. */
   public static FileKind of(Path path) throws IOException {
     if (Files.isDirectory(path)) {
-      return Files.exists(path.resolve(JOURNAL)) ? INSTRUMENT : UNKNOWN;
+      boolean instrument =
+          Files.exists(path.resolve(JOURNAL)) || Files.exists(path.resolve(SUMMARY));
+      return instrument ? INSTRUMENT : UNKNOWN;
     }
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
     if (name.equals(ChainFile.NAME)) {

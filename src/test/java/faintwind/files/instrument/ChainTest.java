@@ -178,10 +178,13 @@ class ChainTest {
   }
 
   @Test
-  void aSummaryThatIsBehindIsNoProblem() throws IOException {
+  void aSummaryThatIsBehindIsToldOfAndNoError() throws IOException {
     byte[] before = Files.readAllBytes(path.resolve("instrument.json"));
     folder.append(List.of(entry(7, new Event.NoteWritten("seven"))));
     Files.write(path.resolve("instrument.json"), before);
+    assertThat(problems()).containsExactly("instrument.json summary.behind");
+    assertThat(folder.audit().problems()).noneMatch(Problem::isError);
+    folder.append(List.of(entry(8, new Event.NoteWritten("eight"))));
     assertThat(problems()).isEmpty();
   }
 
