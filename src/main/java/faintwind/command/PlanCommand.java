@@ -10,6 +10,7 @@ import faintwind.message.Checked;
 import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
@@ -21,6 +22,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
@@ -62,6 +64,9 @@ public final class PlanCommand implements Callable<Integer> {
 
   @Option(names = "--sheet", paramLabel = "SHEET.pdf", descriptionKey = "faintwind.plan.sheet")
   private @Nullable Path sheet;
+
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
 
   @Mixin private CommonOptions common = new CommonOptions();
 
@@ -143,6 +148,11 @@ public final class PlanCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
+    IntoInstruments instruments = new IntoInstruments(who);
+    List<Problem> shut = instruments.trouble(written().keySet());
+    if (!shut.isEmpty()) {
+      return terminal.refuse(shut);
+    }
     OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
     Checked<PlannedSession> planned =
         PlanTurntable.response(source, now)
@@ -152,7 +162,19 @@ public final class PlanCommand implements Callable<Integer> {
     }
     say(ok.value());
     terminal.report(ok.notes());
-    return ExitCode.DONE.number();
+    List<Problem> notEntered = instruments.enter(written());
+    return notEntered.isEmpty() ? ExitCode.DONE.number() : terminal.refuse(notEntered);
+  }
+
+  private Map<Path, FileRole> written() {
+    Map<Path, FileRole> written = new LinkedHashMap<>();
+    if (out != null) {
+      written.put(out, FileRole.PLAN);
+    }
+    if (sheet != null) {
+      written.put(sheet, FileRole.REPORT);
+    }
+    return written;
   }
 
   private void say(PlannedSession planned) throws IOException {

@@ -3,8 +3,11 @@ package faintwind.command;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.compare.Recheck;
 import faintwind.calibration.run.Run;
+import faintwind.command.record.InstrumentOptions;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.formula.RecheckRuns;
+import faintwind.job.record.AtInstrument;
+import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
@@ -14,13 +17,15 @@ import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 
-/** {@code faintwind recheck CALIBRATION.json RUNS.csv}: ten minutes at the arm. */
+/** {@code faintwind recheck CALIBRATION.json|FOLDER RUNS.csv}: ten minutes at the arm. */
 @Command(
     name = "recheck",
     mixinStandardHelpOptions = true,
@@ -42,9 +47,26 @@ public final class RecheckCommand implements Callable<Integer> {
     this.terminal = terminal;
   }
 
+  /** The file that was named, or what is in force of the instrument that was named. */
+  private Checked<Calibration> calibration() throws IOException {
+    if (!AtInstrument.is(calibration)) {
+      return OpenCalibration.read(calibration);
+    }
+    Checked<InstrumentView> opened = InstrumentView.begun(calibration);
+    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    OffsetDateTime now = OffsetDateTime.now(InstrumentOptions.clock());
+    Optional<String> file = ok.value().state().calibrationInForce(now);
+    String name = calibration.toString();
+    return file.isPresent()
+        ? OpenCalibration.read(calibration.resolve(file.get()))
+        : Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name));
+  }
+
   @Override
   public Integer call() throws IOException {
-    Checked<Calibration> by = OpenCalibration.read(calibration);
+    Checked<Calibration> by = calibration();
     Checked<List<Run>> table = RecheckRuns.read(runs);
     if (!(by instanceof Checked.Ok<Calibration> known)
         || !(table instanceof Checked.Ok<List<Run>> turned)) {

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
 import faintwind.message.Problem;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -126,6 +128,23 @@ class EvidenceStaysTest {
     assertThat(shell.run("convert", folder, folder.resolve(LOG))).isZero();
     assertThat(shell.run("check", folder)).isZero();
     assertThat(shell.said()).contains("saved again by a spreadsheet");
+  }
+
+  @Test
+  void aPlanInTheFolderIsEntered() throws IOException {
+    int before = lines();
+    Path plan = folder.resolve("own plan.json");
+    Path sheet = folder.resolve("own sheet.pdf");
+    assertThat(shell.run("plan", folder, "--radius-mm", "300,600", "--out", plan, "--sheet", sheet))
+        .as(shell.said())
+        .isZero();
+    assertThat(lines()).isEqualTo(before + 2);
+    assertThat(new InstrumentFolder(folder).open().state().all(FileAdded.class))
+        .extracting(line -> line.event().kind())
+        .contains(FileRole.PLAN);
+    assertThat(new InstrumentFolder(folder).audit().problems()).isEmpty();
+    assertThat(shell.run("plan", folder, "--radius-mm", "300", "--out", plan, "--force"))
+        .isEqualTo(2);
   }
 
   @Test

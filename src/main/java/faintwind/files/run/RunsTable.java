@@ -44,7 +44,16 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
    * @throws IOException where the disk or a permission fails; a file that is not there is refused
    */
   public static Checked<RunsTable> read(Path table) throws IOException {
-    return new Reader(table, Optional.empty()).read();
+    return new Reader(table, Optional.empty(), Purpose.FORMULA).read();
+  }
+
+  /**
+   * The same for a short check of a formula that is there: one run is enough.
+   *
+   * @throws IOException where the disk or a permission fails; a file that is not there is refused
+   */
+  public static Checked<RunsTable> readForCheck(Path table) throws IOException {
+    return new Reader(table, Optional.empty(), Purpose.CHECK).read();
   }
 
   /**
@@ -54,7 +63,13 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
    */
   public static Checked<RunsTable> readForeign(Path table, ImportProfile profile)
       throws IOException {
-    return new Reader(table, Optional.of(profile)).read();
+    return new Reader(table, Optional.of(profile), Purpose.FORMULA).read();
+  }
+
+  /** What the runs are for. */
+  private enum Purpose {
+    FORMULA,
+    CHECK
   }
 
   /** One reading; the parts that are used by several rows are read once. */
@@ -65,10 +80,12 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
     private final Map<String, Path> files = new LinkedHashMap<>();
     private final Map<String, Optional<Recording>> recordings = new LinkedHashMap<>();
     private final Optional<ImportProfile> profile;
+    private final Purpose purpose;
     private SignalChain chain = SignalChain.AS_IS;
 
-    Reader(Path table, Optional<ImportProfile> profile) {
+    Reader(Path table, Optional<ImportProfile> profile, Purpose purpose) {
       this.profile = profile;
+      this.purpose = purpose;
       this.table = table;
       this.name = table.toString();
     }
@@ -113,6 +130,9 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       RunsTableRules.names(cells, name, problems);
       if (!problems.hasErrors()) {
         RunsTableRules.together(runs, name, problems);
+        if (purpose == Purpose.FORMULA) {
+          RunsTableRules.enough(runs, name, problems);
+        }
       }
       return runs;
     }

@@ -159,8 +159,8 @@ final class RunsTableRules {
     return !Double.isFinite(t_s) || (t_s >= signal.first_s() && t_s <= signal.last_s());
   }
 
-  /** What the runs must have in common, and how many they must be. */
-  static void together(List<Run> runs, String table, ProblemList problems) {
+  /** How many runs there must be for a formula. */
+  static void enough(List<Run> runs, String table, ProblemList problems) {
     Where where = Where.file(table);
     List<Run> heated = runs.stream().filter(run -> run.kind() != RunKind.ZERO).toList();
     if (heated.size() < 2) {
@@ -168,6 +168,11 @@ final class RunsTableRules {
     } else if (heated.stream().allMatch(run -> run.kind() == RunKind.STILL)) {
       problems.error("runs.nothing-moves", where, "");
     }
+  }
+
+  /** What the runs must have in common. */
+  static void together(List<Run> runs, String table, ProblemList problems) {
+    Where where = Where.file(table);
     TreeSet<String> units = new TreeSet<>();
     runs.forEach(run -> units.add(run.recording().unit().column()));
     if (units.size() > 1) {
