@@ -14,6 +14,8 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Standing;
 import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -23,7 +25,8 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a later change made doubtful: a step that was finished with other numbers of the design, or
- * before something it rests on was corrected. Finishing the step again settles it.
+ * before something it rests on was corrected. Finishing the step again settles it. Remembers what
+ * it worked out for one checklist in one situation; mutable, for one thread.
  */
 public final class Doubts {
   private static final double SAME = 1e-3;
@@ -31,17 +34,39 @@ public final class Doubts {
   /** The sizes of the arm hold margins of two: a tenth more is none of them (own choice). */
   private static final double ARM_MORE = 0.1;
 
-  private Doubts() {}
+  private final Checklist checklist;
+  private final Situation situation;
+  private final Map<String, List<Problem>> known = new HashMap<>();
+  private final Map<DesignSheet, Map<String, Double>> values = new IdentityHashMap<>();
+
+  Doubts(Checklist checklist, Situation situation) {
+    this.checklist = checklist;
+    this.situation = situation;
+  }
 
   /** The doubts about one step; none where it is not finished. */
   public static List<Problem> of(Checklist checklist, Step step, Situation situation) {
+    return new Doubts(checklist, situation).of(step);
+  }
+
+  /** The same. */
+  List<Problem> of(Step step) {
+    List<Problem> doubts = known.get(step.id());
+    if (doubts == null) {
+      doubts = find(step);
+      known.put(step.id(), doubts);
+    }
+    return doubts;
+  }
+
+  private List<Problem> find(Step step) {
     Optional<Standing<StepFinished>> finished = situation.state().finished(step.id());
     if (finished.isEmpty()) {
       return List.of();
     }
     List<Problem> doubts = new ArrayList<>();
-    byDesign(step, finished.get(), situation).ifPresent(doubts::add);
-    byCorrection(checklist, step, finished.get(), situation, doubts);
+    byDesign(step, finished.get()).ifPresent(doubts::add);
+    byCorrection(step, finished.get(), doubts);
     List<Standing<? extends Event>> lines = situation.state().lines();
     int end = place(finished.get(), lines);
     List<Standing<? extends Event>> since = lines.subList(end + 1, lines.size());
@@ -58,18 +83,17 @@ public final class Doubts {
     return place;
   }
 
-  private static void byCorrection(
-      Checklist checklist,
-      Step step,
-      Standing<StepFinished> finished,
-      Situation situation,
-      List<Problem> doubts) {
+  private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
+    List<Standing<? extends Event>> struck =
+        situation.state().lines().stream().filter(line -> !line.stands()).toList();
+    if (struck.isEmpty()) {
+      return;
+    }
     Set<String> needs = checklist.allNeeds(step);
-    for (Standing<? extends Event> line : situation.state().lines()) {
+    for (Standing<? extends Event> line : struck) {
       boolean answer =
           line.event() instanceof ReadingEntered || line.event() instanceof QuestionAnswered;
-      boolean later =
-          line.strike().filter(strike -> isLater(strike, finished, situation)).isPresent();
+      boolean later = line.strike().filter(strike -> isLater(strike, finished)).isPresent();
       boolean below = line.step().filter(needs::contains).isPresent();
       if (answer && later && below) {
         String id = line.step().orElseThrow();
@@ -80,8 +104,7 @@ public final class Doubts {
   }
 
   /** By the clock or by the order of the journal: a clock set back hides nothing. */
-  private static boolean isLater(
-      Strike strike, Standing<StepFinished> finished, Situation situation) {
+  private boolean isLater(Strike strike, Standing<StepFinished> finished) {
     if (strike.at().isAfter(finished.at())) {
       return true;
     }
@@ -120,23 +143,22 @@ public final class Doubts {
         : Optional.empty();
   }
 
-  private static Optional<Problem> byDesign(
-      Step step, Standing<StepFinished> finished, Situation situation) {
+  private Optional<Problem> byDesign(Step step, Standing<StepFinished> finished) {
     Optional<DesignSheet> then = situation.sheetAtEntry(finished);
     Optional<DesignSheet> now = situation.sheet();
     if (now.isEmpty() || then.equals(now)) {
       return Optional.empty();
     }
-    Map<String, Double> before = then.map(Situation::values).orElse(Map.of());
-    Map<String, Double> after = Situation.values(now.get());
+    Map<String, Double> before = then.map(this::values).orElse(Map.of());
+    Map<String, Double> after = values(now.get());
     List<String> changed =
         step.names().stream()
-            .filter(Situation::isSheetName)
             .filter(
                 name ->
                     isArm(name)
                         ? grew(before.get(name), after.get(name))
                         : differs(before.get(name), after.get(name)))
+            .filter(Situation::isSheetName)
             .toList();
     if (changed.isEmpty()) {
       return Optional.empty();
@@ -145,6 +167,10 @@ public final class Doubts {
         then.isEmpty()
             ? warning("doubt.no-design-then", step, step.title())
             : warning("doubt.design-changed", step, String.join(", ", changed)));
+  }
+
+  private Map<String, Double> values(DesignSheet sheet) {
+    return values.computeIfAbsent(sheet, Situation::values);
   }
 
   private static Problem warning(String id, Step step, String found, String... details) {

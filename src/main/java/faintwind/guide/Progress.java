@@ -49,7 +49,7 @@ public record Progress(List<StepProgress> steps) {
     Requirements requirements = new Requirements(checklist, situation);
     List<StepProgress> all = new ArrayList<>();
     for (Step step : checklist.steps()) {
-      List<Problem> doubts = Doubts.of(checklist, step, situation);
+      List<Problem> doubts = requirements.doubts(step);
       List<Problem> toFinish = requirements.toFinish(step);
       StepState state = state(step, situation, requirements, doubts);
       if (state == StepState.READY && open.filter(step.id()::equals).isPresent()) {

@@ -34,6 +34,7 @@ final class Requirements {
   private final Map<String, Boolean> done = new HashMap<>();
   private final Map<String, Boolean> gates = new HashMap<>();
   private final Map<String, List<Problem>> missing = new HashMap<>();
+  private final Doubts doubts;
   private Optional<List<Problem>> power = Optional.empty();
 
   Requirements(Checklist checklist, Situation situation) {
@@ -41,6 +42,12 @@ final class Requirements {
     this.situation = situation;
     this.values = situation.values(checklist);
     this.skipped = skipped(checklist, situation.state());
+    this.doubts = new Doubts(checklist, situation);
+  }
+
+  /** What a later change made doubtful of a step. */
+  List<Problem> doubts(Step step) {
+    return doubts.of(step);
   }
 
   /** Ids of the steps that the answers on record leave out. */
@@ -117,7 +124,7 @@ final class Requirements {
           .filter(step -> !isSkipped(step))
           .ifPresent(
               step ->
-                  Doubts.of(checklist, step, situation).stream()
+                  doubts.of(step).stream()
                       .map(d -> error(d.id(), step, d.found(), d.details().toArray(new String[0])))
                       .forEach(reasons::add));
     }

@@ -69,15 +69,6 @@ public final class EnteredFile {
   }
 
   /**
-   * What the journal says of a file of the folder, with the hash it has now.
-   *
-   * @throws IOException where it cannot be read
-   */
-  public static FileAdded added(Path folder, FileRole role, Path file) throws IOException {
-    return new FileAdded(role, name(folder, file), Sha256.of(file));
-  }
-
-  /**
    * Enters a file that the program wrote into an instrument's folder, with the hash it has now;
    * nothing where it is entered as it is, or where nothing may be entered.
    *

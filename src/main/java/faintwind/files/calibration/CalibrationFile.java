@@ -43,6 +43,9 @@ public final class CalibrationFile {
 
   private static final JsonForm FORM = form();
 
+  /** Read once: a workspace holds hundreds of calibrations. */
+  private static final SchemaCheck SCHEMA = SchemaCheck.of("calibration");
+
   private CalibrationFile() {}
 
   /** The keys of the signal. */
@@ -118,7 +121,7 @@ public final class CalibrationFile {
           Problem.error(
               "calibration.newer", where.atColumn("format"), format, StoredCalibration.FORMAT));
     }
-    List<Problem> problems = new ArrayList<>(SchemaCheck.of("calibration").problems(node, where));
+    List<Problem> problems = new ArrayList<>(SCHEMA.problems(node, where));
     if (problems.isEmpty()) {
       problems.addAll(CalibrationRules.problems(node, where));
     }

@@ -113,11 +113,15 @@ public record Reading(
 
   private Optional<Judgement> judgeAt(
       double value, Map<String, Double> values, Optional<MeterClass> meter) {
-    Map<String, Double> all = new HashMap<>(values);
-    all.put(VALUE, value);
-    all.put(METER_ERROR, meterError(value, meter));
+    double error = meterError(value, meter);
     for (ReadingBand band : bands) {
-      Optional<Boolean> holds = band.when().holds(all);
+      Map<String, Double> named = new HashMap<>();
+      band.when().names().stream()
+          .filter(values::containsKey)
+          .forEach(name -> named.put(name, values.get(name)));
+      named.put(VALUE, value);
+      named.put(METER_ERROR, error);
+      Optional<Boolean> holds = band.when().holds(named);
       if (holds.isEmpty()) {
         return Optional.empty();
       }

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -20,7 +19,7 @@ import java.util.regex.Pattern;
  */
 public record Step(
     String id, String title, Words text, List<Caution> cautions, Order order, Kit kit, Asks asks) {
-  private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
+  private static final Pattern VALUE = Pattern.compile("[A-Za-z0-9_]+");
 
   public Step {
     cautions = List.copyOf(cautions);
@@ -142,9 +141,14 @@ public record Step(
     }
     asks.clock().ifPresent(clock -> all.append(clock.label()).append(clock.then()));
     Set<String> names = new TreeSet<>();
-    Matcher matcher = VALUE.matcher(all);
-    while (matcher.find()) {
-      names.add(matcher.group(1));
+    int open = all.indexOf("{");
+    while (open >= 0) {
+      int close = all.indexOf("}", open);
+      String name = close < 0 ? "" : all.substring(open + 1, close);
+      if (VALUE.matcher(name).matches()) {
+        names.add(name);
+      }
+      open = all.indexOf("{", open + 1);
     }
     return names;
   }

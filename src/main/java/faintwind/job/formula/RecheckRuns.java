@@ -23,46 +23,7 @@ public final class RecheckRuns {
    * @throws IOException where something that is there cannot be read
    */
   public static Checked<List<Run>> read(Path table) throws IOException {
-    return RunsTable.readForCheck(table).map(runs -> runs.runSet().runs());
-  }
-
-  /**
-   * What came of a check.
-   *
-   * @param runs each run that says how fast the air moved
-   * @param sha256 of the runs table
-   */
-  public record Check(List<Recheck.AtRun> runs, String sha256) {
-    public Check {
-      runs = List.copyOf(runs);
-    }
-
-    /** Whether every run agrees. */
-    public boolean agrees() {
-      return runs.stream().allMatch(run -> run.en().isSatisfactory());
-    }
-  }
-
-  /**
-   * What a calibration reads at the runs of a table.
-   *
-   * @return refused where one of the two cannot be read, or no run says how fast the air moved
-   * @throws IOException where something that is there cannot be read
-   */
-  public static Checked<Check> check(Path calibration, Path table) throws IOException {
-    Checked<Calibration> by = OpenCalibration.read(calibration);
-    Checked<List<Run>> turned = read(table);
-    String sha256 = Files.isRegularFile(table) ? Sha256.of(table) : "";
-    return by.then(
-        known ->
-            turned.then(
-                runs -> {
-                  List<Recheck.AtRun> found = Recheck.of(known, runs);
-                  return found.isEmpty()
-                      ? Checked.refused(
-                          Problem.error("recheck.none", Where.file(table.toString()), ""))
-                      : Checked.ok(new Check(found, sha256));
-                }));
+    return RunsTable.read(table).map(runs -> runs.runSet().runs());
   }
 
   /**

@@ -61,11 +61,6 @@ public final class InstrumentFormula implements FormulaModel.Ways {
     return new KeepFormula(instrument.folder(), calibrate, desk.words());
   }
 
-  private KeepFormula job(MeasuredWhen said) {
-    Calibrate calibrate = new Calibrate(desk.clock(), desk.words(), settings(said));
-    return new KeepFormula(instrument.folder(), calibrate, desk.words());
-  }
-
   /** Practice shows what happens; it need not be refitted as often as what is put in force. */
   private Calibrate.Settings settings(MeasuredWhen said) {
     int refits = instrument.rehearsal() ? PRACTICE_REFITS : Calibrate.USUAL_REFITS;

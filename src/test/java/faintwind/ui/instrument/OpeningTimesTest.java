@@ -19,11 +19,17 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** How long large journals and many instruments take; the numbers are printed. */
 @Tag("slow")
 class OpeningTimesTest {
   private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T09:00:00+01:00");
+
+  /** Of whole instruments; to come down to 1.5. */
+  private static final double STILL_TOO_SLOW_S = 5;
+
   @TempDir Path temp;
 
   private interface Work {
@@ -39,6 +45,14 @@ class OpeningTimesTest {
   private static double cpu_s() {
     OperatingSystemMXBean system = ManagementFactory.getPlatformMXBean(OperatingSystemMXBean.class);
     return system.getProcessCpuTime() / 1e9;
+  }
+
+  private static void linkOrCopy(Path file, Path copy) throws IOException {
+    try {
+      Files.createLink(copy, file.toAbsolutePath());
+    } catch (IOException | UnsupportedOperationException elsewhere) {
+      Files.copy(file, copy);
+    }
   }
 
   @Test
@@ -71,16 +85,24 @@ class OpeningTimesTest {
     assertThat(seconds(() -> folder.open())).isLessThan(1);
   }
 
-  @Test
-  void fiveHundredInstrumentsAreListedInAMomentAndAHalf() throws IOException {
-    Path room = Path.of("demo-projects/ripening-room");
+  /**
+   * Half-made ones, and whole ones with plan, calibration and log: these take longer, which is told
+   * and not yet held to the limit.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"ripening-room", "cellar"})
+  void fiveHundredInstrumentsAreListedInAMomentAndAHalf(String kind) throws IOException {
+    Path room = Path.of("demo-projects", kind);
     for (int i = 0; i < 500; i++) {
       Path target = temp.resolve("many/rind-" + i);
       try (Stream<Path> all = Files.walk(room)) {
         for (Path file : all.sorted().toList()) {
           Path copy = target.resolve(room.relativize(file).toString());
-          Files.createDirectories(copy.getParent());
-          Files.copy(file, copy);
+          if (Files.isDirectory(file)) {
+            Files.createDirectories(copy);
+          } else {
+            linkOrCopy(file, copy);
+          }
         }
       }
     }
@@ -90,9 +112,9 @@ class OpeningTimesTest {
       double before_s = cpu_s();
       double wall_s = seconds(() -> assertThat(workspace.read().instruments()).hasSize(500));
       cpu_s = cpu_s() - before_s;
-      System.out.printf("500 instruments: %.2f s, %.2f s of processor%n", wall_s, cpu_s);
+      System.out.printf("500 instruments (%s): %.2f s, %.2f s of processor%n", kind, wall_s, cpu_s);
     }
     // the work is shared by two processors at least; a busy machine stretches the wall clock
-    assertThat(cpu_s / 2).isLessThan(1.5);
+    assertThat(cpu_s / 2).isLessThan(kind.equals("cellar") ? STILL_TOO_SLOW_S : 1.5);
   }
 }
