@@ -106,6 +106,7 @@ public final class BenchWalk {
           LEG_B,
           LEAD_A,
           LEAD_B,
+          HEATER_BODY,
           HEATED_BALL,
           REFERENCE_BALL,
           PLATE,
@@ -150,8 +151,8 @@ public final class BenchWalk {
   private boolean isBare(ProbePoint point) {
     return switch (point) {
       case LEG_A, LEG_B -> facts.contains(BenchFact.LEGS_BARE);
-      case LEAD_A, LEAD_B -> facts.contains(BenchFact.LEAD_ENDS_BARE);
-      case HEATED_BALL, REFERENCE_BALL -> facts.contains(BenchFact.DRILLED);
+      case LEAD_A, LEAD_B, HEATER_BODY -> facts.contains(BenchFact.LEAD_ENDS_BARE);
+      case HEATED_BALL, REFERENCE_BALL -> facts.contains(BenchFact.BALL_SPOT_BARE);
       case LOOP_PLUS, LOOP_MINUS, JUNCTION_1, JUNCTION_2 ->
           facts.contains(BenchFact.LOOP_ENDS_BARE);
       case HEATER_PLUS_NEAR, HEATER_MINUS_NEAR, SIGNAL_PLUS_NEAR, SIGNAL_MINUS_NEAR ->

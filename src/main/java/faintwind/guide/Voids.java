@@ -25,9 +25,9 @@ import java.util.Set;
 
 /**
  * Readings that tested something else than their step asks for: typed before the step was reached,
- * before its clock had ended, or before work that undid what they showed. They stay in the record,
- * struck, and count nowhere. The order is that of the journal, whatever the computer's clock said.
- * Own rule, no source.
+ * before its clock had ended (but for those that are taken before it is started), or before work
+ * that undid what they showed. They stay in the record, struck, and count nowhere. The order is
+ * that of the journal, whatever the computer's clock said. Own rule, no source.
  */
 public final class Voids {
   private static final List<String> ELECTRICAL = List.of("Ω", "V", "A", "K");
@@ -50,8 +50,7 @@ public final class Voids {
       String step = line.step().orElse("");
       if (line.stands() && line.event() instanceof StepFinished) {
         finished.putIfAbsent(step, i);
-      } else if (line.stands()
-          && (line.event() instanceof ClockStarted || line.event() instanceof Repaired)) {
+      } else if (line.stands() && isWork(line.event())) {
         worked.put(step, i);
       }
     }
@@ -99,7 +98,7 @@ public final class Voids {
 
   /** The clock of its own step had not ended. */
   private Optional<Problem> clockRan(Step step, Standing<?> line, int at) {
-    if (step.asks().clock().isEmpty()) {
+    if (step.asks().clock().filter(spec -> !spec.afterReadings()).isEmpty()) {
       return Optional.empty();
     }
     String clock = step.asks().clock().get().id();
@@ -134,12 +133,28 @@ public final class Voids {
     Set<String> under = new HashSet<>(checklist.allNeeds(step));
     under.add(step.id());
     for (String id : under) {
-      boolean again = worked.getOrDefault(id, -1) > at;
+      boolean again = worked.getOrDefault(id, -1) > at && !(id.equals(step.id()) && sets(step, at));
       if (again && (isElectrical(reading) || inOneStage(step.id(), id))) {
         return Optional.of(problem("void.undone", step, id));
       }
     }
     return Optional.empty();
+  }
+
+  /** What was measured soft is all that was done since: its own clock was started, once. */
+  private boolean sets(Step step, int at) {
+    List<Standing<? extends Event>> later =
+        state.lines().subList(at + 1, state.lines().size()).stream()
+            .filter(line -> line.stands() && line.step().filter(step.id()::equals).isPresent())
+            .filter(line -> isWork(line.event()))
+            .toList();
+    return step.asks().clock().filter(Step.ClockSpec::afterReadings).isPresent()
+        && later.size() == 1
+        && later.get(0).event() instanceof ClockStarted;
+  }
+
+  private static boolean isWork(Event event) {
+    return event instanceof ClockStarted || event instanceof Repaired;
   }
 
   /** The room and the arm are as they were, whatever is soldered at the pair. */

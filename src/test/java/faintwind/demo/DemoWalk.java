@@ -3,6 +3,7 @@ package faintwind.demo;
 import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
+import faintwind.guide.checklist.Step.ClockSpec;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
@@ -73,14 +74,14 @@ final class DemoWalk {
     ok(enter().answer(step, question, choice));
   }
 
-  /** Opens a step, reads its cautions one by one, and starts its clock. */
+  /** Opens a step, reads its cautions one by one, and starts its clock where that comes first. */
   Step begun(String id) throws IOException {
     Step step = view().checklist().step(id).orElseThrow();
     ok(enter().open(id));
     for (Caution caution : step.cautions()) {
       ok(enter().acknowledge(id, caution.id()));
     }
-    if (step.asks().clock().isPresent()) {
+    if (step.asks().clock().filter(clock -> !clock.afterReadings()).isPresent()) {
       ok(enter().startClock(id));
     }
     return step;
@@ -89,7 +90,8 @@ final class DemoWalk {
   /** The whole step, its readings as typed and its questions as answered. */
   void done(String id, Map<String, String> typed, Map<String, String> answers) throws IOException {
     Step step = begun(id);
-    if (step.asks().clock().isPresent()) {
+    boolean soft = step.asks().clock().filter(ClockSpec::afterReadings).isPresent();
+    if (step.asks().clock().isPresent() && !soft) {
       wait(Duration.ofHours(id.equals("warm-up-run") || id.equals("jar-check") ? 1 : 26));
     }
     for (Map.Entry<String, String> answer : answers.entrySet()) {
@@ -97,6 +99,10 @@ final class DemoWalk {
     }
     for (Reading reading : step.asks().readings()) {
       ok(enter().reading(id, reading.id(), typed.get(reading.id())));
+    }
+    if (soft) {
+      ok(enter().startClock(id));
+      wait(Duration.ofHours(26));
     }
     if (step.asks().photo().isPresent()) {
       ok(enter().photo(id, DemoPicture.of(step.asks().photo().get()), "made up"));

@@ -110,6 +110,38 @@ class VoidsTest {
   }
 
   @Test
+  void whatWasMeasuredWhileTheEpoxyWasSoftStandsWhenItsClockIsStarted() {
+    finish("coats-on-plate", "weigh-drilled", "plating-needed", "plating-inspect");
+    read("glue-heater", "lead-a-soft", "MΩ");
+    assertThat(causes("glue-heater", "lead-a-soft")).containsExactly("stands");
+    enter("glue-heater", new ClockStarted("heater-cure", 86400));
+    assertThat(causes("glue-heater", "lead-a-soft")).containsExactly("stands");
+    read("glue-heater", "lead-b-soft", "MΩ");
+    assertThat(causes("glue-heater", "lead-b-soft")).containsExactly("stands");
+  }
+
+  @Test
+  void whatWasMeasuredInThePotBeforeIsVoidForTheNextOne() {
+    finish("coats-on-plate", "weigh-drilled", "plating-needed", "plating-inspect");
+    read("glue-heater", "lead-a-soft", "MΩ");
+    enter("glue-heater", new ClockStarted("heater-cure", 86400));
+    enter("glue-heater", new ClockStarted("heater-cure", 86400));
+    assertThat(causes("glue-heater", "lead-a-soft")).containsExactly("void.undone");
+    read("glue-heater", "lead-a-soft", "MΩ");
+    enter("glue-heater", new Repaired("a new ball, glued anew"));
+    assertThat(causes("glue-heater", "lead-a-soft")).containsExactly("void.undone", "void.undone");
+  }
+
+  @Test
+  void aSoftReadingIsUndoneByWorkOnAStepBeforeIt() {
+    finish("coats-on-plate", "weigh-drilled", "plating-needed", "plating-inspect");
+    read("glue-heater", "lead-a-soft", "MΩ");
+    enter("glue-heater", new ClockStarted("heater-cure", 86400));
+    enter("coat-parts", new ClockStarted("coat-cure", 86400));
+    assertThat(causes("glue-heater", "lead-a-soft")).containsExactly("void.undone");
+  }
+
+  @Test
   void gluingAgainUndoesWhatWasMeasuredOnTheOldGlue() {
     finish("glue-heater");
     read("heater-insulation", "lead-a-ball", "MΩ");

@@ -147,6 +147,7 @@ final class Assembly {
       case "plate" -> {
         n.join("lead-a", "plate", ohm(Part.LEAD_A_TO_PLATE));
         n.join("lead-b", "plate", ohm(Part.LEAD_B_TO_PLATE));
+        n.join("heater-body", "plate", ohm(Part.BODY_TO_PLATE));
         n.join("junction-1", "plate", ohm(Part.JUNCTION_1_TO_PLATE));
         n.join("junction-2", "plate", ohm(Part.JUNCTION_2_TO_PLATE));
       }

@@ -81,6 +81,11 @@ final class BenchModel {
     switch (point) {
       case LEAD_A -> n.join("leg-a", "plate", heater);
       case LEAD_B -> n.join("leg-b", "plate", heater);
+      case HEATER_BODY -> {
+        n.join("heater-body", "lead-a", TINY_OHM);
+        n.join("leg-a", "plate", heater);
+        n.join("leg-b", "plate", heater);
+      }
       case JUNCTION_1 -> n.join("bead-1", "plate", junction);
       case JUNCTION_2 -> n.join("bead-2", "plate", junction);
       default -> n.join("plate", "table", COAT_OHM);

@@ -33,6 +33,12 @@ enum Fault {
       a.set(Part.LEAD_B_TO_PLATE, wound(r));
     }
   },
+  PINHOLE_ON_THE_BODY("pinhole-body") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.set(Part.BODY_TO_PLATE, wound(r));
+    }
+  },
   PINHOLE_ON_JUNCTION_1("pinhole-junction-1") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
@@ -52,6 +58,7 @@ enum Fault {
           List.of(
               Part.LEAD_A_TO_PLATE,
               Part.LEAD_B_TO_PLATE,
+              Part.BODY_TO_PLATE,
               Part.JUNCTION_1_TO_PLATE,
               Part.JUNCTION_2_TO_PLATE)) {
         a.set(part, damp(r));
@@ -72,50 +79,51 @@ enum Fault {
           List.of(
               Part.LEAD_A_TO_PLATE,
               Part.LEAD_B_TO_PLATE,
+              Part.BODY_TO_PLATE,
               Part.JUNCTION_1_TO_PLATE,
               Part.JUNCTION_2_TO_PLATE)) {
         a.set(part, person * (0.8 + 0.4 * r.nextDouble()));
       }
     }
   },
-  LEAD_A_PIERCED_TO_BARE_METAL("lead-a-touches") {
+  LEAD_A_PIERCED_TO_BARE_METAL("lead-a-touches", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.LEAD_A_TO_BALL, logUniform(r, 0.1, 6 * a.ohm(Part.HEATER)));
     }
   },
-  LEAD_B_PIERCED_TO_BARE_METAL("lead-b-touches") {
+  LEAD_B_PIERCED_TO_BARE_METAL("lead-b-touches", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.LEAD_B_TO_BALL, logUniform(r, 0.1, 6 * a.ohm(Part.HEATER)));
     }
   },
-  LEAD_A_PIERCED("heater-touches") {
+  LEAD_A_PIERCED("heater-touches", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.LEAD_A_TO_BALL, wound(r));
     }
   },
-  RESISTOR_BODY_PIERCED("heater-touches") {
+  RESISTOR_BODY_PIERCED("heater-touches", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.BODY_TO_BALL, wound(r));
     }
   },
-  EPOXY_OVER_THE_RIM("both-leads-touch") {
+  EPOXY_OVER_THE_RIM("both-leads-touch", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.LEAD_A_TO_BALL, logUniform(r, 0.1, 2 * a.ohm(Part.HEATER)));
       a.set(Part.LEAD_B_TO_BALL, logUniform(r, 0.1, 2 * a.ohm(Part.HEATER)));
     }
   },
-  LEAD_A_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction") {
+  LEAD_A_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction", "lead-scraped-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.setWithJunctions(Part.LEAD_A_TO_BALL, wound(r));
     }
   },
-  LEAD_B_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction") {
+  LEAD_B_SCRAPED_BY_THE_JUNCTION("lead-scraped-by-junction", "lead-scraped-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.setWithJunctions(Part.LEAD_B_TO_BALL, wound(r));
@@ -133,13 +141,13 @@ enum Fault {
       a.set(Part.HEATER, logUniform(r, 3 * a.ohm(Part.HEATER), 1e9));
     }
   },
-  HEATER_BROKEN_AND_TOUCHING("heater-broken") {
+  HEATER_BROKEN_AND_TOUCHING("heater-broken", "heater-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.HEATER, 1e9).set(Part.LEAD_A_TO_BALL, wound(r));
     }
   },
-  HEATER_COATS_DAMP("heater-coats-damp") {
+  HEATER_COATS_DAMP("heater-coats-damp", "heater-leaks-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.LEAD_A_TO_BALL, 2 * damp(r)).set(Part.LEAD_B_TO_BALL, 2 * damp(r));
@@ -165,49 +173,49 @@ enum Fault {
       a.times(Part.LEG_1, left).times(Part.MIDDLE, left).times(Part.LEG_2, left);
     }
   },
-  JUNCTION_1_PIERCED("junction-1-touches") {
+  JUNCTION_1_PIERCED("junction-1-touches", "junction-1-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.JUNCTION_1_TO_BALL, wound(r));
     }
   },
-  JUNCTION_2_PIERCED("junction-2-touches") {
+  JUNCTION_2_PIERCED("junction-2-touches", "junction-2-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.JUNCTION_2_TO_BALL, wound(r));
     }
   },
-  BOTH_JUNCTIONS_PIERCED("both-junctions-touch") {
+  BOTH_JUNCTIONS_PIERCED("both-junctions-touch", "both-junctions-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.JUNCTION_1_TO_BALL, wound(r) / 3).set(Part.JUNCTION_2_TO_BALL, wound(r) / 3);
     }
   },
-  FRAME_JOINS_THE_BALLS("balls-touch-outside") {
+  FRAME_JOINS_THE_BALLS("balls-touch-outside", "balls-touch-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.FRAME, logUniform(r, 0.01, 8e5));
     }
   },
-  FRAME_AND_A_JUNCTION("joined-outside-and-junction") {
+  FRAME_AND_A_JUNCTION("joined-outside-and-junction", "both-junctions-hurt-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.FRAME, logUniform(r, 0.01, 3e5)).set(Part.JUNCTION_1_TO_BALL, wound(r) / 3);
     }
   },
-  HEATER_TOUCHES_THERMOCOUPLE("heater-touches-loop") {
+  HEATER_TOUCHES_THERMOCOUPLE("heater-touches-loop", "heater-on-loop-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.HEATER_TO_LOOP, wound(r));
     }
   },
-  HEATER_AND_JUNCTION_IN_THE_BORE("leak-through-ball") {
+  HEATER_AND_JUNCTION_IN_THE_BORE("leak-through-ball", "through-ball-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.HEATER_TO_LOOP, wound(r)).set(Part.JUNCTION_1_TO_BALL, wound(r));
     }
   },
-  JUNCTION_COATS_DAMP("loop-coats-damp") {
+  JUNCTION_COATS_DAMP("loop-coats-damp", "junctions-leak-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       a.set(Part.JUNCTION_1_TO_BALL, damp(r)).set(Part.JUNCTION_2_TO_BALL, damp(r));
@@ -358,14 +366,14 @@ enum Fault {
       a.sense(0.12 + 0.25 * r.nextDouble());
     }
   },
-  HAND_ACROSS_THE_HEATER("heater-coats-damp") {
+  HAND_ACROSS_THE_HEATER("heater-coats-damp", "heater-leaks-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       double person = logUniform(r, 1e5, 1.5e6);
       a.set(Part.LEAD_A_TO_BALL, 2 * person).set(Part.LEAD_B_TO_BALL, 2 * person);
     }
   },
-  FLUX_FILM_ON_A_JUNCTION("loop-coats-damp") {
+  FLUX_FILM_ON_A_JUNCTION("loop-coats-damp", "junctions-leak-soft") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
       Part where = r.nextBoolean() ? Part.JUNCTION_1_TO_BALL : Part.JUNCTION_2_TO_BALL;

@@ -17,6 +17,8 @@ enum Part {
   BODY_TO_BALL,
   LEAD_A_TO_PLATE,
   LEAD_B_TO_PLATE,
+  /** Body, joints and bent leg to the plate, at the middle of the resistor. */
+  BODY_TO_PLATE,
   JUNCTION_1_TO_PLATE,
   JUNCTION_2_TO_PLATE,
   /** From the plus end to junction 1. */

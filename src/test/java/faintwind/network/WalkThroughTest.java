@@ -157,6 +157,7 @@ class WalkThroughTest {
         "(?i)\\bswitch (it |the heater )?on\\b(?! (with|its));power-on",
         "(?i)^wind one thin wire;leads-joined",
         "(?i)^dip both junctions;junctions-coated",
+        "(?i)pull the dots off;ball-spot-bare",
         "(?i)^dip the resistor;heater-in-ball",
         "(?i)push junction 1;junctions-in-balls",
         "(?i)shrink them;not heater-joints-bare",

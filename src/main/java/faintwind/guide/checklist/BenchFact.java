@@ -14,6 +14,8 @@ public enum BenchFact {
   BORES_EMPTY,
   /** No fat on the balls: varnish and epoxy hold. */
   CLEAN,
+  /** Each ball has bare metal that a tip can touch: all of it, or a spot left free of paint. */
+  BALL_SPOT_BARE,
   /** The meter has shown what a known resistor is. */
   METER_PROVEN,
   /** The resistor's own legs can be touched. */

@@ -17,6 +17,8 @@ public enum ProbePoint {
   JUNCTION_1,
   /** Free end of the wire on junction 2. */
   JUNCTION_2,
+  /** Bare end of a lead whose resistor lies on the plate with body, joints and bent leg. */
+  HEATER_BODY,
   /** A metal plate on which coated parts lie. */
   PLATE,
   // the cable: conductors at the end of the logger and supply, and at the end of the balls

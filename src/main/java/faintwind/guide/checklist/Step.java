@@ -100,8 +100,11 @@ public record Step(
    * @param label what is waited for
    * @param duration_s number of seconds, a formula over the design sheet
    * @param then what to do when it has ended
+   * @param afterReadings whether the step's readings are taken before it is started, as those of
+   *     epoxy that is still soft; else they are taken when it has ended
    */
-  public record ClockSpec(String id, String label, Condition duration_s, String then) {}
+  public record ClockSpec(
+      String id, String label, Condition duration_s, String then, boolean afterReadings) {}
 
   /** The reading with that id. */
   public Optional<Reading> reading(String readingId) {

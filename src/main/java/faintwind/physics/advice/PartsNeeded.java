@@ -14,14 +14,17 @@ import java.util.Locale;
 
 /**
  * Everything that has to be at hand for a design. Spares are common practice, no source: one in
- * four of what is easily spoilt, at least one ball and two resistors; a quarter more wire, of
- * thermocouple wire at least enough for two junctions that fail; a second drill. Two balls of each
- * instrument are plated; the spare one is for practice and stays bare.
+ * four of what is easily spoilt, at least one ball and two resistors; a ball for practice; a
+ * quarter more wire, of thermocouple wire at least enough for two junctions that fail; a second
+ * drill. Two balls of each instrument are plated; the others stay bare.
  */
 public final class PartsNeeded {
   private static final double SPARE_SHARE = 0.25;
 
   private static final double SPARE_RESISTORS = 2;
+
+  /** For everybody who builds: the drill is tried on it, and it never becomes an instrument. */
+  private static final double PRACTICE_BALLS = 1;
 
   /** What each lead is cut longer for its joint and its bare end, m. */
   private static final double LEAD_ENDS_M = 0.03;
@@ -69,7 +72,9 @@ public final class PartsNeeded {
     List<PartNeed> all = new ArrayList<>();
     String size = mm(ball.diameter_m().nominal());
     String blank = "ball-" + ball.metal().label().id() + "-" + size;
-    PartNeed balls = pieces(Kind.BALL, blank, 2 * instruments);
+    double two = 2.0 * instruments;
+    double more = PRACTICE_BALLS + Math.ceil(SPARE_SHARE * two);
+    PartNeed balls = new PartNeed(Kind.BALL, blank, two, more);
     all.add(balls);
     String coat = ball.coat().label().id();
     if (ball.coat().kind() == Coat.Kind.PLATED) {

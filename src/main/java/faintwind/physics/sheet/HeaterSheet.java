@@ -104,6 +104,7 @@ final class HeaterSheet {
         resistance_ohm(design, design.air().temperature_K())
             .plus(design.heater().leads().resistance_ohm_m().times(leads));
     return List.of(
+        Outcome.plain(OutcomeId.LEAD_LENGTH, 1e3 * design.heater().leadLength_m()),
         Outcome.plain(OutcomeId.LEAD_TO_LEAD_LOW, r.low()),
         Outcome.plain(OutcomeId.LEAD_TO_LEAD_HIGH, r.high()));
   }

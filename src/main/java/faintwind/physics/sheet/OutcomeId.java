@@ -41,6 +41,7 @@ public enum OutcomeId {
   // ---- heater and supply ----
   HEATER_RESISTANCE("heater_ohm", "Ω"),
   HEATER_HOT("heater_hot_ohm", "Ω"),
+  LEAD_LENGTH("lead_length_mm", "mm"),
   LEAD_TO_LEAD_LOW("lead_to_lead_low_ohm", "Ω"),
   LEAD_TO_LEAD_HIGH("lead_to_lead_high_ohm", "Ω"),
   HEATER_POWER("heater_power_W", "W"),
@@ -97,6 +98,8 @@ public enum OutcomeId {
   RESOLUTION_AT_1("resolution_at_1_m_s_m_s", "m/s"),
   SMALLEST_SPEED("smallest_speed_m_s", "m/s"),
   ZERO_BAND("zero_band_mV", "mV"),
+  LOOP_LENGTH("loop_length_mm", "mm"),
+  BETWEEN_LENGTH("between_length_mm", "mm"),
   LOOP_RESISTANCE("loop_resistance_ohm", "Ω"),
   LOOP_RESISTANCE_LOW("loop_resistance_low_ohm", "Ω"),
   LOOP_RESISTANCE_HIGH("loop_resistance_high_ohm", "Ω"),

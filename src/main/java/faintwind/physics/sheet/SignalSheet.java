@@ -22,6 +22,8 @@ final class SignalSheet {
     SenseDesign sense = design.sense();
     List<Outcome> all = new ArrayList<>(signals(design, spread));
     Interval loop = sense.loop_ohm();
+    all.add(Outcome.plain(OutcomeId.LOOP_LENGTH, 1e3 * sense.lengths().loop_m()));
+    all.add(Outcome.plain(OutcomeId.BETWEEN_LENGTH, 1e3 * sense.lengths().between_m()));
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE, loop));
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_LOW, loop.low()));
     all.add(Outcome.plain(OutcomeId.LOOP_RESISTANCE_HIGH, loop.high()));

@@ -33,15 +33,22 @@ class PartsNeededTest {
   }
 
   @Test
-  void oneInstrumentNeedsTwoBallsAndASpareOne() throws IOException {
+  void oneInstrumentNeedsTwoBallsOneForPracticeAndASpareOne() throws IOException {
     List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 1);
     PartNeed ball = part(parts, PartNeed.Kind.BALL);
     assertThat(ball.key()).isEqualTo("ball-copper-12.7mm");
     assertThat(ball.needed()).isEqualTo(2);
-    assertThat(ball.buy()).isEqualTo(3);
+    assertThat(ball.buy()).isEqualTo(4);
     assertThat(part(parts, PartNeed.Kind.RESISTOR).buy()).isEqualTo(3);
     assertThat(parts).extracting(PartNeed::kind).doesNotContain(PartNeed.Kind.PLATING);
     assertThat(parts).extracting(PartNeed::kind).isSorted();
+  }
+
+  @Test
+  void aClassDrillsOneBallForPracticeTogether() throws IOException {
+    PartNeed balls = part(PartsNeeded.of(design("bare-polished-copper"), 10), PartNeed.Kind.BALL);
+    assertThat(balls.needed()).isEqualTo(20);
+    assertThat(balls.spare()).isEqualTo(1 + 5);
   }
 
   @Test
@@ -83,7 +90,7 @@ class PartsNeededTest {
     List<PartNeed> parts = PartsNeeded.of(design("bare-polished-copper"), 1);
     Prices prices = new Prices("€", Map.of("ball-copper-12.7mm", 1.25, "drill-3.3mm", 2.0));
     Prices.Cost cost = prices.of(parts);
-    assertThat(cost.sum()).isCloseTo(3 * 1.25 + 2 * 2.0, within(1e-12));
+    assertThat(cost.sum()).isCloseTo(4 * 1.25 + 2 * 2.0, within(1e-12));
     assertThat(cost.without()).isEqualTo(parts.size() - 2);
   }
 
