@@ -37,9 +37,18 @@ public final class BenchWalk {
 
   /** What is true after a step, by what it leaves. */
   public static Set<BenchFact> after(Set<BenchFact> before, Step step) {
+    return with(before, step.order().bench().leaves());
+  }
+
+  /** What is true while the readings of a step are taken. */
+  public static Set<BenchFact> during(Set<BenchFact> before, Step step) {
+    return with(after(before, step), step.order().bench().during());
+  }
+
+  private static Set<BenchFact> with(Set<BenchFact> before, List<Mark> marks) {
     Set<BenchFact> facts = EnumSet.noneOf(BenchFact.class);
     facts.addAll(before);
-    for (Mark mark : step.order().bench().leaves()) {
+    for (Mark mark : marks) {
       if (mark.holds()) {
         facts.add(mark.fact());
       } else {
@@ -61,9 +70,14 @@ public final class BenchWalk {
       }
     }
     Set<BenchFact> after = after(facts, step);
-    facts.clear();
-    facts.addAll(after);
+    become(during(facts, step));
     step.asks().readings().forEach(reading -> take(step, reading));
+    become(after);
+  }
+
+  private void become(Set<BenchFact> now) {
+    facts.clear();
+    facts.addAll(now);
   }
 
   private void take(Step step, Reading reading) {
@@ -159,7 +173,8 @@ public final class BenchWalk {
           facts.contains(BenchFact.CABLE_NEAR_BARE);
       case HEATER_PLUS_BALLS, HEATER_MINUS_BALLS ->
           facts.contains(BenchFact.CABLE_FAR_BARE) || facts.contains(BenchFact.HEATER_JOINTS_BARE);
-      case SIGNAL_PLUS_BALLS, SIGNAL_MINUS_BALLS -> facts.contains(BenchFact.CABLE_FAR_BARE);
+      case SIGNAL_PLUS_BALLS, SIGNAL_MINUS_BALLS ->
+          facts.contains(BenchFact.CABLE_FAR_BARE) || facts.contains(BenchFact.SIGNAL_JOINTS_BARE);
       case PLATE, PROOF_1_A, PROOF_1_B, PROOF_10_A, PROOF_10_B, TIP_RED, TIP_BLACK -> true;
       case SUPPLY_PLUS -> facts.contains(BenchFact.FUSE_FITTED);
       case FUSED_PLUS, FUSED_MINUS ->

@@ -57,12 +57,13 @@ final class DemoProjects {
           Map.entry("choose-design", Map.of("sheet", "none")),
           Map.entry("check-clearance", Map.of("fits", "yes")),
           Map.entry("plating-needed", Map.of("needed", "no")),
-          Map.entry("set-up-input", Map.of("input", "voltage")),
+          Map.entry("set-up-input", Map.of("input", "voltage", "chain", "written")),
           Map.entry("ready-supply", Map.of("fuse", "yes", "source", "battery")),
           Map.entry("choose-arm", Map.of("data", "ride", "drive", "hand", "room", "yes")),
           Map.entry("balance-arm", Map.of("stays", "yes")),
           Map.entry("arm-drive", Map.of("stops", "yes")),
           Map.entry("arm-safety", Map.of("balanced", "yes", "fixed", "yes", "clear", "yes")),
+          Map.entry("quiet-room", Map.of("smoke", "yes")),
           Map.entry("spin-runs", Map.of("done", "yes")),
           Map.entry("bring-in-runs", Map.of("checked", "yes")),
           Map.entry("judge-formula", Map.of("warnings", "yes")));
@@ -253,7 +254,8 @@ final class DemoProjects {
             "joined-signal-reference",
             "cable-heater-pair",
             "cable-signal-pair",
-            "cable-heater-signal")) {
+            "cable-heater-signal",
+            "heater-signal-on-arm")) {
       typed.put(open, "OL 20M");
     }
     for (String conductor :
@@ -306,6 +308,9 @@ final class DemoProjects {
             "jar-delta", "31.7"));
     typed.put("jar-air", "19.5");
     typed.put("jar-pressure", "1004");
+    typed.put("signal-pair-closed", "9.0");
+    typed.put("heater-pair-on-arm", "100.9");
+    typed.put("signal-pair-on-arm", "9.0");
     typed.putAll(Map.of("air-temperature", "19.5", "air-pressure", "1002", "air-humidity", "48"));
     return typed;
   }

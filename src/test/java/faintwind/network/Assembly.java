@@ -62,8 +62,10 @@ final class Assembly {
     a.ohms.put(Part.JOINT_SIGNAL, TINY_OHM);
     a.ohms.put(Part.SUPPLY_INSIDE, 1e-3);
     a.supply_V = design.within("low_supply_V", "high_supply_V", random);
-    // warming in two minutes as a share of the first, straight rise: design.md leaves it to curve
-    a.senseShare = 0.5 + 0.55 * random.nextDouble();
+    // two minutes of one time constant, less the lag of resistor and glue, within the tolerances
+    double constants = 120 * design.value("warm_up_rate_K_s") / design.value("still_delta_K");
+    double curved = -Math.expm1(-constants) / constants;
+    a.senseShare = curved * (0.8 + 0.3 * random.nextDouble());
     CONDUCTORS.forEach(c -> a.farEnds.put(c, c));
     return a;
   }
@@ -207,10 +209,10 @@ final class Assembly {
     n.join(mark + "-near", Objects.requireNonNull(farEnds.get(mark)) + "-balls", ohm(part));
   }
 
-  /** Ohms between two points; the pairs twisted together where the step says so. */
-  double ohm(String scene, String one, String other, boolean pairsTwisted) {
+  /** Ohms between two points; each pair in one clip where the step says so. */
+  double ohm(String scene, String one, String other, boolean pairsClipped) {
     ResistorNetwork n = network(scene);
-    if (pairsTwisted) {
+    if (pairsClipped) {
       n.join("heater-plus-near", "heater-minus-near", TINY_OHM);
       n.join("signal-plus-near", "signal-minus-near", TINY_OHM);
     }

@@ -29,15 +29,15 @@ final class BenchModel {
     return facts.contains(fact);
   }
 
-  /** What a meter on ohms shows between two points; both pairs twisted where the step says so. */
-  double ohm(ProbePoint one, ProbePoint other, boolean pairsTwisted) {
+  /** What a meter on ohms shows between two points; each pair in a clip where the step says so. */
+  double ohm(ProbePoint one, ProbePoint other, boolean pairsClipped) {
     ResistorNetwork n = network();
     for (ProbePoint point : List.of(one, other)) {
       if (one == ProbePoint.PLATE || other == ProbePoint.PLATE) {
         press(n, point);
       }
     }
-    if (pairsTwisted) {
+    if (pairsClipped) {
       n.join("heater-plus-near", "heater-minus-near", TINY_OHM);
       n.join("signal-plus-near", "signal-minus-near", TINY_OHM);
     }

@@ -310,8 +310,15 @@ enum Fault {
   SUPPLY_SAGS("supply-sags") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
-      double left = 0.3 + 0.55 * r.nextDouble();
+      double left = 0.35 + 0.5 * r.nextDouble();
       a.set(Part.SUPPLY_INSIDE, a.ohm(Part.HEATER) * (1 / left - 1));
+    }
+  },
+  /** Right with nothing connected; then the fuse goes, or a terminal lets go. */
+  SUPPLY_DIES_UNDER_LOAD("supply-dead-at-balls") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.set(Part.SUPPLY_INSIDE, logUniform(r, 1e5, 1e9));
     }
   },
   SUPPLY_LOW("supply-open-low") {
@@ -363,7 +370,19 @@ enum Fault {
   JUNCTION_IN_POOR_CONTACT("weak-signal") {
     @Override
     void apply(Assembly a, RandomGenerator r) {
-      a.sense(0.12 + 0.25 * r.nextDouble());
+      a.sense(0.12 + 0.45 * r.nextDouble());
+    }
+  },
+  GAIN_ON_RECORD_TOO_LOW("signal-too-large") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.sense((1.5 + 8 * r.nextDouble()) * a.senseShare());
+    }
+  },
+  GAIN_ON_RECORD_TWICE_TOO_HIGH("weak-signal") {
+    @Override
+    void apply(Assembly a, RandomGenerator r) {
+      a.sense(a.senseShare() / (1.8 + 1.2 * r.nextDouble()));
     }
   },
   HAND_ACROSS_THE_HEATER("heater-coats-damp", "heater-leaks-soft") {

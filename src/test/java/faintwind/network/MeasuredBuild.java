@@ -151,8 +151,8 @@ final class MeasuredBuild {
     };
   }
 
-  private static double ohm(Assembly assembly, Tips tips, boolean twisted) {
-    return assembly.ohm(tips.scene(), tips.one().word(), tips.other().word(), twisted);
+  private static double ohm(Assembly assembly, Tips tips, boolean clipped) {
+    return assembly.ohm(tips.scene(), tips.one().word(), tips.other().word(), clipped);
   }
 
   private double straightRise_mV() {

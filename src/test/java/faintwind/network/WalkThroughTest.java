@@ -46,9 +46,10 @@ class WalkThroughTest {
     for (BenchDesign design : BenchDesign.all()) {
       Set<BenchFact> facts = BenchWalk.atFirst();
       for (Step step : checklist.steps()) {
+        BenchModel model = new BenchModel(design, BenchWalk.during(facts, step));
         facts = BenchWalk.after(facts, step);
         for (Reading reading : step.asks().readings()) {
-          Optional<String> shown = shown(new BenchModel(design, facts), reading);
+          Optional<String> shown = shown(model, reading);
           shown
               .filter(typed -> verdict(reading, typed, design) != ReadingVerdict.GOOD)
               .ifPresent(typed -> wrong.add(step.id() + ": " + reading.id() + " reads " + typed));
@@ -68,7 +69,7 @@ class WalkThroughTest {
   }
 
   private static String ohms(BenchModel model, Reading reading, Tips tips) {
-    double ohm = model.ohm(tips.one(), tips.other(), reading.label().contains("twisted"));
+    double ohm = model.ohm(tips.one(), tips.other(), reading.label().contains("clip"));
     return String.format(Locale.ROOT, "%.3f Ω", ohm);
   }
 
@@ -112,7 +113,7 @@ class WalkThroughTest {
   /** Each of these orders was once in the steps, or is a slip that is easily made. */
   @ParameterizedTest(name = "{0} moved behind {1}: {2}")
   @CsvSource({
-    "cable-check, join-cable, puts a tip of the meter where there is no bare metal",
+    "cable-check, close-joints, puts a tip of the meter where there is no bare metal",
     "coat-parts, glue-heater, asks for something that is not so",
     "heater-alone, join-leads, asks for something that is not so",
     "prove-meter, heater-alone, asks for something that is not so",
@@ -121,7 +122,7 @@ class WalkThroughTest {
     "mounted-check, join-cable, puts a tip of the meter where there is no bare metal",
     "joined-check, first-power, cannot be taken when its turn comes",
     "first-power, close-joints, asks for something that is not so",
-    "zero-check, first-power, cannot be taken when its turn comes",
+    "zero-check, sense-check, cannot be taken when its turn comes",
     "ready-supply, first-power, asks for something that is not so",
     "balance-arm, spin-runs, asks for something that is not so"
   })
@@ -160,7 +161,8 @@ class WalkThroughTest {
         "(?i)pull the dots off;ball-spot-bare",
         "(?i)^dip the resistor;heater-in-ball",
         "(?i)push junction 1;junctions-in-balls",
-        "(?i)shrink them;not heater-joints-bare",
+        "(?i)shrink them with hot air, away from the ball;not heater-joints-bare",
+        "(?i)shrink the two signal sleeves;not signal-joints-bare",
         "(?i)^put a fuse;fuse-fitted",
         "(?i)^connect signal plus;logger-on-cable",
         "(?i)to the stiff holder;pair-on-arm",
@@ -179,7 +181,8 @@ class WalkThroughTest {
     for (Step step : doing) {
       Bench bench = step.order().bench();
       List<String> marks =
-          Stream.concat(bench.leaves().stream(), bench.asks().stream())
+          Stream.of(bench.leaves(), bench.during(), bench.asks())
+              .flatMap(List::stream)
               .map(Bench.Mark::word)
               .toList();
       boolean noPowerStep = mark.equals("power-on") && marks.contains("not power-on");
@@ -234,7 +237,7 @@ class WalkThroughTest {
             step.order().needs(),
             step.order().gate(),
             step.order().behind(),
-            new Bench(bench.asks(), leaves));
+            new Bench(bench.asks(), bench.during(), leaves));
     return new Step(
         step.id(), step.title(), step.text(), step.cautions(), order, step.kit(), step.asks());
   }

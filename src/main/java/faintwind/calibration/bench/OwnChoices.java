@@ -55,7 +55,7 @@ final class OwnChoices {
   static final double BREATH_AVERAGE_S = 5;
 
   /** A record is at least this long, s. */
-  static final double BREATH_LEAST_S = 30;
+  static final double BREATH_LEAST_S = 60;
 
   // JarCheck: airCounts of JarCheckTest
 

@@ -150,11 +150,11 @@ final class ChecklistReading {
 
   /** A step laid over another that says nothing of the bench does to it what the one below does. */
   private void bench(String name, ObjectNode step) throws IOException {
-    if (step.has("asks") || step.has("leaves")) {
+    if (StepForm.BENCH.stream().anyMatch(step::has)) {
       return;
     }
     Optional<ObjectNode> below = below(name);
-    for (String key : List.of("asks", "leaves")) {
+    for (String key : StepForm.BENCH) {
       below.map(node -> node.get(key)).ifPresent(marks -> step.set(key, marks));
     }
   }

@@ -20,6 +20,9 @@ import java.util.Optional;
 
 /** The keys of a step and of a remedy: flat in the file, grouped in the program. */
 interface StepForm {
+  /** What a step says of the bench. */
+  List<String> BENCH = List.of("asks", "during", "leaves");
+
   JsonForm JSON =
       new JsonForm(
           Map.of(
@@ -86,7 +89,7 @@ interface StepForm {
   static Optional<Step> step(ObjectNode node, Where where, List<Problem> problems) {
     ObjectNode grouped = node.deepCopy();
     ObjectNode bench = grouped.putObject("bench");
-    for (String key : List.of("asks", "leaves")) {
+    for (String key : BENCH) {
       Optional.ofNullable(grouped.remove(key)).ifPresent(marks -> bench.set(key, marks));
     }
     return read(grouped, Step.class, where, problems);

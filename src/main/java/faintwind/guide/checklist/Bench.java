@@ -7,13 +7,16 @@ import java.util.Optional;
  * What a step needs of the things on the bench, and what it does to them.
  *
  * @param asks what must be true, or must not be, when the step begins
+ * @param during what is true, or not, while its readings are taken, where that differs from what it
+ *     leaves
  * @param leaves what is true, or no longer true, when its readings are taken and afterwards
  */
-public record Bench(List<Mark> asks, List<Mark> leaves) {
+public record Bench(List<Mark> asks, List<Mark> during, List<Mark> leaves) {
   private static final String NOT = "not ";
 
   public Bench {
     asks = List.copyOf(asks);
+    during = List.copyOf(during);
     leaves = List.copyOf(leaves);
   }
 

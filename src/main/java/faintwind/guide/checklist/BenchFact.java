@@ -43,6 +43,8 @@ public enum BenchFact {
   CABLE_JOINED,
   /** The two joints of the heater can be touched. */
   HEATER_JOINTS_BARE,
+  /** The two joints of the thermocouple can be touched. */
+  SIGNAL_JOINTS_BARE,
   FUSE_FITTED,
   /** The fused supply is on the cable; its plus can be opened. */
   SUPPLY_ON_CABLE,

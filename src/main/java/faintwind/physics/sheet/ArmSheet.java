@@ -2,6 +2,7 @@ package faintwind.physics.sheet;
 
 import faintwind.physics.AirProperties;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import faintwind.physics.arm.PlannedArm;
 import faintwind.physics.arm.Turning;
 import faintwind.physics.design.Design;
@@ -35,6 +36,7 @@ public final class ArmSheet {
         plain(OutcomeId.ARM_FASTEST, arms, arm -> arm.tip().speed_m_s()),
         rough(OutcomeId.ARM_TURNS, arms, arm -> 60 * arm.tip().turns_1_s()),
         rough(OutcomeId.ARM_PULL, arms, PlannedArm::pull_N),
+        rough(OutcomeId.ARM_PULL_GRAMS, arms, arm -> 1e3 * arm.pull_N() / Constants.GRAVITY_M_S2),
         rough(OutcomeId.ARM_THREAD_GROWTH, arms, arm -> 1e3 * arm.threadGrowth_m()),
         rough(OutcomeId.ARM_HOLDER_GROWTH, arms, arm -> 1e3 * arm.holderGrowth_m()),
         rough(OutcomeId.ARM_SAG, arms, arm -> 1e3 * arm.sag_m()),

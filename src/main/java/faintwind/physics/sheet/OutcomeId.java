@@ -119,6 +119,7 @@ public enum OutcomeId {
   ARM_FASTEST("arm_fastest_m_s", "m/s"),
   ARM_TURNS("arm_turns_1_min", "1/min"),
   ARM_PULL("arm_pull_N", "N"),
+  ARM_PULL_GRAMS("arm_pull_g", "g"),
   ARM_THREAD_GROWTH("arm_thread_growth_mm", "mm"),
   ARM_HOLDER_GROWTH("arm_holder_growth_mm", "mm"),
   ARM_SAG("arm_sag_mm", "mm"),

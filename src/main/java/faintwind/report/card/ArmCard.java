@@ -23,6 +23,7 @@ final class ArmCard {
   private static final List<OutcomeId> SIZES =
       List.of(
           OutcomeId.ARM_PULL,
+          OutcomeId.ARM_PULL_GRAMS,
           OutcomeId.ARM_HOLDER_GROWTH,
           OutcomeId.ARM_THREAD_GROWTH,
           OutcomeId.ARM_SAG,

@@ -77,8 +77,8 @@ public record ArmDrawing(Arm arm, String title, String description) implements P
       pen.stroke(new Line2D.Double(cx - r, cy, cx + r, cy), PlotToken.INK, line(3));
       pen.fill(circle(cx, cy, 7), PlotToken.SHEET);
       pen.stroke(circle(cx, cy, 7), PlotToken.INK, line(1.75));
-      pen.fill(circle(cx + r, cy - 6, 6), PlotToken.HEATED);
-      pen.fill(circle(cx + r, cy + 6, 6), PlotToken.REFERENCE);
+      pen.fill(circle(cx + r, cy, 6), PlotToken.HEATED);
+      pen.fill(circle(cx + r - 14, cy, 6), PlotToken.REFERENCE);
       double weight = cx - scale * arm.counter_mm();
       pen.fill(new Rectangle2D.Double(weight - 7, cy - 10, 14, 20), PlotToken.INK);
       across(cx, cx + r, cy - 22, arm.radius_mm());

@@ -41,7 +41,18 @@ class SafetyCautionsTest {
     "arm-safety, guard, while a motor",
     "arm-safety, start, clear",
     "drill-reference, eyes-and-spindle, goggles",
-    "care, cold-first, ten minutes"
+    "care, cold-first, as long as",
+    "arm-drive, circle, steps into",
+    "arm-drive, start, looks round",
+    "place-probe, dry-things, char or burn",
+    "joined-check, solvent, open a window",
+    "joined-check, hot-air, no alcohol",
+    "cable-check, solvent, flames",
+    "quiet-room, fire, water",
+    "build-beam, drill, no gloves",
+    "build-hub, lift, knees",
+    "field-cautions, adapter-outdoors, stays indoors",
+    "field-cautions, height, second person"
   })
   void whatCanHurtIsSaidWhereItCan(String step, String caution, String words) {
     Caution said = CHECKLIST.step(step).orElseThrow().caution(caution).orElseThrow();

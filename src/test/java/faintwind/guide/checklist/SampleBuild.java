@@ -111,6 +111,9 @@ public final class SampleBuild {
     typed.put("joined-heater-pair", "101.2");
     typed.put("joined-signal-pair", "12.9");
     typed.put("heater-pair-closed", "101.2");
+    typed.put("signal-pair-closed", "12.9");
+    typed.put("heater-pair-on-arm", "101.2");
+    typed.put("signal-pair-on-arm", "12.9");
     typed.put("supply-open", "5.01");
     typed.put("cable-heater-plus", "0.6");
     typed.put("cable-heater-minus", "0.6");
