@@ -2,8 +2,8 @@ package faintwind.ui.make;
 
 import faintwind.job.record.PrintSteps.Extent;
 import faintwind.job.record.PrintSteps.Wanted;
+import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -48,6 +48,7 @@ public final class StepScreen implements Screen {
   @FXML private VBox calculator;
   @FXML private VBox questions;
   @FXML private VBox readingTable;
+  @FXML private Heads readingHeads;
   @FXML private VBox readings;
   @FXML private VBox bench;
   @FXML private VBox trouble;
@@ -117,7 +118,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public Optional<Node> firstFocus() {
-    return readingTable.isVisible() ? rows.first() : Focus.first(sheet);
+    return nextFocus().or(() -> readingTable.isVisible() ? rows.first() : Optional.empty());
   }
 
   @Override
@@ -272,7 +273,7 @@ public final class StepScreen implements Screen {
   private void showReadings(StepView view, boolean covered) {
     if (!shownStep.equals(model.stepId())) {
       shownStep = model.stepId();
-      rows.begin(view);
+      rows.begin(view, readingHeads);
     }
     rows.show(view);
     present(readingTable, !covered && !view.readings().isEmpty());
