@@ -36,6 +36,8 @@ public final class StepScreen implements Screen {
   private final StepRows rows;
   private String shownStep = "";
   private boolean shownCovered;
+  private List<CautionCard.Caution> shownCautions = List.of();
+  private List<StepView.Asked> shownQuestions = List.of();
   private Optional<StepView.Trouble> shownTrouble = Optional.empty();
 
   @FXML private Label banner;
@@ -170,15 +172,7 @@ public final class StepScreen implements Screen {
     boolean moved = !shownStep.equals(model.stepId());
     notices.getChildren().setAll(view.heading().notices().stream().map(this::notice).toList());
     showGate(view);
-    cautions
-        .getChildren()
-        .setAll(
-            view.cautions().stream()
-                .map(
-                    c ->
-                        new CautionCard(
-                            c, desk.text("window.step.read-this"), () -> model.acknowledge(c.id())))
-                .toList());
+    showCautions(view);
     boolean covered = view.instruction().covered();
     if (moved || covered != shownCovered) {
       shownCovered = covered;
@@ -188,13 +182,7 @@ public final class StepScreen implements Screen {
               : view.readings().stream().filter(r -> r.probes().isPresent()).findFirst());
     }
     showInstruction(view.instruction());
-    boolean showQuestions = !covered && !view.questions().isEmpty();
-    questions
-        .getChildren()
-        .setAll(
-            showQuestions
-                ? view.questions().stream().map(q -> (Node) new QuestionCard(q, model)).toList()
-                : List.of());
+    showQuestions(covered ? List.of() : view.questions());
     showCalculator(moved, covered);
     showReadings(view, covered);
     showBench();
@@ -206,6 +194,31 @@ public final class StepScreen implements Screen {
     if (moved) {
       // After the layout, when the new rows are in the scene.
       Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+    }
+  }
+
+  /** They stay while nothing about them changes: one of them has the focus. */
+  private void showCautions(StepView view) {
+    if (!view.cautions().equals(shownCautions)) {
+      shownCautions = view.cautions();
+      cautions
+          .getChildren()
+          .setAll(
+              view.cautions().stream()
+                  .map(
+                      c ->
+                          new CautionCard(
+                              c,
+                              desk.text("window.step.read-this"),
+                              () -> model.acknowledge(c.id())))
+                  .toList());
+    }
+  }
+
+  private void showQuestions(List<StepView.Asked> asked) {
+    if (!asked.equals(shownQuestions)) {
+      shownQuestions = asked;
+      questions.getChildren().setAll(asked.stream().map(q -> new QuestionCard(q, model)).toList());
     }
   }
 
