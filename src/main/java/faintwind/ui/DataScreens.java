@@ -53,7 +53,8 @@ final class DataScreens {
                 json ->
                     instrument.enter(
                         enter -> enter.plain(Optional.empty(), new Event.DesignChosen(json, ""))),
-                name -> desk.files().save(desk.text("design.next.parts.act"), name)));
+                name -> desk.files().save(desk.text("design.next.parts.act"), name),
+                () -> desk.go().accept(Place.MAKE)));
     DesignScreen screen = new DesignScreen(desk, model);
     model.begin(instrument.state().designJson(), Optional.empty());
     return screen;

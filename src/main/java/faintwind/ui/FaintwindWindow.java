@@ -40,6 +40,7 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
@@ -50,7 +51,7 @@ public final class FaintwindWindow {
   private static final double WIDTH_PX = 1280;
   private static final double HEIGHT_PX = 800;
   private static final double LEAST_WIDTH_PX = 960;
-  private static final double LEAST_HEIGHT_PX = 640;
+  private static final double LEAST_HEIGHT_PX = 600;
   private static final double BASE_FONT_PX = 15;
   private static final Duration TICK = Duration.seconds(10);
   private static final Duration WORK_LOOK = Duration.millis(100);
@@ -100,6 +101,8 @@ public final class FaintwindWindow {
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
     dress();
+    new Meant(scene, nextLine).listen();
+    new KeptFocus(scene, strip, this::nextThing).listen();
     new Keys(new Keys.Ways(() -> screen, this::help, this::askToStop), frame, nextLine, desk)
         .listenOn(scene);
   }
@@ -116,6 +119,15 @@ public final class FaintwindWindow {
       show(new FirstStartScreen(desk, this::firstStartDone));
       strip.showHome("");
     }
+    stage.setOnCloseRequest(
+        event ->
+            screen
+                .flatMap(Screen::unsaved)
+                .ifPresent(
+                    unsaved -> {
+                      event.consume();
+                      askFirst(unsaved, stage::close);
+                    }));
     stage.addEventHandler(
         WindowEvent.WINDOW_HIDDEN, gone -> instrument.ifPresent(OpenInstrument::close));
     stage.show();
@@ -222,7 +234,7 @@ public final class FaintwindWindow {
                         restoreNext();
                       });
               Act on = new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
-              nextLine.ask(
+              nextLine.askAboutWork(
                   new Next(
                       Mark.DOING,
                       desk.text("window.work.ask"),
@@ -256,6 +268,37 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
+    screen
+        .flatMap(Screen::unsaved)
+        .ifPresentOrElse(unsaved -> askFirst(unsaved, () -> come(place)), () -> come(place));
+  }
+
+  /** What is not kept is not dropped without a word. */
+  private void askFirst(Screen.Unsaved unsaved, Runnable leave) {
+    Act keep =
+        new Act(
+            "unsaved-keep",
+            unsaved.keep().label(),
+            () -> {
+              restoreNext();
+              unsaved.keep().run().run();
+              leave.run();
+            });
+    Act drop =
+        new Act(
+            "unsaved-drop",
+            desk.text("window.unsaved.drop"),
+            () -> {
+              restoreNext();
+              leave.run();
+            });
+    Act stay = new Act("unsaved-stay", desk.text("window.unsaved.stay"), this::restoreNext);
+    nextLine.ask(
+        new Next(Mark.ATTENTION, unsaved.question(), "", Optional.of(keep), List.of(drop, stay)));
+    nextLine.focusTarget().requestFocus();
+  }
+
+  private void come(Place place) {
     frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
     show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
     if (place == Place.HOME) {
@@ -294,10 +337,16 @@ public final class FaintwindWindow {
     screen = Optional.of(now);
     now.next().addListener(nextChanged);
     showNext(now.next().getValue());
+    nextLine.renew();
     lookAtWork();
     frame.show(now);
     // After the layout, when the nodes of the new screen are in the scene.
-    Platform.runLater(() -> now.firstFocus().orElseGet(nextLine::focusTarget).requestFocus());
+    Platform.runLater(
+        () -> now.firstFocus().or(now::nextFocus).orElseGet(nextLine::focusTarget).requestFocus());
+  }
+
+  private Node nextThing() {
+    return screen.flatMap(Screen::nextFocus).orElseGet(nextLine::focusTarget);
   }
 
   private void showNext(Next now) {
@@ -326,7 +375,6 @@ public final class FaintwindWindow {
     look.textPct().addListener((property, was, now) -> changed());
     look.lessMotion().addListener((property, was, now) -> changed());
     look.projector().addListener((property, was, now) -> dressRoot());
-    scene.widthProperty().addListener((property, was, now) -> fit());
     scene
         .focusOwnerProperty()
         .addListener(
@@ -343,7 +391,7 @@ public final class FaintwindWindow {
                 workLook.playFromStart();
               } else {
                 workLook.stop();
-                nextLine.questionEnded();
+                nextLine.workQuestionEnded();
               }
             });
     dressRoot();
@@ -368,7 +416,7 @@ public final class FaintwindWindow {
   }
 
   private void fit() {
-    frame.fit(scene.getWidth(), desk.look().effectivePct(), desk.look().projector().get());
+    frame.fit(desk.look().effectivePct(), desk.look().projector().get());
     stage.setFullScreen(desk.look().projector().get());
   }
 

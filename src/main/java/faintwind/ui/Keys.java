@@ -27,6 +27,8 @@ import javafx.scene.input.KeyEvent;
 
 /** The keys that work everywhere in the window. Plain Enter is not among them on purpose. */
 final class Keys {
+  private static final KeyCombination SPACE = new KeyCodeCombination(KeyCode.SPACE);
+
   private final Ways ways;
   private final Frame frame;
   private final NextLine nextLine;
@@ -64,6 +66,7 @@ final class Keys {
             key(KeyCode.F1, ways.help()),
             key(KeyCode.HOME, () -> desk.go().accept(Place.HOME), ALT_DOWN),
             key(KeyCode.T, () -> table(scene), SHORTCUT_DOWN),
+            key(KeyCode.Z, () -> undo(scene), SHORTCUT_DOWN),
             key(KeyCode.P, () -> ways.screen().get().ifPresent(Screen::print), SHORTCUT_DOWN),
             key(KeyCode.PLUS, desk.look()::larger, SHORTCUT_DOWN),
             key(KeyCode.EQUALS, desk.look()::larger, SHORTCUT_DOWN),
@@ -80,14 +83,26 @@ final class Keys {
     scene.addEventFilter(
         KeyEvent.KEY_PRESSED,
         event ->
+            // Another filter of the scene may have used it up: all of them are told.
             keys.stream()
-                .filter(key -> key.keys().match(event))
+                .filter(key -> !event.isConsumed() && key.keys().match(event))
                 .findFirst()
                 .ifPresent(
                     key -> {
                       event.consume();
                       key.act().run();
                     }));
+    scene.addEventFilter(
+        KeyEvent.KEY_PRESSED,
+        event -> {
+          boolean typing = scene.getFocusOwner() instanceof TextInputControl;
+          if (SPACE.match(event)
+              && !event.isConsumed()
+              && !typing
+              && ways.screen().get().filter(Screen::space).isPresent()) {
+            event.consume();
+          }
+        });
     // A handler: a text field takes its own paste first.
     KeyCombination paste = new KeyCodeCombination(KeyCode.V, SHORTCUT_DOWN);
     scene.addEventHandler(
@@ -114,6 +129,15 @@ final class Keys {
 
   private Key place(KeyCode digit, Place place) {
     return key(digit, () -> desk.go().accept(place), SHORTCUT_DOWN);
+  }
+
+  /** What is typed in a field is taken back first, letter by letter. */
+  private void undo(Scene scene) {
+    if (scene.getFocusOwner() instanceof TextInputControl field && field.isUndoable()) {
+      field.undo();
+    } else {
+      ways.screen().get().ifPresent(Screen::undo);
+    }
   }
 
   private void region(Scene scene, int direction) {

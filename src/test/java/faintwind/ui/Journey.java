@@ -5,6 +5,7 @@ import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.InstrumentState;
 import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.NextLine;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.make.StepScreen;
 import java.io.IOException;
@@ -33,6 +34,7 @@ public final class Journey {
   private final Path folder;
   private final Clock clock;
   private final ChosenFiles files = new ChosenFiles();
+  private Messages words = Messages.of(Locale.ENGLISH);
   private Optional<FaintwindWindow> window = Optional.empty();
   private Optional<Stage> stage = Optional.empty();
 
@@ -45,6 +47,12 @@ public final class Journey {
   /** A journey at the time of the made-up cellars. */
   public static Journey of(FxRobot robot, Path folder) {
     return new Journey(robot, folder, Quiet.CLOCK);
+  }
+
+  /** In other words than English ones. */
+  Journey in(Messages others) {
+    words = others;
+    return this;
   }
 
   /** What the window asks at its first start was answered by Ida before. */
@@ -82,10 +90,7 @@ public final class Journey {
   private void show(Stage opened) {
     FaintwindApp.dressProgram();
     stage = Optional.of(opened);
-    window =
-        Optional.of(
-            new FaintwindWindow(
-                opened, Messages.of(Locale.ENGLISH), KeptLook.in(folder), clock, files));
+    window = Optional.of(new FaintwindWindow(opened, words, KeptLook.in(folder), clock, files));
     window.get().show();
   }
 
@@ -183,6 +188,12 @@ public final class Journey {
         });
     robot.write(typed);
     press(KeyCode.TAB);
+  }
+
+  /** Waits as long as a person needs to see what the Next line says now. */
+  public void settle() {
+    NextLine line = robot.lookup("#next-line").queryAs(NextLine.class);
+    Waiting.until(line::isSeen);
   }
 
   /** Presses keys together, as for a shortcut. */

@@ -43,13 +43,16 @@ class WindowJourneyTest {
   @Test
   void newInstrumentIsBegunWithTheKeyboardOnly(FxRobot robot) throws IOException {
     journey.open();
+    journey.settle();
     journey.press(KeyCode.CONTROL, KeyCode.ENTER);
     Waiting.until(() -> journey.there("#start-parts"));
+    journey.settle();
     journey.press(KeyCode.CONTROL, KeyCode.ENTER);
     Waiting.until(() -> journey.there("#new-name"));
     robot.write("Rind 7");
     journey.press(KeyCode.TAB);
     robot.write("Ida");
+    journey.settle();
     journey.press(KeyCode.CONTROL, KeyCode.ENTER);
     Waiting.until(() -> journey.there("#design-title"));
     journey.press(KeyCode.CONTROL, KeyCode.DIGIT2);

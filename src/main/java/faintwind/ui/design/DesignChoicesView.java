@@ -54,7 +54,7 @@ final class DesignChoicesView {
   }
 
   private VBox group(String key) {
-    Label head = Words.plain(words.text("design.group." + key), "column-head", "choice-head");
+    Label head = Words.label(words.text("design.group." + key), "column-head", "choice-head");
     head.setMaxWidth(Double.MAX_VALUE);
     return Boxes.column("choice-group", head);
   }

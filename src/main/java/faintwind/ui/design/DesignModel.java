@@ -18,6 +18,8 @@ import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,6 +47,7 @@ public final class DesignModel implements DesignNext.Acts {
   private Optional<DesignWork> work = Optional.empty();
   private Optional<Sized> kept = Optional.empty();
   private String saved = "";
+  private final Deque<Sized> before = new ArrayDeque<>();
   private final Map<DesignField, String> pending = new LinkedHashMap<>();
   private boolean showing;
   private long asked;
@@ -54,8 +57,10 @@ public final class DesignModel implements DesignNext.Acts {
    *
    * @param keep writes the design file's text to the journal
    * @param askTarget asks where a file goes, given a name
+   * @param make goes to the steps of making it
    */
-  public record Ways(Consumer<String> keep, Function<String, Optional<Path>> askTarget) {}
+  public record Ways(
+      Consumer<String> keep, Function<String, Optional<Path>> askTarget, Runnable make) {}
 
   /** A model that begins at the starting design. */
   public DesignModel(Messages words, Background background, Ways ways) {
@@ -219,8 +224,28 @@ public final class DesignModel implements DesignNext.Acts {
     show(other);
   }
 
+  /** Takes the last change back; tells whether there was one. */
+  public boolean undo() {
+    if (before.isEmpty()) {
+      return false;
+    }
+    asked++;
+    pending.clear();
+    view.set(DesignAnswer.NOTHING); // what is taken back is not to be come back to
+    return show(before.pop());
+  }
+
+  /** Whether something was chosen here that is not on record. */
+  public boolean isUnsaved() {
+    return !before.isEmpty() && view.get().worked().isPresent() && !isKept();
+  }
+
   private boolean show(Sized worked) {
     saved = "";
+    view.get()
+        .worked()
+        .filter(last -> !last.design().equals(worked.design()))
+        .ifPresent(before::push);
     showing = true;
     choices.show(worked.design());
     showing = false;
@@ -295,6 +320,11 @@ public final class DesignModel implements DesignNext.Acts {
           say();
         },
         this::broke);
+  }
+
+  @Override
+  public void make() {
+    ways.make().run();
   }
 
   /** The verdict in a sentence. */

@@ -38,6 +38,9 @@ final class DesignNext {
     void keep();
 
     void saveParts(String ending);
+
+    /** Goes to the steps of making it. */
+    void make();
   }
 
   DesignNext(At at, Acts acts, Messages words) {
@@ -55,7 +58,8 @@ final class DesignNext {
       return Next.say(Mark.READY, words.text("design.next.wait"));
     }
     if (!at.saved().isEmpty()) {
-      return Next.say(Mark.DONE, words.text("design.next.saved", at.saved()))
+      Act make = new Act("design-make", words.text("design.next.make.act"), acts::make);
+      return Next.say(Mark.DONE, words.text("design.next.saved", at.saved()), make)
           .withDetail(words.text("design.next.saved-detail"));
     }
     return switch (at.page()) {

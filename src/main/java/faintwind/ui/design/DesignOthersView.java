@@ -6,6 +6,7 @@ import faintwind.message.Numerals;
 import faintwind.physics.advice.Substitution;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.part.Label;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberModel;
@@ -130,7 +131,7 @@ final class DesignOthersView {
   }
 
   private Node use(String id, Sized worked) {
-    Hyperlink use = new Hyperlink(words.text("design.others.use"));
+    Hyperlink use = new ProseLink(words.text("design.others.use"));
     use.setId("use-" + id);
     use.setOnAction(event -> model.use(worked));
     return use;

@@ -1,6 +1,7 @@
 package faintwind.ui.design;
 
 import faintwind.job.design.Sized;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
@@ -12,7 +13,6 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What follows from a design: the outcomes that decide, and all others on demand. */
@@ -30,7 +30,7 @@ final class DesignOutcomesView {
     rest.setId("design-rest");
     rest.setVisible(false);
     rest.setManaged(false);
-    Hyperlink all = new Hyperlink(desk.words().text("design.all"));
+    Hyperlink all = new ProseLink(desk.words().text("design.all"));
     all.setId("design-all");
     all.setOnAction(
         event -> {
@@ -56,12 +56,13 @@ final class DesignOutcomesView {
       name.getChildren().add(Words.label(outcome.plain(), "fine", "soft"));
     }
     HBox.setHgrow(name, Priority.ALWAYS);
-    name.setMinWidth(0);
     VBox value =
-        new VBox(fixed(outcome.value(), "outcome-value"), fixed(outcome.range(), "fine", "soft"));
+        new VBox(
+            Words.whole(outcome.value(), "outcome-value"),
+            Words.whole(outcome.range(), "fine", "soft"));
     value.getStyleClass().add("outcome-numbers");
     Mark mark = outcome.judged().mark();
-    Label verdict = fixed(outcome.judged().word(), "semibold", mark.styleClass());
+    Label verdict = Words.whole(outcome.judged().word(), "semibold", mark.styleClass());
     WhyLink why =
         new WhyLink(
             "why-" + outcome.id(),
@@ -80,12 +81,5 @@ final class DesignOutcomesView {
       row.getChildren().add(Words.label(outcome.judged().reason(), "outcome-reason"));
     }
     return row;
-  }
-
-  private static Label fixed(String text, String... styles) {
-    Label label = new Label(text);
-    label.setMinWidth(Region.USE_PREF_SIZE);
-    label.getStyleClass().addAll(styles);
-    return label;
   }
 }

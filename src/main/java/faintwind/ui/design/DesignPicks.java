@@ -1,5 +1,6 @@
 package faintwind.ui.design;
 
+import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
 import java.util.LinkedHashMap;
@@ -25,11 +26,9 @@ final class DesignPicks<K> {
    * @param picked told the id of what a person picked
    */
   Node row(K key, String id, String name, Consumer<String> picked) {
-    ComboBox<DesignChoices.Option> combo = new ComboBox<>();
+    ComboBox<DesignChoices.Option> combo = new FoldingChoice<>();
     combo.setId(id);
     combo.setAccessibleText(name);
-    combo.setMaxWidth(Double.MAX_VALUE);
-    combo.setMinWidth(0);
     combo
         .valueProperty()
         .addListener(

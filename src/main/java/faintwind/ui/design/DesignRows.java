@@ -1,5 +1,6 @@
 package faintwind.ui.design;
 
+import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Words;
@@ -17,10 +18,8 @@ final class DesignRows {
     Label label = Words.label(name, "choice-name");
     HBox.setHgrow(label, Priority.ALWAYS);
     label.setMaxWidth(Double.MAX_VALUE);
-    label.setMinWidth(0);
-    HBox row = new HBox(label, field);
+    HBox row = Boxes.row("choice-row row", label, field);
     row.setId(id + "-row");
-    row.getStyleClass().addAll("choice-row", "row");
     return row;
   }
 

@@ -6,8 +6,10 @@ import faintwind.physics.part.Coat;
 import faintwind.ui.design.DesignSideModel.Compared;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.figure.FigureView;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
 import java.util.EnumMap;
@@ -81,9 +83,24 @@ public final class DesignScreen extends DataScreen {
     filledBy(model.view(), this::fill);
   }
 
+  @Override
+  public boolean undo() {
+    return model.undo();
+  }
+
+  @Override
+  public Optional<Unsaved> unsaved() {
+    return model.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("design.unsaved"),
+                new Act("design-keep", text("design.next.keep.act"), model::keep)))
+        : Optional.empty();
+  }
+
   private Hyperlink link(DesignPage each) {
     String id = each.name().toLowerCase(Locale.ROOT);
-    Hyperlink link = new Hyperlink(text("design.page." + id));
+    Hyperlink link = new ProseLink(text("design.page." + id));
     link.setId("design-page-" + id);
     link.getStyleClass().add("page-link");
     link.setOnAction(event -> model.open(each));
@@ -182,7 +199,7 @@ public final class DesignScreen extends DataScreen {
   }
 
   private Node beside(List<Compared> few) {
-    Hyperlink all = new Hyperlink(text("design.page.side"));
+    Hyperlink all = new ProseLink(text("design.page.side"));
     all.setId("design-all-beside");
     all.setOnAction(event -> model.open(DesignPage.SIDE));
     VBox box =

@@ -1,6 +1,7 @@
 package faintwind.ui.design;
 
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
@@ -55,14 +56,14 @@ final class DesignSideView {
   }
 
   private Hyperlink pin() {
-    Hyperlink pin = new Hyperlink(desk.words().text("design.side.add"));
+    Hyperlink pin = new ProseLink(desk.words().text("design.side.add"));
     pin.setId("design-compare");
     pin.setOnAction(event -> model.side().pin());
     return pin;
   }
 
   private Hyperlink look(int i, DesignSideModel.Compared other) {
-    Hyperlink look = new Hyperlink(desk.words().text("design.side.look", other.name()));
+    Hyperlink look = new ProseLink(desk.words().text("design.side.look", other.name()));
     look.setId("side-look-" + i);
     look.setOnAction(event -> model.use(other.worked()));
     return look;

@@ -5,6 +5,7 @@ import faintwind.physics.advice.Suggestion;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.design.DesignSideModel.Compared;
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.ProseButton;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
@@ -117,7 +118,7 @@ final class DesignWishView {
                 "semibold",
                 "tell"));
     suggestion.reasons().forEach(r -> block.getChildren().add(Words.label(words.sentence(r))));
-    Button take = new Button(words.text("design.wish.take"));
+    Button take = new ProseButton(words.text("design.wish.take"));
     take.setId("take-" + number);
     take.getStyleClass().add("quiet");
     take.setAccessibleText(words.text("design.next.wish.act", suggestion.design().name()));

@@ -52,7 +52,7 @@ final class FieldMargin extends VBox {
   }
 
   private static Node share(FieldWords.ShareLine line) {
-    Label name = Words.plain(line.name(), "share-name");
+    Label name = Words.label(line.name(), "share-name");
     Region bar = new Region();
     bar.getStyleClass().add("share-bar");
     if (!line.usable()) {
@@ -60,8 +60,7 @@ final class FieldMargin extends VBox {
     }
     bar.setStyle("-fx-pref-width: " + BAR_EM * line.share() + "em;");
     Region gap = Boxes.gap();
-    Label pct = Words.plain(Math.round(100 * line.share()) + " %", "semibold");
-    pct.setMinWidth(Region.USE_PREF_SIZE);
+    Label pct = Words.whole(Math.round(100 * line.share()) + " %", "semibold");
     return Boxes.row("share-row", name, bar, gap, pct);
   }
 

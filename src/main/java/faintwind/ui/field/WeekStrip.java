@@ -86,7 +86,7 @@ final class WeekStrip extends VBox {
     HBox head =
         Boxes.row(
             "ways",
-            Words.plain(desk.text("field.week", monday, monday.plusDays(DAYS - 1)), "semibold"));
+            Words.label(desk.text("field.week", monday, monday.plusDays(DAYS - 1)), "semibold"));
     if (logs.stream().anyMatch(log -> log.span().from().toLocalDate().isBefore(monday))) {
       head.getChildren()
           .add(Words.link("field-week-before", desk.text("field.week.before"), () -> go(-1)));
@@ -119,7 +119,7 @@ final class WeekStrip extends VBox {
       }
     }
     String name = DateTimeFormatter.ofPattern("EEE d", desk.words().locale()).format(date);
-    return new VBox(Words.plain(name, "fine", "soft"), track);
+    return new VBox(Words.label(name, "fine", "soft"), track);
   }
 
   private Region bar(KeptLogs.Log log, LocalDate date, Pane track) {

@@ -3,6 +3,7 @@ package faintwind.ui.formula;
 import faintwind.guide.InForceGate.Answer;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.ui.fold.ProseButton;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
@@ -62,7 +63,7 @@ final class BuildGateBox extends VBox {
     reason.setAccessibleText(words.text("formula.build.reason"));
     Boxes.grow(reason);
     // Not a default button: plain Enter never sets anything aside.
-    Button go = new Button(words.text("formula.build.explain"));
+    Button go = new ProseButton(words.text("formula.build.explain"));
     go.setId("formula-build-explain");
     go.getStyleClass().add("quiet");
     Label why = Words.label("", "fine", "soft");

@@ -120,6 +120,9 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
 
     /** Goes to the turntable. */
     void toTurntable();
+
+    /** Goes to the field logs that the calibration in force is for. */
+    void toField();
   }
 
   /** A model without runs. */
@@ -362,13 +365,15 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
     }
     if (inForce) {
       Act log = new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
+      Act field = new Act("formula-field", text("formula.next.field.act"), ways::toField);
       Next done =
-          Next.say(Mark.DONE, text("formula.next.in-force"), log)
+          Next.say(Mark.DONE, text("formula.next.in-force"), field)
               .withDetail(
                   said.isEmpty()
                       ? text("formula.next.in-force-detail", made.file(), ways.due().orElse(""))
                           .strip()
-                      : said);
+                      : said)
+              .withOther(log);
       return table.isPresent() ? done.withOther(again) : done;
     }
     if (made.formula().calibration().rehearsal()) {

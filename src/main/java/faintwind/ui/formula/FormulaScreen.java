@@ -3,6 +3,7 @@ package faintwind.ui.formula;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.report.paint.PlotFigure;
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.FoldingTable;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
@@ -18,10 +19,8 @@ import javafx.fxml.FXML;
 import javafx.geometry.HPos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
-import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -190,7 +189,7 @@ public final class FormulaScreen extends DataScreen {
     List<FormulaWords.ParameterLine> lines = said.parameters();
     for (int i = 0; i < lines.size(); i++) {
       Label name = Words.label(lines.get(i).name(), "semibold");
-      Label value = Words.label(lines.get(i).value(), "medium");
+      Label value = Words.whole(lines.get(i).value(), "medium");
       value.setMinWidth(Region.USE_PREF_SIZE);
       grid.addRow(i, name, value, Words.label(lines.get(i).range(), "fine", "soft"));
       GridPane.setHalignment(value, HPos.RIGHT);
@@ -206,35 +205,21 @@ public final class FormulaScreen extends DataScreen {
   }
 
   private Node howSure(FormulaWords said) {
-    GridPane grid = new GridPane();
-    grid.getStyleClass().add("fact-table");
-    grid.setId("formula-sure");
-    for (int k = 0; k < 4; k++) {
-      ColumnConstraints column = new ColumnConstraints();
-      column.setHgrow(Priority.ALWAYS);
-      column.setHalignment(HPos.RIGHT);
-      grid.getColumnConstraints().add(column);
-    }
-    Label unit = cell(text("formula.sure.speed"));
-    unit.getStyleClass().add("column-head");
-    grid.addRow(
-        0,
-        unit,
-        Words.label(text("formula.sure.u95"), "column-head"),
-        Words.label(text("formula.sure.metal"), "column-head"),
-        Words.label(text("formula.sure.estimate"), "column-head"));
-    int row = 1;
+    FoldingTable table = new FoldingTable("formula-sure", "fact-table");
+    table.row(
+        List.of(
+            Words.label(text("formula.sure.speed"), "column-head"),
+            Words.label(text("formula.sure.u95"), "column-head"),
+            Words.label(text("formula.sure.metal"), "column-head"),
+            Words.label(text("formula.sure.estimate"), "column-head")));
     for (FormulaWords.SureLine line : said.howSure()) {
-      grid.addRow(
-          row++, cell(line.speed()), cell(line.u95()), cell(line.metal()), cell(line.estimate()));
+      table.row(
+          List.of(
+              Words.whole(line.speed()),
+              Words.whole(line.u95()),
+              Words.whole(line.metal()),
+              Words.whole(line.estimate())));
     }
-    return grid;
-  }
-
-  /** A number is never cut. */
-  private static Label cell(String text) {
-    Label label = new Label(text);
-    label.setMinWidth(Region.USE_PREF_SIZE);
-    return label;
+    return table;
   }
 }

@@ -150,4 +150,9 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   public void toTurntable() {
     desk.go().accept(Place.TURNTABLE);
   }
+
+  @Override
+  public void toField() {
+    desk.go().accept(Place.FIELD);
+  }
 }

@@ -67,7 +67,7 @@ final class MeasuredForm extends VBox {
   }
 
   private Label name(String key) {
-    return Words.plain(desk.text(key), "semibold");
+    return Words.label(desk.text(key), "semibold");
   }
 
   private TextField day() {

@@ -66,7 +66,7 @@ public final class FirstStartScreen implements Screen {
 
   private HBox sizes() {
     ToggleGroup group = new ToggleGroup();
-    HBox box = new HBox();
+    HBox box = Boxes.row("first-line");
     for (int pct : SIZES_PCT) {
       RadioButton button = new RadioButton(desk.text("window.text-pct", pct));
       button.setId("first-size-" + pct);
@@ -75,13 +75,12 @@ public final class FirstStartScreen implements Screen {
       button.setOnAction(event -> desk.look().textPct().set(pct));
       box.getChildren().add(button);
     }
-    box.getStyleClass().add("first-line");
     return box;
   }
 
   private HBox themes() {
     ToggleGroup group = new ToggleGroup();
-    HBox box = new HBox();
+    HBox box = Boxes.row("first-line");
     for (Theme theme : Theme.values()) {
       RadioButton button = new RadioButton(desk.text(theme.key()));
       button.setId("first-" + theme.styleClass());
@@ -90,7 +89,6 @@ public final class FirstStartScreen implements Screen {
       button.setOnAction(event -> desk.look().theme().set(theme));
       box.getChildren().add(button);
     }
-    box.getStyleClass().add("first-line");
     return box;
   }
 

@@ -4,7 +4,9 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import org.jspecify.annotations.Nullable;
 
 /** Where the focus goes. */
@@ -47,6 +49,34 @@ public final class Focus {
       }
     }
     return false;
+  }
+
+  /**
+   * The first thing under a node that waits for a person: a caution that is not read, a question
+   * without an answer, an empty field that has to be filled.
+   */
+  public static Optional<Node> nextEmpty(Node under) {
+    if (!under.isVisible() || under.isDisabled() || under.getStyleClass().contains("optional")) {
+      return Optional.empty();
+    }
+    if (under.isFocusTraversable() && isWaiting(under)) {
+      return Optional.of(under);
+    }
+    return under instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream()
+            .flatMap(child -> nextEmpty(child).stream())
+            .findFirst()
+        : Optional.empty();
+  }
+
+  private static boolean isWaiting(Node node) {
+    if (node instanceof TextField field) {
+      return field.isEditable() && field.getText().isEmpty();
+    }
+    if (node instanceof RadioButton button) {
+      return button.getToggleGroup() != null && button.getToggleGroup().getSelectedToggle() == null;
+    }
+    return node.getStyleClass().contains("caution");
   }
 
   /** The first node under another that takes the focus; empty where none does. */

@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.Folds;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NoteView;
 import faintwind.ui.part.Notes;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;
+import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
@@ -16,16 +18,20 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /**
- * The fixed places of the window: top strip, path, sheet, margin, Next line. Where the window is
- * narrower than 62 em, the path becomes one line and the margin folds under the sheet, an open note
- * under the row that asked for it. Nothing scrolls sideways.
+ * The fixed places of the window: top strip, path, sheet, margin, Next line. Where path, sheet and
+ * margin do not have the width that their content needs, the margin folds under the sheet, an open
+ * note under the row that asked for it; where path and sheet do not have it either, the path
+ * becomes one line. Nothing scrolls sideways.
  */
 public final class Frame extends VBox {
-  /** Width below which the margin folds, in em. */
-  static final double NARROW_EM = 62;
+  /** The least width of a sheet that is read, in em: lines of 45 letters and its edges. */
+  private static final double SHEET_EM = 30;
 
   /** Width from which path and margin are wider, in em. */
   private static final double ROOMY_EM = 106;
+
+  /** The least height of what stands between strip and Next line, in em. */
+  private static final double ROOM_EM = 10;
 
   private static final double BASE_FONT_PX = 15;
 
@@ -33,16 +39,22 @@ public final class Frame extends VBox {
   private final Notes notes;
   private final TopStrip strip;
   private final NextLine nextLine;
-  private final HBox body = Boxes.row("body");
+  private final HBox body = new HBox();
   private final ScrollPane pathPane = pane("path-pane");
   private final ScrollPane sheetPane = pane("sheet-pane");
   private final ScrollPane marginPane = pane("margin-pane");
   private final VBox margin = Boxes.column("margin");
+  private final VBox pathColumn = new VBox();
   private final VBox foldedSheet = Boxes.column("folded-sheet");
   private Optional<Screen> screen = Optional.empty();
   private Optional<NoteView> note = Optional.empty();
-  private boolean narrow;
+  private final Folds folds = new Folds(2);
+
+  /** Whether the window is too low for the small words of the Next line. */
+  private final Folds low = new Folds(1);
+
   private boolean projector;
+  private double em_px = BASE_FONT_PX;
 
   public Frame(Messages words, Notes notes, TopStrip strip, NextLine nextLine) {
     this.words = words;
@@ -50,9 +62,15 @@ public final class Frame extends VBox {
     this.strip = strip;
     this.nextLine = nextLine;
     getStyleClass().add("frame");
+    body.getStyleClass().add("body");
     pathPane.setMinWidth(Region.USE_PREF_SIZE);
     marginPane.setMinWidth(Region.USE_PREF_SIZE);
     sheetPane.setMinWidth(0);
+    margin.setMinHeight(Region.USE_PREF_SIZE); // what is too high scrolls
+    foldedSheet.setMinHeight(Region.USE_PREF_SIZE);
+    pathColumn.setMinHeight(Region.USE_PREF_SIZE);
+    widthProperty().addListener((property, was, now) -> widened());
+    heightProperty().addListener((property, was, now) -> heightened());
     VBox.setVgrow(body, Priority.ALWAYS);
     HBox.setHgrow(sheetPane, Priority.ALWAYS);
     getChildren().addAll(strip, body, nextLine);
@@ -66,23 +84,59 @@ public final class Frame extends VBox {
 
   public void show(Screen now) {
     screen = Optional.of(now);
-    now.margin().forEach(node -> node.visibleProperty().addListener((p, was, is) -> arrange()));
+    now.margin().forEach(node -> node.visibleProperty().addListener((p, was, is) -> again()));
+    again();
+  }
+
+  private void again() {
+    folds.restart();
+    low.restart();
     arrange();
   }
 
-  /** Fits the layout to the window's width at the text size in use. */
-  public void fit(double width_px, int textPct, boolean isProjector) {
-    double width_em = width_px / (BASE_FONT_PX * textPct / 100.0);
-    style(this, "roomy", width_em >= ROOMY_EM);
-    boolean nowNarrow = width_em < NARROW_EM;
-    if (nowNarrow != narrow || isProjector != projector) {
-      narrow = nowNarrow;
-      projector = isProjector;
-      strip.setNarrow(narrow);
-      nextLine.setNarrow(narrow);
-      style(this, "narrow", narrow);
+  /** Takes another text size, or another way to be looked at. */
+  public void fit(int textPct, boolean isProjector) {
+    em_px = BASE_FONT_PX * textPct / 100.0;
+    projector = isProjector;
+    style(this, "roomy", getWidth() >= ROOMY_EM * em_px);
+    strip.restart();
+    again();
+  }
+
+  private void widened() {
+    style(this, "roomy", getWidth() >= ROOMY_EM * em_px);
+    if (folds.widened(getWidth())) {
       arrange();
     }
+  }
+
+  private void heightened() {
+    if (low.widened(getHeight())) {
+      nextLine.setNarrow(folds.step() == 2);
+    }
+  }
+
+  @Override
+  protected void layoutChildren() {
+    strip.foldTo(getWidth());
+    while (folds.needs(need(), getWidth())) {
+      arrange();
+    }
+    double edges_px = strip.prefHeight(getWidth()) + nextLine.prefHeight(getWidth());
+    if (low.needs(edges_px + ROOM_EM * em_px, getHeight())) {
+      nextLine.setNarrow(true);
+    }
+    super.layoutChildren();
+  }
+
+  /** The width that what stands beside one another needs. */
+  private double need() {
+    double need = 0;
+    for (Node pane : body.getChildren()) {
+      boolean sheet = pane == sheetPane;
+      need += sheet ? Math.max(SHEET_EM * em_px, foldedSheet.minWidth(-1)) : pane.prefWidth(-1);
+    }
+    return need;
   }
 
   /** Scrolls so that what has the focus is not hidden behind an edge. */
@@ -103,14 +157,21 @@ public final class Frame extends VBox {
       return;
     }
     Screen s = screen.get();
+    Optional<Node> focused =
+        Optional.ofNullable(getScene())
+            .map(Scene::getFocusOwner)
+            .filter(owner -> Focus.isInside(owner, body));
+    style(this, "narrow", folds.step() == 2);
+    nextLine.setNarrow(folds.step() == 2 || low.step() > 0);
     detach();
     body.getChildren().clear();
-    boolean pathBeside = !narrow && !projector && s.path().isPresent();
+    boolean pathBeside = folds.step() < 2 && !projector && s.path().isPresent();
     style(sheetPane, "beside-path", pathBeside);
     if (pathBeside) {
       Node path = s.path().get();
       style(pathPane, "wide", path.getStyleClass().contains("wide-path"));
-      pathPane.setContent(path);
+      pathColumn.getChildren().setAll(path);
+      pathPane.setContent(pathColumn);
       body.getChildren().add(pathPane);
     }
     List<Node> notesAndDrawings = s.margin().stream().filter(Node::isVisible).toList();
@@ -118,12 +179,15 @@ public final class Frame extends VBox {
         marginPane,
         "wide",
         notesAndDrawings.stream().anyMatch(node -> node.getStyleClass().contains("wide")));
-    boolean marginBeside = !narrow && !notesAndDrawings.isEmpty();
+    boolean marginBeside = folds.step() < 1 && !notesAndDrawings.isEmpty();
     List<Node> sheet = new ArrayList<>();
     if (!pathBeside) {
-      s.pathLine().or(s::path).ifPresent(sheet::add);
+      s.pathLine().or(() -> s.path().filter(Frame::isChoices)).ifPresent(sheet::add);
     }
     sheet.add(s.sheet());
+    if (!pathBeside && s.pathLine().isEmpty()) {
+      s.path().filter(path -> !isChoices(path)).ifPresent(sheet::add);
+    }
     margin.getChildren().setAll(notesAndDrawings);
     if (!marginBeside && !notesAndDrawings.isEmpty()) {
       sheet.add(margin);
@@ -138,6 +202,12 @@ public final class Frame extends VBox {
     }
     sheetPane.setVvalue(0);
     showNote();
+    focused.filter(owner -> owner.getScene() != null).ifPresent(Node::requestFocus);
+  }
+
+  /** What is chosen comes before what follows from it; what is only listed, after. */
+  private static boolean isChoices(Node path) {
+    return path.getStyleClass().contains("wide-path");
   }
 
   private static void style(Node node, String name, boolean has) {
@@ -150,6 +220,7 @@ public final class Frame extends VBox {
   private void detach() {
     foldedSheet.getChildren().clear();
     margin.getChildren().clear();
+    pathColumn.getChildren().clear();
     pathPane.setContent(null);
     marginPane.setContent(null);
     sheetPane.setContent(null);
@@ -172,7 +243,7 @@ public final class Frame extends VBox {
   }
 
   private void put(NoteView view, Node asker) {
-    Optional<Node> row = narrow ? Focus.rowOf(asker) : Optional.empty();
+    Optional<Node> row = folds.step() > 0 ? Focus.rowOf(asker) : Optional.empty();
     if (row.isPresent() && row.get().getParent() instanceof VBox rows) {
       rows.getChildren().add(rows.getChildren().indexOf(row.get()) + 1, view);
       return;

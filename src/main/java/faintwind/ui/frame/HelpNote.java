@@ -12,6 +12,7 @@ public final class HelpNote {
           "regions",
           "steps",
           "correct",
+          "undo",
           "why",
           "home",
           "places",

@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.ProseLink;
 import java.util.List;
 import javafx.geometry.Side;
 import javafx.scene.control.CheckMenuItem;
@@ -92,7 +93,7 @@ public final class LookMenu {
   }
 
   private Hyperlink link(String id, String key) {
-    Hyperlink link = new Hyperlink(words.text(key));
+    Hyperlink link = new ProseLink(words.text(key));
     link.setId(id);
     link.getStyleClass().addAll("fine", "strip-link");
     return link;

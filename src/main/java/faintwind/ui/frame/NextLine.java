@@ -1,6 +1,8 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.fold.Prose;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
@@ -24,17 +26,24 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The foot of every screen: one sentence, one filled button; while long work runs, its wire. */
-public final class NextLine extends HBox {
+public final class NextLine extends FoldingRow {
+  /** As long as nobody can have read what is new here and pressed a key for it. */
+  private static final long SEEN_NS = 300_000_000L;
+
   private final Messages words;
   private final MarkShape mark;
-  private final Label sentence = new Label();
-  private final Label detail = new Label();
+  private final Label sentence = new Prose();
+  private final Label detail = new Prose();
   private final ProgressBar wire = new ProgressBar(0);
   private final VBox said = new VBox(sentence, detail);
   private final HBox buttons = Boxes.row("next-buttons");
   private Next next = Next.say(Mark.READY, "");
   private boolean working;
   private boolean asking;
+  private boolean aboutWork;
+  private String meaning = "";
+  private boolean undrawn = true;
+  private long drawn_ns;
   private boolean narrow;
   private String warning = "";
 
@@ -47,15 +56,12 @@ public final class NextLine extends HBox {
     sentence.setId("next-sentence");
     sentence.getStyleClass().addAll("tell", "semibold");
     sentence.setWrapText(true);
-    sentence.setMinHeight(Region.USE_PREF_SIZE);
-    detail.setMinHeight(Region.USE_PREF_SIZE);
     detail.setId("next-detail");
     detail.getStyleClass().addAll("fine", "soft");
     detail.setWrapText(true);
     wire.setId("next-wire");
     wire.getStyleClass().add("wire-bar");
     said.getStyleClass().add("next-said");
-    buttons.setMinWidth(Region.USE_PREF_SIZE);
     HBox.setHgrow(said, Priority.ALWAYS);
     getChildren().addAll(mark, said, buttons);
     setAccessibleText("");
@@ -84,9 +90,36 @@ public final class NextLine extends HBox {
     }
   }
 
-  /** Puts a question in the place of the wire until it is answered. */
+  /** Another screen stands over it: a key that was made for the one before means nothing here. */
+  public void renew() {
+    undrawn = true;
+    requestLayout();
+  }
+
+  @Override
+  protected void layoutChildren() {
+    super.layoutChildren();
+    if (undrawn) {
+      undrawn = false;
+      drawn_ns = System.nanoTime();
+    }
+  }
+
+  /** Whether what it offers has stood here long enough to have been seen. */
+  public boolean isSeen() {
+    return !undrawn && System.nanoTime() - drawn_ns >= SEEN_NS;
+  }
+
+  /** Puts a question about long work in the place of the wire until it is answered or over. */
+  public void askAboutWork(Next question) {
+    ask(question);
+    aboutWork = true;
+  }
+
+  /** Puts a question in the place of the sentence until it is answered. */
   public void ask(Next question) {
     asking = true;
+    aboutWork = false;
     working = false;
     put(question);
   }
@@ -127,10 +160,12 @@ public final class NextLine extends HBox {
   }
 
   /** No job is left that a question could be about. */
-  public void questionEnded() {
+  public void workQuestionEnded() {
     working = false;
-    asking = false;
-    put(next);
+    asking = asking && !aboutWork;
+    if (!asking) {
+      put(next);
+    }
   }
 
   /** The filled button, if it is time for it. */
@@ -161,6 +196,12 @@ public final class NextLine extends HBox {
               shown.add(main);
             });
     setAccessibleText(now.sentence() + " " + small);
+    // A number that runs in the sentence makes no new one of it.
+    String means = now.sentence().replaceAll("\\d+", "") + shown.stream().map(Node::getId).toList();
+    if (!means.equals(meaning)) {
+      meaning = means;
+      renew();
+    }
     replaceButtons(shown);
   }
 
@@ -184,8 +225,13 @@ public final class NextLine extends HBox {
                 .requestFocus());
   }
 
-  private static Button button(Act act) {
-    Button button = Words.button(act.id(), act.label(), () -> act.run().run());
+  private Button button(Act act) {
+    Runnable once =
+        () -> {
+          renew(); // what it does may take a while to show
+          act.run().run();
+        };
+    Button button = Words.button(act.id(), act.label(), once);
     button.getStyleClass().add("act");
     return button;
   }

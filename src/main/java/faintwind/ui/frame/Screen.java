@@ -1,5 +1,6 @@
 package faintwind.ui.frame;
 
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Running;
 import java.util.List;
@@ -24,7 +25,7 @@ public interface Screen {
 
   /**
    * The path in one line, for a narrow window or large text. Where it is empty the path is put
-   * above the sheet whole.
+   * above the sheet whole if one chooses there, else below it.
    */
   default Optional<Node> pathLine() {
     return Optional.empty();
@@ -49,6 +50,34 @@ public interface Screen {
   default Optional<Node> firstFocus() {
     return Optional.empty();
   }
+
+  /** What gets the focus when the node that had it is gone: the next thing that is not filled. */
+  default Optional<Node> nextFocus() {
+    return Focus.nextEmpty(sheet());
+  }
+
+  /** Ctrl+Z: takes the last change back; tells whether there was one. */
+  default boolean undo() {
+    return false;
+  }
+
+  /** The space bar, wherever the focus is but in a text; tells whether it was of use. */
+  default boolean space() {
+    return false;
+  }
+
+  /** What would be lost if the screen were left now, and how it is kept. */
+  default Optional<Unsaved> unsaved() {
+    return Optional.empty();
+  }
+
+  /**
+   * Something chosen that is not on disk.
+   *
+   * @param question asks what should become of it
+   * @param keep keeps it
+   */
+  record Unsaved(String question, Act keep) {}
 
   /** Alt+Up. */
   default void previousStep() {}

@@ -1,9 +1,14 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.fold.Folds;
+import faintwind.ui.fold.Prose;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.PairDrawing;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import javafx.css.PseudoClass;
@@ -13,20 +18,23 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
 /** The top of the window: whose instrument this is, its places, and how the window looks. */
-public final class TopStrip extends HBox {
+public final class TopStrip extends FoldingRow {
+  /** Names of places beside one another; the same as a menu. */
+  private final Folds folds = new Folds(1);
+
   private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
   private final Messages words;
-  private final Label who = new Label();
-  private final Label folder = new Label();
-  private final Label madeUp = new Label();
-  private final HBox places = Boxes.row("places");
+  private final Label who = new Prose();
+  private final Label folder = new Prose();
+  private final Label madeUp = new Prose();
+  private final HBox places = new HBox();
   private final Hyperlink folded = link("places-folded");
   private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
-  private final HBox looks;
+  private final HBox looks = new HBox();
+  private final HBox left = Boxes.row("strip-left");
   private final Consumer<Place> go;
   private Place here = Place.HOME;
-  private boolean narrow;
 
   public TopStrip(Messages words, Consumer<Place> go, LookMenu look) {
     this.words = words;
@@ -40,21 +48,30 @@ public final class TopStrip extends HBox {
     folder.getStyleClass().add("soft");
     madeUp.setId("made-up");
     madeUp.getStyleClass().addAll("fine", "pencil", "italic");
+    places.getStyleClass().add("places");
     for (Place place : Place.values()) {
       if (place != Place.HOME) {
         places.getChildren().add(placeLink(place));
       }
     }
-    looks = new HBox(look.lookLink(), look.textLink(), look.helpLink());
+    looks.getChildren().addAll(look.lookLink(), look.textLink(), look.helpLink());
     looks.getStyleClass().add("strip-links");
-    HBox left = Boxes.row("strip-left", sign, who, folder, madeUp);
+    left.getChildren().addAll(sign, who, folder, madeUp);
     getChildren().addAll(left, places, folded, grow(), looks);
+    widthProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (folds.widened(now.doubleValue())) {
+                mark(madeUp.getText());
+              }
+            });
     folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go, look));
   }
 
   /** All instruments of a folder. */
   public void showHome(String folderName) {
     here = Place.HOME;
+    folds.restart();
     who.setText(words.text("window.name"));
     folder.setText(folderName.isEmpty() ? "" : words.text("window.folder", folderName));
     mark("");
@@ -69,24 +86,42 @@ public final class TopStrip extends HBox {
     here = place;
     who.setText(name);
     folder.setText("");
+    folds.restart();
     mark(mark);
     links.forEach((p, link) -> link.pseudoClassStateChanged(HERE, p == place));
     folded.setText(words.text("window.places-folded", words.text(place.key()), links.size() - 1));
   }
 
-  void setNarrow(boolean isNarrow) {
-    narrow = isNarrow;
+  /** The words in it, or their size, changed. */
+  void restart() {
+    folds.restart();
     mark(madeUp.getText());
+  }
+
+  /** Folds the places where they do not fit; asked before it is given its height. */
+  void foldTo(double width_px) {
+    if (here != Place.HOME && folds.needs(need(), width_px)) {
+      mark(madeUp.getText());
+    }
+  }
+
+  /** All words in one line. */
+  private double need() {
+    double need = snappedLeftInset() + snappedRightInset();
+    for (Region part : List.of(left, places, looks)) {
+      need += getSpacing() + part.prefWidth(-1);
+    }
+    return need + getSpacing();
   }
 
   private void mark(String mark) {
     madeUp.setText(mark);
+    boolean narrow = folds.step() > 0;
     show(madeUp, !mark.isEmpty());
     show(folder, here == Place.HOME);
     show(places, here != Place.HOME && !narrow);
     show(folded, here != Place.HOME && narrow);
     show(looks, here == Place.HOME || !narrow);
-    folded.setMinWidth(USE_PREF_SIZE);
   }
 
   private static void show(Region node, boolean visible) {
@@ -103,7 +138,7 @@ public final class TopStrip extends HBox {
   }
 
   private static Hyperlink link(String id) {
-    Hyperlink link = new Hyperlink();
+    Hyperlink link = new ProseLink();
     link.setId(id);
     return link;
   }

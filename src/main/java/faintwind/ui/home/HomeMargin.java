@@ -12,7 +12,6 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The margin of the list: how the instrument feels the air, running clocks, new instruments. */
@@ -55,8 +54,7 @@ final class HomeMargin {
     for (HomeView.Clock clock : view.clocks()) {
       Label name = Words.label(clock.name());
       Boxes.grow(name);
-      Label left = Words.plain(clock.left(), "semibold", "mark-waiting");
-      left.setMinWidth(Region.USE_PREF_SIZE);
+      Label left = Words.whole(clock.left(), "semibold", "mark-waiting");
       HBox line =
           Boxes.row(
               "mark-label",

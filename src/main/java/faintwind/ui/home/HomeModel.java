@@ -160,14 +160,17 @@ public final class HomeModel {
     }
     String name = newName.get().trim();
     String person = who.get().trim();
+    newName.set(""); // asked once more while it is made, it makes no second one
     background.entry(
         watch -> workspace.begin(name, person),
         open,
-        world ->
-            next.set(
-                Next.say(
-                    Mark.BLOCKED,
-                    words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
+        world -> {
+          newName.set(name);
+          next.set(
+              Next.say(
+                  Mark.BLOCKED,
+                  words.text("window.home.not-begun", String.valueOf(world.getMessage()))));
+        });
   }
 
   /** Opens the folder for rehearsals. */

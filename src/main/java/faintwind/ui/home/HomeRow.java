@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PairDrawing;
@@ -14,10 +15,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** One instrument in the list: name, eight lengths from parts to use, what is next. */
-final class HomeRow extends HBox {
+final class HomeRow extends FoldingRow {
 
   HomeRow(HomeView.Line line, Messages words, Runnable open) {
-    getStyleClass().addAll("row", "home-row");
+    super("row home-row");
     setId("instrument-" + line.folder().getFileName());
     PairDrawing pair = PairDrawing.metal(words.text("window.sign"));
     VBox name =
@@ -32,8 +33,7 @@ final class HomeRow extends HBox {
       Tooltip.install(mark, new Tooltip(said));
       lengths.getChildren().add(mark);
     }
-    Label word = Words.plain(line.state().word(), "bold", line.state().mark().styleClass());
-    word.setMinWidth(USE_PREF_SIZE);
+    Label word = Words.whole(line.state().word(), "bold", line.state().mark().styleClass());
     HBox said = Boxes.row("home-said", word, Words.label(line.state().note()));
     VBox path = Boxes.column("home-path", lengths, said);
     VBox next =

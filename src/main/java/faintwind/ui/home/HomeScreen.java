@@ -1,5 +1,7 @@
 package faintwind.ui.home;
 
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
@@ -24,6 +26,7 @@ public final class HomeScreen extends DataScreen {
 
   @FXML private Label title;
   @FXML private VBox list;
+  @FXML private Heads heads;
   @FXML private Label orderSaid;
   @FXML private Hyperlink order;
   @FXML private VBox rows;
@@ -52,10 +55,9 @@ public final class HomeScreen extends DataScreen {
     rows.getChildren()
         .setAll(
             view.lines().stream()
-                .map(
-                    line ->
-                        (Node) new HomeRow(line, desk().words(), () -> model.open(line.folder())))
+                .map(line -> new HomeRow(line, desk().words(), () -> model.open(line.folder())))
                 .toList());
+    heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
     broken
         .getChildren()
         .setAll(view.broken().stream().map(b -> (Node) Words.label(b, "broken-folder")).toList());

@@ -9,6 +9,8 @@ import faintwind.calibration.profile.Understood;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingChoice;
+import faintwind.ui.fold.Prose;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Rows;
@@ -97,7 +99,7 @@ final class ImportPreview extends VBox {
     int number = 0;
     for (String line : model.lines().subList(0, Math.min(SHOWN_LINES, model.lines().size()))) {
       number++;
-      Label text = Words.plain(number + "  " + line.replace("\t", " ⇥ "), "mono", "fine");
+      Label text = Words.label(number + "  " + line.replace("\t", " ⇥ "), "mono", "fine");
       box.getChildren().add(text);
     }
     return box;
@@ -222,7 +224,7 @@ final class ImportPreview extends VBox {
 
   /** Units of the row's meaning; while they are exchanged the box stands empty for a moment. */
   private ComboBox<ValueUnit> units(ImportModel.Row row, int number) {
-    ComboBox<ValueUnit> combo = new ComboBox<>();
+    ComboBox<ValueUnit> combo = new FoldingChoice<>();
     combo.setId("import-unit-" + number);
     combo.setConverter(Fields.shown(this::unit));
     combo.getItems().setAll(ImportModel.units(row.meaning().get()));
@@ -267,15 +269,15 @@ final class ImportPreview extends VBox {
     List<String> heads = new ArrayList<>(List.of(words.text("import.line-head")));
     heads.addAll(all.columns());
     for (int i = 0; i < heads.size(); i++) {
-      Label head = Words.plain(heads.get(i), "column-head");
+      Label head = Words.label(heads.get(i), "column-head");
       table.add(head, i, 0);
     }
     int shown = Math.min(SHOWN_ROWS, all.rows().size());
     for (int r = 0; r < shown; r++) {
       Understood.Row row = all.rows().get(r);
-      table.add(new Label(String.valueOf(row.line())), 0, r + 1);
+      table.add(new Prose(String.valueOf(row.line())), 0, r + 1);
       for (int c = 0; c < row.cells().size(); c++) {
-        table.add(new Label(cell(row.cells().get(c), c == 0)), c + 1, r + 1);
+        table.add(new Prose(cell(row.cells().get(c), c == 0)), c + 1, r + 1);
       }
     }
     return table;

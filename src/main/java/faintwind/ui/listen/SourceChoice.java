@@ -3,6 +3,7 @@ package faintwind.ui.listen;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineReader;
 import faintwind.job.live.SourceLook;
+import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.SourceChoiceModel.Kind;
 import faintwind.ui.part.Boxes;
@@ -88,7 +89,7 @@ final class SourceChoice extends VBox {
   }
 
   private ComboBox<String> unit() {
-    ComboBox<String> unit = new ComboBox<>();
+    ComboBox<String> unit = new FoldingChoice<>();
     unit.setId("source-unit");
     unit.getItems().setAll("K", "V", "mV", "uV", "counts");
     unit.setConverter(Fields.shown(u -> said("import.unit-", u)));

@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.make.StepView.MeterFace;
 import faintwind.ui.make.StepView.MeterKind;
 import faintwind.ui.part.Words;
@@ -15,7 +16,7 @@ final class MeterCard extends VBox {
   MeterCard(MeterFace face, Messages words, Consumer<String> choose) {
     getStyleClass().add("aside-part");
     setId("meter");
-    ComboBox<MeterKind> combo = new ComboBox<>();
+    ComboBox<MeterKind> combo = new FoldingChoice<>();
     combo.setId("meter-choice");
     combo.setAccessibleText(words.text("window.meter.title"));
     combo.setMaxWidth(Double.MAX_VALUE);

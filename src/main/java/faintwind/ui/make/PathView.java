@@ -13,7 +13,6 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The path drawn: stages as lengths of wire, under the open one its steps. */
@@ -77,8 +76,6 @@ final class PathView {
       }
       var link = Words.link("order-" + shown.id(), shown.text(), () -> open.accept(shown.id()));
       link.setWrapText(true);
-      link.setMinWidth(0);
-      link.setMinHeight(Region.USE_PREF_SIZE);
       VBox said = new VBox(link);
       if (!shown.detail().isEmpty()) {
         said.getChildren().add(Words.label(shown.detail(), "fine", "soft"));
@@ -117,11 +114,10 @@ final class PathView {
     String spoken = words.text(row.mark().key());
     Label title = Words.label(row.title(), row.mark() == Mark.READY ? "soft" : "path-title");
     Boxes.grow(title);
-    Label word = Words.plain(row.word(), "fine", "semibold", row.mark().styleClass());
-    word.setMinWidth(Region.USE_PREF_SIZE);
-    HBox button = new HBox(new MarkShape(row.mark(), spoken), title, word);
+    Label word = Words.whole(row.word(), "fine", "semibold", row.mark().styleClass());
+    HBox button =
+        Boxes.row("path-row " + styleClass, new MarkShape(row.mark(), spoken), title, word);
     button.setId(styleClass + "-" + row.step());
-    button.getStyleClass().addAll("path-row", styleClass);
     button.setFocusTraversable(true);
     button.setAccessibleRole(AccessibleRole.BUTTON);
     button.setAccessibleText(row.title() + ", " + spoken);

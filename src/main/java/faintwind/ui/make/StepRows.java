@@ -1,11 +1,13 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.Heads;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.ReadingRow;
 import faintwind.ui.part.Words;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,7 +37,7 @@ final class StepRows {
   }
 
   /** Makes the rows of another step. */
-  void begin(StepView view) {
+  void begin(StepView view, Heads heads) {
     rows.clear();
     box.getChildren().clear();
     typing.begin();
@@ -53,6 +55,7 @@ final class StepRows {
               });
       box.getChildren().add(row);
     }
+    heads.over(List.copyOf(rows.values()));
   }
 
   /** Shows verdicts and earlier entries; what is being typed is kept. */

@@ -2,8 +2,8 @@ package faintwind.ui.make;
 
 import faintwind.job.record.PrintSteps.Extent;
 import faintwind.job.record.PrintSteps.Wanted;
+import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.Desk;
-import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -36,6 +36,8 @@ public final class StepScreen implements Screen {
   private final StepRows rows;
   private String shownStep = "";
   private boolean shownCovered;
+  private List<CautionCard.Caution> shownCautions = List.of();
+  private List<StepView.Asked> shownQuestions = List.of();
   private Optional<StepView.Trouble> shownTrouble = Optional.empty();
 
   @FXML private Label banner;
@@ -48,6 +50,7 @@ public final class StepScreen implements Screen {
   @FXML private VBox calculator;
   @FXML private VBox questions;
   @FXML private VBox readingTable;
+  @FXML private Heads readingHeads;
   @FXML private VBox readings;
   @FXML private VBox bench;
   @FXML private VBox trouble;
@@ -117,7 +120,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public Optional<Node> firstFocus() {
-    return readingTable.isVisible() ? rows.first() : Focus.first(sheet);
+    return nextFocus().or(() -> readingTable.isVisible() ? rows.first() : Optional.empty());
   }
 
   @Override
@@ -169,15 +172,7 @@ public final class StepScreen implements Screen {
     boolean moved = !shownStep.equals(model.stepId());
     notices.getChildren().setAll(view.heading().notices().stream().map(this::notice).toList());
     showGate(view);
-    cautions
-        .getChildren()
-        .setAll(
-            view.cautions().stream()
-                .map(
-                    c ->
-                        new CautionCard(
-                            c, desk.text("window.step.read-this"), () -> model.acknowledge(c.id())))
-                .toList());
+    showCautions(view);
     boolean covered = view.instruction().covered();
     if (moved || covered != shownCovered) {
       shownCovered = covered;
@@ -187,13 +182,7 @@ public final class StepScreen implements Screen {
               : view.readings().stream().filter(r -> r.probes().isPresent()).findFirst());
     }
     showInstruction(view.instruction());
-    boolean showQuestions = !covered && !view.questions().isEmpty();
-    questions
-        .getChildren()
-        .setAll(
-            showQuestions
-                ? view.questions().stream().map(q -> (Node) new QuestionCard(q, model)).toList()
-                : List.of());
+    showQuestions(covered ? List.of() : view.questions());
     showCalculator(moved, covered);
     showReadings(view, covered);
     showBench();
@@ -205,6 +194,31 @@ public final class StepScreen implements Screen {
     if (moved) {
       // After the layout, when the new rows are in the scene.
       Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+    }
+  }
+
+  /** They stay while nothing about them changes: one of them has the focus. */
+  private void showCautions(StepView view) {
+    if (!view.cautions().equals(shownCautions)) {
+      shownCautions = view.cautions();
+      cautions
+          .getChildren()
+          .setAll(
+              view.cautions().stream()
+                  .map(
+                      c ->
+                          new CautionCard(
+                              c,
+                              desk.text("window.step.read-this"),
+                              () -> model.acknowledge(c.id())))
+                  .toList());
+    }
+  }
+
+  private void showQuestions(List<StepView.Asked> asked) {
+    if (!asked.equals(shownQuestions)) {
+      shownQuestions = asked;
+      questions.getChildren().setAll(asked.stream().map(q -> new QuestionCard(q, model)).toList());
     }
   }
 
@@ -272,7 +286,7 @@ public final class StepScreen implements Screen {
   private void showReadings(StepView view, boolean covered) {
     if (!shownStep.equals(model.stepId())) {
       shownStep = model.stepId();
-      rows.begin(view);
+      rows.begin(view, readingHeads);
     }
     rows.show(view);
     present(readingTable, !covered && !view.readings().isEmpty());

@@ -1,6 +1,8 @@
 package faintwind.ui.make;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.ProseButton;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
@@ -67,7 +69,7 @@ final class TroubleWash extends VBox {
   }
 
   private HBox waiver() {
-    Hyperlink link = new Hyperlink(words.text("window.step.waive"));
+    Hyperlink link = new ProseLink(words.text("window.step.waive"));
     link.setId("waive");
     HBox line =
         Boxes.row(
@@ -98,7 +100,7 @@ final class TroubleWash extends VBox {
     reason.setAccessibleText(words.text("window.step.waiver-reason"));
     HBox.setHgrow(reason, Priority.ALWAYS);
     // Not a default button: plain Enter never waives.
-    Button go = new Button(words.text("window.step.waive-now"));
+    Button go = new ProseButton(words.text("window.step.waive-now"));
     go.setId("waiver-go");
     go.getStyleClass().add("quiet");
     Label why = Words.label("", "fine", "soft");

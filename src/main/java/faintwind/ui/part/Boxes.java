@@ -1,5 +1,6 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.FoldingRow;
 import javafx.scene.Node;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -10,11 +11,9 @@ import javafx.scene.layout.VBox;
 public final class Boxes {
   private Boxes() {}
 
-  /** Nodes beside one another. */
-  public static HBox row(String styles, Node... nodes) {
-    HBox row = new HBox(nodes);
-    row.getStyleClass().addAll(styles.split(" "));
-    return row;
+  /** Nodes beside one another; where there is no room, below one another. */
+  public static FoldingRow row(String styles, Node... nodes) {
+    return new FoldingRow(styles, nodes);
   }
 
   /** Nodes below one another. */

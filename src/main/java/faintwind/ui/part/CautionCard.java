@@ -1,10 +1,10 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.ProseButton;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /**
@@ -36,7 +36,7 @@ public final class CautionCard extends VBox {
     getStyleClass().addAll("caution", "row");
     setId("caution-" + caution.id());
     Mark mark = caution.isOpen() ? Mark.BLOCKED : Mark.DONE;
-    Label kind = Words.plain(caution.kind(), "tell", "semibold", "caution-kind");
+    Label kind = Words.label(caution.kind(), "tell", "semibold", "caution-kind");
     HBox head = Boxes.row("mark-label", new MarkShape(mark, caution.kind()), kind);
     Label text = Words.label(caution.text());
     Label source = Words.label(caution.source(), "fine", "soft");
@@ -49,13 +49,14 @@ public final class CautionCard extends VBox {
       getStyleClass().add("caution-read");
       words.getChildren().add(Words.label(caution.read(), "fine", "soft"));
     } else if (!caution.refusal()) {
-      Button button = new Button(readThis);
+      Button button = new ProseButton(readThis);
       button.setId("caution-" + caution.id() + "-read");
-      button.setMinWidth(Region.USE_PREF_SIZE);
       button.setAccessibleText(readThis + ": " + caution.kind() + ". " + caution.text());
       button.setOnAction(event -> acknowledge.run());
       foot.getChildren().add(button);
     }
+    // The focus comes to the text: the button is one step further, so that no key passes it by.
+    setFocusTraversable(caution.isOpen());
     setAccessibleText(caution.kind() + ". " + caution.text() + " " + caution.source());
   }
 }

@@ -1,17 +1,17 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.Prose;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A clock in the margin: name, time left, a bar, start and end in words. */
 public final class ClockView extends VBox {
-  private final Label name = new Label();
-  private final Label left = new Label();
+  private final Label name = new Prose();
+  private final Label left = new Prose();
   private final ProgressBar bar = new ProgressBar();
-  private final Label about = new Label();
+  private final Label about = new Prose();
 
   /**
    * What a clock shows.
@@ -29,10 +29,8 @@ public final class ClockView extends VBox {
     name.getStyleClass().addAll("tell", "semibold");
     name.setWrapText(true);
     left.getStyleClass().add("clock-left");
-    left.setMinWidth(Region.USE_PREF_SIZE);
     about.getStyleClass().addAll("fine", "soft");
     about.setWrapText(true);
-    about.setMinHeight(Region.USE_PREF_SIZE);
     bar.getStyleClass().add("clock-bar");
     bar.setMaxWidth(Double.MAX_VALUE);
     Boxes.grow(name);

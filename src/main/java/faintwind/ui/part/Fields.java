@@ -1,11 +1,11 @@
 package faintwind.ui.part;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingChoice;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.StringProperty;
-import javafx.collections.FXCollections;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -36,7 +36,7 @@ public final class Fields {
 
   /** A box with its name above it. */
   public static Node named(String key, Node field, Messages words) {
-    Label label = Words.plain(words.text(key), "fine", "soft");
+    Label label = Words.label(words.text(key), "fine", "soft");
     label.setLabelFor(field);
     return new VBox(label, field);
   }
@@ -44,7 +44,8 @@ public final class Fields {
   /** A choice of one. */
   public static <T> ComboBox<T> choice(
       String id, List<T> items, Function<T, String> text, ObjectProperty<T> value) {
-    ComboBox<T> combo = new ComboBox<>(FXCollections.observableArrayList(items));
+    ComboBox<T> combo = new FoldingChoice<>();
+    combo.getItems().setAll(items);
     combo.setId(id);
     combo.setConverter(shown(text));
     combo.valueProperty().bindBidirectional(value);

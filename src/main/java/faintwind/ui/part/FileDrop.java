@@ -1,5 +1,6 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.Prose;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
@@ -9,7 +10,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.DragEvent;
 import javafx.scene.input.TransferMode;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** A place that takes a dropped file, with a button for those who do not drag. */
@@ -29,9 +29,8 @@ public final class FileDrop extends VBox {
       String id, String sentence, String choose, Runnable ask, Consumer<List<Path>> dropped) {
     setId(id);
     getStyleClass().add("file-drop");
-    Label words = new Label(sentence);
+    Label words = new Prose(sentence);
     words.setWrapText(true);
-    words.setMinHeight(Region.USE_PREF_SIZE);
     Button button = Words.button(id + "-choose", choose, () -> ask.run());
     getChildren().addAll(words, button);
     setOnDragOver(

@@ -1,12 +1,12 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.ProseLink;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What keeps a gate shut: one line each, each a link to its step. */
@@ -24,14 +24,13 @@ public final class GateList extends VBox {
   public GateList(String title, List<Missing> missing, Consumer<String> goToStep) {
     getStyleClass().add("gate-list");
     setId("gate");
-    Label head = Words.plain(title, "semibold", "mark-blocked");
+    Label head = Words.label(title, "semibold", "mark-blocked");
     head.setWrapText(true);
     getChildren().add(head);
     for (Missing line : missing) {
-      Hyperlink link = new Hyperlink(line.text());
+      Hyperlink link = new ProseLink(line.text());
       link.setId("gate-" + line.step());
       link.setWrapText(true);
-      link.setMinHeight(Region.USE_PREF_SIZE);
       HBox.setHgrow(link, Priority.ALWAYS);
       link.setOnAction(event -> goToStep.accept(line.step()));
       HBox row = Boxes.row("mark-label", new MarkShape(line.mark(), line.text()), link);

@@ -1,13 +1,14 @@
 package faintwind.ui.part;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.Prose;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 
 /** A mark with its word beside it; the word is what a screen reader says. */
 public final class MarkLabel extends HBox {
   private final MarkShape shape;
-  private final Label word = new Label();
+  private final Label word = new Prose();
 
   /** The mark with its own word, such as "Blocked". */
   public MarkLabel(Mark mark, Messages words) {

@@ -1,5 +1,7 @@
 package faintwind.ui.part;
 
+import faintwind.ui.fold.Prose;
+import faintwind.ui.fold.ProseLink;
 import javafx.animation.PauseTransition;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -8,7 +10,6 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
@@ -23,9 +24,9 @@ public final class NumberField extends VBox {
 
   private final NumberModel model;
   private final TextField text = new TextField();
-  private final Label understood = new Label();
+  private final Label understood = new Prose();
   private final StackPane box = new StackPane();
-  private final HBox line = new HBox(box);
+  private final HBox line = Boxes.row("number-line", box);
   private final HBox choices = Boxes.row("number-choices");
   private final PauseTransition rest = new PauseTransition(REST);
   private final String about;
@@ -45,11 +46,10 @@ public final class NumberField extends VBox {
     text.getStyleClass().add("number-text");
     text.setAlignment(Pos.CENTER_RIGHT);
     text.textProperty().bindBidirectional(model.typed());
-    Label unit = Words.plain(model.unit(), "soft", "number-unit");
+    Label unit = Words.whole(model.unit(), "soft", "number-unit");
     unit.setMouseTransparent(true);
     box.getChildren().addAll(text, unit);
     box.getStyleClass().add("number-box");
-    line.getStyleClass().add("number-line");
     StackPane.setAlignment(unit, Pos.CENTER_RIGHT);
     // The unit's width differs by unit and text size: the typed text ends where the unit begins.
     unit.widthProperty()
@@ -59,7 +59,6 @@ public final class NumberField extends VBox {
     understood.setId(id + "-understood");
     understood.getStyleClass().addAll("fine", "soft", "understood");
     understood.setWrapText(true);
-    understood.setMinHeight(Region.USE_PREF_SIZE);
     getChildren().addAll(line, understood);
     rest.setOnFinished(event -> model.judge());
     text.textProperty().addListener((property, was, now) -> rest.playFromStart());
@@ -107,7 +106,7 @@ public final class NumberField extends VBox {
   }
 
   private Hyperlink choice(String number) {
-    Hyperlink pick = new Hyperlink(number);
+    Hyperlink pick = new ProseLink(number);
     pick.setId(text.getId() + "-choice-" + (choices.getChildren().size() + 1));
     pick.getStyleClass().add("fine");
     pick.setOnAction(

@@ -1,6 +1,7 @@
 package faintwind.ui.part;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.Prose;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -8,6 +9,7 @@ import javafx.beans.property.SimpleStringProperty;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
@@ -17,6 +19,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A plot without a frame: title (quantity and unit), a remark at the right, the drawing, and the
@@ -27,7 +30,7 @@ public final class PlotCard extends VBox {
   private final StackPane place = new StackPane();
   private final Node drawing;
   private final Supplier<Table> numbers;
-  private final Label reading = new Label();
+  private final Label reading = new Prose();
   private String summary = "";
 
   /**
@@ -56,8 +59,8 @@ public final class PlotCard extends VBox {
     this.drawing = drawing;
     this.numbers = numbers;
     getStyleClass().add("plot-card");
-    Label head = Words.plain(title, "semibold");
-    Label small = Words.plain(remark, "fine", "soft");
+    Label head = Words.label(title, "semibold");
+    Label small = Words.label(remark, "fine", "soft");
     Region gap = Boxes.gap();
     HBox line = Boxes.row("plot-head", head, gap, small);
     place.getChildren().add(drawing);
@@ -134,12 +137,27 @@ public final class PlotCard extends VBox {
     place.getChildren().setAll(drawn ? tableView(numbers.get()) : drawing);
   }
 
+  /** A cell of a table in as many lines as it needs. */
+  private static final class WrappingCell extends TableCell<List<String>, String> {
+    WrappingCell() {
+      setWrapText(true);
+    }
+
+    @Override
+    protected void updateItem(@Nullable String words, boolean empty) {
+      super.updateItem(words, empty);
+      setText(empty ? null : words);
+    }
+  }
+
   private static Node tableView(Table table) {
     TableView<List<String>> view = new TableView<>();
     view.getStyleClass().add("plot-table");
     for (int i = 0; i < table.heads().size(); i++) {
       int column = i;
-      TableColumn<List<String>, String> cells = new TableColumn<>(table.heads().get(i));
+      TableColumn<List<String>, String> cells = new TableColumn<>();
+      cells.setGraphic(Words.label(table.heads().get(i)));
+      cells.setCellFactory(made -> new WrappingCell());
       cells.setCellValueFactory(row -> new SimpleStringProperty(row.getValue().get(column)));
       cells.setSortable(false);
       view.getColumns().add(cells);

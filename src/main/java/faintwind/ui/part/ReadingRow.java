@@ -1,6 +1,8 @@
 package faintwind.ui.part;
 
 import faintwind.message.Messages;
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.fold.Prose;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -9,16 +11,10 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** One reading: what, expected band, typed, verdict. Tab walks down the boxes. */
-public final class ReadingRow extends HBox {
-  /** Below this width, in em, the expected band stands under the label. */
-  private static final double STACKED_EM = 34;
-
-  /** Size of the label's type, in em. */
-  private static final double TELL_EM = 1.2;
-
+public final class ReadingRow extends FoldingRow {
   private final NumberField field;
   private final MarkLabel verdict;
-  private final Label kept = new Label();
+  private final Label kept = new Prose();
   private final VBox earlier = new VBox();
 
   /**
@@ -30,7 +26,7 @@ public final class ReadingRow extends HBox {
    * @param number the box's model
    */
   public ReadingRow(String id, String label, String expected, NumberModel number, Messages words) {
-    getStyleClass().addAll("row", "reading-row");
+    super("row reading-row");
     setId("row-" + id);
     Label what = Words.label(label, "tell", "medium");
     Label band = Words.label(expected, "reading-expected");
@@ -44,20 +40,6 @@ public final class ReadingRow extends HBox {
     field = new NumberField("reading-" + id, about, number).with(verdict);
     field.getStyleClass().add("reading-field");
     getChildren().addAll(left, band, field);
-    widthProperty()
-        .addListener(
-            (property, was, now) -> {
-              boolean stacked = now.doubleValue() < STACKED_EM * what.getFont().getSize() / TELL_EM;
-              if (stacked == getChildren().contains(band)) {
-                getChildren().remove(band);
-                left.getChildren().remove(band);
-                if (stacked) {
-                  left.getChildren().add(1, band);
-                } else {
-                  getChildren().add(1, band);
-                }
-              }
-            });
   }
 
   /** Shows the verdict and when the entry was kept; both empty while there is none. */

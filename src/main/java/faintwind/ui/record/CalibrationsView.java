@@ -11,6 +11,7 @@ import faintwind.report.calibration.ComparisonTables;
 import faintwind.report.figure.CalibrationPlots;
 import faintwind.report.page.LogWords;
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Mark;
@@ -98,9 +99,9 @@ final class CalibrationsView extends VBox {
     ComboBox<String> later = choice("record-later", files, pair.later());
     earlier.setOnAction(event -> compare(new Pair(earlier.getValue(), later.getValue())));
     later.setOnAction(event -> compare(new Pair(earlier.getValue(), later.getValue())));
-    Label against = Words.plain(desk.text("record.against"));
+    Label against = Words.label(desk.text("record.against"));
     FlowPane row =
-        new FlowPane(Words.plain(desk.text("record.compare"), "semibold"), earlier, against, later);
+        new FlowPane(Words.label(desk.text("record.compare"), "semibold"), earlier, against, later);
     row.getStyleClass().add("ways");
     row.setHgap(12);
     row.setVgap(8);
@@ -108,7 +109,7 @@ final class CalibrationsView extends VBox {
   }
 
   private ComboBox<String> choice(String id, List<String> files, String chosen) {
-    ComboBox<String> choice = new ComboBox<>();
+    ComboBox<String> choice = new FoldingChoice<>();
     choice.setId(id);
     choice.getItems().setAll(files);
     choice.setValue(chosen);
@@ -182,9 +183,9 @@ final class CalibrationsView extends VBox {
     grid.getStyleClass().add("fact-table");
     grid.setHgap(24);
     for (int k = 0; k < heads.size(); k++) {
-      grid.add(Words.plain(desk.text(heads.get(k)), "column-head"), k, 0);
+      grid.add(Words.label(desk.text(heads.get(k)), "column-head"), k, 0);
       for (int i = 0; i < rows.size(); i++) {
-        grid.add(Words.plain(rows.get(i).get(k)), k, 1 + i);
+        grid.add(Words.whole(rows.get(i).get(k)), k, 1 + i);
       }
     }
     return grid;

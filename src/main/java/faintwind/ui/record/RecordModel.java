@@ -107,6 +107,42 @@ public final class RecordModel {
                 .withDetail(words.text("window.record.next-detail")));
   }
 
+  /**
+   * Asks whether the last entry that still counts should be struck through: it stays to be read.
+   *
+   * @param strike strikes the entry of that id
+   */
+  public boolean undo(InstrumentState state, Consumer<String> strike) {
+    Optional<Standing<? extends Event>> last =
+        state.lines().stream()
+            .filter(line -> line.stands() && isUndoable(line.event()))
+            .reduce((first, second) -> second);
+    Next before = next.get();
+    last.ifPresent(
+        line -> {
+          Act struck =
+              new Act(
+                  "record-strike",
+                  words.text("window.record.strike"),
+                  () -> strike.accept(line.entry()));
+          Act leave =
+              new Act("record-leave", words.text("window.record.leave"), () -> next.set(before));
+          next.set(
+              Next.say(
+                      Mark.ATTENTION,
+                      words.text(
+                          "window.record.strike-ask", eventWords.say(line.step(), line.event())),
+                      struck)
+                  .withDetail(words.text("window.record.next-detail"))
+                  .withOther(leave));
+        });
+    return last.isPresent();
+  }
+
+  private static boolean isUndoable(Event event) {
+    return !(event instanceof StepOpened || event instanceof Event.InstrumentCreated);
+  }
+
   private Act writing() {
     return new Act("record-log", words.text("window.record.log"), () -> writeLog.accept(this));
   }

@@ -21,6 +21,7 @@ public final class RecordScreen extends DataScreen {
   private static final int PAGE = 40;
 
   private final RecordModel model;
+  private final OpenInstrument instrument;
   private int shown = PAGE;
 
   @FXML private Label title;
@@ -42,6 +43,7 @@ public final class RecordScreen extends DataScreen {
   private RecordScreen(Desk desk, OpenInstrument instrument, RecordModel model) {
     super(desk, model.next());
     this.model = model;
+    this.instrument = instrument;
     CalibrationsView view = new CalibrationsView(desk, instrument);
     calibrations.getChildren().setAll(view);
     filledBy(
@@ -51,6 +53,15 @@ public final class RecordScreen extends DataScreen {
           view.show();
         });
     filledBy(model.lines(), lines -> fill());
+  }
+
+  @Override
+  public boolean undo() {
+    return model.undo(
+        instrument.state(),
+        entry ->
+            instrument.enter(
+                enter -> enter.correct(entry, text("window.record.undone"), Optional.empty())));
   }
 
   private static void writeLog(Desk desk, OpenInstrument instrument, RecordModel model) {
@@ -73,7 +84,7 @@ public final class RecordScreen extends DataScreen {
     for (RecordModel.Line line : lines.subList(0, Math.min(shown, lines.size()))) {
       if (!line.day().equals(day)) {
         day = line.day();
-        Label head = Words.plain(day, "column-head", "ledger-day");
+        Label head = Words.label(day, "column-head", "ledger-day");
         ledger.getChildren().add(head);
       }
       ledger.getChildren().add(row(line));

@@ -7,6 +7,8 @@ import faintwind.calibration.run.Series;
 import faintwind.guide.turntable.DoneStep;
 import faintwind.job.live.LiveSession;
 import faintwind.message.Numerals;
+import faintwind.ui.fold.Prose;
+import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
@@ -84,6 +86,15 @@ final class LiveTablePane {
     return path;
   }
 
+  /** A tap while the arm turns; tells whether it does. */
+  boolean tap() {
+    boolean turns = model.sweep_turns().isPresent();
+    if (turns) {
+      model.tap();
+    }
+    return turns;
+  }
+
   /** Stops drawing; the session goes on or ends by its model. */
   void stop() {
     timer.stop();
@@ -93,17 +104,17 @@ final class LiveTablePane {
     sheet.setId("live-table");
     troubles.setId("live-troubles");
     HBox head = Boxes.row("live-head", words, grow(), more);
-    Label beats = Words.plain(desk.text("turntable.live.beat"), "fine", "bold");
-    Label space = Words.plain(desk.text("turntable.live.space"), "fine", "soft");
-    HBox beatHead = new HBox(beats, grow(), space);
-    Label key = Words.plain(desk.text("turntable.live.beat-key"), "fine", "soft");
+    Label beats = Words.label(desk.text("turntable.live.beat"), "fine", "bold");
+    Label space = Words.label(desk.text("turntable.live.space"), "fine", "soft");
+    HBox beatHead = Boxes.row("live-head", beats, grow(), space);
+    Label key = Words.label(desk.text("turntable.live.beat-key"), "fine", "soft");
     VBox right = Boxes.column("live-right", head, sentence, figures, beatHead, beat, key);
     HBox.setHgrow(right, Priority.ALWAYS);
-    Label keepOut = Words.plain(desk.text("turntable.live.keep-out"), "fine", "soft");
+    Label keepOut = Words.label(desk.text("turntable.live.keep-out"), "fine", "soft");
     VBox left = Boxes.column("live-left", arm, keepOut);
     HBox upper = Boxes.row("live-upper", left, right);
     Label title =
-        Words.plain(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
+        Words.label(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
     VBox.setVgrow(trace, Priority.ALWAYS);
     sheet.getChildren().setAll(upper, troubles, correction, title, trace);
     VBox.setVgrow(sheet, Priority.ALWAYS);
@@ -111,10 +122,10 @@ final class LiveTablePane {
 
   private void buildPath() {
     path.setId("live-path");
-    Label head = Words.plain(desk.text("turntable.live.plan", model.spins()), "tell", "semibold");
+    Label head = Words.label(desk.text("turntable.live.plan", model.spins()), "tell", "semibold");
     path.getChildren().add(head);
     if (model.rehearsal()) {
-      Label pencilled = Words.plain(desk.text("turntable.live.rehearsal"), "fine", "pencil");
+      Label pencilled = Words.label(desk.text("turntable.live.rehearsal"), "fine", "pencil");
       pencilled.setWrapText(true);
       path.getChildren().addAll(pencilled, paces());
     }
@@ -124,7 +135,7 @@ final class LiveTablePane {
   private HBox paces() {
     HBox row = Boxes.row("live-paces");
     for (double pace : PACES) {
-      Hyperlink link = new Hyperlink(String.format(Locale.ROOT, "%.0f×", pace));
+      Hyperlink link = new ProseLink(String.format(Locale.ROOT, "%.0f×", pace));
       link.setId(String.format(Locale.ROOT, "live-pace-%.0f", pace));
       link.setAccessibleText(desk.text("turntable.live.pace", Math.round(pace)));
       link.setOnAction(
@@ -147,7 +158,7 @@ final class LiveTablePane {
   }
 
   private static Label label(String id, String... styles) {
-    Label label = new Label();
+    Label label = new Prose();
     label.setId(id);
     label.setWrapText(true);
     label.getStyleClass().addAll(styles);
@@ -226,9 +237,9 @@ final class LiveTablePane {
   }
 
   private static VBox figure(LiveTableView.Figure figure) {
-    Label name = Words.plain(figure.name(), "fine", "soft");
-    Label value = Words.plain(figure.value(), "title");
-    Label note = Words.plain(figure.note(), "soft");
+    Label name = Words.label(figure.name(), "fine", "soft");
+    Label value = Words.whole(figure.value(), "title");
+    Label note = Words.label(figure.note(), "soft");
     HBox line = Boxes.row("live-figure-line", value, note);
     return Boxes.column("live-figure", name, line);
   }
@@ -244,10 +255,8 @@ final class LiveTablePane {
 
   private VBox step(LiveTableView.StepLine line) {
     Label name = Words.label(line.name(), line.here() ? "bold" : "plain");
-    Label detail = Words.plain(line.detail(), "fine", "soft");
+    Label detail = Words.label(line.detail(), "fine", "soft");
     Boxes.grow(name);
-    name.setMinWidth(Region.USE_PREF_SIZE);
-    detail.setMinWidth(0);
     HBox row =
         Boxes.row(
             "run-line", new MarkShape(line.mark(), desk.text(line.mark().key())), name, detail);
@@ -256,7 +265,7 @@ final class LiveTablePane {
       Label under = Words.label(line.under(), "fine", "soft", "live-under");
       under.setMaxWidth(Double.MAX_VALUE);
       HBox.setHgrow(under, Priority.ALWAYS);
-      HBox turned = new HBox(under);
+      HBox turned = Boxes.row("live-turned", under);
       line.spin().ifPresent(spin -> turned.getChildren().add(correct(spin)));
       box.getChildren().add(turned);
     }
@@ -271,7 +280,6 @@ final class LiveTablePane {
         Words.link(
             "live-correct-" + (spin + 1), desk.text("turntable.live.correct"), () -> open(spin));
     link.getStyleClass().add("fine");
-    link.setMinWidth(Region.USE_PREF_SIZE);
     return link;
   }
 

@@ -58,6 +58,7 @@ public final class TurntablePlanModel {
   private final BooleanProperty changing = new SimpleBooleanProperty(true);
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
   private final ReadOnlyObjectWrapper<Next> next;
+  private Optional<Act> guide = Optional.empty();
 
   /** The numbers that are typed; the radii have boxes of their own. */
   static final List<PlanField> NUMBERS =
@@ -149,6 +150,12 @@ public final class TurntablePlanModel {
     return next.getReadOnlyProperty();
   }
 
+  /** What a plan that is kept leads to: the arm turned by it. */
+  void leadsTo(Act begin) {
+    guide = Optional.of(begin);
+    say();
+  }
+
   private Next toMake() {
     return Next.say(
             Mark.READY,
@@ -174,7 +181,9 @@ public final class TurntablePlanModel {
     next.set(
         now.done().isEmpty()
             ? Next.say(Mark.READY, words.text("turntable.plan.next.keep"), keep).withOther(sheet)
-            : Next.say(Mark.DONE, now.done(), sheet));
+            : guide
+                .map(begin -> Next.say(Mark.DONE, now.done(), begin).withOther(sheet))
+                .orElseGet(() -> Next.say(Mark.DONE, now.done(), sheet)));
   }
 
   /** Which of the two plans is shown in full. */

@@ -9,7 +9,9 @@ import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.plan.Promise;
 import faintwind.calibration.run.Direction;
 import faintwind.message.Numerals;
+import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
@@ -57,6 +59,11 @@ public final class TurntablePlanView {
     return model.next();
   }
 
+  /** What a plan that is kept leads to. */
+  void leadsTo(Act begin) {
+    model.leadsTo(begin);
+  }
+
   /** Whether there is a plan. */
   ObservableBooleanValue planned() {
     return Bindings.createBooleanBinding(() -> model.shown().isPresent(), model.view());
@@ -93,7 +100,7 @@ public final class TurntablePlanView {
       nodes.add(labelled(about, new NumberField(id, about, model.radii().get(i))));
     }
     nodes.add(field(PlanField.U_RADIUS));
-    ComboBox<String> way = new ComboBox<>();
+    ComboBox<String> way = new FoldingChoice<>();
     way.setId("turntable-plan-way");
     List<DataWay.Kind> kinds = Arrays.asList(DataWay.Kind.values());
     kinds.forEach(kind -> way.getItems().add(text("turntable.plan.way." + kind.word())));

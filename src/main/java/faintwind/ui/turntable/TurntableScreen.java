@@ -5,10 +5,15 @@ import faintwind.record.Event;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.FoldingChoice;
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.fold.Prose;
+import faintwind.ui.fold.ProseButton;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
@@ -27,7 +32,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -39,9 +43,9 @@ public final class TurntableScreen extends DataScreen {
   private final Consumer<Event> enter;
   private Optional<LiveTablePane> pane = Optional.empty();
   private final VBox path = Boxes.column("path run-list");
-  private final GridPane typedGrid = new GridPane();
+  private final VBox typedRuns = Boxes.column("typed-runs");
   private final VBox typedBox = Boxes.column("data-body");
-  private final Label recording = new Label();
+  private final Label recording = new Prose();
 
   @FXML private Label title;
   @FXML private VBox cautions;
@@ -92,6 +96,7 @@ public final class TurntableScreen extends DataScreen {
   /** With a planner; it needs no arm that is safe yet. */
   public TurntableScreen withPlan(TurntablePlanView plan) {
     Boxes.present(wayPlan, true);
+    plan.leadsTo(new Act("turntable-plan-guide", text("turntable.plan.guide"), wayLive::fire));
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
     bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
     plan.next().addListener((property, was, now) -> sayPlan(plan));
@@ -166,6 +171,11 @@ public final class TurntableScreen extends DataScreen {
     }
   }
 
+  @Override
+  public boolean space() {
+    return pane.map(LiveTablePane::tap).orElse(false);
+  }
+
   private void buildWays() {
     Boxes.present(wayLive, false);
     wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
@@ -208,8 +218,7 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private void buildTyped() {
-    typedGrid.getStyleClass().add("typed-grid");
-    typedGrid.setId("turntable-typed");
+    typedRuns.setId("turntable-typed");
     Button choose = button("turntable-recording", "turntable.typed.recording");
     choose.setOnAction(
         event ->
@@ -225,12 +234,7 @@ public final class TurntableScreen extends DataScreen {
     check.setOnAction(event -> model.openTyped());
     typedBox
         .getChildren()
-        .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedGrid, add, check);
-    List<String> heads = List.of("radius", "turns", "time", "start", "stop", "direction");
-    for (int i = 0; i < heads.size(); i++) {
-      Label head = Words.plain(text("turntable.typed." + heads.get(i)), "column-head");
-      typedGrid.add(head, i, 0);
-    }
+        .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedRuns, add, check);
     for (int i = 0; i < model.typed().rows().size(); i++) {
       showRow(i);
     }
@@ -244,7 +248,7 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private Button button(String id, String key) {
-    Button button = new Button(text(key));
+    Button button = new ProseButton(text(key));
     button.setId(id);
     button.getStyleClass().add("quiet");
     return button;
@@ -258,16 +262,13 @@ public final class TurntableScreen extends DataScreen {
   private void showRow(int index) {
     TypedRunsModel.Row row = model.typed().rows().get(index);
     List<String> names = List.of("radius", "turns", "time", "start", "stop");
+    FoldingRow run = Boxes.row("typed-run");
     for (int i = 0; i < names.size(); i++) {
-      typedGrid.add(
-          new NumberField(
-              "typed-" + (index + 1) + "-" + names.get(i),
-              text("turntable.typed." + names.get(i)),
-              row.fields().get(i)),
-          i,
-          index + 1);
+      String name = text("turntable.typed." + names.get(i));
+      String id = "typed-" + (index + 1) + "-" + names.get(i);
+      run.getChildren().add(named(name, new NumberField(id, name, row.fields().get(i))));
     }
-    ComboBox<String> direction = new ComboBox<>();
+    ComboBox<String> direction = new FoldingChoice<>();
     direction.setId("typed-" + (index + 1) + "-direction");
     direction.getItems().addAll("", text("plot.cw"), text("plot.ccw"));
     direction.setAccessibleText(text("turntable.typed.direction"));
@@ -277,7 +278,12 @@ public final class TurntableScreen extends DataScreen {
         .addListener((property, was, now) -> row.direction().set(direction(now.intValue())));
     row.direction().addListener((property, was, now) -> select(direction, now));
     select(direction, row.direction().get());
-    typedGrid.add(direction, names.size(), index + 1);
+    run.getChildren().add(named(text("turntable.typed.direction"), direction));
+    typedRuns.getChildren().add(run);
+  }
+
+  private static Node named(String name, Node field) {
+    return Boxes.column("typed-field", Words.label(name, "column-head"), field);
   }
 
   private static void select(ComboBox<String> box, Optional<Direction> direction) {
@@ -312,7 +318,7 @@ public final class TurntableScreen extends DataScreen {
 
   private void fillPath() {
     path.getChildren().clear();
-    Label head = Words.plain(text("turntable.path"), "tell", "semibold");
+    Label head = Words.label(text("turntable.path"), "tell", "semibold");
     path.getChildren().add(head);
     List<TurntableModel.RunLine> lines = model.lines();
     if (lines.isEmpty()) {

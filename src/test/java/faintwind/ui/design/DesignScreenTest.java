@@ -52,7 +52,8 @@ class DesignScreenTest {
         new DesignModel(
             window.words,
             window.background,
-            new DesignModel.Ways(journal::add, name -> Optional.of(folder.resolve(name))));
+            new DesignModel.Ways(
+                journal::add, name -> Optional.of(folder.resolve(name)), () -> {}));
     window.show(new DesignScreen(window.desk, model));
     model.begin(Optional.empty(), Optional.empty());
   }

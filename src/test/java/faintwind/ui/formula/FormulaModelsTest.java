@@ -97,6 +97,9 @@ class FormulaModelsTest {
 
     @Override
     public void toTurntable() {}
+
+    @Override
+    public void toField() {}
   }
 
   private FormulaModel open(Optional<Path> table) {

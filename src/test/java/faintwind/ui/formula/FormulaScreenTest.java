@@ -150,6 +150,9 @@ class FormulaScreenTest {
     public void toTurntable() {
       journal.add("turntable");
     }
+
+    @Override
+    public void toField() {}
   }
 
   private FormulaModel.Stage stage() {
