@@ -86,6 +86,7 @@ public final class CalibrationFile {
   /** What {@link #write} puts into the file. */
   public static byte[] bytes(Calibration calibration, Messages messages) throws IOException {
     ObjectNode json = FORM.write(StoredCalibration.of(calibration, messages));
+    json.setAll(FORM.write(StoredFormula.of(calibration)));
     // numbers that are not finite become words in JSON: reading back finds them too
     byte[] bytes = text(json).getBytes(StandardCharsets.UTF_8);
     List<Problem> problems = parse(bytes, "").problems();
