@@ -6,6 +6,7 @@ import faintwind.command.CompareCommand;
 import faintwind.command.ConvertCommand;
 import faintwind.command.CorrectionsCommand;
 import faintwind.command.DemoCommand;
+import faintwind.command.ExportCommand;
 import faintwind.command.ListenCommand;
 import faintwind.command.PackCommand;
 import faintwind.command.PlanCommand;
@@ -61,6 +62,7 @@ public final class Main {
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
     line.addSubcommand(new CalibrateCommand(terminal));
     line.addSubcommand(new ConvertCommand(terminal));
+    line.addSubcommand(new ExportCommand(terminal));
     line.addSubcommand(new CheckCommand(terminal));
     line.addSubcommand(new SizeCommand(terminal));
     line.addSubcommand(new ReportCommand(terminal));
@@ -80,6 +82,7 @@ public final class Main {
     line.addSubcommand(new AcceptCommand(terminal));
     line.addSubcommand(new PackCommand(terminal));
     line.addSubcommand(new UnpackCommand(terminal));
+    line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));

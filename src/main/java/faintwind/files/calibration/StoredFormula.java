@@ -20,6 +20,22 @@ record StoredFormula(
     Map<String, Double> uncertainty,
     List<TestVector> testVectors) {
 
+  /** The keys that a reader needs. */
+  static final List<String> FOR_READER =
+      List.of(
+          "signal_unit",
+          "supply_V",
+          "parameters",
+          "covariance",
+          "reference_air",
+          "speed_range_m_s",
+          "performance",
+          "constants",
+          "relations",
+          "filter",
+          "uncertainty",
+          "test_vectors");
+
   record Filter(List<Double> walks_1_sqrt_s, @JsonAnyGetter Map<String, Double> settings) {}
 
   static StoredFormula of(Calibration calibration) {
