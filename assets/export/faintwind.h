@@ -452,7 +452,7 @@ int main(int count, char **arguments) {
     text[strcspn(text, "\r\n")] = 0;
     if (!strncmp(text, "\xef\xbb\xbf", 3)) text += 3;
     if (!head && *text == '#') {
-      printf("%s\n", text);
+      if (!strncmp(text, "# start:", 8)) printf("%s\n", text);
     } else if (!head) {
       const char *cell = text;
       for (i = 0; i < 6; i++) column[i] = -1;

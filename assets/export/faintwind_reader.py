@@ -179,7 +179,7 @@ def convert(live, unit, lines, out):
     for line in (line.rstrip("\r\n").lstrip("\ufeff") for line in lines):
         cells = next(csv.reader([line]), [])
         if head is None and line.startswith("#"):
-            out.write(line + "\n")
+            out.write(line + "\n" if line.startswith("# start:") else "")
         elif head is None:
             head = {name.strip(): at for at, name in enumerate(cells)}
             if not {"time_s", unit} <= set(head):

@@ -66,7 +66,7 @@ public final class Relations {
             "K/s^2",
             "(heating_K_s - flow_K_s)/heater_time - heater_share/heater_time*delta_rate_K_s"),
         of("bead_rate_K_s", "K/s", "(delta_K - bead_K)/bead_time"),
-        of("signal", "signal_unit", "offset + " + CURVE));
+        of("signal", "signal unit", "offset + " + CURVE));
   }
 
   private static List<Relation> air() {

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.UnaryOperator;
 
 /**
  * A typed formula as a tree.
@@ -52,6 +53,14 @@ record Expression(String word, List<Expression> parts) {
     boolean gone =
         word.equals("*") && worked.stream().anyMatch(part -> part.isNumber() && part.value() == 0);
     return gone ? number(0) : new Expression(word, worked);
+  }
+
+  /** The same with other words for its names. */
+  Expression renamed(UnaryOperator<String> names) {
+    if (parts.isEmpty()) {
+      return isNumber() ? this : new Expression(names.apply(word), parts);
+    }
+    return new Expression(word, parts.stream().map(part -> part.renamed(names)).toList());
   }
 
   /** Its value, each operation's result rounded. */

@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 public final class PythonExport {
   private static final String END_OF_READER = "if __name__ == \"__main__\":";
 
+  private static final String WORDS = "\"\"\"";
+
   private PythonExport() {}
 
   /**
@@ -23,13 +25,15 @@ public final class PythonExport {
             .map(line -> "# " + line)
             .collect(Collectors.joining("\n"));
     String body = reader.substring(0, reader.indexOf(END_OF_READER)).stripTrailing();
-    String hash = body.lines().findFirst().orElse("");
-    return hash
+    String code = body.substring(body.indexOf(WORDS, body.indexOf(WORDS) + 3) + 3);
+    return body.lines().findFirst().orElse("")
         + "\n"
         + head
-        + "\n# "
+        + "\n"
+        + WORDS
         + messages.text("export.python")
-        + body.substring(hash.length())
+        + WORDS
+        + code
         + "\n\n\nCALIBRATION = json.loads(r'''"
         + json
         + "''')\n\n\n"
