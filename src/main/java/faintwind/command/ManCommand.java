@@ -42,8 +42,7 @@ public final class ManCommand implements Callable<Integer> {
     if (wanted == null) {
       String known = String.join(", ", root.getSubcommands().keySet());
       return terminal.misuse(
-          Problem.error(
-              "usage.command-unknown", Where.NOWHERE, String.valueOf(command), known));
+          Problem.error("usage.command-unknown", Where.NOWHERE, String.valueOf(command), known));
     }
     terminal.out().print(ManPage.of(wanted.getCommandSpec()));
     terminal.out().flush();

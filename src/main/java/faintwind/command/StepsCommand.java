@@ -74,7 +74,9 @@ public final class StepsCommand implements Callable<Integer> {
     if (json) {
       Checked<String> told = new OrderText(clock, terminal.messages()).json(folder);
       terminal.report(told.isOk() ? told.problems() : List.of());
-      told.map(List::of).fold((text, notes) -> text, problems -> List.<String>of()).forEach(terminal.out()::print);
+      told.map(List::of)
+          .fold((text, notes) -> text, problems -> List.<String>of())
+          .forEach(terminal.out()::print);
       return told.isOk() ? ExitCode.DONE.number() : terminal.refuse(told.problems());
     }
     Checked<List<String>> lines = new OrderText(clock, terminal.messages()).lines(folder);

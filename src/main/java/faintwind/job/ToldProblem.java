@@ -36,7 +36,11 @@ public record ToldProblem(String id, String severity, Place place, String found,
         p.id(),
         p.severity().name().toLowerCase(Locale.ROOT),
         new Place(
-            p.where().file(), p.where().line(), p.where().column(), p.where().step(), p.where().run()),
+            p.where().file(),
+            p.where().line(),
+            p.where().column(),
+            p.where().step(),
+            p.where().run()),
         p.found(),
         p.isError() ? messages.line(p) : messages.note(p));
   }

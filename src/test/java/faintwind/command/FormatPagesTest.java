@@ -78,9 +78,7 @@ class FormatPagesTest {
                 .then(
                     node -> {
                       var problems = SchemaCheck.of(schema).problems(node, Where.NOWHERE);
-                      return problems.isEmpty()
-                          ? Checked.ok("read")
-                          : Checked.refused(problems);
+                      return problems.isEmpty() ? Checked.ok("read") : Checked.refused(problems);
                     })
                 .problems())
         .isEmpty();

@@ -60,8 +60,7 @@ final class TestVectors {
         nominal_V.isPresent()
             ? OptionalDouble.of(six(nominal_V.getAsDouble() * pick(SUPPLIES, i)))
             : OptionalDouble.empty();
-    AirPoint air =
-        AirPoint.of(new AirState(air_C + ZERO_C_K, 100 * pressure_hPa, rh_pct / 100));
+    AirPoint air = AirPoint.of(new AirState(air_C + ZERO_C_K, 100 * pressure_hPa, rh_pct / 100));
     ThermalPath path = formula.path();
     ThermocoupleCurve curve = path.curve();
     double p = formula.heating_K_s(supply_V);

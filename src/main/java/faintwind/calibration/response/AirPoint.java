@@ -47,7 +47,8 @@ public final class AirPoint {
   /** The point of an air state. */
   public static AirPoint of(AirState air) {
     double celsius = air.temperature_K() - ZERO_C_K;
-    double saturation_Pa = SATURATION_0_PA * Math.exp(SATURATION_FACTOR * celsius / (celsius + SATURATION_C));
+    double saturation_Pa =
+        SATURATION_0_PA * Math.exp(SATURATION_FACTOR * celsius / (celsius + SATURATION_C));
     double vapour = air.relativeHumidity() * saturation_Pa / air.pressure_Pa();
     double density_300 = air.pressure_Pa() / (R_DRY * 300) * (1 - VAPOUR_DEFICIT * vapour);
     return new AirPoint(air.temperature_K(), MU_300 / density_300);

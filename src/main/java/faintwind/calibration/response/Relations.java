@@ -108,16 +108,8 @@ public final class Relations {
             "mixed_part",
             "1",
             "max(2*((loss_1_s - leads - radiation_1_s)/(conduction*k_ratio) - 1), 0)"));
-    all.add(
-        of(
-            "forced_part",
-            "1",
-            "max(mixed_part^mixing - natural_part^mixing, 0)^(1/mixing)"));
-    all.add(
-        of(
-            "shape",
-            "1",
-            "max(forced_part, 1e-9)/(forced*prandtl^0.4)*(film_K/air_K)^warmth"));
+    all.add(of("forced_part", "1", "max(mixed_part^mixing - natural_part^mixing, 0)^(1/mixing)"));
+    all.add(of("shape", "1", "max(forced_part, 1e-9)/(forced*prandtl^0.4)*(film_K/air_K)^warmth"));
     all.add(
         improving(
             "ln_re",
@@ -143,8 +135,7 @@ public final class Relations {
             "forced*(0.4*re^0.5 + 0.06*re^(2/3))*prandtl^0.4*(max(re, 1e-30)/re_pivot)^tilt"
                 + "*(air_K/film_K)^warmth"));
     all.add(of("mixed_part", "1", "(forced_part^mixing + natural_part^mixing)^(1/mixing)"));
-    all.add(
-        of("loss_1_s", "1/s", "conduction*k_ratio*(1 + mixed_part/2) + leads + radiation_1_s"));
+    all.add(of("loss_1_s", "1/s", "conduction*k_ratio*(1 + mixed_part/2) + leads + radiation_1_s"));
     return all;
   }
 

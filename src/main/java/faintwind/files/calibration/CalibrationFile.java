@@ -97,9 +97,9 @@ public final class CalibrationFile {
   }
 
   /** The part of the file that turns signals into speeds, on one line, for an exported reader. */
-  public static String forReader(Calibration calibration, Messages messages)
-      throws IOException {
-    ObjectNode json = (ObjectNode) JsonMapper.builder().build().readTree(bytes(calibration, messages));
+  public static String forReader(Calibration calibration, Messages messages) throws IOException {
+    ObjectNode json =
+        (ObjectNode) JsonMapper.builder().build().readTree(bytes(calibration, messages));
     json.retain(StoredFormula.FOR_READER);
     json.withObject("performance").remove("speeds");
     return json.toString();

@@ -25,8 +25,7 @@ public final class ConversionText {
   /** As JSON. */
   public static String json(List<ConversionSummary> summaries) {
     return JsonForm.text(
-        new Told(
-            "faintwind-converted/1", summaries.stream().map(ConversionText::told).toList()));
+        new Told("faintwind-converted/1", summaries.stream().map(ConversionText::told).toList()));
   }
 
   private static Log told(ConversionSummary summary) {

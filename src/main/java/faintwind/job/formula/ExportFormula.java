@@ -86,8 +86,7 @@ public final class ExportFormula {
                   .c(template("faintwind.h"), String.valueOf(target.getFileName())));
       case MICROPYTHON ->
           utf8(
-              new CodeExport(exported, messages)
-                  .microPython(template("faintwind_micropython.py")));
+              new CodeExport(exported, messages).microPython(template("faintwind_micropython.py")));
       case PYTHON ->
           utf8(
               PythonExport.text(

@@ -18,11 +18,7 @@ import java.util.Map;
  * @param due when it is due again, at the latest
  */
 public record ExportedFormula(
-    Calibration calibration,
-    CompleteFormula complete,
-    String file,
-    String sha256,
-    LocalDate due) {
+    Calibration calibration, CompleteFormula complete, String file, String sha256, LocalDate due) {
   /** Parameters and constants by name. */
   Map<String, Double> numbers() {
     Map<String, Double> numbers = new HashMap<>();

@@ -38,8 +38,7 @@ final class FloatError {
     double high = Math.log(calibration.coverage().highest_m_s());
     for (int i = 0; i < SPEEDS; i++) {
       double speed_m_s = Math.exp(low + (high - low) * i / (SPEEDS - 1));
-      double delta_K =
-          formula.steadyDelta_K(speed_m_s, OptionalDouble.empty(), AirPoint.of(air));
+      double delta_K = formula.steadyDelta_K(speed_m_s, OptionalDouble.empty(), AirPoint.of(air));
       double signal = (float) formula.signal(delta_K, air.temperature_K());
       TestVector at =
           new TestVector(

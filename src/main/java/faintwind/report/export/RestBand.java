@@ -36,13 +36,11 @@ final class RestBand {
       double speed_m_s = Math.exp(table.lnSpeeds().get(i));
       double delta_K = formula.steadyDelta_K(speed_m_s, OptionalDouble.empty(), air);
       double slope_m_s = field.speedByLogLoss_m_s(speed_m_s, delta_K, air);
-      double still =
-          formula.loss_1_s(0, delta_K, air) / formula.loss_1_s(speed_m_s, delta_K, air);
+      double still = formula.loss_1_s(0, delta_K, air) / formula.loss_1_s(speed_m_s, delta_K, air);
       double part = Math.hypot(table.u_loss().get(i), still * Formula.U_STILL_SINCE);
       double side_m_s = u.getOrDefault("coverage_factor", 2.0) * part * slope_m_s;
       double film_K = air.air_K() + delta_K / 2;
-      double mixed =
-          gravity * delta_K * field.diameter_m() / (film_K * speed_m_s * speed_m_s);
+      double mixed = gravity * delta_K * field.diameter_m() / (film_K * speed_m_s * speed_m_s);
       double direction =
           mixed > u.getOrDefault("direction_from", 0.0)
               ? u.getOrDefault("direction_share", 0.0) * mixed / (1 + mixed) * speed_m_s

@@ -160,17 +160,13 @@ public final class SheetExport {
     String unit = exported.calibration().signal().unit().column();
     int first = INPUTS + RESULTS.size();
     Map<String, Integer> inputs = new LinkedHashMap<>();
-    List<String> smooth =
-        List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
+    List<String> smooth = List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
     for (int i = 0; i < smooth.size(); i++) {
       inputs.put(smooth.get(i), first + i);
     }
     SheetChain chain =
         new SheetChain(
-            exported.complete().relations().speed(),
-            inputs,
-            named.keySet(),
-            first + smooth.size());
+            exported.complete().relations().speed(), inputs, named.keySet(), first + smooth.size());
     heading(sheet.createRow(HEAD - 1), List.of("time_s", unit, "air_C", "supply_V"), 0);
     heading(sheet.getRow(HEAD - 1), RESULTS, INPUTS);
     heading(sheet.getRow(HEAD - 1), smooth.stream().map(name -> name + " used").toList(), first);
@@ -208,7 +204,8 @@ public final class SheetExport {
     String speed = "$" + SheetChain.letters(chain.column("speed_m_s")) + at;
     String delta = "$" + SheetChain.letters(chain.column("delta_K")) + at;
     row.createCell(INPUTS)
-        .setCellFormula("IF(" + own + ",\"\",IFERROR(IF(" + speed + "<1E-9,0," + speed + "),\"\"))");
+        .setCellFormula(
+            "IF(" + own + ",\"\",IFERROR(IF(" + speed + "<1E-9,0," + speed + "),\"\"))");
     row.createCell(INPUTS + 1)
         .setCellFormula("IFERROR(IF($E%d=\"\",\"\",%s),\"\")".formatted(at, band("$E" + at)));
     row.createCell(INPUTS + 2)
@@ -237,14 +234,14 @@ public final class SheetExport {
     String row = "MATCH(MAX(" + speed + ",INDEX(fw_table_speed,1)),fw_table_speed,1)";
     String low = "INDEX(fw_table_speed," + row + ")";
     String high = "INDEX(fw_table_speed," + row + "+1)";
-    String share = "((MAX(" + speed + ",INDEX(fw_table_speed,1))-" + low + ")/(" + high + "-" + low + "))";
+    String share =
+        "((MAX(" + speed + ",INDEX(fw_table_speed,1))-" + low + ")/(" + high + "-" + low + "))";
     String uLow = "INDEX(fw_table_u95," + row + ")";
     return uLow + "+" + share + "*(INDEX(fw_table_u95," + row + "+1)-" + uLow + ")";
   }
 
   private void check(XSSFSheet sheet) {
-    List<String> inputs =
-        List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
+    List<String> inputs = List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
     Map<String, Integer> places = new LinkedHashMap<>();
     inputs.forEach(input -> places.put(input, places.size()));
     int first = inputs.size() + 2;

@@ -52,8 +52,7 @@ class ExportedProgramsTest {
     assertThat(Files.readAllLines(READER)).hasSizeLessThan(200);
     String reader = READER.toString();
     for (Path log : List.of(DAY, STEPS)) {
-      List<String> rows =
-          run(empty(), "python3", reader, CALIBRATION.toString(), log.toString());
+      List<String> rows = run(empty(), "python3", reader, CALIBRATION.toString(), log.toString());
       meets(rows, log.equals(DAY) ? day : steps, 0.001);
     }
   }
@@ -182,15 +181,12 @@ class ExportedProgramsTest {
 
   private static Path export(String kind, String name) {
     Path target = folder.resolve(name);
-    command(
-        empty(), "export", CALIBRATION.toString(), "--as", kind, "--out", target.toString());
+    command(empty(), "export", CALIBRATION.toString(), "--as", kind, "--out", target.toString());
     return target;
   }
 
   private static List<String> stream(byte[] log) {
-    String[] convert = {
-      "convert", CALIBRATION.toString(), "-", "--out", "-", "--average-s", "0"
-    };
+    String[] convert = {"convert", CALIBRATION.toString(), "-", "--out", "-", "--average-s", "0"};
     return command(log, convert).toString(StandardCharsets.UTF_8).lines().toList();
   }
 

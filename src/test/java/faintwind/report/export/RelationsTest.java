@@ -37,8 +37,7 @@ class RelationsTest {
           "offset",
           "mismatch",
           "sensitivity_slope");
-  private static final List<Double> PATH_VALUES =
-      List.of(0.07, 0.03, 4.0, 2.0, -1.5, 0.02, 0.0019);
+  private static final List<Double> PATH_VALUES = List.of(0.07, 0.03, 4.0, 2.0, -1.5, 0.02, 0.0019);
 
   @ParameterizedTest
   @CsvSource({
@@ -53,11 +52,7 @@ class RelationsTest {
     FormulaFit fit = fit(model, List.of(names.split(" ")), List.of(values.split(" ")));
     SignalPath signal =
         new SignalPath(
-            SignalUnit.SIGNAL_UV,
-            SignalChain.AS_IS,
-            Optional.of("T"),
-            40.2,
-            OptionalDouble.of(5));
+            SignalUnit.SIGNAL_UV, SignalChain.AS_IS, Optional.of("T"), 40.2, OptionalDouble.of(5));
     Formula formula = Formula.of(fit, signal);
     Map<String, Double> known = known(fit, signal);
     List<String> air = List.of("air_C", "pressure_hPa", "rh_pct");
@@ -65,8 +60,7 @@ class RelationsTest {
         ChainCode.of(Relations.speed(model), join(air, "loss_1_s", "delta_K"), "speed_m_s", known);
     ChainCode loss =
         ChainCode.of(Relations.loss(model), join(air, "speed_m_s", "delta_K"), "loss_1_s", known);
-    ChainCode bead =
-        ChainCode.of(Relations.speed(model), join(air, "signal"), "bead_K", known);
+    ChainCode bead = ChainCode.of(Relations.speed(model), join(air, "signal"), "bead_K", known);
     for (double speed_m_s : new double[] {0.05, 0.3, 1, 3}) {
       for (double delta_K : new double[] {5, 20}) {
         double there = formula.loss_1_s(speed_m_s, delta_K, AirPoint.of(OTHER));

@@ -55,8 +55,14 @@ class SheetExportTest {
     log.addAll(lines.subList(FROM, FROM + ROWS));
     Path file = Files.write(folder.resolve("log.csv"), log);
     Path speeds = folder.resolve("speeds.csv");
-    run("convert", CALIBRATION.toString(), file.toString(), "--out", speeds.toString(),
-        "--average-s", "60");
+    run(
+        "convert",
+        CALIBRATION.toString(),
+        file.toString(),
+        "--out",
+        speeds.toString(),
+        "--average-s",
+        "60");
     List<String> converted = Files.readAllLines(speeds);
     List<Double> differences = new ArrayList<>();
     try (XSSFWorkbook book = book()) {

@@ -20,8 +20,7 @@ class WorkedExampleTest {
   private static final Path PAGE = Path.of("docs/formats/calibration.md");
   private static final String FROM = "<!-- worked example -->\n";
   private static final String TO = "<!-- end of the example -->\n";
-  private static final Path DEMO =
-      Path.of("demo-projects/cellar/calibrations/2026-09-13.json");
+  private static final Path DEMO = Path.of("demo-projects/cellar/calibrations/2026-09-13.json");
 
   @Test
   void everyNumberOfTheExampleIsWhatTheFormulasGive() throws IOException {
@@ -38,8 +37,7 @@ class WorkedExampleTest {
     Calibration calibration =
         CalibrationFile.read(DEMO, "demo").fold((read, notes) -> read, problems -> broken());
     CompleteFormula complete = CompleteFormula.of(calibration);
-    ExportedFormula exported =
-        new ExportedFormula(calibration, complete, "", "", LocalDate.EPOCH);
+    ExportedFormula exported = new ExportedFormula(calibration, complete, "", "", LocalDate.EPOCH);
     Map<String, Double> known = new LinkedHashMap<>(exported.numbers());
     known.put("signal", 760.0);
     known.put("rate", 0.4);

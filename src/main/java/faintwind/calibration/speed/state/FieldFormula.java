@@ -18,7 +18,6 @@ public final class FieldFormula {
   /** Least speed at which the slope of the speed against the loss is asked for. */
   public static final double LEAST_SPEED_M_S = 0.01;
 
-
   private final ResponseModel model;
   private final double[] lossValues;
   private final ThermalPath path;
