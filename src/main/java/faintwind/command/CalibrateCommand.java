@@ -8,6 +8,7 @@ import faintwind.calibration.response.TypedFormula;
 import faintwind.command.record.InstrumentOptions;
 import faintwind.job.EnteredFile;
 import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.CalibrationText;
 import faintwind.job.formula.FittedFormula;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.MeasuredWhen;
@@ -92,6 +93,9 @@ public final class CalibrateCommand implements Callable<Integer> {
       descriptionKey = "faintwind.calibrate.arm-from")
   private List<Path> armFrom = List.of();
 
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
   public CalibrateCommand(Terminal terminal) {
     this.terminal = terminal;
   }
@@ -159,7 +163,14 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   private int told(Calibration calibration, Path target, List<Problem> shortfalls) {
     terminal.report(calibration.warnings());
-    summary(calibration, target);
+    if (json) {
+      String file = target.toString();
+      terminal
+          .out()
+          .print(CalibrationText.json(calibration, file, shortfalls, terminal.messages()));
+    } else {
+      summary(calibration, target);
+    }
     return (shortfalls.isEmpty() ? ExitCode.DONE : ExitCode.LIMIT).number();
   }
 

@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.job.JobWatch;
 import faintwind.job.field.ConversionSummary;
+import faintwind.job.field.ConversionText;
 import faintwind.job.field.Convert;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.job.formula.Profiles;
@@ -77,6 +78,11 @@ public final class ConvertCommand implements Callable<Integer> {
   @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
+  @Option(names = "--json", descriptionKey = "faintwind.convert.json")
+  private boolean json;
+
+  private final List<ConversionSummary> summaries = new ArrayList<>();
+
   @Mixin private AirOptions air = new AirOptions();
 
   @Mixin private CommonOptions common = new CommonOptions();
@@ -118,6 +124,10 @@ public final class ConvertCommand implements Callable<Integer> {
     }
     Map<Path, FileRole> written = new LinkedHashMap<>();
     int code = outDir == null ? one(able.value(), written) : many(able.value(), outDir, written);
+    if (json) {
+      (STANDARD.equals(out) ? terminal.err() : terminal.out())
+          .print(ConversionText.json(summaries));
+    }
     List<Problem> notEntered = instruments.enter(written);
     return notEntered.isEmpty() ? code : terminal.refuse(notEntered);
   }
@@ -187,9 +197,12 @@ public final class ConvertCommand implements Callable<Integer> {
 
   private boolean tell(Checked<ConversionSummary> done) {
     terminal.report(done.problems());
-    done.map(summary -> summary.lines(terminal.messages()))
-        .fold((lines, notes) -> lines, problems -> List.<String>of())
-        .forEach(terminal.err()::println);
+    if (done instanceof Checked.Ok<ConversionSummary> ok) {
+      summaries.add(ok.value());
+      if (!json) {
+        ok.value().lines(terminal.messages()).forEach(terminal.err()::println);
+      }
+    }
     return done.isOk();
   }
 

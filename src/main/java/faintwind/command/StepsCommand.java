@@ -48,6 +48,9 @@ public final class StepsCommand implements Callable<Integer> {
   @Option(names = "--step", paramLabel = "STEP", descriptionKey = "faintwind.steps.step")
   private @Nullable String step;
 
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
   @Mixin private CommonOptions common = new CommonOptions();
 
   public StepsCommand(Terminal terminal) {
@@ -68,6 +71,14 @@ public final class StepsCommand implements Callable<Integer> {
   }
 
   private int order() throws IOException {
+    if (json) {
+      Checked<String> told = new OrderText(clock, terminal.messages()).json(folder);
+      terminal.report(told.isOk() ? told.problems() : List.of());
+      told.map(List::of)
+          .fold((text, notes) -> text, problems -> List.<String>of())
+          .forEach(terminal.out()::print);
+      return told.isOk() ? ExitCode.DONE.number() : terminal.refuse(told.problems());
+    }
     Checked<List<String>> lines = new OrderText(clock, terminal.messages()).lines(folder);
     if (lines instanceof Checked.Ok<List<String>> ok) {
       terminal.report(ok.notes());

@@ -3,6 +3,7 @@ package faintwind.files;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.json.JsonReadFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.json.JsonMapper;
@@ -27,6 +28,7 @@ public final class JsonFile {
   private static final JsonMapper MAPPER =
       JsonMapper.builder()
           .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+          .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS) // people write designs and profiles by hand
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
           .build();
 

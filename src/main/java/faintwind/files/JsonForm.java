@@ -68,6 +68,11 @@ public final class JsonForm {
     return mapper.valueToTree(value);
   }
 
+  /** A record as the text of a JSON object, for another program. */
+  public static String text(Object value) {
+    return new JsonForm(Map.of()).write(value).toPrettyString() + "\n";
+  }
+
   /** Lower case with underscores up to the unit, which stays as it is. */
   private static final class KeyNaming extends PropertyNamingStrategies.NamingBase {
     private static final long serialVersionUID = 1L;

@@ -2,9 +2,13 @@ package faintwind.files;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text of rows that pass through: whatever stood there, with exactly the header's cells. */
 public final class RowText {
+  private static final String FORMULA = "=+-@\t\r";
+  private static final Pattern NUMBER = Pattern.compile("[+-]?\\d+([.,]\\d*)?([eE][+-]?\\d+)?");
+
   private RowText() {}
 
   /**
@@ -29,7 +33,17 @@ public final class RowText {
 
   /** A cell, in quotation marks where RFC 4180 asks for them. */
   public static String plainOrQuoted(String cell) {
-    return cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
+    boolean breaks = cell.contains("\n") || cell.contains("\r");
+    return breaks || cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
+  }
+
+  /**
+   * A cell of people's text for a file that is opened as a sheet: what a sheet would take for a
+   * formula gets an apostrophe before it, so that it stays text. Numbers stay numbers.
+   */
+  public static String harmless(String cell) {
+    boolean formula = !cell.isEmpty() && FORMULA.indexOf(cell.charAt(0)) >= 0;
+    return plainOrQuoted(formula && !NUMBER.matcher(cell).matches() ? "'" + cell : cell);
   }
 
   private static String quoted(String text) {

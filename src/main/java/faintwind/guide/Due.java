@@ -45,6 +45,11 @@ public record Due(OffsetDateTime at, Cause cause) {
     }
   }
 
+  /** A year after the measurement, where nothing is known of what happened since. */
+  public static Due byTime(OffsetDateTime measured) {
+    return new Due(measured.plusYears(YEARS), Cause.TIME);
+  }
+
   /** Whether it has come. */
   public boolean isPast(OffsetDateTime now) {
     return !at.isAfter(now);
@@ -59,7 +64,7 @@ public record Due(OffsetDateTime at, Cause cause) {
     Stream<Due> early =
         Stream.concat(
             repairs(situation.state(), measured), drift(checklist, situation, measured).stream());
-    return Stream.concat(early, Stream.of(new Due(measured.plusYears(YEARS), Cause.TIME)))
+    return Stream.concat(early, Stream.of(byTime(measured)))
         .min(Comparator.comparing(Due::at))
         .orElseThrow();
   }

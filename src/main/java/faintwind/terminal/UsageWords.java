@@ -2,7 +2,11 @@ package faintwind.terminal;
 
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
@@ -19,6 +23,13 @@ public final class UsageWords {
       return unmatched(unmatched);
     }
     if (failure instanceof MissingParameterException missing) {
+      Optional<String> unknown =
+          failure.getCommandLine().getUnmatchedArguments().stream()
+              .filter(word -> word.startsWith("-"))
+              .findFirst();
+      if (unknown.isPresent()) {
+        return Problem.error("usage.option-unknown", Where.NOWHERE, unknown.get());
+      }
       List<String> names = missing.getMissing().stream().map(UsageWords::name).toList();
       return Problem.error("usage.missing", Where.NOWHERE, String.join(", ", names));
     }
@@ -27,6 +38,13 @@ public final class UsageWords {
       return Problem.error("usage.twice", Where.NOWHERE, name(argument));
     }
     String value = failure.getValue() == null ? "" : failure.getValue();
+    if (argument != null && argument.type().isEnum()) {
+      String known =
+          Arrays.stream(argument.type().getEnumConstants())
+              .map(each -> String.valueOf(each).toLowerCase(Locale.ROOT))
+              .collect(Collectors.joining(", "));
+      return Problem.error("usage.choice", Where.NOWHERE, value, name(argument), known);
+    }
     if (argument != null) {
       return Problem.error("usage.value", Where.NOWHERE, value, name(argument));
     }

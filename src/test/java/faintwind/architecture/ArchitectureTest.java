@@ -99,6 +99,16 @@ class ArchitectureTest {
           .because("one drawing code serves the window and the report");
 
   @ArchTest
+  static final ArchRule workbooksOnlyInExport =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.report.export")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.apache.poi..")
+          .because("a workbook is one of the forms of an exported formula");
+
+  @ArchTest
   static final ArchRule serialOnlyInDevice =
       noClasses()
           .that()

@@ -18,8 +18,23 @@ public final class AirPoint {
   static final double NU_EXPONENT = 1.778;
 
   private static final double K_300 = 0.0263845;
-  private static final double MU_300 = 1.85373e-5;
-  private static final double R_DRY = 287.05;
+
+  /** Viscosity of dry air at 300 K, Pa s. */
+  static final double MU_300 = 1.85373e-5;
+
+  /** Gas constant of dry air, J/(kg K). */
+  static final double R_DRY = 287.05;
+
+  /** How much lighter water vapour is than the air it takes the place of, as a share. */
+  static final double VAPOUR_DEFICIT = 0.378;
+
+  static final double ZERO_C_K = 273.15;
+
+  /** Magnus' formula of the saturation pressure: its value at 0 °C and its two numbers. */
+  static final double SATURATION_0_PA = 610.94;
+
+  static final double SATURATION_FACTOR = 17.625;
+  static final double SATURATION_C = 243.04;
 
   private final double air_K;
   private final double nu_300;
@@ -31,10 +46,11 @@ public final class AirPoint {
 
   /** The point of an air state. */
   public static AirPoint of(AirState air) {
-    double celsius = air.temperature_K() - 273.15;
-    double saturation_Pa = 610.94 * Math.exp(17.625 * celsius / (celsius + 243.04));
+    double celsius = air.temperature_K() - ZERO_C_K;
+    double saturation_Pa =
+        SATURATION_0_PA * Math.exp(SATURATION_FACTOR * celsius / (celsius + SATURATION_C));
     double vapour = air.relativeHumidity() * saturation_Pa / air.pressure_Pa();
-    double density_300 = air.pressure_Pa() / (R_DRY * 300) * (1 - 0.378 * vapour);
+    double density_300 = air.pressure_Pa() / (R_DRY * 300) * (1 - VAPOUR_DEFICIT * vapour);
     return new AirPoint(air.temperature_K(), MU_300 / density_300);
   }
 

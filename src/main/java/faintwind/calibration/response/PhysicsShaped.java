@@ -29,9 +29,9 @@ public final class PhysicsShaped implements ResponseModel {
   private static final double PR_04 = Math.pow(PRANDTL, 0.4);
   private static final double CHURCHILL =
       0.589 * Math.pow(PRANDTL, 0.25) / Math.pow(1 + Math.pow(0.469 / PRANDTL, 9.0 / 16), 4.0 / 9);
-  private static final double RE_PIVOT = 300;
-  private static final double GRAVITY = 9.80665;
-  private static final double LEAST_DELTA_K = 1e-3;
+  static final double RE_PIVOT = 300;
+  static final double GRAVITY = 9.80665;
+  static final double LEAST_DELTA_K = 1e-3;
 
   private static final int CONDUCTION = 0;
   private static final int FORCED = 1;

@@ -11,12 +11,12 @@ import java.util.OptionalDouble;
  * is no change of the air. For one log and one thread.
  */
 final class FieldAir {
-  private static final double SMOOTHING_S = 60;
-  private static final double JUMP_K = 5;
-  private static final double JUMP_STANDS_S = 120;
+  static final double SMOOTHING_S = 60;
+  static final double JUMP_K = 5;
+  static final double JUMP_STANDS_S = 120;
 
   /** Of a room that is as in the calibration for all that is known (no source). */
-  private static final double U_UNRECORDED_K = 1.5;
+  static final double U_UNRECORDED_K = 1.5;
 
   private static final double PRESSURE_STEP_PA = 20;
   private static final double HUMIDITY_STEP = 0.02;

@@ -11,11 +11,11 @@ import java.util.OptionalDouble;
  * flagged. For one log and one thread.
  */
 final class FieldSupply {
-  private static final double TOLERANCE = 0.05;
-  private static final double OFF_SHARE = 0.5;
-  private static final double UNKNOWN_OFF_V = 0.5;
-  private static final double SMOOTHING_S = 20;
-  private static final double JUMP_SHARE = 0.02;
+  static final double TOLERANCE = 0.05;
+  static final double OFF_SHARE = 0.5;
+  static final double UNKNOWN_OFF_V = 0.5;
+  static final double SMOOTHING_S = 20;
+  static final double JUMP_SHARE = 0.02;
 
   private final double heating_K_s;
   private final OptionalDouble nominal_V;

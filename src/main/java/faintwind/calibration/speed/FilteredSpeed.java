@@ -23,8 +23,21 @@ import java.util.function.Consumer;
  * it had not foreseen: a single step does not make the air look gusty for a quarter of an hour.
  */
 public final class FilteredSpeed implements SpeedEstimator {
-  private static final double[] STRENGTH = {1e-3, 3e-3, 8e-3, 1.6e-2, 2.6e-2, 5e-2};
-  private static final int FIRST_CHOICE = 2;
+  static final double[] STRENGTH = {1e-3, 3e-3, 8e-3, 1.6e-2, 2.6e-2, 5e-2};
+  static final int FIRST_CHOICE = 2;
+
+  /** By how much another strength must have foretold better to be followed instead. */
+  static final double SWITCH_MARGIN = 1;
+
+  static final double MEMORY_S = 900;
+  static final double CLIP2 = 50;
+  static final int SETTLING_ROWS = 20;
+  static final double KEEP = 0.7;
+  static final double SURE_JUMP = 5;
+  static final double JUMP_SHARE = 0.5;
+  static final double JUMP_COST = 8;
+  static final double WILD2 = 9;
+  static final double USUAL_ROWS = 100;
 
   private final FieldFormula formula;
   private final LogPreparation preparation;
@@ -69,7 +82,7 @@ public final class FilteredSpeed implements SpeedEstimator {
       candidate.step(row, noise2);
     }
     for (int i = 0; i < candidates.size(); i++) {
-      chosen = candidates.get(i).score > candidates.get(chosen).score + 1 ? i : chosen;
+      chosen = candidates.get(i).score > candidates.get(chosen).score + SWITCH_MARGIN ? i : chosen;
     }
     Candidate best = candidates.get(chosen);
     lookForLoss(row, best.filter, noise2);
@@ -93,15 +106,6 @@ public final class FilteredSpeed implements SpeedEstimator {
 
   /** One filter and how well it has foretold lately. */
   private static final class Candidate {
-    private static final double MEMORY_S = 900;
-    private static final double CLIP2 = 50;
-    private static final int SETTLING_ROWS = 20;
-    private static final double KEEP = 0.7;
-    private static final double SURE_JUMP = 5;
-    private static final double JUMP_SHARE = 0.5;
-    private static final double JUMP_COST = 8;
-    private static final double WILD2 = 9;
-    private static final double USUAL_ROWS = 100;
     private final ForwardFilter filter;
     private final double walk2_1_s;
     private double score;

@@ -5,6 +5,7 @@ import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeaterLimits;
 import faintwind.calibration.speed.state.PreparedRow;
 import faintwind.calibration.speed.state.PreparedRow.Kind;
+import faintwind.calibration.speed.state.UsualStep;
 import java.util.Optional;
 
 /**
@@ -12,11 +13,14 @@ import java.util.Optional;
  * jumps are told, air and supply are smoothed. For one log and one thread.
  */
 final class LogPreparation {
-  private static final double GAP_STEPS = 3.05;
-  private static final double LEAST_GAP_S = 1;
-  private static final double LONG_GAP_S = 1800;
-  private static final double NOISE_MARGIN = 8;
-  private static final int SPIKES_IN_A_ROW = 3;
+  static final double GAP_STEPS = 3.05;
+  static final double LEAST_GAP_S = 1;
+  static final double LONG_GAP_S = 1800;
+  static final double NOISE_MARGIN = 8;
+  static final int SPIKES_IN_A_ROW = 3;
+
+  /** By how much a change may exceed what the heat balance allows. */
+  static final double SPIKE_ALLOWANCE = 1.3;
 
   private final FieldAir air;
   private final FieldSupply supply;
@@ -84,7 +88,7 @@ final class LogPreparation {
       return Kind.AFTER_LONG_GAP;
     }
     double possible_K = (2 * heating_K_s + fastest_1_s * lastDelta_K) * sinceSignal_s;
-    double allowed = perKelvin * possible_K * 1.3 + NOISE_MARGIN * noise;
+    double allowed = perKelvin * possible_K * SPIKE_ALLOWANCE + NOISE_MARGIN * noise;
     if (Math.abs(signal - lastSignal) > allowed && spikes < SPIKES_IN_A_ROW) {
       spikes++;
       return Kind.SPIKE;

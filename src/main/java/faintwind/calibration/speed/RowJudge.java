@@ -18,19 +18,19 @@ import java.util.Set;
  * log and one thread.
  */
 final class RowJudge {
-  private static final double WARM_SHARE = 0.1;
-  private static final double SETTLED_VARIANCE = 0.01;
-  private static final double SURELY_SETTLED_S = 120;
-  private static final double GAP_VARIANCE_RATIO = 4;
-  private static final double LEAST_DELTA_K = 0.05;
+  static final double WARM_SHARE = 0.1;
+  static final double SETTLED_VARIANCE = 0.01;
+  static final double SURELY_SETTLED_S = 120;
+  static final double GAP_VARIANCE_RATIO = 4;
+  static final double LEAST_DELTA_K = 0.05;
 
   /** By how much longer an error lasts where it is one of rounding (own choice). */
   private static final double COARSE_MEMORY = 1.6;
 
   private static final double LONGEST_MEMORY_S = 600;
 
-  private static final double LEAST_BEND_VARIANCE = 1e-4;
-  private static final double STILL_AWAY = 2;
+  static final double LEAST_BEND_VARIANCE = 1e-4;
+  static final double STILL_AWAY = 2;
 
   private final FieldFormula formula;
   private final StillLoss still;

@@ -23,21 +23,21 @@ import faintwind.calibration.speed.state.PreparedRow;
  * published figure was found.
  */
 final class SpeedUncertainty {
-  private static final double COVERAGE_FACTOR = 2;
+  static final double COVERAGE_FACTOR = 2;
 
   /** Relative standard uncertainty of the loss of still air in the field. */
-  private static final double U_STILL = Formula.U_STILL_SINCE;
+  static final double U_STILL = Formula.U_STILL_SINCE;
 
   /** The same of the heating rate where the log records no supply (own choice, no source). */
-  private static final double U_HEATING_UNSEEN = 0.005;
+  static final double U_HEATING_UNSEEN = 0.005;
 
-  private static final double NEARLY_STRAIGHT = 0.2;
-  private static final double DIRECTION_U95 = 0.06;
-  private static final double MIXED = 0.1;
-  private static final double GRAVITY_M_S2 = 9.80665;
+  static final double NEARLY_STRAIGHT = 0.2;
+  static final double DIRECTION_U95 = 0.06;
+  static final double MIXED = 0.1;
+  static final double GRAVITY_M_S2 = 9.80665;
 
   /** What else the lag of the junction may be off by: it hides behind the start of a spin. */
-  private static final double U_LAG_S = 0.6;
+  static final double U_LAG_S = 0.6;
 
   private final FieldFormula formula;
   private final double lag_s;

@@ -86,6 +86,7 @@ public final class CalibrationFile {
   /** What {@link #write} puts into the file. */
   public static byte[] bytes(Calibration calibration, Messages messages) throws IOException {
     ObjectNode json = FORM.write(StoredCalibration.of(calibration, messages));
+    json.setAll(FORM.write(StoredFormula.of(calibration)));
     // numbers that are not finite become words in JSON: reading back finds them too
     byte[] bytes = text(json).getBytes(StandardCharsets.UTF_8);
     List<Problem> problems = parse(bytes, "").problems();
@@ -93,6 +94,15 @@ public final class CalibrationFile {
       throw new IllegalArgumentException("calibration does not fit its schema: " + problems);
     }
     return bytes;
+  }
+
+  /** The part of the file that turns signals into speeds, on one line, for an exported reader. */
+  public static String forReader(Calibration calibration, Messages messages) throws IOException {
+    ObjectNode json =
+        (ObjectNode) JsonMapper.builder().build().readTree(bytes(calibration, messages));
+    json.retain(StoredFormula.FOR_READER);
+    json.withObject("performance").remove("speeds");
+    return json.toString();
   }
 
   /**

@@ -20,7 +20,7 @@ public final class PartsFile {
   public static void write(Path target, List<List<String>> rows) throws IOException {
     String text =
         rows.stream()
-            .map(row -> row.stream().map(RowText::plainOrQuoted).collect(Collectors.joining(",")))
+            .map(row -> row.stream().map(RowText::harmless).collect(Collectors.joining(",")))
             .collect(Collectors.joining("\n", "", "\n"));
     AtomicFile.write(target, text.getBytes(StandardCharsets.UTF_8));
   }

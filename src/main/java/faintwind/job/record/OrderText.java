@@ -1,5 +1,6 @@
 package faintwind.job.record;
 
+import faintwind.files.JsonForm;
 import faintwind.guide.Agenda;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.Situation;
@@ -15,6 +16,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What can be done now on an instrument, what waits for which clock, and what waits for what. */
@@ -45,6 +47,49 @@ public final class OrderText {
     OffsetDateTime now = OffsetDateTime.now(clock);
     Agenda agenda = Agenda.of(view.checklist(), view.progress(now));
     return Checked.ok(lines(agenda, view.situation(now)), view.problems());
+  }
+
+  /** The same for another program. */
+  public Checked<String> json(Path folder) throws IOException {
+    return InstrumentView.begun(folder)
+        .map(
+            view -> {
+              OffsetDateTime now = OffsetDateTime.now(clock);
+              Agenda agenda = Agenda.of(view.checklist(), view.progress(now));
+              return JsonForm.text(told(agenda, view.situation(now)));
+            });
+  }
+
+  private record Told(String format, List<Now> now, List<Waiting> waiting, List<Later> later) {}
+
+  private record Now(String step, String title) {}
+
+  private record Waiting(String step, String title, String text, Optional<String> until) {}
+
+  private record Later(String step, String title, List<String> until, String text) {}
+
+  private Told told(Agenda agenda, Situation situation) {
+    return new Told(
+        "faintwind-steps/1",
+        agenda.now().stream().map(s -> new Now(s.step().id(), s.step().title())).toList(),
+        agenda.waiting().stream()
+            .map(
+                s ->
+                    new Waiting(
+                        s.step().id(),
+                        s.step().title(),
+                        waiting(s, situation),
+                        s.clock().map(StepClock::end).map(String::valueOf)))
+            .toList(),
+        agenda.later().stream()
+            .map(
+                l ->
+                    new Later(
+                        l.step().step().id(),
+                        l.step().step().title(),
+                        l.until().stream().map(u -> u.step().id()).toList(),
+                        later(l)))
+            .toList());
   }
 
   private List<String> lines(Agenda agenda, Situation situation) {

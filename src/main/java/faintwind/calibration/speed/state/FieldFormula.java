@@ -15,7 +15,8 @@ import java.util.Arrays;
  * uncertainty that the calibration gives to both. Reuses its work space: for one thread.
  */
 public final class FieldFormula {
-  private static final double LEAST_SPEED_M_S = 0.01;
+  /** Least speed at which the slope of the speed against the loss is asked for. */
+  public static final double LEAST_SPEED_M_S = 0.01;
 
   private final ResponseModel model;
   private final double[] lossValues;

@@ -5,7 +5,7 @@ import faintwind.calibration.speed.state.PreparedRow.Kind;
 
 /** The filter over one log from row to row, with the watch on the heater. For one thread. */
 public final class ForwardFilter {
-  private static final double RESUME_SHARE = 0.2;
+  static final double RESUME_SHARE = 0.2;
   private static final double SETTLED_VARIANCE = 0.01;
 
   private final FieldFormula formula;

@@ -18,12 +18,24 @@ public final class HeatState {
   public static final int FLOW = 1;
   public static final int BEAD = 2;
   public static final int RATIO = 3;
-  private static final double LEAST_LAG_S = 0.3;
-  private static final double LONGEST_STEP_S = 2;
-  private static final double MODEL_NOISE_K2_S = 1e-8;
-  private static final int TERMS = 6;
-  private static final double LEAST_RATIO = 0.3;
-  private static final double GREATEST_RATIO = 20;
+  static final double LEAST_LAG_S = 0.3;
+  static final double LONGEST_STEP_S = 2;
+  static final double MODEL_NOISE_K2_S = 1e-8;
+  static final int TERMS = 6;
+  static final double LEAST_RATIO = 0.3;
+  static final double GREATEST_RATIO = 20;
+
+  /** What is believed before any row: loss ratio, and the variances of the state. */
+  static final double FIRST_RATIO = 1.8;
+
+  static final double FIRST_RATIO_VARIANCE = 3;
+  static final double FIRST_DELTA_VARIANCE_K2 = 0.25;
+  static final double FIRST_FLOW_SHARE = 0.1;
+
+  /** What is added where the heater was switched. */
+  static final double SWITCHED_RATIO_VARIANCE = 2;
+
+  static final double SWITCHED_FLOW_SHARE = 0.5;
 
   private final StillLoss still;
   private final double ballShare;
@@ -85,18 +97,22 @@ public final class HeatState {
     mean[DELTA] = delta_K;
     mean[FLOW] = flow_K_s;
     mean[BEAD] = delta_K;
-    mean[RATIO] = 1.8;
-    covariance[DELTA * SIZE + DELTA] = 0.25;
-    covariance[BEAD * SIZE + BEAD] = 0.25;
-    covariance[FLOW * SIZE + FLOW] = 0.01 * heating_K_s * heating_K_s;
-    covariance[RATIO * SIZE + RATIO] = 3;
+    mean[RATIO] = FIRST_RATIO;
+    covariance[DELTA * SIZE + DELTA] = FIRST_DELTA_VARIANCE_K2;
+    covariance[BEAD * SIZE + BEAD] = FIRST_DELTA_VARIANCE_K2;
+    covariance[FLOW * SIZE + FLOW] = square(FIRST_FLOW_SHARE * heating_K_s);
+    covariance[RATIO * SIZE + RATIO] = FIRST_RATIO_VARIANCE;
   }
 
   /** Forgets the loss and the heat flow, as when the heater is switched. */
   void forgetLoss(double heating_K_s) {
     mean[RATIO] = Math.max(1, Math.min(3, mean[RATIO]));
-    covariance[FLOW * SIZE + FLOW] += 0.25 * heating_K_s * heating_K_s;
-    covariance[RATIO * SIZE + RATIO] += 2;
+    covariance[FLOW * SIZE + FLOW] += square(SWITCHED_FLOW_SHARE * heating_K_s);
+    covariance[RATIO * SIZE + RATIO] += SWITCHED_RATIO_VARIANCE;
+  }
+
+  private static double square(double x) {
+    return x * x;
   }
 
   /** Leaves room for a sudden change of the loss ratio with this variance. */

@@ -10,10 +10,10 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * than the rows, the calibration's own noise bounds it.
  */
 public record NoiseLevel(double variance, double hidden) {
-  private static final double MEDIAN_TO_DEVIATION = 1.4826;
-  private static final double TRUST = 2;
-  private static final double LEAST_SHARE = 2e-6;
-  private static final int FEWEST = 12;
+  static final double MEDIAN_TO_DEVIATION = 1.4826;
+  static final double TRUST = 2;
+  static final double LEAST_SHARE = 2e-6;
+  static final int FEWEST = 12;
   private static final double COARSE_SHARE = 0.25;
 
   /**

@@ -7,8 +7,8 @@ import java.util.Optional;
 
 /** Noise of a row in a stream, from its last rows ({@link NoiseLevel}). For one log. */
 public final class RecentNoise {
-  private static final int ROWS = 120;
-  private static final int BETWEEN = 40;
+  static final int ROWS = 120;
+  static final int BETWEEN = 40;
 
   private final double calibrated;
   private final double stillSignal;

@@ -1,0 +1,9 @@
+/**
+ * The formula of a calibration for use without this program: in C, Python, MicroPython, as a
+ * spreadsheet, as a table. The typed formulas of {@code calibration.complete} are turned into each
+ * language; what a language needs besides is a template that the caller brings.
+ */
+@NullMarked
+package faintwind.report.export;
+
+import org.jspecify.annotations.NullMarked;
