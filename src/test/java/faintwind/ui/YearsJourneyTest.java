@@ -48,7 +48,7 @@ class YearsJourneyTest {
   void theRecordComparesTwoCalibrationsAndTheFieldOpensWithItsDay(FxRobot robot)
       throws IOException {
     Path cellar = Cellar.shipped(folder, "rind-1");
-    secondCalibration(cellar);
+    secondCalibration(cellar, "2026-10-20T15:00:00+02:00");
     Journey journey = Journey.of(robot, folder).asked();
     journey.open(1280, 800);
     Waiting.until(() -> journey.there("#instrument-rind-1"));
@@ -56,8 +56,7 @@ class YearsJourneyTest {
     journey.pictures("home");
     journey.openInstrument("rind-1");
     place(robot, journey, Place.FIELD, () -> journey.there("#field-plot"));
-    assertThat(said(robot, "#field-week-log-1"))
-        .contains("2026-09-19 11:14", "north-shelf-day.csv");
+    assertThat(said(robot, "#field-week-log-1")).contains("2026-09-19 ", "north-shelf-day.csv");
     place(robot, journey, Place.RECORD, () -> journey.there("#record-compared"));
     assertThat(journey.there("#record-drift")).isTrue();
     assertThat(journey.there("#record-changes")).isTrue();
@@ -107,6 +106,18 @@ class YearsJourneyTest {
   }
 
   @Test
+  void aLogThatSpansTwoCalibrationsSaysSo(FxRobot robot) throws IOException {
+    secondCalibration(Cellar.shipped(folder, "rind-1"), "2026-09-19T20:00:00+02:00");
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    journey.openInstrument("rind-1");
+    place(robot, journey, Place.FIELD, () -> journey.there("#field-plot"));
+    assertThat(journey.words("#field-problems")).contains(FIRST, SECOND);
+    journey.pictures("field-two-calibrations");
+    journey.close();
+  }
+
+  @Test
   void theDayIsAskedWhereTheRecordingsDoNotSayIt(FxRobot robot) throws IOException {
     undated(Cellar.shipped(folder, "rind-1"));
     Journey journey = Journey.of(robot, folder).asked();
@@ -152,8 +163,8 @@ class YearsJourneyTest {
     robot.interact(() -> robot.lookup(field).queryAs(TextField.class).setText(text));
   }
 
-  /** The same formula put in force once more, as if measured in October. */
-  private static void secondCalibration(Path cellar) throws IOException {
+  /** The same formula put in force once more, as if measured at another time. */
+  private static void secondCalibration(Path cellar, String from) throws IOException {
     Files.copy(cellar.resolve(FIRST), cellar.resolve(SECOND));
     enter(
         cellar,
@@ -161,7 +172,7 @@ class YearsJourneyTest {
             enter.plain(
                 Optional.empty(),
                 new CalibrationPutInForce(
-                    SECOND, Optional.of(OffsetDateTime.parse("2026-10-20T15:00:00+02:00")))));
+                    SECOND, Optional.of(OffsetDateTime.parse(from)))));
   }
 
   private interface Entry {

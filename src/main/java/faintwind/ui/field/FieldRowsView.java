@@ -47,14 +47,17 @@ final class FieldRowsView extends VBox {
     table.getStyleClass().add("plot-table");
     table.setStyle("-fx-pref-height: " + HEIGHT_EM + "em; -fx-min-height: " + LEAST_EM + "em;");
     FieldWords first = logs.get(0);
-    add(table, "field.rows.time", new Column(14, row -> time.row(row.log().look(), row.time_s())));
-    add(table, "field.rows.speed", new Column(7, row -> speed(row.rows().speed_m_s(row.at()))));
-    add(table, "field.rows.u95", new Column(6, row -> speed(row.rows().u95_m_s(row.at()))));
+    addNamed(
+        table,
+        desk.text("field.rows.time", time.zone()).strip(),
+        new Column(10.5, row -> time.row(row.log().look(), row.time_s())));
+    add(table, "field.rows.speed", new Column(6.3, row -> speed(row.rows().speed_m_s(row.at()))));
+    add(table, "field.rows.u95", new Column(5.5, row -> speed(row.rows().u95_m_s(row.at()))));
     addNamed(
         table,
         first.look().signal(),
         new Column(5, row -> Numerals.compact(row.rows().signal(row.at()), 5)));
-    add(table, "field.rows.flags", new Column(5, row -> row.log().flagsAt(row.time_s())));
+    add(table, "field.rows.flags", new Column(8.5, row -> row.log().flagsAt(row.time_s())));
     table.setColumnResizePolicy(TableView.CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
     getStyleClass().add("data-body");
     String count = Numerals.grouped(rows.size());

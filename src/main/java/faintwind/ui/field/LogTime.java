@@ -7,6 +7,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -20,6 +21,8 @@ import java.util.Optional;
 record LogTime(Messages words, Optional<OffsetDateTime> origin, double length_s) {
   private static final double DAY_S = 86_400;
   private static final double MILLI = 1e-3;
+  private static final DateTimeFormatter SECOND =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
   /** The axis of one log. */
   static LogTime of(Messages words, LookedAtLog look, double length_s) {
@@ -73,13 +76,20 @@ record LogTime(Messages words, Optional<OffsetDateTime> origin, double length_s)
     return DateTimeFormatter.ofPattern("EEE d MMM HH:mm:ss", words.locale()).format(at);
   }
 
-  /** The time of a row of a log, to the second. */
+  /** The zone of the axis, such as UTC+02; empty where nobody knows the day. */
+  String zone() {
+    return origin.map(LogTime::zone).orElse("");
+  }
+
+  private static String zone(OffsetDateTime at) {
+    return DateTimeFormatter.ofPattern("'UTC'x", Locale.ROOT).format(at);
+  }
+
+  /** The time of a row of a log, to the second; with its zone where that is not the axis's. */
   String row(LookedAtLog look, double time_s) {
     return look.start()
-        .map(
-            s ->
-                DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss 'UTC'x", words.locale())
-                    .format(s.plus(Duration.ofMillis(Math.round(time_s / MILLI)))))
+        .map(s -> s.plus(Duration.ofMillis(Math.round(time_s / MILLI))))
+        .map(at -> zone(at).equals(zone()) ? SECOND.format(at) : SECOND.format(at) + " " + zone(at))
         .orElseGet(() -> words.text("field.time.second", Math.round(time_s)));
   }
 }
