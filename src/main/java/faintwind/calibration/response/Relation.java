@@ -18,7 +18,7 @@ public record Relation(
   /** Newton's method of these formulas gains digits twofold each time: enough for sixteen. */
   private static final int ROUNDS = 20;
 
-  static Relation of(String name, String unit, String formula) {
+  static Relation plain(String name, String unit, String formula) {
     return new Relation(name, unit, formula, Optional.empty(), OptionalInt.empty());
   }
 
