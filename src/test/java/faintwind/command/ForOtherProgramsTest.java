@@ -89,7 +89,7 @@ class ForOtherProgramsTest {
     run("help");
     for (String line : said().lines().dropWhile(l -> !l.startsWith("Commands")).skip(1).toList()) {
       if (line.startsWith("  ") && !line.startsWith("   ")) {
-        String command = line.strip().split(" ")[0];
+        String command = line.strip().split(" ", 2)[0];
         ByteArrayOutputStream page = new ByteArrayOutputStream();
         Terminal terminal =
             Terminal.of(InputStream.nullInputStream(), page, err, Messages.of(Locale.ENGLISH));

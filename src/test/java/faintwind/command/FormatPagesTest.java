@@ -44,6 +44,10 @@ class FormatPagesTest {
     return Main.run(terminal, arguments);
   }
 
+  private String told() {
+    return out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8);
+  }
+
   private static String block(String page) throws IOException {
     Matcher matcher = BLOCK.matcher(Files.readString(PAGES.resolve(page + ".md")));
     List<String> blocks = new ArrayList<>();
@@ -93,13 +97,13 @@ class FormatPagesTest {
   @Test
   void theDesignIsSized() throws IOException {
     Path design = example("design");
-    assertThat(run("size", design.toString())).as(err.toString()).isZero();
+    assertThat(run("size", design.toString())).as(told()).isZero();
   }
 
   @Test
   void theRunsTableAndTheLogAreSound() throws IOException {
     Path log = example("log");
-    assertThat(run("check", log.toString())).as(out + err.toString()).isZero();
+    assertThat(run("check", log.toString())).as(told()).isZero();
     StringBuilder session = new StringBuilder("time_s,signal_uV\n");
     for (int i = 0; i < 6600; i++) {
       session.append(i).append(",1000.").append(i % 7).append('\n');
@@ -107,7 +111,7 @@ class FormatPagesTest {
     Files.writeString(folder.resolve("session.csv"), session);
     Files.writeString(folder.resolve("off.csv"), session.substring(0, 5000) + "\n");
     Path runs = example("runs");
-    assertThat(run("check", runs.toString())).as(out + err.toString()).isZero();
+    assertThat(run("check", runs.toString())).as(told()).isZero();
   }
 
   @Test

@@ -85,7 +85,7 @@ public final class SheetExport {
       put(name, all.all().getOrDefault(name, 0.0), "");
     }
     double step_s = Math.max(0.1, calibration.performance().rowStep_s());
-    put("rows_each_side", Math.max(2, Math.round(WINDOW_S / 2 / step_s)), "rows");
+    put("rows_each_side", Math.max(2, Math.rint(WINDOW_S / 2 / step_s)), "rows");
   }
 
   private void put(String name, double value, String unit) {
