@@ -1,13 +1,17 @@
 package faintwind.ui;
 
 import atlantafx.base.theme.PrimerLight;
+import faintwind.job.CrashReport;
+import faintwind.job.SoftwareVersion;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.ui.frame.Fonts;
 import faintwind.ui.frame.KeptLook;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.Locale;
 import java.util.Optional;
@@ -48,7 +52,23 @@ public final class FaintwindApp {
     }
   }
 
+  /** A fault ends what was being done, not the window; what it was is kept, and never sent. */
+  private static void keepFaults(Path folder) {
+    Thread.setDefaultUncaughtExceptionHandler(
+        (thread, fault) -> {
+          System.Logger log = System.getLogger(FaintwindApp.class.getName());
+          try {
+            OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
+            Path kept = CrashReport.keep(folder, SoftwareVersion.text(), now, fault);
+            log.log(System.Logger.Level.ERROR, "a fault in the program is described in " + kept);
+          } catch (IOException notKept) {
+            log.log(System.Logger.Level.ERROR, "a fault in the program", fault);
+          }
+        });
+  }
+
   private static void show(Path folder, CountDownLatch closed) {
+    keepFaults(folder);
     dressProgram();
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());

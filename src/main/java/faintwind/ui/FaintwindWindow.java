@@ -113,6 +113,8 @@ public final class FaintwindWindow {
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
+    StagePlace.restore(stage, kept.folder());
+    desk.files().beginIn(kept.folder());
     if (kept.asked()) {
       go(Place.HOME);
     } else {
@@ -129,7 +131,11 @@ public final class FaintwindWindow {
                       askFirst(unsaved, stage::close);
                     }));
     stage.addEventHandler(
-        WindowEvent.WINDOW_HIDDEN, gone -> instrument.ifPresent(OpenInstrument::close));
+        WindowEvent.WINDOW_HIDDEN,
+        gone -> {
+          StagePlace.keep(stage, kept.folder());
+          instrument.ifPresent(OpenInstrument::close);
+        });
     stage.show();
     fit();
     ticking.setCycleCount(Animation.INDEFINITE);
@@ -179,6 +185,7 @@ public final class FaintwindWindow {
     opened.stranded().addListener((property, was, now) -> offerAnotherPlace(opened, now));
     instrument.ifPresent(OpenInstrument::close);
     instrument = Optional.of(opened);
+    desk.files().beginIn(opened.folder());
     opened.hold();
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
     go(opened.rehearsal() ? Place.TURNTABLE : first);

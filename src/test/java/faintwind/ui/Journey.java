@@ -37,6 +37,7 @@ public final class Journey {
   private Messages words = Messages.of(Locale.ENGLISH);
   private Optional<FaintwindWindow> window = Optional.empty();
   private Optional<Stage> stage = Optional.empty();
+  private boolean keysAlone;
 
   public Journey(FxRobot robot, Path folder, Clock clock) {
     this.robot = robot;
@@ -53,6 +54,16 @@ public final class Journey {
   Journey in(Messages others) {
     words = others;
     return this;
+  }
+
+  /** With the keyboard alone from now on. */
+  Journey withKeysAlone() {
+    keysAlone = true;
+    return this;
+  }
+
+  private Optional<KeyHands> keys() {
+    return keysAlone ? stage.map(shown -> new KeyHands(robot, shown)) : Optional.empty();
   }
 
   /** What the window asks at its first start was answered by Ida before. */
@@ -108,8 +119,15 @@ public final class Journey {
 
   /** Opens an instrument from Home and waits for its step. */
   public void openInstrument(String instrument) {
-    Waiting.until(() -> there("#instrument-" + instrument));
-    robot.doubleClickOn("#instrument-" + instrument);
+    String row = "#instrument-" + instrument;
+    Waiting.until(() -> there(row));
+    keys()
+        .ifPresentOrElse(
+            hands -> {
+              hands.goTo(row);
+              hands.press(KeyCode.ENTER);
+            },
+            () -> robot.doubleClickOn(row));
     Waiting.until(() -> there("#step-title"));
   }
 
@@ -149,7 +167,7 @@ public final class Journey {
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
   public void fire(String id) {
-    Presses.fire(robot, id);
+    keys().ifPresentOrElse(hands -> hands.fire(id), () -> Presses.fire(robot, id));
   }
 
   public boolean there(String id) {
@@ -178,11 +196,19 @@ public final class Journey {
 
   /** Types a reading in place of what stands there, and leaves the field. */
   void type(String reading, String typed) {
-    Waiting.until(() -> there("#reading-" + reading));
+    write("#reading-" + reading, typed);
+  }
+
+  /** Types into a field in place of what stands there, and leaves it. */
+  void write(String field, String typed) {
+    Waiting.until(() -> there(field));
+    if (keysAlone) {
+      keys().orElseThrow().type(field, typed);
+      return;
+    }
     robot.interact(
         () -> {
-          TextInputControl box =
-              robot.lookup("#reading-" + reading).queryAs(TextInputControl.class);
+          TextInputControl box = robot.lookup(field).queryAs(TextInputControl.class);
           box.requestFocus();
           box.selectAll();
         });

@@ -168,6 +168,23 @@ class KeysAndFocusTest {
   }
 
   @Test
+  void theWindowOpensWhereAndAsLargeAsItWasClosed(FxRobot robot) {
+    journey.open(1100, 760);
+    Waiting.until(() -> true);
+    robot.interact(
+        () -> {
+          journey.stage().setX(60);
+          journey.stage().setY(40);
+        });
+    journey.close();
+    journey.open();
+    Waiting.until(() -> journey.stage().getWidth() == 1100);
+    assertThat(journey.stage().getHeight()).isEqualTo(760);
+    assertThat(journey.stage().getX()).isEqualTo(60);
+    assertThat(journey.stage().getY()).isEqualTo(40);
+  }
+
+  @Test
   void theLastEntryIsStruckThroughFromTheRecord(FxRobot robot) throws IOException {
     Cellar.begin("Rind 2")
         .design()

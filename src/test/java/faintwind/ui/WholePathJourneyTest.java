@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -37,14 +38,10 @@ class WholePathJourneyTest {
   Path folder;
 
   @SuppressWarnings("NullAway.Init") // each test has its own
-  private FxRobot robot;
-
-  @SuppressWarnings("NullAway.Init") // each test has its own
   private Journey journey;
 
   @BeforeEach
   void begin(FxRobot hands) throws IOException {
-    robot = hands;
     journey = new Journey(hands, folder, clock).asked();
   }
 
@@ -55,6 +52,17 @@ class WholePathJourneyTest {
 
   @Test
   void fromTheEmptyWindowToACalibrationInForceAndABuildLog() throws IOException {
+    wholePath();
+  }
+
+  @Tag("long")
+  @Test
+  void theSamePathWithTheKeyboardAlone() throws IOException {
+    journey.withKeysAlone();
+    wholePath();
+  }
+
+  private void wholePath() throws IOException {
     journey.open();
     begin();
     takeTheDesign();
@@ -84,7 +92,7 @@ class WholePathJourneyTest {
   private void begin() {
     journey.fire("#start-parts");
     Waiting.until(() -> journey.there("#new-name"));
-    robot.clickOn("#new-name").write("Rind 7");
+    journey.write("#new-name", "Rind 7");
     journey.fire("#begin");
     Waiting.until(() -> journey.there("#design-title"));
   }

@@ -3,14 +3,19 @@ package faintwind.ui.frame;
 import java.awt.Desktop;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.stage.FileChooser;
 import javafx.stage.FileChooser.ExtensionFilter;
 import javafx.stage.Window;
+import org.jspecify.annotations.Nullable;
 
 /** Asks for a file or folder with the system's own dialog. Tests answer in its place. */
 public interface FileQuestion {
+
+  /** The folder in which the next question begins: the instrument's, until another was chosen. */
+  default void beginIn(Path folder) {}
 
   /** A file to read. */
   Optional<Path> open(String title, String kind, String... patterns);
@@ -27,12 +32,31 @@ public interface FileQuestion {
   /** The system's dialogs over a window. */
   static FileQuestion over(Window owner) {
     return new FileQuestion() {
+      private Optional<Path> begin = Optional.empty();
+
+      @Override
+      public void beginIn(Path folder) {
+        begin = Optional.of(folder);
+      }
+
+      private Optional<File> folder() {
+        return begin.map(Path::toAbsolutePath).filter(Files::isDirectory).map(Path::toFile);
+      }
+
+      /** What is looked for next is likely to lie beside what was chosen last. */
+      private Optional<Path> chosen(@Nullable File file) {
+        Optional<Path> path = Optional.ofNullable(file).map(File::toPath);
+        path.map(Path::getParent).ifPresent(this::beginIn);
+        return path;
+      }
+
       @Override
       public Optional<Path> open(String title, String kind, String... patterns) {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
         chooser.getExtensionFilters().add(new ExtensionFilter(kind, patterns));
-        return path(chooser.showOpenDialog(owner));
+        folder().ifPresent(chooser::setInitialDirectory);
+        return chosen(chooser.showOpenDialog(owner));
       }
 
       @Override
@@ -40,7 +64,8 @@ public interface FileQuestion {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(title);
         chooser.setInitialFileName(suggestedName);
-        return path(chooser.showSaveDialog(owner));
+        folder().ifPresent(chooser::setInitialDirectory);
+        return chosen(chooser.showSaveDialog(owner));
       }
 
       @Override
@@ -64,9 +89,5 @@ public interface FileQuestion {
       System.Logger log = System.getLogger(FileQuestion.class.getName());
       log.log(System.Logger.Level.DEBUG, "no program opens {0}", file);
     }
-  }
-
-  private static Optional<Path> path(@org.jspecify.annotations.Nullable File file) {
-    return Optional.ofNullable(file).map(File::toPath);
   }
 }

@@ -91,6 +91,7 @@ public final class Frame extends VBox {
   private void again() {
     folds.restart();
     low.restart();
+    style(this, "low", false);
     arrange();
   }
 
@@ -112,6 +113,7 @@ public final class Frame extends VBox {
 
   private void heightened() {
     if (low.widened(getHeight())) {
+      style(this, "low", false);
       nextLine.setNarrow(folds.step() == 2);
     }
   }
@@ -125,6 +127,7 @@ public final class Frame extends VBox {
     double edges_px = strip.prefHeight(getWidth()) + nextLine.prefHeight(getWidth());
     if (low.needs(edges_px + ROOM_EM * em_px, getHeight())) {
       nextLine.setNarrow(true);
+      style(this, "low", true);
     }
     super.layoutChildren();
   }

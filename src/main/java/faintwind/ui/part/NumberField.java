@@ -3,6 +3,7 @@ package faintwind.ui.part;
 import faintwind.ui.fold.Prose;
 import faintwind.ui.fold.ProseLink;
 import javafx.animation.PauseTransition;
+import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -48,6 +49,11 @@ public final class NumberField extends VBox {
     text.textProperty().bindBidirectional(model.typed());
     Label unit = Words.whole(model.unit(), "soft", "number-unit");
     unit.setMouseTransparent(true);
+    // What is typed with its own unit or prefix needs no second one beside it.
+    unit.visibleProperty()
+        .bind(
+            Bindings.createBooleanBinding(
+                () -> model.typed().get().chars().noneMatch(Character::isLetter), model.typed()));
     box.getChildren().addAll(text, unit);
     box.getStyleClass().add("number-box");
     StackPane.setAlignment(unit, Pos.CENTER_RIGHT);

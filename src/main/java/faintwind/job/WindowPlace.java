@@ -1,0 +1,66 @@
+package faintwind.job;
+
+import faintwind.files.AtomicFile;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.Properties;
+
+/**
+ * Where the window was when it was closed, in pixels of the screen; kept beside the instruments.
+ *
+ * @param maximized whether it filled its screen
+ */
+public record WindowPlace(double left, double top, double width, double height, boolean maximized) {
+  private static final String FILE = "window-place.properties";
+
+  /**
+   * The place kept in a folder; empty where none was, or where the file cannot be understood: it
+   * holds nothing that could be lost.
+   */
+  public static Optional<WindowPlace> read(Path folder) throws IOException {
+    Path file = folder.resolve(FILE);
+    if (!Files.exists(file)) {
+      return Optional.empty();
+    }
+    Properties kept = new Properties();
+    try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+      kept.load(in);
+      WindowPlace place =
+          new WindowPlace(
+              number(kept, "left"),
+              number(kept, "top"),
+              number(kept, "width"),
+              number(kept, "height"),
+              Boolean.parseBoolean(kept.getProperty("maximized")));
+      return place.width() > 0 && place.height() > 0 ? Optional.of(place) : Optional.empty();
+    } catch (IllegalArgumentException notUnderstood) {
+      return Optional.empty();
+    }
+  }
+
+  private static double number(Properties kept, String name) {
+    double value = Double.parseDouble(kept.getProperty(name, ""));
+    if (!Double.isFinite(value)) {
+      throw new IllegalArgumentException(name + " = " + value);
+    }
+    return value;
+  }
+
+  /** Keeps the place in a folder that is there. */
+  public void write(Path folder) throws IOException {
+    Properties kept = new Properties();
+    kept.setProperty("left", String.valueOf(left));
+    kept.setProperty("top", String.valueOf(top));
+    kept.setProperty("width", String.valueOf(width));
+    kept.setProperty("height", String.valueOf(height));
+    kept.setProperty("maximized", String.valueOf(maximized));
+    StringWriter text = new StringWriter();
+    kept.store(text, "where the window was");
+    AtomicFile.write(folder.resolve(FILE), text.toString().getBytes(StandardCharsets.UTF_8));
+  }
+}

@@ -1,0 +1,56 @@
+package faintwind.ui;
+
+import faintwind.job.WindowPlace;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+
+/** Puts the window where it was when it was closed, where there is still a screen there. */
+final class StagePlace {
+  private StagePlace() {}
+
+  static void restore(Stage stage, Path folder) {
+    place(folder).filter(StagePlace::isOnAScreen).ifPresent(place -> put(stage, place));
+  }
+
+  private static Optional<WindowPlace> place(Path folder) {
+    try {
+      return WindowPlace.read(folder);
+    } catch (IOException notReadable) {
+      // Where the window opens is not worth refusing to open it.
+      return Optional.empty();
+    }
+  }
+
+  /** A screen that was taken away takes no window with it. */
+  private static boolean isOnAScreen(WindowPlace place) {
+    return !Screen.getScreensForRectangle(place.left(), place.top(), place.width(), place.height())
+        .isEmpty();
+  }
+
+  private static void put(Stage stage, WindowPlace place) {
+    stage.setX(place.left());
+    stage.setY(place.top());
+    stage.setWidth(place.width());
+    stage.setHeight(place.height());
+    stage.setMaximized(place.maximized());
+  }
+
+  static void keep(Stage stage, Path folder) {
+    WindowPlace place =
+        new WindowPlace(
+            stage.getX(), stage.getY(), stage.getWidth(), stage.getHeight(), stage.isMaximized());
+    if (stage.isFullScreen() || stage.isIconified() || !Files.isDirectory(folder)) {
+      return;
+    }
+    try {
+      place.write(folder);
+    } catch (IOException full) {
+      System.Logger log = System.getLogger(StagePlace.class.getName());
+      log.log(System.Logger.Level.DEBUG, "window place not kept in {0}", folder);
+    }
+  }
+}
