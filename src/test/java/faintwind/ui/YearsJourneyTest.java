@@ -171,8 +171,7 @@ class YearsJourneyTest {
         enter ->
             enter.plain(
                 Optional.empty(),
-                new CalibrationPutInForce(
-                    SECOND, Optional.of(OffsetDateTime.parse(from)))));
+                new CalibrationPutInForce(SECOND, Optional.of(OffsetDateTime.parse(from)))));
   }
 
   private interface Entry {

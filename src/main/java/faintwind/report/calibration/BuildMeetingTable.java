@@ -97,12 +97,12 @@ public final class BuildMeetingTable {
   private List<String> cells(Row row, String signalUnit) {
     return List.of(
         Html.escaped(to.words().text("build-quantity." + row.quantity().word())),
-        Html.span("fitted", Numerals.compact(row.found(), 3)),
-        Html.span("fitted", Numerals.compact(row.u_found(), 2)),
-        Numerals.compact(row.says(), 3),
-        Numerals.compact(row.u_says(), 2),
-        Html.escaped(unit(row, signalUnit)),
-        Numerals.signed(row.en().value(), 2),
+        Html.span("fitted whole", Numerals.compact(row.found(), 3)),
+        Html.span("fitted whole", Numerals.compact(row.u_found(), 2)),
+        Html.span("whole", Numerals.compact(row.says(), 3)),
+        Html.span("whole", Numerals.compact(row.u_says(), 2)),
+        Html.span("whole", unit(row, signalUnit)),
+        Html.span("whole", Numerals.signed(row.en().value(), 2)),
         Html.escaped(to.words().text(agreement(row))));
   }
 
