@@ -78,7 +78,7 @@ final class DemoProjects {
 
   /** Rind 1: from the first choice to a day's log in the cellar. */
   static void finished(Path folder) throws IOException {
-    DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-09-05T18:10:00+02:00"));
+    DemoWalk walk = new DemoWalk(folder, OffsetDateTime.parse("2026-09-03T13:24:00+02:00"));
     begin(walk, "Rind 1, north shelf", design("Rind 1, north shelf", "80", "T"));
     walk.plain(
         new Event.PartRecorded(
