@@ -70,7 +70,9 @@ class FieldKeptJourneyTest {
     robot.interact(
         () -> {
           ComboBox<?> kind = robot.lookup("#source-kind").queryAs(ComboBox.class);
-          kind.getSelectionModel().select(SourceChoiceModel.Kind.TYPED.ordinal());
+          kind.getSelectionModel()
+              .select(
+                  List.of(SourceChoiceModel.Kind.values()).indexOf(SourceChoiceModel.Kind.TYPED));
         });
     Waiting.until(() -> journey.there("#source-every"));
     robot.interact(

@@ -2,7 +2,9 @@ package faintwind.ui;
 
 import faintwind.ui.frame.NextLine;
 import faintwind.ui.frame.Place;
+import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Node;
@@ -45,7 +47,9 @@ final class KeyHands {
   private static Optional<KeyCode> place(String id) {
     for (Place place : Place.values()) {
       if (id.equals("#" + place.id()) && place != Place.HOME) {
-        return Optional.of(KeyCode.valueOf(String.format(Locale.ROOT, "DIGIT%d", place.ordinal())));
+        return Optional.of(
+            KeyCode.valueOf(
+                String.format(Locale.ROOT, "DIGIT%d", List.of(Place.values()).indexOf(place))));
       }
     }
     return Optional.empty();
@@ -89,6 +93,6 @@ final class KeyHands {
   private <V> V on(java.util.function.Supplier<V> look) {
     AtomicReference<V> seen = new AtomicReference<>();
     robot.interact(() -> seen.set(look.get()));
-    return seen.get();
+    return Objects.requireNonNull(seen.get());
   }
 }

@@ -61,7 +61,7 @@ class YearsJourneyTest {
     assertThat(journey.there("#record-drift")).isTrue();
     assertThat(journey.there("#record-changes")).isTrue();
     assertThatTheOtherTwoCanBeChosen(robot, journey);
-    recheck(robot, journey, cellar);
+    recheck(journey, cellar);
     place(robot, journey, Place.FORMULA, () -> journey.there("#formula-loss"));
     Waiting.until(() -> journey.words("#next-detail").contains("2027-10-20"));
     journey.close();
@@ -75,7 +75,7 @@ class YearsJourneyTest {
   }
 
   /** Two runs of the shipped session stand for ten minutes at the arm. */
-  private void recheck(FxRobot robot, Journey journey, Path cellar) throws IOException {
+  private void recheck(Journey journey, Path cellar) throws IOException {
     Path session = cellar.resolve("runs/first-session");
     List<String> table = Files.readAllLines(session.resolve("runs.csv"));
     List<String> few = new ArrayList<>(List.of(table.get(0)));

@@ -85,7 +85,7 @@ public final class LaidOut {
     if (room <= 0) {
       return;
     }
-    for (String word : text.getText().split("[\\s\u2002\u2003\u2009\u200a\u2013\u2014/-]+")) {
+    for (String word : text.getText().split("[\\s\u2002\u2003\u2009\u200a\u2013\u2014/-]+", -1)) {
       double wide = width(word, text.getFont());
       if (wide > room + SLACK_PX) {
         add(Fault.BROKEN_WORD, one, word, Math.round(wide) + " in " + Math.round(room) + " px");
