@@ -10,7 +10,6 @@ import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
-import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.CalibrationPutInForce;
@@ -54,6 +53,7 @@ class PutInForceJourneyTest {
   void aFitOffByAFifthStandsInTheWayUntilItIsExplained(FxRobot robot) throws IOException {
     Path cellar = Cellar.shipped(folder, "rind-1");
     String file = fittedToALargerSignal(cellar);
+    openAgain(cellar, "build-beam");
     Journey journey = Journey.of(robot, folder).asked();
     journey.open(1280, 800);
     journey.openInstrument("rind-1");
@@ -148,10 +148,26 @@ class PutInForceJourneyTest {
   }
 
   private static void enter(Path cellar, List<Event> events) throws IOException {
-    Checked<InstrumentView> opened =
-        InstrumentView.open(cellar, KeptDesigns.withShippedParts()::sheet);
-    InstrumentView view = ((Checked.Ok<InstrumentView>) opened).value();
-    Enter enter = new Enter(view, CLOCK, Enter.Person.named("Ida Test"));
-    assertThat(enter.plain(Optional.empty(), events).isOk()).isTrue();
+    assertThat(enter(view(cellar)).plain(Optional.empty(), events).isOk()).isTrue();
+  }
+
+  /** Takes back that a step is finished: it is open in the build. */
+  private static void openAgain(Path cellar, String step) throws IOException {
+    InstrumentView view = view(cellar);
+    String finished = view.state().finished(step).orElseThrow().entry();
+    assertThat(enter(view).correct(finished, "it still sags", Optional.empty()).isOk()).isTrue();
+  }
+
+  private static InstrumentView view(Path cellar) throws IOException {
+    return InstrumentView.open(cellar, KeptDesigns.withShippedParts()::sheet)
+        .fold(
+            (opened, notes) -> opened,
+            problems -> {
+              throw new AssertionError(problems);
+            });
+  }
+
+  private static Enter enter(InstrumentView view) {
+    return new Enter(view, CLOCK, Enter.Person.named("Ida Test"));
   }
 }
