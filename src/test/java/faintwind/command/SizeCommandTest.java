@@ -101,7 +101,7 @@ class SizeCommandTest {
     assertThat(size(HALF_INCH.toString(), "--parts", parts.toString(), "--instruments", "12"))
         .isZero();
     String text = Files.readString(parts);
-    assertThat(text).contains(",24,6,30,piece,").contains("100 Ω").contains("±1 %");
+    assertThat(text).contains(",24,7,31,piece,").contains("100 Ω").contains("±1 %");
     assertThat(size(HALF_INCH.toString(), "--parts", parts.toString())).isEqualTo(2);
     assertThat(Files.readString(parts)).isEqualTo(text);
   }
@@ -138,7 +138,7 @@ class SizeCommandTest {
     Path print = tmp.resolve("parts.pdf");
     assertThat(size(design.toString(), "--parts", page.toString())).isZero();
     assertThat(Files.readString(page))
-        .contains("3.75", "Total: 3.75 €, without 75 parts", "Smallest speed that can be told");
+        .contains("5.00", "Total: 5.00 €, without 100 parts", "Smallest speed that can be told");
     assertThat(told()).contains("The price of \"bal\" belongs to no part of this list");
     assertThat(size(design.toString(), "--parts", print.toString())).isZero();
     assertThat(Files.readAllBytes(print)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));

@@ -73,6 +73,7 @@ class WholePathJourneyTest {
     journey.openInstrument("rind-7");
     journey.fire("#go-on");
     journey.step("prove-meter");
+    journey.fire("#caution-solvent-read");
     journey.type("meter-tips", "0,2");
     journey.type("meter-proof-1", "1,00");
     journey.type("meter-proof-10", "10,02");

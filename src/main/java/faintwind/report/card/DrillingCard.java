@@ -62,11 +62,10 @@ final class DrillingCard {
       String key, BallDesign ball, OptionalDouble depth_m, CardWords words) {
     Drilling drilling = Drilling.of(ball, depth_m);
     String depth = words.figure(1e3 * drilling.fromFlat_m(), "mm");
-    String travel = words.figure(1e3 * drilling.travel_m(), "mm");
     String is =
         depth_m.isEmpty()
-            ? words.text("card.drilling.through", travel, drilling.pecks())
-            : words.text("card.drilling.blind", depth, travel, drilling.pecks());
+            ? words.text("card.drilling.through", drilling.pecks())
+            : words.text("card.drilling.blind", depth, drilling.pecks());
     return new StepCard.Row(words.text(key), is, words.text("card.drilling.travel-why"));
   }
 

@@ -89,14 +89,14 @@ class StepCardsTest {
   }
 
   @Test
-  void drillingCardGivesTravelPecksAndTwoDrawings() throws IOException {
+  void drillingCardGivesDepthPecksAndTwoDrawings() throws IOException {
     StepCard card = card(Card.DRILLING);
     // by hand: flat 6.35 − √(6.35² − 1.65²) = 0.218 mm; point 1.65·tan 31° = 0.991 mm
     // reference: 9.5 − 0.218 = 9.28 mm from the flat, tip 10.27 mm, 10.27/3.3 → 4 pecks
     assertThat(all(card))
         .contains("it takes off 0.218")
-        .contains("9.28 mm deep from the flat; the tip goes down 10.30 mm, 4 pecks")
-        .contains("right through");
+        .contains("9.28 mm deep from the flat to the end of the full width; 4 pecks")
+        .contains("right through, without a depth stop");
     assertThat(card.drawings()).hasSize(2);
   }
 
