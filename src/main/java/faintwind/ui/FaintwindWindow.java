@@ -21,8 +21,6 @@ import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.make.StepScreen;
-import faintwind.ui.part.Act;
-import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
 import faintwind.ui.record.RecordScreen;
@@ -64,6 +62,7 @@ public final class FaintwindWindow {
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
+  private final Questions questions;
   private final Frame frame;
   private final Scene scene;
   private final Timeline workLook;
@@ -96,6 +95,7 @@ public final class FaintwindWindow {
     tables = new LiveTables(desk);
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
+    questions = new Questions(desk, nextLine);
     frame = new Frame(words, desk.notes(), strip, nextLine);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
@@ -103,7 +103,11 @@ public final class FaintwindWindow {
     dress();
     new Meant(scene, nextLine).listen();
     new KeptFocus(scene, strip, this::nextThing).listen();
-    new Keys(new Keys.Ways(() -> screen, this::help, this::askToStop), frame, nextLine, desk)
+    new Keys(
+            new Keys.Ways(() -> screen, this::help, () -> work().ifPresent(questions::askToStop)),
+            frame,
+            nextLine,
+            desk)
         .listenOn(scene);
   }
 
@@ -128,7 +132,7 @@ public final class FaintwindWindow {
                 .ifPresent(
                     unsaved -> {
                       event.consume();
-                      askFirst(unsaved, stage::close);
+                      questions.askFirst(unsaved, stage::close);
                     }));
     stage.addEventHandler(
         WindowEvent.WINDOW_HIDDEN,
@@ -182,7 +186,7 @@ public final class FaintwindWindow {
   void open(OpenInstrument.Standpoint standpoint) {
     OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
     opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
-    opened.stranded().addListener((property, was, now) -> offerAnotherPlace(opened, now));
+    opened.stranded().addListener((property, was, now) -> questions.offerAnotherPlace(opened, now));
     instrument.ifPresent(OpenInstrument::close);
     instrument = Optional.of(opened);
     desk.files().beginIn(opened.folder());
@@ -195,60 +199,6 @@ public final class FaintwindWindow {
   private static boolean isNew(OpenInstrument opened) {
     return opened.state().designJson().isEmpty()
         && opened.state().standing(Event.StepOpened.class).isEmpty();
-  }
-
-  /** What waits to be written is in memory: it can go to another place, or wait on. */
-  private void offerAnotherPlace(OpenInstrument opened, boolean stranded) {
-    if (!stranded) {
-      restoreNext();
-      return;
-    }
-    Act elsewhere =
-        new Act(
-            "keep-elsewhere",
-            desk.text("window.elsewhere.act"),
-            () ->
-                desk.files()
-                    .save(
-                        desk.text("window.elsewhere.act"),
-                        String.valueOf(opened.folder().getFileName()))
-                    .ifPresent(
-                        place -> {
-                          opened.keepElsewhere(place);
-                          restoreNext();
-                        }));
-    Act wait = new Act("keep-waiting", desk.text("window.elsewhere.wait"), this::restoreNext);
-    nextLine.ask(
-        new Next(
-            Mark.BLOCKED,
-            desk.text("window.elsewhere.ask"),
-            opened.trouble().get(),
-            Optional.empty(),
-            List.of(elsewhere, wait)));
-  }
-
-  /** Asks whether a long job should stop; without one it does nothing. */
-  private void askToStop() {
-    work()
-        .ifPresent(
-            running -> {
-              Act stop =
-                  new Act(
-                      "work-stop",
-                      desk.text("window.work.stop"),
-                      () -> {
-                        running.cancel();
-                        restoreNext();
-                      });
-              Act on = new Act("work-go-on", desk.text("window.work.go-on"), this::restoreNext);
-              nextLine.askAboutWork(
-                  new Next(
-                      Mark.DOING,
-                      desk.text("window.work.ask"),
-                      "",
-                      Optional.empty(),
-                      List.of(stop, on)));
-            });
   }
 
   private void help() {
@@ -267,42 +217,14 @@ public final class FaintwindWindow {
                     desk.text("window.home.not-begun", DiskWords.say(world, desk.words()))));
   }
 
-  private void restoreNext() {
-    nextLine.asked();
-  }
-
   private void go(Place place) {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
     screen
         .flatMap(Screen::unsaved)
-        .ifPresentOrElse(unsaved -> askFirst(unsaved, () -> come(place)), () -> come(place));
-  }
-
-  /** What is not kept is not dropped without a word. */
-  private void askFirst(Screen.Unsaved unsaved, Runnable leave) {
-    Act keep =
-        new Act(
-            "unsaved-keep",
-            unsaved.keep().label(),
-            () -> {
-              restoreNext();
-              unsaved.keep().run().run();
-              leave.run();
-            });
-    Act drop =
-        new Act(
-            "unsaved-drop",
-            desk.text("window.unsaved.drop"),
-            () -> {
-              restoreNext();
-              leave.run();
-            });
-    Act stay = new Act("unsaved-stay", desk.text("window.unsaved.stay"), this::restoreNext);
-    nextLine.ask(
-        new Next(Mark.ATTENTION, unsaved.question(), "", Optional.of(keep), List.of(drop, stay)));
-    nextLine.focusTarget().requestFocus();
+        .ifPresentOrElse(
+            unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
   }
 
   private void come(Place place) {

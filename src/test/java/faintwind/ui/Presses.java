@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.ui.frame.NextLine;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
@@ -65,5 +66,11 @@ public final class Presses {
         false,
         true,
         nowhere);
+  }
+
+  /** Waits until what the Next line says now has stood long enough to be clicked. */
+  public static void seen(FxRobot robot) {
+    NextLine line = robot.lookup("#next-line").queryAs(NextLine.class);
+    Waiting.until(line::isSeen);
   }
 }

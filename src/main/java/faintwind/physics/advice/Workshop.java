@@ -68,7 +68,6 @@ public final class Workshop {
           new Item("wooden-sticks", Kind.CONSUMABLE, Per.PACK, 1),
           new Item("masking-tape", Kind.CONSUMABLE, Per.PACK, 1),
           new Item("heat-shrink", Kind.CONSUMABLE, Per.PACK, 1),
-          new Item("crimp-sleeves", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("joint-block", Kind.CONSUMABLE, Per.EACH, 0),
           new Item("felt", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("card", Kind.CONSUMABLE, Per.CLASS, 0),

@@ -45,6 +45,12 @@ class PartsNeededTest {
   }
 
   @Test
+  void nothingIsListedTwice() throws IOException {
+    List<PartNeed> parts = PartsNeeded.of(design("gold"), 2);
+    assertThat(parts).extracting(PartNeed::key).doesNotHaveDuplicates();
+  }
+
+  @Test
   void aClassDrillsOneBallForPracticeTogether() throws IOException {
     PartNeed balls = part(PartsNeeded.of(design("bare-polished-copper"), 10), PartNeed.Kind.BALL);
     assertThat(balls.needed()).isEqualTo(20);

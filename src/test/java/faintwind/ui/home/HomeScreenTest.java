@@ -7,6 +7,7 @@ import faintwind.message.Messages;
 import faintwind.ui.FaintwindApp;
 import faintwind.ui.FaintwindWindow;
 import faintwind.ui.Pictures;
+import faintwind.ui.Presses;
 import faintwind.ui.Waiting;
 import faintwind.ui.frame.KeptLook;
 import java.io.IOException;
@@ -57,6 +58,7 @@ class HomeScreenTest {
         () -> Pictures.keep(stage.getScene(), Path.of("target/pictures/home-first.png")));
     assertThat(WindowChoices.read(folder).orElseThrow().textPct()).isEqualTo(125);
     assertThat(robot.lookup("#first-rehearse").queryAs(Button.class).isDisabled()).isFalse();
+    Presses.seen(robot);
     robot.clickOn("#start-parts");
     robot.clickOn("#new-name").write("Rind 6");
     assertThat(robot.lookup("#begin").tryQuery()).isEmpty();

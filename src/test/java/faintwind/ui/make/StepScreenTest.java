@@ -6,6 +6,7 @@ import faintwind.message.Messages;
 import faintwind.ui.FaintwindApp;
 import faintwind.ui.FaintwindWindow;
 import faintwind.ui.Pictures;
+import faintwind.ui.Presses;
 import faintwind.ui.Waiting;
 import faintwind.ui.frame.KeptLook;
 import java.nio.file.Path;
@@ -52,11 +53,14 @@ class StepScreenTest {
 
   @Test
   void walk(FxRobot robot) {
+    Presses.seen(robot);
     robot.clickOn("#first-keep");
     Waiting.until(() -> robot.lookup("#start-parts").tryQuery().isPresent());
+    Presses.seen(robot);
     robot.clickOn("#start-parts");
     robot.clickOn("#new-name").write("Rind 6");
     robot.clickOn("#new-who").write("Ida");
+    Presses.seen(robot);
     robot.clickOn("#begin");
     Waiting.until(() -> robot.lookup("#design-title").tryQuery().isPresent());
     robot.clickOn("#place-make");
