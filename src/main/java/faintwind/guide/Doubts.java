@@ -37,7 +37,7 @@ public final class Doubts {
   private final Checklist checklist;
   private final Situation situation;
   private final Map<String, List<Problem>> known = new HashMap<>();
-  private final Map<DesignSheet, Map<String, Double>> values = new IdentityHashMap<>();
+  private final IdentityHashMap<DesignSheet, Map<String, Double>> values = new IdentityHashMap<>();
 
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;

@@ -29,7 +29,7 @@ class RecheckCommandTest {
     }
     List<String> rows = Files.readAllLines(SESSION.resolve("runs.csv"));
     Stream<String> wanted =
-        rows.stream().skip(1).filter(row -> List.of(names).contains(row.split(",")[0]));
+        rows.stream().skip(1).filter(row -> List.of(names).contains(row.split(",", -1)[0]));
     Stream<String> all = Stream.concat(Stream.of(rows.get(0)), wanted.map(change));
     return Files.write(folder.resolve("runs.csv"), all.toList());
   }

@@ -91,7 +91,7 @@ class StepCommandTest {
         "weigh-blanks | --waive no-reading --because WORDY | 3 | nothing called",
       })
   void nothingGoesRoundARule(String id, String words, int code, String said) throws IOException {
-    String[] more = words.split(" ");
+    String[] more = words.split(" ", -1);
     for (int i = 0; i < more.length; i++) {
       more[i] = more[i].replace("WORDY", WORDY);
     }
