@@ -16,6 +16,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -114,7 +115,11 @@ class StepCommandTest {
     }
     for (String gate : List.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG)) {
       assertThat(
-              Gate.check(view().checklist(), gate, view().situation(OffsetDateTime.now())).open())
+              Gate.check(
+                      view().checklist(),
+                      gate,
+                      view().situation(OffsetDateTime.now(ZoneId.systemDefault())))
+                  .open())
           .isFalse();
     }
     assertThat(new InstrumentFolder(folder).audit().problems()).isEmpty();

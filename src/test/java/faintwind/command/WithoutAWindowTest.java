@@ -29,8 +29,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -43,6 +45,11 @@ class WithoutAWindowTest {
   @TempDir Path temp;
   private Path folder;
   private final Shell shell = new Shell();
+
+  @BeforeEach
+  void nameTheFolder() {
+    folder = temp.resolve("Rind 🧀 ÄÖÜ");
+  }
 
   /** The command that enters the same. */
   private List<Object> command(JournalEntry entry) throws IOException {
@@ -119,7 +126,6 @@ class WithoutAWindowTest {
   @Test
   @Tag("long")
   void everyEntryOfTheDemonstrationCanBeMadeFromTheShell() throws IOException {
-    folder = temp.resolve("Rind 🧀 ÄÖÜ");
     List<JournalEntry> demo = Journal.in(CELLAR).content().entries();
     for (JournalEntry entry : demo) {
       enter(entry);
@@ -130,10 +136,11 @@ class WithoutAWindowTest {
             .fold((v, notes) -> v, problems -> null);
     assertThat(view.state().standing(ReadingEntered.class))
         .hasSameSizeAs(demo.stream().filter(e -> e.event() instanceof ReadingEntered).toList());
-    assertThat(view.progress(OffsetDateTime.now()).steps())
+    assertThat(view.progress(OffsetDateTime.now(ZoneId.systemDefault())).steps())
         .filteredOn(step -> step.state() == StepState.BLOCKED)
         .isEmpty();
-    assertThat(view.state().calibrationInForce(OffsetDateTime.now())).isPresent();
+    assertThat(view.state().calibrationInForce(OffsetDateTime.now(ZoneId.systemDefault())))
+        .isPresent();
     assertThat(shell.run("check", folder)).isZero();
     assertThat(shell.run("report", folder, "--out", temp.resolve("log.html"))).isZero();
     assertThat(Files.readString(temp.resolve("log.html"))).contains(PATIENCE);
