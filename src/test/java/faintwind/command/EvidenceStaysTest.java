@@ -85,7 +85,7 @@ class EvidenceStaysTest {
         .isEqualTo(name.startsWith("runs") ? 3 : 0);
     assertThat(shell.run("convert", folder, folder.resolve(LOG)))
         .isEqualTo(name.equals(LOG) ? 3 : 0);
-    assertThat(lines()).isEqualTo(name.equals(LOG) ? before + 4 : before + 2);
+    assertThat(lines()).isEqualTo(name.equals(LOG) ? before + 1 : before + 2);
     assertThat(errors()).containsExactly("folder.file-changed");
   }
 

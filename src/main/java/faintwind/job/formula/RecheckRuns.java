@@ -23,7 +23,7 @@ public final class RecheckRuns {
    * @throws IOException where something that is there cannot be read
    */
   public static Checked<List<Run>> read(Path table) throws IOException {
-    return RunsTable.read(table).map(runs -> runs.runSet().runs());
+    return RunsTable.readForCheck(table).map(runs -> runs.runSet().runs());
   }
 
   /**
