@@ -38,10 +38,9 @@ public record Standing<E extends Event>(
   }
 
   /** The same where the event is of a kind. */
+  @SuppressWarnings("unchecked") // nothing of it changes, and its event is of that kind
   <F extends Event> Optional<Standing<F>> of(Class<F> kind) {
-    return kind.isInstance(event)
-        ? Optional.of(new Standing<>(entry, at, who, step, kind.cast(event), replaces, strike))
-        : Optional.empty();
+    return kind.isInstance(event) ? Optional.of((Standing<F>) this) : Optional.empty();
   }
 
   /** Whether it belongs to that step. */

@@ -85,7 +85,6 @@ class EvidenceStaysTest {
         .isEqualTo(name.startsWith("runs") ? 3 : 0);
     assertThat(shell.run("convert", folder, folder.resolve(LOG)))
         .isEqualTo(name.equals(LOG) ? 3 : 0);
-    // the runs table alone: its recordings are on record as they are
     assertThat(lines()).isEqualTo(name.equals(LOG) ? before + 1 : before + 2);
     assertThat(errors()).containsExactly("folder.file-changed");
   }

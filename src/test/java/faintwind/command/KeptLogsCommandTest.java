@@ -89,6 +89,25 @@ class KeptLogsCommandTest {
   }
 
   @Test
+  void namesOfTwoHundredLettersAreKept() throws IOException {
+    String name = "ÄÖü 🧀".repeat(40);
+    Path named = temp.resolve("named");
+    assertThat(shell.run("new", named, "--name", name, "--who", name)).isZero();
+    assertThat(shell.run("pack", named, "--out", temp.resolve("a.zip"))).isZero();
+    assertThat(shell.run("unpack", temp.resolve("a.zip"), temp.resolve("theirs"))).isZero();
+    Path copy = Files.copy(log, temp.resolve("ü 🧀".repeat(28) + ".csv"));
+    assertThat(shell.run("convert", folder, copy)).isZero();
+    assertThat(enteredSince(entered().size() - 2))
+        .extracting(FileAdded::file)
+        .containsExactly("logs/" + copy.getFileName(), "logs/speeds-" + copy.getFileName());
+    assertThat(problems()).isEmpty();
+    Path longest = Files.copy(log, temp.resolve("x".repeat(250) + ".csv"));
+    assertThat(shell.run("convert", folder, longest)).as(shell.said()).isEqualTo(1);
+    assertThat(shell.said()).contains("File name too long").doesNotContain("Exception");
+    assertThat(problems()).isEmpty();
+  }
+
+  @Test
   void whatALogThatIsRefusedWouldHaveReplacedIsNotEntered() throws IOException {
     Path there = Files.writeString(folder.resolve("logs/there.csv"), "old\n");
     Path bad = Files.writeString(temp.resolve("bad.csv"), "time_s,delta_K\nx,y\n");

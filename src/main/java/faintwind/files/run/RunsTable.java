@@ -129,10 +129,10 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       }
       RunsTableRules.names(cells, name, problems);
       if (!problems.hasErrors()) {
-        RunsTableRules.together(runs, name, problems);
         if (purpose == Purpose.FORMULA) {
           RunsTableRules.enough(runs, name, problems);
         }
+        RunsTableRules.together(runs, name, problems);
       }
       return runs;
     }
