@@ -59,10 +59,10 @@ class DesignPartsModelTest {
   @Test
   void moreInstrumentsNeedMoreBalls() {
     parts.present(worked.sample);
-    // two balls each, and a quarter of them to spare, up to the next whole one
-    assertThat(balls()).isEqualTo(3);
+    // two balls each, a quarter of them to spare, up to the next whole one, and one for practice
+    assertThat(balls()).isEqualTo(4);
     parts.instruments().set("3");
-    assertThat(balls()).isEqualTo(8);
+    assertThat(balls()).isEqualTo(9);
   }
 
   private double balls() {
