@@ -56,6 +56,7 @@ public final class Workshop {
           new Item("pipe-cleaner", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("pin-and-wax", Kind.CONSUMABLE, Per.CLASS, 0),
           new Item("dry-wood", Kind.CONSUMABLE, Per.CLASS, 0),
+          new Item("crimp-sleeves", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("clear-epoxy", Kind.CONSUMABLE, Per.PACK, 0),
           new Item("polishing-cloth", Kind.CONSUMABLE, Per.PACK, 1),
           new Item("clean-gloves", Kind.CONSUMABLE, Per.EACH, 1),
