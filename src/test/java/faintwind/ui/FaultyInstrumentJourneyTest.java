@@ -50,11 +50,12 @@ class FaultyInstrumentJourneyTest {
           Map.entry("cable-signal-minus", "0,4"),
           Map.entry("joined-heater-pair", "100,8"),
           Map.entry("joined-signal-pair", "9,2"),
+          Map.entry("signal-pair-closed", "9,2"),
           Map.entry("meter-proof-after", "1,00"),
           Map.entry("supply-open", "5,01"));
 
   private final MovedClock clock =
-      new MovedClock(OffsetDateTime.parse("2026-10-22T09:30:00+02:00").toInstant());
+      new MovedClock(OffsetDateTime.parse("2026-10-23T12:00:00+02:00").toInstant());
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
