@@ -57,6 +57,7 @@ class ReadableWindowTest {
     LongerWords.write();
   }
 
+  @Tag("long")
   @Test
   void everythingCanBeReadAtEverySize(FxRobot robot) throws IOException {
     walk(robot, Locale.ENGLISH, SIZES, List.of(Theme.LIGHT));

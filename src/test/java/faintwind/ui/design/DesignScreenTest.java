@@ -145,14 +145,14 @@ class DesignScreenTest {
         });
     Waiting.until(() -> model.view().get().worked().orElseThrow().prices().currency().equals("Kr"));
     type(robot, "#price-ball-copper-12-7mm", "12,50");
-    Waiting.until(() -> cost(robot).contains("37.50 Kr"));
+    Waiting.until(() -> cost(robot).contains("50.00 Kr"));
     type(robot, "#parts-instruments", "4");
-    Waiting.until(() -> cost(robot).contains("125.00 Kr")); // 8 balls and 2 spare ones
+    Waiting.until(() -> cost(robot).contains("137.50 Kr")); // 8 balls, 2 spare ones, one for practice
     robot.interact(() -> window.picture("design-parts-priced"));
     robot.interact(() -> model.saveParts("html"));
     Path page = folder.resolve("parts.html");
     Waiting.until(() -> Files.exists(page) && journal.size() == 2);
-    assertThat(Files.readString(page)).contains("125.00 Kr");
+    assertThat(Files.readString(page)).contains("137.50 Kr");
     assertThat(journal.get(1)).contains("\"ball-copper-12.7mm\" : 12.5");
   }
 
