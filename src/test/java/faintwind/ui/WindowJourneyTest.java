@@ -106,7 +106,9 @@ class WindowJourneyTest {
         .into(folder, "rind-2");
     journey.open();
     journey.openInstrument("rind-2");
-    robot.clickOn("#reading-lead-a-ball").write(leadA);
+    // the field lies below the instruction: it is reached as by scrolling
+    robot.interact(() -> robot.lookup("#reading-lead-a-ball").query().requestFocus());
+    robot.write(leadA);
     journey.press(KeyCode.TAB);
     robot.write("OL 20M");
     journey.press(KeyCode.TAB);

@@ -147,7 +147,8 @@ class DesignScreenTest {
     type(robot, "#price-ball-copper-12-7mm", "12,50");
     Waiting.until(() -> cost(robot).contains("50.00 Kr"));
     type(robot, "#parts-instruments", "4");
-    Waiting.until(() -> cost(robot).contains("137.50 Kr")); // 8 balls, 2 spare ones, one for practice
+    Waiting.until(
+        () -> cost(robot).contains("137.50 Kr")); // 8 balls, 2 spare ones, one for practice
     robot.interact(() -> window.picture("design-parts-priced"));
     robot.interact(() -> model.saveParts("html"));
     Path page = folder.resolve("parts.html");
