@@ -274,7 +274,8 @@ final class RunRow {
       return OptionalDouble.of(read.time_s());
     }
     String why = read.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    problems.error("runs.clock-" + why, where.atColumn(column), LogHead.excerpt(cell));
+    String id = "runs.clock-" + why;
+    problems.error(id, where.atColumn(column), LogHead.excerpt(cell));
     return OptionalDouble.empty();
   }
 

@@ -6,6 +6,7 @@ import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -82,7 +83,7 @@ final class SheetText {
 
   /** A date and time of day as a cell of text. */
   static String moment(LocalDateTime at) {
-    return at.getNano() == 0 ? DATE_TIME.format(at) : FINE.format(at);
+    return at.truncatedTo(ChronoUnit.SECONDS).equals(at) ? DATE_TIME.format(at) : FINE.format(at);
   }
 
   /** A time of day, or a duration beyond one, as a cell of text. */

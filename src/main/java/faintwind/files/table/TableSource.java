@@ -84,8 +84,8 @@ public record TableSource(InputStream in, Form form) implements Closeable {
     if (head.length < 4) {
       return StandardCharsets.UTF_8;
     }
-    boolean little = begins(head, bytes(0xFF, 0xFE)) || zeros(head, 1) && !zeros(head, 0);
-    boolean big = begins(head, bytes(0xFE, 0xFF)) || zeros(head, 0) && !zeros(head, 1);
+    boolean little = begins(head, bytes(0xFF, 0xFE)) || (zeros(head, 1) && !zeros(head, 0));
+    boolean big = begins(head, bytes(0xFE, 0xFF)) || (zeros(head, 0) && !zeros(head, 1));
     if (little) {
       return StandardCharsets.UTF_16LE;
     }
