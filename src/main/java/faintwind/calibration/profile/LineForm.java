@@ -49,6 +49,11 @@ public record LineForm(
     return namesLine.orElse(headerLines);
   }
 
+  /** The cells of a line, without the blanks around them. */
+  public static List<String> cells(String line, char delimiter) {
+    return LineCells.split(line, delimiter);
+  }
+
   /** A delimiter as a profile writes it. */
   public static String word(char delimiter) {
     return switch (delimiter) {
