@@ -13,8 +13,8 @@ import java.util.Locale;
 public final class AmountText {
   static final char NARROW_SPACE = '\u202f';
 
-  /** Below it a length is one for a caliper, which shows hundredths; above it one for a ruler. */
-  private static final double CALIPER_MM = 20;
+  /** Up to the largest ball a length is one for a caliper, which shows hundredths. */
+  private static final double CALIPER_MM = 40;
 
   private AmountText() {}
 
