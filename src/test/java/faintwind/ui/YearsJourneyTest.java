@@ -83,16 +83,16 @@ class YearsJourneyTest {
     Path runs = Files.write(folder.resolve("check/runs.csv"), copied(session, few));
     journey.choose(runs);
     journey.fire("#recheck-choose");
-    Waiting.until(() -> journey.words("#recheck-answer").contains("The calibration stands."));
+    Waiting.until(() -> journey.words("#recheck-answer").contains("The calibration still holds."));
     assertThat(journey.words("#recheck-answer")).contains("spin01", "spin02", "they agree");
     Waiting.until(
         () ->
             journey
                 .state("rind-1")
                 .last(NoteWritten.class)
-                .filter(note -> note.event().text().contains("The calibration stands."))
+                .filter(note -> note.event().text().contains("The calibration still holds."))
                 .isPresent());
-    assertThat(journey.words("#recheck-answer")).contains("The calibration stands.");
+    assertThat(journey.words("#recheck-answer")).contains("The calibration still holds.");
     journey.pictures("record");
   }
 
