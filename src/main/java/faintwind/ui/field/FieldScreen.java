@@ -156,7 +156,8 @@ public final class FieldScreen extends DataScreen {
   private void askLog() {
     desk()
         .files()
-        .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
+        .open(
+            text("field.drop.choose"), text("turntable.kind"), "*.csv", "*.txt", "*.xlsx", "*.ods")
         .ifPresent(model::open);
   }
 
