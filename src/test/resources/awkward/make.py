@@ -295,6 +295,8 @@ def refused():
               '<manifest:file-entry manifest:full-path="content.xml" manifest:media-type="text/xml">'
               '<manifest:encryption-data/></manifest:file-entry></manifest:manifest>')
     ods(gallery + "password-on-ods.ods", [["time_s"]], locked)
+    whole = (HERE / "sheet.xlsx").read_bytes()
+    (HERE / gallery / "damaged-sheet.xlsx").write_bytes(whole[: len(whole) * 2 // 3])
     (HERE / gallery / "old-sheet.xls").write_bytes(bytes.fromhex("d0cf11e0a1b11ae1") + bytes(504))
     write(gallery + "two-header-rows.csv", "time_s;delta_K;air_C\ns;K;°C\n0;20,1;19,4\n10;20,2;19,4\n")
     write(gallery + "mixed-decimals.csv", "time_s;delta_K;air_C\n0;20,1;19,4\n10;20.2;19,4\n20;20,3;19,4\n")

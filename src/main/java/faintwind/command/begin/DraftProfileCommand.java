@@ -31,6 +31,9 @@ import picocli.CommandLine.Parameters;
 public final class DraftProfileCommand implements Callable<Integer> {
   private static final int SHOWN_ROWS = 5;
 
+  /** Enough for milliseconds since 1970. */
+  private static final int SHOWN_DIGITS = 13;
+
   private final Terminal terminal;
 
   @Parameters(paramLabel = "SAMPLE", descriptionKey = "faintwind.draft-profile.sample")
@@ -93,6 +96,6 @@ public final class DraftProfileCommand implements Callable<Integer> {
   }
 
   private String cell(OptionalDouble value) {
-    return value.isPresent() ? Numerals.digits(value.getAsDouble(), 6) : "-";
+    return value.isPresent() ? Numerals.digits(value.getAsDouble(), SHOWN_DIGITS) : "-";
   }
 }

@@ -4,7 +4,6 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -25,7 +24,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class OpenSheet {
   static final String MANIFEST = "META-INF/manifest.xml";
-  private static final int MOST_ROWS = 1 << 20;
   private static final int MOST_COLUMNS = 16_384;
 
   private final XMLStreamReader xml;
@@ -40,8 +38,7 @@ final class OpenSheet {
     this.where = where;
   }
 
-  static Checked<byte[]> lines(Map<String, byte[]> parts, String name)
-      throws XMLStreamException, IOException {
+  static Checked<byte[]> lines(Map<String, byte[]> parts, String name) throws XMLStreamException {
     Where where = Where.file(name);
     byte[] manifest = parts.getOrDefault(MANIFEST, new byte[0]);
     if (new String(manifest, StandardCharsets.UTF_8).contains("encryption-data")) {
@@ -78,7 +75,7 @@ final class OpenSheet {
   }
 
   /** From the start of a table to its end. */
-  private void read() throws XMLStreamException, IOException {
+  private void read() throws XMLStreamException {
     int repeated = 1;
     while (xml.hasNext()) {
       int event = xml.next();
@@ -101,12 +98,9 @@ final class OpenSheet {
     return xml.hasName() ? xml.getLocalName() : "";
   }
 
-  private void row(int repeated) throws IOException {
+  private void row(int repeated) {
     boolean blank = cells.stream().allMatch(String::isBlank);
     for (int i = 0; !blank && i < repeated; i++) {
-      if (text.size() > MOST_ROWS) {
-        throw new SheetXml.TooLargeException();
-      }
       text.row(row + 1 + i, cells);
     }
     row += repeated;

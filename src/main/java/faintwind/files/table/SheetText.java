@@ -24,6 +24,8 @@ final class SheetText {
   private static final DateTimeFormatter FINE =
       DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm:ss.SSS", Locale.ROOT);
 
+  private static final int MOST_ROWS = 1 << 20;
+
   private final List<List<String>> rows = new ArrayList<>();
   private int widest;
 
@@ -32,12 +34,11 @@ final class SheetText {
     return widest == 0;
   }
 
-  /** Number of rows so far. */
-  int size() {
-    return rows.size();
-  }
-
-  /** Adds a row; empty cells at its end are left away. */
+  /**
+   * Adds a row; empty cells at its end are left away.
+   *
+   * @throws IllegalArgumentException where no sheet has so many rows
+   */
   void row(int number, List<String> cells) {
     int end = cells.size();
     while (end > 0 && cells.get(end - 1).isBlank()) {
@@ -45,6 +46,9 @@ final class SheetText {
     }
     if (end == 0) {
       return;
+    }
+    if (number > MOST_ROWS) {
+      throw new IllegalArgumentException("number = " + number + ", allowed up to " + MOST_ROWS);
     }
     while (rows.size() < number - 1) {
       rows.add(List.of());

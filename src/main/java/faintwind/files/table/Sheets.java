@@ -11,8 +11,12 @@ import java.util.Map;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import javax.xml.stream.XMLStreamException;
+import org.apache.poi.ooxml.POIXMLException;
 
-/** Tells which kind of sheet a packed file holds, and reads its first sheet that is not empty. */
+/**
+ * Tells which kind of sheet a packed file holds, and reads its first sheet that is not empty. All
+ * of it is in memory: whatever fails here is the file's fault.
+ */
 final class Sheets {
   /** What one part of a packed sheet may unpack to; more is no table of readings. */
   private static final int LARGEST_PART_BYTES = 512 << 20;
@@ -20,7 +24,7 @@ final class Sheets {
   private Sheets() {}
 
   /** The lines of the sheet. */
-  static Checked<byte[]> lines(byte[] packed, String name) throws IOException {
+  static Checked<byte[]> lines(byte[] packed, String name) {
     try {
       Map<String, byte[]> parts = parts(packed);
       if (parts.containsKey("content.xml")) {
@@ -29,7 +33,11 @@ final class Sheets {
       return parts.containsKey("xl/workbook.xml")
           ? Workbook.lines(packed, name)
           : Checked.refused(Problem.error("table.not-a-sheet", Where.file(name), ""));
-    } catch (XMLStreamException | SheetXml.TooLargeException e) {
+    } catch (XMLStreamException
+        | IOException
+        | IllegalArgumentException
+        | IndexOutOfBoundsException
+        | POIXMLException e) {
       return Checked.refused(Problem.error("table.sheet-damaged", Where.file(name), ""));
     }
   }

@@ -14,6 +14,8 @@ import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackagePart;
+import org.apache.poi.openxml4j.opc.PackageRelationshipCollection;
+import org.apache.poi.openxml4j.opc.PackageRelationshipTypes;
 import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
 import org.apache.poi.xssf.eventusermodel.XSSFReader;
 import org.xml.sax.SAXException;
@@ -27,14 +29,26 @@ final class Workbook {
 
   static Checked<byte[]> lines(byte[] packed, String name) throws IOException, XMLStreamException {
     try (OPCPackage opened = OPCPackage.open(new ByteArrayInputStream(packed))) {
+      if (isHollow(opened)) {
+        return Checked.refused(Problem.error("table.sheet-damaged", Where.file(name), ""));
+      }
       XSSFReader reader = new XSSFReader(opened);
       WorkbookCells cells =
           new WorkbookCells(
-              new ReadOnlySharedStringsTable(opened), reader.getStylesTable(), epoch(reader));
+              new ReadOnlySharedStringsTable(opened),
+              Optional.ofNullable(reader.getStylesTable()),
+              epoch(reader));
       return first(reader, cells, name);
     } catch (OpenXML4JException | OpenXML4JRuntimeException | SAXException e) {
       return Checked.refused(Problem.error("table.sheet-damaged", Where.file(name), ""));
     }
+  }
+
+  /** Whether it points to a workbook that is not in it. */
+  private static boolean isHollow(OPCPackage opened) {
+    PackageRelationshipCollection core =
+        opened.getRelationshipsByType(PackageRelationshipTypes.CORE_DOCUMENT);
+    return !core.isEmpty() && opened.getPart(core.getRelationship(0)) == null;
   }
 
   private static Checked<byte[]> first(XSSFReader reader, WorkbookCells cells, String name)

@@ -24,10 +24,10 @@ import org.jspecify.annotations.Nullable;
  * become dates; a formula is what it came to when the workbook was saved.
  *
  * @param strings texts that cells share
- * @param styles formats of cells
+ * @param styles formats of cells; a small workbook has none
  * @param epoch day 0
  */
-record WorkbookCells(SharedStrings strings, StylesTable styles, Epoch epoch) {
+record WorkbookCells(SharedStrings strings, Optional<StylesTable> styles, Epoch epoch) {
   private static final double DAY_MS = 86_400_000;
 
   /** Sheets have this many columns at most. */
@@ -130,9 +130,7 @@ record WorkbookCells(SharedStrings strings, StylesTable styles, Epoch epoch) {
 
   private String number(double value, int style) {
     Optional<XSSFCellStyle> format =
-        style < styles.getNumCellStyles()
-            ? Optional.ofNullable(styles.getStyleAt(style))
-            : Optional.empty();
+        styles.filter(all -> style < all.getNumCellStyles()).map(all -> all.getStyleAt(style));
     boolean date =
         format
             .filter(f -> DateUtil.isADateFormat(f.getDataFormat(), f.getDataFormatString()))
