@@ -5,6 +5,7 @@ import faintwind.calibration.profile.LineReader;
 import faintwind.job.field.ForeignLog;
 import faintwind.job.formula.Profiles;
 import faintwind.job.live.Listen;
+import faintwind.message.Checked;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Rows;
 import faintwind.ui.work.DiskWords;
@@ -15,6 +16,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /** How readings of a logger come to an instrument: listened to, or as a log with a profile. */
@@ -84,20 +86,35 @@ public final class LoggerWays {
     desk.background()
         .entry(
             watch -> new Asked(ForeignLog.firstLines(log), Profiles.allFor(instrument)),
-            asked -> into.getChildren().setAll(preview(log, asked, use, failed)),
+            asked -> into.getChildren().setAll(answer(log, asked, use, failed)),
             failed);
   }
 
-  private record Asked(List<String> lines, List<ImportProfile> profiles) {}
+  private record Asked(Checked<List<String>> lines, List<ImportProfile> profiles) {}
+
+  private List<Node> answer(
+      Path log, Asked asked, Consumer<ImportProfile> use, Consumer<IOException> failed) {
+    return asked
+        .lines()
+        .fold(
+            (lines, notes) -> List.of(preview(log, lines, asked.profiles(), use, failed)),
+            problems ->
+                Rows.problems(
+                    problems.stream().map(desk.words()::line).toList(), true, desk.words()));
+  }
 
   private ImportPreview preview(
-      Path log, Asked asked, Consumer<ImportProfile> use, Consumer<IOException> failed) {
+      Path log,
+      List<String> lines,
+      List<ImportProfile> profiles,
+      Consumer<ImportProfile> use,
+      Consumer<IOException> failed) {
     String name = String.valueOf(log.getFileName());
-    ImportModel model = new ImportModel(desk.words(), name, asked.lines(), LineReader.Begin.FILE);
+    ImportModel model = new ImportModel(desk.words(), name, lines, LineReader.Begin.FILE);
     return new ImportPreview(
         desk.words(),
         model,
-        asked.profiles(),
+        profiles,
         profile -> {
           keep(profile, failed);
           use.accept(profile);
