@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * @param speed_m_s mean over the time that is used
  * @param shared_m_s part of the expanded uncertainty that every speed of the instrument shares
- * @param own_m_s the other part, from the scatter of the means of blocks
+ * @param own_m_s the other part: noise, and of a place the scatter of the means of blocks
  * @param used_s time that is used
  * @param faintShare share of it too faint to tell from still air
  * @param parted whether the two parts could be told from each other
@@ -30,8 +30,17 @@ public record StretchMean(
    * @param block_s length of a block: at least twice the averaging time of the rows, so that blocks
    *     are as good as independent
    * @param parts which part of an uncertainty is shared
+   * @param of what the mean is meant for
    */
-  public record How(double block_s, SharedPart parts) {}
+  public record How(double block_s, SharedPart parts, Of of) {}
+
+  /** What a mean is meant for. */
+  public enum Of {
+    /** The air in just this time: how much it changed is no uncertainty. */
+    THIS_TIME,
+    /** A place, of which the time is a sample: the scatter of its blocks counts. */
+    THE_PLACE
+  }
 
   /** A speed with its expanded uncertainty as somebody wrote it down: its parts are not known. */
   public static StretchMean typed(double speed_m_s, double u95_m_s) {
@@ -143,6 +152,9 @@ public record StretchMean(
     /** At least what the rows' own parts say, as one value a block. */
     private double own() {
       double rowsOwn_m_s = Math.sqrt(own2 / time_s);
+      if (how.of() == Of.THIS_TIME) {
+        return rowsOwn_m_s / Math.sqrt(Math.max(1, blockCount));
+      }
       if (blockCount < FEWEST_BLOCKS) {
         return Math.max(rowsOwn_m_s, halfRange());
       }

@@ -33,27 +33,33 @@ import java.util.Set;
  * @param rows rows in order, without those whose cells cannot be told apart
  * @param problems doubled columns, and rows with a wrong number of cells
  */
-record TableFile(List<String> columns, List<Row> rows, List<Problem> problems) {
+public record TableFile(List<String> columns, List<Row> rows, List<Problem> problems) {
   private static final long LARGEST_BYTES = 16L << 20;
 
-  TableFile {
+  public TableFile {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
     problems = List.copyOf(problems);
   }
 
   /** One row; cells without the blanks around them. */
-  record Row(int line, Map<String, String> cells) {
-    Row {
+  public record Row(int line, Map<String, String> cells) {
+    public Row {
       cells = Map.copyOf(cells);
     }
 
-    String cell(String column) {
+    /** A cell; empty where there is no such column. */
+    public String cell(String column) {
       return cells.getOrDefault(column, "");
     }
   }
 
-  static Checked<TableFile> read(Path path, String name) throws IOException {
+  /**
+   * The table of a file, or why it is none.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<TableFile> read(Path path, String name) throws IOException {
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());

@@ -15,7 +15,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class SurveyTest {
-  private static final StretchMean.How HOW = new StretchMean.How(20, SharedPart.unknown());
+  private static final StretchMean.How HOW =
+      new StretchMean.How(20, SharedPart.unknown(), StretchMean.Of.THE_PLACE);
 
   private static Visit visit(String place, double speed, double shared, double own) {
     StretchMean mean = new StretchMean(speed, shared, own, 100, 0, true);
