@@ -34,6 +34,7 @@ import faintwind.job.World;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.terminal.DecimalValue;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.StandardOutput;
 import faintwind.terminal.Terminal;
@@ -100,6 +101,7 @@ public final class Main {
     line.addSubcommand(new ManCommand(terminal));
     line.addSubcommand(new CommandLine.HelpCommand());
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Double.class, new DecimalValue());
     line.setOut(writer(terminal.out()));
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));

@@ -54,8 +54,13 @@ public final class RowText {
 
   /** A cell, in quotation marks where RFC 4180 asks for them. */
   public static String plainOrQuoted(String cell) {
+    return plainOrQuoted(cell, ',');
+  }
+
+  /** The same for another character between the cells. */
+  public static String plainOrQuoted(String cell, char delimiter) {
     boolean breaks = cell.contains("\n") || cell.contains("\r");
-    return breaks || cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
+    return breaks || cell.indexOf(delimiter) >= 0 || cell.contains("\"") ? quoted(cell) : cell;
   }
 
   /**

@@ -102,7 +102,7 @@ final class ForeignRows extends InputStream {
   }
 
   private LineOutcome readLine() {
-    if (!lines.isUtf8()) {
+    if (reader.lines() < LOOKED_AT_LINES && !lines.isUtf8()) {
       reader.readAs(TableSource.Form.WINDOWS_1252.word());
     }
     return reader.read(lines.text());
