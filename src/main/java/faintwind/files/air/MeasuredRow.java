@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * A row that names a place and says either when the instrument was there or what was read.
@@ -43,6 +44,9 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
       List<OptionalDouble> stay = numbers(row, STAY, here, problems);
       List<OptionalDouble> typed = numbers(row, TYPED, here, problems);
       judge(stay, typed, here, problems);
+      if (Stream.of(stay, typed).flatMap(List::stream).allMatch(OptionalDouble::isEmpty)) {
+        problems.error("air.nothing-measured", here, name);
+      }
       rows.add(
           new MeasuredRow(
               name,
