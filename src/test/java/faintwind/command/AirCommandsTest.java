@@ -52,6 +52,9 @@ class AirCommandsTest {
         .startsWith("figure,at,value,u95,least,most,unit\n")
         .contains("\nabove,0.2,0.5,,0.5,0.5,share\n")
         .contains("hour,2026-09-19T18:00+02:00,");
+    String page = Files.readString(Path.of("docs/formats/summary.md"));
+    String whole = page.substring(page.indexOf("```csv\n") + 7, page.lastIndexOf("```"));
+    assertThat(Files.readAllLines(table)).containsAll(whole.lines().toList());
     assertThat(Files.readString(svg)).startsWith("<?xml").contains("xmlns=", "What the air did");
     assertThat(shell.run("summary", speeds(), "--picture", png)).isZero();
     BufferedImage image = ImageIO.read(png.toFile());

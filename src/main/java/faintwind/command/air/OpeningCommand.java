@@ -7,6 +7,7 @@ import faintwind.job.air.ResultFile;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
@@ -102,7 +103,7 @@ public final class OpeningCommand implements Callable<Integer> {
     }
     Checked<OpeningGuide> guide = OpeningGuide.of(said);
     if (!(guide instanceof Checked.Ok<OpeningGuide> ok)) {
-      return terminal.refuse(guide.problems());
+      return refuse(guide.problems());
     }
     terminal.report(ok.notes());
     ok.value().lines(terminal.messages()).forEach(terminal.out()::println);
@@ -111,6 +112,23 @@ public final class OpeningCommand implements Callable<Integer> {
       terminal.tell("air.written", out.toString());
     }
     return ExitCode.DONE.number();
+  }
+
+  /** What no opening can be is a wrong command line; what does not suit the balls is refused. */
+  private int refuse(List<Problem> problems) {
+    List<Problem> named = problems.stream().map(OpeningCommand::named).toList();
+    boolean misuse = named.stream().anyMatch(p -> p.where().column().isPresent());
+    terminal.report(named);
+    return (misuse ? ExitCode.USAGE : ExitCode.REFUSED).number();
+  }
+
+  /** A key of the table as the option that stands for it. */
+  private static Problem named(Problem problem) {
+    return problem
+        .where()
+        .column()
+        .map(key -> problem.at(Where.NOWHERE.atColumn("--" + key.replace('_', '-'))))
+        .orElse(problem);
   }
 
   private Map<String, String> said() {

@@ -54,6 +54,9 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
       List<OptionalDouble> stay = numbers(table, row, STAY, here, problems);
       List<OptionalDouble> typed = numbers(table, row, TYPED, here, problems);
       judge(stay, typed, here, problems);
+      if (Stream.of(stay, typed).flatMap(List::stream).allMatch(OptionalDouble::isEmpty)) {
+        problems.error("air.nothing-measured", here, name);
+      }
       rows.add(
           new MeasuredRow(
               name,

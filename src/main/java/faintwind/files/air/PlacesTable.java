@@ -36,11 +36,6 @@ public final class PlacesTable {
                 String found = LogHead.excerpt(String.join(", ", table.columns()));
                 problems.error("file.column-missing", where.atLine(1), found, PLACE);
               }
-              for (MeasuredRow row : rows) {
-                if (row.stay().isEmpty() && row.typed().isEmpty()) {
-                  problems.error("air.nothing-measured", where.atLine(row.line()), row.name());
-                }
-              }
               if (!problems.hasErrors() && rows.size() < 2) {
                 problems.error("survey.one-place", where, String.valueOf(rows.size()));
               }

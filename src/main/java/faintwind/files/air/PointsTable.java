@@ -84,8 +84,6 @@ public record PointsTable(FlowSetup setup, List<MeasuredRow> rows) {
         problems.error("flow.point-unknown", here, row.name());
       } else if (byName.put(row.name(), row) != null) {
         problems.error("flow.point-twice", here, row.name());
-      } else if (row.stay().isEmpty() && row.typed().isEmpty()) {
-        problems.error("air.nothing-measured", where.atLine(row.line()), row.name());
       }
     }
     for (FlowPoint point : setup.traverse().points()) {
