@@ -38,6 +38,7 @@ public record Situation(
     InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
   private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
   private static final int DIGITS = 4;
+  private static final int TURNS_DIGITS = 3;
 
   /** In formulas: 1 where there is no design or it says stop, else 0. */
   public static final String DESIGN_STOPS = "design_stops";
@@ -213,10 +214,17 @@ public record Situation(
       String words =
           value == null
               ? messages.text("guide.value-not-known")
-              : AmountText.quantity(value, unit(name), DIGITS, messages.locale());
+              : shown(value, unit(name), messages);
       matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
     }
     return matcher.appendTail(filled).toString();
+  }
+
+  /** A time to wait in whole minutes, never too short; turns a minute as a card shows them. */
+  private static String shown(double value, String unit, Messages messages) {
+    double whole = unit.equals("min") ? Math.ceil(value) : value;
+    int digits = unit.equals("1/min") ? TURNS_DIGITS : DIGITS;
+    return AmountText.quantity(whole, unit, digits, messages.locale());
   }
 
   private static String unit(String name) {

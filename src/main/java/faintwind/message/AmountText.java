@@ -22,7 +22,8 @@ public final class AmountText {
 
   /** The same with its unit; a percent sign and a degree keep their space, ″ does not occur. */
   public static String quantity(double value, String unit, int digits, Locale locale) {
-    int least = unit.equals("mm") ? 2 : 0;
+    // hundredths of a millimetre mean something on a ball, not on an arm
+    int least = unit.equals("mm") && Math.abs(value) < 100 ? 2 : 0;
     String number = format(value, digits, least, locale);
     return unit.isEmpty() ? number : number + "\u00a0" + unit;
   }
