@@ -181,6 +181,13 @@ public final class FormulaScreen extends DataScreen {
     margin.getChildren().add(checks);
     margin.getChildren().add(Words.label(text("formula.parameters"), "tell", "semibold"));
     margin.getChildren().add(parameters(said));
+    model
+        .view()
+        .get()
+        .made()
+        .filter(made -> !made.formula().calibration().rehearsal())
+        .map(made -> new ExportBox(desk(), model.ways(), made.file()))
+        .ifPresent(margin.getChildren()::add);
   }
 
   private Node parameters(FormulaWords said) {
