@@ -17,8 +17,9 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Locale;
 
 /**
- * The whole chain: supply, fuse and switch, and two conductors to the heater; one wire of the negative alloy between
- * the balls, two of the positive alloy to joints side by side; two conductors to the input.
+ * The whole chain: supply, fuse and switch, and two conductors to the heater; one wire of the
+ * negative alloy between the balls, two of the positive alloy to joints side by side; two
+ * conductors to the input.
  *
  * @param power what feeds the heater
  * @param couple what the thermocouple's wires are
