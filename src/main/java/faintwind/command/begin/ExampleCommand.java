@@ -17,7 +17,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** {@code faintwind example runs|design|log|profile [--out FILE]}. */
+/** {@code faintwind example runs|design|log|profile|points|places [--out FILE]}. */
 @Command(
     name = "example",
     mixinStandardHelpOptions = true,

@@ -23,6 +23,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -35,33 +36,46 @@ import java.util.Set;
  * @param problems doubled columns, and rows with a wrong number of cells
  * @param numbers how the numbers in its cells are read
  */
-record TableFile(
+public record TableFile(
     List<String> columns, List<Row> rows, List<Problem> problems, TableNumbers numbers) {
   private static final long LARGEST_BYTES = 16L << 20;
 
-  TableFile {
+  public TableFile {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
     problems = List.copyOf(problems);
   }
 
   /** One row; cells without the blanks around them. */
-  record Row(int line, Map<String, String> cells) {
-    Row {
+  public record Row(int line, Map<String, String> cells) {
+    public Row {
       cells = Map.copyOf(cells);
     }
 
-    String cell(String column) {
+    /** A cell; empty where there is no such column. */
+    public String cell(String column) {
       return cells.getOrDefault(column, "");
     }
   }
 
+  /** A number of a row, in the unit of its column; empty where the cell holds none. */
+  public OptionalDouble number(Row row, String column) {
+    return numbers.read(column, row.cell(column));
+  }
+
+  /** Message id that says why a cell is not a number. */
+  public String complaint(String cell) {
+    return numbers.complaint(cell);
+  }
+
   /**
-   * Reads it.
+   * The table of a file, or why it is none.
    *
    * @param known names that a column may have
+   * @throws IOException where the disk or a permission fails
    */
-  static Checked<TableFile> read(Path path, String name, Set<String> known) throws IOException {
+  public static Checked<TableFile> read(Path path, String name, Set<String> known)
+      throws IOException {
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());

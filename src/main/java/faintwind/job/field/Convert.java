@@ -202,18 +202,22 @@ public final class Convert {
       if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
         return Checked.refused(opened.problems());
       }
-      FieldRows rows = new FieldRows();
-      LogConversion.Target shown = (row, speed) -> rows.add(row.time_s(), row.signal(), speed);
+      ShownLog shown = new ShownLog();
       ConversionCount count =
           new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready)).run(shown, watch);
       Optional<Problem> nothing = ok.value().nothing(count);
-      if (nothing.isPresent() || rows.finish().size() == 0) {
+      if (nothing.isPresent() || shown.rows().finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
       }
       LogColumns columns = ok.value().reader().columns();
       return Checked.ok(
           new LookedAtLog(
-              log, columns.start(), columns.unit().symbol(), summary(count, log.toString()), rows),
+              log,
+              columns.start(),
+              columns.unit().symbol(),
+              summary(count, log.toString()),
+              shown.rows(),
+              shown.figures(calibration)),
           ok.notes());
     }
   }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -80,6 +81,13 @@ class FieldScreenTest {
     robot.interact(() -> window.picture("field-dark"));
     assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
         .startsWith("Saturday 21 November: ");
+    assertThat(
+            robot
+                .from(robot.lookup("#field-margin").<Node>query())
+                .lookup(".bold")
+                .queryAllAs(Label.class))
+        .extracting(Label::getText)
+        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s in the mean"));
     assertThatThePlotCanBeRead(robot);
     assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");
