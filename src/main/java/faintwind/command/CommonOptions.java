@@ -9,7 +9,7 @@ public final class CommonOptions {
   @Option(names = "--force", descriptionKey = "force")
   private boolean force;
 
-  /** Where a command may write, by the rule for what is in the way. */
+  /** Where an output goes, and whether it may replace what is there. */
   public OutputPath output(Path path) {
     return new OutputPath(path, force ? OutputPath.Existing.REPLACE : OutputPath.Existing.KEEP);
   }

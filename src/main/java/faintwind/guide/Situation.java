@@ -111,7 +111,7 @@ public record Situation(
   }
 
   /** The entries that brought the sheets: those on record with them, or each choice of a design. */
-  private List<String> bringing() {
+  List<String> bringing() {
     List<String> known = designs.stream().flatMap(dated -> dated.entry().stream()).toList();
     return known.isEmpty()
         ? state.standing(DesignChosen.class).stream().map(Standing::entry).toList()
@@ -215,11 +215,16 @@ public record Situation(
       String words =
           value == null
               ? messages.text("guide.value-not-known")
-              : AmountText.quantity(
-                  value, unit(name), digits(value, unit(name)), messages.locale());
+              : shown(value, unit(name), messages);
       matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
     }
     return matcher.appendTail(filled).toString();
+  }
+
+  /** A time to wait is whole minutes and never too short. */
+  private static String shown(double value, String unit, Messages messages) {
+    double whole = unit.equals("min") ? Math.ceil(value) : value;
+    return AmountText.quantity(whole, unit, digits(value, unit), messages.locale());
   }
 
   /** As many as are known, and as the instrument at hand can show. */

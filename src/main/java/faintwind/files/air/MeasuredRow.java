@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -23,6 +25,7 @@ import java.util.stream.Stream;
 public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<Typed> typed) {
   static final List<String> STAY = List.of("from_s", "to_s");
   static final List<String> TYPED = List.of("speed_m_s", "u95_m_s");
+  private static final List<String> OTHERS = List.of("depth_mm", "up_mm", "note");
   private static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
 
   /** From one time of a log to another. */
@@ -30,6 +33,13 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
 
   /** What a person wrote down. */
   public record Typed(double speed_m_s, double u95_m_s) {}
+
+  /** Every column that a table of such rows may have. */
+  static Set<String> columns(String nameColumn) {
+    return Stream.of(List.of(nameColumn), STAY, TYPED, OTHERS)
+        .flatMap(List::stream)
+        .collect(Collectors.toSet());
+  }
 
   /** Reads the rows of a table that is led by a column of names. */
   static List<MeasuredRow> read(
@@ -41,8 +51,8 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
       if (name.isEmpty()) {
         problems.error("air.no-name", here.atColumn(nameColumn), "");
       }
-      List<OptionalDouble> stay = numbers(row, STAY, here, problems);
-      List<OptionalDouble> typed = numbers(row, TYPED, here, problems);
+      List<OptionalDouble> stay = numbers(table, row, STAY, here, problems);
+      List<OptionalDouble> typed = numbers(table, row, TYPED, here, problems);
       judge(stay, typed, here, problems);
       if (Stream.of(stay, typed).flatMap(List::stream).allMatch(OptionalDouble::isEmpty)) {
         problems.error("air.nothing-measured", here, name);
@@ -58,15 +68,19 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
   }
 
   private static List<OptionalDouble> numbers(
-      TableFile.Row row, List<String> columns, Where here, ProblemList problems) {
+      TableFile table, TableFile.Row row, List<String> columns, Where here, ProblemList problems) {
     List<OptionalDouble> numbers = new ArrayList<>();
     for (String column : columns) {
       String cell = row.cell(column);
-      OptionalDouble number = NumberCell.parse(cell);
+      OptionalDouble number = table.number(row, column);
       if (!cell.isEmpty() && number.isEmpty()) {
-        problems.error(NumberCell.complaint(cell), here.atColumn(column), cell);
+        problems.error(table.complaint(cell), here.atColumn(column), cell);
       } else if (TYPED.contains(column)) {
-        SPEED.trouble(cell, here.atColumn(column)).ifPresent(problems::add);
+        SPEED
+            .trouble(
+                number.isPresent() ? NumberCell.shown(number.getAsDouble()) : cell,
+                here.atColumn(column))
+            .ifPresent(problems::add);
       }
       numbers.add(number);
     }

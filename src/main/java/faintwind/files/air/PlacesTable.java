@@ -24,7 +24,7 @@ public final class PlacesTable {
   public static Checked<List<MeasuredRow>> read(Path path) throws IOException {
     String name = path.toString();
     Where where = Where.file(name);
-    return TableFile.read(path, name)
+    return TableFile.read(path, name, MeasuredRow.columns(PLACE))
         .then(
             table -> {
               ProblemList problems = new ProblemList();

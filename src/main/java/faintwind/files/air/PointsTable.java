@@ -5,10 +5,10 @@ import faintwind.calibration.flow.InTheWay;
 import faintwind.calibration.flow.Opening;
 import faintwind.calibration.flow.Opening.Shape;
 import faintwind.calibration.flow.Traverse;
-import faintwind.files.FirstLines;
 import faintwind.files.ProblemList;
 import faintwind.files.run.LogHead;
 import faintwind.files.run.TableFile;
+import faintwind.files.table.FirstLines;
 import faintwind.message.Checked;
 import faintwind.message.Field;
 import faintwind.message.Numerals;
@@ -46,12 +46,16 @@ public record PointsTable(FlowSetup setup, List<MeasuredRow> rows) {
   public static Checked<PointsTable> read(Path path) throws IOException {
     String name = path.toString();
     Where where = Where.file(name);
-    Checked<TableFile> read = TableFile.read(path, name);
+    Checked<TableFile> read = TableFile.read(path, name, MeasuredRow.columns(POINT));
     if (!(read instanceof Checked.Ok<TableFile> ok)) {
       return Checked.refused(read.problems());
     }
+    Checked<FirstLines> head = FirstLines.of(path, HEAD_LINES);
+    if (!(head instanceof Checked.Ok<FirstLines> first)) {
+      return Checked.refused(head.problems());
+    }
     Map<String, String> said = new LinkedHashMap<>();
-    for (String line : FirstLines.of(path, HEAD_LINES)) {
+    for (String line : first.value().lines()) {
       int colon = line.indexOf(':');
       if (line.startsWith("#") && colon > 0) {
         said.put(line.substring(1, colon).strip(), line.substring(colon + 1).strip());

@@ -209,4 +209,28 @@ class FieldScreenTest {
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
     assertThat(model.view().get().look().orElseThrow().summary().rows()).isEqualTo(300);
   }
+
+  @Test
+  void aForeignLogThatIsBroughtInIsAskedAboutBeginningWithADraft(FxRobot robot)
+      throws IOException, TimeoutException {
+    Path calibration = folder.resolve("cal4.json");
+    CalibrationFile.write(
+        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    StringBuilder rows = new StringBuilder("time [min];dT [K]\n");
+    for (int i = 0; i < 300; i++) {
+      rows.append(String.format(Locale.ROOT, "%.2f;%.2f%n", 0.05 * i, 20 + Math.sin(i / 30.0)));
+    }
+    Path log = folder.resolve("dropped.txt");
+    Files.writeString(log, rows.toString().replace('.', ','));
+    robot.interact(() -> model.useCalibration(calibration));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
+    robot.interact(() -> model.open(log));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> robot.lookup("#import-begin").tryQuery().isPresent());
+    assertThat(robot.lookup("#import-use").queryAs(Button.class).isDisabled()).isFalse();
+    robot.interact(() -> robot.lookup("#import-use").queryAs(Button.class).fire());
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
+    assertThat(model.view().get().look().orElseThrow().summary().rows()).isEqualTo(300);
+  }
 }

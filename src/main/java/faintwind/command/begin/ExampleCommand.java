@@ -1,5 +1,6 @@
-package faintwind.command;
+package faintwind.command.begin;
 
+import faintwind.command.CommonOptions;
 import faintwind.job.WriteExample;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
