@@ -149,6 +149,17 @@ class RefusedGalleryTest {
     return contents;
   }
 
+  /** What guards the program against its own files and has no bad input that a user could write. */
+  private static final String NOT_REACHED =
+      """
+      `checklist.gate-missing` guards a whole checklist. Your own files lie over the shipped ones: \
+      one that drops a gate, or a list that drops a step, is refused before that, and the shipped \
+      one is used in its place. Other languages and later versions of the checklist are tried with it.
+
+      `design.cells-unknown` is a stop on the design sheet for a battery whose file does not say \
+      what its cells are. Commands and window read the shipped batteries alone, and each of these says it.
+      """;
+
   private static String page() throws IOException {
     List<String> lines = new ArrayList<>();
     lines.add("# Every refusal, as the program tells it");
@@ -163,6 +174,7 @@ class RefusedGalleryTest {
       }
       entry(input, lines);
     }
+    lines.addAll(List.of("", "## Not reached by a command", "", NOT_REACHED.strip()));
     return String.join("\n", lines) + "\n";
   }
 

@@ -29,7 +29,7 @@ import java.util.Locale;
 public record WiringDrawing(Power power, Couple couple, Input input, Messages messages)
     implements Picture {
   /** Size the drawing is laid out for; it scales to the size it is given. */
-  public static final PictureSize SIZE = new PictureSize(340, 492);
+  public static final PictureSize SIZE = new PictureSize(340, 540);
 
   /** What reads the signal. */
   public enum Input {
@@ -89,16 +89,16 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
     g.setTransform(before);
   }
 
-  /** The parts at their places in a field of 340 by 492. */
+  /** The parts at their places in a field of 340 by 540. */
   private record Layout(PlotPen pen, WiringDrawing what) {
     private static final double HEATED_X = 85;
     private static final double REFERENCE_X = 255;
-    private static final double BALLS_Y = 190;
+    private static final double BALLS_Y = 238;
     private static final double RADIUS = 34;
-    private static final double JOINTS_Y = 345;
+    private static final double JOINTS_Y = 393;
     private static final double PLUS_X = 150;
     private static final double MINUS_X = 190;
-    private static final double INPUT_Y = 424;
+    private static final double INPUT_Y = 472;
     private static final BasicStroke INK =
         new BasicStroke(1.75f, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
     private static final BasicStroke DASHED =
@@ -115,26 +115,36 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
       input();
     }
 
+    /** The fuse goes next to the cells: what the regulator draws passes it too. */
     private void supply() {
-      box(8, what.power().supply(), what.power().regulated());
-      guardedPlus();
-      pen.rule(100, 68, 100, BALLS_Y - 14, PlotToken.INK, 1.75);
-      small("+", 58, 82, PlotPen.Align.END);
-      small("−", 112, 84, PlotPen.Align.START);
-      tie(62, 108, 104);
-      small(what.text("plot.wiring.power"), 122, 100, PlotPen.Align.START);
-      small(what.power().cable(), 122, 118, PlotPen.Align.START);
+      box(8, 40, what.power().supply(), "");
+      wires(48, 116);
+      Shape fuse = new Rectangle2D.Double(65, 56, 10, 20);
+      pen.stroke(fuse, PlotToken.INK, INK);
+      small(what.text("plot.wiring.fuse"), 58, 72, PlotPen.Align.END);
+      small("+", 78, 64, PlotPen.Align.START);
+      small("−", 112, 64, PlotPen.Align.START);
+      if (!what.power().regulated().isEmpty()) {
+        box(84, 32, what.power().regulated(), "");
+      }
+      switched();
+      tie(62, 108, 130);
+      small(what.text("plot.wiring.power"), 122, 136, PlotPen.Align.START);
+      small(what.power().cable(), 122, 154, PlotPen.Align.START);
     }
 
-    /** The plus wire with its fuse next to the supply and the switch behind it. */
-    private void guardedPlus() {
-      pen.rule(70, 68, 70, 118, PlotToken.INK, 1.75);
-      Shape fuse = new Rectangle2D.Double(65, 74, 10, 20);
-      pen.stroke(fuse, PlotToken.INK, INK);
-      pen.rule(70, 134, 60, 119, PlotToken.INK, 1.75);
-      pen.rule(70, 134, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
-      small(what.text("plot.wiring.fuse"), 58, 98, PlotPen.Align.END);
-      small(what.text("plot.wiring.switch"), 54, 132, PlotPen.Align.END);
+    private void wires(double from, double to) {
+      pen.rule(70, from, 70, to, PlotToken.INK, 1.75);
+      pen.rule(100, from, 100, to, PlotToken.INK, 1.75);
+    }
+
+    /** The plus wire with its switch open. */
+    private void switched() {
+      pen.rule(70, 116, 70, 144, PlotToken.INK, 1.75);
+      pen.rule(70, 160, 61, 145, PlotToken.INK, 1.75);
+      pen.rule(70, 160, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
+      pen.rule(100, 116, 100, BALLS_Y - 14, PlotToken.INK, 1.75);
+      small(what.text("plot.wiring.switch"), 54, 158, PlotPen.Align.END);
     }
 
     /** A tie that takes the pull off the wires. */
@@ -210,7 +220,7 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
 
     private void input() {
       String key = "plot.wiring.input." + what.input().name().toLowerCase(Locale.ROOT);
-      box(INPUT_Y, what.text(key), what.text(key + "-note"));
+      box(INPUT_Y, 60, what.text(key), what.text(key + "-note"));
       if (what.input() == Input.VOLTAGE) {
         bias();
       } else if (what.input() == Input.COMPENSATED) {
@@ -240,11 +250,11 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
       small(what.text("plot.wiring.terminal"), 278, y - 8, PlotPen.Align.START);
     }
 
-    private void box(double y, String first, String second) {
-      Shape box = new RoundRectangle2D.Double(8, y, 324, 60, 6, 6);
+    private void box(double y, double high, String first, String second) {
+      Shape box = new RoundRectangle2D.Double(8, y, 324, high, 6, 6);
       pen.fill(box, PlotToken.SHEET);
       pen.stroke(box, PlotToken.INK, INK);
-      double line = second.isEmpty() ? y + 35 : y + 25;
+      double line = second.isEmpty() ? y + high / 2 + 5 : y + 25;
       pen.words(first, 170, line, strong(), PlotToken.INK, PlotPen.Align.MIDDLE);
       small(second, 170, y + 45, PlotPen.Align.MIDDLE);
     }
