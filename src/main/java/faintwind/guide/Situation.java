@@ -23,6 +23,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -37,7 +38,8 @@ import java.util.regex.Pattern;
 public record Situation(
     InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
   private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
-  private static final int DIGITS = 4;
+  private static final int DIGITS = 3;
+  private static final Set<String> FINE_UNITS = Set.of("Ω", "hPa");
 
   /** In formulas: 1 where there is no design or it says stop, else 0. */
   public static final String DESIGN_STOPS = "design_stops";
@@ -213,10 +215,21 @@ public record Situation(
       String words =
           value == null
               ? messages.text("guide.value-not-known")
-              : AmountText.quantity(value, unit(name), DIGITS, messages.locale());
+              : shown(value, unit(name), messages);
       matcher.appendReplacement(filled, Matcher.quoteReplacement(words));
     }
     return matcher.appendTail(filled).toString();
+  }
+
+  /** A time to wait is whole minutes and never too short. */
+  private static String shown(double value, String unit, Messages messages) {
+    double whole = unit.equals("min") ? Math.ceil(value) : value;
+    return AmountText.quantity(whole, unit, digits(value, unit), messages.locale());
+  }
+
+  /** As many as are known, and as the instrument at hand can show. */
+  private static int digits(double value, String unit) {
+    return FINE_UNITS.contains(unit) && Math.abs(value) >= 100 ? DIGITS + 1 : DIGITS;
   }
 
   private static String unit(String name) {

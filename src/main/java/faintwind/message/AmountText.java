@@ -13,6 +13,9 @@ import java.util.Locale;
 public final class AmountText {
   static final char NARROW_SPACE = '\u202f';
 
+  /** Up to the largest ball a length is one for a caliper, which shows hundredths. */
+  private static final double CALIPER_MM = 40;
+
   private AmountText() {}
 
   /** A number rounded to that many significant digits, without zeros that say nothing. */
@@ -22,7 +25,7 @@ public final class AmountText {
 
   /** The same with its unit; a percent sign and a degree keep their space, ″ does not occur. */
   public static String quantity(double value, String unit, int digits, Locale locale) {
-    int least = unit.equals("mm") ? 2 : 0;
+    int least = unit.equals("mm") && Math.abs(value) < CALIPER_MM ? 2 : 0;
     String number = format(value, digits, least, locale);
     return unit.isEmpty() ? number : number + "\u00a0" + unit;
   }

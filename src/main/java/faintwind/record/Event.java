@@ -226,6 +226,10 @@ public sealed interface Event {
     SPEEDS,
     /** Means of whole minutes of speeds. */
     MINUTES,
+    /** Flow through an opening. */
+    FLOW,
+    /** Places ranked by their speed. */
+    SURVEY,
     REPORT,
     PLAN,
     /** A last line that a crash cut off, set aside. */

@@ -52,14 +52,16 @@ class RecheckCommandTest {
         .contains("spin03: the arm says ")
         .contains("spin06: ")
         .contains("they agree")
-        .contains("The calibration stands.")
+        .contains("The calibration still holds.")
         .doesNotContain("differ");
   }
 
   @Test
   void oneSpeedIsEnough() throws IOException {
     assertThat(shell.run("recheck", CALIBRATION, runs(row -> row, "spin04"))).isZero();
-    assertThat(shell.said()).contains("spin04: the arm says ").contains("The calibration stands.");
+    assertThat(shell.said())
+        .contains("spin04: the arm says ")
+        .contains("The calibration still holds.");
     Path folder = temp.resolve("two speeds ü/runs.csv");
     assertThat(shell.run("recheck", Cellar.shipped(temp, "rind-1"), folder))
         .as("by the one in force")

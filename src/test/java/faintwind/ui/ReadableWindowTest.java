@@ -64,6 +64,7 @@ class ReadableWindowTest {
     assertNothing();
   }
 
+  @Tag("long")
   @Test
   void everythingCanBeReadInALongerLanguage(FxRobot robot) throws IOException {
     walk(robot, LongerWords.LOCALE, EXTREMES, List.of(Theme.LIGHT));

@@ -17,6 +17,7 @@ import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -25,6 +26,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** Makes the pictures of the screens in docs/screenshots, at two sizes, light and dark. */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class ScreenshotsTest {
   private static final Path PICTURES = Path.of("docs/screenshots");

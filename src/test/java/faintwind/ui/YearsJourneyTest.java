@@ -64,7 +64,17 @@ class YearsJourneyTest {
     recheck(journey, cellar);
     place(robot, journey, Place.FORMULA, () -> journey.there("#formula-loss"));
     Waiting.until(() -> journey.words("#next-detail").contains("2027-10-20"));
+    takeTheFormulaElsewhere(journey);
     journey.close();
+  }
+
+  private void takeTheFormulaElsewhere(Journey journey) throws IOException {
+    Path target = folder.resolve("on-the-logger.py");
+    journey.choose(target);
+    journey.fire("#export-micropython");
+    Waiting.until(() -> journey.words("#formula-export-answer").contains("on-the-logger.py"));
+    assertThat(target).content().contains("Rind 1, north shelf", "SHA-256");
+    journey.pictures("formula-export");
   }
 
   private static void assertThatTheOtherTwoCanBeChosen(FxRobot robot, Journey journey) {
@@ -83,7 +93,7 @@ class YearsJourneyTest {
     Path runs = Files.write(folder.resolve("check/runs.csv"), copied(session, few));
     journey.choose(runs);
     journey.fire("#recheck-choose");
-    Waiting.until(() -> journey.words("#recheck-answer").contains("The calibration stands."));
+    Waiting.until(() -> journey.words("#recheck-answer").contains("The calibration still holds."));
     assertThat(journey.words("#recheck-answer")).contains("spin01", "spin02", "they agree");
     Waiting.until(
         () ->
@@ -93,7 +103,7 @@ class YearsJourneyTest {
                 .filter(done -> done.event().agrees())
                 .filter(done -> Files.isRegularFile(cellar.resolve(done.event().runs())))
                 .isPresent());
-    assertThat(journey.words("#recheck-answer")).contains("The calibration stands.");
+    assertThat(journey.words("#recheck-answer")).contains("The calibration still holds.");
     journey.pictures("record");
   }
 

@@ -17,8 +17,9 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.Locale;
 
 /**
- * The whole chain: supply and two conductors to the heater; one wire of the negative alloy between
- * the balls, two of the positive alloy to joints side by side; two conductors to the input.
+ * The whole chain: supply, fuse and switch, and two conductors to the heater; one wire of the
+ * negative alloy between the balls, two of the positive alloy to joints side by side; two
+ * conductors to the input.
  *
  * @param power what feeds the heater
  * @param couple what the thermocouple's wires are
@@ -116,13 +117,24 @@ public record WiringDrawing(Power power, Couple couple, Input input, Messages me
 
     private void supply() {
       box(8, what.power().supply(), what.power().regulated());
-      pen.rule(70, 68, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
+      guardedPlus();
       pen.rule(100, 68, 100, BALLS_Y - 14, PlotToken.INK, 1.75);
-      small("+", 58, 84, PlotPen.Align.END);
+      small("+", 58, 82, PlotPen.Align.END);
       small("−", 112, 84, PlotPen.Align.START);
       tie(62, 108, 104);
       small(what.text("plot.wiring.power"), 122, 100, PlotPen.Align.START);
       small(what.power().cable(), 122, 118, PlotPen.Align.START);
+    }
+
+    /** The plus wire with its fuse next to the supply and the switch behind it. */
+    private void guardedPlus() {
+      pen.rule(70, 68, 70, 118, PlotToken.INK, 1.75);
+      Shape fuse = new Rectangle2D.Double(65, 74, 10, 20);
+      pen.stroke(fuse, PlotToken.INK, INK);
+      pen.rule(70, 134, 60, 119, PlotToken.INK, 1.75);
+      pen.rule(70, 134, 70, BALLS_Y - 14, PlotToken.INK, 1.75);
+      small(what.text("plot.wiring.fuse"), 58, 98, PlotPen.Align.END);
+      small(what.text("plot.wiring.switch"), 54, 132, PlotPen.Align.END);
     }
 
     /** A tie that takes the pull off the wires. */

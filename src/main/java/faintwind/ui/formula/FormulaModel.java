@@ -2,13 +2,11 @@ package faintwind.ui.formula;
 
 import faintwind.calibration.Cancelled;
 import faintwind.guide.InForceGate.Answer;
-import faintwind.job.JobWatch;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.message.Problem;
 import faintwind.ui.frame.DataModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -28,7 +26,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  */
 public final class FormulaModel extends DataModel<FormulaModel.View> {
   private final Background background;
-  private Ways ways;
+  private FormulaWays ways;
   private Optional<Path> table = Optional.empty();
   private Optional<Running> fitting = Optional.empty();
   private Optional<Running> drawing = Optional.empty();
@@ -73,64 +71,17 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
     }
   }
 
-  /** What the model asks of the world. */
-  public interface Ways {
-
-    /** What is known of the measurement of runs without asking; off the JavaFX thread. */
-    Checked<MeasuredKnown> known(Path table) throws IOException;
-
-    /**
-     * Fits the runs of a table and keeps the calibration file; off the JavaFX thread.
-     *
-     * @param said what a person said of their measurement
-     */
-    Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException;
-
-    /**
-     * Reads the calibration again that was made or put in force last; empty where there is none.
-     */
-    Optional<Checked<Kept>> read() throws IOException;
-
-    /** Whether a calibration is the one in force. */
-    boolean isInForce(String file);
-
-    /** The same with its fitted recordings; off the JavaFX thread. */
-    Kept drawnAgain(Kept kept, JobWatch watch) throws IOException;
-
-    /** Notes in the journal that a calibration was made. */
-    void made(Kept kept);
-
-    /** Whether a calibration may be put in force, and what is open in the build. */
-    Answer gate(Kept kept);
-
-    /** What is wrong with a reason why a calibration counts that does not meet the build. */
-    List<Problem> whyNotExplained(String reason);
-
-    /** Puts it in force with that reason, in the person's name. */
-    void forceExplained(String file, String reason);
-
-    /** Puts a calibration file in force. */
-    void putInForce(String file);
-
-    /** Writes the build log into the instrument's folder; off the JavaFX thread. */
-    Checked<String> writeBuildLog() throws IOException;
-
-    /** When the calibration in force is to be made again, in words; empty where none is. */
-    Optional<String> due();
-
-    /** Goes to the turntable. */
-    void toTurntable();
-
-    /** Goes to the field logs that the calibration in force is for. */
-    void toField();
-  }
-
   /** A model without runs. */
-  public FormulaModel(Messages words, Background background, Ways ways) {
+  public FormulaModel(Messages words, Background background, FormulaWays ways) {
     super(words, View.NOTHING);
     this.background = background;
     this.ways = ways;
     say();
+  }
+
+  /** What it asks of the world. */
+  FormulaWays ways() {
+    return ways;
   }
 
   /** The fit while it runs. */
@@ -147,7 +98,7 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
   }
 
   /** Goes on for an instrument that was opened again. */
-  void goOn(Ways fresh) {
+  void goOn(FormulaWays fresh) {
     ways = fresh;
   }
 

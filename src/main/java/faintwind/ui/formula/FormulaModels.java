@@ -21,7 +21,7 @@ public final class FormulaModels {
    * @param ways what the model asks of the world, for the instrument as it is open now
    */
   public FormulaModel of(
-      Path folder, Optional<Path> runsTable, FormulaModel.Ways ways, Supplier<FormulaModel> fresh) {
+      Path folder, Optional<Path> runsTable, FormulaWays ways, Supplier<FormulaModel> fresh) {
     FormulaModel known = byFolder.get(folder);
     if (known != null && known.holds(runsTable)) {
       known.goOn(ways);

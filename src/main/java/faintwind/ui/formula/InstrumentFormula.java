@@ -5,6 +5,7 @@ import faintwind.guide.InForceGate;
 import faintwind.guide.Situation;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.formula.MeasuredKnown;
@@ -25,7 +26,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The formula of the instrument that is open. */
-public final class InstrumentFormula implements FormulaModel.Ways {
+public final class InstrumentFormula implements FormulaWays {
   private final Desk desk;
   private final OpenInstrument instrument;
   private final KeepFormula job;
@@ -128,6 +129,12 @@ public final class InstrumentFormula implements FormulaModel.Ways {
   @Override
   public Checked<String> writeBuildLog() throws IOException {
     return instrument.writeLog(Optional.empty()).map(file -> WriteReport.KEPT_AS);
+  }
+
+  @Override
+  public Checked<Path> export(String file, ExportFormula.Kind kind, Path target)
+      throws IOException {
+    return new ExportFormula(desk.words()).write(instrument.folder().resolve(file), kind, target);
   }
 
   @Override

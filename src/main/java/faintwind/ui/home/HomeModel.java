@@ -10,6 +10,7 @@ import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
@@ -89,18 +90,30 @@ public final class HomeModel {
   /** Reads the folder in the background. */
   public void read() {
     background.entry(
-        watch -> workspace.read(),
+        watch -> workspace.read(many -> background.meanwhile(() -> glance(many))),
         this::show,
-        world ->
-            next.set(
-                Next.say(
-                    Mark.BLOCKED,
-                    words.text("window.home.unreadable", String.valueOf(world.getMessage())))));
+        this::unreadable);
+  }
+
+  private void unreadable(IOException world) {
+    next.set(
+        Next.say(
+            Mark.BLOCKED,
+            words.text("window.home.unreadable", String.valueOf(world.getMessage()))));
+  }
+
+  /** Shows which instruments there are, before what each needs is known. */
+  private void glance(List<Path> folders) {
+    if (mode.get() == Mode.READING && found.isEmpty()) {
+      mode.set(Mode.LIST);
+      view.set(homeWords.glance(folders));
+      next.set(Next.say(Mark.DOING, words.text("window.home.reading")));
+    }
   }
 
   private void show(Workspace.Found now) {
     found = now;
-    boolean empty = now.instruments().isEmpty() && now.broken().isEmpty();
+    boolean empty = now.isEmpty();
     if (mode.get() != Mode.NAMING) {
       mode.set(empty ? Mode.FIRST_RUN : Mode.LIST);
     }
@@ -133,7 +146,12 @@ public final class HomeModel {
         .map(Workspace.Listed::standpoint)
         .filter(standpoint -> standpoint.view().path().equals(folder))
         .findFirst()
-        .ifPresent(open);
+        .ifPresentOrElse(open, () -> openUnread(folder));
+  }
+
+  /** One that was asked for before all are read does not wait for the others. */
+  private void openUnread(Path folder) {
+    background.runQuietly(watch -> workspace.standpoint(folder), open, this::unreadable);
   }
 
   /** Shows the form for a new instrument. */

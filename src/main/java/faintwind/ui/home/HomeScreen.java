@@ -7,6 +7,8 @@ import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
+import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Platform;
 import javafx.beans.property.StringProperty;
@@ -24,11 +26,18 @@ public final class HomeScreen extends DataScreen {
   private final HomeModel model;
   private final HomeMargin margin;
 
+  /** So many rows at a time: each is a drawing of its own, and nobody reads five hundred. */
+  private static final int PAGE = 40;
+
+  private int most = PAGE;
+
   @FXML private Label title;
   @FXML private VBox list;
   @FXML private Heads heads;
   @FXML private Label orderSaid;
   @FXML private Hyperlink order;
+  @FXML private TextField find;
+  @FXML private Hyperlink more;
   @FXML private VBox rows;
   @FXML private VBox broken;
   @FXML private VBox first;
@@ -39,6 +48,8 @@ public final class HomeScreen extends DataScreen {
     this.model = model;
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
+    find.textProperty().addListener((text, was, now) -> showRows(model.view().get()));
+    more.setOnAction(event -> showMore());
     fillFirst();
     fillNaming();
     withMargin(margin.node());
@@ -52,12 +63,7 @@ public final class HomeScreen extends DataScreen {
     margin.show(view);
     orderSaid.setText(text(model.isByName() ? "window.home.by-name" : "window.home.by-need"));
     order.setText(text(model.isByName() ? "window.home.order-need" : "window.home.order-name"));
-    rows.getChildren()
-        .setAll(
-            view.lines().stream()
-                .map(line -> new HomeRow(line, desk().words(), () -> model.open(line.folder())))
-                .toList());
-    heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
+    showRows(view);
     broken
         .getChildren()
         .setAll(view.broken().stream().map(b -> (Node) Words.label(b, "broken-folder")).toList());
@@ -68,6 +74,32 @@ public final class HomeScreen extends DataScreen {
       // After the layout, when the rows are in the scene.
       Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
     }
+  }
+
+  private void showRows(HomeView view) {
+    String wanted = find.getText().strip().toLowerCase(Locale.ROOT);
+    List<HomeView.Line> found =
+        view.lines().stream()
+            .filter(line -> line.name().toLowerCase(Locale.ROOT).contains(wanted))
+            .toList();
+    rows.getChildren()
+        .setAll(
+            found.stream()
+                .limit(most)
+                .map(line -> new HomeRow(line, desk().words(), () -> model.open(line.folder())))
+                .toList());
+    heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
+    Boxes.present(find, view.lines().size() > PAGE);
+    int hidden = found.size() - rows.getChildren().size();
+    Boxes.present(more, hidden > 0);
+    more.setText(text("window.home.more", Math.min(PAGE, hidden), hidden));
+  }
+
+  private void showMore() {
+    int first = rows.getChildren().size();
+    most += PAGE;
+    showRows(model.view().get());
+    rows.getChildren().get(first).requestFocus();
   }
 
   private void showMode(HomeModel.Mode mode) {

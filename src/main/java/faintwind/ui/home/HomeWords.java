@@ -18,6 +18,7 @@ import faintwind.ui.instrument.OpenInstrument.Standpoint;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Mark;
+import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -49,6 +50,21 @@ final class HomeWords {
             .toList();
     return new HomeView(
         words.text("window.home.title", lines.size(), needing), lines, running, broken);
+  }
+
+  /** Folders that were not looked into yet: each can be opened, and no more is known. */
+  HomeView glance(List<Path> folders) {
+    State unread = new State(Mark.DOING, words.text("window.home.unread"), "");
+    List<Line> lines =
+        folders.stream()
+            .map(
+                folder -> {
+                  String name = String.valueOf(folder.getFileName());
+                  return new Line(folder, name, "", List.of(), unread, new Said("", ""), false);
+                })
+            .toList();
+    String title = words.text("window.home.reading-many", lines.size());
+    return new HomeView(title, lines, List.of(), List.of());
   }
 
   private String sentences(List<Problem> problems) {

@@ -20,6 +20,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /**
@@ -27,6 +28,9 @@ import java.util.stream.Stream;
  */
 public final class Workspace {
   private static final String JOURNAL = "journal.jsonl";
+
+  /** Fewer are read before anybody could read their names. */
+  private static final int MANY = 25;
 
   private final Path folder;
   private final Clock clock;
@@ -43,6 +47,10 @@ public final class Workspace {
     public Found {
       instruments = List.copyOf(instruments);
       broken = List.copyOf(broken);
+    }
+
+    public boolean isEmpty() {
+      return instruments.isEmpty() && broken.isEmpty();
     }
   }
 
@@ -64,6 +72,11 @@ public final class Workspace {
     this.clock = clock;
   }
 
+  /** Opens one instrument of the folder. */
+  public Standpoint standpoint(Path path) throws IOException {
+    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+  }
+
   /** Name of the folder. */
   public String name() {
     Path last = folder.getFileName();
@@ -81,9 +94,19 @@ public final class Workspace {
 
   /** Reads every instrument. */
   public Found read() throws IOException {
+    return read(folders -> {});
+  }
+
+  /**
+   * Reads every instrument.
+   *
+   * @param many told at once, on the thread that reads, which folders there are, where they are so
+   *     many that reading them takes a while
+   */
+  public Found read(Consumer<List<Path>> many) throws IOException {
     List<Path> folders = instrumentFolders();
-    if (!folders.isEmpty()) {
-      look(folders.get(0)); // what they share is read once, before many are looked at together
+    if (folders.size() >= MANY) {
+      many.accept(folders);
     }
     List<Looked> all;
     try {
@@ -106,7 +129,7 @@ public final class Workspace {
 
   private Looked look(Path path) throws IOException {
     try {
-      Standpoint standpoint = Standpoint.of(open(path), OffsetDateTime.now(clock));
+      Standpoint standpoint = standpoint(path);
       return new Listed(standpoint, describe(standpoint));
     } catch (BrokenFolderException e) {
       return new Broken(path, e.problems());
@@ -129,7 +152,7 @@ public final class Workspace {
   public Standpoint begin(String name, String who) throws IOException {
     Path path = Workplace.freeFolder(folder, name);
     Enter.begin(path, new InstrumentCreated(name, false), clock, Enter.Person.named(who));
-    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+    return standpoint(path);
   }
 
   /**
@@ -148,7 +171,7 @@ public final class Workspace {
     Enter.Person person = Enter.Person.named(name);
     Enter.begin(path, new InstrumentCreated(name, true), clock, person);
     new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
-    return Standpoint.of(open(path), OffsetDateTime.now(clock));
+    return standpoint(path);
   }
 
   private synchronized Optional<String> describe(Standpoint standpoint) throws IOException {

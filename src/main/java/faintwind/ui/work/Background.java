@@ -92,6 +92,11 @@ public final class Background {
     submit(entries, work, new Running(System.nanoTime()), new Answer<>(done, failed, () -> {}));
   }
 
+  /** Does something small on the JavaFX thread while the work that found it goes on. */
+  public void meanwhile(Runnable small) {
+    javafx.execute(small);
+  }
+
   private record Answer<T>(Consumer<T> done, Consumer<IOException> failed, Runnable ended) {}
 
   private static <T> void post(Executor javafx, Answer<T> answers, Runnable last) {

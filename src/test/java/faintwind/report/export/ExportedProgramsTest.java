@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -101,6 +102,7 @@ class ExportedProgramsTest {
     assertThat(found).as("difference from vectors of six digits").isLessThan(5 * stated + 5e-4);
   }
 
+  @Tag("long")
   @Test
   void microPythonMeetsConvert() throws Exception {
     String file = export("micropython", "faintwind.py").toString();

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
+import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
@@ -34,7 +35,7 @@ class FormulaModelsTest {
   private final FormulaModels models = new FormulaModels();
 
   /** Fits until it is told that it is enough, and refuses then. */
-  private final class Slow implements FormulaModel.Ways {
+  private final class Slow implements FormulaWays {
     @Override
     public Checked<MeasuredKnown> known(Path table) throws IOException {
       return MeasuredKnown.of(table);
@@ -97,6 +98,11 @@ class FormulaModelsTest {
 
     @Override
     public void toTurntable() {}
+
+    @Override
+    public Checked<Path> export(String file, ExportFormula.Kind kind, Path target) {
+      return Checked.ok(target);
+    }
 
     @Override
     public void toField() {}

@@ -7,6 +7,7 @@ import faintwind.calibration.Origin;
 import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
+import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.formula.MeasuredKnown;
@@ -65,7 +66,7 @@ class FormulaScreenTest {
   }
 
   /** A folder without a journal: what would be entered stands in a list. */
-  private final class Folder implements FormulaModel.Ways {
+  private final class Folder implements FormulaWays {
     private KeepFormula job(MeasuredWhen said) {
       return new KeepFormula(
           folder,
@@ -149,6 +150,11 @@ class FormulaScreenTest {
     @Override
     public void toTurntable() {
       journal.add("turntable");
+    }
+
+    @Override
+    public Checked<Path> export(String file, ExportFormula.Kind kind, Path target) {
+      return Checked.ok(target);
     }
 
     @Override

@@ -39,6 +39,30 @@ class HomeModelTest {
         .hasValueSatisfying(a -> assertThat(a.id()).isEqualTo("start-parts"));
   }
 
+  /** Five hundred of them take seconds; nobody waits for the last to open the first. */
+  @Test
+  void manyAreNamedAtOnceAndOneCanBeOpenedBeforeAllAreRead() throws Exception {
+    for (int i = 10; i < 40; i++) {
+      Cellar.begin("Rind " + i).into(folder, "rind-" + i);
+    }
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    assertThat(home.mode().get()).isEqualTo(Mode.LIST);
+    assertThat(names(home)).hasSize(30).startsWith("rind-10", "rind-11");
+    assertThat(home.next().get().act()).isEmpty();
+    quiet.answer();
+    assertThat(names(home)).hasSize(30).startsWith("Rind 10");
+    assertThat(home.next().get().act()).isPresent();
+
+    HomeModel again = read(quiet);
+    again.open(folder.resolve("rind-17"));
+    quiet.answer();
+    quiet.answer();
+    assertThat(opened)
+        .singleElement()
+        .satisfies(s -> assertThat(s.view().state().name()).hasValue("Rind 17"));
+  }
+
   @Test
   void anInstrumentIsBegunOnlyWithItsNameAndAPersons() throws Exception {
     Quiet quiet = new Quiet(folder);

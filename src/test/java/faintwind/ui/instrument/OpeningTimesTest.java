@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OpeningTimesTest {
   private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T09:00:00+01:00");
 
-  /** Of whole instruments; to come down to 1.5. */
+  /** Of whole instruments: the window names them before (ManyInstrumentsTest holds that to 1.5). */
   private static final double STILL_TOO_SLOW_S = 5;
 
   @TempDir Path temp;
@@ -86,8 +86,8 @@ class OpeningTimesTest {
   }
 
   /**
-   * Half-made ones, and whole ones with plan, calibration and log: these take longer, which is told
-   * and not yet held to the limit.
+   * Half-made ones, and whole ones with plan, calibration and log. These take longer, and Home
+   * lists their names meanwhile.
    */
   @ParameterizedTest
   @ValueSource(strings = {"ripening-room", "cellar"})

@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("Faulty data sets are named in plain words (seed 5)")
@@ -68,6 +69,7 @@ class FaultsAreNamedTest {
         .contains("fit.not-heated");
   }
 
+  @Tag("long")
   @Test
   void wrongCountInOneRunIsNamedWithItsRun() {
     Found found = found(FaultyRuns.run("spin04", r -> FaultyRuns.turned(r, 1.25)));
@@ -82,6 +84,7 @@ class FaultsAreNamedTest {
     assertThat(found.accusedRuns()).containsExactly("spin05");
   }
 
+  @Tag("long")
   @Test
   void twoExchangedRunsAreNamed() {
     Found found = found(r -> FaultyRuns.exchanged(r, HEALTHY.runs(), "spin04", "spin05"));
