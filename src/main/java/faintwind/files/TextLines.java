@@ -30,6 +30,7 @@ public final class TextLines {
   private long number;
   private boolean finished;
   private boolean cut;
+  private boolean torn;
 
   public TextLines(InputStream in) {
     this(in, 0);
@@ -71,6 +72,11 @@ public final class TextLines {
     }
   }
 
+  /** Whether the line ends with the file and without a line end, as one that a crash cut off. */
+  public boolean isTorn() {
+    return torn;
+  }
+
   private boolean takeCut(int from) throws IOException {
     byte[] head = Arrays.copyOfRange(buffer, from, from + LONGEST);
     int found = -1;
@@ -102,6 +108,7 @@ public final class TextLines {
     start = from;
     end = to > from && buffer[to - 1] == '\r' ? to - 1 : to;
     nextStart = next;
+    torn = to == next;
     if (number == 1 && end - start >= 3 && hasMark(start)) {
       start += 3;
     }

@@ -141,8 +141,10 @@ public sealed interface Event {
    * @param speeds the air speeds made from it
    * @param calibration the calibration used, relative to the folder; its name where it lies outside
    * @param sha256 of the calibration
+   * @param software version of the program that converted it; empty in older journals
    */
-  record LogConverted(String log, String speeds, String calibration, String sha256)
+  record LogConverted(
+      String log, String speeds, String calibration, String sha256, Optional<String> software)
       implements Event {}
 
   /**
@@ -154,8 +156,15 @@ public sealed interface Event {
    * @param runs the table of the runs, relative to the folder
    * @param agrees whether it reads what the arm says at each speed, within both uncertainties
    * @param text what each run showed
+   * @param software version of the program that checked it
    */
-  record Rechecked(String calibration, String sha256, String runs, boolean agrees, String text)
+  record Rechecked(
+      String calibration,
+      String sha256,
+      String runs,
+      boolean agrees,
+      String text,
+      Optional<String> software)
       implements Event {}
 
   /**

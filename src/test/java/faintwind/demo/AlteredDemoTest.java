@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import faintwind.Main;
+import faintwind.command.Shell;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -67,6 +69,42 @@ class AlteredDemoTest {
 
   @Test
   void threeHundredAlteredBytesAreFoundAndNamed() throws Exception {
+    assertThatThreeHundredAreFound();
+  }
+
+  /** With a check at the arm, a second day of air, an archive, a photo and a second calibration. */
+  @Tag("slow")
+  @Test
+  void soTheyAreInAFolderThatWasUsedForLonger() throws Exception {
+    Path session = CELLAR.resolve("runs/first-session");
+    Path check = Files.createDirectories(temp.resolve("check"));
+    for (String name : List.of("session.csv", "chain.json")) {
+      Files.copy(session.resolve(name), check.resolve(name));
+    }
+    List<String> rows = Files.readAllLines(session.resolve("runs.csv"));
+    rows.removeIf(row -> !row.startsWith("run,") && !row.startsWith("spin03"));
+    Path table = Files.write(check.resolve("runs.csv"), rows);
+    Path log = Files.copy(CELLAR.resolve("logs/north-shelf-day.csv"), temp.resolve("day ü.csv"));
+    Path photo = copy.resolve("photos/0a9b8a4e5a60.png");
+    did("recheck", copy, table, "--who", "Ida");
+    did("convert", copy, log);
+    did("pack", copy, "--out", temp.resolve("older.zip"));
+    did("note", copy, "--file", temp.resolve("older.zip"), "--who", "Ida");
+    did("note", copy, "--photo", photo, "--step", "mount-pair", "--who", "Ida", "the shelf");
+    did("calibrate", copy);
+    try (Stream<Path> all = Files.walk(copy)) {
+      files = all.filter(Files::isRegularFile).filter(f -> !f.endsWith("writer.lock")).toList();
+    }
+    assertThat(files).hasSizeGreaterThan(20);
+    assertThatThreeHundredAreFound();
+  }
+
+  private static void did(Object... arguments) {
+    Shell shell = new Shell();
+    assertThat(shell.run(arguments)).as(shell.said()).isIn(0, 4);
+  }
+
+  private void assertThatThreeHundredAreFound() throws Exception {
     assertThat(new InstrumentFolder(copy).audit().problems()).isEmpty();
     int found = 0;
     for (int i = 0; i < 300; i++) {

@@ -37,7 +37,9 @@ class DueTest {
   }
 
   private void checked(String id, String calibration, boolean agrees) {
-    Event check = new Event.Rechecked(calibration, "", "runs/check-1/runs.csv", agrees, "said");
+    Event check =
+        new Event.Rechecked(
+            calibration, "", "runs/check-1/runs.csv", agrees, "said", Optional.empty());
     OffsetDateTime at = SampleBuild.LATER.minusMinutes(entries.size());
     entries.add(new JournalEntry(id, at, "Ida", Optional.empty(), check));
   }

@@ -40,6 +40,9 @@ final class FolderCheck {
   /** What the folder keeps of its own; no line names it. */
   static final Set<String> OWN = Set.of("journal.jsonl", Seal.FILE, LOCK);
 
+  /** The runs table of a session at the turntable, beside its recording. */
+  private static final String TABLE = "runs.csv";
+
   /** The key of a calibration file that holds the journal's last hash when it was made. */
   private static final Pattern HEAD = Pattern.compile("\"journal_head\" *: *\"([0-9a-f]{64})\"");
 
@@ -160,12 +163,24 @@ final class FolderCheck {
       problems.add(Problem.warning("folder.no-file", where, name));
     } else if (isLeftover(file)) {
       problems.add(Problem.warning("folder.leftover", where, name));
+    } else if (isOfSession(name, file)) {
+      Path table = file.resolveSibling(TABLE);
+      problems.add(
+          Problem.warning("folder.session-left", where, folder.toString(), table.toString()));
     } else if (noted == null) {
       String id = name.startsWith("checklist/") ? "folder.own-file-new" : "folder.file-unknown";
       problems.add(Problem.warning(id, where, name));
     } else if (!Sha256.of(file).equals(noted)) {
       problems.add(Problem.warning("folder.own-file-changed", where, name));
     }
+  }
+
+  /** Whether it was recorded in a session at the turntable whose table nobody kept. */
+  private boolean isOfSession(String name, Path file) {
+    Path table = file.resolveSibling(TABLE);
+    return name.startsWith("runs/")
+        && isPlain(table)
+        && !entered.containsKey(folder.relativize(table).toString().replace('\\', '/'));
   }
 
   /** Whether it is what a save that was cut off left behind. */

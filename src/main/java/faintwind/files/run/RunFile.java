@@ -261,6 +261,10 @@ public final class RunFile {
     if (cells.count() == expected) {
       return true;
     }
+    if (cells.count() < expected && lines.isTorn()) {
+      problems.warning("file.last-row-torn", line, LogHead.excerpt(lines.text()));
+      return false;
+    }
     boolean commas =
         cells.hasCommas()
             && cells.count() > expected

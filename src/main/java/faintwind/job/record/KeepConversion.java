@@ -9,6 +9,7 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.EnteredFile;
 import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
+import faintwind.job.SoftwareVersion;
 import faintwind.job.field.ConversionSummary;
 import faintwind.job.field.Convert;
 import faintwind.message.Checked;
@@ -166,7 +167,12 @@ public final class KeepConversion {
             ? EnteredFile.name(root, how.calibration())
             : String.valueOf(how.calibration().getFileName());
     events.add(
-        new LogConverted(added.file(), made.file(), calibration, Sha256.of(how.calibration())));
+        new LogConverted(
+            added.file(),
+            made.file(),
+            calibration,
+            Sha256.of(how.calibration()),
+            Optional.of(SoftwareVersion.text())));
     return events;
   }
 }

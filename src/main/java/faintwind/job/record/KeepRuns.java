@@ -6,6 +6,7 @@ import faintwind.files.instrument.UnpackFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.EnteredFile;
+import faintwind.job.SoftwareVersion;
 import faintwind.job.formula.RecheckRuns;
 import faintwind.job.formula.RecheckRuns.Check;
 import faintwind.message.Checked;
@@ -85,12 +86,13 @@ public final class KeepRuns {
     boolean agrees = check.value().agrees();
     String text = String.join(" ", check.value().said(words));
     String sha256 = check.value().sha256();
+    Optional<String> version = Optional.of(SoftwareVersion.text());
     return new KeepRuns(folder, FileRole.CHECK_TABLE, "check-")
         .keep(
             table,
             runs.value().files(),
             enter,
-            kept -> List.of(new Rechecked(calibration, sha256, kept, agrees, text)));
+            kept -> List.of(new Rechecked(calibration, sha256, kept, agrees, text, version)));
   }
 
   /**

@@ -80,7 +80,13 @@ final class BuildLogLedger {
     }
     if (event instanceof LogConverted e) {
       return Optional.of(
-          words.text("build-log.converted", e.log(), e.speeds(), e.calibration(), e.sha256()));
+          words.text(
+              "build-log.converted",
+              e.log(),
+              e.speeds(),
+              e.calibration(),
+              e.sha256(),
+              e.software().map(version -> ", Faintwind " + version).orElse("")));
     } else if (event instanceof Rechecked e) {
       String key = e.agrees() ? "build-log.recheck-stands" : "build-log.recheck-due";
       return Optional.of(words.text(key, e.calibration(), e.text(), e.runs(), e.sha256()));

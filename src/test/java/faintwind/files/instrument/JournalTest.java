@@ -68,7 +68,10 @@ class JournalTest {
         new Event.FileAdded(Event.FileRole.RUNS_TABLE, "runs/runs.csv", HASH),
         new Event.CalibrationMade("calibrations/1.json", HASH),
         new Event.CalibrationPutInForce("calibrations/1.json"),
-        new Event.LogConverted("logs/a.csv", "logs/speeds-a.csv", "calibrations/1.json", HASH),
+        new Event.LogConverted(
+            "logs/a.csv", "logs/speeds-a.csv", "calibrations/1.json", HASH, Optional.of("0.1.0")),
+        new Event.Rechecked(
+            "calibrations/1.json", HASH, "runs/check-1/runs.csv", true, "said", Optional.empty()),
         new Event.Repaired("lead B soldered again"),
         new Event.HandedOver("Käthe", "with its jar"),
         new Event.HandedOver("Käthe", ""),

@@ -28,7 +28,7 @@ class OpeningTimesTest {
   private static final OffsetDateTime AT = OffsetDateTime.parse("2026-03-02T09:00:00+01:00");
 
   /** Of whole instruments: the window names them before (ManyInstrumentsTest holds that to 1.5). */
-  private static final double STILL_TOO_SLOW_S = 5;
+  private static final double STILL_TOO_SLOW_S = 3;
 
   @TempDir Path temp;
 
