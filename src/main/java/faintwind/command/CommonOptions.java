@@ -5,11 +5,12 @@ import java.nio.file.Path;
 import picocli.CommandLine.Option;
 
 /** What every command that writes understands. */
-final class CommonOptions {
+public final class CommonOptions {
   @Option(names = "--force", descriptionKey = "force")
   private boolean force;
 
-  OutputPath output(Path path) {
+  /** Where an output goes, and whether it may replace what is there. */
+  public OutputPath output(Path path) {
     return new OutputPath(path, force ? OutputPath.Existing.REPLACE : OutputPath.Existing.KEEP);
   }
 }

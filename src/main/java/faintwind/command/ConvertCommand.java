@@ -75,6 +75,9 @@ public final class ConvertCommand implements Callable<Integer> {
   @Option(names = "--profile", paramLabel = "PROFILE", descriptionKey = "profile")
   private @Nullable String profile;
 
+  @Option(names = "--decimal-comma", descriptionKey = "faintwind.convert.decimal-comma")
+  private boolean decimalComma;
+
   @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
@@ -112,6 +115,7 @@ public final class ConvertCommand implements Callable<Integer> {
     }
     Convert convert = new Convert(ok.value(), calibration.toString(), settings(ok.value()));
     convert = minutes == null ? convert : convert.withMinutes(minutes);
+    convert = decimalComma ? convert.withCommas() : convert;
     Checked<Convert> ready =
         profile == null ? Checked.ok(convert) : Profiles.find(profile).map(convert::reading);
     if (!(ready instanceof Checked.Ok<Convert> able)) {
@@ -212,6 +216,10 @@ public final class ConvertCommand implements Callable<Integer> {
     if (AtInstrument.is(calibration)) {
       if (out != null || outDir != null || logs.contains(STANDARD)) {
         problems.add(problem("usage.convert-kept", ""));
+        return problems;
+      }
+      if (decimalComma) {
+        problems.add(problem("usage.convert-commas-kept", "--decimal-comma"));
         return problems;
       }
     } else if ((out == null) == (outDir == null)) {

@@ -19,15 +19,15 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Files that a command writes into folders of instruments: each is entered there, in a name. */
-final class IntoInstruments {
+public final class IntoInstruments {
   private final String who;
 
-  IntoInstruments(String who) {
+  public IntoInstruments(String who) {
     this.who = who;
   }
 
   /** Why nothing could be entered of what would be written; to be asked before it is written. */
-  List<Problem> trouble(Collection<Path> targets) throws IOException {
+  public List<Problem> trouble(Collection<Path> targets) throws IOException {
     List<Problem> problems = new ArrayList<>();
     Set<Path> folders = new HashSet<>();
     for (Path target : targets) {
@@ -44,7 +44,7 @@ final class IntoInstruments {
    *
    * @return what kept something from being entered
    */
-  List<Problem> enter(Map<Path, FileRole> written) throws IOException {
+  public List<Problem> enter(Map<Path, FileRole> written) throws IOException {
     Map<Path, Map<Path, FileRole>> byFolder = new LinkedHashMap<>();
     written.forEach(
         (file, role) ->

@@ -7,11 +7,11 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /** Judges the number of an option by its field, in the words of the command line. */
-final class OptionRange {
+public final class OptionRange {
   private OptionRange() {}
 
   /** What is wrong with a number, if anything; one that was not given is right. */
-  static Optional<Problem> trouble(String option, @Nullable Number value, Field field) {
+  public static Optional<Problem> trouble(String option, @Nullable Number value, Field field) {
     return value == null || field.allows(value.doubleValue())
         ? Optional.empty()
         : Optional.of(

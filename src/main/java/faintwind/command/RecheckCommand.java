@@ -1,28 +1,26 @@
 package faintwind.command;
 
-import faintwind.calibration.Calibration;
-import faintwind.calibration.compare.Recheck;
-import faintwind.calibration.run.Run;
 import faintwind.command.record.InstrumentOptions;
-import faintwind.job.formula.OpenCalibration;
 import faintwind.job.formula.RecheckRuns;
 import faintwind.job.record.AtInstrument;
-import faintwind.job.record.InstrumentView;
+import faintwind.job.record.KeepRuns;
 import faintwind.message.Checked;
-import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.Rechecked;
+import faintwind.record.JournalEntry;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind recheck CALIBRATION.json|FOLDER RUNS.csv}: ten minutes at the arm. */
@@ -43,56 +41,54 @@ public final class RecheckCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "RUNS.csv", descriptionKey = "faintwind.recheck.runs")
   private Path runs = Path.of("");
 
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
   public RecheckCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
-  /** The file that was named, or what is in force of the instrument that was named. */
-  private Checked<Calibration> calibration() throws IOException {
-    if (!AtInstrument.is(calibration)) {
-      return OpenCalibration.read(calibration);
-    }
-    Checked<InstrumentView> opened = InstrumentView.begun(calibration);
-    if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
-      return Checked.refused(opened.problems());
-    }
-    OffsetDateTime now = OffsetDateTime.now(InstrumentOptions.clock());
-    Optional<String> file = ok.value().state().calibrationInForce(now);
-    String name = calibration.toString();
-    return file.isPresent()
-        ? OpenCalibration.read(calibration.resolve(file.get()))
-        : Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name));
-  }
-
   @Override
   public Integer call() throws IOException {
-    Checked<Calibration> by = calibration();
-    Checked<List<Run>> table = RecheckRuns.read(runs);
-    if (!(by instanceof Checked.Ok<Calibration> known)
-        || !(table instanceof Checked.Ok<List<Run>> turned)) {
-      List<Problem> problems = new ArrayList<>(by.problems());
-      problems.addAll(table.problems());
-      return terminal.refuse(problems);
+    return AtInstrument.is(calibration)
+        ? say(atInstrument())
+        : say(
+            RecheckRuns.check(calibration, runs)
+                .map(check -> new Told(check.agrees(), check.said(terminal.messages()), "")));
+  }
+
+  /** What came of it, and where it was kept. */
+  private record Told(boolean agrees, List<String> lines, String kept) {}
+
+  /** With what is in force there, kept and entered. */
+  private Checked<Told> atInstrument() throws IOException {
+    Clock clock = InstrumentOptions.clock();
+    OffsetDateTime now = OffsetDateTime.now(clock);
+    String name = calibration.toString();
+    return new AtInstrument(calibration, clock, who)
+        .work(
+            (view, enter) -> {
+              Optional<String> file = view.state().calibrationInForce(now);
+              return file.isEmpty()
+                  ? Checked.refused(Problem.error("convert.none-in-force", Where.file(name), name))
+                  : KeepRuns.recheck(view.path(), file.get(), runs, enter, terminal.messages());
+            })
+        .map(JournalEntry::event)
+        .map(Rechecked.class::cast)
+        .map(done -> new Told(done.agrees(), List.of(done.text()), done.runs()));
+  }
+
+  private int say(Checked<Told> done) {
+    if (!(done instanceof Checked.Ok<Told> ok)) {
+      return terminal.refuse(done.problems());
     }
-    terminal.report(turned.notes());
-    List<Recheck.AtRun> found = Recheck.of(known.value(), turned.value());
-    if (found.isEmpty()) {
-      return terminal.refuse(
-          List.of(Problem.error("recheck.none", Where.file(runs.toString()), "")));
+    terminal.report(ok.notes());
+    Told told = ok.value();
+    told.lines().forEach(terminal.out()::println);
+    terminal.say(told.agrees() ? "recheck.stands" : "recheck.due");
+    if (!told.kept().isEmpty()) {
+      terminal.say("recheck.kept", told.kept());
     }
-    boolean agrees = true;
-    for (Recheck.AtRun run : found) {
-      agrees &= run.en().isSatisfactory();
-      terminal.say(
-          run.en().isSatisfactory() ? "recheck.agrees" : "recheck.differs",
-          run.run(),
-          Numerals.compact(run.speed_m_s(), 3),
-          Numerals.compact(run.u95_m_s(), 2),
-          Numerals.compact(run.read_m_s(), 3),
-          Numerals.compact(run.u95_read_m_s(), 2),
-          Numerals.signed(run.en().value(), 2));
-    }
-    terminal.say(agrees ? "recheck.stands" : "recheck.due");
-    return (agrees ? ExitCode.DONE : ExitCode.LIMIT).number();
+    return (told.agrees() ? ExitCode.DONE : ExitCode.LIMIT).number();
   }
 }

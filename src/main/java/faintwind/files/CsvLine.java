@@ -7,20 +7,35 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
- * The cells of one line of comma-separated text (RFC 4180). A cell cannot span lines here: in a
- * record of readings a stray quotation mark must not swallow the rows after it. Reused from line to
- * line.
+ * The cells of one line of text with commas between them (RFC 4180), or with semicolons or tabs as
+ * local spreadsheets write them; there the decimal mark may be a comma. A cell cannot span lines
+ * here: in a record of readings a stray quotation mark must not swallow the rows after it. Reused
+ * from line to line.
  */
 public final class CsvLine {
-  private final CsvReader.CsvReaderBuilder quoted = CsvReader.builder().allowUnclosedQuote(false);
+  private final char delimiter;
+  private final CsvReader.CsvReaderBuilder quoted;
+  private final Decimals decimals = new Decimals();
 
   private byte[] bytes = new byte[0];
   private int[] from = new int[16];
   private int[] to = new int[16];
   private int count;
   private boolean sound;
+
+  /** Lines with commas between their cells. */
+  public CsvLine() {
+    this(',');
+  }
+
+  /** Lines with this character between their cells. */
+  public CsvLine(char delimiter) {
+    this.delimiter = delimiter;
+    this.quoted = CsvReader.builder().fieldSeparator(delimiter).allowUnclosedQuote(false);
+  }
 
   /** Takes the cells of the line that {@code lines} stands on. */
   public void read(TextLines lines) {
@@ -33,7 +48,7 @@ public final class CsvLine {
     bytes = lines.bytes();
     int start = lines.start();
     for (int i = start; i < lines.end(); i++) {
-      if (bytes[i] == ',') {
+      if (bytes[i] == delimiter) {
         add(start, i);
         start = i + 1;
       }
@@ -48,7 +63,7 @@ public final class CsvLine {
     } catch (CsvParseException e) {
       // quotation marks that do not pair: the cells cannot be told apart
       sound = false;
-      cells.addAll(List.of(text.split(",", -1)));
+      cells.addAll(List.of(text.split(Pattern.quote(String.valueOf(delimiter)), -1)));
     }
     bytes = String.join("", cells).getBytes(StandardCharsets.UTF_8);
     int start = 0;
@@ -80,14 +95,32 @@ public final class CsvLine {
 
   /** A cell without the blanks around it; empty where the line is too short. */
   public String text(int index) {
-    return index < count
-        ? new String(bytes, from[index], to[index] - from[index], StandardCharsets.UTF_8).strip()
-        : "";
+    return index < count ? TextLines.decoded(bytes, from[index], to[index]).strip() : "";
   }
 
   /** The number in a cell, where there is one. */
   public OptionalDouble number(int index) {
-    return index < count ? NumberCell.parse(bytes, from[index], to[index]) : OptionalDouble.empty();
+    if (index >= count) {
+      return OptionalDouble.empty();
+    }
+    return delimiter == ','
+        ? NumberCell.parse(bytes, from[index], to[index])
+        : decimals.number(text(index));
+  }
+
+  /** Message id that says why a cell is not a number. */
+  public String complaint(String cell) {
+    return delimiter == ',' ? NumberCell.complaint(cell) : decimals.complaint(cell);
+  }
+
+  /** Whether commas stand between the cells. */
+  public boolean hasCommas() {
+    return delimiter == ',';
+  }
+
+  /** A cell as it stands in a file with commas between its cells: numbers with decimal points. */
+  public String plain(int index) {
+    return decimals.plain(text(index));
   }
 
   public boolean isEmpty(int index) {

@@ -3,6 +3,7 @@ package faintwind.files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Text of rows that pass through: whatever stood there, with exactly the header's cells. */
 public final class RowText {
@@ -20,10 +21,30 @@ public final class RowText {
       return quoted(text) + ",".repeat(count - 1);
     }
     List<String> all = cells.texts();
+    if (!cells.hasCommas()) {
+      return fitted(plain(cells), count);
+    }
     if (all.size() < count) {
       return text + ",".repeat(count - all.size());
     }
+    return fitted(all, count);
+  }
+
+  /** The cells of a row with semicolons or tabs, with commas between them. */
+  public static String rejoined(CsvLine cells) {
+    return String.join(",", plain(cells).stream().map(RowText::plainOrQuoted).toList());
+  }
+
+  private static List<String> plain(CsvLine cells) {
+    return IntStream.range(0, cells.count()).mapToObj(cells::plain).toList();
+  }
+
+  private static String fitted(List<String> all, int count) {
     List<String> fitted = new ArrayList<>();
+    if (all.size() < count) {
+      all.forEach(cell -> fitted.add(plainOrQuoted(cell)));
+      return String.join(",", fitted) + ",".repeat(count - all.size());
+    }
     for (String cell : all.subList(0, count - 1)) {
       fitted.add(plainOrQuoted(cell));
     }
@@ -33,8 +54,13 @@ public final class RowText {
 
   /** A cell, in quotation marks where RFC 4180 asks for them. */
   public static String plainOrQuoted(String cell) {
+    return plainOrQuoted(cell, ',');
+  }
+
+  /** The same for another character between the cells. */
+  public static String plainOrQuoted(String cell, char delimiter) {
     boolean breaks = cell.contains("\n") || cell.contains("\r");
-    return breaks || cell.contains(",") || cell.contains("\"") ? quoted(cell) : cell;
+    return breaks || cell.indexOf(delimiter) >= 0 || cell.contains("\"") ? quoted(cell) : cell;
   }
 
   /**

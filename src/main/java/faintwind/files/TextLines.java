@@ -4,8 +4,10 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * The lines of a text file as bytes, one at a time, in bounded memory. LF and CRLF both end a line;
@@ -180,18 +182,35 @@ public final class TextLines {
     return false;
   }
 
-  /** This line as text; bytes that are not UTF-8 become the replacement character. */
+  /** This line as text, see {@link #decoded}. */
   public String text() {
-    return new String(buffer, start, end - start, StandardCharsets.UTF_8);
+    return decoded(buffer, start, end);
   }
 
   /** Whether this line is well-formed UTF-8. */
   public boolean isUtf8() {
+    return utf8(buffer, start, end).isPresent();
+  }
+
+  /** Bytes as text: UTF-8, and Windows-1252 where they are not well-formed UTF-8. */
+  public static String decoded(byte[] bytes, int from, int to) {
+    return utf8(bytes, from, to)
+        .orElseGet(() -> new String(bytes, from, to - from, Charset.forName("windows-1252")));
+  }
+
+  private static Optional<String> utf8(byte[] bytes, int from, int to) {
+    boolean plain = true;
+    for (int i = from; i < to; i++) {
+      plain &= bytes[i] >= 0;
+    }
+    if (plain) {
+      return Optional.of(new String(bytes, from, to - from, StandardCharsets.US_ASCII));
+    }
     try {
-      StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(buffer, start, end - start));
-      return true;
+      ByteBuffer line = ByteBuffer.wrap(bytes, from, to - from);
+      return Optional.of(StandardCharsets.UTF_8.newDecoder().decode(line).toString());
     } catch (CharacterCodingException e) {
-      return false;
+      return Optional.empty();
     }
   }
 }

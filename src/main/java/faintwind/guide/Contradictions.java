@@ -31,6 +31,9 @@ import java.util.Set;
 public final class Contradictions {
   private static final String STOP = "gate.reading-stop";
 
+  private static final Set<FileRole> HEATED =
+      Set.of(FileRole.RUN, FileRole.RUNS_TABLE, FileRole.CHECK_TABLE);
+
   /** What of a finished step may be missing, the gravest first. */
   private static final List<String> MISSING =
       List.of(
@@ -132,8 +135,7 @@ public final class Contradictions {
 
   private static boolean isHeatedFile(Event event) {
     return event instanceof CalibrationMade
-        || (event instanceof FileAdded added
-            && (added.kind() == FileRole.RUN || added.kind() == FileRole.RUNS_TABLE));
+        || (event instanceof FileAdded added && (HEATED.contains(added.kind())));
   }
 
   private static String fileOf(Event event) {

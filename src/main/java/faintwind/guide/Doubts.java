@@ -15,6 +15,7 @@ import faintwind.record.Standing;
 import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,11 +38,15 @@ public final class Doubts {
   private final Checklist checklist;
   private final Situation situation;
   private final Map<String, List<Problem>> known = new HashMap<>();
-  private final IdentityHashMap<DesignSheet, Map<String, Double>> values = new IdentityHashMap<>();
+  private final IdentityHashMap<DesignSheet, Set<String>> changed = new IdentityHashMap<>();
+  private final Map<String, Integer> places = new HashMap<>();
+  private final List<String> brought;
 
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;
     this.situation = situation;
+    this.brought = situation.bringing();
+    situation.state().lines().forEach(line -> places.putIfAbsent(line.entry(), places.size()));
   }
 
   /** The doubts about one step; none where it is not finished. */
@@ -68,19 +73,17 @@ public final class Doubts {
     byDesign(step, finished.get()).ifPresent(doubts::add);
     byCorrection(step, finished.get(), doubts);
     List<Standing<? extends Event>> lines = situation.state().lines();
-    int end = place(finished.get(), lines);
+    int end = place(finished.get());
     List<Standing<? extends Event>> since = lines.subList(end + 1, lines.size());
     since.forEach(line -> byReading(step, line).ifPresent(doubts::add));
-    since.forEach(line -> byPart(step, line, lines).ifPresent(doubts::add));
+    if (step.order().gate().filter(Gate.HEATER_POWER::equals).isPresent()) {
+      since.forEach(line -> byPart(step, line, lines).ifPresent(doubts::add));
+    }
     return doubts.stream().distinct().toList();
   }
 
-  private static int place(Standing<?> entry, List<Standing<? extends Event>> lines) {
-    int place = 0;
-    while (!lines.get(place).entry().equals(entry.entry())) {
-      place++;
-    }
-    return place;
+  private int place(Standing<?> entry) {
+    return places.getOrDefault(entry.entry(), -1);
   }
 
   private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
@@ -108,32 +111,29 @@ public final class Doubts {
     if (strike.at().isAfter(finished.at())) {
       return true;
     }
-    List<String> order = situation.state().lines().stream().map(Standing::entry).toList();
-    return order.indexOf(strike.entry()) > order.indexOf(finished.entry());
+    return places.getOrDefault(strike.entry(), -1) > place(finished);
   }
 
   /** A reading on which heater power stands was typed anew after its step was finished. */
   private static Optional<Problem> byReading(Step step, Standing<? extends Event> line) {
-    if (!line.stands() || !line.inStep(step.id())) {
+    if (!(line.event() instanceof ReadingEntered entered)
+        || !line.stands()
+        || !line.inStep(step.id())) {
       return Optional.empty();
     }
-    return line.event() instanceof ReadingEntered entered
-        ? step.reading(entered.reading())
-            .filter(reading -> PowerEvidence.isOfPower(step, reading))
-            .map(r -> warning("doubt.reading-changed", step, r.label(), entered.typed()))
-        : Optional.empty();
+    return step.reading(entered.reading())
+        .filter(reading -> PowerEvidence.isOfPower(step, reading))
+        .map(r -> warning("doubt.reading-changed", step, r.label(), entered.typed()));
   }
 
   /** Another lot of a part was recorded after a step was finished that opens heater power. */
-  private static Optional<Problem> byPart(
+  private Optional<Problem> byPart(
       Step step, Standing<? extends Event> line, List<Standing<? extends Event>> lines) {
-    if (!line.stands()
-        || !(line.event() instanceof PartRecorded part)
-        || step.order().gate().filter(Gate.HEATER_POWER::equals).isEmpty()) {
+    if (!line.stands() || !(line.event() instanceof PartRecorded part)) {
       return Optional.empty();
     }
     boolean other =
-        lines.subList(0, place(line, lines)).stream()
+        lines.subList(0, place(line)).stream()
             .map(Standing::event)
             .filter(PartRecorded.class::isInstance)
             .map(PartRecorded.class::cast)
@@ -144,22 +144,14 @@ public final class Doubts {
   }
 
   private Optional<Problem> byDesign(Step step, Standing<StepFinished> finished) {
-    Optional<DesignSheet> then = situation.sheetAtEntry(finished);
+    Optional<DesignSheet> then = sheetAt(finished);
     Optional<DesignSheet> now = situation.sheet();
     if (now.isEmpty() || then.equals(now)) {
       return Optional.empty();
     }
-    Map<String, Double> before = then.map(this::values).orElse(Map.of());
-    Map<String, Double> after = values(now.get());
+    Set<String> among = then.isEmpty() ? changed(now.get()) : changed(then.get(), now.get());
     List<String> changed =
-        step.names().stream()
-            .filter(
-                name ->
-                    isArm(name)
-                        ? grew(before.get(name), after.get(name))
-                        : differs(before.get(name), after.get(name)))
-            .filter(Situation::isSheetName)
-            .toList();
+        among.isEmpty() ? List.of() : step.names().stream().filter(among::contains).toList();
     if (changed.isEmpty()) {
       return Optional.empty();
     }
@@ -169,8 +161,42 @@ public final class Doubts {
             : warning("doubt.design-changed", step, String.join(", ", changed)));
   }
 
-  private Map<String, Double> values(DesignSheet sheet) {
-    return values.computeIfAbsent(sheet, Situation::values);
+  /** The same as the situation says, which walks through the whole journal to find it. */
+  private Optional<DesignSheet> sheetAt(Standing<StepFinished> finished) {
+    if (brought.size() != situation.designs().size()) {
+      return situation.sheetAt(finished.at());
+    }
+    Optional<DesignSheet> found = Optional.empty();
+    int latest = -1;
+    for (int i = 0; i < brought.size(); i++) {
+      int place = places.getOrDefault(brought.get(i), Integer.MAX_VALUE);
+      if (place < place(finished) && place > latest) {
+        latest = place;
+        found = Optional.of(situation.designs().get(i).sheet());
+      }
+    }
+    return found;
+  }
+
+  /** Every name has changed where there was no sheet. */
+  private static Set<String> changed(DesignSheet now) {
+    return Situation.values(now).keySet();
+  }
+
+  /** The names whose values differ from those of the sheet in force: as many steps ask. */
+  private Set<String> changed(DesignSheet then, DesignSheet now) {
+    return changed.computeIfAbsent(then, sheet -> changes(Situation.values(sheet), now));
+  }
+
+  private static Set<String> changes(Map<String, Double> before, DesignSheet now) {
+    Map<String, Double> after = Situation.values(now);
+    Set<String> names = new HashSet<>(before.keySet());
+    names.addAll(after.keySet());
+    names.removeIf(
+        name ->
+            !differs(before.get(name), after.get(name))
+                || (isArm(name) && !grew(before.get(name), after.get(name))));
+    return names;
   }
 
   private static Problem warning(String id, Step step, String found, String... details) {

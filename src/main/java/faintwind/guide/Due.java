@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Rechecked;
 import faintwind.record.Event.Repaired;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
@@ -16,8 +17,8 @@ import java.util.stream.Stream;
 
 /**
  * When an instrument is to be calibrated again: a year after its measurement (common practice, no
- * source), at once after a repair, and at once where the jar check no longer shows what the
- * calibration says it must.
+ * source), at once after a repair, at once where the jar check no longer shows what the calibration
+ * says it must, and at once where a check at the arm differs from it.
  *
  * @param at when
  * @param cause why then
@@ -31,7 +32,8 @@ public record Due(OffsetDateTime at, Cause cause) {
   public enum Cause {
     TIME("due.time"),
     REPAIR("due.repair"),
-    DRIFT("due.drift");
+    DRIFT("due.drift"),
+    RECHECK("due.recheck");
 
     private final String key;
 
@@ -56,14 +58,17 @@ public record Due(OffsetDateTime at, Cause cause) {
   }
 
   /**
-   * The earliest of the three.
+   * The earliest of the four.
    *
    * @param measured since when the calibration in force counts
    */
   public static Due of(Checklist checklist, Situation situation, OffsetDateTime measured) {
     Stream<Due> early =
-        Stream.concat(
-            repairs(situation.state(), measured), drift(checklist, situation, measured).stream());
+        Stream.of(
+                repairs(situation.state(), measured),
+                drift(checklist, situation, measured).stream(),
+                recheck(situation.state()).stream())
+            .flatMap(due -> due);
     return Stream.concat(early, Stream.of(byTime(measured)))
         .min(Comparator.comparing(Due::at))
         .orElseThrow();
@@ -82,6 +87,15 @@ public record Due(OffsetDateTime at, Cause cause) {
         .map(Standing::at)
         .filter(at -> at.isAfter(measured))
         .map(at -> new Due(at, Cause.REPAIR));
+  }
+
+  /** The last check of the calibration in force, where it differed. */
+  private static Optional<Due> recheck(InstrumentState state) {
+    Optional<String> inForce = state.last(CalibrationPutInForce.class).map(l -> l.event().file());
+    return state
+        .last(Rechecked.class, l -> inForce.filter(l.event().calibration()::equals).isPresent())
+        .filter(line -> !line.event().agrees())
+        .map(line -> new Due(line.at(), Cause.RECHECK));
   }
 
   private static Optional<Due> drift(

@@ -91,7 +91,7 @@ public record Progress(List<StepProgress> steps) {
     }
     boolean struck =
         situation.state().lines().stream()
-            .anyMatch(line -> line.inStep(step.id()) && !line.stands());
+            .anyMatch(line -> !line.stands() && line.inStep(step.id()));
     return struck ? StepState.CORRECTED : StepState.DONE;
   }
 

@@ -111,7 +111,7 @@ public record Situation(
   }
 
   /** The entries that brought the sheets: those on record with them, or each choice of a design. */
-  private List<String> bringing() {
+  List<String> bringing() {
     List<String> known = designs.stream().flatMap(dated -> dated.entry().stream()).toList();
     return known.isEmpty()
         ? state.standing(DesignChosen.class).stream().map(Standing::entry).toList()

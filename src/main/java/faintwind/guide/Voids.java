@@ -41,6 +41,9 @@ public final class Voids {
 
   private final Map<String, Integer> worked = new HashMap<>();
 
+  /** What a step rests on, itself with it: asked for each of its readings. */
+  private final Map<String, Set<String>> under = new HashMap<>();
+
   private Voids(Checklist checklist, InstrumentState state) {
     this.checklist = checklist;
     this.state = state;
@@ -130,15 +133,19 @@ public final class Voids {
 
   /** Work that the reading rests on was done again: glue, coat, mounting, a repair. */
   private Optional<Problem> undone(Step step, Reading reading, int at) {
-    Set<String> under = new HashSet<>(checklist.allNeeds(step));
-    under.add(step.id());
-    for (String id : under) {
+    for (String id : under.computeIfAbsent(step.id(), same -> under(step))) {
       boolean again = worked.getOrDefault(id, -1) > at && !(id.equals(step.id()) && sets(step, at));
       if (again && (isElectrical(reading) || inOneStage(step.id(), id))) {
         return Optional.of(problem("void.undone", step, id));
       }
     }
     return Optional.empty();
+  }
+
+  private Set<String> under(Step step) {
+    Set<String> all = new HashSet<>(checklist.allNeeds(step));
+    all.add(step.id());
+    return all;
   }
 
   /** What was measured soft is all that was done since: its own clock was started, once. */

@@ -16,7 +16,9 @@ public final class WriteExample {
     RUNS("runs.csv"),
     DESIGN("design.json"),
     LOG("log.csv"),
-    PROFILE("profile.json");
+    PROFILE("profile.json"),
+    POINTS("points.csv"),
+    PLACES("places.csv");
 
     private final String file;
 

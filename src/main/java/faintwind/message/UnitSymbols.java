@@ -47,6 +47,8 @@ final class UnitSymbols {
   private static final Map<String, MetricPrefix> PREFIXES =
       Map.of("n", NANO, "µ", MICRO, "m", MILLI, "k", KILO, "M", MEGA, "G", GIGA, "meg", MEGA);
 
+  private static final double TWELVE_DIGITS = 1e12;
+
   private UnitSymbols() {}
 
   /** The unit of a symbol; Ω, µ and spellings such as ohm and kOhm are taken alike. */
@@ -83,6 +85,9 @@ final class UnitSymbols {
   }
 
   static double twelveDigits(double value) {
+    if (value == Math.rint(value) && Math.abs(value) < TWELVE_DIGITS) {
+      return value + 0.0; // a zero has no sign
+    }
     return Double.isFinite(value)
         ? new BigDecimal(value).round(new MathContext(12)).doubleValue()
         : value;

@@ -146,6 +146,19 @@ public sealed interface Event {
       implements Event {}
 
   /**
+   * A calibration was checked at one or two speeds of the arm. Its runs are files of the folder,
+   * entered on lines of their own.
+   *
+   * @param calibration the one that was checked, relative to the folder
+   * @param sha256 of the calibration
+   * @param runs the table of the runs, relative to the folder
+   * @param agrees whether it reads what the arm says at each speed, within both uncertainties
+   * @param text what each run showed
+   */
+  record Rechecked(String calibration, String sha256, String runs, boolean agrees, String text)
+      implements Event {}
+
+  /**
    * Something was mended or taken apart. The entry's step is the one whose work was done again;
    * readings that rest on it are to be taken again.
    */
@@ -196,12 +209,18 @@ public sealed interface Event {
   enum FileRole {
     RUN,
     RUNS_TABLE,
+    /** Runs table of a short check: nothing is calibrated from it. */
+    CHECK_TABLE,
     /** What stands between junctions and recording: {@code chain.json} beside a runs table. */
     CHAIN,
     FIELD_LOG,
     SPEEDS,
     /** Means of whole minutes of speeds. */
     MINUTES,
+    /** Flow through an opening. */
+    FLOW,
+    /** Places ranked by their speed. */
+    SURVEY,
     REPORT,
     PLAN,
     /** A last line that a crash cut off, set aside. */

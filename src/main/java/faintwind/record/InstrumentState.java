@@ -127,7 +127,9 @@ public record InstrumentState(
   public <E extends Event> List<Standing<E>> all(Class<E> kind) {
     List<Standing<E>> found = new ArrayList<>();
     for (Standing<? extends Event> line : lines) {
-      line.of(kind).ifPresent(found::add);
+      if (kind.isInstance(line.event())) {
+        line.of(kind).ifPresent(found::add);
+      }
     }
     return found;
   }
@@ -147,13 +149,16 @@ public record InstrumentState(
     return last(kind, line -> true);
   }
 
-  /** From the end: of thousands of lines the last ones are asked for most. */
-  private <E extends Event> Optional<Standing<E>> last(
+  /** The last of them that is wanted: from the end, for the last ones are asked for most. */
+  public <E extends Event> Optional<Standing<E>> last(
       Class<E> kind, Predicate<Standing<E>> wanted) {
     for (int i = lines.size() - 1; i >= 0; i--) {
-      Optional<Standing<E>> found = lines.get(i).of(kind);
-      if (found.isPresent() && found.get().stands() && wanted.test(found.get())) {
-        return found;
+      Standing<? extends Event> line = lines.get(i);
+      if (kind.isInstance(line.event()) && line.stands()) {
+        Optional<Standing<E>> found = line.of(kind);
+        if (wanted.test(found.orElseThrow())) {
+          return found;
+        }
       }
     }
     return Optional.empty();

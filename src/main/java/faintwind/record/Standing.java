@@ -45,7 +45,7 @@ public record Standing<E extends Event>(
 
   /** Whether it belongs to that step. */
   public boolean inStep(String id) {
-    return step.filter(id::equals).isPresent();
+    return step.isPresent() && step.get().equals(id);
   }
 
   Standing<E> unstruck() {

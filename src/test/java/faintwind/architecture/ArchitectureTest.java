@@ -99,14 +99,14 @@ class ArchitectureTest {
           .because("one drawing code serves the window and the report");
 
   @ArchTest
-  static final ArchRule workbooksOnlyInExport =
+  static final ArchRule workbooksOnlyWhereTheyAreReadAndWritten =
       noClasses()
           .that()
-          .resideOutsideOfPackage("faintwind.report.export")
+          .resideOutsideOfPackages("faintwind.report.export", "faintwind.files.table")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.apache.poi..")
-          .because("a workbook is one of the forms of an exported formula");
+          .because("a workbook is one of the forms of an exported formula and of a table");
 
   @ArchTest
   static final ArchRule serialOnlyInDevice =

@@ -92,6 +92,26 @@ class FormatPagesTest {
   void examplesOfThePagesAreThoseOfTheCommand() throws IOException {
     assertThat(block("design")).isEqualTo(WriteExample.text(WriteExample.Kind.DESIGN));
     assertThat(block("runs-table")).isEqualTo(WriteExample.text(WriteExample.Kind.RUNS));
+    assertThat(block("points")).isEqualTo(WriteExample.text(WriteExample.Kind.POINTS));
+    assertThat(block("places")).isEqualTo(WriteExample.text(WriteExample.Kind.PLACES));
+  }
+
+  /** By hand for the 1/7 power law: 49/60 · 1 m/s · π/4 · 0.315² m² · 3600 s/h = 229 m³/h. */
+  @Test
+  void thePointsGiveTheFlowOfTheirPage() throws IOException {
+    assertThat(run("flow", example("points").toString())).as(told()).isZero();
+    Matcher flow = Pattern.compile("Flow: (\\d+) ± (\\d+) m³/h").matcher(told());
+    assertThat(flow.find()).as(told()).isTrue();
+    assertThat(Double.parseDouble(flow.group(1))).isBetween(0.98 * 229, 1.02 * 229);
+    assertThat(Files.readString(PAGES.resolve("points.md")))
+        .contains(flow.group(1) + " ± " + flow.group(2) + " m³/h");
+  }
+
+  @Test
+  void thePlacesAreRanked() throws IOException {
+    assertThat(run("survey", example("places").toString())).as(told()).isZero();
+    assertThat(told())
+        .contains("Rank 1: door", "Rank 1: hatch", "Rank 3: window sill", "Rank 4: corner");
   }
 
   @Test

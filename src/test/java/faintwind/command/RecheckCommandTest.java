@@ -2,6 +2,7 @@ package faintwind.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.ui.Cellar;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -62,9 +63,30 @@ class RecheckCommandTest {
         .contains("spin04: the arm says ")
         .contains("The calibration still holds.");
     Path folder = temp.resolve("two speeds ü/runs.csv");
-    assertThat(shell.run("recheck", CELLAR, folder)).as("by the one in force").isZero();
+    assertThat(shell.run("recheck", Cellar.shipped(temp, "rind-1"), folder))
+        .as("by the one in force")
+        .isZero();
     shell.run("new", temp.resolve("fresh"));
     assertThat(shell.run("recheck", temp.resolve("fresh"), folder)).isEqualTo(3);
+  }
+
+  @Test
+  void whatWasFoundIsKeptAndMovesTheDueDate() throws IOException {
+    Path rind = Cellar.shipped(temp, "rind-1");
+    Path runs = runs(faster(1.1), "spin03", "spin06");
+    assertThat(shell.run("recheck", rind, runs, "--who", "Jo")).as(shell.said()).isEqualTo(4);
+    assertThat(shell.said()).contains("they differ").contains("runs/check-1/runs.csv");
+    assertThat(rind.resolve("runs/check-1/session.csv"))
+        .hasSameBinaryContentAs(SESSION.resolve("session.csv"));
+    String journal = Files.readString(rind.resolve("journal.jsonl"));
+    assertThat(journal).contains("\"kind\":\"check-table\"").contains("\"what\":\"recheck\"");
+    assertThat(shell.run("check", rind)).as(shell.said()).isZero();
+    assertThat(shell.said()).contains("a check at the arm differs from it");
+    Path page = temp.resolve("page.html");
+    assertThat(shell.run("report", rind, "--certificate", "--out", page)).isZero();
+    assertThat(Files.readString(page)).contains("a check at the arm differs from it");
+    Files.writeString(rind.resolve("runs/check-1/runs.csv"), "changed");
+    assertThat(shell.run("check", rind)).isEqualTo(3);
   }
 
   @Test

@@ -36,6 +36,30 @@ class DueTest {
     assertThat(due().at()).isEqualTo(SampleBuild.LATER.minusHours(1));
   }
 
+  private void checked(String id, String calibration, boolean agrees) {
+    Event check = new Event.Rechecked(calibration, "", "runs/check-1/runs.csv", agrees, "said");
+    OffsetDateTime at = SampleBuild.LATER.minusMinutes(entries.size());
+    entries.add(new JournalEntry(id, at, "Ida", Optional.empty(), check));
+  }
+
+  @Test
+  void atOnceWhereACheckAtTheArmDiffersAndNotAfterOneThatAgrees() {
+    entries.add(
+        new JournalEntry(
+            "f",
+            MEASURED,
+            "Ida",
+            Optional.empty(),
+            new Event.CalibrationPutInForce("calibrations/one.json")));
+    checked("c1", "calibrations/another.json", false);
+    assertThat(due().cause()).isEqualTo(Due.Cause.TIME);
+    checked("c2", "calibrations/one.json", false);
+    OffsetDateTime at = entries.get(entries.size() - 1).at();
+    assertThat(due()).isEqualTo(new Due(at, Due.Cause.RECHECK));
+    checked("c3", "calibrations/one.json", true);
+    assertThat(due().cause()).isEqualTo(Due.Cause.TIME);
+  }
+
   @Test
   void atOnceWhereTheJarCheckDrifted() {
     entries.add(

@@ -10,7 +10,7 @@ import faintwind.message.Checked;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.FileAdded;
 import faintwind.record.Event.FileRole;
-import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.Rechecked;
 import faintwind.ui.frame.Place;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -99,8 +99,9 @@ class YearsJourneyTest {
         () ->
             journey
                 .state("rind-1")
-                .last(NoteWritten.class)
-                .filter(note -> note.event().text().contains("The calibration still holds."))
+                .last(Rechecked.class)
+                .filter(done -> done.event().agrees())
+                .filter(done -> Files.isRegularFile(cellar.resolve(done.event().runs())))
                 .isPresent());
     assertThat(journey.words("#recheck-answer")).contains("The calibration still holds.");
     journey.pictures("record");

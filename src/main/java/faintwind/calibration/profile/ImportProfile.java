@@ -22,6 +22,11 @@ public record ImportProfile(
     columns = List.copyOf(columns);
   }
 
+  /** The same for the lines that a sheet becomes. */
+  public ImportProfile ofSheet() {
+    return new ImportProfile(id, name, lines.ofSheet(), time, columns);
+  }
+
   /** Unit of the signal in the run file that comes of it. */
   public SignalUnit unit() {
     return columns.stream()

@@ -43,6 +43,21 @@ public final class LineReader {
     return soFar.start();
   }
 
+  /** What a clock on the wall showed when the time was 0, where the lines tell it. */
+  public Optional<WallClock> clock() {
+    return soFar.clock();
+  }
+
+  /** Date and time of the last reading by ISO 8601; empty where the lines tell no date. */
+  public Optional<String> stamp() {
+    return soFar.stamp();
+  }
+
+  /** Says how the letters of the lines were read, for a name that is not found. */
+  public void readAs(String encoding) {
+    soFar.readAs(encoding);
+  }
+
   /** Number of lines read so far. */
   public int lines() {
     return soFar.lines();
@@ -78,8 +93,8 @@ public final class LineReader {
   }
 
   private LineOutcome header(List<String> cells) {
-    boolean last = soFar.lines() == profile.lines().headerLines();
-    if (!last || !profile.needsNames()) {
+    boolean here = soFar.lines() == profile.lines().names();
+    if (!here || !profile.needsNames()) {
       return new LineOutcome.Skipped();
     }
     List<Problem> missing = missingNames(cells);
@@ -128,6 +143,19 @@ public final class LineReader {
         .forEach(c -> wanted.add(c.name()));
     wanted.removeAll(cells);
     String found = ReadSoFar.excerpt(String.join(" | ", cells));
-    return wanted.stream().map(name -> soFar.problem("import.name", name, found, name)).toList();
+    return wanted.stream().map(name -> missing(name, cells, found)).toList();
+  }
+
+  /** A name that is there but for its letters is missing because of the encoding. */
+  private Problem missing(String name, List<String> cells, String found) {
+    boolean letters =
+        !plain(name).equals(name) && cells.stream().anyMatch(c -> plain(c).equals(plain(name)));
+    return letters
+        ? soFar.problem("import.name-letters", name, found, name, soFar.encoding())
+        : soFar.problem("import.name", name, found, name);
+  }
+
+  private static String plain(String name) {
+    return name.replaceAll("[^ -~]+", "?");
   }
 }

@@ -15,8 +15,9 @@ import java.util.regex.Pattern;
 
 /**
  * Reads the times of one log, in seconds. A plain number keeps its own origin; a date or a time of
- * day counts from the first one read, and goes on past midnight. Times without an offset are taken
- * as they stand: where clocks are set back in autumn, the time goes back.
+ * day counts from the first one read, and goes on past midnight. Times without an offset are those
+ * of the column's zone, see {@link LocalMoment}; without a zone they are taken as they stand, and
+ * where clocks are set back in autumn, the time goes back.
  */
 final class LineTime {
   private static final Pattern CLOCK =
@@ -27,6 +28,10 @@ final class LineTime {
   private final char decimalMark;
   private final Optional<DateTimeFormatter> pattern;
   private final Unwrap turns;
+  private final Optional<LocalMoment> local;
+  private Optional<WallClock> clock = Optional.empty();
+  private Optional<String> stamp = Optional.empty();
+  private Optional<String> note = Optional.empty();
   private OptionalDouble origin_s = OptionalDouble.empty();
   private Optional<OffsetDateTime> start = Optional.empty();
 
@@ -42,6 +47,7 @@ final class LineTime {
         column.pattern().isEmpty()
             ? Optional.empty()
             : Optional.of(TimeColumn.formatter(column.pattern()));
+    this.local = column.zone().map(LocalMoment::new);
     this.turns = new Unwrap(column.form().isNumber() ? column.wrapsAt().orElse(0) : DAY_S);
   }
 
@@ -50,8 +56,24 @@ final class LineTime {
     return start;
   }
 
+  /** What a clock on the wall showed at the origin, where the times tell it. */
+  Optional<WallClock> clock() {
+    return clock;
+  }
+
+  /** Date and time of the last reading by ISO 8601. */
+  Optional<String> stamp() {
+    return stamp;
+  }
+
+  /** Message id for what should be known of the last reading. */
+  Optional<String> note() {
+    return note;
+  }
+
   /** Seconds; empty where the text has not the form. */
   OptionalDouble read(String text) {
+    note = Optional.empty();
     return switch (column.form()) {
       case RECEIVED -> OptionalDouble.empty();
       case ISO -> iso(text);
@@ -104,13 +126,47 @@ final class LineTime {
   }
 
   private OptionalDouble date(TemporalAccessor read) {
-    OffsetDateTime at =
+    boolean told = read instanceof OffsetDateTime || local.isPresent();
+    Optional<OffsetDateTime> moment =
         read instanceof OffsetDateTime known
-            ? known
-            : LocalDateTime.from(read).atOffset(ZoneOffset.UTC);
-    if (origin_s.isEmpty() && read instanceof OffsetDateTime) {
-      start = Optional.of(at);
+            ? Optional.of(known)
+            : moment(LocalDateTime.from(read));
+    if (moment.isEmpty()) {
+      note = Optional.of("import.time-skipped");
+      return OptionalDouble.empty();
     }
+    OffsetDateTime at = moment.get();
+    if (origin_s.isEmpty()) {
+      start = told ? Optional.of(at) : Optional.empty();
+      clock =
+          Optional.of(
+              new WallClock(
+                  at.toLocalDateTime(),
+                  column.zone().orElse(at.getOffset()),
+                  true,
+                  column.pattern()));
+      note = note.or(() -> told ? Optional.empty() : Optional.of("import.no-zone"));
+    }
+    stamp =
+        Optional.of(
+            told
+                ? DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at)
+                : DateTimeFormatter.ISO_LOCAL_DATE_TIME.format(at));
+    return fromOrigin(at);
+  }
+
+  /** The moment of a local time; without a zone as if the clocks never changed. */
+  private Optional<OffsetDateTime> moment(LocalDateTime read) {
+    if (local.isEmpty()) {
+      return Optional.of(read.atOffset(ZoneOffset.UTC));
+    }
+    if (origin_s.isEmpty() && local.get().comesTwice(read)) {
+      note = Optional.of("import.hour-doubled");
+    }
+    return local.get().of(read);
+  }
+
+  private OptionalDouble fromOrigin(OffsetDateTime at) {
     double whole_s = at.toEpochSecond();
     if (origin_s.isEmpty()) {
       origin_s = OptionalDouble.of(whole_s + at.getNano() / 1e9);
@@ -128,6 +184,8 @@ final class LineTime {
     double counted_s = turns.next(ofDay_s.getAsDouble());
     if (origin_s.isEmpty()) {
       origin_s = OptionalDouble.of(counted_s);
+      LocalTime zero = LocalTime.ofNanoOfDay(Math.round(counted_s * 1000) * 1_000_000);
+      clock = Optional.of(new WallClock(LocalDate.EPOCH.atTime(zero), ZoneOffset.UTC, false, ""));
     }
     return OptionalDouble.of(counted_s - origin_s.getAsDouble());
   }

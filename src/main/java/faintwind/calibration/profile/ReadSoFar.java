@@ -21,6 +21,7 @@ final class ReadSoFar {
   private final LineTime time;
   private final Map<ValueColumn, Unwrap> turns = new HashMap<>();
   private List<String> names = List.of();
+  private String encoding = "UTF-8";
   private int lines;
 
   ReadSoFar(ImportProfile profile, String source) {
@@ -52,6 +53,27 @@ final class ReadSoFar {
 
   Optional<OffsetDateTime> start() {
     return time.start();
+  }
+
+  Optional<WallClock> clock() {
+    return time.clock();
+  }
+
+  Optional<String> stamp() {
+    return time.stamp();
+  }
+
+  void readAs(String letters) {
+    encoding = letters;
+  }
+
+  String encoding() {
+    return encoding;
+  }
+
+  /** Message id for what should be known of the time just read. */
+  Optional<String> timeNote() {
+    return time.note();
   }
 
   OptionalDouble time_s(String text) {

@@ -87,8 +87,14 @@ final class RowReading {
     }
     String text = String.join(" ", parts);
     OptionalDouble read = soFar.time_s(text);
+    Optional<String> note = soFar.timeNote();
     if (read.isEmpty()) {
-      problems.add(timeProblem(text));
+      problems.add(
+          note.map(id -> soFar.problem(id, "time.zone", ReadSoFar.excerpt(text)))
+              .orElseGet(() -> timeProblem(text)));
+    } else {
+      note.ifPresent(
+          id -> notes.add(Problem.warning(id, soFar.where("time.zone"), ReadSoFar.excerpt(text))));
     }
     return read;
   }

@@ -1,5 +1,6 @@
 package faintwind.calibration.profile;
 
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.Locale;
@@ -15,13 +16,15 @@ import java.util.OptionalDouble;
  * @param pattern for {@link TimeForm#PATTERN}: letters of Java's DateTimeFormatter, such as {@code
  *     dd.MM.uuuu HH:mm:ss}; empty otherwise
  * @param wrapsAt where a plain number starts again at 0: the size of its whole turn
+ * @param zone whose clock the dates without an offset were read from
  */
 public record TimeColumn(
     TimeForm form,
     Optional<ColumnRef> column,
     Optional<ColumnRef> date,
     String pattern,
-    OptionalDouble wrapsAt) {
+    OptionalDouble wrapsAt,
+    Optional<ZoneId> zone) {
   public TimeColumn {
     if (column.isEmpty() != (form == TimeForm.RECEIVED)) {
       throw new IllegalArgumentException("form = " + form + ", column = " + column);
@@ -38,7 +41,8 @@ public record TimeColumn(
 
   /** A form that needs nothing beside its column. */
   public static TimeColumn of(TimeForm form, ColumnRef column) {
-    return new TimeColumn(form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty());
+    return new TimeColumn(
+        form, Optional.of(column), Optional.empty(), "", OptionalDouble.empty(), Optional.empty());
   }
 
   /**

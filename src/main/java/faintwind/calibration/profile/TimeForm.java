@@ -37,6 +37,11 @@ public enum TimeForm {
     return second > 0;
   }
 
+  /** Whether it can carry a date. */
+  public boolean isDated() {
+    return this == ISO || this == PATTERN;
+  }
+
   /** Seconds in one unit of a plain number. */
   double unit_s() {
     return second;

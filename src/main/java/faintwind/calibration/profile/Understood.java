@@ -5,6 +5,7 @@ import faintwind.calibration.live.LiveSample;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -13,8 +14,10 @@ import java.util.OptionalDouble;
  * @param columns names of the columns of the run file that comes of it
  * @param rows one a reading
  * @param problems what did not fit, with its line and the field of the profile
+ * @param start date and time of the first reading by ISO 8601, where the lines tell a date
  */
-public record Understood(List<String> columns, List<Row> rows, List<Problem> problems) {
+public record Understood(
+    List<String> columns, List<Row> rows, List<Problem> problems, Optional<String> start) {
   public Understood {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -47,8 +50,10 @@ public record Understood(List<String> columns, List<Row> rows, List<Problem> pro
     List<LiveColumn> others = List.copyOf(profile.liveColumns());
     List<Row> rows = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
+    Optional<String> start = Optional.empty();
     for (String line : lines) {
       LineOutcome outcome = reader.read(line);
+      start = start.or(reader::stamp);
       if (outcome instanceof LineOutcome.Row row) {
         rows.add(row(reader.lines(), row.sample(), others));
         problems.addAll(row.notes());
@@ -58,7 +63,7 @@ public record Understood(List<String> columns, List<Row> rows, List<Problem> pro
     }
     List<String> names = new ArrayList<>(List.of("time_s", profile.unit().column()));
     others.forEach(column -> names.add(column.column()));
-    return new Understood(names, rows, problems);
+    return new Understood(names, rows, problems, start);
   }
 
   private static Row row(int line, LiveSample sample, List<LiveColumn> others) {

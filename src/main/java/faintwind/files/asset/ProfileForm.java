@@ -17,6 +17,7 @@ import faintwind.calibration.profile.TimeForm;
 import faintwind.calibration.profile.ValueColumn;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.files.JsonForm;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,6 +53,10 @@ interface ProfileForm {
   }
 
   interface Time {
+    @JsonSerialize(contentConverter = FromZone.class)
+    @JsonDeserialize(contentConverter = ToZone.class)
+    Optional<ZoneId> zone();
+
     @JsonProperty("as")
     TimeForm form();
 
@@ -123,6 +128,22 @@ interface ProfileForm {
         case "space" -> ' ';
         default -> word.charAt(0);
       };
+    }
+  }
+
+  /** The name of a zone. */
+  final class FromZone extends StdConverter<ZoneId, String> {
+    @Override
+    public String convert(ZoneId zone) {
+      return zone.getId();
+    }
+  }
+
+  /** The zone of a name. */
+  final class ToZone extends StdConverter<String, ZoneId> {
+    @Override
+    public ZoneId convert(String name) {
+      return ZoneId.of(name);
     }
   }
 

@@ -8,6 +8,8 @@ import faintwind.calibration.profile.TimeForm;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.time.DateTimeException;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -28,7 +30,13 @@ final class ProfileRules {
     if (delimiter.equals(text(profile, "decimal_mark"))) {
       rules.error("profile.mark-is-delimiter", "decimal_mark", delimiter);
     }
+    int lines = profile.get("header_lines").asInt();
+    if (profile.path("names_line").asInt(0) > lines) {
+      rules.error(
+          "profile.names-line", "names_line", text(profile, "names_line"), String.valueOf(lines));
+    }
     rules.time(profile.get("time"));
+    rules.zone(profile.get("time"));
     rules.columns(profile.get("columns"));
     if (rules.problems.isEmpty() && profile.get("header_lines").asInt() == 0 && isNamed(profile)) {
       rules.error("profile.names-without-header", "header_lines", "0");
@@ -62,8 +70,24 @@ final class ProfileRules {
     if (time.has("wraps_at") && !form.isNumber()) {
       error("profile.wraps-idle", "time.wraps_at", form.word());
     }
-    if (time.has("date_column") && form != TimeForm.PATTERN && form != TimeForm.ISO) {
+    if (time.has("date_column") && !form.isDated()) {
       error("profile.date-idle", "time.date_column", form.word());
+    }
+  }
+
+  private void zone(JsonNode time) {
+    String zone = text(time, "zone");
+    TimeForm form = ProfileForm.JSON.read(time.get("as"), TimeForm.class);
+    if (zone.isEmpty()) {
+      return;
+    }
+    if (!form.isDated()) {
+      error("profile.zone-idle", "time.zone", form.word());
+    }
+    try {
+      ZoneId.of(zone);
+    } catch (DateTimeException e) {
+      error("profile.zone-unknown", "time.zone", zone);
     }
   }
 

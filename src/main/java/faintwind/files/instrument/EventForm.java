@@ -48,6 +48,7 @@ import java.util.OptionalDouble;
   @JsonSubTypes.Type(name = "calibration", value = Event.CalibrationMade.class),
   @JsonSubTypes.Type(name = "in-force", value = Event.CalibrationPutInForce.class),
   @JsonSubTypes.Type(name = "converted", value = Event.LogConverted.class),
+  @JsonSubTypes.Type(name = "recheck", value = Event.Rechecked.class),
   @JsonSubTypes.Type(name = "repair", value = Event.Repaired.class),
   @JsonSubTypes.Type(name = "hand-over", value = Event.HandedOver.class),
   @JsonSubTypes.Type(name = "retired", value = Event.Retired.class),

@@ -277,8 +277,8 @@ public record InstrumentFolder(Path path) {
   public FileAdded keepFile(Event.FileRole kind, Path source) throws IOException {
     String part =
         switch (kind) {
-          case RUN, RUNS_TABLE, CHAIN -> "runs";
-          case FIELD_LOG, SPEEDS, MINUTES -> "logs";
+          case RUN, RUNS_TABLE, CHECK_TABLE, CHAIN -> "runs";
+          case FIELD_LOG, SPEEDS, MINUTES, FLOW, SURVEY -> "logs";
           case REPORT -> "reports";
           case PLAN -> "plans";
           case TORN_LINE, OTHER -> "others";

@@ -21,7 +21,27 @@ import org.jspecify.annotations.Nullable;
 final class JournalRules {
   private static final JsonNode SCHEMA = SchemaCheck.schema("journal");
   private static final JsonNode EVENT = SCHEMA.path("$defs").path("event");
-  private static final Map<String, JsonNode> KINDS = kinds();
+  private static final Kind LINE = Kind.of(SCHEMA);
+  private static final Map<String, Kind> KINDS = kinds();
+
+  /** A key that an object may have, and whether it must. */
+  private record Key(String name, JsonNode rule, boolean required) {}
+
+  /** The keys of one kind of object. */
+  private record Kind(List<Key> keys) {
+    static Kind of(JsonNode schema) {
+      List<String> required = new ArrayList<>();
+      schema.path("required").forEach(key -> required.add(key.asText()));
+      List<Key> keys = new ArrayList<>();
+      schema
+          .path("properties")
+          .properties()
+          .forEach(
+              key ->
+                  keys.add(new Key(key.getKey(), key.getValue(), required.contains(key.getKey()))));
+      return new Kind(List.copyOf(keys));
+    }
+  }
 
   private final Where where;
   private final List<Problem> problems = new ArrayList<>();
@@ -33,7 +53,7 @@ final class JournalRules {
   /** All that is missing or not understood; empty for an entry. */
   static List<Problem> problems(ObjectNode line, Where where) {
     JournalRules rules = new JournalRules(where);
-    rules.keys(line, SCHEMA);
+    rules.keys(line, LINE);
     rules.time("at", line.path("at").asText());
     rules.event(line);
     if (rules.problems.isEmpty() && line.path("id").asText().isBlank()) {
@@ -42,10 +62,10 @@ final class JournalRules {
     return rules.problems;
   }
 
-  private static Map<String, JsonNode> kinds() {
-    Map<String, JsonNode> kinds = new HashMap<>();
+  private static Map<String, Kind> kinds() {
+    Map<String, Kind> kinds = new HashMap<>();
     for (JsonNode kind : EVENT.path("oneOf")) {
-      kinds.put(kind.path("properties").path("what").path("const").asText(), kind);
+      kinds.put(kind.path("properties").path("what").path("const").asText(), Kind.of(kind));
     }
     return kinds;
   }
@@ -64,7 +84,7 @@ final class JournalRules {
       missing("what", what);
       return;
     }
-    JsonNode kind = KINDS.get(what.textValue());
+    Kind kind = KINDS.get(what.textValue());
     if (kind == null) {
       word("what", what, EVENT.path("properties").path("what").path("enum"));
       return;
@@ -79,20 +99,15 @@ final class JournalRules {
     }
   }
 
-  private void keys(JsonNode object, JsonNode kind) {
-    List<String> required = new ArrayList<>();
-    kind.path("required").forEach(key -> required.add(key.asText()));
-    kind.path("properties")
-        .properties()
-        .forEach(
-            key -> {
-              JsonNode value = object.get(key.getKey());
-              if (value != null && !value.isNull()) {
-                value(key.getKey(), value, key.getValue());
-              } else if (required.contains(key.getKey())) {
-                missing(key.getKey(), value);
-              }
-            });
+  private void keys(JsonNode object, Kind kind) {
+    for (Key key : kind.keys()) {
+      JsonNode value = object.get(key.name());
+      if (value != null && !value.isNull()) {
+        value(key.name(), value, key.rule());
+      } else if (key.required()) {
+        missing(key.name(), value);
+      }
+    }
   }
 
   private void value(String key, JsonNode value, JsonNode rule) {

@@ -1,8 +1,10 @@
 package faintwind.files.run;
 
+import faintwind.files.TextLines;
+import faintwind.files.table.TableSource;
+import faintwind.message.Checked;
 import java.io.IOException;
 import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -29,7 +31,9 @@ public enum FileKind {
   private static final int LOOKED_AT_BYTES = 4096;
   private static final Pattern CHAIN_KEY = Pattern.compile("\"(input|gain|sign)\"");
   private static final Pattern TABLE_COLUMN =
-      Pattern.compile("(^|,)\\s*(run|kind|radius_mm|turns_time_s|spin_start_s)\\s*(,|$)");
+      Pattern.compile("(^|[,;\t])\\s*(run|kind|radius_mm|turns_time_s|spin_start_s)\\s*([,;\t]|$)");
+
+  private static final Pattern TABLES = Pattern.compile("\\.(csv|xlsx?|ods)$");
 
   /** The word in bundle keys. */
   public String word() {
@@ -55,7 +59,7 @@ public enum FileKind {
     if (name.equals("runs.csv") || TABLE_COLUMN.matcher(row).find()) {
       return RUNS_TABLE;
     }
-    return name.endsWith(".csv") || row.contains(LogColumns.TIME) ? RUN_FILE : UNKNOWN;
+    return TABLES.matcher(name).find() || row.contains(LogColumns.TIME) ? RUN_FILE : UNKNOWN;
   }
 
   private static FileKind json(String head) {
@@ -73,9 +77,13 @@ public enum FileKind {
   }
 
   private static String head(Path path) throws IOException {
-    try (InputStream in = Files.newInputStream(path)) {
-      String text = new String(in.readNBytes(LOOKED_AT_BYTES), StandardCharsets.UTF_8);
-      return text.replace("\uFEFF", "");
+    Checked<TableSource> opened = TableSource.open(Files.newInputStream(path), path.toString());
+    if (!(opened instanceof Checked.Ok<TableSource> ok)) {
+      return "";
+    }
+    try (InputStream in = ok.value().in()) {
+      byte[] bytes = in.readNBytes(LOOKED_AT_BYTES);
+      return TextLines.decoded(bytes, 0, bytes.length).replace("\uFEFF", "");
     }
   }
 }

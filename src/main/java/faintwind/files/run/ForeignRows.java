@@ -5,8 +5,10 @@ import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineOutcome;
 import faintwind.calibration.profile.LineReader;
 import faintwind.calibration.profile.TimeForm;
+import faintwind.calibration.profile.WallClock;
 import faintwind.files.ProblemList;
 import faintwind.files.TextLines;
+import faintwind.files.table.TableSource;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -15,6 +17,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The lines of a foreign log after its header, as rows of a run file: one line each, so that the
@@ -22,6 +25,8 @@ import java.util.List;
  */
 final class ForeignRows extends InputStream {
   private static final int LOOKED_AT_LINES = 1000;
+
+  private static final String STAMP = "time_iso";
 
   private final InputStream in;
   private final TextLines lines;
@@ -34,6 +39,7 @@ final class ForeignRows extends InputStream {
   private final StringBuilder text = new StringBuilder();
   private byte[] ready = new byte[0];
   private int given;
+  private boolean dated;
 
   /** What stands for a line that does not fit the profile. */
   enum Unreadable {
@@ -43,14 +49,24 @@ final class ForeignRows extends InputStream {
     EMPTY_ROW
   }
 
-  ForeignRows(InputStream in, ImportProfile profile, String name, Unreadable unreadable) {
-    this.in = in;
+  /** Looks at what the bytes are; refused where they are no table at all. */
+  static Checked<ForeignRows> open(
+      InputStream in, ImportProfile profile, String name, Unreadable unreadable)
+      throws IOException {
+    return TableSource.open(in, name)
+        .map(source -> new ForeignRows(source, profile, name, unreadable));
+  }
+
+  private ForeignRows(TableSource source, ImportProfile asked, String name, Unreadable unreadable) {
+    this.in = source.in();
     this.lines = new TextLines(in);
+    ImportProfile profile = source.form() == TableSource.Form.SHEET ? asked.ofSheet() : asked;
     this.reader = new LineReader(profile, LineReader.Begin.FILE, name);
     this.profile = profile;
     this.cells = new RunRowText(profile.unit(), profile.liveColumns());
     this.name = name;
     this.unreadable = unreadable;
+    reader.readAs(source.form().word());
   }
 
   /** Reads up to the first row; refused where the header or none of the first lines fits. */
@@ -62,20 +78,43 @@ final class ForeignRows extends InputStream {
     boolean found = false;
     boolean fits = true;
     while (!found && fits && reader.lines() < LOOKED_AT_LINES && lines.next()) {
-      LineOutcome outcome = reader.read(lines.text());
+      LineOutcome outcome = readLine();
       if (outcome instanceof LineOutcome.Unreadable bad) {
         unfit.addAll(bad.problems());
         // a header without the names needs no second look
         fits = reader.lines() > profile.lines().headerLines();
       }
       found = outcome instanceof LineOutcome.Row;
+      dated |= reader.stamp().isPresent();
       take(outcome);
     }
     if (found) {
       refill();
-      return Checked.ok(new LogColumns(cells.names(), profile.unit(), reader.start()));
+      return Checked.ok(
+          new LogColumns(names(), profile.unit(), reader.start(), ','), problems.list());
     }
     return Checked.refused(unfit(unfit));
+  }
+
+  /** What a clock on the wall showed when the time was 0. */
+  Optional<WallClock> clock() {
+    return reader.clock();
+  }
+
+  private LineOutcome readLine() {
+    if (reader.lines() < LOOKED_AT_LINES && !lines.isUtf8()) {
+      reader.readAs(TableSource.Form.WINDOWS_1252.word());
+    }
+    return reader.read(lines.text());
+  }
+
+  /** The columns of the rows; the date passes through where the lines have one. */
+  private List<String> names() {
+    List<String> names = new ArrayList<>(cells.names());
+    if (dated) {
+      names.add(STAMP);
+    }
+    return names;
   }
 
   private List<Problem> unfit(ProblemList unfit) {
@@ -85,7 +124,9 @@ final class ForeignRows extends InputStream {
       return List.of(Problem.error(id, where, ""));
     }
     List<Problem> all = new ArrayList<>();
-    all.add(Problem.error("import.nothing-fits", where, String.valueOf(reader.lines())));
+    if (reader.lines() > profile.lines().headerLines()) {
+      all.add(Problem.error("import.nothing-fits", where, String.valueOf(reader.lines())));
+    }
     all.addAll(unfit.list());
     return all;
   }
@@ -93,7 +134,9 @@ final class ForeignRows extends InputStream {
   /** Adds what did not fit to what was read of the rows. */
   <T> Checked<T> with(Checked<T> read) {
     if (!problems.hasErrors()) {
-      return Checked.ok(true, problems.list()).then(nothing -> read);
+      List<Problem> more = new ArrayList<>(problems.list());
+      more.removeAll(read.problems()); // the head tells its own
+      return Checked.ok(true, more).then(nothing -> read);
     }
     ProblemList all = new ProblemList();
     all.addAll(problems.list());
@@ -105,11 +148,11 @@ final class ForeignRows extends InputStream {
     if (outcome instanceof LineOutcome.Row row) {
       LiveSample sample = row.sample();
       cells.append(text, sample);
-      text.append('\n');
+      text.append(dated ? "," + reader.stamp().orElse("") : "").append('\n');
       problems.addAll(row.notes());
     } else if (outcome instanceof LineOutcome.Unreadable bad) {
       problems.addAll(bad.problems());
-      String empty = ",".repeat(cells.names().size() - 1);
+      String empty = ",".repeat(names().size() - 1);
       text.append(unreadable == Unreadable.EMPTY_ROW ? empty : "").append('\n');
     } else if (unreadable == Unreadable.BLANK && reader.lines() > profile.lines().headerLines()) {
       text.append('\n');
@@ -134,7 +177,7 @@ final class ForeignRows extends InputStream {
       if (!lines.next()) {
         return -1;
       }
-      take(reader.read(lines.text()));
+      take(readLine());
       refill();
     }
     int count = Math.min(length, ready.length - given);

@@ -7,8 +7,10 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The head of a run file or field log: its columns in their order, which of them carries the
@@ -17,8 +19,10 @@ import java.util.Optional;
  * @param names every column, unknown ones too
  * @param unit unit of the signal
  * @param start when {@code time_s} was 0
+ * @param delimiter between the cells of a row
  */
-public record LogColumns(List<String> names, SignalUnit unit, Optional<OffsetDateTime> start) {
+public record LogColumns(
+    List<String> names, SignalUnit unit, Optional<OffsetDateTime> start, char delimiter) {
   static final String TIME = "time_s";
   static final String AIR = "air_C";
   static final String PRESSURE = "pressure_hPa";
@@ -30,6 +34,13 @@ public record LogColumns(List<String> names, SignalUnit unit, Optional<OffsetDat
 
   public LogColumns {
     names = List.copyOf(names);
+  }
+
+  /** The names that mean something here. */
+  static Set<String> known() {
+    Set<String> known = new HashSet<>(signalNames());
+    known.addAll(List.of(TIME, AIR, PRESSURE, HUMIDITY, SUPPLY, TERMINAL));
+    return known;
   }
 
   /** The names of all columns that a signal may stand in. */

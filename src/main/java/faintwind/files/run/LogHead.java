@@ -3,6 +3,7 @@ package faintwind.files.run;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.files.CsvLine;
+import faintwind.files.HeadName;
 import faintwind.files.NumberCell;
 import faintwind.files.ProblemList;
 import faintwind.files.TextLines;
@@ -51,13 +52,37 @@ public final class LogHead {
     if (!isReadableText()) {
       return Checked.refused(problems.list());
     }
-    CsvLine line = new CsvLine();
+    char delimiter = delimiter();
+    CsvLine line = new CsvLine(delimiter);
     line.read(lines);
-    List<String> names = line.texts();
+    Set<String> known = LogColumns.known();
+    List<String> names = line.texts().stream().map(n -> plainName(n, known)).toList();
     Optional<SignalUnit> unit = judge(line, names);
     return problems.hasErrors()
         ? Checked.refused(problems.list())
-        : Checked.ok(new LogColumns(names, unit.orElseThrow(), start), problems.list());
+        : Checked.ok(new LogColumns(names, unit.orElseThrow(), start, delimiter), problems.list());
+  }
+
+  /** A head with its unit in brackets counts where it is in the very unit of our name. */
+  private static String plainName(String head, Set<String> known) {
+    HeadName name = HeadName.of(head, known);
+    return name.factor() == 1 ? name.name() : head;
+  }
+
+  /** That of comma, semicolon and tab which parts the line into the most names that are known. */
+  private char delimiter() {
+    char best = ',';
+    long most = 0;
+    for (char delimiter : new char[] {',', ';', '\t'}) {
+      CsvLine line = new CsvLine(delimiter);
+      line.read(lines);
+      Set<String> known = LogColumns.known();
+      long found =
+          line.texts().stream().filter(n -> known.contains(HeadName.of(n, known).name())).count();
+      best = found > most ? delimiter : best;
+      most = Math.max(most, found);
+    }
+    return best;
   }
 
   private boolean isBeforeHeader() {
@@ -83,19 +108,10 @@ public final class LogHead {
   }
 
   private boolean isReadableText() {
-    byte[] bytes = lines.bytes();
-    int from = lines.start();
-    boolean marked = lines.end() - from >= 2;
-    int first = marked ? bytes[from] & 0xFF : 0;
-    int second = marked ? bytes[from + 1] & 0xFF : 0;
-    if ((first == 0xFF && second == 0xFE) || (first == 0xFE && second == 0xFF)) {
-      problems.error("file.utf16", Where.file(file), "");
-    } else if (lines.contains('\0')) {
+    if (lines.contains('\0')) {
       problems.error("file.binary", Where.file(file), "");
     } else if (lines.isCut()) {
       problems.error("file.line-too-long", here(), String.valueOf(TextLines.LONGEST));
-    } else if (!lines.isUtf8()) {
-      problems.error("file.not-utf8", here(), "");
     }
     return !problems.hasErrors();
   }
@@ -105,15 +121,16 @@ public final class LogHead {
     if (!line.isSound()) {
       problems.error("file.quotes", here(), excerpt(all));
     }
-    if (names.size() == 1 && (all.contains(";") || all.contains("\t"))) {
-      problems.error(all.contains(";") ? "file.semicolons" : "file.tabs", here(), excerpt(all));
-      return Optional.empty();
-    }
     if (names.stream().allMatch(name -> name.isEmpty() || NumberCell.parse(name).isPresent())) {
       problems.error("file.no-header", here(), excerpt(all));
       return Optional.empty();
     }
     judgeDoubles(names);
+    boolean anySignal = LogColumns.signalNames().stream().anyMatch(names::contains);
+    if (!names.contains(LogColumns.TIME) && !anySignal) {
+      problems.error("file.foreign", here(), excerpt(all), file);
+      return Optional.empty();
+    }
     if (!names.contains(LogColumns.TIME)) {
       problems.error("file.column-missing", here(), excerpt(all), LogColumns.TIME);
     }

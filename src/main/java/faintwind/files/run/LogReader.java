@@ -5,6 +5,7 @@ import faintwind.calibration.run.SignalChain;
 import faintwind.files.CsvLine;
 import faintwind.files.RowText;
 import faintwind.files.TextLines;
+import faintwind.files.table.TableSource;
 import faintwind.message.Checked;
 import java.io.Closeable;
 import java.io.IOException;
@@ -24,7 +25,7 @@ public final class LogReader implements Closeable {
   private final InputStream in;
   private final TextLines lines;
   private final LogColumns columns;
-  private final CsvLine cells = new CsvLine();
+  private final CsvLine cells;
   private final int time;
   private final int signal;
   private final int terminal;
@@ -40,6 +41,7 @@ public final class LogReader implements Closeable {
     this.in = in;
     this.lines = lines;
     this.columns = columns;
+    this.cells = new CsvLine(columns.delimiter());
     this.time = columns.index(LogColumns.TIME);
     this.signal = columns.index(columns.unit().column());
     this.terminal = terminal;
@@ -60,8 +62,12 @@ public final class LogReader implements Closeable {
    */
   public static Checked<LogReader> open(InputStream in, String name, SignalChain.Input input)
       throws IOException {
-    TextLines lines = new TextLines(in);
-    return open(in, lines, LogHead.read(lines, name), name, input);
+    Checked<TableSource> source = TableSource.open(in, name);
+    if (!(source instanceof Checked.Ok<TableSource> ok)) {
+      return Checked.refused(source.problems());
+    }
+    TextLines lines = new TextLines(ok.value().in());
+    return open(ok.value().in(), lines, LogHead.read(lines, name), name, input);
   }
 
   /** By a profile where there is one; else the lines must be those of a run file. */
@@ -82,9 +88,13 @@ public final class LogReader implements Closeable {
   public static Checked<LogReader> openForeign(
       InputStream in, String name, SignalChain.Input input, ImportProfile profile)
       throws IOException {
-    ForeignRows rows = new ForeignRows(in, profile, name, ForeignRows.Unreadable.EMPTY_ROW);
-    TextLines lines = new TextLines(rows, profile.lines().headerLines());
-    return open(rows, lines, rows.head(), name, input);
+    Checked<ForeignRows> opened =
+        ForeignRows.open(in, profile, name, ForeignRows.Unreadable.EMPTY_ROW);
+    if (!(opened instanceof Checked.Ok<ForeignRows> rows)) {
+      return Checked.refused(opened.problems());
+    }
+    TextLines lines = new TextLines(rows.value(), profile.lines().headerLines());
+    return open(rows.value(), lines, rows.value().head(), name, input);
   }
 
   private static Checked<LogReader> open(
@@ -147,7 +157,8 @@ public final class LogReader implements Closeable {
             AirCell.TEMPERATURE.siOf(optional(air)),
             AirCell.PRESSURE.siOf(optional(pressure)),
             AirCell.HUMIDITY.siOf(optional(humidity)));
-    return new LogRow(line, lines.text(), cells.number(time), value, state, optional(supply));
+    String text = cells.hasCommas() ? lines.text() : RowText.rejoined(cells);
+    return new LogRow(line, text, cells.number(time), value, state, optional(supply));
   }
 
   private OptionalDouble optional(int index) {

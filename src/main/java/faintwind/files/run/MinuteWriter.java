@@ -13,12 +13,14 @@ import java.time.format.DateTimeFormatter;
 public final class MinuteWriter {
   private static final String HEAD =
       "# speed_m_s: mean over 60 s from time_s on, of speeds that are not averaged before\n";
-  private static final String NAMES = "time_s,rows," + String.join(",", SpeedWriter.COLUMNS) + "\n";
+  private static final String NAMES = "time_s,rows," + String.join(",", SpeedWriter.COLUMNS);
 
   private final OutputStream out;
+  private final TableForm form;
 
-  private MinuteWriter(OutputStream out) {
+  private MinuteWriter(OutputStream out, TableForm form) {
     this.out = out;
+    this.form = form;
   }
 
   /**
@@ -26,10 +28,11 @@ public final class MinuteWriter {
    *
    * @param columns of the log, which may say when its time was zero
    * @param rehearsal whether the log comes from the virtual instrument
+   * @param form what stands between the cells
    */
-  public static MinuteWriter begin(OutputStream out, LogColumns columns, boolean rehearsal)
-      throws IOException {
-    MinuteWriter writer = new MinuteWriter(out);
+  public static MinuteWriter begin(
+      OutputStream out, LogColumns columns, boolean rehearsal, TableForm form) throws IOException {
+    MinuteWriter writer = new MinuteWriter(out, form);
     if (rehearsal) {
       writer.text(SpeedWriter.rehearsal() + "\n");
     }
@@ -38,14 +41,15 @@ public final class MinuteWriter {
       writer.text(LogHead.START + " " + start + "\n");
     }
     writer.text(HEAD);
-    writer.text(NAMES);
+    writer.text(form.row(NAMES) + "\n");
     return writer;
   }
 
   /** Writes one minute. */
   public void write(MinuteSpeed minute) throws IOException {
     String begin = String.valueOf(Math.round(minute.from_s()));
-    text(begin + "," + minute.rows() + "," + SpeedWriter.cells(minute.speed()) + "\n");
+    String cells = begin + "," + minute.rows() + "," + SpeedWriter.cells(minute.speed());
+    text(form.row(cells) + "\n");
   }
 
   private void text(String text) throws IOException {

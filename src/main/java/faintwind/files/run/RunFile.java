@@ -1,6 +1,7 @@
 package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.profile.WallClock;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalChain;
@@ -9,6 +10,7 @@ import faintwind.files.InputFile;
 import faintwind.files.NumberCell;
 import faintwind.files.ProblemList;
 import faintwind.files.TextLines;
+import faintwind.files.table.TableSource;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -17,6 +19,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -39,7 +42,7 @@ public final class RunFile {
   private final String file;
   private final int terminal;
   private final ProblemList problems = new ProblemList();
-  private final CsvLine cells = new CsvLine();
+  private final CsvLine cells;
   private final GrowingSeries signal = new GrowingSeries();
   private final Map<AirCell, GrowingSeries> air = new EnumMap<>(AirCell.class);
   private final GrowingSeries supply = new GrowingSeries();
@@ -49,6 +52,7 @@ public final class RunFile {
     this.lines = lines;
     this.columns = columns;
     this.file = file;
+    this.cells = new CsvLine(columns.delimiter());
     this.terminal = terminal;
   }
 
@@ -74,8 +78,16 @@ public final class RunFile {
 
   static Checked<Recording> read(InputStream in, String name, SignalChain.Input input)
       throws IOException {
-    TextLines lines = new TextLines(in);
-    return read(lines, LogHead.read(lines, name), name, input);
+    Checked<TableSource> source = TableSource.open(in, name);
+    if (!(source instanceof Checked.Ok<TableSource> ok)) {
+      return Checked.refused(source.problems());
+    }
+    TextLines lines = new TextLines(ok.value().in());
+    return noted(ok.notes(), read(lines, LogHead.read(lines, name), name, input));
+  }
+
+  private static <T> Checked<T> noted(List<Problem> notes, Checked<T> read) {
+    return Checked.ok(true, notes).then(nothing -> read);
   }
 
   /**
@@ -89,15 +101,39 @@ public final class RunFile {
    */
   public static Checked<Recording> readForeign(
       Path path, String name, SignalChain.Input input, ImportProfile profile) throws IOException {
+    return readTimed(path, name, input, Optional.of(profile)).map(Timed::recording);
+  }
+
+  /**
+   * A recording, and the clock by which a person may have noted what happened in it.
+   *
+   * @param recording what was recorded
+   * @param clock what a clock on the wall showed when the time was 0, where the file tells it
+   */
+  record Timed(Recording recording, Optional<WallClock> clock) {}
+
+  /** By a profile where there is one; else the lines must be those of a run file. */
+  static Checked<Timed> readTimed(
+      Path path, String name, SignalChain.Input input, Optional<ImportProfile> profile)
+      throws IOException {
+    if (profile.isEmpty()) {
+      return read(path, name, input).map(r -> new Timed(r, r.start().map(WallClock::of)));
+    }
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
     }
-    try (ForeignRows rows =
-        new ForeignRows(Files.newInputStream(path), profile, name, ForeignRows.Unreadable.BLANK)) {
+    Checked<ForeignRows> opened =
+        ForeignRows.open(
+            Files.newInputStream(path), profile.get(), name, ForeignRows.Unreadable.BLANK);
+    if (!(opened instanceof Checked.Ok<ForeignRows> ok)) {
+      return Checked.refused(opened.problems());
+    }
+    try (ForeignRows rows = ok.value()) {
       Checked<LogColumns> head = rows.head();
-      TextLines lines = new TextLines(rows, profile.lines().headerLines());
-      return rows.with(read(lines, head, name, input));
+      TextLines lines = new TextLines(rows, profile.get().lines().headerLines());
+      Checked<Recording> read = rows.with(read(lines, head, name, input));
+      return noted(ok.notes(), read.map(r -> new Timed(r, rows.clock())));
     }
   }
 
@@ -115,11 +151,27 @@ public final class RunFile {
     return run.value().rows();
   }
 
+  /** Whether the first row holds words, such as units, instead of numbers. */
+  private boolean isSecondHead() {
+    cells.read(lines);
+    List<String> texts = cells.texts().stream().filter(text -> !text.isEmpty()).toList();
+    boolean words = texts.stream().noneMatch(text -> text.matches(".*\\d.*"));
+    boolean head = cells.count() == columns.names().size() && texts.size() > 1 && words;
+    if (head) {
+      problems.error(
+          "file.second-head", here(columns.names().get(0)), LogHead.excerpt(texts.get(0)));
+    }
+    return head;
+  }
+
   private Checked<Recording> rows() throws IOException {
     int count = 0;
     while (lines.next()) {
       if (!lines.isBlank()) {
         count++;
+        if (count == 1 && isSecondHead()) {
+          break;
+        }
         row();
       }
       if (count > LARGEST_ROWS) {
@@ -210,7 +262,8 @@ public final class RunFile {
       return true;
     }
     boolean commas =
-        cells.count() > expected
+        cells.hasCommas()
+            && cells.count() > expected
             && cells.texts().stream().allMatch(text -> text.matches("[-+]?\\d*"));
     problems.error(
         commas ? "file.cells-decimal-comma" : "file.cells-count",
@@ -253,7 +306,7 @@ public final class RunFile {
     OptionalDouble value = cells.number(columns.index(column));
     if (value.isEmpty()) {
       String found = cell(column);
-      problems.error(NumberCell.complaint(found), here(column), LogHead.excerpt(found));
+      problems.error(cells.complaint(found), here(column), LogHead.excerpt(found));
     }
     return value;
   }

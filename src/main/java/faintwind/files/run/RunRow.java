@@ -1,12 +1,13 @@
 package faintwind.files.run;
 
+import faintwind.calibration.profile.WallClock;
 import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunConditions;
 import faintwind.calibration.run.RunKind;
+import faintwind.calibration.run.Series;
 import faintwind.calibration.run.Uncertain;
-import faintwind.files.NumberCell;
 import faintwind.files.ProblemList;
 import faintwind.message.Where;
 import java.util.Arrays;
@@ -28,13 +29,21 @@ final class RunRow {
 
   private final TableFile.Row row;
   private final Where where;
+  private final TableNumbers numbers;
   private final ProblemList problems;
+  private Optional<RunFile.Timed> timed = Optional.empty();
 
-  RunRow(TableFile.Row row, String table, ProblemList problems) {
+  RunRow(TableFile.Row row, TableNumbers numbers, String table, ProblemList problems) {
     this.row = row;
+    this.numbers = numbers;
     this.problems = problems;
     Where line = Where.file(table).atLine(row.line());
     this.where = name().isEmpty() ? line : line.inRun(name());
+  }
+
+  /** Whose clock the times of the row may be noted by. */
+  void clock(Optional<RunFile.Timed> recording) {
+    timed = recording;
   }
 
   String name() {
@@ -239,11 +248,35 @@ final class RunRow {
     if (cell.isEmpty()) {
       return OptionalDouble.empty();
     }
-    OptionalDouble value = NumberCell.parse(cell);
+    if (TableNumbers.TIMES.contains(column) && cell.contains(":")) {
+      return clockTime(column, cell);
+    }
+    OptionalDouble value = numbers.read(column, cell);
     if (value.isEmpty()) {
-      problems.error(NumberCell.complaint(cell), where.atColumn(column), LogHead.excerpt(cell));
+      problems.error(numbers.complaint(cell), where.atColumn(column), LogHead.excerpt(cell));
     }
     return value;
+  }
+
+  /** The recording's own time at which a clock on the wall showed this. */
+  private OptionalDouble clockTime(String column, String cell) {
+    if (timed.isEmpty()) {
+      return OptionalDouble.empty(); // the recording was refused, and that is told
+    }
+    if (timed.get().clock().isEmpty()) {
+      problems.error("runs.clock-unknown", where.atColumn(column), LogHead.excerpt(cell), file());
+      return OptionalDouble.empty();
+    }
+    Series signal = timed.get().recording().signal();
+    WallClock.Reading read =
+        timed.get().clock().get().read(cell, signal.first_s(), signal.last_s());
+    if (read.outcome() == WallClock.Outcome.FOUND) {
+      return OptionalDouble.of(read.time_s());
+    }
+    String why = read.outcome().name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String id = "runs.clock-" + why;
+    problems.error(id, where.atColumn(column), LogHead.excerpt(cell));
+    return OptionalDouble.empty();
   }
 
   private static Uncertain uncertain(OptionalDouble value, OptionalDouble u, double scale) {

@@ -19,10 +19,12 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A runs table with everything it names: the run files and, where it stands beside the table, the
@@ -74,13 +76,16 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
 
   /** One reading; the parts that are used by several rows are read once. */
   private static final class Reader {
+    private static final Set<String> ONCE = Set.of("file.foreign", "import.no-zone");
+
     private final Path table;
     private final String name;
     private final ProblemList problems = new ProblemList();
     private final Map<String, Path> files = new LinkedHashMap<>();
-    private final Map<String, Optional<Recording>> recordings = new LinkedHashMap<>();
+    private final Map<String, Optional<RunFile.Timed>> recordings = new LinkedHashMap<>();
     private final Optional<ImportProfile> profile;
     private final Purpose purpose;
+    private final Set<String> told = new HashSet<>();
     private SignalChain chain = SignalChain.AS_IS;
 
     Reader(Path table, Optional<ImportProfile> profile, Purpose purpose) {
@@ -92,7 +97,7 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
 
     Checked<RunsTable> read() throws IOException {
       readChain();
-      Checked<TableFile> cells = TableFile.read(table, name);
+      Checked<TableFile> cells = TableFile.read(table, name, RunsTableRules.KNOWN);
       problems.addAll(cells.problems());
       List<Run> runs = new ArrayList<>();
       if (cells instanceof Checked.Ok<TableFile> ok) {
@@ -123,9 +128,12 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       if (problems.hasErrors() && !cells.columns().containsAll(RunsTableRules.NEEDED)) {
         return List.of();
       }
+      if (RunsTableRules.secondHead(cells, name, problems)) {
+        return List.of();
+      }
       List<Run> runs = new ArrayList<>();
       for (TableFile.Row row : cells.rows()) {
-        run(new RunRow(row, name, problems)).ifPresent(runs::add);
+        run(new RunRow(row, cells.numbers(), name, problems)).ifPresent(runs::add);
       }
       RunsTableRules.names(cells, name, problems);
       if (!problems.hasErrors()) {
@@ -139,8 +147,10 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
 
     private Optional<Run> run(RunRow row) throws IOException {
       Optional<RunKind> kind = row.kind();
-      Optional<Recording> whole = row.file().isEmpty() ? noFile(row) : recording(row);
-      Optional<Recording> part = whole.flatMap(w -> RunsTableRules.window(w, row, problems));
+      Optional<RunFile.Timed> whole = row.file().isEmpty() ? noFile(row) : recording(row);
+      row.clock(whole);
+      Optional<Recording> part =
+          whole.flatMap(w -> RunsTableRules.window(w.recording(), row, problems));
       RunConditions conditions = row.conditions();
       if (kind.isEmpty()) {
         return Optional.empty();
@@ -158,23 +168,28 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
           : Optional.empty();
     }
 
-    private Optional<Recording> noFile(RunRow row) {
+    /** What is so of a logger need not be said of each of its files. */
+    private boolean isNews(Problem problem) {
+      return !ONCE.contains(problem.id()) || told.add(problem.id());
+    }
+
+    private Optional<RunFile.Timed> noFile(RunRow row) {
       problems.error("runs.file-empty", row.where().atColumn("file"), "");
       return Optional.empty();
     }
 
-    private Optional<Recording> recording(RunRow row) throws IOException {
+    private Optional<RunFile.Timed> recording(RunRow row) throws IOException {
       String file = row.file();
-      Optional<Recording> known = recordings.get(file);
+      Optional<RunFile.Timed> known = recordings.get(file);
       if (known != null) {
         return known;
       }
-      Optional<Recording> read = readRecording(row);
+      Optional<RunFile.Timed> read = readRecording(row);
       recordings.put(file, read);
       return read;
     }
 
-    private Optional<Recording> readRecording(RunRow row) throws IOException {
+    private Optional<RunFile.Timed> readRecording(RunRow row) throws IOException {
       Path path;
       try {
         path = table.resolveSibling(row.file());
@@ -187,11 +202,8 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
         return Optional.empty();
       }
       String shown = path.toString();
-      Checked<Recording> read =
-          profile.isPresent()
-              ? RunFile.readForeign(path, shown, chain.input(), profile.get())
-              : RunFile.read(path, shown, chain.input());
-      problems.addAll(read.problems());
+      Checked<RunFile.Timed> read = RunFile.readTimed(path, shown, chain.input(), profile);
+      read.problems().stream().filter(this::isNews).forEach(problems::add);
       files.put(row.file(), path);
       return read.fold((value, notes) -> Optional.of(value), (List<Problem> p) -> Optional.empty());
     }

@@ -20,7 +20,7 @@ final class RunsTableRules {
   /** Columns without which no row can be read. */
   static final List<String> NEEDED = List.of("run", "file", "kind");
 
-  private static final Set<String> KNOWN =
+  static final Set<String> KNOWN =
       Set.of(
           ("run file kind from_s to_s radius_mm u_radius_mm turns turns_time_s u_turns_time_s"
                   + " first_click_s swirl_pct u_swirl_pct thermocouple spin_start_s spin_stop_s speed_m_s"
@@ -46,6 +46,24 @@ final class RunsTableRules {
     if (cells.rows().isEmpty() && cells.problems().isEmpty()) {
       problems.error("runs.no-rows", head, "");
     }
+  }
+
+  /** Whether the first row holds units or other words of a head; the problem then says so. */
+  static boolean secondHead(TableFile cells, String table, ProblemList problems) {
+    if (cells.rows().isEmpty()) {
+      return false;
+    }
+    TableFile.Row first = cells.rows().get(0);
+    List<String> there =
+        cells.columns().stream().filter(column -> !first.cell(column).isEmpty()).toList();
+    boolean needed = NEEDED.stream().anyMatch(there::contains);
+    boolean words = there.stream().map(first::cell).noneMatch(cell -> cell.matches(".*\\d.*"));
+    if (needed || !words) {
+      return false;
+    }
+    Where place = Where.file(table).atLine(first.line()).atColumn(there.get(0));
+    problems.error("file.second-head", place, LogHead.excerpt(first.cell(there.get(0))));
+    return true;
   }
 
   static void names(TableFile cells, String table, ProblemList problems) {

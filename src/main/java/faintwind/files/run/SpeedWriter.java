@@ -10,6 +10,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -26,10 +27,12 @@ public final class SpeedWriter implements Flushable {
 
   private final OutputStream out;
   private final boolean replacesOld;
+  private final TableForm form;
   private final byte[] digits = new byte[32];
 
-  private SpeedWriter(OutputStream out, boolean replacesOld) {
+  private SpeedWriter(OutputStream out, boolean replacesOld, TableForm form) {
     this.out = out;
+    this.form = form;
     this.replacesOld = replacesOld;
   }
 
@@ -45,18 +48,17 @@ public final class SpeedWriter implements Flushable {
    * Writes the header of a log with these columns; before it, where the log says so, the line that
    * tells when its time was zero, so that the output is a run file with a calendar too.
    */
-  public static SpeedWriter begin(OutputStream out, LogColumns columns) throws IOException {
-    SpeedWriter writer = new SpeedWriter(out, hasOld(columns));
+  public static SpeedWriter begin(OutputStream out, LogColumns columns, TableForm form)
+      throws IOException {
+    SpeedWriter writer = new SpeedWriter(out, hasOld(columns), form);
     if (columns.start().isPresent()) {
       String start = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(columns.start().get());
       writer.text(LogHead.START + " " + start + "\n");
     }
-    for (String name : passing(columns)) {
-      writer.text(RowText.plainOrQuoted(name));
-      writer.out.write(',');
-    }
-    writer.text(String.join(",", COLUMNS));
-    writer.out.write('\n');
+    List<String> names = new ArrayList<>();
+    passing(columns).forEach(name -> names.add(RowText.plainOrQuoted(name)));
+    names.addAll(COLUMNS);
+    writer.text(form.row(String.join(",", names)) + "\n");
     return writer;
   }
 
@@ -93,7 +95,7 @@ public final class SpeedWriter implements Flushable {
   public static String cells(SpeedRow speed) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try {
-      new SpeedWriter(bytes, false).write("", speed);
+      new SpeedWriter(bytes, false, TableForm.POINTS).write("", speed);
     } catch (IOException e) {
       throw new UncheckedIOException("memory does not fail", e);
     }
@@ -108,7 +110,12 @@ public final class SpeedWriter implements Flushable {
    * @param speed what was found for it
    */
   public void write(String row, SpeedRow speed) throws IOException {
-    text(replacesOld ? withoutOld(row) : row);
+    String passing = replacesOld ? withoutOld(row) : row;
+    if (form != TableForm.POINTS) {
+      text(form.row(passing + "," + cells(speed)) + "\n");
+      return;
+    }
+    text(passing);
     out.write(',');
     number(speed.speed_m_s());
     out.write(',');

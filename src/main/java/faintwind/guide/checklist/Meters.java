@@ -49,12 +49,8 @@ public record Meters(List<MeterClass> classes, String usual) {
   }
 
   private Optional<MeterClass> chosen(InstrumentState state, OffsetDateTime when) {
-    Optional<String> chosen = Optional.empty();
-    for (var line : state.standing(MeterChosen.class)) {
-      if (!line.at().isAfter(when)) {
-        chosen = Optional.of(line.event().meter());
-      }
-    }
-    return chosen.flatMap(this::find);
+    return state
+        .last(MeterChosen.class, line -> !line.at().isAfter(when))
+        .flatMap(line -> find(line.event().meter()));
   }
 }

@@ -10,6 +10,7 @@ import faintwind.files.AtomicFile;
 import faintwind.files.run.LogColumns;
 import faintwind.files.run.LogRow;
 import faintwind.files.run.SpeedWriter;
+import faintwind.files.run.TableForm;
 import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
@@ -39,6 +40,7 @@ public final class Convert {
   private final SpeedSettings settings;
   private final Optional<ImportProfile> profile;
   private final Optional<Path> minutes;
+  private final TableForm form;
 
   /**
    * Conversions by one calibration.
@@ -48,25 +50,32 @@ public final class Convert {
    * @param settings averaging and air
    */
   public Convert(Calibration calibration, String calibrationName, SpeedSettings settings) {
-    this(calibration, calibrationName, settings, Optional.empty(), Optional.empty());
-  }
-
-  private Convert(
-      Calibration calibration,
-      String calibrationName,
-      SpeedSettings settings,
-      Optional<ImportProfile> profile,
-      Optional<Path> minutes) {
     this.calibration = calibration;
     this.calibrationName = calibrationName;
     this.settings = settings;
+    this.profile = Optional.empty();
+    this.minutes = Optional.empty();
+    this.form = TableForm.POINTS;
+  }
+
+  private Convert(
+      Convert other, Optional<ImportProfile> profile, Optional<Path> minutes, TableForm form) {
+    this.calibration = other.calibration;
+    this.calibrationName = other.calibrationName;
+    this.settings = other.settings;
     this.profile = profile;
     this.minutes = minutes;
+    this.form = form;
+  }
+
+  /** The same with semicolons and decimal commas in what is written. */
+  public Convert withCommas() {
+    return new Convert(this, profile, minutes, TableForm.COMMAS);
   }
 
   /** The same for foreign logs, whose lines mean what the profile says. */
   public Convert reading(ImportProfile foreign) {
-    return new Convert(calibration, calibrationName, settings, Optional.of(foreign), minutes);
+    return new Convert(this, Optional.of(foreign), minutes, form);
   }
 
   /**
@@ -74,7 +83,7 @@ public final class Convert {
    * ended; for {@link #files} a folder, made where it is missing.
    */
   public Convert withMinutes(Path file) {
-    return new Convert(calibration, calibrationName, settings, profile, Optional.of(file));
+    return new Convert(this, profile, Optional.of(file), form);
   }
 
   /**
@@ -193,18 +202,22 @@ public final class Convert {
       if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
         return Checked.refused(opened.problems());
       }
-      FieldRows rows = new FieldRows();
-      LogConversion.Target shown = (row, speed) -> rows.add(row.time_s(), row.signal(), speed);
+      ShownLog shown = new ShownLog();
       ConversionCount count =
           new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready)).run(shown, watch);
       Optional<Problem> nothing = ok.value().nothing(count);
-      if (nothing.isPresent() || rows.finish().size() == 0) {
+      if (nothing.isPresent() || shown.rows().finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
       }
       LogColumns columns = ok.value().reader().columns();
       return Checked.ok(
           new LookedAtLog(
-              log, columns.start(), columns.unit().symbol(), summary(count, log.toString()), rows),
+              log,
+              columns.start(),
+              columns.unit().symbol(),
+              summary(count, log.toString()),
+              shown.rows(),
+              shown.figures(calibration)),
           ok.notes());
     }
   }
@@ -220,8 +233,8 @@ public final class Convert {
     if (log.rehearsal()) {
       out.write((SpeedWriter.rehearsal() + "\n").getBytes(StandardCharsets.UTF_8));
     }
-    SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns());
-    try (MinuteFile minuteFile = MinuteFile.begin(minutes, log)) {
+    SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns(), form);
+    try (MinuteFile minuteFile = MinuteFile.begin(minutes, log, form)) {
       ConversionCount count =
           new LogConversion(log, ready -> estimator(flush, ready))
               .run(new Written(writer, minuteFile, flush), watch);

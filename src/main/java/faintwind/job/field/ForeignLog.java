@@ -4,10 +4,10 @@ import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.SignalChain;
 import faintwind.files.AtomicFile;
-import faintwind.files.FirstLines;
 import faintwind.files.run.LogReader;
 import faintwind.files.run.LogRow;
 import faintwind.files.run.RunFile;
+import faintwind.files.table.FirstLines;
 import faintwind.job.FreeName;
 import faintwind.message.Checked;
 import java.io.IOException;
@@ -30,8 +30,8 @@ public final class ForeignLog {
    *
    * @throws IOException where the disk or a permission fails
    */
-  public static List<String> firstLines(Path log) throws IOException {
-    return FirstLines.of(log, LOOKED_AT);
+  public static Checked<List<String>> firstLines(Path log) throws IOException {
+    return FirstLines.of(log, LOOKED_AT).map(FirstLines::lines);
   }
 
   /**

@@ -1,5 +1,6 @@
 package faintwind.job.field;
 
+import faintwind.calibration.field.FieldSummary;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Optional;
@@ -12,10 +13,12 @@ import java.util.Optional;
  * @param signal column of the signal with its unit
  * @param summary counts and range
  * @param rows the rows
+ * @param figures mean and the like over its minutes; empty where none of them means anything
  */
 public record LookedAtLog(
     Path log,
     Optional<OffsetDateTime> start,
     String signal,
     ConversionSummary summary,
-    FieldRows rows) {}
+    FieldRows rows,
+    Optional<FieldSummary> figures) {}

@@ -3,6 +3,7 @@ package faintwind.job.field;
 import faintwind.calibration.speed.MinuteSpeed;
 import faintwind.files.AtomicFile;
 import faintwind.files.run.MinuteWriter;
+import faintwind.files.run.TableForm;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -18,13 +19,13 @@ final class MinuteFile implements Closeable {
     this.writer = writer;
   }
 
-  static MinuteFile begin(Optional<Path> target, OpenLog log) throws IOException {
+  static MinuteFile begin(Optional<Path> target, OpenLog log, TableForm form) throws IOException {
     if (target.isEmpty()) {
       return new MinuteFile(Optional.empty(), Optional.empty());
     }
     AtomicFile file = AtomicFile.begin(target.get());
     MinuteWriter writer =
-        MinuteWriter.begin(file.stream(), log.reader().columns(), log.rehearsal());
+        MinuteWriter.begin(file.stream(), log.reader().columns(), log.rehearsal(), form);
     return new MinuteFile(Optional.of(file), Optional.of(writer));
   }
 

@@ -6,6 +6,8 @@ import faintwind.calibration.run.Run;
 import faintwind.files.Sha256;
 import faintwind.files.run.RunsTable;
 import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
@@ -30,7 +32,7 @@ public final class RecheckRuns {
    * What came of a check.
    *
    * @param runs each run that says how fast the air moved
-   * @param sha256 of the runs table
+   * @param sha256 of the calibration
    */
   public record Check(List<Recheck.AtRun> runs, String sha256) {
     public Check {
@@ -40,6 +42,22 @@ public final class RecheckRuns {
     /** Whether every run agrees. */
     public boolean agrees() {
       return runs.stream().allMatch(run -> run.en().isSatisfactory());
+    }
+
+    /** What each run showed, a sentence each. */
+    public List<String> said(Messages words) {
+      return runs.stream().map(run -> said(run, words)).toList();
+    }
+
+    private static String said(Recheck.AtRun run, Messages words) {
+      return words.text(
+          run.en().isSatisfactory() ? "recheck.agrees" : "recheck.differs",
+          run.run(),
+          Numerals.compact(run.speed_m_s(), 3),
+          Numerals.compact(run.u95_m_s(), 2),
+          Numerals.compact(run.read_m_s(), 3),
+          Numerals.compact(run.u95_read_m_s(), 2),
+          Numerals.signed(run.en().value(), 2));
     }
   }
 
@@ -52,7 +70,7 @@ public final class RecheckRuns {
   public static Checked<Check> check(Path calibration, Path table) throws IOException {
     Checked<Calibration> by = OpenCalibration.read(calibration);
     Checked<List<Run>> turned = read(table);
-    String sha256 = Files.isRegularFile(table) ? Sha256.of(table) : "";
+    String sha256 = Files.isRegularFile(calibration) ? Sha256.of(calibration) : "";
     return by.then(
         known ->
             turned.then(

@@ -1,7 +1,5 @@
 package faintwind.job.record;
 
-import faintwind.calibration.bench.JarCheck;
-import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.Situation.DatedSheet;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
@@ -11,7 +9,6 @@ import faintwind.record.Event.DesignChosen;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,12 +21,14 @@ import java.util.function.Function;
  */
 final class CalibratedSheets {
   private final Path folder;
+  private final KeptGuides guides;
   private final List<DatedSheet> all = new ArrayList<>();
   private final Optional<Standing<CalibrationPutInForce>> inForce;
   private final ArmOnRecord arm;
 
-  private CalibratedSheets(Path folder, InstrumentState state) {
+  private CalibratedSheets(Path folder, InstrumentState state, KeptGuides guides) {
     this.folder = folder;
+    this.guides = guides;
     this.inForce = state.last(CalibrationPutInForce.class);
     this.arm = new ArmOnRecord(folder, state);
   }
@@ -40,9 +39,12 @@ final class CalibratedSheets {
    * @throws IOException where something that is there cannot be read
    */
   static List<DatedSheet> of(
-      Path folder, InstrumentState state, Function<String, Optional<DesignSheet>> sheetOf)
+      Path folder,
+      InstrumentState state,
+      Function<String, Optional<DesignSheet>> sheetOf,
+      KeptGuides guides)
       throws IOException {
-    CalibratedSheets sheets = new CalibratedSheets(folder, state);
+    CalibratedSheets sheets = new CalibratedSheets(folder, state, guides);
     for (Standing<? extends Event> line : state.lines()) {
       if (line.stands()) {
         sheets.follow(line, sheetOf);
@@ -63,7 +65,7 @@ final class CalibratedSheets {
       DesignSheet sheet = all.get(all.size() - 1).sheet();
       List<Outcome> better = new ArrayList<>();
       if (inForce.filter(last -> last.entry().equals(line.entry())).isPresent()) {
-        better.addAll(jar(folder.resolve(inForce.get().event().file())));
+        better.addAll(guides.jar(folder.resolve(inForce.get().event().file())));
       }
       if (arm.changesBy(line)) {
         better.addAll(arm.sizes(sheet));
@@ -76,13 +78,5 @@ final class CalibratedSheets {
 
   private static DatedSheet dated(Standing<? extends Event> line, DesignSheet sheet) {
     return new DatedSheet(line.at(), sheet, Optional.of(line.entry()));
-  }
-
-  private static List<Outcome> jar(Path file) throws IOException {
-    if (!Files.isRegularFile(file)) {
-      return List.of();
-    }
-    return CalibrationFile.read(file, file.toString())
-        .fold((calibration, notes) -> JarCheck.of(calibration), problems -> List.of());
   }
 }

@@ -9,12 +9,14 @@ import faintwind.files.run.FileKind;
 import faintwind.files.run.RunFile;
 import faintwind.files.run.RunsTable;
 import faintwind.guide.Contradictions;
+import faintwind.guide.Due;
 import faintwind.guide.Situation;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Size;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.CalibrationPutInForce;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,6 +25,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Finds out what a file or folder is and lists everything that is wrong with it. */
 public final class CheckPath {
@@ -67,10 +70,26 @@ public final class CheckPath {
               List<Problem> all = new ArrayList<>(view.problems());
               OffsetDateTime now = OffsetDateTime.now(Clock.system(ZoneId.systemDefault()));
               all.addAll(contradictions(view, now));
+              due(view, now).ifPresent(all::add);
               return all.stream().anyMatch(Problem::isError)
                   ? Checked.refused(all)
                   : Checked.ok(view, all);
             });
+  }
+
+  /** That the calibration in force is due for a cause on record; time alone is no fault. */
+  private static Optional<Problem> due(InstrumentView view, OffsetDateTime now) {
+    String file =
+        view.state().last(CalibrationPutInForce.class).map(l -> l.event().file()).orElse("");
+    return Due.ofInForce(view.checklist(), view.situation(now))
+        .filter(due -> due.cause() != Due.Cause.TIME && due.isPast(now))
+        .map(
+            due ->
+                Problem.warning(
+                    due.cause().key().replace("due.", "due.now."),
+                    Where.file(file),
+                    file,
+                    due.at().toString()));
   }
 
   /** A reading that says stop is one that was seen, even where it is void for going on. */

@@ -89,7 +89,7 @@ public record InstrumentView(
       KeptGuides guides)
       throws IOException {
     String name = opened.state().checklist().map(c -> c.checklist()).orElse("standard");
-    List<DatedSheet> designs = CalibratedSheets.of(path, opened.state(), sheetOf);
+    List<DatedSheet> designs = CalibratedSheets.of(path, opened.state(), sheetOf, guides);
     boolean writable = opened.access() == InstrumentFolder.Access.READ_WRITE;
     Checked<Meters> meters = guides.meters(path);
     Checked<Checklist> read = guides.checklist(path, name);

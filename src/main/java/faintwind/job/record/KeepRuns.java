@@ -6,11 +6,15 @@ import faintwind.files.instrument.UnpackFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.files.run.RunsTable;
 import faintwind.job.EnteredFile;
+import faintwind.job.formula.RecheckRuns;
+import faintwind.job.formula.RecheckRuns.Check;
 import faintwind.message.Checked;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.FileRole;
+import faintwind.record.Event.Rechecked;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -23,13 +27,23 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /**
  * Keeps a runs table with every recording it names in the instrument's folder, and notes it in the
  * journal. A table that lies in the folder already is only noted.
  */
 public final class KeepRuns {
-  private KeepRuns() {}
+  private final Path root;
+  private final FileRole role;
+  private final String prefix;
+
+  /** Keeps tables of a kind in folders of their own, each with a number after the prefix. */
+  private KeepRuns(Path folder, FileRole role, String prefix) {
+    this.root = folder.toAbsolutePath().normalize();
+    this.role = role;
+    this.prefix = prefix;
+  }
 
   /**
    * Copies and notes.
@@ -44,24 +58,68 @@ public final class KeepRuns {
   public static Checked<JournalEntry> keep(Path folder, Path table, Enter enter)
       throws IOException {
     Checked<RunsTable> read = RunsTable.read(table);
-    if (!(read instanceof Checked.Ok<RunsTable> ok)) {
-      return Checked.refused(read.problems());
+    return read instanceof Checked.Ok<RunsTable> ok
+        ? new KeepRuns(folder, FileRole.RUNS_TABLE, "set-")
+            .keep(table, ok.value().files(), enter, kept -> List.of())
+        : Checked.refused(read.problems());
+  }
+
+  /**
+   * Checks a calibration of the instrument with a table of one or two speeds, keeps table and
+   * recordings beside those of the sessions, and enters what came of it.
+   *
+   * @param calibration relative to the folder
+   * @param words what each run showed is entered in them
+   * @return the entry that says what came of it, {@link Rechecked}; refused where the check is, or
+   *     where the files cannot be kept
+   * @throws IOException where the disk or a permission fails; then nothing is noted
+   */
+  public static Checked<JournalEntry> recheck(
+      Path folder, String calibration, Path table, Enter enter, Messages words) throws IOException {
+    Checked<RunsTable> read = RunsTable.readForCheck(table);
+    Checked<Check> checked = RecheckRuns.check(folder.resolve(calibration), table);
+    if (!(read instanceof Checked.Ok<RunsTable> runs)
+        || !(checked instanceof Checked.Ok<Check> check)) {
+      return Checked.refused(checked.problems());
     }
-    Path root = folder.toAbsolutePath().normalize();
-    Path source = table.toAbsolutePath().normalize();
-    Map<String, Path> files = ok.value().files();
-    if (source.startsWith(root)) {
-      return enter.plain(Optional.empty(), events(root, source, files));
+    boolean agrees = check.value().agrees();
+    String text = String.join(" ", check.value().said(words));
+    String sha256 = check.value().sha256();
+    return new KeepRuns(folder, FileRole.CHECK_TABLE, "check-")
+        .keep(
+            table,
+            runs.value().files(),
+            enter,
+            kept -> List.of(new Rechecked(calibration, sha256, kept, agrees, text)));
+  }
+
+  /**
+   * Copies what lies elsewhere, and enters it.
+   *
+   * @param more what is entered with it, by the name of the table in the folder
+   */
+  private Checked<JournalEntry> keep(
+      Path table, Map<String, Path> files, Enter enter, Function<String, List<Event>> more)
+      throws IOException {
+    Path kept = table.toAbsolutePath().normalize();
+    Map<String, Path> copies = files;
+    if (!kept.startsWith(root)) {
+      List<Problem> outside = outside(files, table);
+      enter.shut().ifPresent(outside::add);
+      if (!outside.isEmpty()) {
+        return Checked.refused(outside);
+      }
+      Path target = copy(kept, files);
+      copies = new LinkedHashMap<>();
+      for (String name : files.keySet()) {
+        copies.put(name, target.resolveSibling(name));
+      }
+      kept = target;
     }
-    List<Problem> outside = outside(files, table);
-    enter.shut().ifPresent(outside::add);
-    if (!outside.isEmpty()) {
-      return Checked.refused(outside);
-    }
-    Path target = copy(root, source, files);
-    Map<String, Path> copies = new LinkedHashMap<>();
-    files.keySet().forEach(name -> copies.put(name, target.resolveSibling(name)));
-    return enter.plain(Optional.empty(), events(root, target, copies));
+    List<Event> events = new ArrayList<>(recordings(root, kept, copies));
+    events.add(EnteredFile.added(root, role, kept));
+    events.addAll(more.apply(EnteredFile.name(root, kept)));
+    return enter.plain(Optional.empty(), events);
   }
 
   /**
@@ -79,16 +137,14 @@ public final class KeepRuns {
       return Checked.refused(read.problems());
     }
     Path root = folder.toAbsolutePath().normalize();
-    List<Event> events =
-        new ArrayList<>(events(root, table.toAbsolutePath().normalize(), ok.value().files()));
-    events.remove(events.size() - 1);
+    List<Event> events = recordings(root, table.toAbsolutePath().normalize(), ok.value().files());
     return events.isEmpty()
         ? Checked.refused(Problem.error("runs.no-recording", Where.file(table.toString()), ""))
         : enter.plain(Optional.empty(), events);
   }
 
-  /** One entry a file, the table last: it is what the others belong to. */
-  private static List<Event> events(Path root, Path table, Map<String, Path> files)
+  /** One entry for each file but the table, which is entered after them. */
+  private static List<Event> recordings(Path root, Path table, Map<String, Path> files)
       throws IOException {
     Set<Event> known = new HashSet<>();
     new InstrumentFolder(root)
@@ -108,7 +164,6 @@ public final class KeepRuns {
         }
       }
     }
-    events.add(EnteredFile.added(root, FileRole.RUNS_TABLE, table));
     return events;
   }
 
@@ -123,7 +178,7 @@ public final class KeepRuns {
   }
 
   /** Copies all or none. */
-  private static Path copy(Path root, Path table, Map<String, Path> files) throws IOException {
+  private Path copy(Path table, Map<String, Path> files) throws IOException {
     Path target = freeFolder(root.resolve("runs"));
     try {
       copy(files, target);
@@ -147,11 +202,11 @@ public final class KeepRuns {
     }
   }
 
-  private static Path freeFolder(Path runs) {
+  private Path freeFolder(Path runs) {
     int number = 1;
-    while (Files.exists(runs.resolve("set-" + number))) {
+    while (Files.exists(runs.resolve(prefix + number))) {
       number++;
     }
-    return runs.resolve("set-" + number);
+    return runs.resolve(prefix + number);
   }
 }

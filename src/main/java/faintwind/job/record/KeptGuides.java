@@ -1,10 +1,14 @@
 package faintwind.job.record;
 
+import faintwind.calibration.bench.JarCheck;
+import faintwind.files.Sha256;
 import faintwind.files.asset.MeterFiles;
+import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Meters;
 import faintwind.message.Checked;
+import faintwind.physics.sheet.Outcome;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -13,12 +17,17 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The checklists and meters that ship with the program, read once for many instruments. What lies
- * in an instrument's folder or around it is read each time: a teacher may change it meanwhile.
+ * The checklists and meters that ship with the program, read once for many instruments, and what
+ * was worked out from calibrations whose bytes have not changed. What lies in an instrument's
+ * folder or around it is read each time: a teacher may change it meanwhile.
  */
 public final class KeptGuides {
   private final Map<String, Checklist> shipped = new ConcurrentHashMap<>();
   private final Map<String, Meters> meters = new ConcurrentHashMap<>();
+  private final Map<Path, Jar> jars = new ConcurrentHashMap<>();
+
+  /** What a calibration of these very bytes shows at rest. */
+  private record Jar(String sha256, List<Outcome> outcomes) {}
 
   /**
    * The checklist that guides an instrument.
@@ -59,6 +68,29 @@ public final class KeptGuides {
       meters.put(MeterFiles.USUAL, ok.value());
     }
     return read;
+  }
+
+  /**
+   * What the calibration in a file shows at rest in a jar; nothing where it cannot be read. The
+   * file is read each time: only where its bytes are the same, they are not worked out again.
+   *
+   * @throws IOException where it is there and cannot be read
+   */
+  List<Outcome> jar(Path file) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      return List.of();
+    }
+    String sha256 = Sha256.of(file);
+    Jar known = jars.get(file);
+    if (known == null || !known.sha256().equals(sha256)) {
+      known =
+          new Jar(
+              sha256,
+              CalibrationFile.read(file, file.toString())
+                  .fold((calibration, notes) -> JarCheck.of(calibration), problems -> List.of()));
+      jars.put(file, known);
+    }
+    return known.outcomes();
   }
 
   private static boolean has(Path instrument, String part) {

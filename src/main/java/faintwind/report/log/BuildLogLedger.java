@@ -15,6 +15,7 @@ import faintwind.record.Event.LogConverted;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.OwnFileNoted;
+import faintwind.record.Event.Rechecked;
 import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.Repaired;
 import faintwind.record.Event.Retired;
@@ -80,6 +81,9 @@ final class BuildLogLedger {
     if (event instanceof LogConverted e) {
       return Optional.of(
           words.text("build-log.converted", e.log(), e.speeds(), e.calibration(), e.sha256()));
+    } else if (event instanceof Rechecked e) {
+      String key = e.agrees() ? "build-log.recheck-stands" : "build-log.recheck-due";
+      return Optional.of(words.text(key, e.calibration(), e.text(), e.runs(), e.sha256()));
     } else if (event instanceof Repaired e) {
       return Optional.of(words.text("build-log.repair", e.text()));
     } else if (event instanceof HandedOver e) {

@@ -46,15 +46,25 @@ final class PanelPainter {
   /** Height above the axes. */
   double above() {
     double title = panel.title().isEmpty() && panel.caption().isEmpty() ? 8 : TITLE_ROW;
-    return title + captionRow() + (keys().isEmpty() ? 0 : KEY_ROW);
+    return title + captionRows() + (keys().isEmpty() ? 0 : KEY_ROW);
   }
 
-  /** A caption that does not fit beside the title stands under it. */
-  private double captionRow() {
-    double both =
-        PlotPen.width(panel.title(), pen.bodyStrong()) + PlotPen.width(panel.caption(), pen.fine());
-    boolean one = panel.title().isEmpty() || panel.caption().isEmpty();
-    return one || both + CAPTION_GAP < width - right() ? 0 : CAPTION_ROW;
+  /** Height of the rows of the caption under the title's. */
+  private double captionRows() {
+    return CAPTION_ROW * (captionLines().size() - (captionBesideTitle() ? 1 : 0));
+  }
+
+  /** A caption that does not fit beside the title is put under it. */
+  private boolean captionBesideTitle() {
+    double title =
+        panel.title().isEmpty() ? 0 : PlotPen.width(panel.title(), pen.bodyStrong()) + CAPTION_GAP;
+    return panel.title().isEmpty()
+        || title + PlotPen.width(panel.caption(), pen.fine()) < width - right();
+  }
+
+  /** The caption in as many lines as the width asks for; at least one. */
+  private List<String> captionLines() {
+    return PlotPen.lines(panel.caption(), pen.fine(), width - right());
   }
 
   /** Height below the axes. */
@@ -138,13 +148,11 @@ final class PanelPainter {
 
   private void drawTitle(double top, PlotBox box) {
     pen.words(panel.title(), 0, top + 15, pen.bodyStrong(), PlotToken.INK);
-    pen.words(
-        panel.caption(),
-        box.right(),
-        top + 15 + captionRow(),
-        pen.fine(),
-        PlotToken.INK_SOFT,
-        PlotPen.Align.END);
+    double base = top + 15 + (captionBesideTitle() ? 0 : CAPTION_ROW);
+    for (String line : captionLines()) {
+      pen.words(line, box.right(), base, pen.fine(), PlotToken.INK_SOFT, PlotPen.Align.END);
+      base += CAPTION_ROW;
+    }
     double x = box.right();
     List<PlotLine> keys = keys();
     for (int i = keys.size() - 1; i >= 0; i--) {

@@ -11,6 +11,8 @@ import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.font.FontRenderContext;
 import java.awt.geom.Line2D;
+import java.util.ArrayList;
+import java.util.List;
 
 /** Lines, areas and words in a style; the words' widths are known before they are drawn. */
 public final class PlotPen {
@@ -53,6 +55,28 @@ public final class PlotPen {
 
   static double width(String text, Font font) {
     return font.getStringBounds(text, METRICS).getWidth();
+  }
+
+  /**
+   * A text in lines between words.
+   *
+   * @param most width of a line; a word that is wider has a line of its own
+   * @return at least one line
+   */
+  static List<String> lines(String text, Font font, double most) {
+    List<String> lines = new ArrayList<>();
+    String line = "";
+    for (String word : text.split(" ", -1)) {
+      String longer = line.isEmpty() ? word : line + " " + word;
+      if (!line.isEmpty() && width(longer, font) > most) {
+        lines.add(line);
+        line = word;
+      } else {
+        line = longer;
+      }
+    }
+    lines.add(line);
+    return lines;
   }
 
   public void words(String text, double x, double y, Font font, PlotToken colour) {

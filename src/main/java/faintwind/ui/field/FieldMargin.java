@@ -31,15 +31,21 @@ final class FieldMargin extends VBox {
 
   void log(FieldWords said) {
     getChildren().add(Words.label(desk.text("field.standouts"), "tell", "semibold"));
-    for (FieldWords.Standout standout : said.standouts()) {
-      VBox block = new VBox(Words.label(standout.name(), "bold"), Words.label(standout.text()));
-      getChildren().add(block);
+    said.standouts().forEach(this::block);
+    if (!said.figures().isEmpty()) {
+      getChildren().add(Words.rule());
+      getChildren().add(Words.label(desk.text("field.figures"), "tell", "semibold"));
+      said.figures().forEach(this::block);
     }
     getChildren().add(Words.rule());
     getChildren().add(Words.label(desk.text("field.shares"), "tell", "semibold"));
     VBox shares = new VBox();
     said.shares().forEach(line -> shares.getChildren().add(share(line)));
     getChildren().add(shares);
+  }
+
+  private void block(FieldWords.Standout said) {
+    getChildren().add(new VBox(Words.label(said.name(), "bold"), Words.label(said.text())));
   }
 
   /** Several logs, each in its sentence. */

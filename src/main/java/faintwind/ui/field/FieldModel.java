@@ -33,6 +33,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   private Optional<ImportProfile> profile = Optional.empty();
   private Optional<FieldWays> ways = Optional.empty();
   private Optional<Path> waiting = Optional.empty();
+  private Optional<Path> foreign = Optional.empty();
   private Runnable whenKept = () -> {};
 
   /**
@@ -147,8 +148,20 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     Optional<ImportProfile> lines = profile;
     background.run(
         watch -> job.look(log, lines, watch),
-        found -> found(job.usual().by(), found),
+        found -> {
+          foreign = lines.isEmpty() && isForeign(found) ? Optional.of(log) : Optional.empty();
+          found(job.usual().by(), found);
+        },
         broke -> problem(log, broke));
+  }
+
+  private static boolean isForeign(Checked<?> found) {
+    return found.problems().stream().anyMatch(problem -> problem.id().equals("file.foreign"));
+  }
+
+  /** The log that was brought in, where its columns are those of a foreign logger. */
+  public Optional<Path> foreign() {
+    return foreign;
   }
 
   private FieldLook job(Calibration calibration) {

@@ -12,6 +12,7 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.fxml.FXML;
@@ -68,7 +69,11 @@ public final class FieldScreen extends DataScreen {
     desk()
         .files()
         .open(text("field.foreign"), text("listen.file-kind"), "*.*")
-        .ifPresent(log -> ways.foreign(bring, log, profile -> model.open(log, profile)));
+        .ifPresent(log -> askForeign(ways, log));
+  }
+
+  private void askForeign(LoggerWays ways, Path log) {
+    ways.foreign(bring, log, profile -> model.open(log, profile));
   }
 
   private void fill(FieldModel.View now) {
@@ -87,6 +92,7 @@ public final class FieldScreen extends DataScreen {
       bring.getChildren().setAll(now.calibration().isEmpty() ? calibrationDrop() : logDrop());
       if (now.calibration().isPresent()) {
         logger.ifPresent(ways -> bring.getChildren().add(links(ways)));
+        logger.ifPresent(ways -> model.foreign().ifPresent(log -> askForeign(ways, log)));
       }
       now.calibration().ifPresent(margin::calibration);
       return;
@@ -150,7 +156,8 @@ public final class FieldScreen extends DataScreen {
   private void askLog() {
     desk()
         .files()
-        .open(text("field.drop.choose"), text("turntable.kind"), "*.csv")
+        .open(
+            text("field.drop.choose"), text("turntable.kind"), "*.csv", "*.txt", "*.xlsx", "*.ods")
         .ifPresent(model::open);
   }
 

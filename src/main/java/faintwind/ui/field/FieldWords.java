@@ -1,6 +1,7 @@
 package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.field.FieldSummary;
 import faintwind.calibration.speed.SpeedFlag;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
@@ -105,6 +106,32 @@ final class FieldWords {
       case ABOVE -> words.text("field.share.above", speed(share.from_m_s()));
       case NOT_USABLE -> words.text("field.share.not-usable");
     };
+  }
+
+  /** The main figures over the minutes of the log, a strong and a plain line each. */
+  List<Standout> figures() {
+    return look.figures().map(this::figures).orElse(List.of());
+  }
+
+  private List<Standout> figures(FieldSummary found) {
+    String used = TimeText.of(words, found.cover().used_s());
+    FieldSummary.AboveLimit calm = found.calm();
+    return List.of(
+        new Standout(
+            words.text(
+                "field.figure.mean",
+                Numerals.places(found.mean().speed_m_s(), 3),
+                Numerals.places(found.mean().u95_m_s(), 3)),
+            words.text("field.figure.mean.text", used)),
+        new Standout(
+            words.text(
+                "field.figure.run",
+                Numerals.digits(found.run_m(), 2),
+                Numerals.digits(found.u95Run_m(), 1)),
+            words.text("field.figure.run.text")),
+        new Standout(
+            words.text("field.figure.calm", Math.round(100 * calm.below())),
+            words.text("field.figure.calm.text", speed(calm.limit_m_s()))));
   }
 
   /** What stands out, a strong and a plain line each. */

@@ -168,6 +168,13 @@ public final class FormulaScreen extends DataScreen {
             Words.label(text("formula.typed"), "semibold"),
             typed,
             Words.label(said.valid(), "fine", "soft"));
+    model
+        .view()
+        .get()
+        .made()
+        .filter(made -> !made.formula().calibration().rehearsal())
+        .map(made -> new ExportBox(desk(), model.ways(), made.file()))
+        .ifPresent(margin.getChildren()::add);
     margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
     said.beyond().ifPresent(text -> margin.getChildren().add(Words.label(text, "fine", "soft")));
@@ -181,13 +188,6 @@ public final class FormulaScreen extends DataScreen {
     margin.getChildren().add(checks);
     margin.getChildren().add(Words.label(text("formula.parameters"), "tell", "semibold"));
     margin.getChildren().add(parameters(said));
-    model
-        .view()
-        .get()
-        .made()
-        .filter(made -> !made.formula().calibration().rehearsal())
-        .map(made -> new ExportBox(desk(), model.ways(), made.file()))
-        .ifPresent(margin.getChildren()::add);
   }
 
   private Node parameters(FormulaWords said) {

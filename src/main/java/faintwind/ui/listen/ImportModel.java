@@ -12,12 +12,14 @@ import faintwind.calibration.profile.ValueColumn;
 import faintwind.calibration.profile.ValueUnit;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -283,6 +285,7 @@ public final class ImportModel {
             delimiter.get(),
             decimalMark.get(),
             header.orElseThrow(),
+            namesLine(header.orElseThrow()),
             base.map(b -> b.lines().comment()).orElse(""),
             Arrays.stream(missing.get().split("\\s+", -1)).filter(w -> !w.isEmpty()).toList());
     return Optional.of(new ImportProfile(id(), shownName(), form, time.get(), columns));
@@ -301,11 +304,19 @@ public final class ImportModel {
       problems.add(words.text("profile.pattern-unknown", letters));
       return Optional.empty();
     }
-    boolean dated = form == TimeForm.PATTERN || form == TimeForm.ISO;
-    Optional<ColumnRef> date = dated ? ref(dateColumn.get()) : Optional.empty();
+    Optional<ColumnRef> date = form.isDated() ? ref(dateColumn.get()) : Optional.empty();
     OptionalDouble wraps =
         form.isNumber() && base.isPresent() ? base.get().time().wrapsAt() : OptionalDouble.empty();
-    return Optional.of(new TimeColumn(form, column, date, letters, wraps));
+    return Optional.of(new TimeColumn(form, column, date, letters, wraps, zone(form)));
+  }
+
+  private Optional<ZoneId> zone(TimeForm form) {
+    return form.isDated() ? base.flatMap(b -> b.time().zone()) : Optional.empty();
+  }
+
+  private OptionalInt namesLine(int header) {
+    OptionalInt line = base.map(b -> b.lines().namesLine()).orElse(OptionalInt.empty());
+    return line.isPresent() && line.getAsInt() <= header ? line : OptionalInt.empty();
   }
 
   private static ValueColumn column(Row row, ColumnRef ref) {

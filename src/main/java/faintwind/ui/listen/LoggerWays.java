@@ -3,18 +3,22 @@ package faintwind.ui.listen;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineReader;
 import faintwind.job.field.ForeignLog;
+import faintwind.job.formula.DraftProfile;
 import faintwind.job.formula.Profiles;
 import faintwind.job.live.Listen;
+import faintwind.message.Checked;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Rows;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import javafx.scene.Node;
 import javafx.scene.layout.VBox;
 
 /** How readings of a logger come to an instrument: listened to, or as a log with a profile. */
@@ -83,17 +87,53 @@ public final class LoggerWays {
                     Rows.problems(List.of(DiskWords.say(broke, desk.words())), true, desk.words()));
     desk.background()
         .entry(
-            watch -> new Asked(ForeignLog.firstLines(log), Profiles.allFor(instrument)),
-            asked -> into.getChildren().setAll(preview(log, asked, use, failed)),
+            watch ->
+                new Asked(
+                    ForeignLog.firstLines(log),
+                    DraftProfile.of(log, desk.clock().getZone()),
+                    Profiles.allFor(instrument)),
+            asked -> into.getChildren().setAll(answer(log, asked, use, failed)),
             failed);
   }
 
-  private record Asked(List<String> lines, List<ImportProfile> profiles) {}
+  private record Asked(
+      Checked<List<String>> lines, Checked<DraftProfile> draft, List<ImportProfile> profiles) {}
+
+  private List<Node> answer(
+      Path log, Asked asked, Consumer<ImportProfile> use, Consumer<IOException> failed) {
+    return asked
+        .lines()
+        .fold(
+            (lines, notes) -> previewed(asked, preview(log, lines, asked, use, failed)),
+            problems ->
+                Rows.problems(
+                    problems.stream().map(desk.words()::line).toList(), true, desk.words()));
+  }
+
+  /** Above it what the draft took for granted. */
+  private List<Node> previewed(Asked asked, ImportPreview preview) {
+    List<String> told =
+        asked
+            .draft()
+            .fold(
+                (draft, notes) -> draft.notes().stream().map(desk.words()::line).toList(),
+                problems -> List.of());
+    List<Node> all = new ArrayList<>(Rows.problems(told, false, desk.words()));
+    all.add(preview);
+    return all;
+  }
 
   private ImportPreview preview(
-      Path log, Asked asked, Consumer<ImportProfile> use, Consumer<IOException> failed) {
+      Path log,
+      List<String> lines,
+      Asked asked,
+      Consumer<ImportProfile> use,
+      Consumer<IOException> failed) {
     String name = String.valueOf(log.getFileName());
-    ImportModel model = new ImportModel(desk.words(), name, asked.lines(), LineReader.Begin.FILE);
+    ImportModel model = new ImportModel(desk.words(), name, lines, LineReader.Begin.FILE);
+    if (asked.draft() instanceof Checked.Ok<DraftProfile> ok) {
+      model.beginFrom(ok.value().profile());
+    }
     return new ImportPreview(
         desk.words(),
         model,

@@ -29,6 +29,7 @@ import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Rechecked;
 import faintwind.record.Event.RehearsalBegun;
 import faintwind.record.Event.Repaired;
 import faintwind.record.Event.Retired;
@@ -144,6 +145,9 @@ final class EventWords {
   private String sayFate(Event event) {
     if (event instanceof LogConverted e) {
       return words.text("window.record.converted", e.log(), e.speeds(), e.calibration());
+    } else if (event instanceof Rechecked e) {
+      String key = e.agrees() ? "window.record.recheck-stands" : "window.record.recheck-due";
+      return words.text(key, e.calibration(), e.text(), e.runs());
     } else if (event instanceof Repaired e) {
       return words.text("window.record.repair", e.text());
     } else if (event instanceof HandedOver e) {

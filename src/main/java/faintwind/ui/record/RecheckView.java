@@ -1,29 +1,25 @@
 package faintwind.ui.record;
 
-import faintwind.calibration.compare.Recheck;
-import faintwind.job.formula.RecheckRuns;
-import faintwind.job.formula.RecheckRuns.Check;
+import faintwind.job.record.KeepRuns;
 import faintwind.message.Checked;
-import faintwind.message.Numerals;
-import faintwind.record.Event.NoteWritten;
+import faintwind.record.Event.Rechecked;
+import faintwind.record.JournalEntry;
+import faintwind.report.page.LogWords;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
-import faintwind.ui.work.DiskWords;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 
 /**
  * A check of the calibration in force at one or two speeds, in ten minutes: what it reads at the
- * arm against what the arm says. The outcome is kept as a note.
+ * arm against what the arm says. What was recorded is kept, and what came of the last check is
+ * shown.
  */
 final class RecheckView extends VBox {
   private final Desk desk;
@@ -44,6 +40,10 @@ final class RecheckView extends VBox {
             Words.label(desk.text("recheck.how"), "fine", "soft"),
             Boxes.row("ways", choose),
             answer);
+    instrument
+        .state()
+        .last(Rechecked.class, line -> line.event().calibration().equals(calibration))
+        .ifPresent(line -> show(line.event(), LogWords.time(line.at())));
   }
 
   private void choose() {
@@ -53,51 +53,28 @@ final class RecheckView extends VBox {
   }
 
   private void check(Path table) {
-    Path by = instrument.folder().resolve(calibration);
-    desk.background()
-        .run(
-            watch -> RecheckRuns.check(by, table),
-            found -> show(found, table),
-            broke -> say(List.of(DiskWords.say(broke, desk.words()))));
+    instrument.enter(
+        enter -> KeepRuns.recheck(instrument.folder(), calibration, table, enter, desk.words()),
+        this::came);
   }
 
-  private void say(List<String> lines) {
-    answer.getChildren().setAll(Rows.problems(lines, true, desk.words()));
-  }
-
-  private void show(Checked<Check> found, Path table) {
-    if (!(found instanceof Checked.Ok<Check> ok)) {
-      say(found.problems().stream().map(desk.words()::line).toList());
-      return;
+  private void came(Checked<JournalEntry> came) {
+    if (came instanceof Checked.Ok<JournalEntry> ok
+        && ok.value().event() instanceof Rechecked done) {
+      show(done, LogWords.time(ok.value().at()));
+    } else {
+      List<String> lines = came.problems().stream().map(desk.words()::line).toList();
+      answer.getChildren().setAll(Rows.problems(lines, true, desk.words()));
     }
-    Check check = ok.value();
-    String verdict = desk.text(check.agrees() ? "recheck.stands" : "recheck.due");
-    answer.getChildren().setAll(row(check.agrees(), verdict, calibration));
-    check
-        .runs()
-        .forEach(run -> answer.getChildren().add(row(run.en().isSatisfactory(), said(run), "")));
-    keep(verdict, check, table);
   }
 
-  private Node row(boolean good, String text, String detail) {
-    return Rows.check(good ? Mark.DONE : Mark.ATTENTION, text, detail, desk.words());
-  }
-
-  private String said(Recheck.AtRun run) {
-    return desk.text(
-        run.en().isSatisfactory() ? "recheck.agrees" : "recheck.differs",
-        run.run(),
-        Numerals.compact(run.speed_m_s(), 3),
-        Numerals.compact(run.u95_m_s(), 2),
-        Numerals.compact(run.read_m_s(), 3),
-        Numerals.compact(run.u95_read_m_s(), 2),
-        Numerals.signed(run.en().value(), 2));
-  }
-
-  private void keep(String verdict, Check check, Path table) {
-    String all = check.runs().stream().map(this::said).collect(Collectors.joining(" "));
-    String name = String.valueOf(table.getFileName());
-    String note = desk.text("recheck.note", calibration, verdict, all, name, check.sha256());
-    instrument.enter(enter -> enter.plain(Optional.empty(), new NoteWritten(note)));
+  private void show(Rechecked done, String when) {
+    String verdict = desk.text(done.agrees() ? "recheck.stands" : "recheck.due");
+    Mark mark = done.agrees() ? Mark.DONE : Mark.ATTENTION;
+    answer
+        .getChildren()
+        .setAll(
+            Rows.check(mark, verdict, when + ", " + done.runs(), desk.words()),
+            Words.label(done.text(), "fine"));
   }
 }

@@ -212,7 +212,13 @@ public final class TurntableScreen extends DataScreen {
         () ->
             desk()
                 .files()
-                .open(text("turntable.drop.choose"), text("turntable.kind"), "*.csv")
+                .open(
+                    text("turntable.drop.choose"),
+                    text("turntable.kind"),
+                    "*.csv",
+                    "*.txt",
+                    "*.xlsx",
+                    "*.ods")
                 .ifPresent(model::open),
         files -> files.stream().findFirst().ifPresent(model::open));
   }
@@ -224,7 +230,13 @@ public final class TurntableScreen extends DataScreen {
         event ->
             desk()
                 .files()
-                .open(text("turntable.typed.recording"), text("turntable.kind"), "*.csv")
+                .open(
+                    text("turntable.typed.recording"),
+                    text("turntable.kind"),
+                    "*.csv",
+                    "*.txt",
+                    "*.xlsx",
+                    "*.ods")
                 .ifPresent(file -> model.typed().recording().set(Optional.of(file))));
     model.typed().recording().addListener((property, was, now) -> sayRecording(now));
     sayRecording(model.typed().recording().get());

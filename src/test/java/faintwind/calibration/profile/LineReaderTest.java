@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,7 +18,11 @@ class LineReaderTest {
 
   private static ImportProfile profile(char delimiter, char mark, TimeColumn time) {
     return new ImportProfile(
-        "p", "p", new LineForm(delimiter, mark, 0, "", List.of()), time, List.of(SIGNAL));
+        "p",
+        "p",
+        new LineForm(delimiter, mark, 0, OptionalInt.empty(), "", List.of()),
+        time,
+        List.of(SIGNAL));
   }
 
   private static LineReader reader(TimeColumn time) {
@@ -48,7 +53,8 @@ class LineReaderTest {
         Optional.of(ColumnRef.numbered(1)),
         Optional.empty(),
         pattern,
-        OptionalDouble.empty());
+        OptionalDouble.empty(),
+        Optional.empty());
   }
 
   @ParameterizedTest(name = "{0} {1} is {2} s")
@@ -107,7 +113,8 @@ class LineReaderTest {
             Optional.of(ColumnRef.numbered(1)),
             Optional.empty(),
             "",
-            OptionalDouble.of(65536));
+            OptionalDouble.of(65536),
+            Optional.empty());
     assertThat(times(wraps, "65000", "65500", "464", "1000"))
         .containsExactly(65.0, 65.5, 66.0, 66.536);
   }
@@ -120,7 +127,8 @@ class LineReaderTest {
             Optional.of(ColumnRef.numbered(1)),
             Optional.empty(),
             "",
-            OptionalDouble.of(4294967296.0));
+            OptionalDouble.of(4294967296.0),
+            Optional.empty());
     assertThat(times(wraps, "900000", "12")).containsExactly(900.0, 0.012);
   }
 
@@ -187,7 +195,7 @@ class LineReaderTest {
         new ImportProfile(
             "p",
             "p",
-            new LineForm('\t', ',', 0, "", List.of("OL")),
+            new LineForm('\t', ',', 0, OptionalInt.empty(), "", List.of("OL")),
             time(TimeForm.SECONDS),
             List.of(
                 ValueColumn.plain(ColumnRef.numbered(2), Meaning.HEATED, ValueUnit.FAHRENHEIT),
@@ -204,7 +212,7 @@ class LineReaderTest {
         new ImportProfile(
             "p",
             "p",
-            new LineForm(';', '.', 0, "", List.of()),
+            new LineForm(';', '.', 0, OptionalInt.empty(), "", List.of()),
             time(TimeForm.SECONDS),
             List.of(
                 SIGNAL,

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import javafx.application.Platform;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -80,6 +81,13 @@ class FieldScreenTest {
     robot.interact(() -> window.picture("field-dark"));
     assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
         .startsWith("Saturday 21 November: ");
+    assertThat(
+            robot
+                .from(robot.lookup("#field-margin").<Node>query())
+                .lookup(".bold")
+                .queryAllAs(Label.class))
+        .extracting(Label::getText)
+        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s in the mean"));
     assertThatThePlotCanBeRead(robot);
     assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");
@@ -197,6 +205,30 @@ class FieldScreenTest {
     robot.interact(
         () -> robot.lookup("#import-begin").queryAs(ComboBox.class).getSelectionModel().select(0));
     WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> robot.lookup("#import-use").queryAs(Button.class).fire());
+    WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
+    assertThat(model.view().get().look().orElseThrow().summary().rows()).isEqualTo(300);
+  }
+
+  @Test
+  void aForeignLogThatIsBroughtInIsAskedAboutBeginningWithADraft(FxRobot robot)
+      throws IOException, TimeoutException {
+    Path calibration = folder.resolve("cal4.json");
+    CalibrationFile.write(
+        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    StringBuilder rows = new StringBuilder("time [min];dT [K]\n");
+    for (int i = 0; i < 300; i++) {
+      rows.append(String.format(Locale.ROOT, "%.2f;%.2f%n", 0.05 * i, 20 + Math.sin(i / 30.0)));
+    }
+    Path log = folder.resolve("dropped.txt");
+    Files.writeString(log, rows.toString().replace('.', ','));
+    robot.interact(() -> model.useCalibration(calibration));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
+    robot.interact(() -> model.open(log));
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> robot.lookup("#import-begin").tryQuery().isPresent());
+    assertThat(robot.lookup("#import-use").queryAs(Button.class).isDisabled()).isFalse();
     robot.interact(() -> robot.lookup("#import-use").queryAs(Button.class).fire());
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());
     assertThat(model.view().get().look().orElseThrow().summary().rows()).isEqualTo(300);

@@ -49,7 +49,7 @@ class ImportPreviewTest {
         new ImportModel(
             window.words,
             "semicolons-clock.sample.csv",
-            ForeignLog.firstLines(SAMPLE),
+            ForeignLog.firstLines(SAMPLE).fold((lines, notes) -> lines, problems -> List.of()),
             LineReader.Begin.FILE);
     ImportPreview preview = new ImportPreview(window.words, model, Profiles.shipped(), used::add);
     VBox sheet = new VBox(preview);

@@ -1,0 +1,77 @@
+package faintwind.command.air;
+
+import faintwind.job.air.FlowText;
+import faintwind.job.air.MeasureFlow;
+import faintwind.job.air.ResultFile;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.record.Event.FileRole;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind flow POINTS.csv [--speeds SPEEDS.csv --calibration CAL.json] [--out FILE]}. */
+@Command(
+    name = "flow",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class FlowCommand implements Callable<Integer> {
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "POINTS.csv", descriptionKey = "faintwind.flow.points")
+  private Path points = Path.of("");
+
+  @Mixin private SourceOptions source = new SourceOptions();
+
+  @Mixin private SourceOptions.Stays stays = new SourceOptions.Stays();
+
+  @Mixin private ResultOptions result = new ResultOptions();
+
+  public FlowCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    List<Path> inputs = new ArrayList<>(List.of(points));
+    stays.speeds().ifPresent(inputs::add);
+    source.calibration().ifPresent(inputs::add);
+    List<Problem> misuse = new ArrayList<>(source.misuse(Optional.of(stays)));
+    misuse.addAll(result.misuse(inputs));
+    if (!misuse.isEmpty()) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
+    }
+    Checked<MeasureFlow> done =
+        AirWork.with(source, stays, from -> MeasureFlow.of(points, from, stays.settle_s()));
+    List<Problem> shut = result.shut();
+    if (!(done instanceof Checked.Ok<MeasureFlow> ok) || !shut.isEmpty()) {
+      List<Problem> all = new ArrayList<>(done.problems());
+      all.addAll(shut);
+      return terminal.refuse(all);
+    }
+    terminal.report(ok.notes());
+    String text = FlowText.json(ok.value(), ResultFile.hashes(inputs));
+    if (result.json()) {
+      terminal.out().print(text);
+    } else {
+      new FlowText(terminal.messages()).flow(ok.value()).forEach(terminal.out()::println);
+    }
+    terminal.out().flush();
+    List<Problem> notEntered = result.keep(text, FileRole.FLOW, terminal);
+    if (!notEntered.isEmpty()) {
+      return terminal.refuse(notEntered);
+    }
+    return (ok.value().flow().tooFaint() ? ExitCode.LIMIT : ExitCode.DONE).number();
+  }
+}

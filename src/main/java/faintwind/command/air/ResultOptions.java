@@ -1,0 +1,60 @@
+package faintwind.command.air;
+
+import faintwind.command.CommonOptions;
+import faintwind.command.IntoInstruments;
+import faintwind.job.air.ResultFile;
+import faintwind.message.Problem;
+import faintwind.record.Event.FileRole;
+import faintwind.terminal.Terminal;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Where a result goes: to the screen as lines or JSON, and into a file that a journal enters. */
+final class ResultOptions {
+  @Option(names = "--out", paramLabel = "FILE", descriptionKey = "air.out")
+  private @Nullable Path out;
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  boolean json() {
+    return json;
+  }
+
+  /** Why nothing may be written there, if so: the command line is wrong. */
+  List<Problem> misuse(Collection<Path> inputs) throws IOException {
+    List<Problem> problems = new ArrayList<>();
+    if (out != null) {
+      common.output(out).trouble(inputs).ifPresent(problems::add);
+    }
+    return problems;
+  }
+
+  /** Why nothing may be entered, if so. */
+  List<Problem> shut() throws IOException {
+    return new IntoInstruments(who).trouble(Optional.ofNullable(out).stream().toList());
+  }
+
+  /** Writes the result where it was asked for, and enters it where it lies with an instrument. */
+  List<Problem> keep(String text, FileRole role, Terminal terminal) throws IOException {
+    if (out == null) {
+      return List.of();
+    }
+    ResultFile.write(out, text);
+    terminal.tell("air.written", out.toString());
+    return new IntoInstruments(who).enter(Map.of(out, role));
+  }
+}

@@ -1,0 +1,118 @@
+package faintwind.command.air;
+
+import faintwind.calibration.field.FieldSummary;
+import faintwind.command.CommonOptions;
+import faintwind.command.OptionRange;
+import faintwind.job.air.ResultFile;
+import faintwind.job.air.Summary;
+import faintwind.job.air.SummaryPicture;
+import faintwind.job.air.SummaryTable;
+import faintwind.message.Checked;
+import faintwind.message.Field;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind summary SPEEDS.csv [--out SUMMARY.csv] [--picture FILE.svg|FILE.png]}. */
+@Command(
+    name = "summary",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class SummaryCommand implements Callable<Integer> {
+  private static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
+
+  private final Terminal terminal;
+
+  @Parameters(paramLabel = "SPEEDS.csv", descriptionKey = "faintwind.summary.speeds")
+  private Path speeds = Path.of("");
+
+  @Option(
+      names = "--limit",
+      paramLabel = "M_S",
+      split = ",",
+      descriptionKey = "faintwind.summary.limit")
+  private List<Double> limits_m_s = new ArrayList<>();
+
+  @Option(names = "--calm", paramLabel = "M_S", descriptionKey = "faintwind.summary.calm")
+  private double calm_m_s = FieldSummary.Wanted.CALM_M_S;
+
+  @Option(names = "--out", paramLabel = "SUMMARY.csv", descriptionKey = "faintwind.summary.out")
+  private @Nullable Path out;
+
+  @Option(names = "--picture", paramLabel = "FILE", descriptionKey = "faintwind.summary.picture")
+  private @Nullable Path picture;
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Mixin private SourceOptions source = new SourceOptions();
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public SummaryCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    List<Problem> misuse = misuse();
+    if (!misuse.isEmpty()) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
+    }
+    Checked<Summary> worked =
+        source
+            .open(Optional.of(speeds))
+            .then(from -> Summary.of(from, speeds.toString(), limits_m_s, calm_m_s));
+    if (!(worked instanceof Checked.Ok<Summary> ok)) {
+      return terminal.refuse(worked.problems());
+    }
+    terminal.report(ok.notes());
+    if (json) {
+      terminal.out().print(ok.value().json());
+    } else {
+      ok.value().lines(terminal.messages()).forEach(terminal.out()::println);
+    }
+    terminal.out().flush();
+    if (out != null) {
+      ResultFile.write(out, SummaryTable.of(ok.value()));
+      terminal.tell("air.written", out.toString());
+    }
+    if (picture != null) {
+      SummaryPicture.write(picture, ok.value(), terminal.messages());
+      terminal.tell("air.written", picture.toString());
+    }
+    return ExitCode.DONE.number();
+  }
+
+  private List<Problem> misuse() throws IOException {
+    List<Problem> problems = new ArrayList<>(source.misuse(Optional.empty()));
+    OptionRange.trouble("--calm", calm_m_s, SPEED).ifPresent(problems::add);
+    for (double limit_m_s : limits_m_s) {
+      OptionRange.trouble("--limit", limit_m_s, SPEED).ifPresent(problems::add);
+    }
+    if (picture != null && !SummaryPicture.isNamed(picture)) {
+      problems.add(Problem.error("usage.picture", Where.NOWHERE, picture.toString()));
+    }
+    List<Path> inputs = Stream.concat(Stream.of(speeds), source.calibration().stream()).toList();
+    for (Path target : Stream.of(out, picture).flatMap(Stream::ofNullable).toList()) {
+      common.output(target).trouble(inputs).ifPresent(problems::add);
+    }
+    return problems;
+  }
+}
