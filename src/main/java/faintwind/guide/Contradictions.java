@@ -135,7 +135,7 @@ public final class Contradictions {
 
   private static boolean isHeatedFile(Event event) {
     return event instanceof CalibrationMade
-        || (event instanceof FileAdded added && (HEATED.contains(added.kind())));
+        || (event instanceof FileAdded added && HEATED.contains(added.kind()));
   }
 
   private static String fileOf(Event event) {

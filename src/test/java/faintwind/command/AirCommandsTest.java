@@ -168,14 +168,16 @@ class AirCommandsTest {
             + "\"what\":\"instrument\",\"name\":\"Pair\",\"made_up\":true}\n");
     Path places =
         Files.writeString(
-            folder.resolve("places.csv"),
+            instrument.resolve("places.csv"),
             "place,speed_m_s,u95_m_s\na,0.2,0.01\nb,0.3,0.01\na,0.2,0.01\n");
     Path result = instrument.resolve("survey.json");
     assertThat(shell.run("survey", places, "--out", result, "--who", "Jo"))
         .as(shell.said())
         .isZero();
     assertThat(Files.readString(instrument.resolve("journal.jsonl")))
-        .contains("\"kind\":\"survey\",\"file\":\"survey.json\",\"sha256\":");
+        .contains(
+            "\"kind\":\"survey\",\"file\":\"places.csv\",\"sha256\":",
+            "\"kind\":\"survey\",\"file\":\"survey.json\",\"sha256\":");
     assertThat(shell.run("check", instrument)).as(shell.said()).isZero();
     Files.writeString(result, "{}");
     assertThat(shell.run("check", instrument)).isEqualTo(3);

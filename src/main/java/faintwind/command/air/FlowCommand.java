@@ -68,7 +68,7 @@ public final class FlowCommand implements Callable<Integer> {
       new FlowText(terminal.messages()).flow(ok.value()).forEach(terminal.out()::println);
     }
     terminal.out().flush();
-    List<Problem> notEntered = result.keep(text, FileRole.FLOW, terminal);
+    List<Problem> notEntered = result.keep(text, FileRole.FLOW, points, terminal);
     if (!notEntered.isEmpty()) {
       return terminal.refuse(notEntered);
     }

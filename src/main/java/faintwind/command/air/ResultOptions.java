@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -48,13 +49,21 @@ final class ResultOptions {
     return new IntoInstruments(who).trouble(Optional.ofNullable(out).stream().toList());
   }
 
-  /** Writes the result where it was asked for, and enters it where it lies with an instrument. */
-  List<Problem> keep(String text, FileRole role, Terminal terminal) throws IOException {
+  /**
+   * Writes the result where it was asked for; where it lies with an instrument, enters it, and the
+   * table it was made from if that is new there.
+   */
+  List<Problem> keep(String text, FileRole role, Path table, Terminal terminal) throws IOException {
     if (out == null) {
       return List.of();
     }
     ResultFile.write(out, text);
     terminal.tell("air.written", out.toString());
-    return new IntoInstruments(who).enter(Map.of(out, role));
+    Map<Path, FileRole> files = new LinkedHashMap<>();
+    if (ResultFile.isNew(table, out)) {
+      files.put(table, role);
+    }
+    files.put(out, role);
+    return new IntoInstruments(who).enter(files);
   }
 }

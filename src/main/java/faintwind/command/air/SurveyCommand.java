@@ -73,7 +73,7 @@ public final class SurveyCommand implements Callable<Integer> {
       words().lines(ok.value()).forEach(terminal.out()::println);
     }
     terminal.out().flush();
-    List<Problem> notEntered = result.keep(text, FileRole.SURVEY, terminal);
+    List<Problem> notEntered = result.keep(text, FileRole.SURVEY, places, terminal);
     if (!notEntered.isEmpty()) {
       return terminal.refuse(notEntered);
     }

@@ -49,7 +49,8 @@ final class FrontPage {
       .front .standing { font-size: 12pt; font-weight: bold; border-left: 4px solid #036480;
         padding-left: 8px; margin: 0 0 10px 0; }
       .front .standing-care { border-color: #7e541b; }
-      @media screen and (max-width: 640px) { .front-left, .front-right { float: none; width: 100%; } }
+      @media screen and (max-width: 640px) { .front-left, .front-right { float: none; width: 100%; }
+        .front table.seals th { width: auto; white-space: normal; } }
       """;
 
   /** So many open items have room on a page. */

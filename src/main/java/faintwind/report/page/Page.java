@@ -46,7 +46,7 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
       th { font-weight: bold; } th[scope="row"] { font-weight: normal; color: #4a5853; }
       .fitted { font-style: italic; }
       @media screen and (max-width: 640px) { body { padding: 0 10px; }
-        table { display: block; overflow-x: auto; } }
+        table { display: block; overflow-x: auto; } .mono { overflow-wrap: anywhere; } }
       svg.mark { display: inline-block; vertical-align: middle; }
       """;
 

@@ -67,6 +67,9 @@ final class StepNext {
   }
 
   Next of(Step step, Standpoint now, StepView view) {
+    if (!now.view().writable()) {
+      return readOnly(now);
+    }
     Next next = inStep(step, now, view);
     return now.view()
         .checklist()
@@ -75,6 +78,17 @@ final class StepNext {
         .filter(place -> view.outcome().missing().isEmpty())
         .map(place -> next.withOther(toPlace(place)))
         .orElse(next);
+  }
+
+  /** Nothing is asked for that could not be entered: why not is all that is said. */
+  private Next readOnly(Standpoint now) {
+    String why =
+        now.view().problems().stream()
+            .filter(Problem::isError)
+            .findFirst()
+            .map(words::sentence)
+            .orElse("");
+    return Next.say(Mark.BLOCKED, words.text("window.next.read-only")).withDetail(why);
   }
 
   /** The place in the window where the work of a stage is done, where it is not in the steps. */

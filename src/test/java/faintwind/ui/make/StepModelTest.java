@@ -2,6 +2,7 @@ package faintwind.ui.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.job.record.HoldInstrument;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
@@ -31,6 +32,20 @@ class StepModelTest {
   @Test
   void itBeginsWhereTheJournalLeftOff() throws Exception {
     assertThat(at("weigh-blanks").step().stepId()).isEqualTo("weigh-blanks");
+  }
+
+  @Test
+  void whereNothingCanBeEnteredNothingIsAskedFor() throws Exception {
+    Bench bench = at("coats-on-plate");
+    assertThat(bench.step().next().get().sentence()).doesNotContain("Read only");
+    HoldInstrument other =
+        HoldInstrument.take(bench.instrument().folder(), "Jo").fold((h, notes) -> h, p -> null);
+    bench.instrument().hold();
+    bench.quiet().answer();
+    assertThat(bench.step().next().get().sentence()).startsWith("Read only");
+    assertThat(bench.step().next().get().detail()).contains("Jo");
+    assertThat(bench.step().next().get().act()).isEmpty();
+    other.close();
   }
 
   @Test
