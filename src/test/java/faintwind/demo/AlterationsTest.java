@@ -116,7 +116,7 @@ class AlterationsTest {
             JOURNAL,
             text(JOURNAL, "\"typed\":\"100.4\"", "\"typed\":\"100.2\"")),
         of("a name altered", ERROR, JOURNAL, text(JOURNAL, "Made-up builder", "Made-up worker")),
-        of("a date altered", ERROR, JOURNAL, text(JOURNAL, "2026-09-11T15", "2026-09-10T15")),
+        of("a date altered", ERROR, JOURNAL, text(JOURNAL, "2026-09-11T16", "2026-09-10T16")),
         of(
             "a space added",
             ERROR,
