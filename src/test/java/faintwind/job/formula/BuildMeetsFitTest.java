@@ -16,6 +16,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -58,6 +59,7 @@ class BuildMeetsFitTest {
     assertThat(outcome.calibration().origin().validFrom().toLocalDate()).hasToString("2026-09-13");
   }
 
+  @Tag("long")
   @Test
   void anotherResistorIsHeldUpAndAmongTheSuspects() throws IOException {
     Calibrate.Outcome outcome = withResistor("82");

@@ -58,6 +58,7 @@ class ExportedProgramsTest {
     }
   }
 
+  @Tag("long")
   @Test
   void pythonMeetsConvertWithUncertaintyAndFlags() throws Exception {
     needs("python3 with numpy", "python3", "-c", "import numpy");

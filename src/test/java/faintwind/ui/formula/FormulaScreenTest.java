@@ -33,6 +33,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -210,6 +211,7 @@ class FormulaScreenTest {
     assertThat(origin.measured().orElseThrow().by(By.PLACE)).hasValue("the barn");
   }
 
+  @Tag("long")
   @Test
   void aFitThatDoesNotMeetItsBuildNeedsAReason(FxRobot robot) throws TimeoutException {
     heldUp = true;

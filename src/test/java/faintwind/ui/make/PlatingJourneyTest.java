@@ -14,6 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -90,6 +91,7 @@ class PlatingJourneyTest {
     cautions("plating-home-solution");
   }
 
+  @Tag("long")
   @ParameterizedTest(name = "{0} = {1} ends the way")
   @CsvSource({"data-sheet, no", "cyanide, yes", "acid-bench, yes", "bath, own", "metal, aluminium"})
   void eachAnswerThatStopsEndsTheWay(String question, String choice, FxRobot robot)

@@ -105,6 +105,7 @@ class FaultsAreNamedTest {
         .containsExactlyInAnyOrder("spin01 spin06", "spin06 spin01");
   }
 
+  @Tag("long")
   @Test
   void aContradictingRunIsLeftOutAsItsEntrySays() {
     RunSet faulty =

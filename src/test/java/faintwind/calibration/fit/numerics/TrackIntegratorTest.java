@@ -13,6 +13,7 @@ import faintwind.calibration.run.Uncertain;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 @DisplayName("Forward sensitivities of the heat balance (seed 20261125)")
 class TrackIntegratorTest {
 
+  @Tag("long")
   @Test
   void theBallOfTheBuildRecordIsTheOneThatIsFitted() {
     RunSet runs = SampleRuns.of("bench-b");
