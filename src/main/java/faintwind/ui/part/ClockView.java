@@ -8,6 +8,8 @@ import javafx.scene.layout.VBox;
 
 /** A clock in the margin: name, time left, a bar, start and end in words. */
 public final class ClockView extends VBox {
+  private static final int LONGEST_TIME = 10;
+
   private final Label name = new Prose();
   private final Label left = new Prose();
   private final ProgressBar bar = new ProgressBar();
@@ -39,10 +41,15 @@ public final class ClockView extends VBox {
     show(face);
   }
 
+  /** A time such as "3 h" stays on one line; what is said after the end may need more. */
+  private static String unbroken(String left) {
+    return left.length() <= LONGEST_TIME ? left.replace(' ', '\u00a0') : left;
+  }
+
   /** Shows another moment. */
   public void show(Face face) {
     name.setText(face.name());
-    left.setText(face.left());
+    left.setText(unbroken(face.left()));
     bar.setProgress(Math.max(0, Math.min(1, face.share())));
     about.setText(face.about());
     setAccessibleText(face.name() + ", " + face.left() + ". " + face.about());
