@@ -1,18 +1,17 @@
 package faintwind.command.air;
 
+import faintwind.job.air.AirSource;
 import faintwind.job.air.FlowText;
 import faintwind.job.air.MeasureFlow;
-import faintwind.job.air.ResultFile;
 import faintwind.message.Checked;
-import faintwind.message.Problem;
+import faintwind.message.Messages;
 import faintwind.record.Event.FileRole;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -31,11 +30,7 @@ public final class FlowCommand implements Callable<Integer> {
   @Parameters(paramLabel = "POINTS.csv", descriptionKey = "faintwind.flow.points")
   private Path points = Path.of("");
 
-  @Mixin private SourceOptions source = new SourceOptions();
-
-  @Mixin private SourceOptions.Stays stays = new SourceOptions.Stays();
-
-  @Mixin private ResultOptions result = new ResultOptions();
+  @Mixin private FilledTable table = new FilledTable();
 
   public FlowCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -43,35 +38,34 @@ public final class FlowCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    List<Path> inputs = new ArrayList<>(List.of(points));
-    stays.speeds().ifPresent(inputs::add);
-    source.calibration().ifPresent(inputs::add);
-    List<Problem> misuse = new ArrayList<>(source.misuse(Optional.of(stays)));
-    misuse.addAll(result.misuse(inputs));
-    if (!misuse.isEmpty()) {
-      terminal.report(misuse);
-      return ExitCode.USAGE.number();
+    return table.run(points, new Kind(), terminal);
+  }
+
+  private static final class Kind implements FilledTable.Kind<MeasureFlow> {
+    @Override
+    public FileRole role() {
+      return FileRole.FLOW;
     }
-    Checked<MeasureFlow> done =
-        AirWork.with(source, stays, from -> MeasureFlow.of(points, from, stays.settle_s()));
-    List<Problem> shut = result.shut();
-    if (!(done instanceof Checked.Ok<MeasureFlow> ok) || !shut.isEmpty()) {
-      List<Problem> all = new ArrayList<>(done.problems());
-      all.addAll(shut);
-      return terminal.refuse(all);
+
+    @Override
+    public Checked<MeasureFlow> work(Path table, AirSource from, Optional<Double> settle_s)
+        throws IOException {
+      return MeasureFlow.of(table, from, settle_s);
     }
-    terminal.report(ok.notes());
-    String text = FlowText.json(ok.value(), ResultFile.hashes(inputs));
-    if (result.json()) {
-      terminal.out().print(text);
-    } else {
-      new FlowText(terminal.messages()).flow(ok.value()).forEach(terminal.out()::println);
+
+    @Override
+    public String json(MeasureFlow done, Map<String, String> inputs) {
+      return FlowText.json(done, inputs);
     }
-    terminal.out().flush();
-    List<Problem> notEntered = result.keep(text, FileRole.FLOW, points, terminal);
-    if (!notEntered.isEmpty()) {
-      return terminal.refuse(notEntered);
+
+    @Override
+    public List<String> lines(MeasureFlow done, Messages words) {
+      return new FlowText(words).flow(done);
     }
-    return (ok.value().flow().tooFaint() ? ExitCode.LIMIT : ExitCode.DONE).number();
+
+    @Override
+    public boolean isBeyondLimit(MeasureFlow done) {
+      return done.flow().tooFaint();
+    }
   }
 }

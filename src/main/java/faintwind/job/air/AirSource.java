@@ -61,10 +61,14 @@ public record AirSource(
     return new StretchMean.How(Math.max(2 * average_s, 2), parts, of);
   }
 
-  /** How long to wait at a new place, where the calibration says it. */
-  public Optional<Settling> settling() {
-    return calibration
-        .map(Settling::of)
-        .map(s -> new Settling(s.stillTime_s(), s.movingTime_s(), average_s));
+  /** How long to wait at a new place, where a person or the calibration says it. */
+  Optional<Settling> settling(Optional<Double> typed_s) {
+    return typed_s
+        .map(Settling::typed)
+        .or(
+            () ->
+                calibration
+                    .map(Settling::of)
+                    .map(s -> new Settling(s.stillTime_s(), s.movingTime_s(), average_s)));
   }
 }

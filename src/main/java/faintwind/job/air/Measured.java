@@ -41,7 +41,7 @@ final class Measured {
     if (stays && source.speeds().isEmpty()) {
       problems.add(Problem.error("air.no-log", where, ""));
     }
-    Optional<Settling> settling = settle_s.map(Settling::typed).or(source::settling);
+    Optional<Settling> settling = source.settling(settle_s);
     if (stays && settling.isEmpty()) {
       problems.add(Problem.error("air.no-settling", where, ""));
     }

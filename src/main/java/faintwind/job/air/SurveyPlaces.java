@@ -37,7 +37,7 @@ public record SurveyPlaces(List<Visit> visits, Survey survey, Optional<Settling>
     Where where = Where.file(table.toString());
     return PlacesTable.read(table)
         .then(rows -> new Measured(source, settle_s, where).visits(rows))
-        .then(visits -> ranked(visits, settle_s.map(Settling::typed).or(source::settling), where));
+        .then(visits -> ranked(visits, source.settling(settle_s), where));
   }
 
   private static Checked<SurveyPlaces> ranked(

@@ -23,7 +23,7 @@ public final class SurveyText {
   }
 
   /** How long to wait at each place. */
-  public String settle(Settling settling) {
+  private String settle(Settling settling) {
     return words.text(
         "survey.settle",
         whole(settling.moving_s()),
@@ -31,9 +31,10 @@ public final class SurveyText {
         whole(settling.stillTime_s()));
   }
 
-  /** When each place had settled, then the ranks, then the first place again. */
+  /** The wait, when each place had settled, then the ranks, then the first place again. */
   public List<String> lines(SurveyPlaces done) {
     List<String> lines = new ArrayList<>();
+    done.settling().ifPresent(settling -> lines.add(settle(settling)));
     for (Visit visit : done.visits()) {
       if (visit.settled_s().isPresent() && visit.speed().isPresent()) {
         double settled_s = visit.settled_s().getAsDouble();
