@@ -161,7 +161,10 @@ public final class Doubts {
             : warning("doubt.design-changed", step, String.join(", ", changed)));
   }
 
-  /** The same as the situation says, which walks through the whole journal to find it. */
+  /**
+   * The sheet that was in the journal when a step was finished: by the order of the journal, so
+   * that a computer's clock set back hides no change. Where a sheet comes from elsewhere, by time.
+   */
   private Optional<DesignSheet> sheetAt(Standing<StepFinished> finished) {
     if (brought.size() != situation.designs().size()) {
       return situation.sheetAt(finished.at());

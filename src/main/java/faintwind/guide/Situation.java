@@ -13,7 +13,6 @@ import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
-import faintwind.record.Event;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
@@ -86,26 +85,6 @@ public record Situation(
       if (!dated.since().isAfter(when)) {
         found = Optional.of(dated.sheet());
       }
-    }
-    return found;
-  }
-
-  /**
-   * The sheet that stood in the journal when an entry was made: by the order of the journal, so
-   * that a computer's clock set back hides no change. Where a sheet comes from elsewhere, by time.
-   */
-  public Optional<DesignSheet> sheetAtEntry(Standing<? extends Event> entry) {
-    List<String> bringing = bringing();
-    if (bringing.size() != designs.size()) {
-      return sheetAt(entry.at());
-    }
-    Optional<DesignSheet> found = Optional.empty();
-    for (Standing<? extends Event> line : state.lines()) {
-      if (line.entry().equals(entry.entry())) {
-        break;
-      }
-      int at = bringing.indexOf(line.entry());
-      found = at < 0 ? found : Optional.of(designs.get(at).sheet());
     }
     return found;
   }
