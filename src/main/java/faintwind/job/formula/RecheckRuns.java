@@ -2,7 +2,6 @@ package faintwind.job.formula;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.compare.Recheck;
-import faintwind.calibration.run.Run;
 import faintwind.files.Sha256;
 import faintwind.files.run.RunsTable;
 import faintwind.message.Checked;
@@ -14,27 +13,20 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 
 /** Reads the runs of a short check: a runs table like any other, of one or two speeds. */
 public final class RecheckRuns {
   private RecheckRuns() {}
 
   /**
-   * The runs with their recordings.
-   *
-   * @throws IOException where something that is there cannot be read
-   */
-  public static Checked<List<Run>> read(Path table) throws IOException {
-    return RunsTable.readForCheck(table).map(runs -> runs.runSet().runs());
-  }
-
-  /**
    * What came of a check.
    *
    * @param runs each run that says how fast the air moved
+   * @param files the table and its recordings, by their names in the table
    * @param sha256 of the calibration
    */
-  public record Check(List<Recheck.AtRun> runs, String sha256) {
+  public record Check(List<Recheck.AtRun> runs, Map<String, Path> files, String sha256) {
     public Check {
       runs = List.copyOf(runs);
     }
@@ -69,17 +61,17 @@ public final class RecheckRuns {
    */
   public static Checked<Check> check(Path calibration, Path table) throws IOException {
     Checked<Calibration> by = OpenCalibration.read(calibration);
-    Checked<List<Run>> turned = read(table);
+    Checked<RunsTable> turned = RunsTable.readForCheck(table);
     String sha256 = Files.isRegularFile(calibration) ? Sha256.of(calibration) : "";
     return by.then(
         known ->
             turned.then(
                 runs -> {
-                  List<Recheck.AtRun> found = Recheck.of(known, runs);
+                  List<Recheck.AtRun> found = Recheck.of(known, runs.runSet().runs());
                   return found.isEmpty()
                       ? Checked.refused(
                           Problem.error("recheck.none", Where.file(table.toString()), ""))
-                      : Checked.ok(new Check(found, sha256));
+                      : Checked.ok(new Check(found, runs.files(), sha256));
                 }));
   }
 }

@@ -77,10 +77,8 @@ public final class KeepRuns {
    */
   public static Checked<JournalEntry> recheck(
       Path folder, String calibration, Path table, Enter enter, Messages words) throws IOException {
-    Checked<RunsTable> read = RunsTable.readForCheck(table);
     Checked<Check> checked = RecheckRuns.check(folder.resolve(calibration), table);
-    if (!(read instanceof Checked.Ok<RunsTable> runs)
-        || !(checked instanceof Checked.Ok<Check> check)) {
+    if (!(checked instanceof Checked.Ok<Check> check)) {
       return Checked.refused(checked.problems());
     }
     boolean agrees = check.value().agrees();
@@ -90,7 +88,7 @@ public final class KeepRuns {
     return new KeepRuns(folder, FileRole.CHECK_TABLE, "check-")
         .keep(
             table,
-            runs.value().files(),
+            check.value().files(),
             enter,
             kept -> List.of(new Rechecked(calibration, sha256, kept, agrees, text, version)));
   }
