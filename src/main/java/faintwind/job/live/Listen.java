@@ -28,12 +28,20 @@ public final class Listen {
    * @param text the same as it was written
    * @param profile what its lines mean, where they are not those of a run file
    * @param speed by which calibration, where the air speed is wanted
+   * @param raw whether every byte that arrives is kept beside the recording
    */
   public record What(
       SourceAddress address,
       String text,
       Optional<ImportProfile> profile,
-      Optional<BySpeed> speed) {}
+      Optional<BySpeed> speed,
+      Raw raw) {}
+
+  /** What becomes of the bytes that arrive. */
+  public enum Raw {
+    KEPT,
+    NONE
+  }
 
   /**
    * How the air speed is found.
@@ -71,6 +79,7 @@ public final class Listen {
       return ready(rehearsal(virtual).input(), what, out, Optional.empty());
     }
     return OpenSource.lines(what.address(), what.text(), what.profile())
+        .map(input -> what.raw() == Raw.KEPT ? input : input.withoutRaw())
         .then(input -> ready(input, what, out, Optional.empty()));
   }
 

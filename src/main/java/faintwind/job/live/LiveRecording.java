@@ -5,6 +5,7 @@ import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.live.LiveSample;
 import faintwind.calibration.live.RecordClock;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.device.RawLog;
 import faintwind.device.SourceEvent;
 import faintwind.device.Timekeeper;
 import faintwind.message.Checked;
@@ -13,6 +14,7 @@ import faintwind.message.Severity;
 import faintwind.message.Where;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,7 +26,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
  * Records a source into a run file while it is made. Each row is in the file before anybody hears
  * of it, and on the disk a fifth of a second later at most or when the source pauses; memory does
  * not grow with the length of the recording. The file begins with the first row. What was lost is
- * marked in the row after it, never filled in.
+ * marked in the row after it, never filled in. Beside it stands every byte that arrived, see {@link
+ * RawLog}.
  *
  * <p>{@link #run} works on the thread that calls it; {@link #stop} may be called from any other.
  */
@@ -35,6 +38,7 @@ public final class LiveRecording implements Closeable {
   private final Optional<LiveSpeed> speed;
   private final RecordClock clock;
   private final LiveFile out;
+  private final Optional<RawLog> raw;
   private final NewsGate gate = new NewsGate();
   private final List<LiveListener> listeners = new CopyOnWriteArrayList<>();
   private Optional<LiveGap> gap = Optional.empty();
@@ -63,6 +67,7 @@ public final class LiveRecording implements Closeable {
     this.speed = speed;
     this.clock = new RecordClock(input.arrival());
     this.out = new LiveFile(file, input, speed.isPresent(), time);
+    this.raw = input.raw().map(tap -> new RawLog(RawLog.beside(file), input.head().source()));
   }
 
   /** From now on this one hears of it too. */
@@ -89,19 +94,32 @@ public final class LiveRecording implements Closeable {
    */
   public Checked<LiveCount> run() throws IOException {
     try {
+      keepRaw();
       boolean more = true;
       while (more && !stopped) {
         more = take(input.source().next());
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (UncheckedIOException e) {
+      throw e.getCause(); // the disk, while bytes arrived
     } finally {
       close();
+    }
+    if (rows() == 0 && raw.isPresent()) {
+      RawLog.delete(RawLog.beside(file));
     }
     long unreadable = lines.map(LiveLines::unreadable).orElse(0L);
     return rows() == 0
         ? Checked.refused(nothing(unreadable))
         : Checked.ok(new LiveCount(rows(), gaps, unreadable));
+  }
+
+  private void keepRaw() throws IOException {
+    if (raw.isPresent()) {
+      RawLog.delete(RawLog.beside(file));
+      input.raw().orElseThrow().to(raw.get());
+    }
   }
 
   private List<Problem> nothing(long unreadable) {
@@ -213,5 +231,8 @@ public final class LiveRecording implements Closeable {
   public void close() throws IOException {
     input.source().close();
     out.close();
+    if (raw.isPresent()) {
+      raw.get().close();
+    }
   }
 }

@@ -94,7 +94,8 @@ class LongRecordingTest {
     LiveHead head =
         new LiveHead(profile.unit(), profile.liveColumns(), Provenance.MEASURED, "test");
     LineReader reader = new LineReader(profile, LineReader.Begin.STREAM, "test");
-    LiveInput input = new LiveInput(new Lines(count), head, Optional.of(reader), Arrival.LIVE);
+    LiveInput input =
+        new LiveInput(new Lines(count), head, Optional.of(reader), Arrival.LIVE, Optional.empty());
     Path folder =
         Files.isWritable(SHARED_MEMORY)
             ? Files.createTempDirectory(SHARED_MEMORY, "faintwind")
