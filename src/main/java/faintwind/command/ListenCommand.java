@@ -168,6 +168,7 @@ public final class ListenCommand implements Callable<Integer> {
     }
     LiveCount count = ok.value();
     terminal.tell("listen.summary", out.path(), count.rows(), count.gaps(), count.unreadable());
+    terminal.report(count.notes(out.path().toString()));
     return ExitCode.DONE.number();
   }
 }

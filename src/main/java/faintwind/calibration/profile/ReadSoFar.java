@@ -20,6 +20,7 @@ final class ReadSoFar {
   private final String source;
   private final LineTime time;
   private final Map<ValueColumn, Unwrap> turns = new HashMap<>();
+  private final LineWidth width = new LineWidth();
   private List<String> names = List.of();
   private String encoding = "UTF-8";
   private int lines;
@@ -45,6 +46,15 @@ final class ReadSoFar {
 
   void name(List<String> columns) {
     names = columns;
+    int last = columns.size();
+    while (last > 1 && columns.get(last - 1).isEmpty()) {
+      last--;
+    }
+    width.named(last);
+  }
+
+  LineWidth width() {
+    return width;
   }
 
   List<String> names() {

@@ -1,6 +1,7 @@
 package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.SignalChain;
 import faintwind.files.CsvLine;
 import faintwind.files.RowText;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 
 /**
  * A field log row by row, in bounded memory, from a file or a live stream; each row is handed out
@@ -146,7 +148,8 @@ public final class LogReader implements Closeable {
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
       return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
     }
-    OptionalDouble value = cells.number(signal);
+    Possible possible = Possible.of(columns.unit());
+    OptionalDouble value = only(cells.number(signal), possible::allowsSignal);
     if (terminal >= 0 && value.isPresent()) {
       OptionalDouble own_C = cells.number(terminal);
       value =
@@ -158,7 +161,17 @@ public final class LogReader implements Closeable {
             AirCell.PRESSURE.siOf(optional(pressure)),
             AirCell.HUMIDITY.siOf(optional(humidity)));
     String text = cells.hasCommas() ? lines.text() : RowText.rejoined(cells);
-    return new LogRow(line, text, cells.number(time), value, state, optional(supply));
+    return new LogRow(
+        line,
+        text,
+        cells.number(time),
+        value,
+        state,
+        only(optional(supply), possible::allowsSupply));
+  }
+
+  private static OptionalDouble only(OptionalDouble value, DoublePredicate allowed) {
+    return value.isPresent() && allowed.test(value.getAsDouble()) ? value : OptionalDouble.empty();
   }
 
   private OptionalDouble optional(int index) {

@@ -4,6 +4,8 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Possible;
+import faintwind.calibration.run.SignalPath;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
@@ -98,7 +100,9 @@ public final class Listen {
       return Checked.ok(new Ready(new LiveRecording(input, out), input.head(), typed));
     }
     BySpeed by = what.speed().get();
+    SignalPath path = by.calibration().signal();
+    LiveInput within = input.head().unit() == path.unit() ? input.within(Possible.of(path)) : input;
     return LiveSpeed.of(by.calibration(), input.head(), by.settings())
-        .map(speed -> new Ready(new LiveRecording(input, out, speed), input.head(), typed));
+        .map(speed -> new Ready(new LiveRecording(within, out, speed), input.head(), typed));
   }
 }

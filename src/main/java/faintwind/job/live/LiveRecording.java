@@ -39,6 +39,7 @@ public final class LiveRecording implements Closeable {
   private final RecordClock clock;
   private final LiveFile out;
   private final Optional<RawLog> raw;
+  private final LiveDoor door;
   private final NewsGate gate = new NewsGate();
   private final List<LiveListener> listeners = new CopyOnWriteArrayList<>();
   private Optional<LiveGap> gap = Optional.empty();
@@ -67,6 +68,7 @@ public final class LiveRecording implements Closeable {
     this.speed = speed;
     this.clock = new RecordClock(input.arrival());
     this.out = new LiveFile(file, input, speed.isPresent(), time);
+    this.door = new LiveDoor(input.head(), input.possible());
     this.raw = input.raw().map(tap -> new RawLog(RawLog.beside(file), input.head().source()));
   }
 
@@ -112,7 +114,7 @@ public final class LiveRecording implements Closeable {
     long unreadable = lines.map(LiveLines::unreadable).orElse(0L);
     return rows() == 0
         ? Checked.refused(nothing(unreadable))
-        : Checked.ok(new LiveCount(rows(), gaps, unreadable));
+        : Checked.ok(new LiveCount(rows(), gaps, unreadable, door.leftOut(), 0));
   }
 
   private void keepRaw() throws IOException {
@@ -144,7 +146,7 @@ public final class LiveRecording implements Closeable {
     if (event instanceof SourceEvent.Line line) {
       return line(line);
     } else if (event instanceof SourceEvent.Reading reading) {
-      row(reading.sample(), at);
+      row(reading.sample(), List.of(), at);
     } else if (event instanceof SourceEvent.Lost lost) {
       broken(lost.gap(), at);
     } else if (event instanceof SourceEvent.Connected) {
@@ -166,7 +168,7 @@ public final class LiveRecording implements Closeable {
         lines.orElseThrow(() -> new IllegalStateException("lines without a profile"));
     Optional<LiveSample> sample = reading.read(line);
     if (sample.isPresent()) {
-      row(sample.get(), line.received());
+      row(sample.get(), reading.notes(), line.received());
     } else if (!reading.latest().isEmpty()) {
       unreadable(reading.latest().get(0), line.received());
     }
@@ -180,8 +182,8 @@ public final class LiveRecording implements Closeable {
     tell(LiveNews.Kind.UNREADABLE, at, why.as(Severity.WARNING));
   }
 
-  private void row(LiveSample sample, Instant received) throws IOException {
-    Optional<RecordClock.Placed> placed = clock.place(sample.time_s(), received);
+  private void row(LiveSample read, List<Problem> notes, Instant received) throws IOException {
+    Optional<RecordClock.Placed> placed = clock.place(read.time_s(), received);
     if (placed.isEmpty()) {
       tell(LiveNews.Kind.UNREADABLE, received, warning("live.same-time", ""));
       return;
@@ -192,6 +194,11 @@ public final class LiveRecording implements Closeable {
         .gap()
         .filter(found -> found != LiveGap.SILENT || gap.isEmpty())
         .ifPresent(found -> broken(found, received));
+    LiveSample sample = door.let(read, notes);
+    door.latest().forEach(note -> tell(LiveNews.Kind.UNREADABLE, received, note));
+    gaps += gap.isPresent() ? 1 : 0;
+    Optional<LiveGap> odd =
+        door.latest().isEmpty() ? Optional.empty() : Optional.of(LiveGap.IMPOSSIBLE);
     LiveRow row =
         new LiveRow(
             placed.get().time_s(),
@@ -199,9 +206,8 @@ public final class LiveRecording implements Closeable {
             sample.air(),
             sample.supply_V(),
             sample.terminal_K(),
-            gap,
+            gap.or(() -> odd),
             received);
-    gaps += gap.isPresent() ? 1 : 0;
     gap = Optional.empty();
     Optional<SpeedRow> found = speed.map(s -> s.next(row));
     out.append(row, found);

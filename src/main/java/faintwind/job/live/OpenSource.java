@@ -7,6 +7,7 @@ import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.live.SourceText;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.device.PeekedSource;
 import faintwind.device.RawSource;
@@ -83,7 +84,7 @@ public final class OpenSource {
     SampleSource source = source(address, Timekeeper.system(), tap);
     OpenSource open = new OpenSource(address, text, source, tap);
     if (profile.isPresent()) {
-      return Checked.ok(open.input(open.source, profile.get(), Provenance.MEASURED));
+      return Checked.ok(open.byProfile(profile.get()));
     }
     Patience waiting = Patience.with(open.source, patience, JobWatch.NOBODY);
     try {
@@ -102,9 +103,7 @@ public final class OpenSource {
 
   Checked<LiveInput> lines(Optional<ImportProfile> profile)
       throws IOException, InterruptedException {
-    return profile.isPresent()
-        ? Checked.ok(input(source, profile.get(), Provenance.MEASURED))
-        : byHeader();
+    return profile.isPresent() ? Checked.ok(byProfile(profile.get())) : byHeader();
   }
 
   static SampleSource source(SourceAddress address, Timekeeper time, RawTap tap) {
@@ -122,15 +121,23 @@ public final class OpenSource {
     throw new IllegalArgumentException("address = " + address + ", not one of lines");
   }
 
-  private LiveInput input(SampleSource from, ImportProfile profile, Provenance provenance) {
-    boolean stored =
-        address instanceof SourceAddress.GrowingFile file
-            && file.from() == SourceAddress.From.START;
-    LineReader.Begin begin = stored ? LineReader.Begin.FILE : LineReader.Begin.STREAM;
+  private LiveInput input(
+      SampleSource from, ImportProfile profile, Provenance provenance, LineReader.Begin begin) {
     LiveHead head = new LiveHead(profile.unit(), profile.liveColumns(), provenance, text);
     LineReader reader = new LineReader(profile, begin, text);
-    Arrival arrival = stored ? Arrival.STORED : Arrival.LIVE;
-    return new LiveInput(from, head, Optional.of(reader), arrival, raw);
+    Arrival arrival = isStored() ? Arrival.STORED : Arrival.LIVE;
+    Possible possible = Possible.of(profile.unit());
+    return new LiveInput(from, head, Optional.of(reader), arrival, possible, raw);
+  }
+
+  private LiveInput byProfile(ImportProfile profile) {
+    LineReader.Begin begin = isStored() ? LineReader.Begin.FILE : LineReader.Begin.STREAM;
+    return input(source, profile, Provenance.MEASURED, begin);
+  }
+
+  private boolean isStored() {
+    return address instanceof SourceAddress.GrowingFile file
+        && file.from() == SourceAddress.From.START;
   }
 
   private Checked<LiveInput> byHeader() throws IOException, InterruptedException {
@@ -148,7 +155,10 @@ public final class OpenSource {
         lines++;
         Optional<ImportProfile> own = runFile(line.text());
         if (own.isPresent()) {
-          return Checked.ok(runFileInput(first, own.get(), provenance));
+          return Checked.ok(
+              // comments may come before the header, so that its number is not known beforehand
+              input(
+                  new PeekedSource(source, first), own.get(), provenance, LineReader.Begin.STREAM));
         }
         provenance = line.text().startsWith(REHEARSAL) ? Provenance.REHEARSAL : provenance;
         boolean comment = line.text().isBlank() || line.text().startsWith("#");
@@ -158,14 +168,6 @@ public final class OpenSource {
     source.close();
     return Checked.refused(
         Problem.error("live.no-header", Where.file(text), shown(other.orElse(""))));
-  }
-
-  private LiveInput runFileInput(
-      List<SourceEvent> first, ImportProfile own, Provenance provenance) {
-    // comments may come before the header, so that its number is not known beforehand
-    LiveInput input = input(new PeekedSource(source, first), own, provenance);
-    LineReader reader = new LineReader(own, LineReader.Begin.STREAM, text);
-    return new LiveInput(input.source(), input.head(), Optional.of(reader), input.arrival(), raw);
   }
 
   private static Optional<ImportProfile> runFile(String line) {

@@ -156,7 +156,7 @@ public final class ListenModel {
             Stage.OVER,
             words.text("listen.summary", name, count.rows(), count.gaps(), count.unreadable()),
             "",
-            List.of()));
+            count.notes(name).stream().map(words::line).toList()));
     over.accept(file);
   }
 

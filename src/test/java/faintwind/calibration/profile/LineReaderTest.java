@@ -3,6 +3,8 @@ package faintwind.calibration.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.profile.LineReader.Begin;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -235,5 +237,41 @@ class LineReaderTest {
     assertThat(((LineOutcome.Unreadable) outcome).problems())
         .extracting(p -> p.id())
         .containsExactly("import.binary");
+  }
+
+  private static List<Boolean> taken(LineReader reader, String... lines) {
+    List<Boolean> taken = new ArrayList<>();
+    for (String line : lines) {
+      taken.add(reader.read(line) instanceof LineOutcome.Row);
+    }
+    return taken;
+  }
+
+  @Test
+  void aLineWithTooManyOrTooFewCellsIsNoReading() {
+    LineReader reader = new LineReader(profile(',', '.', time(TimeForm.SECONDS)), Begin.FILE, "l");
+    assertThat(taken(reader, "0,1.5,20", "1,1,5,20", "2,1.5", "3,1.5,20,", "4,1.5,20"))
+        .containsExactly(true, false, false, false, true);
+    LineOutcome.Unreadable bad = (LineOutcome.Unreadable) reader.read("5,1,5,20");
+    assertThat(bad.problems()).extracting(Problem::id).containsExactly("import.cells-count");
+    assertThat(bad.problems().get(0).details()).startsWith("3");
+  }
+
+  @Test
+  void whereTheFirstReadingIsTheOddOneTheOthersCount() {
+    LineReader reader = new LineReader(profile(',', '.', time(TimeForm.SECONDS)), Begin.FILE, "l");
+    assertThat(taken(reader, "0,1,5,20", "1,1.5,20", "2,1.5,20", "3,1.5,20", "4,1.5,20"))
+        .containsExactly(true, false, false, true, true);
+  }
+
+  @Test
+  void aDelimiterAtTheEndOfEveryLineCountsForNothing() {
+    LineReader reader =
+        new LineReader(
+            ImportProfile.runFile(List.of("time_s", "delta_K"), SignalUnit.DELTA_K),
+            Begin.STREAM,
+            "l");
+    assertThat(taken(reader, "time_s,delta_K", "0,20,", "1,20,", "2,20", "3,2,0,", "4,20,"))
+        .containsExactly(false, true, true, false, false, true);
   }
 }

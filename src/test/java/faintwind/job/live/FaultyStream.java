@@ -58,7 +58,7 @@ final class FaultyStream {
   private void row(int i, double step_s) {
     List<String> cells =
         List.of(
-            String.format(Locale.ROOT, "%.5f", 15 + 5 * random.nextDouble() + i * 1e-9),
+            String.format(Locale.ROOT, "%.5f", 15 + random.nextInt(500) / 100.0 + i * 1e-5),
             String.format(Locale.ROOT, "%.2f", 17 + 4 * random.nextDouble()),
             String.format(Locale.ROOT, "%.3f", 4.9 + 0.2 * random.nextDouble()));
     double true_s = i * step_s + lost_s;
