@@ -48,7 +48,8 @@ final class RowReading {
     }
     LogAir air = new LogAir(value(Meaning.AIR), value(Meaning.PRESSURE), value(Meaning.HUMIDITY));
     LiveSample sample =
-        new LiveSample(time_s, signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
+        new LiveSample(
+            soFar.apart(time_s), signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
     return new LineOutcome.Row(sample, notes);
   }
 

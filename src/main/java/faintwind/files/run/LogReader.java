@@ -8,9 +8,11 @@ import faintwind.files.RowText;
 import faintwind.files.TextLines;
 import faintwind.files.table.TableSource;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoublePredicate;
@@ -140,6 +142,11 @@ public final class LogReader implements Closeable {
     }
     rowWaits = false;
     return Optional.of(row());
+  }
+
+  /** What should be known of the rows read so far. */
+  public List<Problem> notes() {
+    return in instanceof ForeignRows rows ? rows.spread() : List.of();
   }
 
   private LogRow row() {

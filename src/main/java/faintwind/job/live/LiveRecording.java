@@ -4,6 +4,7 @@ import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.live.LiveSample;
 import faintwind.calibration.live.RecordClock;
+import faintwind.calibration.profile.LineReader;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.device.RawLog;
 import faintwind.device.SourceEvent;
@@ -44,6 +45,7 @@ public final class LiveRecording implements Closeable {
   private final List<LiveListener> listeners = new CopyOnWriteArrayList<>();
   private Optional<LiveGap> gap = Optional.empty();
   private long gaps;
+  private long doubled;
   private volatile boolean stopped;
 
   /**
@@ -112,9 +114,10 @@ public final class LiveRecording implements Closeable {
       RawLog.delete(RawLog.beside(file));
     }
     long unreadable = lines.map(LiveLines::unreadable).orElse(0L);
+    long spread = input.lines().map(LineReader::spread).orElse(0L);
     return rows() == 0
         ? Checked.refused(nothing(unreadable))
-        : Checked.ok(new LiveCount(rows(), gaps, unreadable, door.leftOut(), 0));
+        : Checked.ok(new LiveCount(rows(), gaps, unreadable, door.leftOut(), spread, doubled));
   }
 
   private void keepRaw() throws IOException {
@@ -185,6 +188,7 @@ public final class LiveRecording implements Closeable {
   private void row(LiveSample read, List<Problem> notes, Instant received) throws IOException {
     Optional<RecordClock.Placed> placed = clock.place(read.time_s(), received);
     if (placed.isEmpty()) {
+      doubled++;
       tell(LiveNews.Kind.UNREADABLE, received, warning("live.same-time", ""));
       return;
     }

@@ -274,4 +274,35 @@ class LineReaderTest {
     assertThat(taken(reader, "time_s,delta_K", "0,20,", "1,20,", "2,20", "3,2,0,", "4,20,"))
         .containsExactly(false, true, true, false, false, true);
   }
+
+  @Test
+  void readingsOfOneWholeSecondAreSpreadOverIt() {
+    LineReader reader = reader(time(TimeForm.CLOCK));
+    List<Double> times = new ArrayList<>();
+    for (String cell :
+        List.of("9:00:07", "9:00:08", "9:00:08", "9:00:09", "9:00:09", "9:00:09", "9:00:10")) {
+      times.add(row(reader.read(cell + ";1")).sample().time_s().orElseThrow());
+    }
+    assertThat(times).containsExactly(0.0, 1.0, 1.5, 2.0, 2.5, 2.75, 3.0);
+    assertThat(reader.spread()).isEqualTo(3);
+    assertThat(times(time(TimeForm.CLOCK), "9:00", "9:00", "9:00", "9:01"))
+        .containsExactly(0.0, 30.0, 40.0, 60.0);
+  }
+
+  @Test
+  void aThousandReadingsOfOneSecondStayApart() {
+    LineReader reader = reader(time(TimeForm.SECONDS));
+    double before_s = -1;
+    for (int i = 0; i < 3000; i++) {
+      double time_s = row(reader.read(i / 1000 + ";1")).sample().time_s().orElseThrow();
+      assertThat(time_s).isGreaterThan(before_s + 9e-7).isLessThan(i / 1000 + 1);
+      before_s = time_s;
+    }
+  }
+
+  @Test
+  void aStampThatTellsPartsOfASecondIsLeftAlone() {
+    assertThat(times(time(TimeForm.SECONDS), "0.5", "1", "1", "1.5"))
+        .containsExactly(0.5, 1.0, 1.0, 1.5);
+  }
 }

@@ -138,7 +138,7 @@ class LiveSourcesTest {
       LiveRecording recording =
           recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.empty());
       heard.endAfter = 5;
-      assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(5, 1, 1, 3, 0)));
+      assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(5, 1, 1, 3, 0, 0)));
     }
     assertThat(rows())
         .containsExactly(
