@@ -133,11 +133,7 @@ final class DataScreens {
 
   /** A field log by the calibration in force. */
   static Screen field(Desk desk, OpenInstrument instrument, LiveTables tables) {
-    FieldModel model =
-        new FieldModel(
-            desk.words(),
-            desk.background(),
-            name -> desk.files().save(desk.text("field.next.save.act"), name));
+    FieldModel model = fieldModel(desk);
     InstrumentField ways = new InstrumentField(desk, instrument);
     model.at(ways);
     inForce(instrument).ifPresent(model::useCalibration);
@@ -154,6 +150,20 @@ final class DataScreens {
         });
     model.whenKept(() -> ways.kept(screen::withKept));
     return screen;
+  }
+
+  /** A field log by a calibration file that lies with no instrument here. */
+  static Screen field(Desk desk, Path calibration) {
+    FieldModel model = fieldModel(desk);
+    model.useCalibration(calibration);
+    return new FieldScreen(desk, model);
+  }
+
+  private static FieldModel fieldModel(Desk desk) {
+    return new FieldModel(
+        desk.words(),
+        desk.background(),
+        name -> desk.files().save(desk.text("field.next.save.act"), name));
   }
 
   /** A recording that is over is a file of the instrument, whatever becomes of it. */

@@ -28,6 +28,7 @@ import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -144,6 +145,12 @@ public final class FaintwindWindow {
     fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
+  }
+
+  /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
+  public void showField(Path calibration) {
+    show(DataScreens.field(desk, calibration));
+    strip.showHome(workspace.name());
   }
 
   private void firstStartDone() {
