@@ -2,6 +2,7 @@ package faintwind;
 
 import faintwind.command.CalibrateCommand;
 import faintwind.command.CheckCommand;
+import faintwind.command.ClicksCommand;
 import faintwind.command.CompareCommand;
 import faintwind.command.CompletionCommand;
 import faintwind.command.ConvertCommand;
@@ -81,6 +82,7 @@ public final class Main {
     line.addSubcommand(new ReportCommand(terminal));
     line.addSubcommand(new StepsCommand(terminal));
     line.addSubcommand(new PlanCommand(terminal));
+    line.addSubcommand(new ClicksCommand(terminal));
     line.addSubcommand(new CorrectionsCommand(terminal));
     line.addSubcommand(new ListenCommand(terminal));
     line.addSubcommand(new DemoCommand(terminal));

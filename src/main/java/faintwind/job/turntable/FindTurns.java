@@ -5,6 +5,7 @@ import faintwind.calibration.beat.ClickFinder;
 import faintwind.calibration.plan.Beat;
 import faintwind.files.WavFile;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,6 +15,12 @@ import java.util.stream.Collectors;
 
 /** Finds the turns of a spin in a sound recording: a click at each mark that the arm passes. */
 public final class FindTurns {
+  /** About how far apart clicks are, s. */
+  public static final Field PERIOD = Field.number("period_s", 0.15, 40);
+
+  /** Marks a turn. */
+  public static final Field PER_TURN = Field.whole("per-turn", 1, 100);
+
   private FindTurns() {}
 
   /**
