@@ -2,6 +2,7 @@ package faintwind;
 
 import faintwind.command.CalibrateCommand;
 import faintwind.command.CheckCommand;
+import faintwind.command.ClicksCommand;
 import faintwind.command.CompareCommand;
 import faintwind.command.CompletionCommand;
 import faintwind.command.ConvertCommand;
@@ -51,6 +52,7 @@ final class Commands {
           new Named("flow", FlowCommand::new),
           new Named("check", CheckCommand::new),
           new Named("size", SizeCommand::new),
+          new Named("clicks", ClicksCommand::new),
           new Named("report", ReportCommand::new),
           new Named("steps", StepsCommand::new),
           new Named("plan", PlanCommand::new),

@@ -231,8 +231,8 @@ public final class LiveSession {
   }
 
   /** Takes turns found in a sound recording for those of a spin. */
-  public synchronized void count(int spin, BeatTimes.Turning turning, List<Problem> doubts) {
-    replace(spin, SpinTurns.marked(turning), doubts);
+  public synchronized void count(int spin, SpinTurns heard, List<Problem> doubts) {
+    replace(spin, heard, doubts);
   }
 
   private void replace(int spin, SpinTurns turns, List<Problem> doubts) {
