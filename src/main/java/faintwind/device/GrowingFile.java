@@ -31,6 +31,7 @@ public final class GrowingFile implements SampleSource {
   private final Path file;
   private final SourceAddress.From from;
   private final Timekeeper time;
+  private final RawTap tap;
   private final ByteBuffer room = ByteBuffer.allocate(1 << 16);
   private volatile boolean closed;
   private @Nullable FileChannel channel;
@@ -48,10 +49,11 @@ public final class GrowingFile implements SampleSource {
     GONE
   }
 
-  GrowingFile(SourceAddress.GrowingFile address, Timekeeper time) {
+  GrowingFile(SourceAddress.GrowingFile address, Timekeeper time, RawTap tap) {
     this.file = Path.of(address.path());
     this.from = address.from();
     this.time = time;
+    this.tap = tap;
   }
 
   @Override
@@ -85,10 +87,12 @@ public final class GrowingFile implements SampleSource {
     begin();
     toldGone = false;
     if (everThere) {
-      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+      return replaced();
     }
     everThere = true;
-    if (from == SourceAddress.From.END) {
+    boolean whole = from == SourceAddress.From.START;
+    tap.mark(whole ? RawPiece.Kind.CONNECTED : RawPiece.Kind.CONNECTED_TORN, time.now());
+    if (!whole) {
       toEnd(fresh);
     }
     return Optional.of(new SourceEvent.Connected(time.now()));
@@ -98,7 +102,8 @@ public final class GrowingFile implements SampleSource {
   private void toEnd(FileChannel fresh) throws IOException {
     ByteBuffer start = ByteBuffer.allocate((int) Math.min(fresh.size(), HEAD_BYTES));
     fresh.read(start, 0);
-    ByteLines there = new ByteLines(new ByteArrayInputStream(start.array(), 0, start.position()));
+    InputStream bytes = new ByteArrayInputStream(start.array(), 0, start.position());
+    ByteLines there = new ByteLines(tap.over(bytes, RawPiece.Kind.HEAD, time));
     for (Optional<String> one = there.next(); one.isPresent(); one = there.next()) {
       head.add(one.get());
     }
@@ -108,7 +113,12 @@ public final class GrowingFile implements SampleSource {
 
   private void begin() {
     room.clear().flip();
-    lines = new ByteLines(new Added());
+    lines = new ByteLines(tap.over(new Added(), RawPiece.Kind.BYTES, time));
+  }
+
+  private Optional<SourceEvent> replaced() {
+    tap.mark(RawPiece.Kind.REPLACED, time.now());
+    return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
   }
 
   private Optional<SourceEvent> gone() {
@@ -128,7 +138,7 @@ public final class GrowingFile implements SampleSource {
     if (added.isEmpty() && now.size() < now.position()) {
       now.position(0);
       begin();
-      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+      return replaced();
     }
     Presence presence = added.isPresent() ? Presence.SAME : presence();
     // once more, for what was added before the file was replaced

@@ -18,6 +18,7 @@ public final class LineSource implements SampleSource {
 
   private final LineLink link;
   private final Timekeeper time;
+  private final RawTap tap;
   private volatile LineLink.@Nullable Open open;
   private volatile boolean closed;
   private @Nullable ByteLines lines;
@@ -26,9 +27,10 @@ public final class LineSource implements SampleSource {
   private boolean atFirst;
   private Duration wait = FIRST_WAIT;
 
-  LineSource(LineLink link, Timekeeper time) {
+  LineSource(LineLink link, Timekeeper time, RawTap tap) {
     this.link = link;
     this.time = time;
+    this.tap = tap;
   }
 
   @Override
@@ -55,17 +57,26 @@ public final class LineSource implements SampleSource {
         fresh.close();
         return new SourceEvent.Ended(time.now());
       }
-      lines = new ByteLines(fresh.bytes());
+      lines = new ByteLines(tap.over(fresh.bytes(), RawPiece.Kind.BYTES, time));
     } catch (IOException e) {
       if (!everThere) {
         throw e;
       }
       return away(e);
     }
+    mark();
     lost = everThere;
     everThere = true;
     atFirst = true;
     return new SourceEvent.Connected(time.now());
+  }
+
+  private void mark() {
+    boolean whole = link.firstLine() == SourceEvent.Wholeness.WHOLE;
+    tap.mark(whole ? RawPiece.Kind.CONNECTED : RawPiece.Kind.CONNECTED_TORN, time.now());
+    if (everThere) {
+      tap.mark(RawPiece.Kind.CUT, time.now());
+    }
   }
 
   private SourceEvent line(ByteLines from) throws IOException {

@@ -13,7 +13,9 @@ public enum LiveGap {
   /** The logger's time jumped ahead of the time that passed. */
   JUMPED("jumped"),
   /** The growing file was replaced or shortened. */
-  REPLACED("replaced");
+  REPLACED("replaced"),
+  /** No break, but a value of the row could not be and was left out. */
+  IMPOSSIBLE("impossible");
 
   private final String word;
 

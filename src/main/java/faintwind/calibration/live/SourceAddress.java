@@ -41,6 +41,13 @@ public sealed interface SourceAddress {
    */
   record GrowingFile(String path, From from) implements SourceAddress {}
 
+  /**
+   * The raw stream that stands beside a recording, read again: {@code raw:NAME.raw}.
+   *
+   * @param path where it is
+   */
+  record Raw(String path) implements SourceAddress {}
+
   /** Which lines of a growing file count. */
   enum From {
     START,

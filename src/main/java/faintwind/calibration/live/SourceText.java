@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
 public final class SourceText {
   private static final Pattern SPELLING =
       Pattern.compile("([a-z]+):(.*?)(?:\\?((?:[a-z0-9_]+=[^&?=]*)(?:&[a-z0-9_]+=[^&?=]*)*))?");
-  private static final String KINDS = "serial:, tcp:, udp:, file:, typed:, virtual:";
+  private static final String KINDS = "serial:, tcp:, udp:, file:, raw:, typed:, virtual:";
 
   private final String text;
   private final Map<String, String> options = new LinkedHashMap<>();
@@ -47,6 +47,7 @@ public final class SourceText {
           case "tcp" -> tcp(place);
           case "udp" -> udp(place);
           case "file" -> file(place);
+          case "raw" -> raw(place);
           case "typed" -> typed(place);
           case "virtual" -> virtual(place);
           default -> {
@@ -90,6 +91,12 @@ public final class SourceText {
     allow("from");
     needed(path, "file:log.csv");
     return new SourceAddress.GrowingFile(path, word("from", From.START));
+  }
+
+  private SourceAddress raw(String path) {
+    allow();
+    needed(path, "raw:log.raw");
+    return new SourceAddress.Raw(path);
   }
 
   private SourceAddress typed(String place) {

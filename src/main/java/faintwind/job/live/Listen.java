@@ -4,6 +4,8 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Possible;
+import faintwind.calibration.run.SignalPath;
 import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
@@ -28,12 +30,20 @@ public final class Listen {
    * @param text the same as it was written
    * @param profile what its lines mean, where they are not those of a run file
    * @param speed by which calibration, where the air speed is wanted
+   * @param raw whether every byte that arrives is kept beside the recording
    */
   public record What(
       SourceAddress address,
       String text,
       Optional<ImportProfile> profile,
-      Optional<BySpeed> speed) {}
+      Optional<BySpeed> speed,
+      Raw raw) {}
+
+  /** What becomes of the bytes that arrive. */
+  public enum Raw {
+    KEPT,
+    NONE
+  }
 
   /**
    * How the air speed is found.
@@ -71,6 +81,7 @@ public final class Listen {
       return ready(rehearsal(virtual).input(), what, out, Optional.empty());
     }
     return OpenSource.lines(what.address(), what.text(), what.profile())
+        .map(input -> what.raw() == Raw.KEPT ? input : input.withoutRaw())
         .then(input -> ready(input, what, out, Optional.empty()));
   }
 
@@ -89,7 +100,9 @@ public final class Listen {
       return Checked.ok(new Ready(new LiveRecording(input, out), input.head(), typed));
     }
     BySpeed by = what.speed().get();
+    SignalPath path = by.calibration().signal();
+    LiveInput within = input.head().unit() == path.unit() ? input.within(Possible.of(path)) : input;
     return LiveSpeed.of(by.calibration(), input.head(), by.settings())
-        .map(speed -> new Ready(new LiveRecording(input, out, speed), input.head(), typed));
+        .map(speed -> new Ready(new LiveRecording(within, out, speed), input.head(), typed));
   }
 }

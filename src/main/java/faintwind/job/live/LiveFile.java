@@ -2,6 +2,7 @@ package faintwind.job.live;
 
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.profile.WallClock;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.device.Timekeeper;
 import faintwind.files.run.RunFileWriter;
@@ -53,11 +54,23 @@ final class LiveFile implements Closeable {
     Instant zero = first.received().minusNanos((long) (first.time_s() * 1e9));
     OffsetDateTime byArrival =
         zero.atZone(ZoneId.systemDefault()).toOffsetDateTime().truncatedTo(ChronoUnit.MILLIS);
-    OffsetDateTime start = input.lines().flatMap(LineReader::start).orElse(byArrival);
+    OffsetDateTime start = input.lines().flatMap(LiveFile::told).orElse(byArrival);
     RunFileWriter open = RunFileWriter.begin(file, input.head(), columns, start);
     writer = open;
     synced = time.now();
     return open;
+  }
+
+  /** A date as it stands; without an offset it is taken as one of this computer's zone. */
+  private static Optional<OffsetDateTime> told(LineReader lines) {
+    return lines
+        .start()
+        .or(
+            () ->
+                lines
+                    .clock()
+                    .filter(WallClock::isDated)
+                    .map(c -> c.zero().atZone(ZoneId.systemDefault()).toOffsetDateTime()));
   }
 
   /** Brings what arrived to the disk. */

@@ -20,6 +20,7 @@ final class LiveLines {
   private final LineReader reader;
   private final List<Problem> unfit = new ArrayList<>();
   private List<Problem> latest = List.of();
+  private List<Problem> notes = List.of();
   private long unreadable;
   private boolean anyRow;
 
@@ -30,6 +31,7 @@ final class LiveLines {
   /** The reading of a line; empty where it is none, see {@link #latest}. */
   Optional<LiveSample> read(SourceEvent.Line line) {
     latest = List.of();
+    notes = List.of();
     if (line.whole() == SourceEvent.Wholeness.PERHAPS_TORN) {
       reader.readTorn(line.text());
       return Optional.empty();
@@ -43,6 +45,7 @@ final class LiveLines {
     }
     if (outcome instanceof LineOutcome.Row row) {
       anyRow = true;
+      notes = row.notes();
       return Optional.of(row.sample());
     }
     return Optional.empty();
@@ -51,6 +54,11 @@ final class LiveLines {
   /** Why the last line could not be read; empty where it could, or was no reading. */
   List<Problem> latest() {
     return latest;
+  }
+
+  /** What was left out of the last reading. */
+  List<Problem> notes() {
+    return notes;
   }
 
   long unreadable() {

@@ -4,7 +4,9 @@ import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.live.LiveSample;
 import faintwind.calibration.live.RecordClock;
+import faintwind.calibration.profile.LineReader;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.device.RawLog;
 import faintwind.device.SourceEvent;
 import faintwind.device.Timekeeper;
 import faintwind.message.Checked;
@@ -13,6 +15,7 @@ import faintwind.message.Severity;
 import faintwind.message.Where;
 import java.io.Closeable;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -24,7 +27,8 @@ import java.util.concurrent.CopyOnWriteArrayList;
  * Records a source into a run file while it is made. Each row is in the file before anybody hears
  * of it, and on the disk a fifth of a second later at most or when the source pauses; memory does
  * not grow with the length of the recording. The file begins with the first row. What was lost is
- * marked in the row after it, never filled in.
+ * marked in the row after it, never filled in. Beside it stands every byte that arrived, see {@link
+ * RawLog}.
  *
  * <p>{@link #run} works on the thread that calls it; {@link #stop} may be called from any other.
  */
@@ -35,10 +39,13 @@ public final class LiveRecording implements Closeable {
   private final Optional<LiveSpeed> speed;
   private final RecordClock clock;
   private final LiveFile out;
+  private final Optional<RawLog> raw;
+  private final LiveDoor door;
   private final NewsGate gate = new NewsGate();
   private final List<LiveListener> listeners = new CopyOnWriteArrayList<>();
   private Optional<LiveGap> gap = Optional.empty();
   private long gaps;
+  private long doubled;
   private volatile boolean stopped;
 
   /**
@@ -63,6 +70,8 @@ public final class LiveRecording implements Closeable {
     this.speed = speed;
     this.clock = new RecordClock(input.arrival());
     this.out = new LiveFile(file, input, speed.isPresent(), time);
+    this.door = new LiveDoor(input.head(), input.possible());
+    this.raw = input.raw().map(tap -> new RawLog(RawLog.beside(file), input.head().source()));
   }
 
   /** From now on this one hears of it too. */
@@ -89,19 +98,33 @@ public final class LiveRecording implements Closeable {
    */
   public Checked<LiveCount> run() throws IOException {
     try {
+      keepRaw();
       boolean more = true;
       while (more && !stopped) {
         more = take(input.source().next());
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (UncheckedIOException e) {
+      throw e.getCause(); // the disk, while bytes arrived
     } finally {
       close();
     }
+    if (rows() == 0 && raw.isPresent()) {
+      RawLog.delete(RawLog.beside(file));
+    }
     long unreadable = lines.map(LiveLines::unreadable).orElse(0L);
+    long spread = input.lines().map(LineReader::spread).orElse(0L);
     return rows() == 0
         ? Checked.refused(nothing(unreadable))
-        : Checked.ok(new LiveCount(rows(), gaps, unreadable));
+        : Checked.ok(new LiveCount(rows(), gaps, unreadable, door.leftOut(), spread, doubled));
+  }
+
+  private void keepRaw() throws IOException {
+    if (raw.isPresent()) {
+      RawLog.delete(RawLog.beside(file));
+      input.raw().orElseThrow().to(raw.get());
+    }
   }
 
   private List<Problem> nothing(long unreadable) {
@@ -126,7 +149,7 @@ public final class LiveRecording implements Closeable {
     if (event instanceof SourceEvent.Line line) {
       return line(line);
     } else if (event instanceof SourceEvent.Reading reading) {
-      row(reading.sample(), at);
+      row(reading.sample(), List.of(), at);
     } else if (event instanceof SourceEvent.Lost lost) {
       broken(lost.gap(), at);
     } else if (event instanceof SourceEvent.Connected) {
@@ -148,7 +171,7 @@ public final class LiveRecording implements Closeable {
         lines.orElseThrow(() -> new IllegalStateException("lines without a profile"));
     Optional<LiveSample> sample = reading.read(line);
     if (sample.isPresent()) {
-      row(sample.get(), line.received());
+      row(sample.get(), reading.notes(), line.received());
     } else if (!reading.latest().isEmpty()) {
       unreadable(reading.latest().get(0), line.received());
     }
@@ -162,9 +185,10 @@ public final class LiveRecording implements Closeable {
     tell(LiveNews.Kind.UNREADABLE, at, why.as(Severity.WARNING));
   }
 
-  private void row(LiveSample sample, Instant received) throws IOException {
-    Optional<RecordClock.Placed> placed = clock.place(sample.time_s(), received);
+  private void row(LiveSample read, List<Problem> notes, Instant received) throws IOException {
+    Optional<RecordClock.Placed> placed = clock.place(read.time_s(), received);
     if (placed.isEmpty()) {
+      doubled++;
       tell(LiveNews.Kind.UNREADABLE, received, warning("live.same-time", ""));
       return;
     }
@@ -174,6 +198,11 @@ public final class LiveRecording implements Closeable {
         .gap()
         .filter(found -> found != LiveGap.SILENT || gap.isEmpty())
         .ifPresent(found -> broken(found, received));
+    LiveSample sample = door.let(read, notes);
+    door.latest().forEach(note -> tell(LiveNews.Kind.UNREADABLE, received, note));
+    gaps += gap.isPresent() ? 1 : 0;
+    Optional<LiveGap> odd =
+        door.latest().isEmpty() ? Optional.empty() : Optional.of(LiveGap.IMPOSSIBLE);
     LiveRow row =
         new LiveRow(
             placed.get().time_s(),
@@ -181,9 +210,8 @@ public final class LiveRecording implements Closeable {
             sample.air(),
             sample.supply_V(),
             sample.terminal_K(),
-            gap,
+            gap.or(() -> odd),
             received);
-    gaps += gap.isPresent() ? 1 : 0;
     gap = Optional.empty();
     Optional<SpeedRow> found = speed.map(s -> s.next(row));
     out.append(row, found);
@@ -213,5 +241,8 @@ public final class LiveRecording implements Closeable {
   public void close() throws IOException {
     input.source().close();
     out.close();
+    if (raw.isPresent()) {
+      raw.get().close();
+    }
   }
 }

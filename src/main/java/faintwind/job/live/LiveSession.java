@@ -7,6 +7,7 @@ import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.guide.turntable.Advice;
@@ -77,7 +78,9 @@ public final class LiveSession {
       Preparation plan,
       Optional<RehearsalHand> hand,
       DoubleSupplier seconds) {
-    recording = new LiveRecording(input, folder.resolve(RECORDING));
+    double still = Math.abs(plan.course().settled(0));
+    Possible possible = input.possible().byDesign(input.head().unit(), still);
+    recording = new LiveRecording(input.within(possible), folder.resolve(RECORDING));
     provenance = input.head().provenance();
     unit = input.head().unit();
     this.folder = folder;

@@ -6,6 +6,7 @@ import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
 import faintwind.job.live.LiveListener;
 import faintwind.job.live.LiveNews;
+import faintwind.job.live.RecordingFiles;
 import faintwind.job.live.SourceLook;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
@@ -125,7 +126,7 @@ public final class ListenModel {
 
   private Path freeName() {
     Path file = folder.resolve("recording-1.csv");
-    for (int i = 2; Files.exists(file); i++) {
+    for (int i = 2; Files.exists(file) || !RecordingFiles.raw(file).isEmpty(); i++) {
       file = folder.resolve("recording-" + i + ".csv");
     }
     return file;
@@ -155,7 +156,7 @@ public final class ListenModel {
             Stage.OVER,
             words.text("listen.summary", name, count.rows(), count.gaps(), count.unreadable()),
             "",
-            List.of()));
+            count.notes(name).stream().map(words::line).toList()));
     over.accept(file);
   }
 

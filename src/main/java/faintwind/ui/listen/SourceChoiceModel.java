@@ -162,7 +162,8 @@ public final class SourceChoiceModel {
   /** What is chosen, or everything that is missing. */
   public Checked<Listen.What> chosen(Optional<Listen.BySpeed> speed) {
     Optional<ImportProfile> meaning = kind.get().hasLines() ? profile.get() : Optional.empty();
-    return SourceText.read(text()).map(a -> new Listen.What(a, text(), meaning, speed));
+    return SourceText.read(text())
+        .map(a -> new Listen.What(a, text(), meaning, speed, Listen.Raw.KEPT));
   }
 
   /** A profile that was put together is used from now on. */

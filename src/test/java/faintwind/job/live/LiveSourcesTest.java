@@ -73,10 +73,11 @@ class LiveSourcesTest {
     out.flush();
   }
 
+  /** A connection may begin in the middle of a line. */
   private static Runnable serve(ServerSocket server, String text) {
     return () -> {
       try (Socket peer = server.accept()) {
-        send(peer, text);
+        send(peer, "5.7\n" + text);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
@@ -101,6 +102,57 @@ class LiveSourcesTest {
     }
     assertThat(rows())
         .containsExactly("time_s,signal_mV,gap", "0,1.5,", "1,1.6,", "9,1.8,cut", "10,1.9,");
+  }
+
+  @Test
+  void aNumberThatACutTookTheFrontOfIsNotRead() throws Exception {
+    try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+      new Thread(serve(server, "100,1.5\n101,1.6\n10")).start();
+      LiveRecording recording =
+          recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.of(profile()));
+      heard.onReconnecting =
+          () ->
+              new Thread(
+                      () -> {
+                        try (Socket peer = server.accept()) {
+                          send(peer, "3,1.7\n104,1.8\n");
+                        } catch (IOException e) {
+                          throw new UncheckedIOException(e);
+                        }
+                      })
+                  .start();
+      heard.endAfter = 3;
+      recording.run();
+    }
+    assertThat(rows())
+        .containsExactly("time_s,signal_mV,gap", "100,1.5,", "101,1.6,", "104,1.8,cut");
+  }
+
+  @Test
+  void whatCannotBeIsLeftOutMarkedAndTold() throws Exception {
+    try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+      String lines =
+          "time_s,delta_K,air_C,supply_V\n0,20,18,5\n1,805,18,5\n2,20,140,5\n3,20,18,400\n"
+              + "4,2,805,20,140\n5,20,18,5\n";
+      new Thread(serve(server, lines)).start();
+      LiveRecording recording =
+          recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.empty());
+      heard.endAfter = 5;
+      assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(5, 1, 1, 3, 0, 0)));
+    }
+    assertThat(rows())
+        .containsExactly(
+            "time_s,delta_K,air_C,supply_V,gap",
+            "0,20,18,5,",
+            "1,,18,5,impossible",
+            "2,20,,5,impossible",
+            "3,20,18,,impossible",
+            "5,20,18,5,garbled");
+    assertThat(heard.news)
+        .filteredOn(news -> news.kind() == LiveNews.Kind.UNREADABLE)
+        .extracting(news -> news.problem().id())
+        .containsExactly(
+            "import.impossible", "import.impossible", "import.impossible", "import.cells-count");
   }
 
   @Test
@@ -162,7 +214,7 @@ class LiveSourcesTest {
       new Thread(
               () -> {
                 try (Socket peer = server.accept()) {
-                  send(peer, "0,1.5\n1,1.6\n");
+                  send(peer, "\n0,1.5\n1,1.6\n");
                   peer.getOutputStream().write(noise);
                   send(peer, "x".repeat(200_000) + "\n4,1.7\n5,1.7\n");
                 } catch (IOException e) {
