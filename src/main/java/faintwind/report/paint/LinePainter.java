@@ -22,6 +22,9 @@ final class LinePainter {
   private static final double BAND = 0.20;
   private static final double LABEL_ROW = 17;
 
+  /** Height of a row's letters over its base line. */
+  private static final double NOTE_RISE = 12;
+
   private final PlotPen pen;
   private final PlotPlace x;
   private final PlotPlace y;
@@ -67,7 +70,7 @@ final class LinePainter {
     content.lines().forEach(this::drawMarkers);
     drawLabels(content.lines());
     content.spans().forEach(this::drawSpanLabel);
-    content.notes().forEach(this::drawNote);
+    content.notes().forEach(note -> drawNote(note, content.lines()));
   }
 
   /** A clip costs a definition in the SVG, so it is set only where something would stick out. */
@@ -167,11 +170,18 @@ final class LinePainter {
         span.label(), middle, box.y() + 16, pen.fine(), PlotToken.INK_SOFT, PlotPen.Align.MIDDLE);
   }
 
-  private void drawNote(PlotNote note) {
+  private void drawNote(PlotNote note, List<PlotLine> lines) {
     double widest =
         note.lines().stream().mapToDouble(t -> PlotPen.width(t, pen.fineStrong())).max().orElse(0);
-    double left = Math.min(x.of(x.clamp(note.x())), box.right() - widest);
-    double top = Math.max(box.y() + 12, y.of(y.clamp(note.y())));
+    Rectangle2D wanted =
+        new Rectangle2D.Double(
+            x.of(x.clamp(note.x())),
+            y.of(y.clamp(note.y())) - NOTE_RISE,
+            widest,
+            note.lines().size() * LABEL_ROW);
+    Rectangle2D place = new NotePlace(x, y, box).of(wanted, lines);
+    double left = place.getX();
+    double top = place.getY() + NOTE_RISE;
     for (int i = 0; i < note.lines().size(); i++) {
       boolean strong = i == 0 && note.lines().size() > 1;
       pen.words(
