@@ -168,7 +168,7 @@ public final class Calibrate {
       return Checked.refused(earlier.problems());
     }
     KnownBefore known = new KnownBefore(record.value().facts(), arm.value().known());
-    RunSet set = new RunSet(turned.runs(), turned.chain(), known);
+    RunSet set = new RunSet(turned.runs(), turned.chain(), known).counted();
     List<Problem> notes = new ArrayList<>(runs.notes());
     notes.addAll(arm.value().notes());
     if (measured.isEmpty() && record.value().journalHead().isPresent()) {

@@ -11,6 +11,7 @@ import faintwind.report.plot.PlotPoints;
 import faintwind.report.plot.PlotSpan;
 import faintwind.report.plot.PlotStripe;
 import java.awt.Shape;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -127,26 +128,36 @@ final class LinePainter {
     }
   }
 
+  /** Width of the piece of line that stands before a label where there are several. */
+  static final double SAMPLE = 16;
+
   /**
    * A label waiting for its place.
    *
-   * @param text the words
+   * @param line whose it is
    * @param wanted the height of the line's end
    */
-  private record EndLabel(String text, double wanted) {}
+  private record EndLabel(PlotLine line, double wanted) {}
 
   private void drawLabels(List<PlotLine> lines) {
     List<EndLabel> labels = new ArrayList<>();
     for (PlotLine line : lines) {
       if (line.look().isLine() && !line.label().isEmpty() && !line.pieces().isEmpty()) {
         PlotPoints last = line.pieces().get(line.pieces().size() - 1);
-        labels.add(new EndLabel(line.label(), y.of(y.clamp(last.y(last.size() - 1))) + 4.5));
+        labels.add(new EndLabel(line, y.of(y.clamp(last.y(last.size() - 1))) + 4.5));
       }
     }
     labels.sort(Comparator.comparingDouble(EndLabel::wanted));
     double[] at = spread(labels);
     for (int i = 0; i < at.length; i++) {
-      pen.words(labels.get(i).text(), box.right() + 8, at[i], pen.fineStrong(), PlotToken.INK);
+      PlotLine line = labels.get(i).line();
+      double left = box.right() + 8;
+      if (at.length > 1) {
+        Shape piece = new Line2D.Double(left + 1, at[i] - 4.5, left + SAMPLE - 4, at[i] - 4.5);
+        pen.stroke(piece, line.look().colour(), line.look().dash().stroke(line.look().width()));
+        left += SAMPLE;
+      }
+      pen.words(line.label(), left, at[i], pen.fineStrong(), PlotToken.INK);
     }
   }
 

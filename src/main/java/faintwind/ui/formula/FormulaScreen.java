@@ -135,6 +135,14 @@ public final class FormulaScreen extends DataScreen {
           .getChildren()
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
     }
+    if (!recordings.isEmpty() && model.table().isPresent()) {
+      model
+          .view()
+          .get()
+          .made()
+          .map(made -> new LeaveOutBox(desk(), model, made))
+          .ifPresent(plots.getChildren()::add);
+    }
     plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
     plots
         .getChildren()
@@ -152,7 +160,7 @@ public final class FormulaScreen extends DataScreen {
   /** Shares the width of a row by weight. */
   private static Node wide(PlotCard card, double weight) {
     Boxes.grow(card);
-    card.setStyle("-fx-pref-width: " + 20 * weight + "em;");
+    card.setStyle("-fx-min-width: 17em; -fx-pref-width: " + 20 * weight + "em;");
     return card;
   }
 
