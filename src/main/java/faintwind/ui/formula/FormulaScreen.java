@@ -128,6 +128,7 @@ public final class FormulaScreen extends DataScreen {
             .orElseGet(() -> Boxes.column("plot-pair", loss, Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
     plots.getChildren().add(Words.label(text("formula.recordings"), "tell", "semibold"));
+    plots.getChildren().add(Rows.soft(text("formula.recordings.how")));
     said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
     List<PlotFigure> recordings = said.recordings();
     for (int i = 0; i < recordings.size(); i++) {
