@@ -92,7 +92,16 @@ public final class FormulaScreen extends DataScreen {
               case FITTING -> "formula.title.fitting";
               case REFUSED -> "formula.title.refused";
             }));
-    how.setText(now.stage() == FormulaModel.Stage.NOTHING ? text("formula.nothing") : "");
+    how.setText(
+        switch (now.stage()) {
+          case NOTHING -> text("formula.nothing");
+          case FITTING -> text("formula.fitting");
+          case READY, FITTED, REFUSED -> "";
+        });
+    model
+        .work()
+        .filter(work -> now.stage() == FormulaModel.Stage.FITTING)
+        .ifPresent(work -> plots.getChildren().add(new FitCurve(desk(), work)));
   }
 
   /**
