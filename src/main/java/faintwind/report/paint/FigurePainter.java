@@ -23,9 +23,9 @@ final class FigurePainter {
   }
 
   /** From the left to the right end of the axes, as a picture of that size would have them. */
-  static PlotBox axes(PlotFigure figure, PictureSize size, PictureStyle style) {
+  static PlotBox axes(List<PlotPanel> panels, PictureSize size, PictureStyle style) {
     Graphics2D nowhere = new BufferedImage(1, 1, BufferedImage.TYPE_INT_RGB).createGraphics();
-    List<PanelPainter> painters = new FigurePainter(nowhere, style).painters(figure.panels(), size);
+    List<PanelPainter> painters = new FigurePainter(nowhere, style).painters(panels, size);
     double left = painters.stream().mapToDouble(p -> p.left(size.height())).max().orElse(0);
     return new PlotBox(left, 0, width(painters, left, size), size.height());
   }

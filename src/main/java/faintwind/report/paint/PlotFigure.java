@@ -34,7 +34,7 @@ public record PlotFigure(String title, String description, List<PlotPanel> panel
 
   /** From the left to the right end of its axes, as a picture of that size would have them. */
   public PlotBox axes(PictureSize size, PictureStyle style) {
-    return FigurePainter.axes(this, size, style);
+    return FigurePainter.axes(panels, size, style);
   }
 
   /** The plotted numbers as tables, one a panel, every number that was given (not decimated). */
