@@ -62,7 +62,10 @@ final class DataScreens {
 
   /** The turntable, with the runs kept last. */
   static Screen turntable(
-      Desk desk, OpenInstrument instrument, LiveTables tables, Runnable rehearse) {
+      Desk desk,
+      OpenInstrument instrument,
+      LiveTables tables,
+      Consumer<Optional<PlannedSession>> rehearse) {
     TurntableModel model =
         new TurntableModel(
             desk.words(),

@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
@@ -213,11 +214,11 @@ public final class FaintwindWindow {
     desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
   }
 
-  /** Opens the folder for rehearsals, whatever instrument was open. */
-  private void rehearse() {
+  /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
+  private void rehearse(Optional<PlannedSession> plan) {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
+            watch -> workspace.rehearsal(desk.text("window.rehearsal"), plan),
             this::open,
             world ->
                 nextLine.warn(
