@@ -15,8 +15,8 @@ inside() { chroot "$root" /usr/bin/env -i PATH=/usr/bin:/bin:/usr/sbin:/sbin HOM
 mountpoint -q "$root/proc" || mount -t proc proc "$root/proc"
 trap 'umount "$root/proc"' EXIT
 inside apt-get update -q
-inside apt-get install -y -q --no-install-recommends /tmp/faintwind.deb xvfb xauth
-inside find / -xdev -not -path '/proc/*' -not -path '/tmp/*' -not -path '/root/*' | sort >"$root/tmp/with"
+inside apt-get install --reinstall -y -q --no-install-recommends /tmp/faintwind.deb xvfb xauth
+
 inside sh -c 'cd /root && faintwind demo'
 inside sh -c 'faintwind; true' # without a display: says so
 inside sh -c 'xvfb-run -a sh -c "faintwind & sleep 12; kill -0 \$! && echo window is up; kill \$!; true"' || echo "the display ended with $?"
