@@ -12,33 +12,31 @@ import java.util.Locale;
  * JSON. Names of months follow the language of the words, not the locale of the numbers.
  */
 public final class DateText {
-  private static final String DAY = "d MMMM uuuu";
-
   private DateText() {}
 
   /** The day, such as "1 November 2026". */
   public static String day(Messages words, TemporalAccessor at) {
-    return text(words, DAY, at);
+    return text(words, DateForm.DAY, at);
   }
 
   /** The day and the minute, such as "1 November 2026, 17:53". */
   public static String minute(Messages words, TemporalAccessor at) {
-    return text(words, DAY + ", HH:mm", at);
+    return text(words, DateForm.MINUTE, at);
   }
 
   /** The day and the second, such as "1 November 2026, 17:53:05". */
   public static String second(Messages words, TemporalAccessor at) {
-    return text(words, DAY + ", HH:mm:ss", at);
+    return text(words, DateForm.MINUTE + ":ss", at);
   }
 
   /** The minute and its zone, for what may be read elsewhere: "1 November 2026, 17:53 UTC+01". */
   public static String zoned(Messages words, OffsetDateTime at) {
-    return minute(words, at) + " " + zone(at);
+    return new DateForm(words.language()).zoned(at);
   }
 
   /** The zone alone, such as "UTC+01" or "UTC+0530". */
   public static String zone(OffsetDateTime at) {
-    return DateTimeFormatter.ofPattern("'UTC'x", Locale.ROOT).format(at);
+    return DateForm.zone(at);
   }
 
   /** The minute alone, such as "17:53", where the day is said beside it. */
@@ -57,6 +55,6 @@ public final class DateText {
   }
 
   private static String text(Messages words, String pattern, TemporalAccessor at) {
-    return DateTimeFormatter.ofPattern(pattern, words.language()).format(at);
+    return new DateForm(words.language()).text(pattern, at);
   }
 }

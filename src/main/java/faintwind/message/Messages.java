@@ -102,7 +102,7 @@ public final class Messages {
 
   private String time(String detail) {
     return TIME.matcher(detail).matches()
-        ? DateText.zoned(this, OffsetDateTime.parse(detail))
+        ? new DateForm(language()).zoned(OffsetDateTime.parse(detail))
         : detail;
   }
 

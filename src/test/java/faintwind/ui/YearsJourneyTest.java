@@ -138,7 +138,7 @@ class YearsJourneyTest {
     place(robot, journey, Place.FORMULA, () -> journey.there("#measured-day"));
     Waiting.until(() -> journey.there("#formula-again"));
     type(robot, "#measured-day", "2027-03-04");
-    assertThat(journey.words("#measured-form")).contains("A day that is past is expected");
+    assertThat(journey.words("#measured-form")).contains("A day in the past is expected");
     type(robot, "#measured-day", "2026-11-03 14:30");
     assertThat(journey.words("#measured-form")).contains("3 November 2026, 14:30 UTC");
     type(robot, "#measured-operator", "Ida Test");

@@ -87,7 +87,7 @@ class FieldScreenTest {
                 .lookup(".bold")
                 .queryAllAs(Label.class))
         .extracting(Label::getText)
-        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s in the mean"));
+        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s on average"));
     assertThatThePlotCanBeRead(robot);
     assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");
