@@ -4,6 +4,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.EnteredFile;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
+import faintwind.message.DateText;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.FileRole;
@@ -31,8 +32,6 @@ import faintwind.ui.turntable.TurntablePlanView;
 import faintwind.ui.turntable.TurntableScreen;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -235,8 +234,6 @@ final class DataScreens {
                 desk.text(
                     "turntable.caution.read-by",
                     line.who(),
-                    DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                        .withLocale(desk.words().locale())
-                        .format(line.at())));
+                    DateText.day(desk.words(), line.at())));
   }
 }

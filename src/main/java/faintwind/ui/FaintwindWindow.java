@@ -73,6 +73,9 @@ public final class FaintwindWindow {
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
 
+  /** Empty at the first start. */
+  private Optional<Place> place = Optional.empty();
+
   /**
    * A window on a folder of instruments.
    *
@@ -210,8 +213,8 @@ public final class FaintwindWindow {
   }
 
   private void help() {
-    // The whole help is one note in the margin: the keys.
-    desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
+    Node asker = Optional.ofNullable(scene.getFocusOwner()).orElse(nextLine);
+    screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
   }
 
   /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
@@ -235,15 +238,16 @@ public final class FaintwindWindow {
             unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
   }
 
-  private void come(Place place) {
-    frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
-    show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
-    if (place == Place.HOME) {
+  private void come(Place there) {
+    place = Optional.of(there);
+    frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
+    show(there == Place.HOME ? home() : screenAt(there, instrument.get()));
+    if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
-      strip.showInstrument(opened.name(), place, opened.mark());
+      strip.showInstrument(opened.name(), there, opened.mark());
     }
   }
 

@@ -47,7 +47,8 @@ class AirCommandsTest {
                 "summary", speeds(), "--limit", "0.2,0.305", "--out", table, "--picture", svg))
         .as(shell.said())
         .isZero();
-    assertThat(shell.said()).contains("Mean: 0.203 ± 0.012 m/s", "Hour from 2026-09-19T18:00");
+    assertThat(shell.said())
+        .contains("Mean: 0.203 ± 0.012 m/s", "Hour from 19 September 2026, 18:00:00");
     assertThat(Files.readString(table))
         .startsWith("figure,at,value,u95,least,most,unit\n")
         .contains("\nabove,0.2,0.5,,0.5,0.5,share\n")
