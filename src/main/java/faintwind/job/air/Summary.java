@@ -15,9 +15,11 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -32,6 +34,8 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
   static final int LISTED = 10;
 
   private static final int MM_S = 3;
+  private static final DateTimeFormatter HOUR =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   /** Works them out; refused where no row of the log has a speed that means anything. */
   public static Checked<Summary> of(
@@ -155,13 +159,20 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
                     .map(
                         mean ->
                             List.of(
-                                at(hour.from_s()),
+                                hourAt(hour),
                                 speed(mean.speed_m_s()),
                                 u95(mean),
                                 speed(hour.highest_m_s()),
                                 percent(mean.faintShare())))
-                    .orElseGet(() -> List.of(at(hour.from_s()), "", "", "", "")))
+                    .orElseGet(() -> List.of(hourAt(hour), "", "", "", "")))
         .toList();
+  }
+
+  /** When an hour begins, with a space between day and time, where a line may end. */
+  private String hourAt(Hour hour) {
+    return start
+        .map(s -> HOUR.format(s.plusNanos(Math.round(hour.from_s() * 1e9))))
+        .orElseGet(() -> at(hour.from_s()));
   }
 
   /** The figures as JSON. */

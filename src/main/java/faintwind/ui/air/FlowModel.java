@@ -34,6 +34,7 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
   private final LiveAir live;
   private final Set<String> readNow = new HashSet<>();
   private AirWays ways;
+  private Optional<OpeningGuide> laid = Optional.empty();
   private String kept = "";
 
   /**
@@ -101,14 +102,20 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     return ways;
   }
 
-  /** Lays the points of the opening that was said; what was read at other points is given up. */
+  /** Lays the points of the opening that was said; what was read stays where it is the same. */
   public void lay() {
     kept = "";
     Checked<OpeningGuide> guide = form.guide();
-    readings.rows().clear();
     if (guide instanceof Checked.Ok<OpeningGuide> ok) {
-      points(ok.value()).forEach(point -> readings.add(point.name()));
-      put(shown(Optional.of(ok.value()), Optional.empty(), lines(ok.notes()), false));
+      if (!laid.equals(Optional.of(ok.value()))) {
+        laid = Optional.of(ok.value());
+        readings.rows().clear();
+        points(ok.value()).forEach(point -> readings.add(point.name()));
+      }
+      put(shown(laid, Optional.empty(), lines(ok.notes()), false));
+      if (readings.missing() == 0) {
+        work();
+      }
     } else {
       put(View.asking(lines(guide.problems())));
     }
@@ -128,10 +135,9 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     return guide.traverse().points();
   }
 
-  /** Asks for the opening again. */
+  /** Asks for the opening again; nothing that was read is given up yet. */
   public void again() {
     kept = "";
-    readings.rows().clear();
     put(View.ASKING);
     say();
   }
@@ -231,7 +237,8 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
                   now.refused() ? Mark.BLOCKED : Mark.READY,
                   text(now.refused() ? "air.opening.refused" : "air.opening.ask"),
                   lay)
-              .withDetail(text("air.opening.ask-detail")));
+              .withDetail(
+                  text(laid.isEmpty() ? "air.opening.ask-detail" : "air.opening.laid-detail")));
       return;
     }
     Act again = new Act("opening-again", text("air.opening.again"), this::again);

@@ -15,6 +15,7 @@ import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -26,6 +27,7 @@ public final class FlowScreen extends DataScreen {
   private final FlowText words;
   private final VBox margin = Boxes.column("data-body");
   private Optional<OpeningGuide> laid = Optional.empty();
+  private long unread;
   private Optional<ReadingsView> rows = Optional.empty();
   private Optional<OpeningDrawing> drawing = Optional.empty();
 
@@ -50,6 +52,7 @@ public final class FlowScreen extends DataScreen {
     margin.setId("flow-margin");
     pages.getChildren().setAll(links);
     form.getChildren().setAll(new OpeningFormView(desk, model.form()));
+    margin.setVisible(false);
     withMargin(margin);
     filledBy(model.view(), this::fill);
   }
@@ -71,10 +74,16 @@ public final class FlowScreen extends DataScreen {
     Boxes.present(readings, open);
     title.setText(
         now.guide().map(g -> words.opening(g.traverse())).orElse(text("air.opening.title")));
-    now.guide().ifPresent(this::fillCautions);
-    if (!now.guide().equals(laid) || rows.isEmpty()) {
+    boolean other = !now.guide().equals(laid);
+    if (other) {
       laid = now.guide();
       lay();
+    }
+    if (other || now.unread() != unread) {
+      unread = now.unread();
+      now.guide().ifPresent(this::fillCautions);
+      // the work begins at the caution, then at the first point
+      Platform.runLater(() -> nextFocus().ifPresent(Node::requestFocus));
     }
     rows.ifPresent(ReadingsView::refresh);
     List<PlaceRow> places = model.readings().rows();
@@ -93,6 +102,7 @@ public final class FlowScreen extends DataScreen {
     readings.getChildren().setAll(rows.stream().toList());
     drawing = laid.map(g -> new OpeningDrawing(g.traverse(), words.opening(g.traverse())));
     margin.getChildren().clear();
+    margin.setVisible(laid.isPresent());
     drawing.ifPresent(margin.getChildren()::add);
     laid.ifPresent(this::fillMargin);
   }

@@ -9,6 +9,7 @@ import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Words;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
 import javafx.scene.layout.FlowPane;
 
 /** The boxes of what an opening is. */
@@ -29,13 +30,28 @@ final class OpeningFormView extends FlowPane {
   private Node number(Field field) {
     String about = desk.text(field.nameKey());
     NumberField box = new NumberField(id(field), about, form.number(field.key()));
-    Node named = Boxes.column("plan-field", Words.label(about), box);
-    if (field.key().equals("height_mm")) {
-      form.choice("shape")
-          .addListener((property, was, now) -> Boxes.present(named, !form.isRound()));
-      Boxes.present(named, !form.isRound());
+    Label name = Words.label(about);
+    String styles = field.required() || isHeight(field) ? "plan-field" : "plan-field optional";
+    Node named = Boxes.column(styles, name, box);
+    if (isHeight(field) || field.key().equals("width_mm")) {
+      form.choice("shape").addListener((property, was, now) -> size(field, name, named));
+      size(field, name, named);
     }
     return named;
+  }
+
+  private static boolean isHeight(Field field) {
+    return field.key().equals("height_mm");
+  }
+
+  /** A size has the name that suits the shape, such as diameter; a round one has no height. */
+  private void size(Field field, Label name, Node named) {
+    boolean height = isHeight(field);
+    Boxes.present(named, !(height && form.isRound()));
+    if (!(height && form.isRound())) {
+      String side = height ? "height" : "width";
+      name.setText(desk.text("air.opening." + side + "." + form.choice("shape").get()));
+    }
   }
 
   private Node choice(Field field) {

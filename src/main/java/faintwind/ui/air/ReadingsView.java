@@ -119,7 +119,7 @@ final class ReadingsView extends VBox {
           new NumberField(
               "air-" + number + "-" + names.get(i), row.name().get() + ", " + about, model);
       Label head = Words.label(about, "column-head");
-      line.getChildren().add(Boxes.column("typed-field", head, field));
+      line.getChildren().add(Boxes.column("typed-field air-field", head, field));
     }
     return line;
   }

@@ -69,7 +69,8 @@ public final class SummaryScreen extends DataScreen {
 
   private Node number(String id, String key, NumberModel number) {
     String about = text(key);
-    return Boxes.column("plan-field", Words.label(about), new NumberField(id, about, number));
+    return Boxes.column(
+        "plan-field optional", Words.label(about), new NumberField(id, about, number));
   }
 
   private void ask() {

@@ -127,6 +127,20 @@ class FlowModelTest {
   }
 
   @Test
+  void whatWasReadStaysAsLongAsTheOpeningIsTheSame() {
+    lay("round", 315, 0, 8);
+    model.read(FlowModel.CAUTION);
+    fill("0.3", "0.02");
+    model.again();
+    assertThat(model.view().get().guide()).isEmpty();
+    model.lay();
+    assertThat(model.view().get().measured()).isPresent();
+    lay("round", 300, 0, 8);
+    assertThat(model.view().get().measured()).isEmpty();
+    assertThat(model.view().get().missing()).isEqualTo(16);
+  }
+
+  @Test
   void aHiveHasACautionOfItsOwn() {
     lay("hive", 300, 40, 8);
     assertThat(model.view().get().unread()).isEqualTo(2);
