@@ -4,6 +4,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.ui.field.FieldPage;
 import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
@@ -61,6 +62,7 @@ public final class FaintwindWindow {
   private final KeptLook kept;
   private final Workspace workspace;
   private final LiveTables tables;
+  private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -98,6 +100,7 @@ public final class FaintwindWindow {
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
     workspace = new Workspace(kept.folder(), clock);
     tables = new LiveTables(desk);
+    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
@@ -232,10 +235,14 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
+    leave(() -> come(place));
+  }
+
+  /** Leaves the screen, once it is said what becomes of what is not kept. */
+  private void leave(Runnable then) {
     screen
         .flatMap(Screen::unsaved)
-        .ifPresentOrElse(
-            unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
+        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
   }
 
   private void come(Place there) {
@@ -262,7 +269,7 @@ public final class FaintwindWindow {
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> DataScreens.field(desk, opened, tables);
+      case FIELD -> field.page(FieldPage.LOG, opened);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };

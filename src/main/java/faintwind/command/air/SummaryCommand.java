@@ -1,6 +1,7 @@
 package faintwind.command.air;
 
 import faintwind.calibration.field.FieldSummary;
+import faintwind.calibration.field.StretchMean;
 import faintwind.command.CommonOptions;
 import faintwind.command.IntoInstruments;
 import faintwind.command.OptionRange;
@@ -9,7 +10,6 @@ import faintwind.job.air.Summary;
 import faintwind.job.air.SummaryPicture;
 import faintwind.job.air.SummaryTable;
 import faintwind.message.Checked;
-import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
@@ -38,8 +38,6 @@ import picocli.CommandLine.Parameters;
     versionProvider = VersionText.class,
     resourceBundle = "faintwind.messages")
 public final class SummaryCommand implements Callable<Integer> {
-  private static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
-
   private final Terminal terminal;
 
   @Parameters(paramLabel = "SPEEDS.csv", descriptionKey = "faintwind.summary.speeds")
@@ -125,9 +123,9 @@ public final class SummaryCommand implements Callable<Integer> {
 
   private List<Problem> misuse() throws IOException {
     List<Problem> problems = new ArrayList<>(source.misuse(Optional.empty()));
-    OptionRange.trouble("--calm", calm_m_s, SPEED).ifPresent(problems::add);
+    OptionRange.trouble("--calm", calm_m_s, StretchMean.SPEED).ifPresent(problems::add);
     for (double limit_m_s : limits_m_s) {
-      OptionRange.trouble("--limit", limit_m_s, SPEED).ifPresent(problems::add);
+      OptionRange.trouble("--limit", limit_m_s, StretchMean.SPEED).ifPresent(problems::add);
     }
     if (picture != null && !SummaryPicture.isNamed(picture)) {
       problems.add(Problem.error("usage.picture", Where.NOWHERE, picture.toString()));

@@ -16,9 +16,11 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -33,6 +35,8 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
   static final int LISTED = 10;
 
   private static final int MM_S = 3;
+  private static final DateTimeFormatter HOUR =
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   /** Works them out; refused where no row of the log has a speed that means anything. */
   public static Checked<Summary> of(
@@ -71,6 +75,13 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
 
   /** The figures in words, a line each. */
   public List<String> lines(Messages words) {
+    List<String> lines = overall(words);
+    found.hours().forEach(hour -> lines.add(hour(words, hour)));
+    return lines;
+  }
+
+  /** The same without the hours. */
+  public List<String> overall(Messages words) {
     List<String> lines = new ArrayList<>();
     FieldSummary.Cover cover = found.cover();
     lines.add(
@@ -94,7 +105,6 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     }
     lines.addAll(figures(words));
     lines.addAll(gusts(words));
-    found.hours().forEach(hour -> lines.add(hour(words, hour)));
     return lines;
   }
 
@@ -154,6 +164,31 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
                     speed(hour.highest_m_s()),
                     percent(mean.faintShare())))
         .orElseGet(() -> words.text("summary.hour-none", when(hour.from_s(), words)));
+  }
+
+  /** The hours as cells of a table: beginning, mean, U95, highest, share too faint in per cent. */
+  public List<List<String>> hours() {
+    return found.hours().stream()
+        .map(
+            hour ->
+                hour.mean()
+                    .map(
+                        mean ->
+                            List.of(
+                                hourAt(hour),
+                                speed(mean.speed_m_s()),
+                                u95(mean),
+                                speed(hour.highest_m_s()),
+                                percent(mean.faintShare())))
+                    .orElseGet(() -> List.of(hourAt(hour), "", "", "", "")))
+        .toList();
+  }
+
+  /** When an hour begins, with a space between day and time, where a line may end. */
+  private String hourAt(Hour hour) {
+    return start
+        .map(s -> HOUR.format(s.plusNanos(Math.round(hour.from_s() * 1e9))))
+        .orElseGet(() -> at(hour.from_s()));
   }
 
   /** The figures as JSON. */
