@@ -137,7 +137,7 @@ public final class ListenCommand implements Callable<Integer> {
     TypedDialogue dialogue = new TypedDialogue(terminal);
     Checked<Listen.Ready> opened;
     try {
-      opened = Listen.open(what, out.path(), dialogue);
+      opened = Listen.open(what, out.output(out.path()), dialogue);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return ExitCode.WORLD.number();

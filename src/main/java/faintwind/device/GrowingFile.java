@@ -20,9 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The lines of a file that another program writes, as they are added. A file that is replaced is
- * read to its end, then the new one from its beginning; one that is shortened is read again from
- * its beginning. A line counts when its end is there. A file that is gone for a while is waited
- * for.
+ * read to its end, then the new one from its beginning; one that is shortened, also if it has grown
+ * again meanwhile, is read on from where it differs. A line counts when its end is there. A file
+ * that is gone for a while is waited for.
  */
 public final class GrowingFile implements SampleSource {
   private static final Duration LOOK_AGAIN = Duration.ofMillis(100);
@@ -33,12 +33,14 @@ public final class GrowingFile implements SampleSource {
   private final Timekeeper time;
   private final RawTap tap;
   private final ByteBuffer room = ByteBuffer.allocate(1 << 16);
+  private final ReadBytes read = new ReadBytes();
   private volatile boolean closed;
   private @Nullable FileChannel channel;
   private @Nullable Object key;
   private ByteLines lines = new ByteLines(InputStream.nullInputStream());
   private final Queue<String> head = new ArrayDeque<>();
   private boolean tornFirst;
+  private boolean changed;
   private boolean everThere;
   private boolean toldGone;
 
@@ -84,6 +86,7 @@ public final class GrowingFile implements SampleSource {
       return gone();
     }
     channel = fresh;
+    read.clear();
     begin();
     toldGone = false;
     if (everThere) {
@@ -113,6 +116,7 @@ public final class GrowingFile implements SampleSource {
 
   private void begin() {
     room.clear().flip();
+    changed = false;
     lines = new ByteLines(tap.over(new Added(), RawPiece.Kind.BYTES, time));
   }
 
@@ -135,8 +139,7 @@ public final class GrowingFile implements SampleSource {
       return Optional.of(line(head.remove(), SourceEvent.Wholeness.PERHAPS_TORN));
     }
     Optional<String> added = lines.next();
-    if (added.isEmpty() && now.size() < now.position()) {
-      now.position(0);
+    if (changed) {
       begin();
       return replaced();
     }
@@ -151,6 +154,27 @@ public final class GrowingFile implements SampleSource {
       return open();
     }
     return presence == Presence.GONE ? gone() : Optional.empty();
+  }
+
+  /**
+   * Whether the file still begins with what was read of it. One that was cut, or cut and has grown
+   * again, is read on from the first line that differs; nothing that was read is read twice as far
+   * as is known.
+   */
+  private boolean isAsRead(FileChannel now) throws IOException {
+    long at = now.position();
+    long from = at - read.count();
+    ByteBuffer found = ByteBuffer.allocate((int) (at - from));
+    while (found.hasRemaining() && now.read(found, from + found.position()) > 0) {
+      continue;
+    }
+    int same = read.same(found.array(), found.position());
+    if (same == at - from && now.size() >= at) {
+      return true;
+    }
+    int whole = read.cut(same);
+    now.position(whole == 0 ? 0 : from + whole);
+    return false;
   }
 
   private SourceEvent line(String text, SourceEvent.Wholeness whole) {
@@ -196,12 +220,17 @@ public final class GrowingFile implements SampleSource {
       if (now == null) {
         return -1;
       }
+      changed |= !isAsRead(now);
+      if (changed) {
+        return -1;
+      }
       room.clear().limit(Math.min(length, room.capacity()));
       int count = now.read(room);
       if (count <= 0) {
         return -1;
       }
       room.flip().get(target, offset, count);
+      read.add(target, offset, count);
       return count;
     }
   }

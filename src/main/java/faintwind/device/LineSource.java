@@ -43,7 +43,7 @@ public final class LineSource implements SampleSource {
     }
     if (lost && lines != null) {
       lost = false;
-      return new SourceEvent.Lost(LiveGap.CUT, time.now());
+      return cut();
     }
     ByteLines from = lines;
     return from == null ? connect() : line(from);
@@ -74,15 +74,19 @@ public final class LineSource implements SampleSource {
   private void mark() {
     boolean whole = link.firstLine() == SourceEvent.Wholeness.WHOLE;
     tap.mark(whole ? RawPiece.Kind.CONNECTED : RawPiece.Kind.CONNECTED_TORN, time.now());
-    if (everThere) {
-      tap.mark(RawPiece.Kind.CUT, time.now());
-    }
+  }
+
+  private SourceEvent cut() {
+    tap.mark(RawPiece.Kind.CUT, time.now());
+    return new SourceEvent.Lost(LiveGap.CUT, time.now());
   }
 
   private SourceEvent line(ByteLines from) throws IOException {
     Optional<String> text;
     try {
       text = from.next();
+    } catch (OtherSenderException e) {
+      return e.isTaken() ? cut() : new SourceEvent.OtherSender(e.other(), e.kept(), time.now());
     } catch (IOException e) {
       return broken(e);
     }

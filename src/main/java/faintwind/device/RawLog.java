@@ -4,12 +4,14 @@ import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -36,6 +38,7 @@ public final class RawLog implements Closeable {
   private final long full_bytes;
   private @Nullable FileChannel channel;
   private Instant synced = Instant.EPOCH;
+  private String key = "";
   private int part = 1;
 
   /**
@@ -107,7 +110,9 @@ public final class RawLog implements Closeable {
 
   private FileChannel begin() throws IOException {
     FileChannel open =
-        FileChannel.open(file, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        FileChannel.open(
+            file, StandardOpenOption.CREATE_NEW, StandardOpenOption.READ, StandardOpenOption.WRITE);
+    key = key();
     channel = open;
     String head = MAGIC + "\n" + SOURCE + source + "\n" + PART + part + "\n";
     write(open, head.getBytes(StandardCharsets.UTF_8));
@@ -129,17 +134,27 @@ public final class RawLog implements Closeable {
       return;
     }
     open.force(true);
-    open.close();
     Path packed = packed(file, part++);
     Path unfinished = file.resolveSibling("." + packed.getFileName() + ".part");
     try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(unfinished))) {
-      Files.copy(file, out);
+      open.position(0);
+      Channels.newInputStream(open).transferTo(out);
     }
     try (FileChannel whole = FileChannel.open(unfinished, StandardOpenOption.WRITE)) {
       whole.force(true);
     }
     Files.move(unfinished, packed, StandardCopyOption.ATOMIC_MOVE);
-    Files.delete(file);
+    open.close();
+    if (!key.isEmpty() && key().equals(key)) {
+      Files.delete(file);
+    }
+  }
+
+  /** What stands under the name; empty for nothing. */
+  private String key() throws IOException {
+    return Files.exists(file)
+        ? "key " + Files.readAttributes(file, BasicFileAttributes.class).fileKey()
+        : "";
   }
 
   /** Compresses what is open. */

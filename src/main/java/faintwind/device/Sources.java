@@ -19,7 +19,7 @@ public final class Sources {
   }
 
   public static SampleSource udp(SourceAddress.Udp address, Timekeeper time, RawTap tap) {
-    return new LineSource(new UdpLink(address.port()), time, tap);
+    return new LineSource(new UdpLink(address, time), time, tap);
   }
 
   public static SampleSource file(SourceAddress.GrowingFile address, Timekeeper time, RawTap tap) {

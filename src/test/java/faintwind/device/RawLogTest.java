@@ -62,6 +62,18 @@ class RawLogTest {
   }
 
   @Test
+  void aPartThatSomebodyDeletedIsPackedAllTheSame() throws IOException {
+    List<String> expected;
+    try (RawLog log = new RawLog(file(), "tcp:a:1")) {
+      expected = written(log, 5);
+      Files.delete(file());
+      Files.writeString(file(), "somebody else's");
+    }
+    assertThat(file()).hasContent("somebody else's");
+    assertThat(lines(file())).isEqualTo(expected);
+  }
+
+  @Test
   void whatACrashLeftIsRead() throws IOException {
     RawLog log = new RawLog(file(), "tcp:a:1");
     List<String> expected = written(log, 5);

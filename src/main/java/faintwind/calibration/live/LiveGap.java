@@ -1,5 +1,8 @@
 package faintwind.calibration.live;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /** Why a live record has a break. The word stands in the file's column {@code gap}. */
 public enum LiveGap {
   /** The connection was cut and has come back. */
@@ -21,6 +24,11 @@ public enum LiveGap {
 
   LiveGap(String word) {
     this.word = word;
+  }
+
+  /** The break that a word in a file says; empty for none. */
+  public static Optional<LiveGap> of(String word) {
+    return Arrays.stream(values()).filter(gap -> gap.word.equals(word)).findFirst();
   }
 
   /** The word in the file. */

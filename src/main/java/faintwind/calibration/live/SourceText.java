@@ -2,6 +2,7 @@ package faintwind.calibration.live;
 
 import faintwind.calibration.live.SourceAddress.From;
 import faintwind.calibration.live.SourceAddress.Parity;
+import faintwind.calibration.live.SourceAddress.Sender;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -52,7 +53,7 @@ public final class SourceText {
           case "virtual" -> virtual(place);
           default -> {
             problems.add(error("source.unknown", text, KINDS));
-            yield new SourceAddress.Udp(1);
+            yield new SourceAddress.Raw(text);
           }
         };
     return problems.isEmpty() ? Checked.ok(address) : Checked.refused(problems);
@@ -83,8 +84,11 @@ public final class SourceText {
   }
 
   private SourceAddress udp(String place) {
-    allow();
-    return new SourceAddress.Udp(port(place));
+    allow("sender");
+    int colon = place.lastIndexOf(':');
+    String address = place.substring(0, Math.max(0, colon));
+    int port = port(place.substring(colon + 1));
+    return new SourceAddress.Udp(address, port, word("sender", Sender.PORT));
   }
 
   private SourceAddress file(String path) {

@@ -66,6 +66,11 @@ public final class LineReader {
     return soFar.spread();
   }
 
+  /** Names of the columns, where a header told them. */
+  public List<String> names() {
+    return soFar.names();
+  }
+
   /** Number of lines read so far. */
   public int lines() {
     return soFar.lines();

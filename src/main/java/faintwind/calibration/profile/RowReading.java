@@ -50,7 +50,7 @@ final class RowReading {
     LiveSample sample =
         new LiveSample(
             soFar.apart(time_s), signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
-    return new LineOutcome.Row(sample, notes);
+    return new LineOutcome.Row(sample, notes, cells);
   }
 
   private boolean wrongDelimiter() {

@@ -10,10 +10,14 @@ import faintwind.calibration.speed.SpeedSettings;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualStage.Heater;
+import faintwind.files.run.SpeedWriter;
+import faintwind.job.OutputPath;
 import faintwind.message.Checked;
 import faintwind.message.Field;
+import faintwind.message.Problem;
+import faintwind.message.Where;
 import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** Makes a recording of any source ready, with the air speed beside it where asked for. */
@@ -71,7 +75,7 @@ public final class Listen {
    * @return refused where the source's lines, or the calibration, do not fit
    * @throws IOException where the source cannot be had
    */
-  public static Checked<Ready> open(What what, Path out, TypedSession.Asker asker)
+  public static Checked<Ready> open(What what, OutputPath out, TypedSession.Asker asker)
       throws IOException, InterruptedException {
     if (what.address() instanceof SourceAddress.Typed typed) {
       TypedSession session = new TypedSession(typed, what.text(), asker);
@@ -95,9 +99,15 @@ public final class Listen {
   }
 
   private static Checked<Ready> ready(
-      LiveInput input, What what, Path out, Optional<TypedSession> typed) {
+      LiveInput input, What what, OutputPath out, Optional<TypedSession> typed) {
     if (what.speed().isEmpty()) {
       return Checked.ok(new Ready(new LiveRecording(input, out), input.head(), typed));
+    }
+    List<String> there = SpeedWriter.among(input.head().others());
+    if (!there.isEmpty()) {
+      Where where = Where.file(what.text());
+      return Checked.refused(
+          Problem.error("convert.columns-there", where, String.join(", ", there)));
     }
     BySpeed by = what.speed().get();
     SignalPath path = by.calibration().signal();

@@ -2,6 +2,7 @@ package faintwind.job.live;
 
 import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.LiveSample;
+import faintwind.calibration.profile.LineOutcome;
 import faintwind.calibration.run.Possible;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -21,13 +22,10 @@ final class LiveDoor {
     this.possible = possible;
   }
 
-  /**
-   * The reading without what cannot be.
-   *
-   * @param notes of what was left out of it before
-   */
-  LiveSample let(LiveSample sample, List<Problem> notes) {
-    latest = new ArrayList<>(notes);
+  /** The reading without what cannot be; its notes say what was left out of it before. */
+  LiveSample let(LineOutcome.Row row) {
+    LiveSample sample = row.sample();
+    latest = new ArrayList<>(row.notes());
     OptionalDouble signal = sample.signal();
     OptionalDouble supply_V = sample.supply_V();
     if (signal.isPresent() && !possible.allowsSignal(signal.getAsDouble())) {

@@ -6,6 +6,7 @@ import faintwind.calibration.profile.LineReader;
 import faintwind.calibration.run.Possible;
 import faintwind.device.RawTap;
 import faintwind.device.SampleSource;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -30,6 +31,13 @@ public record LiveInput(
   static LiveInput ofReadings(SampleSource source, LiveHead head) {
     Possible possible = Possible.of(head.unit());
     return new LiveInput(source, head, Optional.empty(), Arrival.LIVE, possible, Optional.empty());
+  }
+
+  /** The same with columns that pass through. */
+  LiveInput passing(List<String> others) {
+    LiveHead with =
+        new LiveHead(head.unit(), head.columns(), head.provenance(), head.source(), others);
+    return new LiveInput(source, with, lines, arrival, possible, raw);
   }
 
   /** The same with other bounds of what a reading can hold. */

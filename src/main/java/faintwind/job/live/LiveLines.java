@@ -1,9 +1,10 @@
 package faintwind.job.live;
 
-import faintwind.calibration.live.LiveSample;
+import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.profile.LineOutcome;
 import faintwind.calibration.profile.LineReader;
 import faintwind.device.SourceEvent;
+import faintwind.files.run.RunFileWriter;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,20 +19,20 @@ final class LiveLines {
   private static final int KEPT = 12;
 
   private final LineReader reader;
+  private final List<String> others;
   private final List<Problem> unfit = new ArrayList<>();
   private List<Problem> latest = List.of();
-  private List<Problem> notes = List.of();
   private long unreadable;
   private boolean anyRow;
 
-  LiveLines(LineReader reader) {
+  LiveLines(LineReader reader, List<String> others) {
     this.reader = reader;
+    this.others = others;
   }
 
   /** The reading of a line; empty where it is none, see {@link #latest}. */
-  Optional<LiveSample> read(SourceEvent.Line line) {
+  Optional<LineOutcome.Row> read(SourceEvent.Line line) {
     latest = List.of();
-    notes = List.of();
     if (line.whole() == SourceEvent.Wholeness.PERHAPS_TORN) {
       reader.readTorn(line.text());
       return Optional.empty();
@@ -45,8 +46,7 @@ final class LiveLines {
     }
     if (outcome instanceof LineOutcome.Row row) {
       anyRow = true;
-      notes = row.notes();
-      return Optional.of(row.sample());
+      return Optional.of(row);
     }
     return Optional.empty();
   }
@@ -56,9 +56,19 @@ final class LiveLines {
     return latest;
   }
 
-  /** What was left out of the last reading. */
-  List<Problem> notes() {
-    return notes;
+  /** What a reading says in the columns that mean nothing here. */
+  List<String> others(LineOutcome.Row row) {
+    return others.stream().map(name -> cell(row, name)).toList();
+  }
+
+  /** Why the source says that its own record has a break before a reading. */
+  Optional<LiveGap> gap(LineOutcome.Row row) {
+    return LiveGap.of(cell(row, RunFileWriter.GAP));
+  }
+
+  private String cell(LineOutcome.Row row, String name) {
+    int at = reader.names().indexOf(name);
+    return at >= 0 && at < row.cells().size() ? row.cells().get(at) : "";
   }
 
   long unreadable() {

@@ -15,6 +15,7 @@ import faintwind.guide.turntable.DoneStep;
 import faintwind.guide.turntable.ExpectedCourse;
 import faintwind.guide.turntable.LiveGuide;
 import faintwind.guide.turntable.LiveReading;
+import faintwind.job.OutputPath;
 import faintwind.job.World;
 import faintwind.job.turntable.SessionNote;
 import faintwind.job.turntable.SessionTable;
@@ -85,7 +86,10 @@ public final class LiveSession {
       DoubleSupplier seconds) {
     double still = Math.abs(plan.course().settled(0));
     Possible possible = input.possible().byDesign(input.head().unit(), still);
-    recording = new LiveRecording(input.within(possible), folder.resolve(RECORDING));
+    recording =
+        new LiveRecording(
+            input.within(possible),
+            new OutputPath(folder.resolve(RECORDING), OutputPath.Existing.KEEP));
     provenance = input.head().provenance();
     unit = input.head().unit();
     this.folder = folder;

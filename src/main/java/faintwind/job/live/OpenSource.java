@@ -6,6 +6,7 @@ import faintwind.calibration.live.RecordClock.Arrival;
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.live.SourceText;
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.profile.LineForm;
 import faintwind.calibration.profile.LineReader;
 import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.SignalUnit;
@@ -16,6 +17,7 @@ import faintwind.device.SampleSource;
 import faintwind.device.SourceEvent;
 import faintwind.device.Sources;
 import faintwind.device.Timekeeper;
+import faintwind.files.run.LogColumns;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -157,8 +159,8 @@ public final class OpenSource {
         if (own.isPresent()) {
           return Checked.ok(
               // comments may come before the header, so that its number is not known beforehand
-              input(
-                  new PeekedSource(source, first), own.get(), provenance, LineReader.Begin.STREAM));
+              input(new PeekedSource(source, first), own.get(), provenance, LineReader.Begin.STREAM)
+                  .passing(others(line.text())));
         }
         provenance = line.text().startsWith(REHEARSAL) ? Provenance.REHEARSAL : provenance;
         boolean comment = line.text().isBlank() || line.text().startsWith("#");
@@ -171,12 +173,21 @@ public final class OpenSource {
   }
 
   private static Optional<ImportProfile> runFile(String line) {
-    List<String> names = Arrays.stream(line.split(",", -1)).map(String::strip).toList();
+    List<String> names = names(line);
     List<SignalUnit> units =
         Arrays.stream(SignalUnit.values()).filter(u -> names.contains(u.column())).toList();
     return names.contains("time_s") && units.size() == 1
         ? Optional.of(ImportProfile.runFile(names, units.get(0)))
         : Optional.empty();
+  }
+
+  /** Columns of a header that mean nothing here; they pass through. */
+  private static List<String> others(String header) {
+    return names(header).stream().filter(name -> !LogColumns.isOwn(name)).distinct().toList();
+  }
+
+  private static List<String> names(String header) {
+    return LineForm.cells(header.startsWith("\ufeff") ? header.substring(1) : header, ',');
   }
 
   private static String shown(String line) {

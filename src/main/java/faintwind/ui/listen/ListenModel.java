@@ -2,6 +2,8 @@ package faintwind.ui.listen;
 
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.job.OutputPath;
+import faintwind.job.World;
 import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
 import faintwind.job.live.LiveListener;
@@ -13,7 +15,6 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
-import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -122,7 +123,8 @@ public final class ListenModel {
     try {
       Files.createDirectories(folder);
       Path file = freeName();
-      Checked<Listen.Ready> opened = Listen.open(what, file, this::ask);
+      Checked<Listen.Ready> opened =
+          Listen.open(what, new OutputPath(file, OutputPath.Existing.KEEP), this::ask);
       if (!(opened instanceof Checked.Ok<Listen.Ready> ok)) {
         post(() -> refused(opened.problems()));
         return;
@@ -133,7 +135,7 @@ public final class ListenModel {
       Checked<LiveCount> done = ready.recording().run();
       post(() -> ended(done, file));
     } catch (IOException e) {
-      post(() -> view.set(View.IDLE.with(List.of(DiskWords.say(e, words)))));
+      post(() -> view.set(View.IDLE.with(List.of(words.sentence(World.problem(e))))));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -200,7 +202,7 @@ public final class ListenModel {
         running.get().recording().stop();
       }
     } catch (IOException e) {
-      view.set(view.get().with(List.of(DiskWords.say(e, words))));
+      view.set(view.get().with(List.of(words.sentence(World.problem(e)))));
     }
   }
 

@@ -75,7 +75,7 @@ class RawStreamTest {
 
   @Test
   void everyByteThatArrivedIsKeptAndPackedAtTheEnd() throws Exception {
-    FaultyStream stream = new FaultyStream(Fault.CUT_NUMBER, 1, 100, true);
+    FaultyStream stream = new FaultyStream(Fault.CUT_NUMBER, 1, 40, true);
     Path file = recorded(stream, "tcp:localhost:1");
     String sent = stream.pieces.stream().map(PlayedLink.Piece::text).collect(Collectors.joining());
     assertThat(RawLog.parts(RawLog.beside(file)))
@@ -87,7 +87,7 @@ class RawStreamTest {
   @Test
   void readAgainItGivesTheSameRowsAndBreaks() throws Exception {
     for (Fault fault : Fault.values()) {
-      Path file = recorded(new FaultyStream(fault, 3, 100, true), "tcp:localhost:1");
+      Path file = recorded(new FaultyStream(fault, 3, 30, true), "tcp:localhost:1");
       Path again = folder.resolve("again.csv");
       String raw = folder.resolve("log.raw").toString();
       assertThat(shell.run("listen", "--from", raw, "--out", again)).as(shell.said()).isZero();

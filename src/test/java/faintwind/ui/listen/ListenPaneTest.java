@@ -181,6 +181,9 @@ class ListenPaneTest {
       assertThat(read.problems()).isEmpty();
       spelled.add(choice.text());
     }
+    choice.kind().set(Kind.UDP);
+    choice.here().set("0.0.0.0");
+    assertThat(choice.text()).isEqualTo("udp:0.0.0.0:5000");
     assertThat(spelled)
         .containsExactly(
             "serial:/dev/ttyUSB0?baud=9600",
