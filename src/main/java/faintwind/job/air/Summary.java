@@ -16,11 +16,9 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -35,8 +33,6 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
   static final int LISTED = 10;
 
   private static final int MM_S = 3;
-  private static final DateTimeFormatter HOUR =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   /** Works them out; refused where no row of the log has a speed that means anything. */
   public static Checked<Summary> of(
@@ -167,7 +163,7 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
   }
 
   /** The hours as cells of a table: beginning, mean, U95, highest, share too faint in per cent. */
-  public List<List<String>> hours() {
+  public List<List<String>> hours(Messages words) {
     return found.hours().stream()
         .map(
             hour ->
@@ -175,20 +171,13 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
                     .map(
                         mean ->
                             List.of(
-                                hourAt(hour),
+                                when(hour.from_s(), words),
                                 speed(mean.speed_m_s()),
                                 u95(mean),
                                 speed(hour.highest_m_s()),
                                 percent(mean.faintShare())))
-                    .orElseGet(() -> List.of(hourAt(hour), "", "", "", "")))
+                    .orElseGet(() -> List.of(when(hour.from_s(), words), "", "", "", "")))
         .toList();
-  }
-
-  /** When an hour begins, with a space between day and time, where a line may end. */
-  private String hourAt(Hour hour) {
-    return start
-        .map(s -> HOUR.format(s.plusNanos(Math.round(hour.from_s() * 1e9))))
-        .orElseGet(() -> at(hour.from_s()));
   }
 
   /** The figures as JSON. */
