@@ -17,6 +17,7 @@ import faintwind.guide.turntable.LiveGuide;
 import faintwind.guide.turntable.LiveReading;
 import faintwind.job.OutputPath;
 import faintwind.job.World;
+import faintwind.job.turntable.SessionNote;
 import faintwind.job.turntable.SessionTable;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Checked;
@@ -60,6 +61,10 @@ public final class LiveSession {
   private final List<SpinDone> spins = new ArrayList<>();
   private Optional<LiveRow> last = Optional.empty();
   private double lastAt_s;
+  private final List<SessionNote> notes = new ArrayList<>();
+  private boolean asked;
+  private double clockTime_s;
+  private double clockAt_s;
   private boolean personTaps;
   private Optional<Problem> news = Optional.empty();
   private Optional<IOException> worldFailed = Optional.empty();
@@ -224,6 +229,19 @@ public final class LiveSession {
     mark(clock_s());
   }
 
+  /** The recording's clock shows that time at this moment: a person is asked for a reading. */
+  public synchronized void clockShows(double time_s) {
+    asked = true;
+    clockTime_s = time_s;
+    clockAt_s = seconds.getAsDouble();
+  }
+
+  /** Notes what happened now; it stands with the run that is open. */
+  public synchronized void note(String text) {
+    notes.add(new SessionNote(clock_s(), text));
+    writeTable();
+  }
+
   /** Corrects the turns of a spin that was counted by a person. */
   public synchronized Checked<SpinTurns> count(int spin, double turns, double time_s) {
     SpinDone was = spins.get(spin);
@@ -238,8 +256,8 @@ public final class LiveSession {
   }
 
   /** Takes turns found in a sound recording for those of a spin. */
-  public synchronized void count(int spin, BeatTimes.Turning turning, List<Problem> doubts) {
-    replace(spin, SpinTurns.marked(turning), doubts);
+  public synchronized void count(int spin, SpinTurns heard, List<Problem> doubts) {
+    replace(spin, heard, doubts);
   }
 
   private void replace(int spin, SpinTurns turns, List<Problem> doubts) {
@@ -292,6 +310,9 @@ public final class LiveSession {
 
   /** The recording's clock between two rows goes on with the computer's own. */
   private double clock_s() {
+    if (asked) {
+      return clockTime_s + seconds.getAsDouble() - clockAt_s;
+    }
     if (last.isEmpty()) {
       return 0;
     }
@@ -359,7 +380,8 @@ public final class LiveSession {
 
   private void writeTable() {
     try {
-      SessionTable.write(table(), RECORDING, provenance, guide.done(), spins);
+      SessionTable.write(
+          table(), new SessionTable.Source(RECORDING, provenance), guide.done(), spins, notes);
       worldFailed = Optional.empty();
     } catch (IOException e) {
       failed(e);

@@ -33,12 +33,22 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class ListenModel {
   private static final long BETWEEN_ns = 150_000_000L;
 
+  /** Hears nothing. */
+  public static final Hearer NOBODY = (time_s, speed) -> {};
+
   private final Messages words;
   private final Executor javafx;
   private final Path folder;
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.IDLE);
   private Consumer<Path> over = file -> {};
+  private Hearer hearer = NOBODY;
   private Optional<Listen.Ready> running = Optional.empty();
+
+  /** Hears the air speed of each row, on the JavaFX thread. */
+  @FunctionalInterface
+  public interface Hearer {
+    void speed(double time_s, SpeedRow speed);
+  }
 
   /** Where a recording stands. */
   public enum Stage {
@@ -94,6 +104,11 @@ public final class ListenModel {
   /** Who takes the file when it is over, from now on. */
   public void whenOver(Consumer<Path> taker) {
     over = taker;
+  }
+
+  /** Who hears the speeds, from now on, where the recording has a calibration. */
+  public void whenSpeed(Hearer taker) {
+    hearer = taker;
   }
 
   /** Begins. */
@@ -223,6 +238,7 @@ public final class ListenModel {
                   number(found.speed_m_s().getAsDouble(), 3),
                   number(found.u95_m_s().orElse(0), 2))
               : "";
+      post(() -> hearer.speed(row.time_s(), found));
     }
 
     private String sentence(LiveRow row) {
