@@ -143,6 +143,7 @@ class NothingUnaskedTest {
     silent("flow", example("points"));
     silent("check", folder);
     silent("size", example("design"), "--json");
+    silent("clicks", ClicksCommandTest.beat(temp), "--per-turn", 4);
     silent("report", folder, "--out", out("log.pdf"));
     silent("steps", folder, "--out", out("steps.pdf"));
     silent("plan", folder, "--sheet", out("plan.pdf"));
