@@ -88,6 +88,11 @@ public final class LiveRecording implements Closeable {
     listeners.add(listener);
   }
 
+  /** Before it runs: its file has semicolons and decimal commas. */
+  public void writeCommas() {
+    out.withCommas();
+  }
+
   /** The run file. */
   public Path file() {
     return file.path();
