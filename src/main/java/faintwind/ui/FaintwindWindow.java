@@ -1,8 +1,10 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.ui.field.FieldPage;
 import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
@@ -28,6 +30,7 @@ import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,6 +62,7 @@ public final class FaintwindWindow {
   private final KeptLook kept;
   private final Workspace workspace;
   private final LiveTables tables;
+  private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -70,6 +74,9 @@ public final class FaintwindWindow {
   private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
+
+  /** Empty at the first start. */
+  private Optional<Place> place = Optional.empty();
 
   /**
    * A window on a folder of instruments.
@@ -93,6 +100,7 @@ public final class FaintwindWindow {
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
     workspace = new Workspace(kept.folder(), clock);
     tables = new LiveTables(desk);
+    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
@@ -144,6 +152,12 @@ public final class FaintwindWindow {
     fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
+  }
+
+  /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
+  public void showField(Path calibration) {
+    show(DataScreens.field(desk, calibration));
+    strip.showHome(workspace.name());
   }
 
   private void firstStartDone() {
@@ -202,15 +216,15 @@ public final class FaintwindWindow {
   }
 
   private void help() {
-    // The whole help is one note in the margin: the keys.
-    desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
+    Node asker = Optional.ofNullable(scene.getFocusOwner()).orElse(nextLine);
+    screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
   }
 
-  /** Opens the folder for rehearsals, whatever instrument was open. */
-  private void rehearse() {
+  /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
+  private void rehearse(Optional<PlannedSession> plan) {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
+            watch -> workspace.rehearsal(desk.text("window.rehearsal"), plan),
             this::open,
             world ->
                 nextLine.warn(
@@ -221,21 +235,26 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    screen
-        .flatMap(Screen::unsaved)
-        .ifPresentOrElse(
-            unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
+    leave(() -> come(place));
   }
 
-  private void come(Place place) {
-    frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
-    show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
-    if (place == Place.HOME) {
+  /** Leaves the screen, once it is said what becomes of what is not kept. */
+  private void leave(Runnable then) {
+    screen
+        .flatMap(Screen::unsaved)
+        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
+  }
+
+  private void come(Place there) {
+    place = Optional.of(there);
+    frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
+    show(there == Place.HOME ? home() : screenAt(there, instrument.get()));
+    if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
-      strip.showInstrument(opened.name(), place, opened.mark());
+      strip.showInstrument(opened.name(), there, opened.mark());
     }
   }
 
@@ -250,7 +269,7 @@ public final class FaintwindWindow {
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> DataScreens.field(desk, opened, tables);
+      case FIELD -> field.page(FieldPage.LOG, opened);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };

@@ -25,7 +25,7 @@ final class BeatPeriods {
    * The shortest of those that stand out, since a multiple stands out as well; to what is expected,
    * where something is.
    */
-  static List<Double> likely(List<ClickChain.Peak> peaks, OptionalDouble expected_s) {
+  static List<Double> likely(List<ClickPeak> peaks, OptionalDouble expected_s) {
     double[] seen = gaps(peaks);
     List<Double> likely = new ArrayList<>();
     expected_s.ifPresent(likely::add);
@@ -51,7 +51,7 @@ final class BeatPeriods {
   }
 
   /** Weighted number of gaps, in steps of equal ratio. */
-  private static double[] gaps(List<ClickChain.Peak> peaks) {
+  private static double[] gaps(List<ClickPeak> peaks) {
     double[] seen = new double[BINS];
     for (int i = 0; i < peaks.size(); i++) {
       for (int j = i + 1; j < peaks.size(); j++) {

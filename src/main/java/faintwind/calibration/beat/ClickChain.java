@@ -28,20 +28,12 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * @param evidence logarithm of how much likelier they are as clicks of an even beat than as noises
  *     that came by chance
  */
-record ClickChain(List<Peak> peaks, double period_s, double evidence) {
+record ClickChain(List<ClickPeak> peaks, double period_s, double evidence) {
   ClickChain {
     peaks = List.copyOf(peaks);
   }
 
-  /**
-   * A candidate.
-   *
-   * @param time_s when
-   * @param score logarithm of its energy over that around it
-   */
-  record Peak(double time_s, double score) {}
-
-  boolean has(Peak peak) {
+  boolean has(ClickPeak peak) {
     return Collections.binarySearch(peaks, peak, (a, b) -> Double.compare(a.time_s(), b.time_s()))
         >= 0;
   }
@@ -53,12 +45,12 @@ record ClickChain(List<Peak> peaks, double period_s, double evidence) {
    *
    * @param expected_s about how far apart clicks should be; empty: found from the recording
    */
-  static Optional<ClickChain> best(List<Peak> peaks, OptionalDouble expected_s) {
+  static Optional<ClickChain> best(List<ClickPeak> peaks, OptionalDouble expected_s) {
     if (peaks.isEmpty()) {
       return Optional.empty();
     }
     int from = Math.max(0, (peaks.size() - LOOK_AT) / 2);
-    List<Peak> middle = peaks.subList(from, Math.min(peaks.size(), from + LOOK_AT));
+    List<ClickPeak> middle = peaks.subList(from, Math.min(peaks.size(), from + LOOK_AT));
     Optional<ClickChain> best = Optional.empty();
     double unevenness = 0;
     for (double period_s : BeatPeriods.likely(middle, expected_s)) {
@@ -88,14 +80,14 @@ record ClickChain(List<Peak> peaks, double period_s, double evidence) {
   }
 
   /** Most evidence of the same noises, each shaken by up to a third of a period. */
-  private static double byChance(List<Peak> peaks, double period_s) {
-    List<Peak> shaken = new ArrayList<>();
+  private static double byChance(List<ClickPeak> peaks, double period_s) {
+    List<ClickPeak> shaken = new ArrayList<>();
     for (int i = 0; i < peaks.size(); i++) {
       double share = Math.floorMod(i * 7919L, 1009) / 1009.0 - 0.5; // evenly spread, no pattern
-      Peak peak = peaks.get(i);
-      shaken.add(new Peak(peak.time_s() + share * 2 / 3 * period_s, peak.score()));
+      ClickPeak peak = peaks.get(i);
+      shaken.add(new ClickPeak(peak.time_s() + share * 2 / 3 * period_s, peak.score()));
     }
-    shaken.sort(Comparator.comparingDouble(Peak::time_s));
+    shaken.sort(Comparator.comparingDouble(ClickPeak::time_s));
     return Arrays.stream(SPREADS)
         .map(spread -> through(shaken, period_s, spread).evidence())
         .max()
@@ -117,7 +109,7 @@ record ClickChain(List<Peak> peaks, double period_s, double evidence) {
    * programming. A click is worth what its score says and how much likelier it is to come so near
    * to its time as a click than by chance; a click that does not come costs.
    */
-  static ClickChain through(List<Peak> peaks, double period_s, double spread) {
+  static ClickChain through(List<ClickPeak> peaks, double period_s, double spread) {
     int count = peaks.size();
     double lasts_s = Math.max(1, peaks.get(count - 1).time_s() - peaks.get(0).time_s());
     double chance = count / lasts_s * period_s * spread * Math.sqrt(2 * Math.PI);
@@ -143,7 +135,7 @@ record ClickChain(List<Peak> peaks, double period_s, double evidence) {
       }
       last = best[i] > best[last] ? i : last;
     }
-    List<Peak> chain = new ArrayList<>();
+    List<ClickPeak> chain = new ArrayList<>();
     for (int i = last; i >= 0; i = before[i]) {
       chain.add(peaks.get(i));
     }
@@ -151,7 +143,7 @@ record ClickChain(List<Peak> peaks, double period_s, double evidence) {
     return new ClickChain(chain, period_s, best[last]);
   }
 
-  private static double worth(Peak peak) {
+  private static double worth(ClickPeak peak) {
     return Math.min(SURE, WEIGHT * peak.score()) - UNSURE;
   }
 

@@ -28,7 +28,7 @@ public final class ClickFinder {
   private static final int LAST = AFTER_TO + RISE + APART;
 
   private final List<EnergyBins> bands;
-  private final List<ClickChain.Peak> peaks = new ArrayList<>();
+  private final List<ClickPeak> peaks = new ArrayList<>();
 
   /** Number of the first bin that was not yet looked at. */
   private long next = BEFORE;
@@ -82,13 +82,13 @@ public final class ClickFinder {
    */
   public Found find(OptionalDouble expected_s) {
     look(AFTER_TO + RISE);
-    List<ClickChain.Peak> clear = peaks.stream().filter(p -> p.score() > CLEAR).toList();
+    List<ClickPeak> clear = peaks.stream().filter(p -> p.score() > CLEAR).toList();
     return ClickChain.best(peaks, expected_s)
         .map(
             chain ->
                 new Found(
-                    chain.peaks().stream().map(ClickChain.Peak::time_s).toList(),
-                    clear.stream().filter(p -> !chain.has(p)).map(ClickChain.Peak::time_s).toList(),
+                    chain.peaks().stream().map(ClickPeak::time_s).toList(),
+                    clear.stream().filter(p -> !chain.has(p)).map(ClickPeak::time_s).toList(),
                     chain.period_s()))
         .orElse(Found.NOTHING);
   }
@@ -118,7 +118,7 @@ public final class ClickFinder {
     for (int k = (int) (next - dropped); k < last; k++) {
       if (score[k] > FAINT && highest(score, k)) {
         double onset_s = (dropped + onset(sums.get(band[k]), k)) * EnergyBins.BIN_S;
-        peaks.add(new ClickChain.Peak(onset_s, score[k]));
+        peaks.add(new ClickPeak(onset_s, score[k]));
       }
     }
     next = Math.max(next, dropped + last);

@@ -51,8 +51,9 @@ final class PlanRules {
     double low = new Beat(beats.least(), many).speed_m_s(smallest);
     double beaten = new Beat(beats.most(), few).speed_m_s(largest);
     double high = Math.min(beaten, Candidates.fastest_m_s(largest));
+    String id = high < beaten && request.wish().most_m_s() > high ? "plan.no-hold" : "plan.no-beat";
     return Problem.error(
-        high < beaten && request.wish().most_m_s() > high ? "plan.no-hold" : "plan.no-beat",
+        low < high ? id : "plan.all-held",
         Where.NOWHERE,
         String.valueOf(found.size()),
         Numerals.places(low, 2),

@@ -299,7 +299,7 @@ public record InstrumentFolder(Path path) {
     String part =
         switch (kind) {
           case RUN, RUNS_TABLE, CHECK_TABLE, CHAIN -> "runs";
-          case FIELD_LOG, SPEEDS, MINUTES, FLOW, SURVEY -> "logs";
+          case FIELD_LOG, SPEEDS, MINUTES, FLOW, SURVEY, SUMMARY -> "logs";
           case REPORT -> "reports";
           case PLAN -> "plans";
           case TORN_LINE, OTHER -> "others";

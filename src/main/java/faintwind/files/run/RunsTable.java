@@ -2,6 +2,7 @@ package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.NotCounted;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
@@ -160,7 +161,9 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       row.clock(whole);
       Optional<Recording> part =
           whole.flatMap(w -> RunsTableRules.window(w.recording(), row, problems));
-      RunConditions conditions = row.conditions();
+      RunConditions conditions =
+          row.conditions(
+              part.map(p -> RunsTableRules.notCounted(p, row)).orElse(NotCounted.NOTHING));
       if (kind.isEmpty()) {
         return Optional.empty();
       }

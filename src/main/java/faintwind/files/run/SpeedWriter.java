@@ -67,7 +67,12 @@ public final class SpeedWriter implements Flushable {
    * live recording ends with can: they are found anew.
    */
   public static List<String> alreadyIn(LogColumns columns) {
-    return COLUMNS.stream().filter(passing(columns)::contains).toList();
+    return among(passing(columns));
+  }
+
+  /** Those of the added columns that are among these names. */
+  public static List<String> among(List<String> names) {
+    return COLUMNS.stream().filter(names::contains).toList();
   }
 
   private static List<String> passing(LogColumns columns) {

@@ -68,6 +68,13 @@ record OpenLog(LogReader reader, SignalMatch match, String name, List<Problem> n
         : Checked.ok(new OpenLog(ok.value(), match.get(), name, ok.notes()));
   }
 
+  /** What should be known of it once its rows are read. */
+  List<Problem> told() {
+    List<Problem> all = new ArrayList<>(notes);
+    all.addAll(reader.notes());
+    return all;
+  }
+
   /** Whether its rows come from the virtual instrument. */
   boolean rehearsal() {
     return notes.stream().anyMatch(note -> note.id().equals(Calibration.REHEARSAL));

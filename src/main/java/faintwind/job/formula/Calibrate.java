@@ -165,7 +165,8 @@ public final class Calibrate {
   }
 
   /** The same without a file. Reading notes stand among the calibration's warnings. */
-  public Checked<Outcome> of(Path table, JobWatch watch) throws IOException {
+  public Checked<Outcome> of(Path table, JobWatch watcher) throws IOException {
+    JobWatch watch = new FitSteps(watcher, settings.refits());
     watch.progress("read", 0, 1);
     Checked<RunsTable> read = read(table);
     Checked<BuildRecord> build = BuildRecord.around(table);
@@ -185,7 +186,7 @@ public final class Calibrate {
       return Checked.refused(earlier.problems());
     }
     KnownBefore known = new KnownBefore(record.value().facts(), arm.value().known());
-    RunSet set = new RunSet(turned.runs(), turned.chain(), known);
+    RunSet set = new RunSet(turned.runs(), turned.chain(), known).counted();
     List<Problem> notes = new ArrayList<>(runs.notes());
     notes.addAll(arm.value().notes());
     if (measured.isEmpty() && record.value().journalHead().isPresent()) {

@@ -5,6 +5,7 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.InstrumentState;
@@ -145,7 +146,7 @@ final class HomeWords {
         .map(
             due -> {
               boolean past = isPast(due, listed.standpoint());
-              String day = due.at().toLocalDate().toString();
+              String day = DateText.day(words, due.at());
               String key = past ? "window.home.due-since" : "window.home.due";
               return design + ". " + words.text(key, day);
             })

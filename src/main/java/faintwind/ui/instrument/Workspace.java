@@ -1,11 +1,13 @@
 package faintwind.ui.instrument;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeptGuides;
 import faintwind.job.record.Workplace;
+import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
@@ -171,6 +173,18 @@ public final class Workspace {
     Enter.Person person = Enter.Person.named(name);
     Enter.begin(path, new InstrumentCreated(name, true), clock, person);
     new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
+    return standpoint(path);
+  }
+
+  /** The same with a plan that is to be rehearsed there. */
+  public Standpoint rehearsal(String name, Optional<PlannedSession> plan) throws IOException {
+    Standpoint there = rehearsal(name);
+    if (plan.isEmpty()) {
+      return there;
+    }
+    Path path = there.view().path();
+    Enter enter = new Enter(open(path), clock, Enter.Person.named(name));
+    PlanTurntable.keep(path, plan.get(), enter);
     return standpoint(path);
   }
 
