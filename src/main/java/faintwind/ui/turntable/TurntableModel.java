@@ -23,7 +23,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -159,13 +158,12 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
 
   /** Writes the typed runs as a table beside their recording and reads it back. */
   public void openTyped() {
-    Checked<TypedRunsModel.Noted> noted = typed.read();
+    Checked<TypedRuns.Noted> noted = typed.read();
     noted.fold(
         (value, notes) -> {
           background.run(
               watch -> {
-                Path table =
-                    TypedRuns.write(value.recording(), value.spins(), OptionalDouble.empty());
+                Path table = TypedRuns.write(value);
                 return new Written(table, ReadRuns.read(table));
               },
               written -> {

@@ -246,7 +246,14 @@ public final class TurntableScreen extends DataScreen {
     check.setOnAction(event -> model.openTyped());
     typedBox
         .getChildren()
-        .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedRuns, add, check);
+        .setAll(
+            Rows.soft(text("turntable.typed.how")),
+            choose,
+            recording,
+            typedRuns,
+            add,
+            new TypedFlowsBox(desk(), model.typed().flows()),
+            check);
     for (int i = 0; i < model.typed().rows().size(); i++) {
       showRow(i);
     }
