@@ -135,6 +135,12 @@ public final class TurntableScreen extends DataScreen {
         .typed()
         .recording()
         .addListener((property, was, now) -> bring.getChildren().setAll(typedBox));
+    filledBy(
+        model.view(),
+        now ->
+            model
+                .foreign()
+                .ifPresent(log -> ways.foreign(bring, log, profile -> model.foreignIs(profile))));
     if (ways.isListening()) {
       listen(ways);
     }
