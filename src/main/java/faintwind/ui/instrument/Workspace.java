@@ -2,6 +2,8 @@ package faintwind.ui.instrument;
 
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.bench.BenchFolder;
+import faintwind.job.demo.CopyDemo;
+import faintwind.job.demo.Demo;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
@@ -33,6 +35,7 @@ public final class Workspace {
 
   private final Path folder;
   private final Clock clock;
+  private final boolean demo;
   private final KeptGuides guides = new KeptGuides();
   private Optional<KeptDesigns> designs = Optional.empty();
 
@@ -67,8 +70,33 @@ public final class Workspace {
   }
 
   public Workspace(Path folder, Clock clock) {
+    this(folder, clock, false);
+  }
+
+  private Workspace(Path folder, Clock clock, boolean demo) {
     this.folder = folder;
     this.clock = clock;
+    this.demo = demo;
+  }
+
+  /**
+   * The made-up demonstration, in a folder of its own within this one.
+   *
+   * @param name of that folder, in the person's language
+   */
+  public Workspace demo(String name) {
+    return new Workspace(folder.resolve(name), clock, true);
+  }
+
+  /** Whether it holds the made-up demonstration. */
+  public boolean isDemo() {
+    return demo;
+  }
+
+  /** Copies the demonstration's instruments where they are missing; the finished one. */
+  public Standpoint demonstration() throws IOException {
+    CopyDemo.into(folder);
+    return standpoint(folder.resolve(Demo.FINISHED));
   }
 
   /** Opens one instrument of the folder. */
