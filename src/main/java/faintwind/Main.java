@@ -13,10 +13,14 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine;
 
 /** Entry point: the command line, and the window where no command is given. */
@@ -46,7 +50,26 @@ public final class Main {
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(terminal, failure));
-    return line.execute(arguments);
+    try {
+      return line.execute(arguments);
+    } catch (Error broken) {
+      return failed(terminal, broken);
+    }
+  }
+
+  /**
+   * What the world did, where it hides behind an error: no folder for fonts while a page is made.
+   */
+  private static Optional<IOException> world(Throwable failure) {
+    for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
+      if (cause instanceof IOException world) {
+        return Optional.of(world);
+      }
+      if (cause instanceof UncheckedIOException world) {
+        return Optional.of(world.getCause());
+      }
+    }
+    return Optional.empty();
   }
 
   private static java.io.PrintWriter writer(PrintStream stream) {
@@ -59,12 +82,22 @@ public final class Main {
     return code;
   }
 
-  private static int failed(Terminal terminal, Exception failure) {
+  private static int failed(Terminal terminal, Throwable failure) {
     if (failure instanceof StandardOutput.ReaderGoneException) {
       return ExitCode.DONE.number(); // nobody is left to tell anything to
     }
-    if (failure instanceof IOException world) {
-      terminal.report(List.of(World.problem(world)));
+    Optional<IOException> world = world(failure);
+    String temporary = System.getProperty("java.io.tmpdir");
+    if (world.isPresent() && !Files.isDirectory(Path.of(temporary))) {
+      terminal.report(List.of(Problem.error("world.no-temp", Where.NOWHERE, temporary)));
+      return ExitCode.WORLD.number();
+    }
+    if (world.isPresent()) {
+      terminal.report(List.of(World.problem(world.get())));
+      return ExitCode.WORLD.number();
+    }
+    if (failure instanceof OutOfMemoryError) {
+      terminal.report(List.of(Problem.error("world.memory", Where.NOWHERE, "")));
       return ExitCode.WORLD.number();
     }
     if (failure instanceof InvalidPathException path) {

@@ -12,6 +12,7 @@ import java.nio.ByteOrder;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Reads a sound recording piece by piece as samples of one channel: whole numbers of 8 to 32 bits
@@ -48,8 +49,10 @@ public final class WavFile {
   public static <L extends Listener> Checked<L> read(Path file, Listening<L> listening)
       throws IOException {
     Where where = Where.file(String.valueOf(file.getFileName()));
-    if (!Files.isRegularFile(file)) {
-      return Checked.refused(Problem.error("file.missing", where, ""));
+    Optional<Problem> trouble =
+        InputFile.trouble(file, String.valueOf(file.getFileName()), Long.MAX_VALUE);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
     }
     try (InputStream bytes = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
       Checked<WavHead> head = WavHead.read(bytes, where);

@@ -56,7 +56,7 @@ public final class SpeedWriter implements Flushable {
       writer.text(LogHead.START + " " + start + "\n");
     }
     List<String> names = new ArrayList<>();
-    passing(columns).forEach(name -> names.add(RowText.plainOrQuoted(name)));
+    passing(columns).forEach(name -> names.add(RowText.harmless(name)));
     names.addAll(COLUMNS);
     writer.text(form.row(String.join(",", names)) + "\n");
     return writer;
@@ -115,7 +115,7 @@ public final class SpeedWriter implements Flushable {
    * @param speed what was found for it
    */
   public void write(String row, SpeedRow speed) throws IOException {
-    String passing = replacesOld ? withoutOld(row) : row;
+    String passing = RowText.harmlessRow(replacesOld ? withoutOld(row) : row);
     if (form != TableForm.POINTS) {
       text(form.row(passing + "," + cells(speed)) + "\n");
       return;

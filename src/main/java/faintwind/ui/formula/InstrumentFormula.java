@@ -70,7 +70,13 @@ public final class InstrumentFormula implements FormulaWays {
   private Calibrate.Settings settings(MeasuredWhen said) {
     int refits = instrument.rehearsal() ? PRACTICE_REFITS : Calibrate.USUAL_REFITS;
     return new Calibrate.Settings(
-        Optional.empty(), refits, OptionalDouble.empty(), Optional.empty(), said, List.of());
+        Optional.empty(),
+        refits,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        said,
+        List.of(),
+        Calibrate.RunFiles.WITH_THE_TABLE);
   }
 
   @Override
