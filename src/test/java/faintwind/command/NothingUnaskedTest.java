@@ -68,16 +68,16 @@ class NothingUnaskedTest {
 
   @Test
   void whatIsPlantedIsSeen() throws Exception {
-    InetSocketAddress closed = new InetSocketAddress("127.0.0.1", CLOSED);
+    InetSocketAddress closed = new InetSocketAddress(InetAddress.getLoopbackAddress(), CLOSED);
     List<NetworkWatch.Action> planted = new ArrayList<>();
-    planted.add(() -> new Socket("127.0.0.1", CLOSED).close());
+    planted.add(() -> new Socket(InetAddress.getLoopbackAddress(), CLOSED).close());
     planted.add(() -> new ServerSocket(0).close());
     planted.add(() -> new DatagramSocket(0).close());
     planted.add(() -> SocketChannel.open(closed).close());
     planted.add(() -> ServerSocketChannel.open().bind(null).close());
     planted.add(() -> DatagramChannel.open().bind(null).close());
     planted.add(() -> URI.create("http://127.0.0.1:" + CLOSED + "/").toURL().openStream().close());
-    planted.add(() -> InetAddress.getByName("nowhere.invalid"));
+    planted.add(() -> InetAddress.getAllByName("nowhere.invalid"));
     planted.add(() -> new ProcessBuilder("true").start().waitFor());
     for (NetworkWatch.Action one : planted) {
       List<String> seen =

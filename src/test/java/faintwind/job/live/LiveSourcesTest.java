@@ -99,8 +99,15 @@ class LiveSourcesTest {
   void whatCannotBeIsLeftOutMarkedAndTold() throws Exception {
     try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
       String lines =
-          "time_s,delta_K,air_C,supply_V\n0,20,18,5\n1,805,18,5\n2,20,140,5\n3,20,18,400\n"
-              + "4,2,805,20,140\n5,20,18,5\n";
+          """
+          time_s,delta_K,air_C,supply_V
+          0,20,18,5
+          1,805,18,5
+          2,20,140,5
+          3,20,18,400
+          4,2,805,20,140
+          5,20,18,5
+          """;
       new Thread(serve(server, lines)).start();
       LiveRecording recording =
           bench.recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.empty());

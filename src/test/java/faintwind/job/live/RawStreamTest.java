@@ -55,7 +55,7 @@ class RawStreamTest {
       String[] head = {line(in), line(in), line(in)};
       assertThat(head[0]).isEqualTo("# faintwind-raw/1");
       for (String entry = line(in); !entry.isEmpty(); entry = line(in)) {
-        String[] words = entry.split(" ");
+        String[] words = entry.split(" ", -1);
         if (words.length == 3) {
           all.write(in.readNBytes(Integer.parseInt(words[2])));
           assertThat(in.read()).isEqualTo('\n');
