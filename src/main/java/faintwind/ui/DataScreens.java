@@ -60,7 +60,10 @@ final class DataScreens {
 
   /** The turntable, with the runs kept last. */
   static Screen turntable(
-      Desk desk, OpenInstrument instrument, LiveTables tables, Runnable rehearse) {
+      Desk desk,
+      OpenInstrument instrument,
+      LiveTables tables,
+      Consumer<Optional<PlannedSession>> rehearse) {
     TurntableModel model =
         new TurntableModel(
             desk.words(),
@@ -131,11 +134,7 @@ final class DataScreens {
 
   /** A field log by the calibration in force. */
   static FieldScreen field(Desk desk, OpenInstrument instrument, LiveTables tables) {
-    FieldModel model =
-        new FieldModel(
-            desk.words(),
-            desk.background(),
-            name -> desk.files().save(desk.text("field.next.save.act"), name));
+    FieldModel model = fieldModel(desk);
     InstrumentField ways = new InstrumentField(desk, instrument);
     model.at(ways);
     inForce(instrument).ifPresent(model::useCalibration);
@@ -152,6 +151,20 @@ final class DataScreens {
         });
     model.whenKept(() -> ways.kept(screen::withKept));
     return screen;
+  }
+
+  /** A field log by a calibration file that lies with no instrument here. */
+  static Screen field(Desk desk, Path calibration) {
+    FieldModel model = fieldModel(desk);
+    model.useCalibration(calibration);
+    return new FieldScreen(desk, model);
+  }
+
+  private static FieldModel fieldModel(Desk desk) {
+    return new FieldModel(
+        desk.words(),
+        desk.background(),
+        name -> desk.files().save(desk.text("field.next.save.act"), name));
   }
 
   /** A recording that is over is a file of the instrument, whatever becomes of it. */

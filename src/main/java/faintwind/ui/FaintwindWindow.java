@@ -1,5 +1,6 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
@@ -29,6 +30,7 @@ import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +60,8 @@ public final class FaintwindWindow {
   private final Stage stage;
   private final Desk desk;
   private final KeptLook kept;
-  private final Workspace workspace;
+  private final Workspace own;
+  private Workspace workspace;
   private final LiveTables tables;
   private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
@@ -72,6 +75,9 @@ public final class FaintwindWindow {
   private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
+
+  /** Empty at the first start. */
+  private Optional<Place> place = Optional.empty();
 
   /**
    * A window on a folder of instruments.
@@ -93,10 +99,12 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    workspace = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock);
+    workspace = own;
     tables = new LiveTables(desk);
     field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -149,6 +157,12 @@ public final class FaintwindWindow {
     ticking.play();
   }
 
+  /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
+  public void showField(Path calibration) {
+    show(DataScreens.field(desk, calibration));
+    strip.showHome(workspace.name());
+  }
+
   private void firstStartDone() {
     kept.wasAsked();
     keepChoices();
@@ -194,8 +208,29 @@ public final class FaintwindWindow {
     instrument = Optional.of(opened);
     desk.files().beginIn(opened.folder());
     opened.hold();
+    boolean enters = isDemo(opened) && !workspace.isDemo();
+    workspace = isDemo(opened) ? demo() : own;
+    strip.demo(workspace.isDemo());
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
-    go(opened.rehearsal() ? Place.TURNTABLE : first);
+    go(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first);
+  }
+
+  private Workspace demo() {
+    return own.demo(desk.text("window.demo-folder"));
+  }
+
+  private boolean isDemo(OpenInstrument opened) {
+    return opened.folder().startsWith(demo().folder());
+  }
+
+  /** Back to one's own instruments, from wherever in the demonstration. */
+  private void leaveDemo() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
+    workspace = own;
+    strip.demo(false);
+    desk.files().beginIn(own.folder());
+    go(Place.HOME);
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -205,15 +240,15 @@ public final class FaintwindWindow {
   }
 
   private void help() {
-    // The whole help is one note in the margin: the keys.
-    desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
+    Node asker = Optional.ofNullable(scene.getFocusOwner()).orElse(nextLine);
+    screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
   }
 
-  /** Opens the folder for rehearsals, whatever instrument was open. */
-  private void rehearse() {
+  /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
+  private void rehearse(Optional<PlannedSession> plan) {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
+            watch -> own.rehearsal(desk.text("window.rehearsal"), plan),
             this::open,
             world ->
                 nextLine.warn(
@@ -234,15 +269,16 @@ public final class FaintwindWindow {
         .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
   }
 
-  private void come(Place place) {
-    frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
-    show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
-    if (place == Place.HOME) {
+  private void come(Place there) {
+    place = Optional.of(there);
+    frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
+    show(there == Place.HOME ? home() : screenAt(there, instrument.get()));
+    if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
-      strip.showInstrument(opened.name(), place, opened.mark());
+      strip.showInstrument(opened.name(), there, opened.mark());
     }
   }
 

@@ -10,16 +10,15 @@ import faintwind.calibration.field.Summarise;
 import faintwind.files.JsonForm;
 import faintwind.files.air.SpeedsFile;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -34,8 +33,6 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
   static final int LISTED = 10;
 
   private static final int MM_S = 3;
-  private static final DateTimeFormatter HOUR =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   /** Works them out; refused where no row of the log has a speed that means anything. */
   public static Checked<Summary> of(
@@ -54,10 +51,21 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     return -start.toLocalTime().toNanoOfDay() / 1e9;
   }
 
-  /** A time of the log as the clock shows it, or as hours since its beginning. */
+  /** A time of the log for a table: ISO 8601, or hours since its beginning. */
   String at(double time_s) {
-    return start
-        .map(s -> s.plusNanos(Math.round(time_s * 1e9)).truncatedTo(ChronoUnit.SECONDS).toString())
+    return moment(time_s)
+        .map(at -> at.truncatedTo(ChronoUnit.SECONDS).toString())
+        .orElseGet(() -> Numerals.clock(time_s));
+  }
+
+  private Optional<OffsetDateTime> moment(double time_s) {
+    return start.map(s -> s.plusNanos(Math.round(time_s * 1e9)));
+  }
+
+  /** The same for people. */
+  private String when(double time_s, Messages words) {
+    return moment(time_s)
+        .map(at -> DateText.second(words, at))
         .orElseGet(() -> Numerals.clock(time_s));
   }
 
@@ -73,7 +81,11 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     List<String> lines = new ArrayList<>();
     FieldSummary.Cover cover = found.cover();
     lines.add(
-        words.text("summary.cover", at(cover.from_s()), at(cover.to_s()), hours(cover.used_s())));
+        words.text(
+            "summary.cover",
+            when(cover.from_s(), words),
+            when(cover.to_s(), words),
+            hours(cover.used_s())));
     lines.add(words.text("summary.mean", speed(found.mean().speed_m_s()), u95(found.mean())));
     lines.add(
         words.text(
@@ -128,7 +140,7 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
       lines.add(
           words.text(
               "summary.gust",
-              at(gust.peak_s()),
+              when(gust.peak_s(), words),
               speed(gust.peak_m_s()),
               speed(gust.u95_m_s()),
               whole(gust.to_s() - gust.from_s())));
@@ -142,16 +154,16 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
             mean ->
                 words.text(
                     "summary.hour",
-                    at(hour.from_s()),
+                    when(hour.from_s(), words),
                     speed(mean.speed_m_s()),
                     u95(mean),
                     speed(hour.highest_m_s()),
                     percent(mean.faintShare())))
-        .orElseGet(() -> words.text("summary.hour-none", at(hour.from_s())));
+        .orElseGet(() -> words.text("summary.hour-none", when(hour.from_s(), words)));
   }
 
   /** The hours as cells of a table: beginning, mean, U95, highest, share too faint in per cent. */
-  public List<List<String>> hours() {
+  public List<List<String>> hours(Messages words) {
     return found.hours().stream()
         .map(
             hour ->
@@ -159,20 +171,13 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
                     .map(
                         mean ->
                             List.of(
-                                hourAt(hour),
+                                when(hour.from_s(), words),
                                 speed(mean.speed_m_s()),
                                 u95(mean),
                                 speed(hour.highest_m_s()),
                                 percent(mean.faintShare())))
-                    .orElseGet(() -> List.of(hourAt(hour), "", "", "", "")))
+                    .orElseGet(() -> List.of(when(hour.from_s(), words), "", "", "", "")))
         .toList();
-  }
-
-  /** When an hour begins, with a space between day and time, where a line may end. */
-  private String hourAt(Hour hour) {
-    return start
-        .map(s -> HOUR.format(s.plusNanos(Math.round(hour.from_s() * 1e9))))
-        .orElseGet(() -> at(hour.from_s()));
   }
 
   /** The figures as JSON. */

@@ -103,7 +103,8 @@ public final class SummaryScreen extends DataScreen {
         Stream.of("from", "mean", "u95", "highest", "faint")
             .map(head -> text("air.summary.head." + head))
             .toList();
-    TableView<List<String>> hours = PlotCard.table(new PlotCard.Table(heads, summary.hours()));
+    TableView<List<String>> hours =
+        PlotCard.table(new PlotCard.Table(heads, summary.hours(desk().words())));
     hours.setId("summary-hours");
     return Stream.of(
         FigureCard.of(

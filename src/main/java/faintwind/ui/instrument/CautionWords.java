@@ -1,9 +1,8 @@
 package faintwind.ui.instrument;
 
+import faintwind.message.DateText;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.ui.frame.Desk;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Optional;
 
 /** Cautions that a screen shows and no step has. */
@@ -20,8 +19,6 @@ public final class CautionWords {
                 desk.text(
                     "turntable.caution.read-by",
                     line.who(),
-                    DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
-                        .withLocale(desk.words().locale())
-                        .format(line.at())));
+                    DateText.day(desk.words(), line.at())));
   }
 }

@@ -2,17 +2,19 @@ package faintwind.ui.listen;
 
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.job.OutputPath;
+import faintwind.job.World;
 import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
 import faintwind.job.live.LiveListener;
 import faintwind.job.live.LiveNews;
+import faintwind.job.live.RecordingFiles;
 import faintwind.job.live.SourceLook;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
-import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -121,7 +123,8 @@ public final class ListenModel {
     try {
       Files.createDirectories(folder);
       Path file = freeName();
-      Checked<Listen.Ready> opened = Listen.open(what, file, this::ask);
+      Checked<Listen.Ready> opened =
+          Listen.open(what, new OutputPath(file, OutputPath.Existing.KEEP), this::ask);
       if (!(opened instanceof Checked.Ok<Listen.Ready> ok)) {
         post(() -> refused(opened.problems()));
         return;
@@ -132,7 +135,7 @@ public final class ListenModel {
       Checked<LiveCount> done = ready.recording().run();
       post(() -> ended(done, file));
     } catch (IOException e) {
-      post(() -> view.set(View.IDLE.with(List.of(DiskWords.say(e, words)))));
+      post(() -> view.set(View.IDLE.with(List.of(words.sentence(World.problem(e))))));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -140,7 +143,7 @@ public final class ListenModel {
 
   private Path freeName() {
     Path file = folder.resolve("recording-1.csv");
-    for (int i = 2; Files.exists(file); i++) {
+    for (int i = 2; Files.exists(file) || !RecordingFiles.raw(file).isEmpty(); i++) {
       file = folder.resolve("recording-" + i + ".csv");
     }
     return file;
@@ -170,7 +173,7 @@ public final class ListenModel {
             Stage.OVER,
             words.text("listen.summary", name, count.rows(), count.gaps(), count.unreadable()),
             "",
-            List.of()));
+            count.notes(name).stream().map(words::line).toList()));
     over.accept(file);
   }
 
@@ -199,7 +202,7 @@ public final class ListenModel {
         running.get().recording().stop();
       }
     } catch (IOException e) {
-      view.set(view.get().with(List.of(DiskWords.say(e, words))));
+      view.set(view.get().with(List.of(words.sentence(World.problem(e)))));
     }
   }
 
@@ -258,7 +261,8 @@ public final class ListenModel {
       List<String> problems = new ArrayList<>();
       switch (news.kind()) {
         case CONNECTED, ENDED -> {}
-        case GAP, UNREADABLE, RECONNECTING -> problems.add(words.sentence(news.problem()));
+        case GAP, UNREADABLE, OTHER_SENDER, RECONNECTING ->
+            problems.add(words.sentence(news.problem()));
       }
       post(() -> view.set(view.get().with(problems)));
     }

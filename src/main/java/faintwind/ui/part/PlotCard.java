@@ -115,6 +115,11 @@ public final class PlotCard extends VBox {
     }
   }
 
+  /** Shows and speaks what is read or seen now. */
+  public void readOut(String words) {
+    say(words);
+  }
+
   private void say(String words) {
     if (!getChildren().contains(reading)) {
       summary = getAccessibleText();

@@ -56,7 +56,7 @@ class SummaryModelTest {
     quiet.answer();
     assertThat(model.view().get().summary().orElseThrow().overall(quiet.desk().words()))
         .anyMatch(line -> line.startsWith("Mean: 0.200 ± 0.010 m/s"));
-    assertThat(model.view().get().summary().orElseThrow().hours()).hasSize(3);
+    assertThat(model.view().get().summary().orElseThrow().hours(quiet.desk().words())).hasSize(3);
     model.save(SummaryModel.Saved.CSV);
     quiet.answer();
     assertThat(Files.readString(folder.resolve("day-summary.csv")))
@@ -99,6 +99,6 @@ class SummaryModelTest {
     model.open(Files.writeString(folder.resolve("raw.csv"), "time_s,delta_K\n0,20\n"));
     quiet.answer();
     assertThat(model.next().get().mark()).isEqualTo(Mark.BLOCKED);
-    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("no converted log"));
+    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("not a converted log"));
   }
 }

@@ -49,7 +49,8 @@ class ListenModelTest {
                         address,
                         text,
                         Optional.empty(),
-                        Optional.of(new Listen.BySpeed(by, SpeedSettings.usual(by)))),
+                        Optional.of(new Listen.BySpeed(by, SpeedSettings.usual(by))),
+                        Listen.Raw.KEPT),
                 problems -> {
                   throw new AssertionError(problems);
                 }));
