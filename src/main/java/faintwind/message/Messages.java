@@ -1,11 +1,13 @@
 package faintwind.message;
 
 import java.text.MessageFormat;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Pattern;
 
 /**
  * The words of the program in one language. Immutable; safe from any thread. A key that is missing
@@ -14,6 +16,9 @@ import java.util.ResourceBundle;
  */
 public final class Messages {
   private static final String BUNDLE = "faintwind.messages";
+  private static final Pattern TIME =
+      Pattern.compile(
+          "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)");
 
   private final Locale locale;
   private final ResourceBundle bundle;
@@ -81,15 +86,24 @@ public final class Messages {
     return ".!?:;".indexOf(sentence.charAt(sentence.length() - 1)) < 0 ? "." : "";
   }
 
-  /** A detail that is the key of a field's name stands for the name. */
+  /**
+   * A detail that is the key of a field's name becomes the name; a time, the time as people read
+   * it.
+   */
   private Object[] arguments(Problem problem) {
     List<String> arguments = new ArrayList<>();
     arguments.add(problem.found());
     for (String detail : problem.details()) {
       boolean name = detail.startsWith("field.") && bundle.containsKey(detail);
-      arguments.add(name ? text(detail) : detail);
+      arguments.add(name ? text(detail) : time(detail));
     }
     return arguments.toArray();
+  }
+
+  private String time(String detail) {
+    return TIME.matcher(detail).matches()
+        ? new DateForm(language()).zoned(OffsetDateTime.parse(detail))
+        : detail;
   }
 
   /** The sentence, and after it in brackets the place in the input; the run is left out. */

@@ -4,6 +4,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.ui.field.FieldPage;
 import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
@@ -29,6 +30,7 @@ import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,6 +63,7 @@ public final class FaintwindWindow {
   private final Workspace own;
   private Workspace workspace;
   private final LiveTables tables;
+  private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -72,6 +75,9 @@ public final class FaintwindWindow {
   private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
+
+  /** Empty at the first start. */
+  private Optional<Place> place = Optional.empty();
 
   /**
    * A window on a folder of instruments.
@@ -96,6 +102,7 @@ public final class FaintwindWindow {
     own = new Workspace(kept.folder(), clock);
     workspace = own;
     tables = new LiveTables(desk);
+    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
@@ -148,6 +155,12 @@ public final class FaintwindWindow {
     fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
+  }
+
+  /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
+  public void showField(Path calibration) {
+    show(DataScreens.field(desk, calibration));
+    strip.showHome(workspace.name());
   }
 
   private void firstStartDone() {
@@ -227,8 +240,8 @@ public final class FaintwindWindow {
   }
 
   private void help() {
-    // The whole help is one note in the margin: the keys.
-    desk.notes().toggle(HelpNote.keys(desk.words()), nextLine);
+    Node asker = Optional.ofNullable(scene.getFocusOwner()).orElse(nextLine);
+    screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
   }
 
   /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
@@ -246,21 +259,26 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    screen
-        .flatMap(Screen::unsaved)
-        .ifPresentOrElse(
-            unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
+    leave(() -> come(place));
   }
 
-  private void come(Place place) {
-    frame.rehearsal(place != Place.HOME && instrument.get().rehearsal());
-    show(place == Place.HOME ? home() : screenAt(place, instrument.get()));
-    if (place == Place.HOME) {
+  /** Leaves the screen, once it is said what becomes of what is not kept. */
+  private void leave(Runnable then) {
+    screen
+        .flatMap(Screen::unsaved)
+        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
+  }
+
+  private void come(Place there) {
+    place = Optional.of(there);
+    frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
+    show(there == Place.HOME ? home() : screenAt(there, instrument.get()));
+    if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
     } else {
       OpenInstrument opened = instrument.get();
-      strip.showInstrument(opened.name(), place, opened.mark());
+      strip.showInstrument(opened.name(), there, opened.mark());
     }
   }
 
@@ -275,7 +293,7 @@ public final class FaintwindWindow {
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> DataScreens.field(desk, opened, tables);
+      case FIELD -> field.page(FieldPage.LOG, opened);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };

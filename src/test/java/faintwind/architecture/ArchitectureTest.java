@@ -15,6 +15,9 @@ import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.lang.ConditionEvents;
 import com.tngtech.archunit.lang.SimpleConditionEvent;
+import faintwind.job.CrashReport;
+import faintwind.job.formula.KeepFormula;
+import faintwind.job.formula.TypedDay;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,6 +72,24 @@ class ArchitectureTest {
           .because("time and seed arrive as arguments, so that every result can be had again");
 
   @ArchTest
+  static final ArchRule datesArePutIntoWordsInOnePlace =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "faintwind.ui..",
+              "faintwind.report..",
+              "faintwind.command..",
+              "faintwind.terminal..",
+              "faintwind.guide..",
+              "faintwind.job..")
+          .and()
+          .doNotBelongToAnyOf(TypedDay.class, CrashReport.class, KeepFormula.class)
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.time.format.DateTimeFormatter")
+          .because("DateText says days to people; the three read a day or name a file by it");
+
+  @ArchTest
   static final ArchRule javafxOnlyInUi =
       noClasses()
           .that()
@@ -77,6 +98,22 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAnyPackage("javafx..", "org.controlsfx..", "atlantafx..")
           .because("everything but the window works without a display");
+
+  @ArchTest
+  static final ArchRule connectionsOnlyInDevice =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.device")
+          .should()
+          .dependOnClassesThat()
+          .haveNameMatching(
+              "java\\.net\\.(.*Socket.*|.*URLConnection|Inet.*|http\\..*)"
+                  + "|java\\.nio\\.channels\\..*(Socket|Datagram).*")
+          .orShould()
+          .callMethod(java.net.URL.class, "openStream")
+          .orShould()
+          .callMethod(java.net.URL.class, "openConnection")
+          .because("nothing is opened that nobody asked for, the window included");
 
   @ArchTest
   static final ArchRule jacksonAndCsvOnlyInFiles =

@@ -47,7 +47,8 @@ class AirCommandsTest {
                 "summary", speeds(), "--limit", "0.2,0.305", "--out", table, "--picture", svg))
         .as(shell.said())
         .isZero();
-    assertThat(shell.said()).contains("Mean: 0.203 ± 0.012 m/s", "Hour from 2026-09-19T18:00");
+    assertThat(shell.said())
+        .contains("Mean: 0.203 ± 0.012 m/s", "Hour from 19 September 2026, 18:00:00");
     assertThat(Files.readString(table))
         .startsWith("figure,at,value,u95,least,most,unit\n")
         .contains("\nabove,0.2,0.5,,0.5,0.5,share\n")
@@ -178,6 +179,16 @@ class AirCommandsTest {
         .contains(
             "\"kind\":\"survey\",\"file\":\"places.csv\",\"sha256\":",
             "\"kind\":\"survey\",\"file\":\"survey.json\",\"sha256\":");
+    Path figures = instrument.resolve("summary.csv");
+    Path picture = instrument.resolve("summary.svg");
+    assertThat(
+            shell.run("summary", speeds(), "--out", figures, "--picture", picture, "--who", "Jo"))
+        .as(shell.said())
+        .isZero();
+    assertThat(Files.readString(instrument.resolve("journal.jsonl")))
+        .contains(
+            "\"kind\":\"summary\",\"file\":\"summary.csv\",\"sha256\":",
+            "\"kind\":\"summary\",\"file\":\"summary.svg\",\"sha256\":");
     assertThat(shell.run("check", instrument)).as(shell.said()).isZero();
     Files.writeString(result, "{}");
     assertThat(shell.run("check", instrument)).isEqualTo(3);

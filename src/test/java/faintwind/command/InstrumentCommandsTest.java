@@ -78,7 +78,7 @@ class InstrumentCommandsTest {
     assertThat(state().name()).contains("Rind 1");
     assertThat(Journal.in(folder).content().entries().get(0).who()).isEqualTo("Käthe");
     assertThat(run("new", folder, "--name", "Rind 1")).isEqualTo(3);
-    assertThat(said()).contains("There is an instrument in");
+    assertThat(said()).contains("There is already an instrument in");
     assertThat(events()).hasSize(1);
     assertThat(run("check", folder)).isZero();
   }
@@ -133,10 +133,10 @@ class InstrumentCommandsTest {
     run("new", folder);
     Path stray = Files.writeString(folder.resolve("others.txt"), "x");
     assertThat(run("check", folder)).isZero();
-    assertThat(said()).contains("others.txt").contains("no entry names it");
+    assertThat(said()).contains("others.txt").contains("No entry names this file");
     assertThat(run("note", folder, "--file", stray)).isZero();
     assertThat(run("check", folder)).isZero();
-    assertThat(said()).doesNotContain("no entry names it");
+    assertThat(said()).doesNotContain("No entry names this file");
   }
 
   @Test
@@ -152,7 +152,7 @@ class InstrumentCommandsTest {
             "runs/set-1/zero.csv",
             "runs/set-1/runs.csv");
     assertThat(run("check", folder)).isZero();
-    assertThat(said()).doesNotContain("no entry names it");
+    assertThat(said()).doesNotContain("No entry names this file");
   }
 
   @Test

@@ -93,7 +93,7 @@ class RecheckCommandTest {
   void oneThatReadsATenthLessIsDue() throws IOException {
     Path runs = runs(faster(1.1), "spin03", "spin06");
     assertThat(shell.run("recheck", CALIBRATION, runs)).as(shell.said()).isEqualTo(4);
-    assertThat(shell.said()).contains("they differ").contains("to be calibrated again");
+    assertThat(shell.said()).contains("they differ").contains("Calibrate the instrument again");
     assertThat(shell.said().lines().filter(line -> line.contains("En -")).toList()).hasSize(2);
   }
 

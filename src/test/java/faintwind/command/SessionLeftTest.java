@@ -30,7 +30,7 @@ class SessionLeftTest {
     assertThat(shell.run("check", rind)).as(shell.said()).isZero();
     assertThat(shell.said())
         .contains("(runs/2026-10-01/session.csv)", "(runs/2026-10-01/runs.csv)")
-        .contains("this was recorded in a session at the turntable")
+        .contains("This was recorded in a session at the turntable")
         .contains("note " + rind + " --runs " + left.resolve("runs.csv"));
     assertThat(shell.run("note", rind, "--runs", left.resolve("runs.csv"), "--who", "Jo"))
         .as(shell.said())

@@ -86,7 +86,7 @@ class SizeCommandTest {
     Path design = changed("\"bore_mm\": 3.3", "\"bore_mm\": 13");
     assertThat(size(design.toString(), "--json")).isEqualTo(3);
     assertThat(out.size()).isZero();
-    assertThat(told()).contains("does not go into a ball");
+    assertThat(told()).contains("does not fit into a ball");
   }
 
   @Test
@@ -138,7 +138,7 @@ class SizeCommandTest {
     Path print = tmp.resolve("parts.pdf");
     assertThat(size(design.toString(), "--parts", page.toString())).isZero();
     assertThat(Files.readString(page))
-        .contains("5.00", "Total: 5.00 €, without 103 parts", "Smallest speed that can be told");
+        .contains("5.00", "Total: 5.00 €, without 103 parts", "Smallest detectable speed");
     assertThat(told()).contains("The price of \"bal\" belongs to no part of this list");
     assertThat(size(design.toString(), "--parts", print.toString())).isZero();
     assertThat(Files.readAllBytes(print)).startsWith("%PDF".getBytes(StandardCharsets.US_ASCII));
@@ -151,7 +151,7 @@ class SizeCommandTest {
     String text = out.toString(StandardCharsets.UTF_8);
     assertThat(text).containsPattern("Delta at 1 m/s: .*outside range");
     assertThat(text).containsPattern("Time constant in still air: .*outside range");
-    assertThat(text).containsPattern("Smallest speed .*outside range");
+    assertThat(text).containsPattern("Smallest detectable speed.*outside range");
     assertThat(told()).containsOnlyOnce("The air is outside the range of its properties");
   }
 

@@ -57,7 +57,7 @@ class StepsCommandTest {
   void anUnknownStageIsRefusedAndNothingIsWritten() {
     Path page = temp.resolve("moon.pdf");
     assertThat(run("steps", CELLAR, "--stage", "moon", "--out", page.toString())).isEqualTo(3);
-    assertThat(told()).contains("there is no stage moon. Expected one of: 01-design");
+    assertThat(told()).contains("There is no stage moon. Expected one of: 01-design");
     assertThat(page).doesNotExist();
   }
 

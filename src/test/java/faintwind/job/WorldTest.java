@@ -18,7 +18,7 @@ class WorldTest {
   static Stream<Arguments> failures() {
     return Stream.of(
         Arguments.of(new NoSuchFileException("/a/b"), "/a/b: There is no such file or folder."),
-        Arguments.of(new AccessDeniedException("/a/b"), "/a/b: There is no permission to use it."),
+        Arguments.of(new AccessDeniedException("/a/b"), "/a/b: Permission to use it is missing."),
         Arguments.of(new NotDirectoryException("/a"), "/a: There is no such folder."),
         Arguments.of(
             new FileSystemException("/a/b", null, "Read-only file system"),

@@ -128,7 +128,7 @@ class DiskFaultsJourneyTest {
                 .fireEvent(Presses.doubleClick()));
     Waiting.until(
         () -> second.wordsHere("#next-line").contains("Somebody else has this instrument open"));
-    assertThat(second.wordsHere("#next-line")).contains("Ida", "can be read meanwhile");
+    assertThat(second.wordsHere("#next-line")).contains("Ida", "can be read here");
     second.pictures("second-window");
     second.close();
     first.close();

@@ -60,7 +60,7 @@ class PutInForceJourneyTest {
     robot.interact(() -> journey.window().desk().go().accept(Place.FORMULA));
     Waiting.until(() -> journey.there("#formula-gate") && journey.there("#formula-loss"));
     assertThat(journey.there("#formula-force")).isFalse();
-    assertThat(journey.words("#next-sentence")).isEqualTo("This formula does not meet the build.");
+    assertThat(journey.words("#next-sentence")).isEqualTo("This formula disagrees with the build.");
     assertThat(journey.words("#formula-open")).contains("Open in the build", "Not finished:");
     assertThat(journey.words("#formula-gate")).contains("Difference in still air", "Suspect");
     journey.pictures("in-force-held");

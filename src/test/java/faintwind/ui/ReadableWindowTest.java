@@ -6,6 +6,7 @@ import faintwind.message.Messages;
 import faintwind.ui.frame.Theme;
 import faintwind.ui.measure.Finding;
 import faintwind.ui.measure.LaidOut;
+import faintwind.ui.measure.OtherDates;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -105,6 +106,8 @@ class ReadableWindowTest {
 
   private void measure(Journey journey, String name, List<Size> sizes, List<Theme> themes) {
     Parent root = journey.stage().getScene().getRoot();
+    OtherDates.under(root)
+        .forEach(text -> findings.computeIfAbsent(name, n -> new ArrayList<>()).add(text));
     double wide = root.getLayoutBounds().getWidth();
     double high = root.getLayoutBounds().getHeight();
     for (Theme theme : themes) {

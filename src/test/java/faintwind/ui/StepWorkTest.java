@@ -98,7 +98,7 @@ class StepWorkTest {
     open();
     Waiting.until(() -> journey.there("#confirm-time"));
     assertThat(journey.there("#finish-step")).isFalse();
-    assertThat(journey.words("#step-clock")).contains("once somebody says that the date is right");
+    assertThat(journey.words("#step-clock")).contains("once somebody confirms the date");
     journey.fire("#confirm-time");
     Waiting.until(() -> journey.there("#finish-step"));
     assertThat(journey.state("r").standing(Event.ClockConfirmed.class, "coat-parts"))

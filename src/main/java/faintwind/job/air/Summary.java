@@ -10,6 +10,7 @@ import faintwind.calibration.field.Summarise;
 import faintwind.files.JsonForm;
 import faintwind.files.air.SpeedsFile;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
@@ -50,19 +51,41 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     return -start.toLocalTime().toNanoOfDay() / 1e9;
   }
 
-  /** A time of the log as the clock shows it, or as hours since its beginning. */
+  /** A time of the log for a table: ISO 8601, or hours since its beginning. */
   String at(double time_s) {
-    return start
-        .map(s -> s.plusNanos(Math.round(time_s * 1e9)).truncatedTo(ChronoUnit.SECONDS).toString())
+    return moment(time_s)
+        .map(at -> at.truncatedTo(ChronoUnit.SECONDS).toString())
+        .orElseGet(() -> Numerals.clock(time_s));
+  }
+
+  private Optional<OffsetDateTime> moment(double time_s) {
+    return start.map(s -> s.plusNanos(Math.round(time_s * 1e9)));
+  }
+
+  /** The same for people. */
+  private String when(double time_s, Messages words) {
+    return moment(time_s)
+        .map(at -> DateText.second(words, at))
         .orElseGet(() -> Numerals.clock(time_s));
   }
 
   /** The figures in words, a line each. */
   public List<String> lines(Messages words) {
+    List<String> lines = overall(words);
+    found.hours().forEach(hour -> lines.add(hour(words, hour)));
+    return lines;
+  }
+
+  /** The same without the hours. */
+  public List<String> overall(Messages words) {
     List<String> lines = new ArrayList<>();
     FieldSummary.Cover cover = found.cover();
     lines.add(
-        words.text("summary.cover", at(cover.from_s()), at(cover.to_s()), hours(cover.used_s())));
+        words.text(
+            "summary.cover",
+            when(cover.from_s(), words),
+            when(cover.to_s(), words),
+            hours(cover.used_s())));
     lines.add(words.text("summary.mean", speed(found.mean().speed_m_s()), u95(found.mean())));
     lines.add(
         words.text(
@@ -78,7 +101,6 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     }
     lines.addAll(figures(words));
     lines.addAll(gusts(words));
-    found.hours().forEach(hour -> lines.add(hour(words, hour)));
     return lines;
   }
 
@@ -118,7 +140,7 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
       lines.add(
           words.text(
               "summary.gust",
-              at(gust.peak_s()),
+              when(gust.peak_s(), words),
               speed(gust.peak_m_s()),
               speed(gust.u95_m_s()),
               whole(gust.to_s() - gust.from_s())));
@@ -132,12 +154,30 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
             mean ->
                 words.text(
                     "summary.hour",
-                    at(hour.from_s()),
+                    when(hour.from_s(), words),
                     speed(mean.speed_m_s()),
                     u95(mean),
                     speed(hour.highest_m_s()),
                     percent(mean.faintShare())))
-        .orElseGet(() -> words.text("summary.hour-none", at(hour.from_s())));
+        .orElseGet(() -> words.text("summary.hour-none", when(hour.from_s(), words)));
+  }
+
+  /** The hours as cells of a table: beginning, mean, U95, highest, share too faint in per cent. */
+  public List<List<String>> hours(Messages words) {
+    return found.hours().stream()
+        .map(
+            hour ->
+                hour.mean()
+                    .map(
+                        mean ->
+                            List.of(
+                                when(hour.from_s(), words),
+                                speed(mean.speed_m_s()),
+                                u95(mean),
+                                speed(hour.highest_m_s()),
+                                percent(mean.faintShare())))
+                    .orElseGet(() -> List.of(when(hour.from_s(), words), "", "", "", "")))
+        .toList();
   }
 
   /** The figures as JSON. */

@@ -7,6 +7,7 @@ import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.guide.turntable.Advice;
@@ -14,6 +15,7 @@ import faintwind.guide.turntable.DoneStep;
 import faintwind.guide.turntable.ExpectedCourse;
 import faintwind.guide.turntable.LiveGuide;
 import faintwind.guide.turntable.LiveReading;
+import faintwind.job.OutputPath;
 import faintwind.job.World;
 import faintwind.job.turntable.SessionNote;
 import faintwind.job.turntable.SessionTable;
@@ -82,7 +84,12 @@ public final class LiveSession {
       Preparation plan,
       Optional<RehearsalHand> hand,
       DoubleSupplier seconds) {
-    recording = new LiveRecording(input, folder.resolve(RECORDING));
+    double still = Math.abs(plan.course().settled(0));
+    Possible possible = input.possible().byDesign(input.head().unit(), still);
+    recording =
+        new LiveRecording(
+            input.within(possible),
+            new OutputPath(folder.resolve(RECORDING), OutputPath.Existing.KEEP));
     provenance = input.head().provenance();
     unit = input.head().unit();
     this.folder = folder;
@@ -249,8 +256,8 @@ public final class LiveSession {
   }
 
   /** Takes turns found in a sound recording for those of a spin. */
-  public synchronized void count(int spin, BeatTimes.Turning turning, List<Problem> doubts) {
-    replace(spin, SpinTurns.marked(turning), doubts);
+  public synchronized void count(int spin, SpinTurns heard, List<Problem> doubts) {
+    replace(spin, heard, doubts);
   }
 
   private void replace(int spin, SpinTurns turns, List<Problem> doubts) {

@@ -7,23 +7,19 @@ import faintwind.guide.Situation;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** What can be done now on an instrument, what waits for which clock, and what waits for what. */
 public final class OrderText {
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'x", Locale.ROOT);
-
   private final Clock clock;
   private final Messages messages;
 
@@ -124,7 +120,8 @@ public final class OrderText {
             .map(Step.ClockSpec::label)
             .map(label -> situation.fill(label, messages))
             .orElse("");
-    String end = step.clock().map(StepClock::end).map(MINUTE::format).orElse("");
+    String end =
+        step.clock().map(StepClock::end).map(at -> DateText.zoned(messages, at)).orElse("");
     return messages.text("order.clock", step.step().title(), step.step().id(), what, end);
   }
 

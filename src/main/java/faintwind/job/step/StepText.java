@@ -11,6 +11,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -20,10 +21,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -31,9 +30,6 @@ import java.util.Optional;
  * is shut, what it asks by id, what was entered and what is missing.
  */
 public final class StepText {
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'xxx", Locale.ROOT);
-
   private final Clock clock;
   private final Messages words;
 
@@ -80,7 +76,7 @@ public final class StepText {
         situation
             .state()
             .acknowledged(step.id(), caution.id())
-            .map(line -> words.text("step-text.read", line.who(), MINUTE.format(line.at())))
+            .map(line -> words.text("step-text.read", line.who(), DateText.zoned(words, line.at())))
             .orElseGet(() -> words.text("step-text.unread", caution.id()));
     return List.of(
         words.text(
@@ -126,7 +122,7 @@ public final class StepText {
             situation.fill(reading.expected(), words)));
     for (Standing<ReadingEntered> line : situation.state().history(step.id(), reading.id())) {
       String typed = line.event().typed();
-      String at = MINUTE.format(line.at());
+      String at = DateText.zoned(words, line.at());
       lines.add(
           line.strike()
               .map(
@@ -166,7 +162,7 @@ public final class StepText {
                         situation.fill(asked.label(), words),
                         at.clock()
                             .map(StepClock::end)
-                            .map(end -> words.text("step-text.ends", MINUTE.format(end)))
+                            .map(end -> words.text("step-text.ends", DateText.zoned(words, end)))
                             .orElseGet(() -> words.text("step-text.not-started")))));
     at.step().asks().photo().ifPresent(of -> lines.add(words.text("step-text.photo", of)));
     return lines;

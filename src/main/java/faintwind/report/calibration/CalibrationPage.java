@@ -32,7 +32,7 @@ public final class CalibrationPage {
               Chapter chapter = new Chapter(html, words, 2);
               chapter.say(
                   "calibration-page.made",
-                  LogWords.time(calibration.origin().created()),
+                  words.time(calibration.origin().created()),
                   calibration.origin().softwareVersion(),
                   calibration.signal().unit().column());
               if (calibration.rehearsal()) {

@@ -5,9 +5,9 @@ import faintwind.calibration.compare.Comparison;
 import faintwind.calibration.compare.Comparison.AtSpeed;
 import faintwind.calibration.compare.Comparison.Cause;
 import faintwind.calibration.compare.Comparison.Change;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
-import faintwind.report.page.LogWords;
 import java.util.List;
 
 /** A comparison of two calibrations as a sentence and rows of texts, for page, window and line. */
@@ -31,8 +31,8 @@ public record ComparisonTables(
     return messages.text("compare.which", when(earlier), when(later));
   }
 
-  private static String when(Calibration calibration) {
-    return LogWords.time(calibration.origin().validFrom());
+  private String when(Calibration calibration) {
+    return DateText.zoned(messages, calibration.origin().validFrom());
   }
 
   /** What may have changed, likeliest first; empty where they agree. */

@@ -4,6 +4,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Run;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.report.paint.PlotFigure;
 import faintwind.report.picture.PlotToken;
@@ -169,7 +170,7 @@ public final class CalibrationPlots {
       Calibration calibration = calibrations.get(i);
       lines.add(
           PlotLine.of(
-              calibration.origin().validFrom().toLocalDate().toString(),
+              DateText.day(messages, calibration.origin().validFrom()),
               LossCurve.of(calibration).points(),
               PlotLook.series(i + 1)));
     }

@@ -137,7 +137,7 @@ public final class BuildLog {
     chapter.say(
         "build-log.calibration.origin",
         formula.file(),
-        LogWords.time(calibration.origin().created()),
+        words.time(calibration.origin().created()),
         calibration.origin().softwareVersion(),
         calibration.signal().unit().column());
     new CalibrationSections(chapter).write(calibration, formula.look(), Optional.empty());

@@ -41,7 +41,7 @@ final class BuildLogLedger {
               text ->
                   rows.add(
                       List.of(
-                          Html.escaped(LogWords.time(line.at())),
+                          Html.escaped(to.words().time(line.at())),
                           Html.escaped(line.who()),
                           to.words().entry(line, text))));
     }

@@ -26,9 +26,9 @@ final class FieldLogTable {
 
   private static List<String> row(FieldLog log, LogWords words) {
     return List.of(
-        Html.escaped(LogWords.time(log.from()))
+        Html.escaped(words.time(log.from()))
             + "<br/>"
-            + Html.escaped(words.text("build-log.logs.to", LogWords.time(log.to()))),
+            + Html.escaped(words.text("build-log.logs.to", words.time(log.to()))),
         log.shape().map(shape -> shape(shape, words)).orElse(""),
         Html.span("mono", log.name())
             + "<br/>"

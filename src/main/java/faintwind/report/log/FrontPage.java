@@ -175,7 +175,7 @@ final class FrontPage {
                 facts.add(
                     fact(
                         "front.since",
-                        LogWords.time(InstrumentState.countsFrom(line)) + ", " + line.who())));
+                        words.time(InstrumentState.countsFrom(line)) + ", " + line.who())));
     content.formula().ifPresent(formula -> ofCalibration(formula.calibration(), facts));
     due()
         .ifPresent(
@@ -183,7 +183,7 @@ final class FrontPage {
                 facts.add(
                     fact(
                         "front.due-date",
-                        LogWords.time(due.at()) + " (" + words.text(due.cause().key()) + ")")));
+                        words.time(due.at()) + " (" + words.text(due.cause().key()) + ")")));
     facts.add(fact("front.meets", meets()));
     return facts;
   }
@@ -197,7 +197,7 @@ final class FrontPage {
     if (!state.head().isEmpty()) {
       facts.add(new Fact(words.text("front.head"), mono(state.head())));
     }
-    facts.add(fact("build-log.printed", LogWords.time(now) + ", Faintwind " + content.software()));
+    facts.add(fact("build-log.printed", words.time(now) + ", Faintwind " + content.software()));
     return facts;
   }
 
@@ -221,7 +221,7 @@ final class FrontPage {
 
   private String measured(Measured measured) {
     List<String> parts = new ArrayList<>();
-    parts.add(LogWords.time(measured.last()));
+    parts.add(words.time(measured.last()));
     for (Measured.By by : Measured.By.values()) {
       measured.by(by).ifPresent(text -> parts.add(words.text("front.by." + by.word(), text)));
     }
@@ -245,8 +245,8 @@ final class FrontPage {
     long settled = progress.steps().stream().filter(s -> s.state().settled()).count();
     return words.text(
         "front.built.value",
-        LogWords.time(state.lines().get(0).at()),
-        LogWords.time(last),
+        words.time(state.lines().get(0).at()),
+        words.time(last),
         people,
         settled,
         progress.steps().size());

@@ -1,25 +1,21 @@
 package faintwind.report.page;
 
 import faintwind.guide.StepState;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Words, figures and marks of the build log. */
 public record LogWords(Messages messages) {
-  private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'x", Locale.ROOT);
-
   public String text(String key, Object... arguments) {
     return messages.text(key, arguments);
   }
 
   /** A time as every page writes it: the day, the minute, the zone. */
-  public static String time(OffsetDateTime at) {
-    return MINUTE.format(at);
+  public String time(OffsetDateTime at) {
+    return DateText.zoned(messages, at);
   }
 
   public String whoWhen(String who, OffsetDateTime at) {

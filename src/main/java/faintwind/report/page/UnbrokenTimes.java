@@ -3,12 +3,14 @@ package faintwind.report.page;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Keeps each time of a page on one line: without it a narrow column breaks at every hyphen. */
+/** Lets a time of a page break in a narrow column only between its day and its minute. */
 final class UnbrokenTimes {
   private static final Pattern PIECE =
       Pattern.compile("<(style|title|svg)\\b.*?</\\1>|<[^>]*>|[^<]+", Pattern.DOTALL);
   private static final Pattern TIME =
-      Pattern.compile("\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d UTC[+-]\\d\\d(?::?\\d\\d)?");
+      Pattern.compile("(\\d{1,2} \\p{L}+ \\d{4},) (\\d\\d:\\d\\d UTC[+-]\\d\\d(?::?\\d\\d)?)");
+  private static final String UNBROKEN =
+      "<span class=\"time\">$1</span> <span class=\"time\">$2</span>";
 
   private UnbrokenTimes() {}
 
@@ -18,10 +20,7 @@ final class UnbrokenTimes {
     Matcher pieces = PIECE.matcher(xhtml);
     while (pieces.find()) {
       String piece = pieces.group();
-      page.append(
-          piece.charAt(0) == '<'
-              ? piece
-              : TIME.matcher(piece).replaceAll("<span class=\"time\">$0</span>"));
+      page.append(piece.charAt(0) == '<' ? piece : TIME.matcher(piece).replaceAll(UNBROKEN));
     }
     return page.toString();
   }

@@ -7,6 +7,7 @@ import faintwind.guide.StepState;
 import faintwind.guide.checklist.Card;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.report.card.StepCards;
 import faintwind.report.page.Html;
@@ -91,7 +92,7 @@ public final class StepSheets {
         messages.text(
             "print.printed",
             content.name(),
-            LogWords.time(content.situation().now()),
+            DateText.zoned(messages, content.situation().now()),
             content.checklist().id() + " " + content.checklist().version(),
             content.checklist().sha256().substring(0, 12)));
     Set<Card> printed = new HashSet<>();

@@ -2,6 +2,7 @@ package faintwind.ui.field;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.UsualAverage;
+import faintwind.message.DateText;
 import faintwind.message.Numerals;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
@@ -9,7 +10,6 @@ import faintwind.ui.part.Note;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.WhyLink;
 import faintwind.ui.part.Words;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -82,9 +82,7 @@ final class FieldMargin extends VBox {
             desk.words());
     Boxes.grow(head);
     HBox row = Boxes.row("row", head, why);
-    String date =
-        DateTimeFormatter.ofPattern("d MMMM yyyy", desk.words().locale())
-            .format(calibration.origin().validFrom());
+    String date = DateText.day(desk.words(), calibration.origin().validFrom());
     String average = Numerals.places(UsualAverage.of(calibration), 0);
     getChildren().addAll(row, Rows.soft(desk.text("field.how.text", date, average)));
   }

@@ -6,11 +6,11 @@ import faintwind.calibration.speed.SpeedFlag;
 import faintwind.job.field.FieldFindings;
 import faintwind.job.field.FieldRows;
 import faintwind.job.field.LookedAtLog;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.ui.part.TimeText;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,7 +59,7 @@ final class FieldWords {
   String title() {
     String when =
         look.start()
-            .map(s -> DateTimeFormatter.ofPattern("EEEE d MMMM", words.locale()).format(s))
+            .map(s -> DateText.day(words, s))
             .orElse(words.text("field.title.length", TimeText.of(words, findings.length_s())));
     return words.text("field.title", when, course());
   }
@@ -190,8 +190,7 @@ final class FieldWords {
 
   /** The time of day, with the day where the log has more than one of the same. */
   private String clock(OffsetDateTime at) {
-    String pattern = findings.length_s() > DAY_S ? "EEE HH:mm" : "HH:mm";
-    return DateTimeFormatter.ofPattern(pattern, words.locale()).format(at);
+    return findings.length_s() > DAY_S ? DateText.minute(words, at) : DateText.clock(at);
   }
 
   private static OffsetDateTime at(OffsetDateTime start, double time_s) {

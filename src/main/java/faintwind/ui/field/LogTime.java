@@ -1,13 +1,12 @@
 package faintwind.ui.field;
 
 import faintwind.job.field.LookedAtLog;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.report.plot.PlotAxis;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -21,8 +20,6 @@ import java.util.Optional;
 record LogTime(Messages words, Optional<OffsetDateTime> origin, double length_s) {
   private static final double DAY_S = 86_400;
   private static final double MILLI = 1e-3;
-  private static final DateTimeFormatter SECOND =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss", Locale.ROOT);
 
   /** The axis of one log. */
   static LogTime of(Messages words, LookedAtLog look, double length_s) {
@@ -38,12 +35,8 @@ record LogTime(Messages words, Optional<OffsetDateTime> origin, double length_s)
       return PlotAxis.of(words.text("plot.minutes"), PlotAxis.Scale.MINUTES);
     }
     return inDays()
-        ? PlotAxis.linear(words.text("plot.days", day(origin.get())))
+        ? PlotAxis.linear(words.text("plot.days", DateText.day(words, origin.get())))
         : PlotAxis.of(words.text("plot.time"), PlotAxis.Scale.CLOCK);
-  }
-
-  private String day(OffsetDateTime at) {
-    return DateTimeFormatter.ofPattern("EEEE d MMMM", words.locale()).format(at);
   }
 
   /** Where on the axis a time of a log lies. */
@@ -68,28 +61,26 @@ record LogTime(Messages words, Optional<OffsetDateTime> origin, double length_s)
   /** A place on the axis in words. */
   String said(double at) {
     return origin
-        .map(o -> clock(o.plus(Duration.ofMillis(Math.round(at * unit_s() / MILLI)))))
+        .map(
+            o ->
+                DateText.second(
+                    words, o.plus(Duration.ofMillis(Math.round(at * unit_s() / MILLI)))))
         .orElseGet(() -> words.text("field.time.minute", Math.round(at / 60)));
-  }
-
-  private String clock(OffsetDateTime at) {
-    return DateTimeFormatter.ofPattern("EEE d MMM HH:mm:ss", words.locale()).format(at);
   }
 
   /** The zone of the axis, such as UTC+02; empty where nobody knows the day. */
   String zone() {
-    return origin.map(LogTime::zone).orElse("");
-  }
-
-  private static String zone(OffsetDateTime at) {
-    return DateTimeFormatter.ofPattern("'UTC'x", Locale.ROOT).format(at);
+    return origin.map(DateText::zone).orElse("");
   }
 
   /** The time of a row of a log, to the second; with its zone where that is not the axis's. */
   String row(LookedAtLog look, double time_s) {
     return look.start()
         .map(s -> s.plus(Duration.ofMillis(Math.round(time_s / MILLI))))
-        .map(at -> zone(at).equals(zone()) ? SECOND.format(at) : SECOND.format(at) + " " + zone(at))
+        .map(
+            at ->
+                DateText.second(words, at)
+                    + (DateText.zone(at).equals(zone()) ? "" : " " + DateText.zone(at)))
         .orElseGet(() -> words.text("field.time.second", Math.round(time_s)));
   }
 }

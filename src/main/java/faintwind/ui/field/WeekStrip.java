@@ -1,6 +1,7 @@
 package faintwind.ui.field;
 
 import faintwind.job.field.KeptLogs;
+import faintwind.message.DateText;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
@@ -9,10 +10,8 @@ import java.time.DayOfWeek;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAdjusters;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
@@ -32,8 +31,6 @@ final class WeekStrip extends VBox {
   private static final double DAY_S = 86_400;
   private static final double LEAST_SHARE = 0.015;
   private static final double TRACK_EM = 1.2;
-  private static final DateTimeFormatter CLOCK =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
   private final Desk desk;
   private final List<KeptLogs.Log> logs;
@@ -86,7 +83,12 @@ final class WeekStrip extends VBox {
     HBox head =
         Boxes.row(
             "ways",
-            Words.label(desk.text("field.week", monday, monday.plusDays(DAYS - 1)), "semibold"));
+            Words.label(
+                desk.text(
+                    "field.week",
+                    DateText.day(desk.words(), monday),
+                    DateText.day(desk.words(), monday.plusDays(DAYS - 1))),
+                "semibold"));
     if (logs.stream().anyMatch(log -> log.span().from().toLocalDate().isBefore(monday))) {
       head.getChildren()
           .add(Words.link("field-week-before", desk.text("field.week.before"), () -> go(-1)));
@@ -118,7 +120,7 @@ final class WeekStrip extends VBox {
         track.getChildren().add(bar(log, date, track));
       }
     }
-    String name = DateTimeFormatter.ofPattern("EEE d", desk.words().locale()).format(date);
+    String name = DateText.weekday(desk.words(), date);
     return new VBox(Words.label(name, "fine", "soft"), track);
   }
 
@@ -145,8 +147,8 @@ final class WeekStrip extends VBox {
     String text =
         desk.text(
             "field.week.log",
-            CLOCK.format(log.span().from()),
-            CLOCK.format(log.span().to()),
+            DateText.minute(desk.words(), log.span().from()),
+            DateText.minute(desk.words(), log.span().to()),
             String.valueOf(Path.of(log.name()).getFileName()));
     Hyperlink link =
         Words.link("field-week-log-" + (place + 1), text, () -> open.accept(log.file()));

@@ -13,6 +13,7 @@ import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
@@ -69,7 +70,13 @@ public final class InstrumentFormula implements FormulaWays {
   private Calibrate.Settings settings(MeasuredWhen said) {
     int refits = instrument.rehearsal() ? PRACTICE_REFITS : Calibrate.USUAL_REFITS;
     return new Calibrate.Settings(
-        Optional.empty(), refits, OptionalDouble.empty(), Optional.empty(), said, List.of());
+        Optional.empty(),
+        refits,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        said,
+        List.of(),
+        Calibrate.RunFiles.WITH_THE_TABLE);
   }
 
   @Override
@@ -165,7 +172,7 @@ public final class InstrumentFormula implements FormulaWays {
             due ->
                 desk.text(
                     due.isPast(situation.now()) ? "formula.due-now" : "formula.due",
-                    due.at().toLocalDate().toString(),
+                    DateText.day(desk.words(), due.at()),
                     desk.text(due.cause().key())));
   }
 

@@ -5,7 +5,7 @@ import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.formula.TypedDay;
 import faintwind.message.Checked;
-import faintwind.report.page.LogWords;
+import faintwind.message.DateText;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -61,8 +61,8 @@ final class MeasuredForm extends VBox {
                 dated ->
                     desk.text(
                         "measured.dated",
-                        LogWords.time(dated.first()),
-                        LogWords.time(dated.last())))
+                        DateText.zoned(desk.words(), dated.first()),
+                        DateText.zoned(desk.words(), dated.last())))
             .orElse(desk.text("measured.undated")));
   }
 
@@ -108,7 +108,7 @@ final class MeasuredForm extends VBox {
     Checked<OffsetDateTime> read = TypedDay.read(day.getText(), ZonedDateTime.now(desk.clock()));
     understood.setText(
         read.fold(
-            (at, notes) -> desk.text("measured.day.understood", LogWords.time(at)),
+            (at, notes) -> desk.text("measured.day.understood", DateText.zoned(desk.words(), at)),
             problems -> desk.words().sentence(problems.get(0))));
     return read.fold((at, notes) -> Optional.of(at), problems -> Optional.empty());
   }

@@ -241,8 +241,20 @@ public final class Frame extends VBox {
             open -> {
               NoteView view = new NoteView(open.note(), words, notes::close);
               note = Optional.of(view);
-              put(view, open.asker());
+              open.more().ifPresent(view.getChildren()::add);
+              if (open.more().isPresent()) {
+                putFirst(view);
+              } else {
+                put(view, open.asker());
+              }
             });
+  }
+
+  /** Where it is seen at once: on top of the margin, or of the sheet where that is folded. */
+  private void putFirst(NoteView view) {
+    boolean beside = body.getChildren().contains(marginPane);
+    (beside ? margin : foldedSheet).getChildren().add(0, view);
+    (beside ? marginPane : sheetPane).setVvalue(0);
   }
 
   private void put(NoteView view, Node asker) {

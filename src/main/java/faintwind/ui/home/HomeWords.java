@@ -1,10 +1,12 @@
 package faintwind.ui.home;
 
 import faintwind.guide.Due;
+import faintwind.guide.Pressing;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.InstrumentState;
@@ -79,7 +81,7 @@ final class HomeWords {
         standpoint.view().checklist().stages().stream()
             .map(stage -> new Length(StepMarks.of(stage, progress), stage.title()))
             .toList();
-    Optional<StepProgress> pressing = pressing(progress);
+    Optional<StepProgress> pressing = Pressing.of(progress);
     return new Line(
         standpoint.view().path(),
         state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
@@ -95,11 +97,6 @@ final class HomeWords {
   /** A folder for rehearsals has no instrument whose steps could wait. */
   private State rehearsal() {
     return new State(Mark.REHEARSAL, words.text(Mark.REHEARSAL.key()), "");
-  }
-
-  /** The step that needs a person first. */
-  private static Optional<StepProgress> pressing(Progress progress) {
-    return progress.steps().stream().filter(StepMarks::stopsItself).findFirst().or(progress::next);
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
@@ -145,7 +142,7 @@ final class HomeWords {
         .map(
             due -> {
               boolean past = isPast(due, listed.standpoint());
-              String day = due.at().toLocalDate().toString();
+              String day = DateText.day(words, due.at());
               String key = past ? "window.home.due-since" : "window.home.due";
               return design + ". " + words.text(key, day);
             })
@@ -178,7 +175,7 @@ final class HomeWords {
   private String firstReason(StepProgress step) {
     return Stream.concat(step.reasons().stream(), step.doubts().stream())
         .filter(reason -> !reason.id().equals("gate.not-finished"))
-        .filter(reason -> !StepMarks.stopsItself(step) || StepMarks.isStop(reason))
+        .filter(reason -> !Pressing.stopsItself(step) || Pressing.isStop(reason))
         .findFirst()
         .map(reason -> shortened(capitalised(words.sentence(reason))))
         .orElse("");

@@ -3,21 +3,16 @@ package faintwind.ui.instrument;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.TimeText;
 import java.time.Duration;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says in words where a clock stands. */
 public final class ClockWords {
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM HH:mm", Locale.ROOT);
-
   private final Messages words;
 
   public ClockWords(Messages words) {
@@ -73,8 +68,7 @@ public final class ClockWords {
   }
 
   private String moment(OffsetDateTime when, OffsetDateTime now) {
-    boolean today = when.toLocalDate().equals(now.toLocalDate());
-    return (today ? TIME : DAY.withLocale(words.locale())).format(when);
+    return DateText.near(words, when, now);
   }
 
   private static Duration seconds(double time_s) {

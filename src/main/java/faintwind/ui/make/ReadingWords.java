@@ -5,6 +5,7 @@ import faintwind.guide.Verdicts;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.Tips;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.ReadingVerdict;
@@ -15,18 +16,13 @@ import faintwind.ui.make.StepView.Probes;
 import faintwind.ui.make.StepView.ReadingLine;
 import faintwind.ui.part.Mark;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** A reading of a step in words: band, answer, where the tips go, and everything typed before. */
 final class ReadingWords {
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ROOT);
 
   private final Messages words;
 
@@ -68,8 +64,7 @@ final class ReadingWords {
   }
 
   private String when(OffsetDateTime at, Situation situation) {
-    boolean today = at.toLocalDate().equals(situation.now().toLocalDate());
-    return (today ? TIME : DAY.withLocale(words.locale())).format(at);
+    return DateText.near(words, at, situation.now());
   }
 
   private static Mark mark(ReadingVerdict verdict) {

@@ -10,6 +10,7 @@ import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.Event.CautionAcknowledged;
@@ -32,19 +33,14 @@ import faintwind.ui.make.StepView.Photos;
 import faintwind.ui.part.CautionCard.Caution;
 import faintwind.ui.part.GateList.Missing;
 import faintwind.ui.part.Mark;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Puts a step, its checklist and what was entered into the words of a {@link StepView}. */
 final class StepViews {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMM uuuu HH:mm", Locale.ROOT);
-
   private final Messages words;
   private final Checklist checklist;
   private final ClockWords clocks;
@@ -105,7 +101,7 @@ final class StepViews {
         "window.step.waived",
         what,
         line.who(),
-        DAY.withLocale(words.locale()).format(line.at()),
+        DateText.minute(words, line.at()),
         line.event().reason());
   }
 
@@ -121,10 +117,7 @@ final class StepViews {
         words.text("caution." + caution.level().word()),
         situation.fill(caution.text(), words),
         caution.source(),
-        read.map(
-                r ->
-                    words.text(
-                        "window.step.read", r.who(), DAY.withLocale(words.locale()).format(r.at())))
+        read.map(r -> words.text("window.step.read", r.who(), DateText.minute(words, r.at())))
             .orElse(""),
         false);
   }

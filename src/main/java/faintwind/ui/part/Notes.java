@@ -10,8 +10,13 @@ public final class Notes {
   private final ReadOnlyObjectWrapper<Optional<Open>> open =
       new ReadOnlyObjectWrapper<>(Optional.empty());
 
-  /** A note and the control that gets the focus back when it closes. */
-  public record Open(Note note, Node asker) {}
+  /**
+   * A note that is open.
+   *
+   * @param asker the control that gets the focus back when it closes
+   * @param more what stands below its words; such a note belongs to the screen and not to a row
+   */
+  public record Open(Note note, Node asker, Optional<Node> more) {}
 
   public ReadOnlyObjectProperty<Optional<Open>> open() {
     return open.getReadOnlyProperty();
@@ -20,7 +25,12 @@ public final class Notes {
   /** Opens a note, or closes it where the same control asks again. */
   public void toggle(Note note, Node asker) {
     boolean same = open.get().map(o -> o.asker() == asker).orElse(false);
-    open.set(same ? Optional.empty() : Optional.of(new Open(note, asker)));
+    open.set(same ? Optional.empty() : Optional.of(new Open(note, asker, Optional.empty())));
+  }
+
+  /** Opens a note of the screen. */
+  public void open(Open now) {
+    open.set(Optional.of(now));
   }
 
   /** Closes the note and gives the focus back; tells whether there was one. */

@@ -4,12 +4,12 @@ import faintwind.guide.Due;
 import faintwind.job.record.CompareKept;
 import faintwind.job.record.CompareKept.Pair;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.report.calibration.ComparisonTables;
 import faintwind.report.figure.CalibrationPlots;
-import faintwind.report.page.LogWords;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
@@ -84,11 +84,11 @@ final class CalibrationsView extends VBox {
     boolean past = due.isPast(OffsetDateTime.now(desk.clock()));
     return Rows.check(
         past ? Mark.ATTENTION : Mark.DONE,
-        desk.text(past ? "record.due-now" : "record.due", LogWords.time(due.at())),
+        desk.text(past ? "record.due-now" : "record.due", DateText.zoned(desk.words(), due.at())),
         desk.text(
             "record.due-why",
             last.event().file(),
-            LogWords.time(from),
+            DateText.zoned(desk.words(), from),
             desk.text(due.cause().key())),
         desk.words());
   }

@@ -2,9 +2,9 @@ package faintwind.ui.record;
 
 import faintwind.job.record.KeepRuns;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.record.Event.Rechecked;
 import faintwind.record.JournalEntry;
-import faintwind.report.page.LogWords;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Boxes;
@@ -43,7 +43,7 @@ final class RecheckView extends VBox {
     instrument
         .state()
         .last(Rechecked.class, line -> line.event().calibration().equals(calibration))
-        .ifPresent(line -> show(line.event(), LogWords.time(line.at())));
+        .ifPresent(line -> show(line.event(), DateText.zoned(desk.words(), line.at())));
   }
 
   private void choose() {
@@ -61,7 +61,7 @@ final class RecheckView extends VBox {
   private void came(Checked<JournalEntry> came) {
     if (came instanceof Checked.Ok<JournalEntry> ok
         && ok.value().event() instanceof Rechecked done) {
-      show(done, LogWords.time(ok.value().at()));
+      show(done, DateText.zoned(desk.words(), ok.value().at()));
     } else {
       List<String> lines = came.problems().stream().map(desk.words()::line).toList();
       answer.getChildren().setAll(Rows.problems(lines, true, desk.words()));

@@ -3,6 +3,7 @@ package faintwind.ui.record;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.StepOpened;
@@ -15,10 +16,8 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -26,10 +25,6 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** The journal as a ledger by date, the newest first; corrected lines stay, struck through. */
 public final class RecordModel {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("EEEE d MMMM uuuu", Locale.ROOT);
-  private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
-
   private final Messages words;
   private final Checklist checklist;
   private final EventWords eventWords;
@@ -172,15 +167,14 @@ public final class RecordModel {
                     words.text(
                         s.cause().isPresent() ? "window.record.void" : "window.record.struck",
                         s.who(),
-                        DAY.withLocale(words.locale()).format(s.at()),
-                        TIME.format(s.at()),
+                        DateText.minute(words, s.at()),
                         s.reason(words)))
             .orElse(verdicts.isTakenAgain(standing) ? words.text("window.record.again") : "");
     String verdict =
         verdicts.of(standing).map(v -> " · " + words.text("window.verdict." + v.word())).orElse("");
     return new Line(
-        DAY.withLocale(words.locale()).format(standing.at()),
-        TIME.format(standing.at()),
+        DateText.day(words, standing.at()),
+        DateText.clock(standing.at()),
         mark(standing, verdicts),
         eventWords.say(standing.step(), standing.event()) + verdict,
         standing

@@ -87,7 +87,8 @@ class WriteReportTest {
     String html = html(instrument(true));
     assertThat(html).containsPattern("<s>“10”: [^<]*</s> Corrected by Maker &lt;b&gt;");
     assertThat(html)
-        .contains("2026-03-02 09:00 UTC+01</span>: a nought was missing")
+        .containsPattern(
+            "2 March 2026,</span> <span[^>]*>09:00 UTC.01</span>: a nought was missing")
         .contains("“100,3”:");
     assertThat(html).doesNotContain("<s>“100,3”");
   }

@@ -85,7 +85,7 @@ class SourceSheetTest {
       assertThat(fresh.verdict()).isEqualTo(DesignVerdict.STOP);
       assertThat(fresh.reason().orElseThrow().id()).isEqualTo("design.lithium-unprotected");
       assertThat(sheet.stops()).isTrue();
-      assertThat(line(fresh)).contains(pack, "Take a pack with a protection circuit");
+      assertThat(line(fresh)).contains(pack, "Choose a pack with a protection circuit");
     }
   }
 
@@ -104,7 +104,7 @@ class SourceSheetTest {
     assertThat(fresh.verdict()).isEqualTo(DesignVerdict.IMPROVE);
     assertThat(fresh.reason().orElseThrow().id()).isEqualTo("design.lithium");
     assertThat(sheet.stops()).isFalse();
-    assertThat(line(fresh)).contains("catch fire", "never alone", "fuse");
+    assertThat(line(fresh)).contains("catch fire", "never unattended", "fuse");
   }
 
   @Test
@@ -142,7 +142,7 @@ class SourceSheetTest {
         new Cells(Chemistry.ALKALINE, false, OptionalDouble.empty(), OptionalDouble.of(0.04));
     Outcome current = outcome(OutcomeId.BATTERY_CURRENT, "Button cells", weak);
     assertThat(current.verdict()).isEqualTo(DesignVerdict.STOP);
-    assertThat(line(current)).contains("Button cells", "40 mA", "Take a larger pack");
+    assertThat(line(current)).contains("Button cells", "40 mA", "Choose a larger pack");
   }
 
   @Test

@@ -252,14 +252,14 @@ class DesignScreenTest {
   void whatCannotWorkIsSaidOnTheScreenWithTheNearestThingThatDoes(FxRobot robot)
       throws TimeoutException {
     waitForDesign();
-    refused(DesignField.BORE, "14", "does not go into a ball");
+    refused(DesignField.BORE, "14", "does not fit into a ball");
     refused(DesignField.ALTITUDE, "12000", "from -500 to 9000");
     robot.interact(() -> model.choices().number(DesignField.BORE).set("3"));
     stopped(robot, "#outcome-bore-clearance-mm", "Drill 3.2 mm");
     robot.interact(() -> model.choices().number(DesignField.BORE).set("3.3"));
     pick(robot, DesignField.REGULATOR, "linear");
     pick(robot, DesignField.BATTERY, "4xaa-alkaline");
-    stopped(robot, "#outcome-battery-h", "Take a battery of more cells");
+    stopped(robot, "#outcome-battery-h", "Choose a battery of more cells");
     pick(robot, DesignField.BATTERY, "");
     pick(robot, DesignField.RESISTOR, "metal-film-quarter-watt");
     stopped(robot, "#outcome-heater-rating-derated-w", "Take one rated 0.5 W");
@@ -318,7 +318,7 @@ class DesignScreenTest {
     robot.interact(() -> model.choices().number(DesignField.HUMIDITY).set("100"));
     Waiting.until(() -> nominal(OutcomeId.AIR_DENSITY) < density);
     robot.interact(() -> model.choices().number(DesignField.GAIN).set("300"));
-    stopped(robot, "#outcome-range-share-pct", "Take a gain of");
+    stopped(robot, "#outcome-range-share-pct", "Choose a gain of");
     robot.interact(() -> model.choices().number(DesignField.CONTACT).set("600"));
     Waiting.until(() -> nominal(OutcomeId.TOUCH_LIMIT) == 48);
     assertThat(model.view().get().problems()).isEmpty();

@@ -80,14 +80,14 @@ class FieldScreenTest {
     WaitForAsyncUtils.waitForFxEvents();
     robot.interact(() -> window.picture("field-dark"));
     assertThat(robot.lookup("#field-title").queryAs(Label.class).getText())
-        .startsWith("Saturday 21 November: ");
+        .startsWith("21 November 2026: ");
     assertThat(
             robot
                 .from(robot.lookup("#field-margin").<Node>query())
                 .lookup(".bold")
                 .queryAllAs(Label.class))
         .extracting(Label::getText)
-        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s in the mean"));
+        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s on average"));
     assertThatThePlotCanBeRead(robot);
     assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");
@@ -111,7 +111,7 @@ class FieldScreenTest {
     robot.interact(() -> window.picture("field-stretch"));
     PlotCard picked = robot.lookup("#field-plot").queryAs(PlotCard.class);
     assertThat(picked.getAccessibleText()).isNotEqualTo(summary);
-    assertThat(slider.getAccessibleText()).startsWith("Sat 21 Nov 08:00:");
+    assertThat(slider.getAccessibleText()).startsWith("21 November 2026, 08:00:");
     robot.interact(() -> slider.setHighValue(slider.getMax()));
     WaitForAsyncUtils.waitFor(
         10,

@@ -83,7 +83,8 @@ class FormulaScreenTest {
                   OptionalDouble.empty(),
                   Optional.empty(),
                   said,
-                  List.of())),
+                  List.of(),
+                  Calibrate.RunFiles.WITH_THE_TABLE)),
           window.words);
     }
 

@@ -10,7 +10,9 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -41,9 +43,12 @@ class FrameTest {
   }
 
   @Test
-  void helpOpensTheKeysInTheMarginAndEscapeClosesThem(FxRobot robot) {
+  void helpForTheScreenOpensInTheMarginWithItsWordsAndEscapeClosesIt(FxRobot robot) {
     robot.press(KeyCode.F1).release(KeyCode.F1);
     assertThat(robot.lookup("#note").tryQuery()).isPresent();
+    VBox terms = robot.lookup("#help-words").queryAs(VBox.class);
+    robot.interact(() -> robot.lookup("#help-find").queryAs(TextField.class).setText("zincate"));
+    assertThat(terms.getChildren()).hasSizeBetween(1, 3);
     robot.interact(() -> Pictures.keep(stage.getScene(), Path.of("target/pictures/frame.png")));
     robot.press(KeyCode.ESCAPE).release(KeyCode.ESCAPE);
     assertThat(robot.lookup("#note").tryQuery()).isEmpty();

@@ -69,7 +69,7 @@ class OpenInstrumentTest {
     OpenInstrument second = quiet.open(path, "Jo");
     second.hold();
     quiet.answer();
-    assertThat(second.trouble().get()).contains("Käthe").contains("can be read meanwhile");
+    assertThat(second.trouble().get()).contains("Käthe").contains("can be read here");
     assertThat(second.now().get().view().writable()).isFalse();
     second.enter(enter -> enter.plain(Optional.empty(), new NoteWritten("no")));
     quiet.answer();
