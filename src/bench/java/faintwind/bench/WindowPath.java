@@ -123,6 +123,7 @@ public final class WindowPath {
   private static void edit(String diameter_mm) throws Exception {
     String before = outcome();
     long begun = System.nanoTime();
+    double spent_s = processor_s();
     run(
         () -> {
           TextField field = (TextField) find("#design-diameter").orElseThrow();
@@ -135,7 +136,11 @@ public final class WindowPath {
       Thread.sleep(5);
       waited_ms += 5;
     }
-    say("design edit", "%.0f ms, %s", (System.nanoTime() - begun) * 1e-6, outcome());
+    say(
+        "design edit",
+        "%.0f ms, %.0f ms of a processor",
+        (System.nanoTime() - begun) * 1e-6,
+        (processor_s() - spent_s) * 1000);
     Thread.sleep(1500);
   }
 
