@@ -1,7 +1,6 @@
 package faintwind;
 
 import faintwind.command.CalibrateCommand;
-import faintwind.command.CheckCommand;
 import faintwind.command.ClicksCommand;
 import faintwind.command.CompareCommand;
 import faintwind.command.CompletionCommand;
@@ -24,6 +23,8 @@ import faintwind.command.air.SummaryCommand;
 import faintwind.command.air.SurveyCommand;
 import faintwind.command.begin.DraftProfileCommand;
 import faintwind.command.begin.ExampleCommand;
+import faintwind.command.bench.CheckCommand;
+import faintwind.command.bench.ListCommand;
 import faintwind.command.record.AcceptCommand;
 import faintwind.command.record.CorrectCommand;
 import faintwind.command.record.NewCommand;
@@ -54,6 +55,7 @@ final class Commands {
           new Named("size", SizeCommand::new),
           new Named("clicks", ClicksCommand::new),
           new Named("report", ReportCommand::new),
+          new Named("list", ListCommand::new),
           new Named("steps", StepsCommand::new),
           new Named("plan", PlanCommand::new),
           new Named("corrections", CorrectionsCommand::new),

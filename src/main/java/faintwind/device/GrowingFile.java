@@ -62,7 +62,7 @@ public final class GrowingFile implements SampleSource {
   public SourceEvent next() throws IOException, InterruptedException {
     while (!closed) {
       FileChannel now = channel;
-      Optional<SourceEvent> event = now == null ? open() : more(now);
+      Optional<SourceEvent> event = now == null ? open() : more();
       if (event.isPresent()) {
         return event.get();
       }
@@ -134,7 +134,7 @@ public final class GrowingFile implements SampleSource {
         new SourceEvent.Reconnecting(file + ": no such file", LOOK_AGAIN, time.now()));
   }
 
-  private Optional<SourceEvent> more(FileChannel now) throws IOException {
+  private Optional<SourceEvent> more() throws IOException {
     if (!head.isEmpty()) {
       return Optional.of(line(head.remove(), SourceEvent.Wholeness.PERHAPS_TORN));
     }
@@ -165,8 +165,9 @@ public final class GrowingFile implements SampleSource {
     long at = now.position();
     long from = at - read.count();
     ByteBuffer found = ByteBuffer.allocate((int) (at - from));
-    while (found.hasRemaining() && now.read(found, from + found.position()) > 0) {
-      continue;
+    int got = 1;
+    while (found.hasRemaining() && got > 0) {
+      got = now.read(found, from + found.position());
     }
     int same = read.same(found.array(), found.position());
     if (same == at - from && now.size() >= at) {

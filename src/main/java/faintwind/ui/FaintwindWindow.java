@@ -60,7 +60,8 @@ public final class FaintwindWindow {
   private final Stage stage;
   private final Desk desk;
   private final KeptLook kept;
-  private final Workspace workspace;
+  private final Workspace own;
+  private Workspace workspace;
   private final LiveTables tables;
   private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
@@ -98,10 +99,12 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    workspace = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock);
+    workspace = own;
     tables = new LiveTables(desk);
     field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -205,8 +208,29 @@ public final class FaintwindWindow {
     instrument = Optional.of(opened);
     desk.files().beginIn(opened.folder());
     opened.hold();
+    boolean enters = isDemo(opened) && !workspace.isDemo();
+    workspace = isDemo(opened) ? demo() : own;
+    strip.demo(workspace.isDemo());
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
-    go(opened.rehearsal() ? Place.TURNTABLE : first);
+    go(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first);
+  }
+
+  private Workspace demo() {
+    return own.demo(desk.text("window.demo-folder"));
+  }
+
+  private boolean isDemo(OpenInstrument opened) {
+    return opened.folder().startsWith(demo().folder());
+  }
+
+  /** Back to one's own instruments, from wherever in the demonstration. */
+  private void leaveDemo() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
+    workspace = own;
+    strip.demo(false);
+    desk.files().beginIn(own.folder());
+    go(Place.HOME);
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -224,7 +248,7 @@ public final class FaintwindWindow {
   private void rehearse(Optional<PlannedSession> plan) {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.text("window.rehearsal"), plan),
+            watch -> own.rehearsal(desk.text("window.rehearsal"), plan),
             this::open,
             world ->
                 nextLine.warn(

@@ -90,6 +90,11 @@ class ClicksCommandTest {
   }
 
   private Path beat() throws IOException {
+    return beat(folder);
+  }
+
+  /** A sound of eight turns, four clicks each. */
+  static Path beat(Path folder) throws IOException {
     float[] samples = new BeatTrack(new Beat(64, 4), RATE_HZ, 0).samples(0, RATE_HZ * 31);
     byte[] bytes = new byte[2 * samples.length];
     for (int i = 0; i < samples.length; i++) {

@@ -1,6 +1,5 @@
 package faintwind.job.live;
 
-import java.io.Closeable;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Timer;
@@ -10,7 +9,7 @@ import java.util.TimerTask;
  * Looks several times a second whether a recording's file is still its own, also while nothing
  * arrives, and ends the source where it is not.
  */
-final class FileWatch implements Closeable {
+final class FileWatch {
   private static final long LOOK_MS = 250;
 
   private final Timer timer = new Timer("faintwind-file-watch", true);
@@ -34,8 +33,8 @@ final class FileWatch implements Closeable {
         LOOK_MS);
   }
 
-  @Override
-  public void close() {
+  /** Looks no more. */
+  void close() {
     timer.cancel();
   }
 }

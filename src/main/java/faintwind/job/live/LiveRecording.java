@@ -133,11 +133,14 @@ public final class LiveRecording implements Closeable {
   }
 
   private void record() throws IOException, InterruptedException {
-    try (FileWatch watch = new FileWatch(out, input)) {
+    FileWatch watch = new FileWatch(out, input);
+    try {
       boolean more = true;
       while (more && !stopped) {
         more = take(input.source().next());
       }
+    } finally {
+      watch.close();
     }
   }
 

@@ -261,7 +261,8 @@ public final class ListenModel {
       List<String> problems = new ArrayList<>();
       switch (news.kind()) {
         case CONNECTED, ENDED -> {}
-        case GAP, UNREADABLE, RECONNECTING -> problems.add(words.sentence(news.problem()));
+        case GAP, UNREADABLE, OTHER_SENDER, RECONNECTING ->
+            problems.add(words.sentence(news.problem()));
       }
       post(() -> view.set(view.get().with(problems)));
     }

@@ -64,7 +64,7 @@ final class FaultyStream {
     double true_s = i * step_s + lost_s;
     measured.put(cells.get(0), new Truth(true_s, cells));
     boolean struck = random.nextInt(fault == Fault.CLOCK_SET ? rows / 6 : 8) == 0;
-    if (fault == Fault.CLOCK_SET && (i == 1 || i > 1 && struck)) {
+    if (fault == Fault.CLOCK_SET && (i == 1 || (i > 1 && struck))) {
       // back or ahead, by seconds to months
       double by_s = 3 + Math.pow(10, 1 + 6 * random.nextDouble());
       clock_s += random.nextBoolean() ? by_s : -by_s;

@@ -76,7 +76,7 @@ class FaultyStreamTest {
       gaps += gap ? 1 : 0;
       double true_s = truth.map(Truth::true_s).orElse(Double.NaN);
       double off_s = (time_s - before_s) - (true_s - beforeTrue_s);
-      if (truth.isEmpty() || time_s <= before_s || !gap && Math.abs(off_s) > TOLERANCE_S) {
+      if (truth.isEmpty() || time_s <= before_s || (!gap && Math.abs(off_s) > TOLERANCE_S)) {
         falseRows.add("stream " + seed + ": " + row);
       }
       before_s = time_s;
