@@ -82,6 +82,8 @@ final class EveryScreen {
     journey.open();
     await("#instrument-rind-2");
     stop.accept("home");
+    fire("#today-ask");
+    stop.accept("home-today");
     making();
     place(Place.DESIGN);
     designing();

@@ -159,7 +159,7 @@ class ScreenshotsTest {
   }
 
   private void open(FxRobot robot, String folder) {
-    robot.doubleClickOn("#instrument-" + folder);
+    robot.clickOn("#instrument-" + folder);
     Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
   }
 

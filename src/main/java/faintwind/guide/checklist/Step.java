@@ -2,6 +2,7 @@ package faintwind.guide.checklist;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -66,8 +67,12 @@ public record Step(
     }
   }
 
-  /** Tools and parts. */
-  public record Kit(List<String> tools, List<String> parts) {
+  /**
+   * Tools and parts, and the time.
+   *
+   * @param minutes how long it takes with one's hands, without the time of its clock
+   */
+  public record Kit(List<String> tools, List<String> parts, OptionalInt minutes) {
     public Kit {
       tools = List.copyOf(tools);
       parts = List.copyOf(parts);

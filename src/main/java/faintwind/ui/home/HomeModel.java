@@ -27,6 +27,7 @@ public final class HomeModel {
   private final Background background;
   private final Workspace workspace;
   private final HomeWords homeWords;
+  private final TodayModel today;
   private final Consumer<Standpoint> open;
   private final StringProperty who;
   private final StringProperty newName = new SimpleStringProperty("");
@@ -60,6 +61,7 @@ public final class HomeModel {
     this.who = who;
     this.open = open;
     homeWords = new HomeWords(words);
+    today = new TodayModel(desk, this::byNeed);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.DOING, words.text("window.home.reading")));
     newName.addListener((property, was, now) -> showNext());
     who.addListener((property, was, now) -> showNext());
@@ -138,6 +140,19 @@ public final class HomeModel {
             : Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
                 .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
     view.set(homeWords.view(found, order));
+  }
+
+  /** What fits into the time there is. */
+  TodayModel today() {
+    return today;
+  }
+
+  private List<Standpoint> byNeed() {
+    List<Path> order = view.get().lines().stream().map(HomeView.Line::folder).toList();
+    return found.instruments().stream()
+        .map(Workspace.Listed::standpoint)
+        .sorted(Comparator.comparing(standpoint -> order.indexOf(standpoint.view().path())))
+        .toList();
   }
 
   /** Opens the instrument of a folder. */
