@@ -90,6 +90,8 @@ final class EveryScreen {
     stepOf("rind-3", "clock");
     journey.go("plating-home-cautions");
     stop.accept("plating");
+    journey.go("get-parts");
+    stop.accept("step-entries");
     stepOf("rind-4", "photo");
     stepOf("rind-5", "cautions");
     data();

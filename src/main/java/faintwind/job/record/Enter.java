@@ -13,6 +13,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
@@ -189,6 +190,32 @@ public final class Enter {
   /** Starts the clock of a step with its duration by the design in force. */
   public Checked<JournalEntry> startClock(String stepId) throws IOException {
     return ofStep(stepId, this::clockEvent);
+  }
+
+  /**
+   * Starts the clock of a step with the time that its tin or packet states.
+   *
+   * @return refused where the step takes no such time, or it is outside the step's limits
+   */
+  public Checked<JournalEntry> startClock(String stepId, double own_h) throws IOException {
+    return ofStep(stepId, step -> clockEvent(step, own_h));
+  }
+
+  private Checked<Event> clockEvent(Step step, double own_h) {
+    Optional<Step.OwnTime> own = step.asks().clock().flatMap(Step.ClockSpec::own);
+    if (own.isEmpty()) {
+      return unknown(step, "hours");
+    }
+    Step.OwnTime limits = own.get();
+    return own_h >= limits.least_h() && own_h <= limits.most_h()
+        ? Checked.ok(new ClockStarted(step.asks().clock().orElseThrow().id(), 3600 * own_h))
+        : Checked.refused(
+            Problem.error(
+                "clock.own-outside",
+                Where.step(step.id()),
+                Numerals.digits(own_h, 3),
+                Numerals.digits(limits.least_h(), 3),
+                Numerals.digits(limits.most_h(), 3)));
   }
 
   private Checked<Event> clockEvent(Step step) {

@@ -36,6 +36,7 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<Next> next;
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
   private boolean byName;
+  private Optional<Path> selected = Optional.empty();
 
   /** What the sheet shows. */
   public enum Mode {
@@ -155,6 +156,14 @@ public final class HomeModel {
         .toList();
   }
 
+  /** The row that has the focus: the Next line speaks of it and its button opens it. */
+  void select(Path folder) {
+    selected = Optional.of(folder);
+    if (mode.get() == Mode.LIST && !found.isEmpty()) {
+      showNext();
+    }
+  }
+
   /** Opens the instrument of a folder. */
   public void open(Path folder) {
     found.instruments().stream()
@@ -262,7 +271,9 @@ public final class HomeModel {
 
   private Next list() {
     return view.get().lines().stream()
+        .filter(line -> selected.filter(line.folder()::equals).isPresent())
         .findFirst()
+        .or(() -> view.get().lines().stream().findFirst())
         .map(
             line ->
                 Next.say(

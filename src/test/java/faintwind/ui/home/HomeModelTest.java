@@ -124,6 +124,35 @@ class HomeModelTest {
   }
 
   @Test
+  void theButtonOpensTheRowThatHasTheFocus() throws Exception {
+    Cellar.begin("Attic").design().into(folder, "a");
+    Cellar.begin("Zinc door").design().before("glue-heater").open("glue-heater").into(folder, "z");
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    assertThat(home.next().get().sentence()).startsWith("Zinc door: ");
+    home.select(folder.resolve("a"));
+    assertThat(home.next().get().sentence()).startsWith("Attic: ");
+    home.next().get().act().orElseThrow().run().run();
+    assertThat(opened)
+        .singleElement()
+        .satisfies(s -> assertThat(s.view().state().name()).hasValue("Attic"));
+  }
+
+  @Test
+  void aClockThatRunsShowsItsTimeBesideWhatCanBeDone() throws Exception {
+    Cellar.begin("Attic")
+        .design()
+        .before("coat-parts")
+        .open("coat-parts")
+        .cautions("coat-parts")
+        .clock("coat-parts", 24 * 3600, 21 * 60)
+        .into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    assertThat(home.view().get().lines().get(0).next().detail())
+        .isEqualTo("A clock runs meanwhile: 3 h to go.");
+  }
+
+  @Test
   void whatFitsIntoTheTimeIsPlannedOverAllInstrumentsAndOpensThem() throws Exception {
     Cellar.begin("Attic").into(folder, "a");
     Cellar.begin("Zinc door").design().before("coat-parts").open("coat-parts").into(folder, "z");
