@@ -6,7 +6,9 @@ import faintwind.terminal.VersionText;
 import faintwind.ui.FaintwindApp;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -22,13 +24,21 @@ final class FaintwindCommand implements Callable<Integer> {
   @Option(names = "--instruments", paramLabel = "FOLDER", descriptionKey = "faintwind.instruments")
   private Path instruments = Path.of(System.getProperty("user.home"), "faintwind");
 
+  /** A desktop starts the program with nothing after it where no file was opened. */
+  @Option(
+      names = "--open",
+      paramLabel = "CALIBRATION",
+      arity = "0..1",
+      descriptionKey = "faintwind.open")
+  private @Nullable Path calibration;
+
   FaintwindCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    return FaintwindApp.open(instruments)
+    return FaintwindApp.open(instruments, Optional.ofNullable(calibration))
         .map(
             problem -> {
               terminal.report(List.of(problem));

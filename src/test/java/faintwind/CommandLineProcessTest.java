@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -87,6 +88,19 @@ class CommandLineProcessTest {
       assertThat(out.readLine()).isNull();
     }
     assertThat(process.waitFor()).isZero();
+  }
+
+  /** Fonts of a page need the folder for temporary files; without it an Error came through. */
+  @Test
+  @Tag("long")
+  void reportWithoutAFolderForTemporaryFilesNamesIt() throws Exception {
+    List<String> command = new ArrayList<>(start("report", "demo-projects/cellar").command());
+    command.add(1, "-Djava.io.tmpdir=" + folder.resolve("gone"));
+    command.addAll(List.of("--out", folder.resolve("log.html").toString()));
+    Path err = folder.resolve("err.txt");
+    Process process = new ProcessBuilder(command).redirectError(err.toFile()).start();
+    assertThat(process.waitFor()).isEqualTo(1);
+    assertThat(err).content().contains("gone").doesNotContain("Exception", "\tat ");
   }
 
   @Test

@@ -93,6 +93,9 @@ public final class CalibrateCommand implements Callable<Integer> {
       descriptionKey = "faintwind.calibrate.arm-from")
   private List<Path> armFrom = List.of();
 
+  @Option(names = "--files-outside", descriptionKey = "faintwind.calibrate.files-outside")
+  private boolean filesOutside;
+
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
@@ -117,7 +120,8 @@ public final class CalibrateCommand implements Callable<Integer> {
             limit_pct == null ? OptionalDouble.empty() : OptionalDouble.of(limit_pct),
             Optional.ofNullable(profile),
             measured.said(),
-            armFrom);
+            armFrom,
+            filesOutside ? Calibrate.RunFiles.ANYWHERE : Calibrate.RunFiles.WITH_THE_TABLE);
     Calibrate job =
         new Calibrate(Clock.system(ZoneId.systemDefault()), terminal.messages(), settings);
     return out == null ? keep(job) : write(job, out);

@@ -9,6 +9,7 @@ import faintwind.job.formula.OpenCalibration;
 import faintwind.job.formula.Profiles;
 import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
+import faintwind.job.live.RecordingFiles;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
@@ -26,6 +27,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,8 +42,8 @@ import picocli.CommandLine.Parameters;
 public final class ListenCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Parameters(paramLabel = "SOURCE", descriptionKey = "faintwind.listen.source")
-  private String source = "";
+  @ArgGroup(multiplicity = "1")
+  private Source from = new Source();
 
   @Mixin private OutOption out = new OutOption();
 
@@ -63,7 +65,23 @@ public final class ListenCommand implements Callable<Integer> {
       descriptionKey = "faintwind.convert.average-s")
   private @Nullable Double average_s;
 
+  @Option(names = "--no-raw", descriptionKey = "faintwind.listen.no-raw")
+  private boolean withoutRaw;
+
   @Mixin private AirOptions air = new AirOptions();
+
+  /** A source, or the raw stream of an earlier one. */
+  private static final class Source {
+    @Parameters(paramLabel = "SOURCE", descriptionKey = "faintwind.listen.source")
+    private String source = "";
+
+    @Option(names = "--from", paramLabel = "NAME.raw", descriptionKey = "faintwind.listen.from")
+    private @Nullable String raw;
+
+    String text() {
+      return raw == null ? source : "raw:" + raw;
+    }
+  }
 
   public ListenCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -71,12 +89,16 @@ public final class ListenCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Checked<SourceAddress> address = SourceText.read(source);
+    Checked<SourceAddress> address = SourceText.read(from.text());
     List<Problem> misuse = new ArrayList<>(air.problems());
     misuse.addAll(address.isOk() ? List.of() : address.problems());
     OptionRange.trouble("--average-s", average_s, SpeedSettings.AVERAGE).ifPresent(misuse::add);
     OptionRange.trouble("--for-s", for_s, Listen.LASTING).ifPresent(misuse::add);
     out.trouble(calibration == null ? List.of() : List.of(calibration)).ifPresent(misuse::add);
+    boolean again = address.fold((a, notes) -> a instanceof SourceAddress.Raw, p -> false);
+    for (Path part : withoutRaw || again ? List.<Path>of() : RecordingFiles.raw(out.path())) {
+      out.output(part).occupied(List.of()).ifPresent(misuse::add);
+    }
     if (!misuse.isEmpty() || !(address instanceof Checked.Ok<SourceAddress> ok)) {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
@@ -99,7 +121,8 @@ public final class ListenCommand implements Callable<Integer> {
         calibration == null
             ? Checked.ok(Optional.empty())
             : OpenCalibration.read(calibration).map(this::bySpeed);
-    return meaning.then(m -> speed.map(s -> new Listen.What(address, source, m, s)));
+    Listen.Raw raw = withoutRaw ? Listen.Raw.NONE : Listen.Raw.KEPT;
+    return meaning.then(m -> speed.map(s -> new Listen.What(address, from.text(), m, s, raw)));
   }
 
   private Optional<Listen.BySpeed> bySpeed(Calibration read) {
@@ -114,7 +137,7 @@ public final class ListenCommand implements Callable<Integer> {
     TypedDialogue dialogue = new TypedDialogue(terminal);
     Checked<Listen.Ready> opened;
     try {
-      opened = Listen.open(what, out.path(), dialogue);
+      opened = Listen.open(what, out.output(out.path()), dialogue);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       return ExitCode.WORLD.number();
@@ -145,6 +168,7 @@ public final class ListenCommand implements Callable<Integer> {
     }
     LiveCount count = ok.value();
     terminal.tell("listen.summary", out.path(), count.rows(), count.gaps(), count.unreadable());
+    terminal.report(count.notes(out.path().toString()));
     return ExitCode.DONE.number();
   }
 }

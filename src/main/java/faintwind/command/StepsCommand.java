@@ -1,5 +1,6 @@
 package faintwind.command;
 
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.record.OrderText;
 import faintwind.job.record.PrintSteps;
 import faintwind.job.record.PrintSteps.Extent;
@@ -78,15 +79,35 @@ public final class StepsCommand implements Callable<Integer> {
   }
 
   private int order() throws IOException {
-    if (json) {
-      Checked<String> told = new OrderText(clock, terminal.messages()).json(folder);
+    if (!BenchFolder.is(folder)) {
+      return order(folder, json);
+    }
+    int code = ExitCode.DONE.number();
+    String between = "[ ";
+    for (Path instrument : BenchFolder.instruments(folder)) {
+      if (json) {
+        terminal.out().print(between);
+        between = ", ";
+      } else {
+        terminal.out().println(instrument);
+      }
+      code = Math.max(code, order(instrument, json));
+    }
+    terminal.out().print(json ? "]\n" : "");
+    return code;
+  }
+
+  private int order(Path instrument, boolean asJson) throws IOException {
+    OrderText order = new OrderText(clock, terminal.messages());
+    if (asJson) {
+      Checked<String> told = order.json(instrument);
       terminal.report(told.isOk() ? told.problems() : List.of());
       told.map(List::of)
           .fold((text, notes) -> text, problems -> List.<String>of())
           .forEach(terminal.out()::print);
       return told.isOk() ? ExitCode.DONE.number() : terminal.refuse(told.problems());
     }
-    Checked<List<String>> lines = new OrderText(clock, terminal.messages()).lines(folder);
+    Checked<List<String>> lines = order.lines(instrument);
     if (lines instanceof Checked.Ok<List<String>> ok) {
       terminal.report(ok.notes());
       ok.value().forEach(terminal.out()::println);

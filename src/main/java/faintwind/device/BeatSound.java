@@ -1,6 +1,6 @@
 package faintwind.device;
 
-import faintwind.calibration.beat.BeatTrack;
+import faintwind.calibration.beat.SoundTrack;
 import java.io.Closeable;
 import java.util.Optional;
 import javax.sound.sampled.AudioFormat;
@@ -9,8 +9,8 @@ import javax.sound.sampled.LineUnavailableException;
 import javax.sound.sampled.SourceDataLine;
 
 /**
- * Lets a beat be heard. Samples are handed over in pieces of a twentieth of a second by a thread of
- * its own; where the beat is, is told by the sound card's own count of samples. Safe from any
+ * Lets a beat or a tone be heard. Samples are handed over in pieces of a twentieth of a second by a
+ * thread of its own; how far it got is told by the sound card's own count of samples. Safe from any
  * thread.
  */
 public final class BeatSound implements Closeable {
@@ -43,7 +43,7 @@ public final class BeatSound implements Closeable {
   }
 
   /** Begins a track from its first sample; one that plays is ended. */
-  public synchronized void start(BeatTrack track) {
+  public synchronized void start(SoundTrack track) {
     stop();
     begun = line.getLongFramePosition();
     Thread thread = new Thread(() -> play(track), "faintwind-beat");
@@ -52,7 +52,7 @@ public final class BeatSound implements Closeable {
     thread.start();
   }
 
-  private void play(BeatTrack track) {
+  private void play(SoundTrack track) {
     byte[] bytes = new byte[PIECE * FORMAT.getFrameSize()];
     for (long from = 0; !Thread.currentThread().isInterrupted(); from += PIECE) {
       float[] samples = track.samples(from, PIECE);

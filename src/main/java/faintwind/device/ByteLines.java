@@ -41,6 +41,7 @@ final class ByteLines {
         }
       }
       at = 0;
+      filled = 0; // a read that fails leaves nothing to be read twice
       filled = Math.max(0, in.read(chunk, 0, chunk.length));
       if (filled == 0) {
         return Optional.empty();

@@ -20,9 +20,9 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The lines of a file that another program writes, as they are added. A file that is replaced is
- * read to its end, then the new one from its beginning; one that is shortened is read again from
- * its beginning. A line counts when its end is there. A file that is gone for a while is waited
- * for.
+ * read to its end, then the new one from its beginning; one that is shortened, also if it has grown
+ * again meanwhile, is read on from where it differs. A line counts when its end is there. A file
+ * that is gone for a while is waited for.
  */
 public final class GrowingFile implements SampleSource {
   private static final Duration LOOK_AGAIN = Duration.ofMillis(100);
@@ -31,13 +31,16 @@ public final class GrowingFile implements SampleSource {
   private final Path file;
   private final SourceAddress.From from;
   private final Timekeeper time;
+  private final RawTap tap;
   private final ByteBuffer room = ByteBuffer.allocate(1 << 16);
+  private final ReadBytes read = new ReadBytes();
   private volatile boolean closed;
   private @Nullable FileChannel channel;
   private @Nullable Object key;
   private ByteLines lines = new ByteLines(InputStream.nullInputStream());
   private final Queue<String> head = new ArrayDeque<>();
   private boolean tornFirst;
+  private boolean changed;
   private boolean everThere;
   private boolean toldGone;
 
@@ -48,17 +51,18 @@ public final class GrowingFile implements SampleSource {
     GONE
   }
 
-  GrowingFile(SourceAddress.GrowingFile address, Timekeeper time) {
+  GrowingFile(SourceAddress.GrowingFile address, Timekeeper time, RawTap tap) {
     this.file = Path.of(address.path());
     this.from = address.from();
     this.time = time;
+    this.tap = tap;
   }
 
   @Override
   public SourceEvent next() throws IOException, InterruptedException {
     while (!closed) {
       FileChannel now = channel;
-      Optional<SourceEvent> event = now == null ? open() : more(now);
+      Optional<SourceEvent> event = now == null ? open() : more();
       if (event.isPresent()) {
         return event.get();
       }
@@ -82,13 +86,16 @@ public final class GrowingFile implements SampleSource {
       return gone();
     }
     channel = fresh;
+    read.clear();
     begin();
     toldGone = false;
     if (everThere) {
-      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+      return replaced();
     }
     everThere = true;
-    if (from == SourceAddress.From.END) {
+    boolean whole = from == SourceAddress.From.START;
+    tap.mark(whole ? RawPiece.Kind.CONNECTED : RawPiece.Kind.CONNECTED_TORN, time.now());
+    if (!whole) {
       toEnd(fresh);
     }
     return Optional.of(new SourceEvent.Connected(time.now()));
@@ -98,7 +105,8 @@ public final class GrowingFile implements SampleSource {
   private void toEnd(FileChannel fresh) throws IOException {
     ByteBuffer start = ByteBuffer.allocate((int) Math.min(fresh.size(), HEAD_BYTES));
     fresh.read(start, 0);
-    ByteLines there = new ByteLines(new ByteArrayInputStream(start.array(), 0, start.position()));
+    InputStream bytes = new ByteArrayInputStream(start.array(), 0, start.position());
+    ByteLines there = new ByteLines(tap.over(bytes, RawPiece.Kind.HEAD, time));
     for (Optional<String> one = there.next(); one.isPresent(); one = there.next()) {
       head.add(one.get());
     }
@@ -108,7 +116,13 @@ public final class GrowingFile implements SampleSource {
 
   private void begin() {
     room.clear().flip();
-    lines = new ByteLines(new Added());
+    changed = false;
+    lines = new ByteLines(tap.over(new Added(), RawPiece.Kind.BYTES, time));
+  }
+
+  private Optional<SourceEvent> replaced() {
+    tap.mark(RawPiece.Kind.REPLACED, time.now());
+    return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
   }
 
   private Optional<SourceEvent> gone() {
@@ -120,15 +134,14 @@ public final class GrowingFile implements SampleSource {
         new SourceEvent.Reconnecting(file + ": no such file", LOOK_AGAIN, time.now()));
   }
 
-  private Optional<SourceEvent> more(FileChannel now) throws IOException {
+  private Optional<SourceEvent> more() throws IOException {
     if (!head.isEmpty()) {
       return Optional.of(line(head.remove(), SourceEvent.Wholeness.PERHAPS_TORN));
     }
     Optional<String> added = lines.next();
-    if (added.isEmpty() && now.size() < now.position()) {
-      now.position(0);
+    if (changed) {
       begin();
-      return Optional.of(new SourceEvent.Lost(LiveGap.REPLACED, time.now()));
+      return replaced();
     }
     Presence presence = added.isPresent() ? Presence.SAME : presence();
     // once more, for what was added before the file was replaced
@@ -141,6 +154,28 @@ public final class GrowingFile implements SampleSource {
       return open();
     }
     return presence == Presence.GONE ? gone() : Optional.empty();
+  }
+
+  /**
+   * Whether the file still begins with what was read of it. One that was cut, or cut and has grown
+   * again, is read on from the first line that differs; nothing that was read is read twice as far
+   * as is known.
+   */
+  private boolean isAsRead(FileChannel now) throws IOException {
+    long at = now.position();
+    long from = at - read.count();
+    ByteBuffer found = ByteBuffer.allocate((int) (at - from));
+    int got = 1;
+    while (found.hasRemaining() && got > 0) {
+      got = now.read(found, from + found.position());
+    }
+    int same = read.same(found.array(), found.position());
+    if (same == at - from && now.size() >= at) {
+      return true;
+    }
+    int whole = read.cut(same);
+    now.position(whole == 0 ? 0 : from + whole);
+    return false;
   }
 
   private SourceEvent line(String text, SourceEvent.Wholeness whole) {
@@ -186,12 +221,17 @@ public final class GrowingFile implements SampleSource {
       if (now == null) {
         return -1;
       }
+      changed |= !isAsRead(now);
+      if (changed) {
+        return -1;
+      }
       room.clear().limit(Math.min(length, room.capacity()));
       int count = now.read(room);
       if (count <= 0) {
         return -1;
       }
       room.flip().get(target, offset, count);
+      read.add(target, offset, count);
       return count;
     }
   }

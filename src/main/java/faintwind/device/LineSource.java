@@ -18,6 +18,7 @@ public final class LineSource implements SampleSource {
 
   private final LineLink link;
   private final Timekeeper time;
+  private final RawTap tap;
   private volatile LineLink.@Nullable Open open;
   private volatile boolean closed;
   private @Nullable ByteLines lines;
@@ -26,9 +27,10 @@ public final class LineSource implements SampleSource {
   private boolean atFirst;
   private Duration wait = FIRST_WAIT;
 
-  LineSource(LineLink link, Timekeeper time) {
+  LineSource(LineLink link, Timekeeper time, RawTap tap) {
     this.link = link;
     this.time = time;
+    this.tap = tap;
   }
 
   @Override
@@ -41,7 +43,7 @@ public final class LineSource implements SampleSource {
     }
     if (lost && lines != null) {
       lost = false;
-      return new SourceEvent.Lost(LiveGap.CUT, time.now());
+      return cut();
     }
     ByteLines from = lines;
     return from == null ? connect() : line(from);
@@ -55,23 +57,36 @@ public final class LineSource implements SampleSource {
         fresh.close();
         return new SourceEvent.Ended(time.now());
       }
-      lines = new ByteLines(fresh.bytes());
+      lines = new ByteLines(tap.over(fresh.bytes(), RawPiece.Kind.BYTES, time));
     } catch (IOException e) {
       if (!everThere) {
         throw e;
       }
       return away(e);
     }
+    mark();
     lost = everThere;
     everThere = true;
     atFirst = true;
     return new SourceEvent.Connected(time.now());
   }
 
+  private void mark() {
+    boolean whole = link.firstLine() == SourceEvent.Wholeness.WHOLE;
+    tap.mark(whole ? RawPiece.Kind.CONNECTED : RawPiece.Kind.CONNECTED_TORN, time.now());
+  }
+
+  private SourceEvent cut() {
+    tap.mark(RawPiece.Kind.CUT, time.now());
+    return new SourceEvent.Lost(LiveGap.CUT, time.now());
+  }
+
   private SourceEvent line(ByteLines from) throws IOException {
     Optional<String> text;
     try {
       text = from.next();
+    } catch (OtherSenderException e) {
+      return e.isTaken() ? cut() : new SourceEvent.OtherSender(e.other(), e.kept(), time.now());
     } catch (IOException e) {
       return broken(e);
     }

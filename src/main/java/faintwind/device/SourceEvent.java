@@ -50,6 +50,14 @@ public sealed interface SourceEvent {
    */
   record Reconnecting(String why, Duration retryIn, Instant received) implements SourceEvent {}
 
+  /**
+   * Somebody else sends to the port; it is not listened to.
+   *
+   * @param other who
+   * @param kept to whom is listened
+   */
+  record OtherSender(String other, String kept, Instant received) implements SourceEvent {}
+
   /** Nothing more will come. */
   record Ended(Instant received) implements SourceEvent {}
 }

@@ -57,8 +57,9 @@ final class TcpLink implements LineLink {
     };
   }
 
+  /** A bridge between may have been in the middle of a line. */
   @Override
   public SourceEvent.Wholeness firstLine() {
-    return SourceEvent.Wholeness.WHOLE;
+    return SourceEvent.Wholeness.PERHAPS_TORN;
   }
 }

@@ -7,6 +7,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
@@ -23,6 +26,11 @@ import java.nio.file.StandardOpenOption;
  * <p>Not safe for two threads.
  */
 public final class AtomicFile implements Closeable {
+
+  private static final String PART = ".part";
+
+  /** Bytes of a name that leave room for a dot, a process and an ending. */
+  private static final int LONGEST_NAME = 220;
 
   /** Called before each step, so that a test can make that step fail. */
   @FunctionalInterface
@@ -74,13 +82,43 @@ public final class AtomicFile implements Closeable {
     if (!Files.isDirectory(folder)) {
       throw new NotDirectoryException(folder.toString());
     }
-    Path part =
-        folder.resolve("." + real.getFileName() + "." + ProcessHandle.current().pid() + ".part");
+    String name = "." + shortened(String.valueOf(real.getFileName())) + ".";
+    Path part = folder.resolve(name + ProcessHandle.current().pid() + PART);
     before.step(Step.CREATE);
     Files.deleteIfExists(part);
+    clean(folder, name);
     FileChannel channel =
         FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
     return new AtomicFile(real, part, channel, before);
+  }
+
+  /** A name that has room for more behind it: file systems take 255 bytes. */
+  private static String shortened(String name) {
+    byte[] bytes = name.getBytes(StandardCharsets.UTF_8);
+    return bytes.length <= LONGEST_NAME
+        ? name
+        : name.substring(0, Math.min(40, name.length())) + Sha256.of(bytes).substring(0, 16);
+  }
+
+  /** Takes away what processes left that died while they wrote the same file. */
+  private static void clean(Path folder, String name) throws IOException {
+    DirectoryStream.Filter<Path> left =
+        file -> {
+          String other = String.valueOf(file.getFileName());
+          return other.startsWith(name) && other.endsWith(PART) && isLeft(name, other);
+        };
+    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, left)) {
+      for (Path part : parts) {
+        Files.deleteIfExists(part);
+      }
+    } catch (DirectoryIteratorException e) {
+      throw e.getCause();
+    }
+  }
+
+  private static boolean isLeft(String name, String part) {
+    String pid = part.substring(name.length(), part.length() - PART.length());
+    return pid.matches("\\d{1,18}") && ProcessHandle.of(Long.parseLong(pid)).isEmpty();
   }
 
   /** Writes all bytes and commits. */

@@ -11,7 +11,7 @@ import java.util.Optional;
 public final class InputFile {
   private InputFile() {}
 
-  /** Why the file cannot be an input, if so: not there, a folder, larger than it may be. */
+  /** Why the file cannot be an input, if so: not there, a folder, a pipe, larger than it may be. */
   public static Optional<Problem> trouble(Path path, String name, long largest_bytes)
       throws IOException {
     Where where = Where.file(name);
@@ -20,6 +20,9 @@ public final class InputFile {
     }
     if (Files.isDirectory(path)) {
       return Optional.of(Problem.error("file.is-folder", where, name));
+    }
+    if (!Files.isRegularFile(path)) {
+      return Optional.of(Problem.error("file.not-plain", where, name));
     }
     long size_bytes = Files.size(path);
     if (size_bytes > largest_bytes) {

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,9 +50,13 @@ public final class JsonFile {
     }
     try {
       JsonNode node = MAPPER.readTree(withoutMark(bytes));
-      return node instanceof ObjectNode object
+      if (!(node instanceof ObjectNode object)) {
+        return Checked.refused(Problem.error("json.not-an-object", where, ""));
+      }
+      Optional<String> beyond = beyondNumbers(object, "");
+      return beyond.isEmpty()
           ? Checked.ok(object)
-          : Checked.refused(Problem.error("json.not-an-object", where, ""));
+          : Checked.refused(Problem.error("json.number", where, beyond.get()));
     } catch (JsonProcessingException e) {
       JsonLocation place = e.getLocation();
       Where line = place == null ? where : where.atLine(Math.max(1, place.getLineNr()));
@@ -79,6 +84,29 @@ public final class JsonFile {
     return value.isNumber()
         ? value.decimalValue().stripTrailingZeros().toPlainString()
         : value.asText("");
+  }
+
+  /** Where a number stands that no double holds, such as 1e999; its keys with dots. */
+  private static Optional<String> beyondNumbers(JsonNode node, String place) {
+    if (node.isNumber() && !Double.isFinite(node.doubleValue())) {
+      return Optional.of(place);
+    }
+    if (node.isArray()) {
+      for (int i = 0; i < node.size(); i++) {
+        Optional<String> beyond = beyondNumbers(node.get(i), place + "[" + i + "]");
+        if (beyond.isPresent()) {
+          return beyond;
+        }
+      }
+    }
+    for (Map.Entry<String, JsonNode> key : node.properties()) {
+      String inner = place.isEmpty() ? key.getKey() : place + "." + key.getKey();
+      Optional<String> beyond = beyondNumbers(key.getValue(), inner);
+      if (beyond.isPresent()) {
+        return beyond;
+      }
+    }
+    return Optional.empty();
   }
 
   private static byte[] withoutMark(byte[] bytes) {

@@ -72,6 +72,54 @@ public final class RowText {
     return plainOrQuoted(formula && !NUMBER.matcher(cell).matches() ? "'" + cell : cell);
   }
 
+  /**
+   * A row whose cells are {@link #harmless}; the row itself where they are already, which is looked
+   * for quickly. Its quotation marks pair.
+   */
+  public static String harmlessRow(String row) {
+    boolean begins = true;
+    boolean suspect = false;
+    for (int i = 0; i < row.length() && !suspect; i++) {
+      char c = row.charAt(i);
+      if (begins && c != '"') {
+        boolean sign = c == '+' || c == '-';
+        boolean number = sign && i + 1 < row.length() && Character.isDigit(row.charAt(i + 1));
+        suspect = FORMULA.indexOf(c) >= 0 && !number || number && !isNumberAt(row, i);
+      }
+      begins = c == ',' || begins && c == '"';
+    }
+    return suspect ? harmlessCells(row) : row;
+  }
+
+  private static boolean isNumberAt(String row, int from) {
+    int end = from;
+    while (end < row.length() && row.charAt(end) != ',' && row.charAt(end) != '"') {
+      end++;
+    }
+    return NUMBER.matcher(row.substring(from, end)).matches();
+  }
+
+  private static String harmlessCells(String row) {
+    List<String> cells = new ArrayList<>();
+    StringBuilder cell = new StringBuilder();
+    boolean within = false;
+    for (int i = 0; i < row.length(); i++) {
+      char c = row.charAt(i);
+      if (c == '"' && within && i + 1 < row.length() && row.charAt(i + 1) == '"') {
+        cell.append(row.charAt(++i));
+      } else if (c == '"') {
+        within = !within;
+      } else if (c == ',' && !within) {
+        cells.add(harmless(cell.toString()));
+        cell.setLength(0);
+      } else {
+        cell.append(c);
+      }
+    }
+    cells.add(harmless(cell.toString()));
+    return String.join(",", cells);
+  }
+
   private static String quoted(String text) {
     return '"' + text.replace("\"", "\"\"") + '"';
   }

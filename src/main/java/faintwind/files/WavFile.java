@@ -5,7 +5,6 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.BufferedInputStream;
-import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -14,11 +13,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import javax.sound.sampled.AudioFormat;
-import javax.sound.sampled.AudioFormat.Encoding;
-import javax.sound.sampled.AudioInputStream;
-import javax.sound.sampled.AudioSystem;
-import javax.sound.sampled.UnsupportedAudioFileException;
 
 /**
  * Reads a sound recording piece by piece as samples of one channel: whole numbers of 8 to 32 bits
@@ -26,8 +20,9 @@ import javax.sound.sampled.UnsupportedAudioFileException;
  */
 public final class WavFile {
   private static final int PIECE = 16_384;
-  private static final int LEAST_HZ = 8000;
-  private static final int MOST_HZ = 192_000;
+
+  /** No spin lasts longer; the marks of more would not be held in little memory. */
+  private static final int MOST_HOURS = 12;
 
   private WavFile() {}
 
@@ -54,110 +49,107 @@ public final class WavFile {
   public static <L extends Listener> Checked<L> read(Path file, Listening<L> listening)
       throws IOException {
     Where where = Where.file(String.valueOf(file.getFileName()));
-    if (!Files.isRegularFile(file)) {
-      return Checked.refused(Problem.error("file.missing", where, ""));
+    Optional<Problem> trouble =
+        InputFile.trouble(file, String.valueOf(file.getFileName()), Long.MAX_VALUE);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
     }
-    try (InputStream bytes = new BufferedInputStream(Files.newInputStream(file), 1 << 16);
-        AudioInputStream sound = AudioSystem.getAudioInputStream(bytes)) {
-      AudioFormat format = sound.getFormat();
-      Optional<Problem> unfit = unfit(format, where);
-      if (unfit.isPresent()) {
-        return Checked.refused(unfit.get());
-      }
-      L listener = listening.at(Math.round(format.getSampleRate()));
-      long frames = pour(sound, format, listener);
-      return frames == 0
-          ? Checked.refused(Problem.error("wav.no-sound", where, ""))
-          : Checked.ok(listener, cutShort(sound, format, frames, where));
-    } catch (UnsupportedAudioFileException | EOFException e) {
-      return Checked.refused(Problem.error("wav.not-a-recording", where, ""));
+    try (InputStream bytes = new BufferedInputStream(Files.newInputStream(file), 1 << 16)) {
+      Checked<WavHead> head = WavHead.read(bytes, where);
+      return head instanceof Checked.Ok<WavHead> ok
+          ? sound(bytes, ok.value(), listening, where)
+          : Checked.refused(head.problems());
     }
   }
 
-  private static Optional<Problem> unfit(AudioFormat format, Where where) {
-    boolean whole =
-        format.getEncoding().equals(Encoding.PCM_SIGNED)
-            || format.getEncoding().equals(Encoding.PCM_UNSIGNED);
-    boolean floating = format.getEncoding().equals(Encoding.PCM_FLOAT);
-    int bits = format.getSampleSizeInBits();
-    boolean known =
-        (whole && List.of(8, 16, 24, 32).contains(bits))
-            || (floating && List.of(32, 64).contains(bits));
-    if (!known || format.getFrameSize() != format.getChannels() * (bits / 8)) {
-      return Optional.of(Problem.error("wav.format", where, format.toString()));
+  private static <L extends Listener> Checked<L> sound(
+      InputStream bytes, WavHead head, Listening<L> listening, Where where) throws IOException {
+    long most = MOST_HOURS * 3600L * head.rate_Hz();
+    L listener = listening.at(head.rate_Hz());
+    long frames = pour(bytes, head, most, listener);
+    if (frames > most) {
+      return Checked.refused(Problem.error("wav.too-long", where, String.valueOf(MOST_HOURS)));
     }
-    boolean rate = format.getSampleRate() >= LEAST_HZ && format.getSampleRate() <= MOST_HZ;
-    return rate
-        ? Optional.empty()
-        : Optional.of(Problem.error("wav.rate", where, Numerals.places(format.getSampleRate(), 0)));
+    return frames == 0
+        ? Checked.refused(Problem.error("wav.no-sound", where, ""))
+        : Checked.ok(listener, cutShort(head, frames, where));
   }
 
-  private static List<Problem> cutShort(
-      AudioInputStream sound, AudioFormat format, long frames, Where where) {
-    long declared = sound.getFrameLength();
-    return declared <= frames
+  private static List<Problem> cutShort(WavHead head, long frames, Where where) {
+    return head.frames() <= frames
         ? List.of()
         : List.of(
             Problem.warning(
-                "wav.cut-short", where, seconds(frames, format), seconds(declared, format)));
+                "wav.cut-short", where, seconds(frames, head), seconds(head.frames(), head)));
   }
 
-  private static String seconds(long frames, AudioFormat format) {
-    return Numerals.places(frames / format.getSampleRate(), 1);
+  private static String seconds(long frames, WavHead head) {
+    return Numerals.places((double) frames / head.rate_Hz(), 1);
   }
 
-  private static long pour(AudioInputStream sound, AudioFormat format, Listener listener)
+  /** Frames that were heard; one piece more than the most where there are more. */
+  private static long pour(InputStream in, WavHead head, long most, Listener listener)
       throws IOException {
-    byte[] bytes = new byte[PIECE * format.getFrameSize()];
-    float[] samples = new float[PIECE];
-    ByteOrder order = format.isBigEndian() ? ByteOrder.BIG_ENDIAN : ByteOrder.LITTLE_ENDIAN;
-    ByteBuffer buffer = ByteBuffer.wrap(bytes).order(order);
+    byte[] bytes = new byte[PIECE * head.frameBytes()];
+    ByteBuffer buffer = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    Mono mono = new Mono(head.channels());
+    double[][] channels = new double[head.channels()][PIECE];
+    long left = head.frames() == WavHead.TO_THE_END ? Long.MAX_VALUE : head.frames();
     long frames = 0;
-    int length;
-    while ((length = sound.readNBytes(bytes, 0, bytes.length)) >= format.getFrameSize()) {
-      int count = length / format.getFrameSize();
-      for (int i = 0; i < count; i++) {
-        samples[i] = mono(buffer, i * format.getFrameSize(), format);
+    while (left > 0 && frames <= most) {
+      int wanted = (int) Math.min(PIECE, left);
+      int count = in.readNBytes(bytes, 0, wanted * head.frameBytes()) / head.frameBytes();
+      for (int i = 0; i < count * head.channels(); i++) {
+        double value = sample(buffer, i * head.form().bytes(), head.form());
+        channels[i % head.channels()][i / head.channels()] = value;
       }
-      listener.hear(samples, count);
+      if (count > 0) {
+        listener.hear(mono.of(channels, count), count);
+      }
       frames += count;
+      left = count < wanted ? 0 : left - count;
     }
     return frames;
   }
 
-  private static float mono(ByteBuffer buffer, int at, AudioFormat format) {
-    int width = format.getSampleSizeInBits() / 8;
-    double sum = 0;
-    for (int c = 0; c < format.getChannels(); c++) {
-      sum += sample(buffer, at + c * width, format);
+  /**
+   * One channel out of many: their mean, those turned round whose sound is the first one's upside
+   * down, since the mean would be silence.
+   */
+  private static final class Mono {
+    private final double[] likeness;
+
+    Mono(int channels) {
+      likeness = new double[channels];
     }
-    return (float) (sum / format.getChannels());
+
+    float[] of(double[][] channels, int count) {
+      float[] mean = new float[count];
+      for (int c = 0; c < channels.length; c++) {
+        for (int i = 0; i < count; i++) {
+          likeness[c] += channels[0][i] * channels[c][i];
+        }
+        double share = (likeness[c] < 0 ? -1.0 : 1.0) / channels.length;
+        for (int i = 0; i < count; i++) {
+          mean[i] += (float) (share * channels[c][i]);
+        }
+      }
+      return mean;
+    }
   }
 
-  private static double sample(ByteBuffer buffer, int at, AudioFormat format) {
-    int bits = format.getSampleSizeInBits();
-    if (format.getEncoding().equals(Encoding.PCM_FLOAT)) {
-      double value = bits == 32 ? buffer.getFloat(at) : buffer.getDouble(at);
-      return Double.isFinite(value) ? value : 0;
+  private static double sample(ByteBuffer buffer, int at, WavHead.Form form) {
+    if (form.floating()) {
+      double value = form.bits() == 32 ? buffer.getFloat(at) : buffer.getDouble(at);
+      return Math.abs(value) < 1e6 ? value : 0;
     }
-    boolean unsigned = format.getEncoding().equals(Encoding.PCM_UNSIGNED);
     long raw =
-        switch (bits) {
-          case 8 -> buffer.get(at);
+        switch (form.bits()) {
+          case 8 -> (buffer.get(at) & 0xFF) - 128;
           case 16 -> buffer.getShort(at);
-          case 24 -> threeBytes(buffer, at);
+          case 24 -> (buffer.get(at + 2) << 16) | (buffer.getShort(at) & 0xFFFF);
           default -> buffer.getInt(at);
         };
-    double full = Math.scalb(1.0, bits - 1);
-    double offset = unsigned ? (raw < 0 ? full : -full) : 0;
-    return (raw + offset) / full;
-  }
-
-  private static long threeBytes(ByteBuffer buffer, int at) {
-    boolean big = buffer.order() == ByteOrder.BIG_ENDIAN;
-    long high = buffer.get(big ? at : at + 2);
-    int middle = buffer.get(at + 1) & 0xFF;
-    int low = buffer.get(big ? at + 2 : at) & 0xFF;
-    return (high << 16) | (middle << 8) | low;
+    return raw / Math.scalb(1.0, form.bits() - 1);
   }
 }

@@ -78,7 +78,7 @@ public record Agenda(List<StepProgress> now, List<StepProgress> waiting, List<La
       if (!seen.add(before.step().id())) {
         continue;
       }
-      if (before.state() == StepState.BLOCKED && !stopsItself(before)) {
+      if (before.state() == StepState.BLOCKED && !Pressing.stopsItself(before)) {
         follow(checklist, progress, before, seen, roots);
       } else {
         roots.add(before);
@@ -101,12 +101,5 @@ public record Agenda(List<StepProgress> now, List<StepProgress> waiting, List<La
 
   private static boolean waived(StepProgress step) {
     return step.state() == StepState.NEEDS_ATTENTION && step.reasons().isEmpty();
-  }
-
-  private static boolean stopsItself(StepProgress step) {
-    return step.reasons().stream()
-        .anyMatch(
-            reason ->
-                reason.id().equals("gate.reading-stop") || reason.id().equals("gate.answer-stops"));
   }
 }

@@ -25,8 +25,12 @@ import java.util.stream.Stream;
  */
 public record Due(OffsetDateTime at, Cause cause) {
   private static final int YEARS = 1;
-  private static final String JAR_STEP = "jar-check";
-  private static final String JAR_READING = "jar-delta";
+
+  /** The step in which the level at rest is checked. */
+  public static final String JAR_STEP = "jar-check";
+
+  /** Its reading. */
+  public static final String JAR_READING = "jar-delta";
 
   /** Why it is due. */
   public enum Cause {

@@ -24,6 +24,21 @@ public interface JobWatch {
    */
   void progress(String stage, long done, long total);
 
+  /**
+   * Says how much of the whole job is over as far as can be told, whatever the stages count.
+   *
+   * @param share 0 to 1
+   */
+  default void share(double share) {}
+
+  /**
+   * A number that settles while the job goes on.
+   *
+   * @param done units finished
+   * @param value the number by them
+   */
+  default void settles(long done, double value) {}
+
   /** Whether the job should stop as soon as it can. */
   boolean cancelled();
 }

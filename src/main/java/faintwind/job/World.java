@@ -1,5 +1,6 @@
 package faintwind.job;
 
+import faintwind.files.run.OwnedFile;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
@@ -23,13 +24,20 @@ public final class World {
       String path = Optional.ofNullable(file.getFile()).orElse("");
       String reason = Optional.ofNullable(file.getReason()).orElse(name);
       Where where = path.isEmpty() ? Where.NOWHERE : Where.file(path);
-      return Problem.error(id(file, reason), where, path, reason);
+      String other = Optional.ofNullable(file.getOtherFile()).orElse("");
+      return Problem.error(id(file, reason), where, path, reason, other);
     }
     String reason = message.isEmpty() ? name : message;
     return Problem.error(byReason(reason), Where.NOWHERE, reason, reason);
   }
 
   private static String id(FileSystemException failure, String reason) {
+    if (failure instanceof OwnedFile.TakenException) {
+      return "world.taken";
+    }
+    if (failure instanceof OwnedFile.LostException) {
+      return "world.lost";
+    }
     if (failure instanceof NoSuchFileException) {
       return "world.missing";
     }

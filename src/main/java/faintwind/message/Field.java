@@ -80,6 +80,7 @@ public record Field(
       case "uV" -> "µV";
       case "m3" -> "m³";
       case "dm2" -> "A/dm²";
+      case "cm2" -> "cm²";
       case "ohm" -> "Ω";
       case "pct" -> "%";
       case "C" -> "°C";

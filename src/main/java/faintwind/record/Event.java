@@ -230,6 +230,8 @@ public sealed interface Event {
     FLOW,
     /** Places ranked by their speed. */
     SURVEY,
+    /** Figures of a field log, as a table or a picture. */
+    SUMMARY,
     REPORT,
     PLAN,
     /** A last line that a crash cut off, set aside. */

@@ -33,7 +33,7 @@ public final class ListenNews implements LiveListener {
   public void happened(LiveNews news) {
     switch (news.kind()) {
       case CONNECTED, ENDED -> terminal.err().println(terminal.messages().note(news.problem()));
-      case GAP, UNREADABLE, RECONNECTING -> terminal.report(List.of(news.problem()));
+      case GAP, UNREADABLE, OTHER_SENDER, RECONNECTING -> terminal.report(List.of(news.problem()));
     }
   }
 }

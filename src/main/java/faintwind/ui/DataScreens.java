@@ -4,9 +4,7 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.EnteredFile;
 import faintwind.job.record.KeepRuns;
 import faintwind.job.turntable.PlanTurntable;
-import faintwind.message.DateText;
 import faintwind.record.Event;
-import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -22,6 +20,7 @@ import faintwind.ui.formula.InstrumentFormula;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Place;
 import faintwind.ui.frame.Screen;
+import faintwind.ui.instrument.CautionWords;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.listen.LoggerWays;
 import faintwind.ui.turntable.LiveStart;
@@ -61,7 +60,10 @@ final class DataScreens {
 
   /** The turntable, with the runs kept last. */
   static Screen turntable(
-      Desk desk, OpenInstrument instrument, LiveTables tables, Runnable rehearse) {
+      Desk desk,
+      OpenInstrument instrument,
+      LiveTables tables,
+      Consumer<Optional<PlannedSession>> rehearse) {
     TurntableModel model =
         new TurntableModel(
             desk.words(),
@@ -85,7 +87,7 @@ final class DataScreens {
     return new TurntableScreen(
             desk,
             model,
-            cautionReadBy(desk, instrument),
+            CautionWords.readBy(desk, instrument, TurntableScreen.CAUTION),
             event -> instrument.enter(enter -> enter.acknowledgeOnScreen(TurntableScreen.CAUTION)))
         .withPlan(new TurntablePlanView(desk, plan(desk, instrument)))
         .withLogger(logger(desk, instrument, tables))
@@ -131,12 +133,8 @@ final class DataScreens {
   }
 
   /** A field log by the calibration in force. */
-  static Screen field(Desk desk, OpenInstrument instrument, LiveTables tables) {
-    FieldModel model =
-        new FieldModel(
-            desk.words(),
-            desk.background(),
-            name -> desk.files().save(desk.text("field.next.save.act"), name));
+  static FieldScreen field(Desk desk, OpenInstrument instrument, LiveTables tables) {
+    FieldModel model = fieldModel(desk);
     InstrumentField ways = new InstrumentField(desk, instrument);
     model.at(ways);
     inForce(instrument).ifPresent(model::useCalibration);
@@ -155,9 +153,22 @@ final class DataScreens {
     return screen;
   }
 
+  /** A field log by a calibration file that lies with no instrument here. */
+  static Screen field(Desk desk, Path calibration) {
+    FieldModel model = fieldModel(desk);
+    model.useCalibration(calibration);
+    return new FieldScreen(desk, model);
+  }
+
+  private static FieldModel fieldModel(Desk desk) {
+    return new FieldModel(
+        desk.words(),
+        desk.background(),
+        name -> desk.files().save(desk.text("field.next.save.act"), name));
+  }
+
   /** A recording that is over is a file of the instrument, whatever becomes of it. */
-  private static Consumer<Path> recorded(
-      OpenInstrument instrument, FileRole role, Consumer<Path> then) {
+  static Consumer<Path> recorded(OpenInstrument instrument, FileRole role, Consumer<Path> then) {
     return file -> {
       instrument.enter(
           enter ->
@@ -166,7 +177,7 @@ final class DataScreens {
     };
   }
 
-  private static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {
+  static LoggerWays logger(Desk desk, OpenInstrument instrument, LiveTables tables) {
     return new LoggerWays(desk, instrument.folder(), tables.recording(instrument.folder()));
   }
 
@@ -210,17 +221,5 @@ final class DataScreens {
         .state()
         .last(Event.CalibrationPutInForce.class)
         .map(line -> instrument.folder().resolve(line.event().file()));
-  }
-
-  private static Optional<String> cautionReadBy(Desk desk, OpenInstrument instrument) {
-    return instrument.state().standing(CautionAcknowledged.class).stream()
-        .filter(line -> line.event().caution().equals(TurntableScreen.CAUTION))
-        .findFirst()
-        .map(
-            line ->
-                desk.text(
-                    "turntable.caution.read-by",
-                    line.who(),
-                    DateText.day(desk.words(), line.at())));
   }
 }

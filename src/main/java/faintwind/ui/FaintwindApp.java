@@ -30,15 +30,16 @@ public final class FaintwindApp {
    * Opens the window on a folder of instruments and comes back when it is closed.
    *
    * @param folder the folder of instruments; need not exist yet
+   * @param calibration a file of somebody's instrument to convert logs by, shown first
    * @return why no window could be opened, such as a missing display; empty after a normal close
    */
-  public static Optional<Problem> open(Path folder) {
+  public static Optional<Problem> open(Path folder, Optional<Path> calibration) {
     // JavaFX warns on the class path, which is how this program is meant to run.
     Logger javafx = Logger.getLogger("javafx");
     javafx.setLevel(Level.SEVERE);
     CountDownLatch closed = new CountDownLatch(1);
     try {
-      Platform.startup(() -> show(folder, closed));
+      Platform.startup(() -> show(folder, calibration, closed));
       closed.await();
       Platform.exit();
       return Optional.empty();
@@ -67,17 +68,19 @@ public final class FaintwindApp {
         });
   }
 
-  private static void show(Path folder, CountDownLatch closed) {
+  private static void show(Path folder, Optional<Path> calibration, CountDownLatch closed) {
     keepFaults(folder);
     dressProgram();
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
-    new FaintwindWindow(
+    FaintwindWindow window =
+        new FaintwindWindow(
             stage,
             Messages.of(Locale.getDefault()),
             KeptLook.in(folder),
-            Clock.system(ZoneId.systemDefault()))
-        .show();
+            Clock.system(ZoneId.systemDefault()));
+    window.show();
+    calibration.ifPresent(window::showField);
   }
 
   /** Loads fonts and the base theme; once, on the JavaFX thread, before the first window. */

@@ -1,8 +1,10 @@
 package faintwind.ui;
 
+import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.ui.field.FieldPage;
 import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
@@ -28,6 +30,7 @@ import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
+import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -57,8 +60,10 @@ public final class FaintwindWindow {
   private final Stage stage;
   private final Desk desk;
   private final KeptLook kept;
-  private final Workspace workspace;
+  private final Workspace own;
+  private Workspace workspace;
   private final LiveTables tables;
+  private final FieldRoom field;
   private final FormulaModels formulas = new FormulaModels();
   private final TopStrip strip;
   private final NextLine nextLine;
@@ -94,9 +99,12 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    workspace = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock);
+    workspace = own;
     tables = new LiveTables(desk);
+    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     frame = new Frame(words, desk.notes(), strip, nextLine);
@@ -149,6 +157,12 @@ public final class FaintwindWindow {
     ticking.play();
   }
 
+  /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
+  public void showField(Path calibration) {
+    show(DataScreens.field(desk, calibration));
+    strip.showHome(workspace.name());
+  }
+
   private void firstStartDone() {
     kept.wasAsked();
     keepChoices();
@@ -194,8 +208,29 @@ public final class FaintwindWindow {
     instrument = Optional.of(opened);
     desk.files().beginIn(opened.folder());
     opened.hold();
+    boolean enters = isDemo(opened) && !workspace.isDemo();
+    workspace = isDemo(opened) ? demo() : own;
+    strip.demo(workspace.isDemo());
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
-    go(opened.rehearsal() ? Place.TURNTABLE : first);
+    go(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first);
+  }
+
+  private Workspace demo() {
+    return own.demo(desk.text("window.demo-folder"));
+  }
+
+  private boolean isDemo(OpenInstrument opened) {
+    return opened.folder().startsWith(demo().folder());
+  }
+
+  /** Back to one's own instruments, from wherever in the demonstration. */
+  private void leaveDemo() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
+    workspace = own;
+    strip.demo(false);
+    desk.files().beginIn(own.folder());
+    go(Place.HOME);
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -209,11 +244,11 @@ public final class FaintwindWindow {
     screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
   }
 
-  /** Opens the folder for rehearsals, whatever instrument was open. */
-  private void rehearse() {
+  /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
+  private void rehearse(Optional<PlannedSession> plan) {
     desk.background()
         .entry(
-            watch -> workspace.rehearsal(desk.text("window.rehearsal")),
+            watch -> own.rehearsal(desk.text("window.rehearsal"), plan),
             this::open,
             world ->
                 nextLine.warn(
@@ -224,10 +259,14 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
+    leave(() -> come(place));
+  }
+
+  /** Leaves the screen, once it is said what becomes of what is not kept. */
+  private void leave(Runnable then) {
     screen
         .flatMap(Screen::unsaved)
-        .ifPresentOrElse(
-            unsaved -> questions.askFirst(unsaved, () -> come(place)), () -> come(place));
+        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
   }
 
   private void come(Place there) {
@@ -254,7 +293,7 @@ public final class FaintwindWindow {
       case RECORD -> new RecordScreen(desk, opened);
       case MAKE -> new StepScreen(desk, opened);
       case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> DataScreens.field(desk, opened, tables);
+      case FIELD -> field.page(FieldPage.LOG, opened);
       case DESIGN -> DataScreens.design(desk, opened);
       case FORMULA -> DataScreens.formula(desk, opened, formulas);
     };

@@ -100,6 +100,22 @@ class ArchitectureTest {
           .because("everything but the window works without a display");
 
   @ArchTest
+  static final ArchRule connectionsOnlyInDevice =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("faintwind.device")
+          .should()
+          .dependOnClassesThat()
+          .haveNameMatching(
+              "java\\.net\\.(.*Socket.*|.*URLConnection|Inet.*|http\\..*)"
+                  + "|java\\.nio\\.channels\\..*(Socket|Datagram).*")
+          .orShould()
+          .callMethod(java.net.URL.class, "openStream")
+          .orShould()
+          .callMethod(java.net.URL.class, "openConnection")
+          .because("nothing is opened that nobody asked for, the window included");
+
+  @ArchTest
   static final ArchRule jacksonAndCsvOnlyInFiles =
       noClasses()
           .that()

@@ -179,6 +179,16 @@ class AirCommandsTest {
         .contains(
             "\"kind\":\"survey\",\"file\":\"places.csv\",\"sha256\":",
             "\"kind\":\"survey\",\"file\":\"survey.json\",\"sha256\":");
+    Path figures = instrument.resolve("summary.csv");
+    Path picture = instrument.resolve("summary.svg");
+    assertThat(
+            shell.run("summary", speeds(), "--out", figures, "--picture", picture, "--who", "Jo"))
+        .as(shell.said())
+        .isZero();
+    assertThat(Files.readString(instrument.resolve("journal.jsonl")))
+        .contains(
+            "\"kind\":\"summary\",\"file\":\"summary.csv\",\"sha256\":",
+            "\"kind\":\"summary\",\"file\":\"summary.svg\",\"sha256\":");
     assertThat(shell.run("check", instrument)).as(shell.said()).isZero();
     Files.writeString(result, "{}");
     assertThat(shell.run("check", instrument)).isEqualTo(3);

@@ -167,4 +167,32 @@ class ListenCommandTest {
         .hasSizeGreaterThan(18)
         .allMatch(line -> line.split(",", -1).length == 8);
   }
+
+  private List<String> listened(String file, String profile, String lines) throws IOException {
+    Path source = Files.writeString(folder.resolve(file), lines);
+    List<String> arguments = new ArrayList<>(List.of("listen", "file:" + source, "--no-raw"));
+    arguments.addAll(List.of("--force", "--out", path("log.csv"), "--for-s", "1.9"));
+    if (!profile.isEmpty()) {
+      arguments.addAll(List.of("--profile", profile));
+    }
+    Ended ended = run("", arguments.toArray(String[]::new));
+    assertThat(ended.code()).as(ended.err()).isZero();
+    assertThat(ended.err().contains("whole second")).isEqualTo(lines.contains("again"));
+    return lines("log.csv");
+  }
+
+  @Test
+  void theStartOfAStoredFileCountsAsItStands() throws IOException {
+    String start = "# start: 2019-03-01T10:00:00+01:00";
+    List<String> own =
+        listened("own.csv", "", start + "\n# again\ntime_s,delta_K\n7,20\n8,20\n8,21\n9,21\n");
+    assertThat(own).contains("# start: 2019-03-01T10:00+01:00", "7,20,", "8,20,", "8.5,21,");
+    String profile =
+        Files.readString(Path.of("assets/profiles/seconds-millivolts.json"))
+            .replaceAll("\"as\": *\"s\"", "\"as\": \"iso\"");
+    Path dated = Files.writeString(folder.resolve("dated.json"), profile);
+    List<String> foreign =
+        listened("in.txt", dated.toString(), "2019-03-01 10:00:00,1\n2019-03-01 10:00:02,1\n");
+    assertThat(foreign.get(1)).startsWith("# start: 2019-03-01T10:00");
+  }
 }

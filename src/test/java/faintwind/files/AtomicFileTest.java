@@ -30,6 +30,26 @@ class AtomicFileTest {
   }
 
   @Test
+  void nameOfTwoHundredAndFiftyCharactersIsWritten() throws IOException {
+    Path target = folder.resolve("x".repeat(245) + ".json");
+    AtomicFile.write(target, NEW);
+    assertThat(names()).containsExactly(target.getFileName().toString());
+  }
+
+  /** No process has the number of the first; the second is that of this test. */
+  @Test
+  void whatADeadProcessLeftIsTakenAwayAndWhatALivingOneWritesStays() throws IOException {
+    long alive = ProcessHandle.current().parent().orElseThrow().pid();
+    Files.write(folder.resolve(".cal.json.999999999999.part"), OLD);
+    Files.write(folder.resolve(".cal.json." + alive + ".part"), OLD);
+    Files.write(folder.resolve(".other.json.999999999999.part"), OLD);
+    AtomicFile.write(folder.resolve("cal.json"), NEW);
+    assertThat(names())
+        .containsExactlyInAnyOrder(
+            "cal.json", ".cal.json." + alive + ".part", ".other.json.999999999999.part");
+  }
+
+  @Test
   void withoutACommitNothingStays() throws IOException {
     Path target = folder.resolve("cal.json");
     try (AtomicFile file = AtomicFile.begin(target)) {

@@ -25,4 +25,21 @@ class RowTextTest {
   void aCellThatASheetWouldWorkOutStaysText(String cell, String written) {
     assertThat(RowText.harmless(cell)).isEqualTo(written);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "0,20.5,calm | 0,20.5,calm",
+        "0,-20.5,+3e-1 | 0,-20.5,+3e-1",
+        "0,=1+1,b | 0,'=1+1,b",
+        "0,-2+3 | 0,'-2+3",
+        "0,\"=a,b\",c | 0,\"'=a,b\",c",
+        "@x | '@x",
+        "0,\"plain, text\" | 0,\"plain, text\""
+      })
+  void rowOfPeoplesTextIsMadeHarmlessCellByCell(String row, String written) {
+    assertThat(RowText.harmlessRow(row)).isEqualTo(written);
+  }
 }

@@ -8,12 +8,16 @@ import faintwind.message.Problem;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -99,6 +103,53 @@ class WavFileTest {
     Files.write(slow, wav(1, 16, 1, 4000, FRAMES));
     assertThat(ids(slow)).containsExactly("wav.rate");
     assertThat(ids(folder.resolve("none.wav"))).containsExactly("file.missing");
+  }
+
+  /** A damaged head is a damaged file, never a disk that failed. */
+  @Test
+  void damagedHeadIsNeverADiskThatFailed() throws IOException {
+    byte[] whole = wav(65534, 24, 2, 48000, 50);
+    Random random = new Random(17);
+    Path file = folder.resolve("damaged.wav");
+    for (int i = 0; i < 1500; i++) {
+      byte[] bytes = whole.clone();
+      for (int k = 0; k <= i % 3; k++) {
+        bytes[random.nextInt(68)] = (byte) random.nextInt(256);
+      }
+      Files.write(file, Arrays.copyOf(bytes, i % 5 == 0 ? random.nextInt(68) : bytes.length));
+      Checked<Heard> read = WavFile.read(file, Heard::new);
+      assertThat(read.isOk() || read.problems().get(0).id().startsWith("wav.")).isTrue();
+    }
+  }
+
+  @Test
+  void channelsOfOppositeSignAreHeardAsOne() throws IOException {
+    byte[] bytes = wav(1, 16, 2, 8000, 1000);
+    ByteBuffer samples = ByteBuffer.wrap(bytes).order(ByteOrder.LITTLE_ENDIAN);
+    for (int at = 46; at < bytes.length; at += 4) {
+      samples.putShort(at, (short) -samples.getShort(at));
+    }
+    Path file = folder.resolve("inverted.wav");
+    Files.write(file, bytes);
+    Heard heard = value(WavFile.read(file, Heard::new));
+    assertThat((double) heard.samples.get(500)).isCloseTo(wave(500), within(0.001));
+  }
+
+  @Test
+  @Tag("long")
+  void recordingOfMoreThanTwelveHoursIsRefused() throws IOException {
+    Path file = folder.resolve("long.wav");
+    byte[] head = wav(1, 8, 1, 8000, 0);
+    ByteBuffer.wrap(head).order(ByteOrder.LITTLE_ENDIAN).putInt(40, 400_000_000);
+    Files.write(file, head);
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
+      channel.write(ByteBuffer.wrap(new byte[1]), 400_000_000L); // a hole in the file: no disk
+    }
+    long[] heard = new long[1];
+    Checked<WavFile.Listener> read =
+        WavFile.read(file, rate_Hz -> (samples, count) -> heard[0] += count);
+    assertThat(read.problems()).extracting(Problem::id).containsExactly("wav.too-long");
+    assertThat(heard[0]).isLessThan(346_000_000L);
   }
 
   private static List<String> ids(Path file) throws IOException {

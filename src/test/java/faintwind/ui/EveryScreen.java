@@ -159,6 +159,7 @@ final class EveryScreen {
     stop.accept("field");
     journey.press(javafx.scene.input.KeyCode.CONTROL, javafx.scene.input.KeyCode.T);
     stop.accept("field-table");
+    new AirWalk(robot, stop).all();
     journey.choose(FOREIGN);
     place(Place.RECORD);
     await("#ledger .row");

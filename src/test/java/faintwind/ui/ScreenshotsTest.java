@@ -156,6 +156,7 @@ class ScreenshotsTest {
     picture(robot, "formula");
     place(robot, Place.FIELD, () -> robot.lookup("#field-plot").tryQuery().isPresent());
     picture(robot, "field");
+    new AirWalk(robot, name -> picture(robot, name)).all();
   }
 
   private void open(FxRobot robot, String folder) {

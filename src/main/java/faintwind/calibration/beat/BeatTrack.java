@@ -8,7 +8,7 @@ import faintwind.calibration.plan.Beat;
  * sample clock by more than half a sample. The first beat of a turn is higher. The count-in, one
  * turn long, is softer.
  */
-public final class BeatTrack {
+public final class BeatTrack implements SoundTrack {
   private static final double CLICK_S = 0.03;
   private static final double FADE_S = 0.006;
   private static final double HIGH_HZ = 1600;
@@ -48,12 +48,7 @@ public final class BeatTrack {
     return (double) sampleOf(countIn) / rate_Hz;
   }
 
-  /**
-   * Samples from −1 to 1.
-   *
-   * @param from first sample wanted, from 0
-   * @param count how many
-   */
+  @Override
   public float[] samples(long from, int count) {
     float[] out = new float[count];
     long number = (long) Math.floor((double) from * beat.perMinute() / (60.0 * rate_Hz)) - 1;

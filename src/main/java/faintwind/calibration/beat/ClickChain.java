@@ -1,143 +1,158 @@
 package faintwind.calibration.beat;
 
-import static faintwind.calibration.beat.OwnChoices.FAR;
-import static faintwind.calibration.beat.OwnChoices.GAP_BIN_S;
-import static faintwind.calibration.beat.OwnChoices.LOOSE;
+import static faintwind.calibration.beat.OwnChoices.LEAST_EVIDENCE;
+import static faintwind.calibration.beat.OwnChoices.LOOK_AT;
 import static faintwind.calibration.beat.OwnChoices.MISS;
 import static faintwind.calibration.beat.OwnChoices.MOST_MISSED;
-import static faintwind.calibration.beat.OwnChoices.NEIGHBOURS;
+import static faintwind.calibration.beat.OwnChoices.OVER_CHANCE;
 import static faintwind.calibration.beat.OwnChoices.SPREADS;
 import static faintwind.calibration.beat.OwnChoices.SURE;
-import static faintwind.calibration.beat.OwnChoices.TIGHTEST;
+import static faintwind.calibration.beat.OwnChoices.UNSURE;
 import static faintwind.calibration.beat.OwnChoices.WEIGHT;
+import static faintwind.calibration.beat.OwnChoices.WIDER;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
-/** The candidates among a recording's clicks that keep an even beat best. */
-final class ClickChain {
-  private ClickChain() {}
+/**
+ * The candidates among a recording's clicks that keep an even beat best.
+ *
+ * @param peaks those of the beat, in order of time
+ * @param period_s the usual time between them
+ * @param evidence logarithm of how much likelier they are as clicks of an even beat than as noises
+ *     that came by chance
+ */
+record ClickChain(List<ClickPeak> peaks, double period_s, double evidence) {
+  ClickChain {
+    peaks = List.copyOf(peaks);
+  }
+
+  boolean has(ClickPeak peak) {
+    return Collections.binarySearch(peaks, peak, (a, b) -> Double.compare(a.time_s(), b.time_s()))
+        >= 0;
+  }
 
   /**
-   * A candidate.
+   * The chain with the most evidence over periods and over how unevenly the arm may be turned.
+   * Period and unevenness come from the middle of a long recording. Empty where no chain has more
+   * evidence than the same noises have once their times are shaken.
    *
-   * @param time_s when
-   * @param score logarithm of its energy over that around it
+   * @param expected_s about how far apart clicks should be; empty: found from the recording
    */
-  record Peak(double time_s, double score) {}
-
-  /**
-   * The usual time between clicks: the shortest gap that is nearly as frequent as the most frequent
-   * one, since twice the gap is as frequent; refined by the median of the gaps like it. Empty where
-   * there are too few candidates.
-   */
-  static OptionalDouble period_s(List<Peak> clear, double shortest_s, double longest_s) {
-    double[] seen = new double[(int) (longest_s / GAP_BIN_S) + 2];
-    List<Double> gaps = new ArrayList<>();
-    for (int i = 0; i < clear.size(); i++) {
-      for (int j = i + 1; j < Math.min(clear.size(), i + NEIGHBOURS); j++) {
-        double gap_s = clear.get(j).time_s() - clear.get(i).time_s();
-        if (gap_s > longest_s) {
-          break;
-        }
-        if (gap_s >= shortest_s) {
-          gaps.add(gap_s);
-          seen[(int) (gap_s / GAP_BIN_S)] += 1;
+  static Optional<ClickChain> best(List<ClickPeak> peaks, OptionalDouble expected_s) {
+    if (peaks.isEmpty()) {
+      return Optional.empty();
+    }
+    int from = Math.max(0, (peaks.size() - LOOK_AT) / 2);
+    List<ClickPeak> middle = peaks.subList(from, Math.min(peaks.size(), from + LOOK_AT));
+    Optional<ClickChain> best = Optional.empty();
+    double unevenness = 0;
+    for (double period_s : BeatPeriods.likely(middle, expected_s)) {
+      for (double spread : SPREADS) {
+        ClickChain chain = through(middle, period_s, spread);
+        if (best.isEmpty() || chain.evidence() > best.get().evidence()) {
+          best = Optional.of(chain);
+          unevenness = spread;
         }
       }
     }
-    double[] near = new double[seen.length];
-    for (int k = 0; k < seen.length; k++) {
-      int reach = 1 + (int) (0.03 * k);
-      for (int i = Math.max(0, k - reach); i <= Math.min(seen.length - 1, k + reach); i++) {
-        near[k] += seen[i];
+    if (best.isEmpty()) {
+      return best;
+    }
+    double finer_s = best.get().gap_s();
+    for (double spread : SPREADS) {
+      ClickChain chain = through(middle, finer_s, spread);
+      if (chain.evidence() > best.get().evidence()) {
+        best = Optional.of(chain);
+        unevenness = spread;
       }
     }
-    double most = Arrays.stream(near).max().orElse(0);
-    if (most < 2) {
-      return OptionalDouble.empty();
-    }
-    int shortest = 0;
-    while (near[shortest] < 0.6 * most) {
-      shortest++;
-    }
-    while (shortest + 1 < near.length && near[shortest + 1] > near[shortest]) {
-      shortest++;
-    }
-    double about_s = (shortest + 0.5) * GAP_BIN_S;
-    double[] like =
-        gaps.stream().mapToDouble(g -> g).filter(g -> Math.abs(g / about_s - 1) < 0.08).toArray();
-    return OptionalDouble.of(new Median().evaluate(like));
+    double chance = byChance(middle, best.get().period_s());
+    return best.get().evidence() > LEAST_EVIDENCE + OVER_CHANCE * chance
+        ? Optional.of(through(peaks, best.get().period_s(), unevenness * WIDER))
+        : Optional.empty();
   }
 
-  /**
-   * The chain of peaks with the greatest sum of scores less what uneven or missing steps cost; how
-   * uneven this hand is comes from a first, loose chain.
-   */
-  static List<Peak> through(List<Peak> peaks, double period_s) {
-    List<Peak> first = through(peaks, period_s, LOOSE);
-    return through(peaks, period_s, Math.min(LOOSE, Math.max(TIGHTEST, SPREADS * spread(first))));
+  /** Most evidence of the same noises, each shaken by up to a third of a period. */
+  private static double byChance(List<ClickPeak> peaks, double period_s) {
+    List<ClickPeak> shaken = new ArrayList<>();
+    for (int i = 0; i < peaks.size(); i++) {
+      double share = Math.floorMod(i * 7919L, 1009) / 1009.0 - 0.5; // evenly spread, no pattern
+      ClickPeak peak = peaks.get(i);
+      shaken.add(new ClickPeak(peak.time_s() + share * 2 / 3 * period_s, peak.score()));
+    }
+    shaken.sort(Comparator.comparingDouble(ClickPeak::time_s));
+    return Arrays.stream(SPREADS)
+        .map(spread -> through(shaken, period_s, spread).evidence())
+        .max()
+        .orElse(0);
   }
 
-  /** Relative spread of the gaps by their median distance from their median. */
-  private static double spread(List<Peak> chain) {
-    double[] gaps = new double[Math.max(0, chain.size() - 1)];
+  /** Median time of a step. */
+  private double gap_s() {
+    double[] gaps = new double[peaks.size() - 1];
     for (int i = 0; i < gaps.length; i++) {
-      gaps[i] = chain.get(i + 1).time_s() - chain.get(i).time_s();
+      double gap_s = peaks.get(i + 1).time_s() - peaks.get(i).time_s();
+      gaps[i] = gap_s / Math.max(1, Math.rint(gap_s / period_s));
     }
-    if (gaps.length == 0) {
-      return LOOSE;
-    }
-    double middle = new Median().evaluate(gaps);
-    double[] off = Arrays.stream(gaps).map(g -> Math.abs(g / middle - 1)).toArray();
-    return 1.48 * new Median().evaluate(off);
+    return gaps.length == 0 ? period_s : new Median().evaluate(gaps);
   }
 
-  private static List<Peak> through(List<Peak> peaks, double period_s, double tolerance) {
+  /**
+   * The chain of peaks with the most evidence at a period and an unevenness, by dynamic
+   * programming. A click is worth what its score says and how much likelier it is to come so near
+   * to its time as a click than by chance; a click that does not come costs.
+   */
+  static ClickChain through(List<ClickPeak> peaks, double period_s, double spread) {
     int count = peaks.size();
+    double lasts_s = Math.max(1, peaks.get(count - 1).time_s() - peaks.get(0).time_s());
+    double chance = count / lasts_s * period_s * spread * Math.sqrt(2 * Math.PI);
     double[] best = new double[count];
     int[] before = new int[count];
-    int last = -1;
+    int last = 0;
+    int open = 0;
     for (int i = 0; i < count; i++) {
-      best[i] = gain(peaks.get(i));
+      double worth = worth(peaks.get(i));
+      best[i] = worth;
       before[i] = -1;
-      for (int j = i - 1; j >= 0; j--) {
-        double gap_s = peaks.get(i).time_s() - peaks.get(j).time_s();
-        if (gap_s > (MOST_MISSED + 1) * period_s) {
-          break;
-        }
-        double value = best[j] + gain(peaks.get(i)) - cost(gap_s / period_s, tolerance);
+      double reach_s = peaks.get(i).time_s() - (MOST_MISSED + 1) * period_s;
+      while (peaks.get(open).time_s() < reach_s) {
+        open++;
+      }
+      for (int j = i - 1; j >= open; j--) {
+        double steps = (peaks.get(i).time_s() - peaks.get(j).time_s()) / period_s;
+        double value = best[j] + worth - cost(steps, spread) - Math.log(chance);
         if (value > best[i]) {
           best[i] = value;
           before[i] = j;
         }
       }
-      if (last < 0 || best[i] > best[last]) {
-        last = i;
-      }
+      last = best[i] > best[last] ? i : last;
     }
-    List<Peak> chain = new ArrayList<>();
+    List<ClickPeak> chain = new ArrayList<>();
     for (int i = last; i >= 0; i = before[i]) {
       chain.add(peaks.get(i));
     }
     Collections.reverse(chain);
-    return chain;
+    return new ClickChain(chain, period_s, best[last]);
   }
 
-  private static double gain(Peak peak) {
-    return Math.min(SURE, WEIGHT * peak.score());
+  private static double worth(ClickPeak peak) {
+    return Math.min(SURE, WEIGHT * peak.score()) - UNSURE;
   }
 
-  private static double cost(double steps, double tolerance) {
+  private static double cost(double steps, double spread) {
     double whole = Math.rint(steps);
     if (whole < 1) {
       return Double.POSITIVE_INFINITY;
     }
-    double off = (steps - whole) / (tolerance * Math.sqrt(whole));
-    return FAR * off * off + MISS * (whole - 1);
+    double off = (steps - whole) / spread;
+    return (off * off / whole + Math.log(whole)) / 2 + MISS * (whole - 1);
   }
 }

@@ -6,9 +6,7 @@ import static faintwind.calibration.beat.OwnChoices.APART;
 import static faintwind.calibration.beat.OwnChoices.BEFORE;
 import static faintwind.calibration.beat.OwnChoices.CLEAR;
 import static faintwind.calibration.beat.OwnChoices.FAINT;
-import static faintwind.calibration.beat.OwnChoices.LONGEST_S;
 import static faintwind.calibration.beat.OwnChoices.RISE;
-import static faintwind.calibration.beat.OwnChoices.SHORTEST_S;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,16 +15,23 @@ import java.util.OptionalDouble;
 
 /**
  * Finds the clicks of a turning arm in a sound recording that is handed over piece by piece; memory
- * grows by two numbers a millisecond. Energy above 900 Hz and above 2400 Hz is followed, where hum
- * is gone and voices are fainter. A click is energy that rises at once and is gone again within
- * hundredths of a second: speech rises so too, but stays. Of all candidates the chain is taken that
- * keeps an even beat best (dynamic programming), so that a click under speech is found by its place
- * and a slammed door is left out. The thresholds are own choices; the test against synthesised
- * recordings says how well they do. Mutable; for one thread.
+ * holds the latest minute and one entry for every possible click. Energy above 900 Hz and above
+ * 2400 Hz is followed, where hum is gone and voices are fainter. A click is energy that rises at
+ * once and is gone again within hundredths of a second: speech rises so too, but stays. Of all
+ * candidates the chain is taken that keeps an even beat best ({@link ClickChain}), so that a click
+ * under speech is found by its place and a slammed door is left out. The thresholds are own
+ * choices; the studies over synthesised recordings say how well they do. Mutable; for one thread.
  */
 public final class ClickFinder {
   private static final double[] CUTS_HZ = {900, 2400};
+  private static final int FIRST = BEFORE + APART;
+  private static final int LAST = AFTER_TO + RISE + APART;
+
   private final List<EnergyBins> bands;
+  private final List<ClickPeak> peaks = new ArrayList<>();
+
+  /** Number of the first bin that was not yet looked at. */
+  private long next = BEFORE;
 
   /**
    * A finder for a recording.
@@ -58,7 +63,16 @@ public final class ClickFinder {
 
   /** Takes the next samples, of any scale. */
   public void hear(float[] samples, int count) {
-    bands.forEach(band -> band.hear(samples, count));
+    for (int from = 0; from < count; from += EnergyBins.PIECE) {
+      int to = Math.min(count, from + EnergyBins.PIECE);
+      for (EnergyBins band : bands) {
+        band.hear(samples, from, to);
+      }
+      if (bands.get(0).used() >= EnergyBins.FULL) {
+        look(LAST);
+        bands.forEach(band -> band.keepLast(FIRST + LAST));
+      }
+    }
   }
 
   /**
@@ -67,29 +81,30 @@ public final class ClickFinder {
    * @param expected_s about how far apart they should be, s; empty: found from the recording
    */
   public Found find(OptionalDouble expected_s) {
-    List<ClickChain.Peak> peaks = peaks(bands.stream().map(EnergyBins::sums).toList());
-    List<ClickChain.Peak> clear = peaks.stream().filter(p -> p.score() > CLEAR).toList();
-    OptionalDouble period_s =
-        expected_s.isPresent() ? expected_s : ClickChain.period_s(clear, SHORTEST_S, LONGEST_S);
-    if (period_s.isEmpty()) {
-      return Found.NOTHING;
-    }
-    List<ClickChain.Peak> chain = ClickChain.through(peaks, period_s.getAsDouble());
-    List<Double> others =
-        clear.stream().filter(p -> !chain.contains(p)).map(ClickChain.Peak::time_s).toList();
-    return new Found(
-        chain.stream().map(ClickChain.Peak::time_s).toList(), others, period_s.getAsDouble());
+    look(AFTER_TO + RISE);
+    List<ClickPeak> clear = peaks.stream().filter(p -> p.score() > CLEAR).toList();
+    return ClickChain.best(peaks, expected_s)
+        .map(
+            chain ->
+                new Found(
+                    chain.peaks().stream().map(ClickPeak::time_s).toList(),
+                    clear.stream().filter(p -> !chain.has(p)).map(ClickPeak::time_s).toList(),
+                    chain.period_s()))
+        .orElse(Found.NOTHING);
   }
 
-  private static List<ClickChain.Peak> peaks(List<double[]> bands) {
-    int count = bands.get(0).length - 1;
-    double[] score = new double[count];
-    int[] band = new int[count];
+  /** Looks for clicks in the bins not yet looked at, all but the last few. */
+  private void look(int spared) {
+    long dropped = bands.get(0).dropped();
+    int count = bands.get(0).used();
+    int end = count - AFTER_TO - RISE;
+    double[] score = new double[Math.max(0, end)];
+    int[] band = new int[score.length];
+    List<double[]> sums = bands.stream().map(EnergyBins::sums).toList();
     for (int b = 0; b < bands.size(); b++) {
-      double[] sums = bands.get(b);
-      double floor = 1e-9 * (sums[count] / Math.max(1, count)) + 1e-30;
-      double[] pieces = shortMeans(sums, floor);
-      for (int k = BEFORE; k < count - AFTER_TO - RISE; k++) {
+      double floor = 1e-9 * bands.get(b).mean() + 1e-30;
+      double[] pieces = shortMeans(sums.get(b), floor);
+      for (int k = BEFORE; k < end; k++) {
         double before = most(pieces, k - BEFORE, k - RISE);
         double after = most(pieces, k + AFTER_FROM, k + AFTER_TO);
         double here = Math.log(pieces[k] / Math.max(before, after));
@@ -99,14 +114,14 @@ public final class ClickFinder {
         }
       }
     }
-    List<ClickChain.Peak> peaks = new ArrayList<>();
-    for (int k = BEFORE; k < count - AFTER_TO - RISE; k++) {
+    int last = count - spared;
+    for (int k = (int) (next - dropped); k < last; k++) {
       if (score[k] > FAINT && highest(score, k)) {
-        double onset_s = onset(bands.get(band[k]), k) * EnergyBins.BIN_S;
-        peaks.add(new ClickChain.Peak(onset_s, score[k]));
+        double onset_s = (dropped + onset(sums.get(band[k]), k)) * EnergyBins.BIN_S;
+        peaks.add(new ClickPeak(onset_s, score[k]));
       }
     }
-    return peaks;
+    next = Math.max(next, dropped + last);
   }
 
   /** Mean energy of the few milliseconds from each bin on. */

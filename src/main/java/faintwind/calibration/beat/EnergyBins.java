@@ -1,20 +1,27 @@
 package faintwind.calibration.beat;
 
-import java.util.ArrayList;
-import java.util.List;
-
-/** Energy of a sound above a frequency, millisecond by millisecond. Mutable; for one thread. */
+/**
+ * Energy of a sound above a frequency, millisecond by millisecond; holds the latest minute only.
+ * Mutable; for one thread.
+ */
 final class EnergyBins {
   static final double BIN_S = 0.001;
 
+  /** Bins after which the older ones should be taken out, with room for one more piece. */
+  static final int FULL = 60_000;
+
+  /** Most samples taken at once: at 8000 a second they fill 512 bins. */
+  static final int PIECE = 4096;
+
   private final int rate_Hz;
   private final HighPass pass;
-  private final List<double[]> full = new ArrayList<>();
-  private double[] bins = new double[60_000];
+  private final double[] bins = new double[FULL + PIECE];
   private int used;
+  private long dropped;
   private long heard;
-  private long binEnd = 1;
+  private long binEnd;
   private double energy;
+  private double all;
 
   EnergyBins(double cut_Hz, int rate_Hz) {
     this.rate_Hz = rate_Hz;
@@ -22,15 +29,17 @@ final class EnergyBins {
     binEnd = endOf(0);
   }
 
-  void hear(float[] samples, int count) {
-    for (int i = 0; i < count; i++) {
+  /** Takes samples, at most {@link #PIECE}. */
+  void hear(float[] samples, int from, int to) {
+    for (int i = from; i < to; i++) {
       double value = pass.next(samples[i]);
       energy += value * value;
       heard++;
       if (heard >= binEnd) {
-        keep(energy);
+        bins[used++] = energy;
+        all += energy;
         energy = 0;
-        binEnd = endOf(binCount());
+        binEnd = endOf(dropped + used);
       }
     }
   }
@@ -39,26 +48,33 @@ final class EnergyBins {
     return Math.round((bin + 1) * BIN_S * rate_Hz);
   }
 
-  private long binCount() {
-    return (long) full.size() * bins.length + used;
+  int used() {
+    return used;
   }
 
-  private void keep(double value) {
-    if (used == bins.length) {
-      full.add(bins);
-      bins = new double[bins.length];
-      used = 0;
-    }
-    bins[used++] = value;
+  /** How many bins were forgotten: the number of the first that is held. */
+  long dropped() {
+    return dropped;
   }
 
-  /** Running sums of the bins: element k is all energy before bin k. */
+  /** Mean energy of a bin since the beginning. */
+  double mean() {
+    return all / Math.max(1, dropped + used);
+  }
+
+  /** Forgets all but the latest bins. */
+  void keepLast(int count) {
+    int gone = used - count;
+    System.arraycopy(bins, gone, bins, 0, count);
+    used = count;
+    dropped += gone;
+  }
+
+  /** Running sums of the bins that are held: element k is all energy before bin k. */
   double[] sums() {
-    int count = (int) binCount();
-    double[] sums = new double[count + 1];
-    for (int k = 0; k < count; k++) {
-      double[] part = k / bins.length < full.size() ? full.get(k / bins.length) : bins;
-      sums[k + 1] = sums[k] + part[k % bins.length];
+    double[] sums = new double[used + 1];
+    for (int k = 0; k < used; k++) {
+      sums[k + 1] = sums[k] + bins[k];
     }
     return sums;
   }

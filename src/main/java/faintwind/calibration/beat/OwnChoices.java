@@ -10,6 +10,32 @@ final class OwnChoices {
   /** Nearer to its neighbour than this share of the usual gap, a mark is doubled. */
   static final double DOUBLED = 0.45;
 
+  /** Share of missing marks above which they are not counted. */
+  static final double MOST_MISSED_SHARE = 0.35;
+
+  /** Set-aside sounds are shown one by one up to this share of the clicks. */
+  static final double FEW_SET_ASIDE = 0.1;
+
+  // SteadyStretch: slowTurnsBeforeTheArmRunsSteadilyAreLeftOut of BeatTimesTest, ClickStudyTest
+
+  /** Fewest marks of a steady stretch. */
+  static final int LEAST_STEADY = 5;
+
+  /** Least share of all marks that a steady stretch has. */
+  static final double LEAST_STEADY_SHARE = 0.33;
+
+  /** Most steps in a row without a mark that are bridged. */
+  static final int MOST_BRIDGED = 12;
+
+  /** Relative drift over a stretch above which it may be the end of a run-up. */
+  static final double DRIFTS = 0.01;
+
+  /** Relative difference from the pace that is no scatter. */
+  static final double OFF_PACE = 0.004;
+
+  /** The same in standard deviations of a gap. */
+  static final double OFF_PACE_SPREADS = 4;
+
   // SpinTurns: LiveSessionTest
 
   /** Relative standard uncertainty of a speed that was only kept by the beat. */
@@ -49,30 +75,39 @@ final class OwnChoices {
   static final double SHORTEST_S = 0.15;
 
   /** Longest usual gap looked for, s. */
-  static final double LONGEST_S = 6.5;
+  static final double LONGEST_S = 40;
 
-  // ClickChain: the same tests
+  // BeatPeriods, ClickChain: the same tests, and ClickStudyTest
 
-  /** Gaps are counted in bins of this width, s. */
-  static final double GAP_BIN_S = 0.01;
+  /** Gaps are counted in steps of this ratio. */
+  static final double GAP_STEP = 0.0025;
 
-  /** Relative unevenness that a first chain allows. */
-  static final double LOOSE = 0.12;
+  /** Half widths in such steps over which gaps count as alike: an even arm, an uneven hand. */
+  static final int[] WIDTHS = {2, 12};
 
-  /** Least relative unevenness that a second chain allows. */
-  static final double TIGHTEST = 0.03;
+  /** Periods that are tried, for each width. */
+  static final int CANDIDATES = 6;
 
-  /** Times the spread of the first chain that the second allows. */
-  static final double SPREADS = 3;
+  /** Relative unevenness of a step that is tried. */
+  static final double[] SPREADS = {0.1, 0.05, 0.025, 0.012, 0.006, 0.003};
+
+  /** The last chain may be this much more uneven than the likeliest, to keep its outliers. */
+  static final double WIDER = 2;
+
+  /** Evidence that a chain has at least. */
+  static final double LEAST_EVIDENCE = 10;
+
+  /** The same in multiples of what noises at random times come to. */
+  static final double OVER_CHANCE = 1.3;
+
+  /** Possible clicks in the middle of a recording that tell its period. */
+  static final int LOOK_AT = 4000;
 
   /** Cost of a step without a click. */
-  static final double MISS = 0.6;
-
-  /** Cost of a click at the edge of the unevenness allowed. */
-  static final double FAR = 2;
+  static final double MISS = 2;
 
   /** Steps without a click after which a chain ends. */
-  static final int MOST_MISSED = 12;
+  static final int MOST_MISSED = 6;
 
   /** A click gains no more than this for a chain. */
   static final double SURE = 4;
@@ -80,8 +115,8 @@ final class OwnChoices {
   /** Gain of a click for each unit of its score. */
   static final double WEIGHT = 1.6;
 
-  /** Peaks after each that gaps are counted to. */
-  static final int NEIGHBOURS = 400;
+  /** Gain taken off each, since a noise that comes by chance is seldom strong. */
+  static final double UNSURE = 2;
 
   private OwnChoices() {}
 }

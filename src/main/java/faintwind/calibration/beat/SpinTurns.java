@@ -40,6 +40,19 @@ public record SpinTurns(int turns, Uncertain time_s, OptionalDouble first_s, How
         turning.turns(), turning.time_s(), OptionalDouble.of(turning.first_s()), How.MARKED);
   }
 
+  /**
+   * From clicks in a sound recording, whose clock is its own.
+   *
+   * @param soundStart_s when it began, on the recording's clock, where known
+   */
+  public static SpinTurns heard(BeatTimes.Turning turning, OptionalDouble soundStart_s) {
+    OptionalDouble first_s =
+        soundStart_s.isPresent()
+            ? OptionalDouble.of(soundStart_s.getAsDouble() + turning.first_s())
+            : soundStart_s;
+    return new SpinTurns(turning.turns(), turning.time_s(), first_s, How.MARKED);
+  }
+
   /** Where nothing was counted: the turns that the beat would have brought. */
   public static SpinTurns byBeat(PlannedSpin spin, double lasted_s) {
     int turns = (int) Math.max(1, Math.floor(lasted_s * spin.beat().turns_1_s()));

@@ -20,16 +20,17 @@ public record Steadiness(double period_s, double scatter_s, double drift, double
   static Steadiness of(List<TurnMark> sure, int marksPerTurn) {
     WeightedObservedPoints points = new WeightedObservedPoints();
     double first_s = sure.get(0).time_s();
-    sure.forEach(m -> points.add(m.number(), m.time_s() - first_s));
+    int zero = sure.get(0).number();
+    sure.forEach(m -> points.add(m.number() - zero, m.time_s() - first_s));
     int degree = sure.size() > 5 ? 2 : 1;
     double[] c = PolynomialCurveFitter.create(degree).fit(points.toList());
     double bend = degree == 2 ? c[2] : 0;
-    double span = sure.get(sure.size() - 1).number();
+    double span = sure.get(sure.size() - 1).number() - zero;
     double mean_s = c[1] + bend * span;
     double squares = 0;
     List<Double> left = new ArrayList<>();
     for (TurnMark mark : sure) {
-      double n = mark.number();
+      double n = mark.number() - zero;
       double residual = mark.time_s() - first_s - (c[0] + c[1] * n + bend * n * n);
       left.add(residual);
       squares += residual * residual;
@@ -38,8 +39,17 @@ public record Steadiness(double period_s, double scatter_s, double drift, double
     return new Steadiness(
         mean_s,
         scatter_s,
-        -2 * bend * span / mean_s,
+        beyondChance(-2 * bend * span / mean_s, scatter_s / mean_s, sure.size()),
         turnSpread(sure, left, marksPerTurn) / (mean_s * marksPerTurn));
+  }
+
+  /**
+   * A drift less what scatter alone shows as one: the bend of a parabola through n points with
+   * scatter s has the standard deviation s √180 / n^2.5 (least squares, evenly spaced).
+   */
+  private static double beyondChance(double drift, double scatter, int count) {
+    double chance = 2 * Math.sqrt(180) * scatter / Math.pow(count, 1.5);
+    return Math.copySign(Math.sqrt(Math.max(0, drift * drift - chance * chance)), drift);
   }
 
   /** Standard deviation of the times of single turns about the parabola, s. */

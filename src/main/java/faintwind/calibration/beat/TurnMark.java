@@ -4,7 +4,8 @@ package faintwind.calibration.beat;
  * One tap or click with what it was taken for.
  *
  * @param time_s when
- * @param number its place in the count, from 0; a doubled mark has that of its twin
+ * @param number its place in the count, from 0; a doubled mark has that of its twin, a mark outside
+ *     that of the nearest counted one
  * @param kind what it was taken for
  */
 public record TurnMark(double time_s, int number, Kind kind) {
@@ -18,6 +19,8 @@ public record TurnMark(double time_s, int number, Kind kind) {
      */
     AFTER_MISSED,
     /** Not counted: it lies too near to another. */
-    DOUBLED
+    DOUBLED,
+    /** Not counted: before or after the stretch in which the arm keeps its pace. */
+    OUTSIDE
   }
 }

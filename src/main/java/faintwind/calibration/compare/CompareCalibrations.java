@@ -80,7 +80,7 @@ public final class CompareCalibrations {
   }
 
   /** Expanded uncertainty between the tabulated speeds: straight lines in logarithms. */
-  static double u95_m_s(Calibration calibration, double speed_m_s) {
+  public static double u95_m_s(Calibration calibration, double speed_m_s) {
     List<AtSpeed> table = calibration.performance().speeds();
     AtSpeed below = table.get(0);
     AtSpeed above = table.get(table.size() - 1);

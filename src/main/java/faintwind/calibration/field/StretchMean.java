@@ -1,6 +1,7 @@
 package faintwind.calibration.field;
 
 import faintwind.calibration.CoverageFactor;
+import faintwind.message.Field;
 import java.util.Arrays;
 import java.util.Optional;
 
@@ -21,6 +22,9 @@ public record StretchMean(
     double used_s,
     double faintShare,
     boolean parted) {
+  /** A speed, or its uncertainty, as a person may write it down. */
+  public static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
+
   /** Fewer blocks than this say nothing of their scatter. */
   static final int FEWEST_BLOCKS = 5;
 

@@ -20,6 +20,10 @@ public final class RecordClock {
   private static final double LEAST_SILENCE_S = 2;
   private static final double SILENT_STEPS = 5;
   private static final double USUAL_SHARE = 0.1;
+
+  /** No logger of such an instrument takes this long from its first reading to the next. */
+  private static final double UNUSUAL_S = 600;
+
   private static final double LEAST_STEP_S = 1e-6;
 
   private final Arrival arrival;
@@ -85,11 +89,11 @@ public final class RecordClock {
       return Optional.of(LiveGap.RESTARTED);
     }
     double tolerance_s = Math.max(LEAST_SILENCE_S, SILENT_STEPS * usual_s);
-    boolean known = usual_s > 0;
-    if (ownClock && known && arrival == Arrival.LIVE && time_s - arrival_s > lead_s + tolerance_s) {
+    if (ownClock && arrival == Arrival.LIVE && time_s - arrival_s > lead_s + tolerance_s) {
       return Optional.of(LiveGap.JUMPED);
     }
-    return known && step_s > tolerance_s ? Optional.of(LiveGap.SILENT) : Optional.empty();
+    double silent_s = usual_s > 0 ? tolerance_s : UNUSUAL_S;
+    return step_s > silent_s ? Optional.of(LiveGap.SILENT) : Optional.empty();
   }
 
   private void keep(double time_s, double arrival_s, Optional<LiveGap> gap) {

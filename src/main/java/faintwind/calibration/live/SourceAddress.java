@@ -30,8 +30,22 @@ public sealed interface SourceAddress {
   /** A logger that is called: {@code tcp:host:port}. */
   record Tcp(String host, int port) implements SourceAddress {}
 
-  /** A logger that sends its lines here, a line or more in each packet: {@code udp:port}. */
-  record Udp(int port) implements SourceAddress {}
+  /**
+   * A logger that sends its lines here, a line or more in each packet: {@code udp:address:port}.
+   *
+   * @param address of this computer that takes the packets; empty for the loopback, which takes
+   *     only those of programs on this computer
+   * @param sender who counts as the one sender
+   */
+  record Udp(String address, int port, Sender sender) implements SourceAddress {}
+
+  /** Who counts as the one sender of packets: the first that was heard. */
+  enum Sender {
+    /** On this computer a program that keeps its port, elsewhere an address. */
+    PORT,
+    /** An address: on this computer too, a program that takes a new port for every packet. */
+    ADDRESS
+  }
 
   /**
    * A file that grows: {@code file:path?from=start}.
@@ -40,6 +54,13 @@ public sealed interface SourceAddress {
    * @param from which of its lines count
    */
   record GrowingFile(String path, From from) implements SourceAddress {}
+
+  /**
+   * The raw stream that stands beside a recording, read again: {@code raw:NAME.raw}.
+   *
+   * @param path where it is
+   */
+  record Raw(String path) implements SourceAddress {}
 
   /** Which lines of a growing file count. */
   enum From {

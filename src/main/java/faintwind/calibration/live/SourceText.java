@@ -2,6 +2,7 @@ package faintwind.calibration.live;
 
 import faintwind.calibration.live.SourceAddress.From;
 import faintwind.calibration.live.SourceAddress.Parity;
+import faintwind.calibration.live.SourceAddress.Sender;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -19,7 +20,7 @@ import java.util.regex.Pattern;
 public final class SourceText {
   private static final Pattern SPELLING =
       Pattern.compile("([a-z]+):(.*?)(?:\\?((?:[a-z0-9_]+=[^&?=]*)(?:&[a-z0-9_]+=[^&?=]*)*))?");
-  private static final String KINDS = "serial:, tcp:, udp:, file:, typed:, virtual:";
+  private static final String KINDS = "serial:, tcp:, udp:, file:, raw:, typed:, virtual:";
 
   private final String text;
   private final Map<String, String> options = new LinkedHashMap<>();
@@ -47,11 +48,12 @@ public final class SourceText {
           case "tcp" -> tcp(place);
           case "udp" -> udp(place);
           case "file" -> file(place);
+          case "raw" -> raw(place);
           case "typed" -> typed(place);
           case "virtual" -> virtual(place);
           default -> {
             problems.add(error("source.unknown", text, KINDS));
-            yield new SourceAddress.Udp(1);
+            yield new SourceAddress.Raw(text);
           }
         };
     return problems.isEmpty() ? Checked.ok(address) : Checked.refused(problems);
@@ -82,14 +84,23 @@ public final class SourceText {
   }
 
   private SourceAddress udp(String place) {
-    allow();
-    return new SourceAddress.Udp(port(place));
+    allow("sender");
+    int colon = place.lastIndexOf(':');
+    String address = place.substring(0, Math.max(0, colon));
+    int port = port(place.substring(colon + 1));
+    return new SourceAddress.Udp(address, port, word("sender", Sender.PORT));
   }
 
   private SourceAddress file(String path) {
     allow("from");
     needed(path, "file:log.csv");
     return new SourceAddress.GrowingFile(path, word("from", From.START));
+  }
+
+  private SourceAddress raw(String path) {
+    allow();
+    needed(path, "raw:log.raw");
+    return new SourceAddress.Raw(path);
   }
 
   private SourceAddress typed(String place) {

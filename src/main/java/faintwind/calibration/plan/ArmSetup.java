@@ -18,7 +18,9 @@ import java.util.OptionalDouble;
  * @param way how data and power come off the arm
  */
 public record ArmSetup(List<Uncertain> radii_m, DataWay way) {
-  static final Field RADIUS = Field.number("plan.radius_mm", 20, 5000).usually("600").needed();
+  /** Nearer to the axis the two sides of a ball of 13 mm differ by over a quarter of the speed. */
+  static final Field RADIUS = Field.number("plan.radius_mm", 50, 5000).usually("600").needed();
+
   static final Field U_RADIUS = Field.number("plan.u_radius_mm", 0.01, 100).usually("2");
   static final Field WAY =
       Field.word("plan.way", DataWay.Kind.values()).usually(DataWay.Kind.RIDING_LOGGER.word());

@@ -46,7 +46,7 @@ final class Candidates {
     Optional<Candidate> best = Optional.empty();
     double least = Double.POSITIVE_INFINITY;
     for (Uncertain radius : request.arm().radii_m()) {
-      if (speed_m_s * speed_m_s / radius.value() > OwnChoices.MOST_INWARD_M_S2) {
+      if (tooFast(speed_m_s, radius)) {
         continue;
       }
       for (int aTurn : request.wish().beats().aTurn()) {
@@ -54,7 +54,8 @@ final class Candidates {
         if (beat.isPresent()) {
           double cost = cost(speed_m_s, radius, beat.get());
           Candidate candidate = candidate(radius, beat.get(), constants);
-          if (cost < least && carried(candidate)) {
+          boolean held = beat.get().speed_m_s(radius.value()) <= fastest_m_s(radius.value());
+          if (cost < least && held && carried(candidate)) {
             least = cost;
             best = Optional.of(candidate);
           }
@@ -62,6 +63,44 @@ final class Candidates {
       }
     }
     return best;
+  }
+
+  /** What keeps a speed from being turned; the strictest is named. */
+  enum Limit {
+    /** Every radius would be pulled at too hard. */
+    INWARD,
+    /** No comfortable beat gives it. */
+    BEAT,
+    /** The cable takes too few turns. */
+    CABLE
+  }
+
+  /** Why a speed cannot be turned; empty where it can. */
+  Optional<Limit> limit(double speed_m_s) {
+    if (best(speed_m_s, OwnChoices.LEAST_CONSTANTS).isPresent()) {
+      return Optional.empty();
+    }
+    List<Uncertain> held =
+        request.arm().radii_m().stream().filter(r -> !tooFast(speed_m_s, r)).toList();
+    if (held.isEmpty()) {
+      return Optional.of(Limit.INWARD);
+    }
+    boolean beaten =
+        held.stream()
+            .anyMatch(
+                radius ->
+                    request.wish().beats().aTurn().stream()
+                        .anyMatch(n -> beat(speed_m_s, radius.value(), n).isPresent()));
+    return Optional.of(beaten ? Limit.CABLE : Limit.BEAT);
+  }
+
+  private static boolean tooFast(double speed_m_s, Uncertain radius) {
+    return speed_m_s > fastest_m_s(radius.value());
+  }
+
+  /** Speed at which a radius is pulled at as hard as balls and wires take: √(a·r). */
+  static double fastest_m_s(double radius_m) {
+    return Math.sqrt(OwnChoices.MOST_INWARD_M_S2 * radius_m);
   }
 
   private Optional<Beat> beat(double speed_m_s, double radius_m, int aTurn) {

@@ -31,6 +31,11 @@ public record Plan(Form form, List<PlannedStep> steps, Promise promise) {
     return steps.stream().flatMap(s -> s.spin().stream()).toList();
   }
 
+  /** One lesson alone, from its beginning. */
+  public Plan lesson(int number) {
+    return new Plan(form, steps.stream().filter(step -> step.lesson() == number).toList(), promise);
+  }
+
   /** Time at the turntable, all lessons together, s. */
   public double total_s() {
     return steps.stream().mapToDouble(PlannedStep::duration_s).sum();

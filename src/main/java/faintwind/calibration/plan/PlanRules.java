@@ -6,6 +6,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /** Why a plan cannot be, with what would fit; and what a person should know of one that can. */
 final class PlanRules {
@@ -47,13 +49,31 @@ final class PlanRules {
     int few = beats.aTurn().get(0);
     int many = beats.aTurn().get(beats.aTurn().size() - 1);
     double low = new Beat(beats.least(), many).speed_m_s(smallest);
-    double high = new Beat(beats.most(), few).speed_m_s(largest);
+    double beaten = new Beat(beats.most(), few).speed_m_s(largest);
+    double high = Math.min(beaten, Candidates.fastest_m_s(largest));
+    String id = high < beaten && request.wish().most_m_s() > high ? "plan.no-hold" : "plan.no-beat";
     return Problem.error(
-        "plan.no-beat",
+        low < high ? id : "plan.all-held",
         Where.NOWHERE,
         String.valueOf(found.size()),
         Numerals.places(low, 2),
-        Numerals.places(high, 2));
+        Numerals.places(high, 2),
+        Numerals.places(OwnChoices.MOST_INWARD_M_S2, 0));
+  }
+
+  /** Names what keeps the plan from a wanted end of the range, and what would reach it. */
+  private static Problem cut(
+      String id, Optional<Candidates.Limit> limit, double reached_m_s, PlanWish wish) {
+    String why = limit.map(l -> "." + l.name().toLowerCase(Locale.ROOT)).orElse("");
+    double wanted = wish.most_m_s();
+    double radius = wanted * wanted / OwnChoices.MOST_INWARD_M_S2;
+    return Problem.warning(
+        id + "cut" + why,
+        Where.NOWHERE,
+        Numerals.places(reached_m_s, 2),
+        Numerals.places(OwnChoices.MOST_INWARD_M_S2, 0),
+        Numerals.places(Math.ceil(100 * radius) * 10, 0),
+        Numerals.places(wanted, 2));
   }
 
   static Problem noTime(PlanRequest request, double shortest_s) {
@@ -70,20 +90,18 @@ final class PlanRules {
         Numerals.places(Math.ceil(shortest_s / 60), 0));
   }
 
-  static List<Problem> notes(PlanRequest request, PlanChoice choice) {
+  static List<Problem> notes(PlanRequest request, Candidates candidates, PlanChoice choice) {
     List<Problem> notes = new ArrayList<>();
     Plan plan = choice.staircase();
     List<Double> speeds = plan.spins().stream().map(PlannedSpin::speed_m_s).sorted().toList();
     PlanWish wish = request.wish();
     double slowest = speeds.get(0);
     double fastest = speeds.get(speeds.size() - 1);
-    if (slowest > 1.3 * wish.least_m_s() || fastest < wish.most_m_s() / 1.3) {
-      notes.add(
-          Problem.warning(
-              "plan.range-cut",
-              Where.NOWHERE,
-              Numerals.places(slowest, 2),
-              Numerals.places(fastest, 2)));
+    if (slowest > 1.3 * wish.least_m_s()) {
+      notes.add(cut("plan.slow-", candidates.limit(wish.least_m_s()), slowest, wish));
+    }
+    if (fastest < wish.most_m_s() / 1.3) {
+      notes.add(cut("plan.fast-", candidates.limit(wish.most_m_s()), fastest, wish));
     }
     if (request.arm().way().kind() == DataWay.Kind.FILMED_METER) {
       double readings = plan.total_s() / request.response().step_s();

@@ -78,7 +78,7 @@ public final class Planner {
     }
     Optional<Plan> separate = planner.best(Plan.Form.SEPARATE);
     PlanChoice choice = new PlanChoice(staircase.get(), separate);
-    return Checked.ok(choice, PlanRules.notes(request, choice));
+    return Checked.ok(choice, PlanRules.notes(request, planner.candidates, choice));
   }
 
   /** Candidates at a pace with what each would bring. */
@@ -207,8 +207,7 @@ public final class Planner {
   }
 
   private List<Candidate> choose(Palette palette, int some) {
-    List<Double> looks =
-        Candidates.spaced(request.wish().least_m_s(), request.wish().most_m_s(), OwnChoices.LOOKS);
+    List<Double> looks = reached();
     Knowledge before = fit.beforehand().plus(known(List.of(warmUp())));
     List<Integer> chosen =
         Exchange.choose(
@@ -240,14 +239,34 @@ public final class Planner {
 
   private Promise promise(List<PlannedStep> steps) {
     ExpectedUncertainty expected = fit.uncertainty(fit.beforehand().plus(known(steps)));
-    PlanWish wish = request.wish();
-    List<Double> speeds = Candidates.spaced(wish.least_m_s(), wish.most_m_s(), OwnChoices.LOOKS);
+    double[] turned =
+        steps.stream()
+            .flatMap(s -> s.spin().stream())
+            .mapToDouble(PlannedSpin::speed_m_s)
+            .sorted()
+            .toArray();
+    double slowest = turned[0];
+    double fastest = turned[turned.length - 1];
+    List<Double> speeds = looks(slowest, fastest);
     return new Promise(
-        mean(expected, speeds),
+        mean(expected, reached()),
         speeds.stream().map(v -> new Promise.AtSpeed(v, expected.u(v))).toList(),
-        expected.budget(Math.sqrt(wish.least_m_s() * wish.most_m_s())).stream()
+        expected.budget(Math.sqrt(slowest * fastest)).stream()
             .sorted(Comparator.comparingDouble(BudgetShare::u_m_s).reversed())
             .toList());
+  }
+
+  /** Speeds of the wanted range that this arm can turn: what plans are compared over. */
+  private List<Double> reached() {
+    List<Candidate> all = candidates.at(OwnChoices.LEAST_CONSTANTS);
+    return looks(all.get(0).speed_m_s(), all.get(all.size() - 1).speed_m_s());
+  }
+
+  /** Wanted speeds from the slowest to the fastest that are turned: beyond them nothing is said. */
+  private List<Double> looks(double slowest, double fastest) {
+    PlanWish wish = request.wish();
+    return Candidates.spaced(
+        Math.max(wish.least_m_s(), slowest), Math.min(wish.most_m_s(), fastest), OwnChoices.LOOKS);
   }
 
   private static double mean(ExpectedUncertainty expected, List<Double> speeds) {

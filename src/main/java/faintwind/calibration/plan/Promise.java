@@ -6,8 +6,10 @@ import java.util.List;
 /**
  * What a plan promises.
  *
- * @param mean mean relative standard uncertainty over the wanted range, evenly in the logarithm
- * @param speeds relative standard uncertainty against speed, rising speeds
+ * @param mean mean relative standard uncertainty over those speeds of the wanted range that the arm
+ *     can turn, evenly in the logarithm
+ * @param speeds relative standard uncertainty against speed, rising, from the slowest that is
+ *     turned to the fastest
  * @param budget where it comes from in the middle of the range, relative: {@code carried}, {@code
  *     radius}, {@code direction}, {@code form}, {@code recordings}
  */

@@ -11,11 +11,13 @@ public sealed interface LineOutcome {
    * A reading.
    *
    * @param sample what it says
-   * @param notes values that no air can have and were left out
+   * @param notes values that cannot be and were left out
+   * @param cells all cells of its line
    */
-  record Row(LiveSample sample, List<Problem> notes) implements LineOutcome {
+  record Row(LiveSample sample, List<Problem> notes, List<String> cells) implements LineOutcome {
     public Row {
       notes = List.copyOf(notes);
+      cells = List.copyOf(cells);
     }
   }
 

@@ -1,6 +1,7 @@
 package faintwind.calibration.profile;
 
 import faintwind.message.Problem;
+import java.time.DateTimeException;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,8 @@ import java.util.TreeSet;
  * field of the profile that it does not fit; nothing is guessed. For one log and one thread.
  */
 public final class LineReader {
+  private static final String START = "# start:";
+
   private final ImportProfile profile;
   private final Begin begin;
   private final ReadSoFar soFar;
@@ -58,6 +61,16 @@ public final class LineReader {
     soFar.readAs(encoding);
   }
 
+  /** Readings that had the whole second of the one before and were spread over it. */
+  public long spread() {
+    return soFar.spread();
+  }
+
+  /** Names of the columns, where a header told them. */
+  public List<String> names() {
+    return soFar.names();
+  }
+
   /** Number of lines read so far. */
   public int lines() {
     return soFar.lines();
@@ -69,6 +82,7 @@ public final class LineReader {
     String comment = profile.lines().comment();
     boolean head = begin == Begin.FILE && soFar.lines() <= profile.lines().headerLines();
     if (!head && (line.isBlank() || (!comment.isEmpty() && line.startsWith(comment)))) {
+      begun(line);
       return new LineOutcome.Skipped();
     }
     if (line.indexOf('\0') >= 0 && !head) {
@@ -81,9 +95,21 @@ public final class LineReader {
   /** A line whose beginning may be missing: only a header in it counts. */
   public void readTorn(String line) {
     soFar.nextLine();
+    begun(line);
     List<String> cells = LineCells.split(unmarked(line), profile.lines().delimiter());
     if (profile.needsNames() && missingNames(cells).isEmpty()) {
       soFar.name(cells);
+    }
+  }
+
+  /** A comment of a run file may say when its time was 0. */
+  private void begun(String line) {
+    if (profile.lines().comment().equals("#") && line.startsWith(START)) {
+      try {
+        soFar.start(OffsetDateTime.parse(line.substring(START.length()).strip()));
+      } catch (DateTimeException e) {
+        return; // a comment in somebody's own words
+      }
     }
   }
 

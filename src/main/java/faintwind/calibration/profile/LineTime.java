@@ -22,7 +22,9 @@ import java.util.regex.Pattern;
 final class LineTime {
   private static final Pattern CLOCK =
       Pattern.compile("(\\d{1,4}):([0-5]\\d)(?::([0-5]\\d)(?:[.,](\\d{1,9}))?)?");
+  private static final Pattern SECONDS = Pattern.compile(":\\d\\d:\\d\\d");
   private static final double DAY_S = 86_400;
+  private static final double MINUTE_S = 60;
 
   private final TimeColumn column;
   private final char decimalMark;
@@ -69,6 +71,15 @@ final class LineTime {
   /** Message id for what should be known of the last reading. */
   Optional<String> note() {
     return note;
+  }
+
+  /** What the stamp just read can tell apart at least, s. */
+  double tells_s(String text) {
+    return switch (column.form()) {
+      case CLOCK, ELAPSED, ISO -> SECONDS.matcher(text).find() ? 1 : MINUTE_S;
+      case PATTERN -> column.pattern().contains("s") ? 1 : MINUTE_S;
+      default -> Math.max(1, column.form().unit_s());
+    };
   }
 
   /** Seconds; empty where the text has not the form. */

@@ -1,6 +1,8 @@
 package faintwind.calibration.profile;
 
 import faintwind.calibration.live.LiveColumn;
+import faintwind.calibration.run.Possible;
+import faintwind.calibration.run.SignalUnit;
 import java.util.Optional;
 
 /** What a column of a foreign log says. */
@@ -17,6 +19,9 @@ public enum Meaning {
   SUPPLY("supply", ValueUnit.VOLT),
   /** Temperature of a compensated meter's own terminals. */
   TERMINAL("terminal", ValueUnit.CELSIUS);
+
+  /** Tin-lead solder melts at 183 °C. */
+  private static final double HOTTEST_K = 456.15;
 
   private final String word;
   private final ValueUnit ownUnit;
@@ -62,9 +67,10 @@ public enum Meaning {
   /** Whether a balls' surroundings, or a supply, can have this value in SI. */
   boolean isPossible(double si) {
     return switch (this) {
-      case SIGNAL, SUPPLY -> true;
-      case HEATED, REFERENCE, TERMINAL -> si > 0;
-      case AIR -> si >= 200 && si <= 400;
+      case SIGNAL -> true;
+      case SUPPLY -> Possible.of(SignalUnit.SIGNAL_V).allowsSupply(si);
+      case HEATED, REFERENCE -> si >= 200 && si <= HOTTEST_K;
+      case AIR, TERMINAL -> si >= 200 && si <= 400;
       case PRESSURE -> si >= 30_000 && si <= 120_000;
       case HUMIDITY -> si >= 0 && si <= 1;
     };

@@ -20,8 +20,12 @@ final class ReadSoFar {
   private final String source;
   private final LineTime time;
   private final Map<ValueColumn, Unwrap> turns = new HashMap<>();
+  private final LineWidth width = new LineWidth();
+  private final SharedSecond second = new SharedSecond();
+  private Optional<OffsetDateTime> toldStart = Optional.empty();
   private List<String> names = List.of();
   private String encoding = "UTF-8";
+  private double tells_s = 1;
   private int lines;
 
   ReadSoFar(ImportProfile profile, String source) {
@@ -45,6 +49,15 @@ final class ReadSoFar {
 
   void name(List<String> columns) {
     names = columns;
+    int last = columns.size();
+    while (last > 1 && columns.get(last - 1).isEmpty()) {
+      last--;
+    }
+    width.named(last);
+  }
+
+  LineWidth width() {
+    return width;
   }
 
   List<String> names() {
@@ -52,7 +65,11 @@ final class ReadSoFar {
   }
 
   Optional<OffsetDateTime> start() {
-    return time.start();
+    return toldStart.or(time::start);
+  }
+
+  void start(OffsetDateTime told) {
+    toldStart = Optional.of(told);
   }
 
   Optional<WallClock> clock() {
@@ -76,8 +93,21 @@ final class ReadSoFar {
     return time.note();
   }
 
+  /** Time of a reading, as its stamp says it. */
   OptionalDouble time_s(String text) {
+    tells_s = time.tells_s(text);
     return time.read(text);
+  }
+
+  /** The time of a whole reading, apart from that of the one before. */
+  OptionalDouble apart(OptionalDouble time_s) {
+    return time_s.isPresent()
+        ? OptionalDouble.of(second.place(time_s.getAsDouble(), tells_s))
+        : time_s;
+  }
+
+  long spread() {
+    return second.spread();
   }
 
   /** The counter of a column, followed over its wrap. */

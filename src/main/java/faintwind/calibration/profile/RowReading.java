@@ -1,6 +1,7 @@
 package faintwind.calibration.profile;
 
 import faintwind.calibration.live.LiveSample;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.speed.LogAir;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -20,6 +21,7 @@ final class RowReading {
   private final ImportProfile profile;
   private final String line;
   private final List<String> cells;
+  private final Possible possible;
   private final List<Problem> problems = new ArrayList<>();
   private final List<Problem> notes = new ArrayList<>();
   private final Map<Meaning, Double> values = new EnumMap<>(Meaning.class);
@@ -29,10 +31,14 @@ final class RowReading {
     this.profile = soFar.profile();
     this.line = line;
     this.cells = cells;
+    this.possible = Possible.of(profile.unit());
   }
 
   LineOutcome outcome() {
     if (wrongDelimiter()) {
+      return new LineOutcome.Unreadable(problems);
+    }
+    if (cells.size() >= lastNeeded() && !hasItsCells()) {
       return new LineOutcome.Unreadable(problems);
     }
     OptionalDouble time_s = time();
@@ -42,8 +48,9 @@ final class RowReading {
     }
     LogAir air = new LogAir(value(Meaning.AIR), value(Meaning.PRESSURE), value(Meaning.HUMIDITY));
     LiveSample sample =
-        new LiveSample(time_s, signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
-    return new LineOutcome.Row(sample, notes);
+        new LiveSample(
+            soFar.apart(time_s), signal(), air, value(Meaning.SUPPLY), value(Meaning.TERMINAL));
+    return new LineOutcome.Row(sample, notes, cells);
   }
 
   private boolean wrongDelimiter() {
@@ -64,6 +71,19 @@ final class RowReading {
       }
     }
     return false;
+  }
+
+  private boolean hasItsCells() {
+    int count = cells.size();
+    boolean fits = soFar.width().fits(count, cells.get(count - 1).isEmpty());
+    if (!fits) {
+      String expected = String.valueOf(soFar.width().expected());
+      String found = String.valueOf(count);
+      problems.add(
+          soFar.problem(
+              "import.cells-count", "delimiter", found, expected, ReadSoFar.excerpt(line)));
+    }
+    return fits;
   }
 
   private int lastNeeded() {
@@ -145,12 +165,9 @@ final class RowReading {
 
   private void keep(ValueColumn column, String field, double number) {
     double value = soFar.counted(column, number) * column.scale() + column.shift();
-    if (column.meaning() == Meaning.SIGNAL) {
-      values.put(Meaning.SIGNAL, value);
-      return;
-    }
-    double si = column.unit().toSi(value);
-    if (column.meaning().isPossible(si)) {
+    boolean signal = column.meaning() == Meaning.SIGNAL;
+    double si = signal ? value : column.unit().toSi(value);
+    if (signal ? possible.allowsSignal(value) : column.meaning().isPossible(si)) {
       values.put(column.meaning(), si);
     } else {
       Where where = soFar.where(field);

@@ -51,6 +51,11 @@ public record Recording(
         start);
   }
 
+  /** The same with another signal. */
+  Recording with(Series other) {
+    return new Recording(unit, other, air_K, pressure_Pa, relativeHumidity, supply_V, start);
+  }
+
   private static Optional<Series> part(Optional<Series> series, double from_s, double to_s) {
     return series.map(s -> s.window(from_s, to_s)).filter(s -> !s.isEmpty());
   }

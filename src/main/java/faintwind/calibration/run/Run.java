@@ -32,4 +32,23 @@ public record Run(
           "run " + name + ": reference speed and kind " + kind + " disagree");
     }
   }
+
+  /** Whether a person left the whole run out. */
+  public boolean isLeftOut() {
+    return conditions.notCounted().isAll();
+  }
+
+  /** The same run with the readings that count; as it is where it is left out as a whole. */
+  Run counted() {
+    return conditions.notCounted().isNothing() || isLeftOut()
+        ? this
+        : new Run(
+            name,
+            kind,
+            file,
+            recording.with(conditions.notCounted().of(recording.signal()).orElseThrow()),
+            conditions,
+            arm,
+            reference_m_s);
+  }
 }

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
  * @param direction of the arm
  * @param thermocouple type letter
  * @param note free text
+ * @param notCounted what a person left out of the fit
  */
 public record RunConditions(
     OptionalDouble air_K,
@@ -19,7 +20,8 @@ public record RunConditions(
     OptionalDouble relativeHumidity,
     Optional<Direction> direction,
     Optional<String> thermocouple,
-    String note) {
+    String note,
+    NotCounted notCounted) {
 
   public static final RunConditions NONE =
       new RunConditions(
@@ -29,4 +31,15 @@ public record RunConditions(
           Optional.empty(),
           Optional.empty(),
           "");
+
+  /** Of a run from which nothing was left out. */
+  public RunConditions(
+      OptionalDouble air_K,
+      OptionalDouble pressure_Pa,
+      OptionalDouble relativeHumidity,
+      Optional<Direction> direction,
+      Optional<String> thermocouple,
+      String note) {
+    this(air_K, pressure_Pa, relativeHumidity, direction, thermocouple, note, NotCounted.NOTHING);
+  }
 }

@@ -27,6 +27,24 @@ public record RunSet(List<Run> runs, SignalChain chain, KnownBefore known) {
     return known.build();
   }
 
+  /**
+   * What a fit is made from: without the readings that a person left out, and without left out runs
+   * of the heater off. A heated run that is left out stays, since the arm turned all the same.
+   */
+  public RunSet counted() {
+    return with(
+        runs.stream()
+            .filter(run -> !(run.isLeftOut() && run.kind() == RunKind.ZERO))
+            .map(Run::counted)
+            .toList());
+  }
+
+  /** Without the runs that a person left out; as it is where none would be left. */
+  public RunSet sound() {
+    List<Run> sound = runs.stream().filter(run -> !run.isLeftOut()).toList();
+    return sound.isEmpty() ? this : with(sound);
+  }
+
   /** Other runs with the same chain and knowledge. */
   public RunSet with(List<Run> other) {
     return new RunSet(other, chain, known);

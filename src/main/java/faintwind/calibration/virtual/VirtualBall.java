@@ -19,6 +19,11 @@ public record VirtualBall(
     VirtualConvection convection) {
   private static final double STEFAN_BOLTZMANN_W_M2K4 = 5.670374419e-8;
 
+  /** The same ball with so many times its heat capacity: it settles so many times as slowly. */
+  public VirtualBall slower(double times) {
+    return new VirtualBall(diameter_m, times * capacity_J_K, emissivity, leads_W_K, convection);
+  }
+
   /** Heat given off at a temperature of the ball in air of a state and speed, W. */
   double loss_W(double ball_K, AirState air, double speed_m_s) {
     double area_m2 = Math.PI * diameter_m * diameter_m;

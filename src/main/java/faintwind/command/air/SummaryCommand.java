@@ -1,23 +1,27 @@
 package faintwind.command.air;
 
 import faintwind.calibration.field.FieldSummary;
+import faintwind.calibration.field.StretchMean;
 import faintwind.command.CommonOptions;
+import faintwind.command.IntoInstruments;
 import faintwind.command.OptionRange;
 import faintwind.job.air.ResultFile;
 import faintwind.job.air.Summary;
 import faintwind.job.air.SummaryPicture;
 import faintwind.job.air.SummaryTable;
 import faintwind.message.Checked;
-import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
@@ -34,8 +38,6 @@ import picocli.CommandLine.Parameters;
     versionProvider = VersionText.class,
     resourceBundle = "faintwind.messages")
 public final class SummaryCommand implements Callable<Integer> {
-  private static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
-
   private final Terminal terminal;
 
   @Parameters(paramLabel = "SPEEDS.csv", descriptionKey = "faintwind.summary.speeds")
@@ -60,6 +62,9 @@ public final class SummaryCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
+  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  private String who = System.getProperty("user.name", "");
+
   @Mixin private SourceOptions source = new SourceOptions();
 
   @Mixin private CommonOptions common = new CommonOptions();
@@ -82,6 +87,10 @@ public final class SummaryCommand implements Callable<Integer> {
     if (!(worked instanceof Checked.Ok<Summary> ok)) {
       return terminal.refuse(worked.problems());
     }
+    List<Problem> shut = new IntoInstruments(who).trouble(targets());
+    if (!shut.isEmpty()) {
+      return terminal.refuse(shut);
+    }
     terminal.report(ok.notes());
     if (json) {
       terminal.out().print(ok.value().json());
@@ -89,28 +98,40 @@ public final class SummaryCommand implements Callable<Integer> {
       ok.value().lines(terminal.messages()).forEach(terminal.out()::println);
     }
     terminal.out().flush();
+    List<Problem> notEntered = keep(ok.value());
+    return notEntered.isEmpty() ? ExitCode.DONE.number() : terminal.refuse(notEntered);
+  }
+
+  private List<Path> targets() {
+    return Stream.of(out, picture).flatMap(Stream::ofNullable).toList();
+  }
+
+  /** Writes what was asked for; what lies with an instrument is entered in its journal. */
+  private List<Problem> keep(Summary summary) throws IOException {
+    Map<Path, FileRole> written = new LinkedHashMap<>();
     if (out != null) {
-      ResultFile.write(out, SummaryTable.of(ok.value()));
-      terminal.tell("air.written", out.toString());
+      ResultFile.write(out, SummaryTable.of(summary));
+      written.put(out, FileRole.SUMMARY);
     }
     if (picture != null) {
-      SummaryPicture.write(picture, ok.value(), terminal.messages());
-      terminal.tell("air.written", picture.toString());
+      SummaryPicture.write(picture, summary, terminal.messages());
+      written.put(picture, FileRole.SUMMARY);
     }
-    return ExitCode.DONE.number();
+    written.keySet().forEach(file -> terminal.tell("air.written", file.toString()));
+    return new IntoInstruments(who).enter(written);
   }
 
   private List<Problem> misuse() throws IOException {
     List<Problem> problems = new ArrayList<>(source.misuse(Optional.empty()));
-    OptionRange.trouble("--calm", calm_m_s, SPEED).ifPresent(problems::add);
+    OptionRange.trouble("--calm", calm_m_s, StretchMean.SPEED).ifPresent(problems::add);
     for (double limit_m_s : limits_m_s) {
-      OptionRange.trouble("--limit", limit_m_s, SPEED).ifPresent(problems::add);
+      OptionRange.trouble("--limit", limit_m_s, StretchMean.SPEED).ifPresent(problems::add);
     }
     if (picture != null && !SummaryPicture.isNamed(picture)) {
       problems.add(Problem.error("usage.picture", Where.NOWHERE, picture.toString()));
     }
     List<Path> inputs = Stream.concat(Stream.of(speeds), source.calibration().stream()).toList();
-    for (Path target : Stream.of(out, picture).flatMap(Stream::ofNullable).toList()) {
+    for (Path target : targets()) {
       common.output(target).trouble(inputs).ifPresent(problems::add);
     }
     return problems;

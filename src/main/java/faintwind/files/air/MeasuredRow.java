@@ -1,9 +1,10 @@
 package faintwind.files.air;
 
+import faintwind.calibration.field.StretchMean;
 import faintwind.files.NumberCell;
 import faintwind.files.ProblemList;
+import faintwind.files.RowText;
 import faintwind.files.run.TableFile;
-import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
@@ -21,12 +22,14 @@ import java.util.stream.Stream;
  * @param line in the table
  * @param stay when, on the clock of the log
  * @param typed speed and its expanded uncertainty
+ * @param note free text
  */
-public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<Typed> typed) {
+public record MeasuredRow(
+    String name, int line, Optional<Stay> stay, Optional<Typed> typed, String note) {
   static final List<String> STAY = List.of("from_s", "to_s");
   static final List<String> TYPED = List.of("speed_m_s", "u95_m_s");
-  private static final List<String> OTHERS = List.of("depth_mm", "up_mm", "note");
-  private static final Field SPEED = Field.number("air.speed_m_s", 0, 100);
+  private static final String NOTE = "note";
+  private static final List<String> OTHERS = List.of("depth_mm", "up_mm", NOTE);
 
   /** From one time of a log to another. */
   public record Stay(double from_s, double to_s) {}
@@ -62,9 +65,28 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
               name,
               row.line(),
               both(stay).map(n -> new Stay(n.get(0), n.get(1))),
-              both(typed).map(n -> new Typed(n.get(0), n.get(1)))));
+              both(typed).map(n -> new Typed(n.get(0), n.get(1))),
+              row.cell(NOTE)));
     }
     return rows;
+  }
+
+  /** The columns of {@link #cells}. */
+  static String head() {
+    return Stream.of(STAY, TYPED, List.of(NOTE))
+        .flatMap(List::stream)
+        .collect(Collectors.joining(","));
+  }
+
+  /** The row's cells after those that say where it is; people's text is harmless in a sheet. */
+  String cells() {
+    return Stream.of(
+            stay.map(s -> NumberCell.shown(s.from_s())).orElse(""),
+            stay.map(s -> NumberCell.shown(s.to_s())).orElse(""),
+            typed.map(t -> NumberCell.shown(t.speed_m_s())).orElse(""),
+            typed.map(t -> NumberCell.shown(t.u95_m_s())).orElse(""),
+            RowText.harmless(note))
+        .collect(Collectors.joining(","));
   }
 
   private static List<OptionalDouble> numbers(
@@ -76,7 +98,7 @@ public record MeasuredRow(String name, int line, Optional<Stay> stay, Optional<T
       if (!cell.isEmpty() && number.isEmpty()) {
         problems.error(table.complaint(cell), here.atColumn(column), cell);
       } else if (TYPED.contains(column)) {
-        SPEED
+        StretchMean.SPEED
             .trouble(
                 number.isPresent() ? NumberCell.shown(number.getAsDouble()) : cell,
                 here.atColumn(column))

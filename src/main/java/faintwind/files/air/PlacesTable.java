@@ -1,6 +1,7 @@
 package faintwind.files.air;
 
 import faintwind.files.ProblemList;
+import faintwind.files.RowText;
 import faintwind.files.run.LogHead;
 import faintwind.files.run.TableFile;
 import faintwind.message.Checked;
@@ -15,6 +16,15 @@ public final class PlacesTable {
   private static final String PLACE = "place";
 
   private PlacesTable() {}
+
+  /** A table of rows as they were filled in. */
+  public static String text(List<MeasuredRow> rows) {
+    StringBuilder text = new StringBuilder(PLACE + "," + MeasuredRow.head() + "\n");
+    for (MeasuredRow row : rows) {
+      text.append(RowText.harmless(row.name())).append(',').append(row.cells()).append('\n');
+    }
+    return text.toString();
+  }
 
   /**
    * Its rows in the order in which the places were visited.

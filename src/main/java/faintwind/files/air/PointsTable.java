@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
 public record PointsTable(FlowSetup setup, List<MeasuredRow> rows) {
   private static final String POINT = "point";
   private static final int HEAD_LINES = 40;
-  private static final String HEADER = POINT + ",depth_mm,up_mm,from_s,to_s,speed_m_s,u95_m_s,note";
+  private static final String HEADER = POINT + ",depth_mm,up_mm," + MeasuredRow.head();
 
   public PointsTable {
     rows = List.copyOf(rows);
@@ -101,6 +101,15 @@ public record PointsTable(FlowSetup setup, List<MeasuredRow> rows) {
 
   /** A table to be filled in. */
   public static String blank(FlowSetup setup) {
+    return text(setup, List.of());
+  }
+
+  /**
+   * A table of rows as they were filled in.
+   *
+   * @param rows in the order of the points; none for a table to be filled in
+   */
+  public static String text(FlowSetup setup, List<MeasuredRow> rows) {
     Traverse traverse = setup.traverse();
     Opening opening = traverse.opening();
     InTheWay instrument = setup.instrument();
@@ -117,11 +126,13 @@ public record PointsTable(FlowSetup setup, List<MeasuredRow> rows) {
     head(text, FlowSetup.FRONT, Numerals.shortest(1e4 * instrument.front_m2(), 4));
     head(text, FlowSetup.U_POSITION, mm(setup.u_position_m()));
     text.append(HEADER).append('\n');
-    for (FlowPoint point : traverse.points()) {
+    List<FlowPoint> points = traverse.points();
+    for (int i = 0; i < points.size(); i++) {
+      FlowPoint point = points.get(i);
       text.append(point.name()).append(',');
       text.append(mm(point.depth_m())).append(',');
       text.append(opening.shape() == Shape.ROUND ? "" : mm(point.up_m()));
-      text.append(",,,,,\n");
+      text.append(',').append(rows.isEmpty() ? ",,,," : rows.get(i).cells()).append('\n');
     }
     return text.toString();
   }

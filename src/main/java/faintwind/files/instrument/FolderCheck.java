@@ -44,6 +44,8 @@ final class FolderCheck {
   private static final String TABLE = "runs.csv";
 
   /** The key of a calibration file that holds the journal's last hash when it was made. */
+  private static final Pattern RAW = Pattern.compile("(.+)\\.raw(\\.\\d+\\.gz)?");
+
   private static final Pattern HEAD = Pattern.compile("\"journal_head\" *: *\"([0-9a-f]{64})\"");
 
   private final Path folder;
@@ -156,7 +158,7 @@ final class FolderCheck {
   private void unknown(String name, Path file, List<Problem> problems) throws IOException {
     Where where = Where.file(name);
     String noted = checklist.get(name);
-    if (OWN.contains(name)) {
+    if (OWN.contains(name) || isBesideEntered(name)) {
       return;
     }
     if (!isPlain(file)) {
@@ -173,6 +175,12 @@ final class FolderCheck {
     } else if (!Sha256.of(file).equals(noted)) {
       problems.add(Problem.warning("folder.own-file-changed", where, name));
     }
+  }
+
+  /** Whether it is the raw stream of a recording that was entered. */
+  private boolean isBesideEntered(String name) {
+    Matcher raw = RAW.matcher(name);
+    return raw.matches() && entered.containsKey(raw.group(1) + ".csv");
   }
 
   /** Whether it was recorded in a session at the turntable whose table nobody kept. */

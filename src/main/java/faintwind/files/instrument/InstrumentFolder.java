@@ -222,6 +222,27 @@ public record InstrumentFolder(Path path) {
   }
 
   /**
+   * Makes {@code instrument.json} again where it is behind the journal: a program was stopped
+   * between the two writes. One that is missing or was altered stays as a sign of that.
+   *
+   * @return that it was made again, to be told; empty where nothing was to be done
+   * @throws IOException where a file cannot be read, or the summary not written
+   */
+  public Optional<Problem> mendSummary() throws IOException {
+    if (!Files.isRegularFile(journal().file())) {
+      return Optional.empty();
+    }
+    Seal seal = Seal.of(path);
+    Journal.Content content = journal().content(seal);
+    if (behind(seal, content).isEmpty() || content.problems().stream().anyMatch(Problem::isError)) {
+      return Optional.empty();
+    }
+    writeSummary();
+    String more = String.valueOf(content.lines() - seal.lines());
+    return Optional.of(Problem.warning("summary.rebuilt", Where.file(Seal.FILE), more));
+  }
+
+  /**
    * Copies a photo into {@code photos/}; its name begins with its hash, so the same photo is kept
    * once. Refused: neither JPEG nor PNG, cut short, more than 50 MB or 100 million pixels.
    *
@@ -278,7 +299,7 @@ public record InstrumentFolder(Path path) {
     String part =
         switch (kind) {
           case RUN, RUNS_TABLE, CHECK_TABLE, CHAIN -> "runs";
-          case FIELD_LOG, SPEEDS, MINUTES, FLOW, SURVEY -> "logs";
+          case FIELD_LOG, SPEEDS, MINUTES, FLOW, SURVEY, SUMMARY -> "logs";
           case REPORT -> "reports";
           case PLAN -> "plans";
           case TORN_LINE, OTHER -> "others";

@@ -1,6 +1,7 @@
 package faintwind.files.instrument;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.message.Checked;
@@ -14,7 +15,8 @@ import java.util.Optional;
 
 /** One line of {@code journal.jsonl}: a JSON object with id, at, who, step and the event's keys. */
 final class JournalLine {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
   private JournalLine() {}
 

@@ -1,6 +1,7 @@
 package faintwind.files.instrument;
 
 import faintwind.message.Checked;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.nio.charset.StandardCharsets;
@@ -62,8 +63,9 @@ final class PhotoFile {
       return Checked.refused(Problem.error("photo.not-a-picture", where, name));
     }
     Picture picture = walked.get();
-    if (picture.width() * picture.height() > MOST_PIXELS) {
-      String megapixels = String.valueOf(picture.width() * picture.height() / 1_000_000);
+    double pixels = (double) picture.width() * picture.height(); // a long would overflow
+    if (pixels > MOST_PIXELS) {
+      String megapixels = Numerals.places(pixels / 1e6, 0);
       return Checked.refused(
           Problem.error(
               "photo.too-many-pixels",

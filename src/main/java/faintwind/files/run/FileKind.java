@@ -47,6 +47,9 @@ public enum FileKind {
           Files.exists(path.resolve(JOURNAL)) || Files.exists(path.resolve(SUMMARY));
       return instrument ? INSTRUMENT : UNKNOWN;
     }
+    if (Files.exists(path) && !Files.isRegularFile(path)) {
+      return UNKNOWN; // a pipe would be waited for
+    }
     String name = String.valueOf(path.getFileName()).toLowerCase(Locale.ROOT);
     if (name.equals(ChainFile.NAME)) {
       return CHAIN;

@@ -131,8 +131,17 @@ final class ForeignRows extends InputStream {
     return all;
   }
 
+  /** How many of the rows read so far had the whole second of the row before, if any. */
+  List<Problem> spread() {
+    String count = String.valueOf(reader.spread());
+    return reader.spread() == 0
+        ? List.of()
+        : List.of(Problem.warning("live.spread", Where.file(name), count));
+  }
+
   /** Adds what did not fit to what was read of the rows. */
   <T> Checked<T> with(Checked<T> read) {
+    problems.addAll(spread());
     if (!problems.hasErrors()) {
       List<Problem> more = new ArrayList<>(problems.list());
       more.removeAll(read.problems()); // the head tells its own

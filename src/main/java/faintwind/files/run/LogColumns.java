@@ -43,6 +43,11 @@ public record LogColumns(
     return known;
   }
 
+  /** Whether a recording has a column of this name of its own, or it is none. */
+  public static boolean isOwn(String name) {
+    return name.isEmpty() || name.equals(RunFileWriter.GAP) || known().contains(name);
+  }
+
   /** The names of all columns that a signal may stand in. */
   static List<String> signalNames() {
     return Arrays.stream(SignalUnit.values()).map(SignalUnit::column).toList();

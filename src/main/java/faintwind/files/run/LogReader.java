@@ -1,17 +1,21 @@
 package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.SignalChain;
 import faintwind.files.CsvLine;
 import faintwind.files.RowText;
 import faintwind.files.TextLines;
 import faintwind.files.table.TableSource;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoublePredicate;
 
 /**
  * A field log row by row, in bounded memory, from a file or a live stream; each row is handed out
@@ -140,13 +144,19 @@ public final class LogReader implements Closeable {
     return Optional.of(row());
   }
 
+  /** What should be known of the rows read so far. */
+  public List<Problem> notes() {
+    return in instanceof ForeignRows rows ? rows.spread() : List.of();
+  }
+
   private LogRow row() {
     cells.read(lines);
     int line = lines.number();
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
       return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
     }
-    OptionalDouble value = cells.number(signal);
+    Possible possible = Possible.of(columns.unit());
+    OptionalDouble value = only(cells.number(signal), possible::allowsSignal);
     if (terminal >= 0 && value.isPresent()) {
       OptionalDouble own_C = cells.number(terminal);
       value =
@@ -158,7 +168,17 @@ public final class LogReader implements Closeable {
             AirCell.PRESSURE.siOf(optional(pressure)),
             AirCell.HUMIDITY.siOf(optional(humidity)));
     String text = cells.hasCommas() ? lines.text() : RowText.rejoined(cells);
-    return new LogRow(line, text, cells.number(time), value, state, optional(supply));
+    return new LogRow(
+        line,
+        text,
+        cells.number(time),
+        value,
+        state,
+        only(optional(supply), possible::allowsSupply));
+  }
+
+  private static OptionalDouble only(OptionalDouble value, DoublePredicate allowed) {
+    return value.isPresent() && allowed.test(value.getAsDouble()) ? value : OptionalDouble.empty();
   }
 
   private OptionalDouble optional(int index) {

@@ -2,6 +2,7 @@ package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.WallClock;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalChain;
@@ -216,7 +217,7 @@ public final class RunFile {
     for (AirCell kind : AirCell.values()) {
       state.put(kind, air(kind));
     }
-    OptionalDouble supply_V = number(LogColumns.SUPPLY);
+    OptionalDouble supply_V = possible(LogColumns.SUPPLY, number(LogColumns.SUPPLY));
     if (time_s.isPresent()) {
       double t_s = time_s.getAsDouble();
       value.ifPresent(v -> signal.add(t_s, v));
@@ -283,12 +284,28 @@ public final class RunFile {
       problems.warning("file.signal-empty", here(column), "");
       return OptionalDouble.empty();
     }
-    OptionalDouble value = required(column);
+    OptionalDouble value = possible(column, required(column));
     if (terminal < 0 || value.isEmpty()) {
       return value;
     }
     OptionalDouble own_C = required(columns.names().get(terminal));
     return own_C.isPresent() ? OptionalDouble.of(value.getAsDouble() - own_C.getAsDouble()) : own_C;
+  }
+
+  /** The number, or nothing where no instrument can have measured it. */
+  private OptionalDouble possible(String column, OptionalDouble value) {
+    Possible possible = Possible.of(columns.unit());
+    boolean supply = column.equals(LogColumns.SUPPLY);
+    boolean allowed =
+        value.isEmpty()
+            || (supply
+                ? possible.allowsSupply(value.getAsDouble())
+                : possible.allowsSignal(value.getAsDouble()));
+    if (!allowed) {
+      double most = supply ? possible.most_V() : possible.mostSignal();
+      problems.warning("file.impossible", here(column), cell(column), NumberCell.shown(most));
+    }
+    return allowed ? value : OptionalDouble.empty();
   }
 
   private OptionalDouble air(AirCell kind) {

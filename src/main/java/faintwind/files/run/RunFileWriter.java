@@ -6,15 +6,13 @@ import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.live.LiveSample;
 import faintwind.calibration.speed.SpeedRow;
-import faintwind.files.AtomicFile;
-import java.io.Closeable;
+import faintwind.files.RowText;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -24,7 +22,7 @@ import java.util.OptionalDouble;
  * disk, so that it outlives the power. A break in the record stands in the column {@code gap} of
  * the row after it. Not safe for two threads.
  */
-public final class RunFileWriter implements Closeable {
+public final class RunFileWriter {
   /** Name of the column that says why the record has a break before a row. */
   public static final String GAP = "gap";
 
@@ -51,24 +49,16 @@ public final class RunFileWriter implements Closeable {
   /**
    * Starts the file with its comments and its header.
    *
-   * @param target replaced where it is there
+   * @param target empty; closed by its owner
    * @param head what the file holds
    * @param columns what is written beside what arrives
    * @param start when {@code time_s} was 0
-   * @throws IOException where the folder is missing or cannot be written
    */
   public static RunFileWriter begin(
-      Path target, LiveHead head, Columns columns, OffsetDateTime start) throws IOException {
-    FileChannel channel =
-        FileChannel.open(
-            target,
-            StandardOpenOption.CREATE,
-            StandardOpenOption.TRUNCATE_EXISTING,
-            StandardOpenOption.WRITE);
-    RunFileWriter writer = new RunFileWriter(channel, head, columns);
+      OwnedFile target, LiveHead head, Columns columns, OffsetDateTime start) throws IOException {
+    RunFileWriter writer = new RunFileWriter(target.channel(), head, columns);
     writer.header(start);
     writer.sync();
-    AtomicFile.syncFolder(AtomicFile.folderOf(target.toAbsolutePath()));
     return writer;
   }
 
@@ -78,7 +68,9 @@ public final class RunFileWriter implements Closeable {
     }
     text.append("# source: ").append(LogHead.excerpt(head.source())).append('\n');
     text.append(LogHead.START).append(' ').append(start).append('\n');
-    text.append(String.join(",", cells.names())).append(',').append(GAP);
+    text.append(String.join(",", cells.names())).append(',');
+    head.others().forEach(name -> text.append(RowText.harmless(name)).append(','));
+    text.append(GAP);
     if (columns == Columns.WITH_SPEED) {
       text.append(',').append(String.join(",", SpeedWriter.COLUMNS));
     }
@@ -89,9 +81,11 @@ public final class RunFileWriter implements Closeable {
   /**
    * Appends one row.
    *
+   * @param others its cells of the head's other columns
    * @param speed its air speed; empty cells where there is none
    */
-  public void append(LiveRow row, Optional<SpeedRow> speed) throws IOException {
+  public void append(LiveRow row, List<String> others, Optional<SpeedRow> speed)
+      throws IOException {
     LiveSample sample =
         new LiveSample(
             OptionalDouble.of(row.time_s()),
@@ -100,6 +94,7 @@ public final class RunFileWriter implements Closeable {
             row.supply_V(),
             row.terminal_K());
     cells.append(text, sample);
+    others.forEach(cell -> text.append(',').append(RowText.harmless(cell)));
     text.append(',').append(row.gap().map(LiveGap::word).orElse(""));
     if (columns == Columns.WITH_SPEED) {
       text.append(',').append(SpeedWriter.cells(speed.orElse(SpeedRow.BAD)));
@@ -131,13 +126,5 @@ public final class RunFileWriter implements Closeable {
   /** Brings what was appended to the disk. */
   public void sync() throws IOException {
     channel.force(false);
-  }
-
-  @Override
-  public void close() throws IOException {
-    if (channel.isOpen()) {
-      channel.force(true);
-      channel.close();
-    }
   }
 }

@@ -4,6 +4,8 @@ import faintwind.calibration.profile.WallClock;
 import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.Direction;
+import faintwind.calibration.run.NotCounted;
+import faintwind.calibration.run.NotCounted.Stretch;
 import faintwind.calibration.run.RunConditions;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.Series;
@@ -83,7 +85,7 @@ final class RunRow {
     return number("to_s").orElse(Double.POSITIVE_INFINITY);
   }
 
-  RunConditions conditions() {
+  RunConditions conditions(NotCounted notCounted) {
     Optional<String> letter = Optional.of(row.cell("thermocouple")).filter(t -> !t.isEmpty());
     letter
         .filter(t -> TypeLetter.of(t).isEmpty())
@@ -100,7 +102,33 @@ final class RunRow {
         air(AirCell.HUMIDITY),
         direction(),
         letter.map(t -> t.toUpperCase(Locale.ROOT)),
-        row.cell("note"));
+        row.cell("note"),
+        notCounted);
+  }
+
+  /** What a person left out: {@code all}, or stretches such as {@code 120-180; 400-420}. */
+  NotCounted notCounted() {
+    String cell = row.cell("left_out_s").toLowerCase(Locale.ROOT);
+    if (cell.equals(NotCounted.WORD_ALL)) {
+      return NotCounted.ALL;
+    }
+    NotCounted all = NotCounted.NOTHING;
+    for (String stretch : cell.isEmpty() ? new String[0] : cell.split(";")) {
+      String[] ends = stretch.strip().split("\\s*[-\u2013]\\s*", -1);
+      OptionalDouble from_s = numbers.read("left_out_s", ends[0]);
+      OptionalDouble to_s = numbers.read("left_out_s", ends[ends.length - 1]);
+      boolean good =
+          ends.length == 2
+              && from_s.isPresent()
+              && to_s.isPresent()
+              && from_s.getAsDouble() < to_s.getAsDouble();
+      if (!good) {
+        problems.error("runs.left-out", where.atColumn("left_out_s"), stretch.strip());
+        return NotCounted.NOTHING;
+      }
+      all = all.with(new Stretch(from_s.getAsDouble(), to_s.getAsDouble()));
+    }
+    return all;
   }
 
   private Optional<Direction> direction() {

@@ -2,6 +2,7 @@ package faintwind.files.run;
 
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.NotCounted;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
@@ -9,6 +10,7 @@ import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.run.Uncertain;
+import faintwind.files.AtomicFile;
 import faintwind.files.ProblemList;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -49,6 +51,12 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
     return new Reader(table, Optional.empty(), Purpose.FORMULA).read();
   }
 
+  /** The same; run files may lie outside the folder of the table, where a person allowed it. */
+  public static Checked<RunsTable> readAnywhere(Path table, Optional<ImportProfile> profile)
+      throws IOException {
+    return new Reader(table, profile, Purpose.ANYWHERE).read();
+  }
+
   /**
    * The same for a short check of a formula that is there: one run is enough.
    *
@@ -71,6 +79,8 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
   /** What the runs are for. */
   private enum Purpose {
     FORMULA,
+    /** The same, with files from anywhere. */
+    ANYWHERE,
     CHECK
   }
 
@@ -137,7 +147,7 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       }
       RunsTableRules.names(cells, name, problems);
       if (!problems.hasErrors()) {
-        if (purpose == Purpose.FORMULA) {
+        if (purpose != Purpose.CHECK) {
           RunsTableRules.enough(runs, name, problems);
         }
         RunsTableRules.together(runs, name, problems);
@@ -151,7 +161,9 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       row.clock(whole);
       Optional<Recording> part =
           whole.flatMap(w -> RunsTableRules.window(w.recording(), row, problems));
-      RunConditions conditions = row.conditions();
+      RunConditions conditions =
+          row.conditions(
+              part.map(p -> RunsTableRules.notCounted(p, row)).orElse(NotCounted.NOTHING));
       if (kind.isEmpty()) {
         return Optional.empty();
       }
@@ -189,6 +201,12 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       return read;
     }
 
+    /** Whether a file that is there lies neither beside the table nor below it, links followed. */
+    private boolean isOutside(Path file) throws IOException {
+      Path folder = AtomicFile.folderOf(table.toRealPath());
+      return !file.toRealPath().startsWith(folder);
+    }
+
     private Optional<RunFile.Timed> readRecording(RunRow row) throws IOException {
       Path path;
       try {
@@ -201,9 +219,18 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
         problems.error("runs.file-missing", row.where().atColumn("file"), row.file());
         return Optional.empty();
       }
+      boolean outside = isOutside(path);
+      if (outside && purpose != Purpose.ANYWHERE) {
+        problems.error("runs.file-elsewhere", row.where().atColumn("file"), row.file());
+        return Optional.empty();
+      }
       String shown = path.toString();
       Checked<RunFile.Timed> read = RunFile.readTimed(path, shown, chain.input(), profile);
-      read.problems().stream().filter(this::isNews).forEach(problems::add);
+      if (outside && !read.isOk()) {
+        problems.error("runs.file-outside-unread", row.where().atColumn("file"), row.file());
+      } else if (!outside) {
+        read.problems().stream().filter(this::isNews).forEach(problems::add);
+      }
       files.put(row.file(), path);
       return read.fold((value, notes) -> Optional.of(value), (List<Problem> p) -> Optional.empty());
     }

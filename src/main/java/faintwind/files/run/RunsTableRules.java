@@ -1,6 +1,7 @@
 package faintwind.files.run;
 
 import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.NotCounted;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -24,7 +25,7 @@ final class RunsTableRules {
       Set.of(
           ("run file kind from_s to_s radius_mm u_radius_mm turns turns_time_s u_turns_time_s"
                   + " first_click_s swirl_pct u_swirl_pct thermocouple spin_start_s spin_stop_s speed_m_s"
-                  + " u_speed_m_s air_C pressure_hPa rh_pct direction note")
+                  + " u_speed_m_s air_C pressure_hPa rh_pct direction note left_out_s")
               .split(" "));
 
   private static final int FEWEST_ROWS = 5;
@@ -123,6 +124,13 @@ final class RunsTableRules {
     return from + " – " + to;
   }
 
+  /** What does not count; the whole run where hardly a reading would be left. */
+  static NotCounted notCounted(Recording part, RunRow row) {
+    NotCounted said = row.notCounted();
+    int left = said.of(part.signal()).map(Series::size).orElse(0);
+    return left < FEWEST_ROWS ? NotCounted.ALL : said;
+  }
+
   /** The spin must lie within its recording; one missed sample at either end is forgiven. */
   static void spin(ArmTurning arm, Recording part, RunRow row, ProblemList problems) {
     Series signal = part.signal();
@@ -180,7 +188,8 @@ final class RunsTableRules {
   /** How many runs there must be for a formula. */
   static void enough(List<Run> runs, String table, ProblemList problems) {
     Where where = Where.file(table);
-    List<Run> heated = runs.stream().filter(run -> run.kind() != RunKind.ZERO).toList();
+    List<Run> heated =
+        runs.stream().filter(run -> run.kind() != RunKind.ZERO && !run.isLeftOut()).toList();
     if (heated.size() < 2) {
       problems.error("runs.only-one", where, String.valueOf(heated.size()));
     } else if (heated.stream().allMatch(run -> run.kind() == RunKind.STILL)) {

@@ -56,7 +56,7 @@ public final class SpeedWriter implements Flushable {
       writer.text(LogHead.START + " " + start + "\n");
     }
     List<String> names = new ArrayList<>();
-    passing(columns).forEach(name -> names.add(RowText.plainOrQuoted(name)));
+    passing(columns).forEach(name -> names.add(RowText.harmless(name)));
     names.addAll(COLUMNS);
     writer.text(form.row(String.join(",", names)) + "\n");
     return writer;
@@ -67,7 +67,12 @@ public final class SpeedWriter implements Flushable {
    * live recording ends with can: they are found anew.
    */
   public static List<String> alreadyIn(LogColumns columns) {
-    return COLUMNS.stream().filter(passing(columns)::contains).toList();
+    return among(passing(columns));
+  }
+
+  /** Those of the added columns that are among these names. */
+  public static List<String> among(List<String> names) {
+    return COLUMNS.stream().filter(names::contains).toList();
   }
 
   private static List<String> passing(LogColumns columns) {
@@ -110,7 +115,7 @@ public final class SpeedWriter implements Flushable {
    * @param speed what was found for it
    */
   public void write(String row, SpeedRow speed) throws IOException {
-    String passing = replacesOld ? withoutOld(row) : row;
+    String passing = RowText.harmlessRow(replacesOld ? withoutOld(row) : row);
     if (form != TableForm.POINTS) {
       text(form.row(passing + "," + cells(speed)) + "\n");
       return;

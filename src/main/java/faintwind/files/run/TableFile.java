@@ -76,6 +76,11 @@ public record TableFile(
    */
   public static Checked<TableFile> read(Path path, String name, Set<String> known)
       throws IOException {
+    return text(path, name).then(text -> parse(text, name, known));
+  }
+
+  /** The text of a table, a sheet as lines with commas. */
+  static Checked<String> text(Path path, String name) throws IOException {
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
@@ -86,9 +91,7 @@ public record TableFile(
     }
     try (TableSource source = ok.value()) {
       byte[] bytes = source.in().readAllBytes();
-      return Checked.ok(true, ok.notes())
-          .then(nothing -> text(bytes, Where.file(name)))
-          .then(text -> parse(text, name, known));
+      return Checked.ok(true, ok.notes()).then(nothing -> text(bytes, Where.file(name)));
     }
   }
 

@@ -45,8 +45,7 @@ final class OpenSheet {
       return Checked.refused(Problem.error("table.password", where, ""));
     }
     byte[] content = parts.getOrDefault("content.xml", new byte[0]);
-    XMLStreamReader xml =
-        SheetXml.reader().createXMLStreamReader(new ByteArrayInputStream(content));
+    XMLStreamReader xml = SheetXml.open(new ByteArrayInputStream(content));
     Optional<Checked<byte[]>> found = Optional.empty();
     List<String> names = new ArrayList<>();
     while (xml.hasNext()) {

@@ -1,14 +1,43 @@
 package faintwind.files.table;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.PushbackInputStream;
+import java.io.Reader;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import javax.xml.stream.XMLInputFactory;
+import javax.xml.stream.XMLStreamException;
+import javax.xml.stream.XMLStreamReader;
 
 /** How the parts of a sheet are read. */
 final class SheetXml {
   private SheetXml() {}
 
   /** An XML reader that follows nothing outside the part and expands no entities. */
-  static XMLInputFactory reader() {
+  static XMLStreamReader open(InputStream part) throws XMLStreamException {
+    try {
+      return reader().createXMLStreamReader(decoded(part));
+    } catch (IOException e) {
+      throw new XMLStreamException(e);
+    }
+  }
+
+  /** UTF-8 or, by its mark, UTF-16: left to itself, the parser prints what does not decode. */
+  private static Reader decoded(InputStream part) throws IOException {
+    PushbackInputStream in = new PushbackInputStream(part, 2);
+    byte[] mark = in.readNBytes(2);
+    in.unread(mark);
+    boolean wide =
+        mark.length == 2
+            && (mark[0] == (byte) 0xFE && mark[1] == (byte) 0xFF
+                || mark[0] == (byte) 0xFF && mark[1] == (byte) 0xFE);
+    Charset charset = wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
+    return new InputStreamReader(in, charset.newDecoder());
+  }
+
+  private static XMLInputFactory reader() {
     XMLInputFactory factory = XMLInputFactory.newDefaultFactory();
     factory.setProperty(XMLInputFactory.SUPPORT_DTD, false);
     factory.setProperty(XMLInputFactory.IS_SUPPORTING_EXTERNAL_ENTITIES, false);

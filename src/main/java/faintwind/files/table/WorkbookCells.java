@@ -55,7 +55,7 @@ record WorkbookCells(SharedStrings strings, Optional<StylesTable> styles, Epoch 
   record Sheet(SheetText text, List<String> merged, String firstCell) {}
 
   Sheet read(InputStream part) throws XMLStreamException, IOException {
-    XMLStreamReader xml = SheetXml.reader().createXMLStreamReader(part);
+    XMLStreamReader xml = SheetXml.open(part);
     SheetText text = new SheetText();
     List<String> merged = new ArrayList<>();
     List<String> cells = new ArrayList<>();
@@ -155,7 +155,7 @@ record WorkbookCells(SharedStrings strings, Optional<StylesTable> styles, Epoch 
 
   /** From where the days of a workbook are counted. */
   static Epoch epoch(InputStream workbook) throws XMLStreamException {
-    XMLStreamReader xml = SheetXml.reader().createXMLStreamReader(workbook);
+    XMLStreamReader xml = SheetXml.open(workbook);
     while (xml.hasNext()) {
       if (xml.next() == XMLStreamConstants.START_ELEMENT
           && xml.getLocalName().equals("workbookPr")) {

@@ -28,6 +28,9 @@ public record AirSource(
   /** What counts where neither a person nor a calibration says it, s. */
   static final double USUAL_S = 30;
 
+  /** Every speed is typed. */
+  public static final AirSource TYPED = new AirSource(Optional.empty(), Optional.empty(), USUAL_S);
+
   /**
    * Opens what is named.
    *
@@ -49,20 +52,24 @@ public record AirSource(
       problems.addAll(read.problems());
       by = read.fold((value, notes) -> Optional.of(value), refused -> Optional.empty());
     }
-    double usual_s = by.map(UsualAverage::of).orElse(USUAL_S);
     return problems.stream().anyMatch(Problem::isError)
         ? Checked.refused(problems)
-        : Checked.ok(new AirSource(log, by, average_s.orElse(usual_s)), problems);
+        : Checked.ok(new AirSource(log, by, average_s.orElse(average_s(by))), problems);
+  }
+
+  /** Averaging time that suits a calibration, or the usual one where there is none. */
+  public static double average_s(Optional<Calibration> by) {
+    return by.map(UsualAverage::of).orElse(USUAL_S);
   }
 
   /** Blocks of twice the averaging time are as good as independent. */
-  StretchMean.How how(StretchMean.Of of) {
+  public StretchMean.How how(StretchMean.Of of) {
     SharedPart parts = calibration.map(SharedPart::of).orElseGet(SharedPart::unknown);
     return new StretchMean.How(Math.max(2 * average_s, 2), parts, of);
   }
 
   /** How long to wait at a new place, where a person or the calibration says it. */
-  Optional<Settling> settling(Optional<Double> typed_s) {
+  public Optional<Settling> settling(Optional<Double> typed_s) {
     return typed_s
         .map(Settling::typed)
         .or(

@@ -31,29 +31,40 @@ public final class FlowText {
     Traverse traverse = setup.traverse();
     Opening opening = traverse.opening();
     List<String> lines = new ArrayList<>();
-    lines.add(words.text("flow.caution"));
+    lines.add(words.text("flow.caution.head", words.text("flow.caution")));
     if (opening.shape() == Shape.HIVE) {
-      lines.add(words.text("flow.caution-hive"));
+      lines.add(words.text("flow.caution.head", words.text("flow.caution-hive")));
     }
-    String shape = Field.word(opening.shape());
-    lines.add(
-        words.text(
-            "flow.points." + shape,
-            mm(opening.width_m()),
-            mm(opening.height_m()),
-            traverse.count()));
-    lines.add(words.text("flow.rule." + Field.word(traverse.rule())));
-    String key = opening.shape() == Shape.RECTANGLE ? "flow.point-net" : "flow.point";
-    for (FlowPoint point : traverse.points()) {
-      lines.add(words.text(key, point.name(), mm(point.depth_m()), mm(point.up_m())));
-    }
+    lines.add(opening(traverse));
+    lines.add(rule(traverse));
+    traverse.points().forEach(point -> lines.add(point(opening, point)));
     lines.add(words.text("flow.points.how"));
     return lines;
   }
 
+  /** What the opening is, and how many points it has. */
+  public String opening(Traverse traverse) {
+    Opening opening = traverse.opening();
+    return words.text(
+        "flow.points." + Field.word(opening.shape()),
+        mm(opening.width_m()),
+        mm(opening.height_m()),
+        traverse.count());
+  }
+
+  /** By which rule its points are laid. */
+  public String rule(Traverse traverse) {
+    return words.text("flow.rule." + Field.word(traverse.rule()));
+  }
+
+  /** Where a point lies. */
+  public String point(Opening opening, FlowPoint point) {
+    String key = opening.shape() == Shape.RECTANGLE ? "flow.point-net" : "flow.point";
+    return words.text(key, point.name(), mm(point.depth_m()), mm(point.up_m()));
+  }
+
   /** The flow with where its uncertainty comes from. */
   public List<String> flow(MeasureFlow measured) {
-    Flow flow = measured.flow();
     List<String> lines = new ArrayList<>();
     for (Visit visit : measured.visits()) {
       visit
@@ -67,8 +78,20 @@ public final class FlowText {
                           places(s.speed_m_s()),
                           places(s.u95_m_s()))));
     }
+    lines.addAll(result(measured.flow()));
+    return lines;
+  }
+
+  /** The flow in a sentence. */
+  public String sentence(Flow flow) {
+    return words.text("flow.flow", Numerals.digits(flow.flow_m3_h()), digits2(flow.u95_m3_h()));
+  }
+
+  /** The same without the speeds. */
+  public List<String> result(Flow flow) {
+    List<String> lines = new ArrayList<>();
     lines.add(words.text("flow.mean", places(flow.mean_m_s())));
-    lines.add(words.text("flow.flow", Numerals.digits(flow.flow_m3_h()), digits2(flow.u95_m3_h())));
+    lines.add(sentence(flow));
     for (Flow.Part part : flow.parts()) {
       String name = words.text("flow.part." + Field.word(part.source()));
       lines.add(words.text("flow.part", name, Numerals.places(100 * part.u(), 1)));

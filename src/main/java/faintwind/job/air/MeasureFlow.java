@@ -6,6 +6,7 @@ import faintwind.calibration.flow.FlowPoint;
 import faintwind.calibration.flow.FlowThrough;
 import faintwind.calibration.survey.Visit;
 import faintwind.files.air.FlowSetup;
+import faintwind.files.air.MeasuredRow;
 import faintwind.files.air.PointsTable;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
@@ -43,9 +44,18 @@ public record MeasureFlow(FlowSetup setup, List<Visit> visits, Flow flow) {
     return PointsTable.read(table)
         .then(
             points ->
-                new Measured(source, settle_s, where)
-                    .visits(points.rows())
-                    .then(visits -> flow(points.setup(), visits, where)));
+                flow(points.setup(), points.rows(), new Measured(source, settle_s, where), where));
+  }
+
+  /** The same from rows that are at hand, in the order of the points. */
+  static Checked<MeasureFlow> of(
+      FlowSetup setup, List<MeasuredRow> rows, AirSource source, Optional<Double> settle_s) {
+    return flow(setup, rows, new Measured(source, settle_s, Where.NOWHERE), Where.NOWHERE);
+  }
+
+  private static Checked<MeasureFlow> flow(
+      FlowSetup setup, List<MeasuredRow> rows, Measured measured, Where where) {
+    return measured.visits(rows).then(visits -> flow(setup, visits, where));
   }
 
   private static Checked<MeasureFlow> flow(FlowSetup setup, List<Visit> visits, Where where) {

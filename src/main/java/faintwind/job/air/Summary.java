@@ -71,6 +71,13 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
 
   /** The figures in words, a line each. */
   public List<String> lines(Messages words) {
+    List<String> lines = overall(words);
+    found.hours().forEach(hour -> lines.add(hour(words, hour)));
+    return lines;
+  }
+
+  /** The same without the hours. */
+  public List<String> overall(Messages words) {
     List<String> lines = new ArrayList<>();
     FieldSummary.Cover cover = found.cover();
     lines.add(
@@ -94,7 +101,6 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     }
     lines.addAll(figures(words));
     lines.addAll(gusts(words));
-    found.hours().forEach(hour -> lines.add(hour(words, hour)));
     return lines;
   }
 
@@ -154,6 +160,24 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
                     speed(hour.highest_m_s()),
                     percent(mean.faintShare())))
         .orElseGet(() -> words.text("summary.hour-none", when(hour.from_s(), words)));
+  }
+
+  /** The hours as cells of a table: beginning, mean, U95, highest, share too faint in per cent. */
+  public List<List<String>> hours(Messages words) {
+    return found.hours().stream()
+        .map(
+            hour ->
+                hour.mean()
+                    .map(
+                        mean ->
+                            List.of(
+                                when(hour.from_s(), words),
+                                speed(mean.speed_m_s()),
+                                u95(mean),
+                                speed(hour.highest_m_s()),
+                                percent(mean.faintShare())))
+                    .orElseGet(() -> List.of(when(hour.from_s(), words), "", "", "", "")))
+        .toList();
   }
 
   /** The figures as JSON. */

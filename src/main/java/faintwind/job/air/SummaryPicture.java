@@ -39,10 +39,15 @@ public final class SummaryPicture {
    * @throws IOException where the disk or a permission fails
    */
   public static void write(Path target, Summary summary, Messages words) throws IOException {
-    double zero_s = summary.start().map(s -> s.toLocalTime().toSecondOfDay()).orElse(0);
-    PlotFigure figure = new SummaryPlots(words).figure(summary.found(), zero_s);
+    PlotFigure figure = figure(summary, words);
     boolean png = target.toString().toLowerCase(Locale.ROOT).endsWith(".png");
     AtomicFile.write(target, png ? png(figure, words) : svg(figure, words));
+  }
+
+  /** The picture as it is drawn. */
+  public static PlotFigure figure(Summary summary, Messages words) {
+    double zero_s = summary.start().map(s -> s.toLocalTime().toSecondOfDay()).orElse(0);
+    return new SummaryPlots(words).figure(summary.found(), zero_s);
   }
 
   private static byte[] svg(PlotFigure figure, Messages words) {

@@ -40,6 +40,18 @@ public record SurveyPlaces(List<Visit> visits, Survey survey, Optional<Settling>
         .then(visits -> ranked(visits, source.settling(settle_s), where));
   }
 
+  /**
+   * The same from what was read at each place, in the order of the visits.
+   *
+   * @param settle_s how long to wait at each place, where a person says it
+   */
+  public static Checked<SurveyPlaces> of(
+      List<Reading> readings, AirSource source, Optional<Double> settle_s) {
+    return new Measured(source, settle_s, Where.NOWHERE)
+        .visits(Reading.rows(readings))
+        .then(visits -> ranked(visits, source.settling(settle_s), Where.NOWHERE));
+  }
+
   private static Checked<SurveyPlaces> ranked(
       List<Visit> visits, Optional<Settling> settling, Where where) {
     Survey survey = Survey.of(visits);

@@ -218,7 +218,7 @@ public final class Convert {
               summary(count, log.toString()),
               shown.rows(),
               shown.figures(calibration)),
-          ok.notes());
+          ok.value().told());
     }
   }
 
@@ -246,7 +246,7 @@ public final class Convert {
       if (!watch.cancelled()) {
         minuteFile.commit();
       }
-      return Checked.ok(summary(count, name), ok.notes());
+      return Checked.ok(summary(count, name), log.told());
     }
   }
 

@@ -35,9 +35,11 @@ record OpenLog(LogReader reader, SignalMatch match, String name, List<Problem> n
     if (!Files.exists(log)) {
       return Optional.of(Problem.error("file.missing", where, log.toString()));
     }
-    return Files.isDirectory(log)
-        ? Optional.of(Problem.error("file.is-folder", where, log.toString()))
-        : Optional.empty();
+    if (Files.isRegularFile(log)) {
+      return Optional.empty();
+    }
+    String id = Files.isDirectory(log) ? "file.is-folder" : "file.not-plain";
+    return Optional.of(Problem.error(id, where, log.toString()));
   }
 
   /** Opens a log; a profile says what the lines of a foreign one mean. */
@@ -64,6 +66,13 @@ record OpenLog(LogReader reader, SignalMatch match, String name, List<Problem> n
     return match.isEmpty() || !problems.isEmpty()
         ? Checked.refused(problems)
         : Checked.ok(new OpenLog(ok.value(), match.get(), name, ok.notes()));
+  }
+
+  /** What should be known of it once its rows are read. */
+  List<Problem> told() {
+    List<Problem> all = new ArrayList<>(notes);
+    all.addAll(reader.notes());
+    return all;
   }
 
   /** Whether its rows come from the virtual instrument. */

@@ -63,6 +63,14 @@ public final class Calibrate {
   private final Messages messages;
   private final Settings settings;
 
+  /** Where the run files of a table may lie. */
+  public enum RunFiles {
+    /** Beside the table or below it. */
+    WITH_THE_TABLE,
+    /** A person said so: a table from elsewhere could name any file of this computer. */
+    ANYWHERE
+  }
+
   /**
    * What a person may choose.
    *
@@ -74,6 +82,7 @@ public final class Calibrate {
    *     the id of a shipped profile
    * @param measured when and with what the runs were measured, beside what they say themselves
    * @param armFrom earlier calibrations on the same arm
+   * @param files where the table's run files may lie
    */
   public record Settings(
       Optional<String> instrument,
@@ -81,13 +90,21 @@ public final class Calibrate {
       OptionalDouble limit_pct,
       Optional<String> profile,
       MeasuredWhen measured,
-      List<Path> armFrom) {
+      List<Path> armFrom,
+      RunFiles files) {
     public Settings {
       armFrom = List.copyOf(armFrom);
     }
 
     public Settings(Optional<String> instrument, int refits, OptionalDouble limit_pct) {
-      this(instrument, refits, limit_pct, Optional.empty(), MeasuredWhen.NOT_SAID, List.of());
+      this(
+          instrument,
+          refits,
+          limit_pct,
+          Optional.empty(),
+          MeasuredWhen.NOT_SAID,
+          List.of(),
+          RunFiles.WITH_THE_TABLE);
     }
 
     /** The instrument on record, the usual refits, no limit. */
@@ -148,7 +165,8 @@ public final class Calibrate {
   }
 
   /** The same without a file. Reading notes stand among the calibration's warnings. */
-  public Checked<Outcome> of(Path table, JobWatch watch) throws IOException {
+  public Checked<Outcome> of(Path table, JobWatch watcher) throws IOException {
+    JobWatch watch = new FitSteps(watcher, settings.refits());
     watch.progress("read", 0, 1);
     Checked<RunsTable> read = read(table);
     Checked<BuildRecord> build = BuildRecord.around(table);
@@ -168,7 +186,7 @@ public final class Calibrate {
       return Checked.refused(earlier.problems());
     }
     KnownBefore known = new KnownBefore(record.value().facts(), arm.value().known());
-    RunSet set = new RunSet(turned.runs(), turned.chain(), known);
+    RunSet set = new RunSet(turned.runs(), turned.chain(), known).counted();
     List<Problem> notes = new ArrayList<>(runs.notes());
     notes.addAll(arm.value().notes());
     if (measured.isEmpty() && record.value().journalHead().isPresent()) {
@@ -190,13 +208,18 @@ public final class Calibrate {
   }
 
   private Checked<RunsTable> read(Path table) throws IOException {
-    if (settings.profile().isEmpty()) {
-      return RunsTable.read(table);
+    Optional<ImportProfile> profile = Optional.empty();
+    if (settings.profile().isPresent()) {
+      Checked<ImportProfile> found = Profiles.find(settings.profile().get());
+      if (!(found instanceof Checked.Ok<ImportProfile> ok)) {
+        return Checked.refused(found.problems());
+      }
+      profile = Optional.of(ok.value());
     }
-    Checked<ImportProfile> profile = Profiles.find(settings.profile().get());
-    return profile instanceof Checked.Ok<ImportProfile> ok
-        ? RunsTable.readForeign(table, ok.value())
-        : Checked.refused(profile.problems());
+    if (settings.files() == RunFiles.ANYWHERE) {
+      return RunsTable.readAnywhere(table, profile);
+    }
+    return profile.isEmpty() ? RunsTable.read(table) : RunsTable.readForeign(table, profile.get());
   }
 
   private Outcome outcome(

@@ -83,6 +83,7 @@ public final class FormulaRuns {
             runs ->
                 build.map(
                     record ->
-                        new RunSet(runs.runSet().runs(), runs.runSet().chain(), record.facts())));
+                        new RunSet(runs.runSet().runs(), runs.runSet().chain(), record.facts())
+                            .counted()));
   }
 }

@@ -24,6 +24,7 @@ final class SharedRefits {
   private final long seed;
   private final JobWatch watch;
   private final AtomicInteger next = new AtomicInteger();
+  private final Settling settling;
   private final AtomicInteger done = new AtomicInteger();
   private final ConcurrentSkipListMap<Integer, double[]> found = new ConcurrentSkipListMap<>();
 
@@ -32,6 +33,7 @@ final class SharedRefits {
     this.count = count;
     this.seed = seed;
     this.watch = watch;
+    this.settling = new Settling(fit, watch);
   }
 
   /**
@@ -74,7 +76,11 @@ final class SharedRefits {
       int number = i;
       refits
           .draw(MonteCarlo.seedOf(seed, number), watch::cancelled)
-          .ifPresent(draw -> found.put(number, draw));
+          .ifPresent(
+              draw -> {
+                found.put(number, draw);
+                settling.draw(draw);
+              });
       watch.progress("refits", done.incrementAndGet(), count);
     }
   }

@@ -2,7 +2,8 @@ package faintwind.job.live;
 
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.live.SourceText;
-import faintwind.calibration.plan.PlannedSession;
+import faintwind.calibration.plan.Plan;
+import faintwind.calibration.plan.Response;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.guide.turntable.ExpectedCourse;
@@ -50,8 +51,12 @@ public final class BenchSource {
     }
   }
 
-  /** The staircase of a plan, with how the signal should go until the warm-up has shown it. */
-  public static LiveSession.Preparation prepare(PlannedSession planned, SignalUnit unit) {
+  /**
+   * A plan with how the signal should go until the warm-up has shown it.
+   *
+   * @param response how the instrument answers as far as is known
+   */
+  public static LiveSession.Preparation prepare(Plan plan, Response response, SignalUnit unit) {
     double perKelvin =
         switch (unit) {
           case DELTA_K -> 1;
@@ -60,8 +65,6 @@ public final class BenchSource {
           case SIGNAL_UV -> 1e6 * VOLTS_PER_KELVIN;
           case SIGNAL_COUNTS -> COUNTS_PER_KELVIN;
         };
-    return new LiveSession.Preparation(
-        planned.choice().staircase(),
-        ExpectedCourse.before(planned.request().response(), perKelvin));
+    return new LiveSession.Preparation(plan, ExpectedCourse.before(response, perKelvin));
   }
 }

@@ -1,9 +1,10 @@
 package faintwind.job.live;
 
-import faintwind.calibration.live.LiveSample;
+import faintwind.calibration.live.LiveGap;
 import faintwind.calibration.profile.LineOutcome;
 import faintwind.calibration.profile.LineReader;
 import faintwind.device.SourceEvent;
+import faintwind.files.run.RunFileWriter;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,17 +19,19 @@ final class LiveLines {
   private static final int KEPT = 12;
 
   private final LineReader reader;
+  private final List<String> others;
   private final List<Problem> unfit = new ArrayList<>();
   private List<Problem> latest = List.of();
   private long unreadable;
   private boolean anyRow;
 
-  LiveLines(LineReader reader) {
+  LiveLines(LineReader reader, List<String> others) {
     this.reader = reader;
+    this.others = others;
   }
 
   /** The reading of a line; empty where it is none, see {@link #latest}. */
-  Optional<LiveSample> read(SourceEvent.Line line) {
+  Optional<LineOutcome.Row> read(SourceEvent.Line line) {
     latest = List.of();
     if (line.whole() == SourceEvent.Wholeness.PERHAPS_TORN) {
       reader.readTorn(line.text());
@@ -43,7 +46,7 @@ final class LiveLines {
     }
     if (outcome instanceof LineOutcome.Row row) {
       anyRow = true;
-      return Optional.of(row.sample());
+      return Optional.of(row);
     }
     return Optional.empty();
   }
@@ -51,6 +54,21 @@ final class LiveLines {
   /** Why the last line could not be read; empty where it could, or was no reading. */
   List<Problem> latest() {
     return latest;
+  }
+
+  /** What a reading says in the columns that mean nothing here. */
+  List<String> others(LineOutcome.Row row) {
+    return others.stream().map(name -> cell(row, name)).toList();
+  }
+
+  /** Why the source says that its own record has a break before a reading. */
+  Optional<LiveGap> gap(LineOutcome.Row row) {
+    return LiveGap.of(cell(row, RunFileWriter.GAP));
+  }
+
+  private String cell(LineOutcome.Row row, String name) {
+    int at = reader.names().indexOf(name);
+    return at >= 0 && at < row.cells().size() ? row.cells().get(at) : "";
   }
 
   long unreadable() {

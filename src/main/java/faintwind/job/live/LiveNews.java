@@ -20,6 +20,8 @@ public record LiveNews(Kind kind, Problem problem, Instant at) {
     GAP,
     /** A line could not be read, or a row was left out; said once for each kind in a while. */
     UNREADABLE,
+    /** Somebody else sends too, and is not listened to. */
+    OTHER_SENDER,
     /** The source went away and is tried again. */
     RECONNECTING,
     /** Nothing more will come. */

@@ -7,6 +7,7 @@ import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.guide.turntable.Advice;
@@ -14,7 +15,9 @@ import faintwind.guide.turntable.DoneStep;
 import faintwind.guide.turntable.ExpectedCourse;
 import faintwind.guide.turntable.LiveGuide;
 import faintwind.guide.turntable.LiveReading;
+import faintwind.job.OutputPath;
 import faintwind.job.World;
+import faintwind.job.turntable.SessionNote;
 import faintwind.job.turntable.SessionTable;
 import faintwind.job.turntable.SpinDone;
 import faintwind.message.Checked;
@@ -58,6 +61,10 @@ public final class LiveSession {
   private final List<SpinDone> spins = new ArrayList<>();
   private Optional<LiveRow> last = Optional.empty();
   private double lastAt_s;
+  private final List<SessionNote> notes = new ArrayList<>();
+  private boolean asked;
+  private double clockTime_s;
+  private double clockAt_s;
   private boolean personTaps;
   private Optional<Problem> news = Optional.empty();
   private Optional<IOException> worldFailed = Optional.empty();
@@ -77,7 +84,12 @@ public final class LiveSession {
       Preparation plan,
       Optional<RehearsalHand> hand,
       DoubleSupplier seconds) {
-    recording = new LiveRecording(input, folder.resolve(RECORDING));
+    double still = Math.abs(plan.course().settled(0));
+    Possible possible = input.possible().byDesign(input.head().unit(), still);
+    recording =
+        new LiveRecording(
+            input.within(possible),
+            new OutputPath(folder.resolve(RECORDING), OutputPath.Existing.KEEP));
     provenance = input.head().provenance();
     unit = input.head().unit();
     this.folder = folder;
@@ -217,6 +229,19 @@ public final class LiveSession {
     mark(clock_s());
   }
 
+  /** The recording's clock shows that time at this moment: a person is asked for a reading. */
+  public synchronized void clockShows(double time_s) {
+    asked = true;
+    clockTime_s = time_s;
+    clockAt_s = seconds.getAsDouble();
+  }
+
+  /** Notes what happened now; it stands with the run that is open. */
+  public synchronized void note(String text) {
+    notes.add(new SessionNote(clock_s(), text));
+    writeTable();
+  }
+
   /** Corrects the turns of a spin that was counted by a person. */
   public synchronized Checked<SpinTurns> count(int spin, double turns, double time_s) {
     SpinDone was = spins.get(spin);
@@ -231,8 +256,8 @@ public final class LiveSession {
   }
 
   /** Takes turns found in a sound recording for those of a spin. */
-  public synchronized void count(int spin, BeatTimes.Turning turning, List<Problem> doubts) {
-    replace(spin, SpinTurns.marked(turning), doubts);
+  public synchronized void count(int spin, SpinTurns heard, List<Problem> doubts) {
+    replace(spin, heard, doubts);
   }
 
   private void replace(int spin, SpinTurns turns, List<Problem> doubts) {
@@ -285,6 +310,9 @@ public final class LiveSession {
 
   /** The recording's clock between two rows goes on with the computer's own. */
   private double clock_s() {
+    if (asked) {
+      return clockTime_s + seconds.getAsDouble() - clockAt_s;
+    }
     if (last.isEmpty()) {
       return 0;
     }
@@ -352,7 +380,8 @@ public final class LiveSession {
 
   private void writeTable() {
     try {
-      SessionTable.write(table(), RECORDING, provenance, guide.done(), spins);
+      SessionTable.write(
+          table(), new SessionTable.Source(RECORDING, provenance), guide.done(), spins, notes);
       worldFailed = Optional.empty();
     } catch (IOException e) {
       failed(e);

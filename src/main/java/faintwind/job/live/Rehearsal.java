@@ -3,14 +3,12 @@ package faintwind.job.live;
 import faintwind.calibration.Provenance;
 import faintwind.calibration.live.LiveColumn;
 import faintwind.calibration.live.LiveHead;
-import faintwind.calibration.live.RecordClock;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualStage;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import faintwind.device.Timekeeper;
 import faintwind.device.VirtualSource;
 import java.util.EnumSet;
-import java.util.Optional;
 
 /**
  * A rehearsal with the virtual instrument: what it is told happens from its next reading on. It is
@@ -44,7 +42,7 @@ public final class Rehearsal {
 
   /** The source for a {@link LiveRecording}. */
   public LiveInput input() {
-    return new LiveInput(source, head, Optional.empty(), RecordClock.Arrival.LIVE);
+    return LiveInput.ofReadings(source, head);
   }
 
   /** From the next reading on, this stage, until another is said. */

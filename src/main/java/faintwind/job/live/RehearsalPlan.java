@@ -79,6 +79,45 @@ public final class RehearsalPlan {
         made, ExpectedCourse.before(response(), build().chain().scale()));
   }
 
+  /**
+   * A builder's own plan, to be rehearsed with a made-up pair that settles as slowly as the own one
+   * should.
+   *
+   * @param build the made-up pair
+   * @param preparation plan and expectation
+   */
+  public record Own(VirtualBuild build, LiveSession.Preparation preparation) {}
+
+  /**
+   * The rehearsal of a plan.
+   *
+   * @param plan one of the two of a session, or a lesson of it
+   * @param own how the builder's instrument should answer
+   */
+  public static Own of(Plan plan, Response own) {
+    Response usual = response();
+    double slower = own.still_s().nominal() / usual.still_s().nominal();
+    VirtualBuild made = build();
+    VirtualBuild build =
+        new VirtualBuild(
+            made.heated().slower(slower),
+            made.reference().slower(slower),
+            made.heater(),
+            made.chain(),
+            made.arm(),
+            made.room());
+    Response expected =
+        new Response(
+            Interval.share(slower * usual.still_s().nominal(), 0.2),
+            Interval.share(slower * usual.breeze_s().nominal(), 0.2),
+            usual.still_K(),
+            usual.noise_K(),
+            usual.step_s());
+    return new Own(
+        build,
+        new LiveSession.Preparation(plan, ExpectedCourse.before(expected, build.chain().scale())));
+  }
+
   /** What a design of the kind would predict; not what the made-up build really does. */
   static Response response() {
     return new Response(Interval.share(480, 0.2), Interval.share(170, 0.2), 32, 0.02, 1);

@@ -2,6 +2,7 @@ package faintwind.job.live;
 
 import faintwind.calibration.live.SourceAddress;
 import faintwind.device.Beep;
+import faintwind.device.RawTap;
 import faintwind.device.SampleSource;
 import faintwind.device.SerialPorts;
 import faintwind.device.SourceEvent;
@@ -38,7 +39,7 @@ public final class SourceLook {
    */
   public static List<String> firstLines(SourceAddress address, JobWatch watch) throws IOException {
     List<String> lines = new ArrayList<>();
-    try (SampleSource source = OpenSource.source(address, Timekeeper.system())) {
+    try (SampleSource source = OpenSource.source(address, Timekeeper.system(), RawTap.none())) {
       Patience waiting = Patience.with(source, PATIENCE, watch);
       try {
         take(source, lines);

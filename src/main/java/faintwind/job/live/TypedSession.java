@@ -3,7 +3,6 @@ package faintwind.job.live;
 import faintwind.calibration.Provenance;
 import faintwind.calibration.live.LiveColumn;
 import faintwind.calibration.live.LiveHead;
-import faintwind.calibration.live.RecordClock;
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.device.Timekeeper;
@@ -14,7 +13,6 @@ import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.EnumSet;
-import java.util.Optional;
 
 /**
  * Readings that a person takes from a plain meter at even times and types. Safe from any thread.
@@ -51,7 +49,7 @@ public final class TypedSession {
     readings = new TypedReadings(address.every_s(), asker::ask, time);
     unit = address.unit();
     LiveHead head = new LiveHead(unit, EnumSet.noneOf(LiveColumn.class), Provenance.MEASURED, text);
-    input = new LiveInput(readings, head, Optional.empty(), RecordClock.Arrival.LIVE);
+    input = LiveInput.ofReadings(readings, head);
   }
 
   /** The source for a {@link LiveRecording}. */

@@ -72,11 +72,14 @@ public final class AtInstrument {
     }
     WriterLock lock = taken.get();
     try (lock) {
+      Optional<Problem> mended = new InstrumentFolder(folder).mendSummary();
       Checked<InstrumentView> view =
           InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet);
-      return view instanceof Checked.Ok<InstrumentView> ok
-          ? work.at(ok.value(), new Enter(ok.value(), clock, person))
-          : Checked.refused(view.problems());
+      if (!(view instanceof Checked.Ok<InstrumentView> ok)) {
+        return Checked.refused(view.problems());
+      }
+      Checked<T> done = work.at(ok.value(), new Enter(ok.value(), clock, person));
+      return Checked.ok(true, mended.stream().toList()).then(told -> done);
     }
   }
 

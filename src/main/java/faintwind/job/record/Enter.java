@@ -2,6 +2,7 @@ package faintwind.job.record;
 
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
+import faintwind.guide.ClockStart;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
@@ -13,13 +14,11 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
-import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
-import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.MeterChosen;
@@ -42,7 +41,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.function.Supplier;
 
@@ -189,7 +187,7 @@ public final class Enter {
 
   /** Starts the clock of a step with its duration by the design in force. */
   public Checked<JournalEntry> startClock(String stepId) throws IOException {
-    return ofStep(stepId, this::clockEvent);
+    return ofStep(stepId, step -> ClockStart.usual(step, situation().values(view.checklist())));
   }
 
   /**
@@ -198,36 +196,7 @@ public final class Enter {
    * @return refused where the step takes no such time, or it is outside the step's limits
    */
   public Checked<JournalEntry> startClock(String stepId, double own_h) throws IOException {
-    return ofStep(stepId, step -> clockEvent(step, own_h));
-  }
-
-  private Checked<Event> clockEvent(Step step, double own_h) {
-    Optional<Step.OwnTime> own = step.asks().clock().flatMap(Step.ClockSpec::own);
-    if (own.isEmpty()) {
-      return unknown(step, "hours");
-    }
-    Step.OwnTime limits = own.get();
-    return own_h >= limits.least_h() && own_h <= limits.most_h()
-        ? Checked.ok(new ClockStarted(step.asks().clock().orElseThrow().id(), 3600 * own_h))
-        : Checked.refused(
-            Problem.error(
-                "clock.own-outside",
-                Where.step(step.id()),
-                Numerals.digits(own_h, 3),
-                Numerals.digits(limits.least_h(), 3),
-                Numerals.digits(limits.most_h(), 3)));
-  }
-
-  private Checked<Event> clockEvent(Step step) {
-    if (step.asks().clock().isEmpty()) {
-      return unknown(step, "clock");
-    }
-    Step.ClockSpec spec = step.asks().clock().get();
-    OptionalDouble duration_s = spec.duration_s().number(situation().values(view.checklist()));
-    return duration_s.isEmpty()
-        ? Checked.refused(
-            Problem.error("gate.reading-not-judged", Where.step(step.id()), spec.label()))
-        : Checked.ok(new ClockStarted(spec.id(), Math.max(0, duration_s.getAsDouble())));
+    return ofStep(stepId, step -> ClockStart.own(step, own_h));
   }
 
   /** Keeps a photo with a step; refused where it is no whole picture or too large. */

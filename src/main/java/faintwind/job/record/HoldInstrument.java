@@ -1,7 +1,9 @@
 package faintwind.job.record;
 
+import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.WriterLock;
 import faintwind.message.Checked;
+import faintwind.message.Problem;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -24,9 +26,11 @@ public final class HoldInstrument implements Closeable {
    */
   public static Checked<HoldInstrument> take(Path folder, String who) throws IOException {
     Optional<WriterLock> taken = WriterLock.take(folder, AtInstrument.holder(who));
-    return taken.isPresent()
-        ? Checked.ok(new HoldInstrument(taken.get()))
-        : Checked.refused(AtInstrument.inUse(folder));
+    if (taken.isEmpty()) {
+      return Checked.refused(AtInstrument.inUse(folder));
+    }
+    Optional<Problem> mended = new InstrumentFolder(folder).mendSummary();
+    return Checked.ok(new HoldInstrument(taken.get()), mended.stream().toList());
   }
 
   @Override

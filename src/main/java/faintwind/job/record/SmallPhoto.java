@@ -52,7 +52,8 @@ final class SmallPhoto {
       return ImageIO.write(plain, "jpg", bytes)
           ? Optional.of(bytes.toByteArray())
           : Optional.empty();
-    } catch (IIOException undecodable) {
+    } catch (IIOException | IllegalArgumentException | IndexOutOfBoundsException undecodable) {
+      // the decoders tell of damage in either way
       return Optional.empty();
     } finally {
       reader.dispose();

@@ -5,14 +5,22 @@ import faintwind.calibration.beat.ClickFinder;
 import faintwind.calibration.plan.Beat;
 import faintwind.files.WavFile;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Finds the turns of a spin in a sound recording: a click at each mark that the arm passes. */
 public final class FindTurns {
+  /** About how far apart clicks are, s. */
+  public static final Field PERIOD = Field.number("period_s", 0.15, 40);
+
+  /** Marks a turn. */
+  public static final Field PER_TURN = Field.whole("per-turn", 1, 100);
+
   private FindTurns() {}
 
   /**
@@ -25,8 +33,18 @@ public final class FindTurns {
    * @throws IOException where the disk fails
    */
   public static Checked<BeatTimes> in(Path sound, Beat beat) throws IOException {
-    return WavFile.read(sound, Listening::new)
-        .then(heard -> BeatTimes.of(heard.clicks(beat.period_s()), beat.aTurn()));
+    return in(sound, OptionalDouble.of(beat.period_s()), beat.aTurn());
+  }
+
+  /**
+   * The same where the beat need not be known.
+   *
+   * @param period_s about how far apart clicks are, within a tenth; empty: found from the recording
+   * @param perTurn how many marks a turn has
+   */
+  public static Checked<BeatTimes> in(Path sound, OptionalDouble period_s, int perTurn)
+      throws IOException {
+    return WavFile.read(sound, Listening::new).then(heard -> heard.turns(period_s, perTurn));
   }
 
   private static final class Listening implements WavFile.Listener {
@@ -41,14 +59,15 @@ public final class FindTurns {
       finder.hear(samples, count);
     }
 
-    /** Those that keep the beat, and the clear ones beside it, which show as doubled. */
-    List<Double> clicks(double period_s) {
-      ClickFinder.Found found = finder.find(OptionalDouble.of(period_s));
-      List<Double> all = new ArrayList<>(found.clicks());
-      found.setAside().stream()
-          .filter(t -> !all.isEmpty() && t > all.get(0) && t < all.get(found.clicks().size() - 1))
-          .forEach(all::add);
-      return all;
+    /** Those that keep the beat, and the clear ones among them that do not. */
+    Checked<BeatTimes> turns(OptionalDouble period_s, int perTurn) {
+      ClickFinder.Found found = finder.find(period_s);
+      List<Double> clicks = found.clicks();
+      Set<Double> others =
+          found.setAside().stream()
+              .filter(t -> t > clicks.get(0) && t < clicks.get(clicks.size() - 1))
+              .collect(Collectors.toSet());
+      return BeatTimes.of(clicks, others, perTurn);
     }
   }
 }

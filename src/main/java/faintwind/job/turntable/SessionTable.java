@@ -11,6 +11,7 @@ import faintwind.message.Numerals;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -23,20 +24,32 @@ public final class SessionTable {
       "run,file,from_s,to_s,kind,radius_mm,u_radius_mm,turns,turns_time_s,u_turns_time_s,"
           + "first_click_s,spin_start_s,spin_stop_s,direction,note\n";
 
-  private final String file;
-  private final Provenance provenance;
+  private final Source source;
+  private final List<SessionNote> notes;
   private final StringBuilder text = new StringBuilder(HEAD);
 
-  private SessionTable(String file, Provenance provenance) {
-    this.file = file;
-    this.provenance = provenance;
+  /**
+   * Where the rows come from.
+   *
+   * @param file the recording's name
+   * @param provenance whether it was measured
+   */
+  public record Source(String file, Provenance provenance) {}
+
+  private SessionTable(Source source, List<SessionNote> notes) {
+    this.source = source;
+    this.notes = new ArrayList<>(notes);
   }
 
   /** Writes the table, whole or not at all; an earlier one of this session is replaced. */
   public static void write(
-      Path table, String file, Provenance provenance, List<DoneStep> steps, List<SpinDone> spins)
+      Path table,
+      Source source,
+      List<DoneStep> steps,
+      List<SpinDone> spins,
+      List<SessionNote> notes)
       throws IOException {
-    SessionTable made = new SessionTable(file, provenance);
+    SessionTable made = new SessionTable(source, notes);
     made.rows(steps, spins);
     AtomicFile.write(table, made.text.toString().getBytes(StandardCharsets.UTF_8));
   }
@@ -68,7 +81,7 @@ public final class SessionTable {
     String kind = step.step().kind() == PlannedStep.Kind.ZERO ? "zero" : "still";
     begin(name, step.from_s(), step.to_s(), kind);
     text.append(",,,,,,,,,");
-    end("");
+    end("", step.to_s());
   }
 
   private void spin(DoneStep step, double to_s, List<SpinDone> spins) {
@@ -85,20 +98,33 @@ public final class SessionTable {
     add(OptionalDouble.of(step.from_s()));
     add(OptionalDouble.of(step.to_s()));
     text.append(planned.direction() == Direction.CW ? "cw" : "ccw").append(',');
-    end(turns.how() == SpinTurns.How.BY_BEAT ? "not counted: the beat is taken for the pace" : "");
+    end(
+        turns.how() == SpinTurns.How.BY_BEAT ? "not counted: the beat is taken for the pace" : "",
+        to_s);
   }
 
   private void begin(String name, double from_s, double to_s, String kind) {
-    text.append(name).append(',').append(file).append(',');
+    text.append(name).append(',').append(source.file()).append(',');
     add(OptionalDouble.of(from_s));
     add(OptionalDouble.of(to_s));
     text.append(kind).append(',');
   }
 
-  private void end(String note) {
-    String made = provenance == Provenance.REHEARSAL ? "rehearsal" : "";
-    String between = made.isEmpty() || note.isEmpty() ? "" : "; ";
-    text.append(made).append(between).append(note).append('\n');
+  /** With what was noted since the row before. */
+  private void end(String note, double to_s) {
+    List<String> said = new ArrayList<>();
+    said.add(source.provenance() == Provenance.REHEARSAL ? "rehearsal" : "");
+    said.add(note);
+    List<SessionNote> own = notes.stream().filter(n -> n.time_s() < to_s).toList();
+    own.forEach(n -> said.add(Numerals.digits(n.time_s(), 5) + " s: " + n.text()));
+    notes.removeAll(own);
+    said.removeIf(String::isEmpty);
+    String all = String.join("; ", said);
+    text.append(all.contains(",") || all.contains("\"") ? quoted(all) : all).append('\n');
+  }
+
+  private static String quoted(String cell) {
+    return '"' + cell.replace("\"", "\"\"") + '"';
   }
 
   private static OptionalDouble scaled(OptionalDouble u_m) {

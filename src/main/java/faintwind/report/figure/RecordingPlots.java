@@ -103,7 +103,7 @@ public final class RecordingPlots {
   }
 
   /**
-   * One recording: measured as a thin line, fitted as a dashed one over it, spins as areas; under
+   * One recording: measured as a broad line, fitted as a thin one over it, spins as areas; under
    * it, where there is a fit, measured less fitted.
    */
   public PlotFigure recording(RecordingTrace trace) {
@@ -119,7 +119,9 @@ public final class RecordingPlots {
   private PlotPanel course(RecordingTrace trace, boolean strip) {
     List<PlotLine> lines = new ArrayList<>();
     PlotLook measured =
-        new PlotLook(PlotToken.SERIES_1, PlotDash.SOLID, PlotMarker.NONE, strip ? 3 : 1.8);
+        strip
+            ? new PlotLook(PlotToken.EDGE, PlotDash.SOLID, PlotMarker.NONE, 6)
+            : new PlotLook(PlotToken.SERIES_1, PlotDash.SOLID, PlotMarker.NONE, 1.8);
     lines.add(
         new PlotLine(
             strip ? messages.text("plot.measured") : "", pieces(trace.measured()), measured));
@@ -132,7 +134,7 @@ public final class RecordingPlots {
                     new PlotLine(
                         messages.text("plot.fitted"),
                         pieces(fitted),
-                        new PlotLook(PlotToken.INK, PlotDash.LONG, PlotMarker.NONE, 1.4))));
+                        new PlotLook(PlotToken.SERIES_1, PlotDash.SOLID, PlotMarker.NONE, 1.8))));
     PlotContent content = PlotContent.lines(lines);
     for (RecordingTrace.Spin spin : trace.spins()) {
       content =

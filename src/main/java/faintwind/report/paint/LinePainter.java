@@ -11,6 +11,7 @@ import faintwind.report.plot.PlotPoints;
 import faintwind.report.plot.PlotSpan;
 import faintwind.report.plot.PlotStripe;
 import java.awt.Shape;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -21,6 +22,9 @@ import java.util.List;
 final class LinePainter {
   private static final double BAND = 0.20;
   private static final double LABEL_ROW = 17;
+
+  /** Height of a row's letters over its base line. */
+  private static final double NOTE_RISE = 12;
 
   private final PlotPen pen;
   private final PlotPlace x;
@@ -67,7 +71,7 @@ final class LinePainter {
     content.lines().forEach(this::drawMarkers);
     drawLabels(content.lines());
     content.spans().forEach(this::drawSpanLabel);
-    content.notes().forEach(this::drawNote);
+    content.notes().forEach(note -> drawNote(note, content.lines()));
   }
 
   /** A clip costs a definition in the SVG, so it is set only where something would stick out. */
@@ -124,26 +128,36 @@ final class LinePainter {
     }
   }
 
+  /** Width of the piece of line that stands before a label where there are several. */
+  static final double SAMPLE = 16;
+
   /**
    * A label waiting for its place.
    *
-   * @param text the words
+   * @param line whose it is
    * @param wanted the height of the line's end
    */
-  private record EndLabel(String text, double wanted) {}
+  private record EndLabel(PlotLine line, double wanted) {}
 
   private void drawLabels(List<PlotLine> lines) {
     List<EndLabel> labels = new ArrayList<>();
     for (PlotLine line : lines) {
       if (line.look().isLine() && !line.label().isEmpty() && !line.pieces().isEmpty()) {
         PlotPoints last = line.pieces().get(line.pieces().size() - 1);
-        labels.add(new EndLabel(line.label(), y.of(y.clamp(last.y(last.size() - 1))) + 4.5));
+        labels.add(new EndLabel(line, y.of(y.clamp(last.y(last.size() - 1))) + 4.5));
       }
     }
     labels.sort(Comparator.comparingDouble(EndLabel::wanted));
     double[] at = spread(labels);
     for (int i = 0; i < at.length; i++) {
-      pen.words(labels.get(i).text(), box.right() + 8, at[i], pen.fineStrong(), PlotToken.INK);
+      PlotLine line = labels.get(i).line();
+      double left = box.right() + 8;
+      if (at.length > 1) {
+        Shape piece = new Line2D.Double(left + 1, at[i] - 4.5, left + SAMPLE - 4, at[i] - 4.5);
+        pen.stroke(piece, line.look().colour(), line.look().dash().stroke(line.look().width()));
+        left += SAMPLE;
+      }
+      pen.words(line.label(), left, at[i], pen.fineStrong(), PlotToken.INK);
     }
   }
 
@@ -167,11 +181,18 @@ final class LinePainter {
         span.label(), middle, box.y() + 16, pen.fine(), PlotToken.INK_SOFT, PlotPen.Align.MIDDLE);
   }
 
-  private void drawNote(PlotNote note) {
+  private void drawNote(PlotNote note, List<PlotLine> lines) {
     double widest =
         note.lines().stream().mapToDouble(t -> PlotPen.width(t, pen.fineStrong())).max().orElse(0);
-    double left = Math.min(x.of(x.clamp(note.x())), box.right() - widest);
-    double top = Math.max(box.y() + 12, y.of(y.clamp(note.y())));
+    Rectangle2D wanted =
+        new Rectangle2D.Double(
+            x.of(x.clamp(note.x())),
+            y.of(y.clamp(note.y())) - NOTE_RISE,
+            widest,
+            note.lines().size() * LABEL_ROW);
+    Rectangle2D place = new NotePlace(x, y, box).of(wanted, lines);
+    double left = place.getX();
+    double top = place.getY() + NOTE_RISE;
     for (int i = 0; i < note.lines().size(); i++) {
       boolean strong = i == 0 && note.lines().size() > 1;
       pen.words(

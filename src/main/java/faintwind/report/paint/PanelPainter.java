@@ -93,13 +93,13 @@ final class PanelPainter {
   /** Width right of the axes: the labels at the lines' ends, or half a tick label. */
   double right() {
     Font font = pen.fineStrong();
-    double labels =
+    List<PlotLine> named =
         panel.content().lines().stream()
             .filter(l -> l.look().isLine() && !l.label().isEmpty())
-            .mapToDouble(l -> PlotPen.width(l.label(), font) + 12)
-            .max()
-            .orElse(0);
-    return Math.max(labels, 18);
+            .toList();
+    double labels =
+        named.stream().mapToDouble(l -> PlotPen.width(l.label(), font) + 12).max().orElse(0);
+    return Math.max(labels + (named.size() > 1 ? LinePainter.SAMPLE : 0), 18);
   }
 
   void draw(double top, PlotBox box) {

@@ -75,6 +75,18 @@ public final class PlotCursor {
     return points;
   }
 
+  /** The same line at the point nearest to an x. */
+  public PlotCursor near(double x) {
+    List<Point> points = here().points;
+    int nearest = 0;
+    for (int i = 1; i < points.size(); i++) {
+      if (Math.abs(points.get(i).x - x) < Math.abs(points.get(nearest).x - x)) {
+        nearest = i;
+      }
+    }
+    return new PlotCursor(tracks, track, nearest);
+  }
+
   /** One move; at an end it stays. */
   public PlotCursor moved(Move move) {
     return switch (move) {
@@ -102,14 +114,7 @@ public final class PlotCursor {
 
   private PlotCursor onLine(int other) {
     int line = Math.max(0, Math.min(tracks.size() - 1, other));
-    List<Point> points = tracks.get(line).points;
-    int nearest = 0;
-    for (int i = 1; i < points.size(); i++) {
-      if (Math.abs(points.get(i).x - x()) < Math.abs(points.get(nearest).x - x())) {
-        nearest = i;
-      }
-    }
-    return new PlotCursor(tracks, line, nearest);
+    return new PlotCursor(tracks, line, 0).near(x());
   }
 
   private Track here() {
@@ -121,7 +126,8 @@ public final class PlotCursor {
     return here().panel;
   }
 
-  double x() {
+  /** The x where it reads. */
+  public double x() {
     return here().points.get(point).x;
   }
 
@@ -160,7 +166,7 @@ public final class PlotCursor {
         .orElse("");
   }
 
-  private static String onAxis(PlotAxis.Scale scale, double value, Locale locale) {
+  static String onAxis(PlotAxis.Scale scale, double value, Locale locale) {
     return switch (scale) {
       case CLOCK -> clock(value);
       case MINUTES -> PlotSummary.number(value / 60, locale);

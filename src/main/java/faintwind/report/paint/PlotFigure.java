@@ -3,6 +3,7 @@ package faintwind.report.paint;
 import faintwind.report.picture.Picture;
 import faintwind.report.picture.PictureSize;
 import faintwind.report.picture.PictureStyle;
+import faintwind.report.plot.PlotBox;
 import faintwind.report.plot.PlotPanel;
 import faintwind.report.plot.PlotSummary;
 import faintwind.report.plot.PlotTable;
@@ -29,6 +30,11 @@ public record PlotFigure(String title, String description, List<PlotPanel> panel
   @Override
   public void draw(Graphics2D g, PictureSize size, PictureStyle style) {
     new FigurePainter(g, style).draw(panels, size, Optional.empty());
+  }
+
+  /** From the left to the right end of its axes, as a picture of that size would have them. */
+  public PlotBox axes(PictureSize size, PictureStyle style) {
+    return FigurePainter.axes(panels, size, style);
   }
 
   /** The plotted numbers as tables, one a panel, every number that was given (not decimated). */

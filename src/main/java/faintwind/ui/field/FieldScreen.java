@@ -27,6 +27,7 @@ public final class FieldScreen extends DataScreen {
   private Optional<LoggerWays> logger = Optional.empty();
   private final FieldMargin margin;
 
+  @FXML private VBox pages;
   @FXML private Label title;
   @FXML private VBox kept;
   @FXML private VBox bring;
@@ -39,6 +40,12 @@ public final class FieldScreen extends DataScreen {
     margin = new FieldMargin(desk);
     withMargin(margin);
     filledBy(model.view(), this::fill);
+  }
+
+  /** With links to the other pages. */
+  public FieldScreen withPages(Node links) {
+    pages.getChildren().setAll(links);
+    return this;
   }
 
   /** With ways to listen to the logger and to read a foreign log. */

@@ -31,8 +31,9 @@ public final class FigureCard {
         new PlotCard("", "", figure.description(), view, () -> table(figure, desk.words()));
     card.setId(id);
     card.setAccessibleText(figure.title() + ". " + figure.description());
-    return card.withTableHint(desk.words())
-        .withReader(new FigureReader(figure, view, desk.words()));
+    FigureReader reader = new FigureReader(figure, view, desk.words());
+    FigureMouse.over(figure, view, reader, card);
+    return card.withTableHint(desk.words()).withReader(reader);
   }
 
   /** Every number of the figure, one row a point. */

@@ -86,9 +86,24 @@ public final class FigureView extends Region {
     return 10 * em();
   }
 
+  /** How many times as large as usual the text is. */
+  double text() {
+    return look.effectivePct() / 100.0;
+  }
+
+  /** The size of the picture, pixels at 100 % text. */
+  PictureSize size() {
+    return new PictureSize(
+        (int) Math.floor(getWidth() / text()), (int) Math.floor(getHeight() / text()));
+  }
+
+  PictureStyle style() {
+    return PictureStyle.window(look.theme().get().styleClass(), locale);
+  }
+
   @Override
   protected void layoutChildren() {
-    double text = look.effectivePct() / 100.0;
+    double text = text();
     int width = (int) Math.floor(getWidth() / text);
     int height = (int) Math.floor(getHeight() / text);
     String wanted = width + "x" + height + look.theme().get() + text;
@@ -96,10 +111,8 @@ public final class FigureView extends Region {
       return;
     }
     drawn = wanted;
-    PictureStyle style = PictureStyle.window(look.theme().get().styleClass(), locale);
     double scale = text * outputScale();
-    image.setImage(
-        javafx(PictureImage.of(picture.get(), new PictureSize(width, height), style, scale)));
+    image.setImage(javafx(PictureImage.of(picture.get(), size(), style(), scale)));
     image.setFitWidth(width * text);
     image.setFitHeight(height * text);
   }

@@ -3,6 +3,7 @@ package faintwind.ui.formula;
 import faintwind.calibration.Cancelled;
 import faintwind.guide.InForceGate.Answer;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.LeaveOut;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
@@ -26,6 +27,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
  */
 public final class FormulaModel extends DataModel<FormulaModel.View> {
   private final Background background;
+  private final LeaveOutModel leaveOut;
   private FormulaWays ways;
   private Optional<Path> table = Optional.empty();
   private Optional<Running> fitting = Optional.empty();
@@ -76,6 +78,7 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
     super(words, View.NOTHING);
     this.background = background;
     this.ways = ways;
+    leaveOut = new LeaveOutModel(words);
     say();
   }
 
@@ -119,12 +122,39 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
         },
         this::broke);
     set(runsTable.isPresent() ? Stage.READY : Stage.NOTHING, Optional.empty(), List.of());
-    runsTable.ifPresent(
+    runsTable.ifPresent(this::know);
+  }
+
+  private void know(Path runs) {
+    background.runQuietly(
+        watch -> ways.known(runs),
+        found -> known.set(found.fold((v, notes) -> Optional.of(v), p -> Optional.empty())),
+        broke -> {});
+  }
+
+  /** The runs table that is fitted; empty where there is none. */
+  Optional<Path> table() {
+    return table;
+  }
+
+  /** Another runs table counts from now on: it is fitted at once. */
+  private void fitInstead(Path fresh) {
+    table = Optional.of(fresh);
+    know(fresh);
+    fit();
+  }
+
+  /** Leaves something out, or takes it back; once that is on disk, the runs are fitted again. */
+  void leaveOut(LeaveOut.Choice choice) {
+    Optional<Kept> was = view().get().made();
+    table.ifPresent(
         runs ->
-            background.runQuietly(
-                watch -> ways.known(runs),
-                found -> known.set(found.fold((v, notes) -> Optional.of(v), p -> Optional.empty())),
-                broke -> {}));
+            ways.leaveOut(runs, choice, answer -> leaveOut.told(answer, was, this::fitInstead)));
+  }
+
+  /** What came of it. */
+  LeaveOutModel leaveOut() {
+    return leaveOut;
   }
 
   /** What is known of the measurement of the runs; empty until they were looked at. */

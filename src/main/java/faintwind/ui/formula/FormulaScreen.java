@@ -92,7 +92,16 @@ public final class FormulaScreen extends DataScreen {
               case FITTING -> "formula.title.fitting";
               case REFUSED -> "formula.title.refused";
             }));
-    how.setText(now.stage() == FormulaModel.Stage.NOTHING ? text("formula.nothing") : "");
+    how.setText(
+        switch (now.stage()) {
+          case NOTHING -> text("formula.nothing");
+          case FITTING -> text("formula.fitting");
+          case READY, FITTED, REFUSED -> "";
+        });
+    model
+        .work()
+        .filter(work -> now.stage() == FormulaModel.Stage.FITTING)
+        .ifPresent(work -> plots.getChildren().add(new FitCurve(desk(), work)));
   }
 
   /**
@@ -128,12 +137,21 @@ public final class FormulaScreen extends DataScreen {
             .orElseGet(() -> Boxes.column("plot-pair", loss, Rows.soft(said.noStraightLine())));
     plots.getChildren().setAll(pair, card("formula-errors", said.errors(), ERRORS_EM));
     plots.getChildren().add(Words.label(text("formula.recordings"), "tell", "semibold"));
+    plots.getChildren().add(Rows.soft(text("formula.recordings.how")));
     said.recordingsNote(drawing).ifPresent(note -> plots.getChildren().add(Rows.soft(note)));
     List<PlotFigure> recordings = said.recordings();
     for (int i = 0; i < recordings.size(); i++) {
       plots
           .getChildren()
           .add(card("formula-recording-" + (i + 1), recordings.get(i), RECORDING_EM));
+    }
+    if (!recordings.isEmpty() && model.table().isPresent()) {
+      model
+          .view()
+          .get()
+          .made()
+          .map(made -> new LeaveOutBox(desk(), model, made))
+          .ifPresent(plots.getChildren()::add);
     }
     plots.getChildren().add(Words.label(text("formula.more"), "tell", "semibold"));
     plots
@@ -152,7 +170,7 @@ public final class FormulaScreen extends DataScreen {
   /** Shares the width of a row by weight. */
   private static Node wide(PlotCard card, double weight) {
     Boxes.grow(card);
-    card.setStyle("-fx-pref-width: " + 20 * weight + "em;");
+    card.setStyle("-fx-min-width: 17em; -fx-pref-width: " + 20 * weight + "em;");
     return card;
   }
 

@@ -4,6 +4,7 @@ import faintwind.guide.InForceGate.Answer;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.LeaveOut;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What the model of a formula asks of the world. */
 public interface FormulaWays {
@@ -25,6 +27,14 @@ public interface FormulaWays {
    * @param said what a person said of their measurement
    */
   Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException;
+
+  /**
+   * Leaves something of the runs out of the fit, or takes it back, and enters it.
+   *
+   * @param table the runs table that counts now
+   * @param told takes the table that counts from now on
+   */
+  void leaveOut(Path table, LeaveOut.Choice choice, Consumer<Checked<Path>> told);
 
   /** Reads the calibration again that was made or put in force last; empty where there is none. */
   Optional<Checked<Kept>> read() throws IOException;

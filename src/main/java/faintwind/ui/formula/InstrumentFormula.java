@@ -8,6 +8,7 @@ import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.LeaveOut;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.record.WriteReport;
@@ -16,6 +17,7 @@ import faintwind.message.DateText;
 import faintwind.message.Problem;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
+import faintwind.record.JournalEntry;
 import faintwind.record.Standing;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Place;
@@ -25,6 +27,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /** The formula of the instrument that is open. */
 public final class InstrumentFormula implements FormulaWays {
@@ -67,7 +70,13 @@ public final class InstrumentFormula implements FormulaWays {
   private Calibrate.Settings settings(MeasuredWhen said) {
     int refits = instrument.rehearsal() ? PRACTICE_REFITS : Calibrate.USUAL_REFITS;
     return new Calibrate.Settings(
-        Optional.empty(), refits, OptionalDouble.empty(), Optional.empty(), said, List.of());
+        Optional.empty(),
+        refits,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        said,
+        List.of(),
+        Calibrate.RunFiles.WITH_THE_TABLE);
   }
 
   @Override
@@ -78,6 +87,23 @@ public final class InstrumentFormula implements FormulaWays {
   @Override
   public Checked<Kept> fit(Path runs, MeasuredWhen said, JobWatch watch) throws IOException {
     return job(said).fit(runs, watch);
+  }
+
+  @Override
+  public void leaveOut(Path table, LeaveOut.Choice choice, Consumer<Checked<Path>> told) {
+    instrument.enter(
+        enter -> {
+          Checked<List<Event>> events =
+              LeaveOut.events(instrument.folder(), table, choice, desk.words());
+          return events instanceof Checked.Ok<List<Event>> ok
+              ? enter.plain(Optional.empty(), ok.value())
+              : Checked.refused(events.problems());
+        },
+        answer -> told.accept(answer.map(entry -> counted(entry, table))));
+  }
+
+  private Path counted(JournalEntry entry, Path before) {
+    return entry.event().attached().map(a -> instrument.folder().resolve(a.file())).orElse(before);
   }
 
   @Override

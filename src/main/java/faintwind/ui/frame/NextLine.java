@@ -145,7 +145,7 @@ public final class NextLine extends FoldingRow {
       replaceButtons(List.of(cancel));
     }
     sentence.setText(WorkWords.say(words, progress, running.rest(nowNs)));
-    wire.setProgress(progress.share());
+    wire.setProgress(running.share());
     if (running.cancelled()) {
       sentence.setText(words.text("window.work.stopping"));
     }

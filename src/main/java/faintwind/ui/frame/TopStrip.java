@@ -32,6 +32,7 @@ public final class TopStrip extends FoldingRow {
   private final Hyperlink folded = link("places-folded");
   private final Map<Place, Hyperlink> links = new EnumMap<>(Place.class);
   private final HBox looks = new HBox();
+  private final Hyperlink leaveDemo = link("leave-demo");
   private final HBox left = Boxes.row("strip-left");
   private final Consumer<Place> go;
   private Place here = Place.HOME;
@@ -56,7 +57,7 @@ public final class TopStrip extends FoldingRow {
     }
     looks.getChildren().addAll(look.lookLink(), look.textLink(), look.helpLink());
     looks.getStyleClass().add("strip-links");
-    left.getChildren().addAll(sign, who, folder, madeUp);
+    left.getChildren().addAll(sign, who, folder, madeUp, leaveDemo);
     getChildren().addAll(left, places, folded, grow(), looks);
     widthProperty()
         .addListener(
@@ -66,6 +67,19 @@ public final class TopStrip extends FoldingRow {
               }
             });
     folded.setOnAction(event -> PlacesMenu.show(folded, words, here, go, look));
+  }
+
+  /** What is done where the person leaves the demonstration. */
+  public void whenDemoIsLeft(Runnable leave) {
+    leaveDemo.setText(words.text("window.demo-leave"));
+    leaveDemo.setOnAction(event -> leave.run());
+    demo(false);
+  }
+
+  /** Whether the made-up demonstration is looked at: there is a way out of it, everywhere. */
+  public void demo(boolean looked) {
+    show(leaveDemo, looked);
+    restart();
   }
 
   /** All instruments of a folder. */

@@ -43,7 +43,10 @@ final class HomeMargin {
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
-    buttons.getChildren().addAll(begin, rehearse, demo);
+    // beside the made-up instruments nothing of one's own is begun
+    if (!model.isDemo()) {
+      buttons.getChildren().addAll(begin, rehearse, demo);
+    }
     buttons.getStyleClass().add("margin-buttons");
   }
 

@@ -1,6 +1,5 @@
 package faintwind.ui.home;
 
-import faintwind.job.demo.CopyDemo;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -227,19 +226,22 @@ public final class HomeModel {
                     words.text("window.home.not-begun", String.valueOf(world.getMessage())))));
   }
 
-  /** Copies the made-up instruments into the folder and shows them. */
+  /** Opens the made-up demonstration, in its own folder. */
   public void openDemo() {
+    Workspace demo = workspace.demo(words.text("window.demo-folder"));
     background.run(
-        watch -> {
-          CopyDemo.into(workspace.folder());
-          return workspace.read();
-        },
-        this::show,
+        watch -> demo.demonstration(),
+        open,
         world ->
             next.set(
                 Next.say(
                     Mark.BLOCKED,
                     words.text("window.home.no-demo", String.valueOf(world.getMessage())))));
+  }
+
+  /** Whether these are the made-up instruments. */
+  boolean isDemo() {
+    return workspace.isDemo();
   }
 
   private void showNext() {

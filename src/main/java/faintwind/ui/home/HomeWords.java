@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.guide.Due;
+import faintwind.guide.Pressing;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
@@ -80,7 +81,7 @@ final class HomeWords {
         standpoint.view().checklist().stages().stream()
             .map(stage -> new Length(StepMarks.of(stage, progress), stage.title()))
             .toList();
-    Optional<StepProgress> pressing = pressing(progress);
+    Optional<StepProgress> pressing = Pressing.of(progress);
     return new Line(
         standpoint.view().path(),
         state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
@@ -96,11 +97,6 @@ final class HomeWords {
   /** A folder for rehearsals has no instrument whose steps could wait. */
   private State rehearsal() {
     return new State(Mark.REHEARSAL, words.text(Mark.REHEARSAL.key()), "");
-  }
-
-  /** The step that needs a person first. */
-  private static Optional<StepProgress> pressing(Progress progress) {
-    return progress.steps().stream().filter(StepMarks::stopsItself).findFirst().or(progress::next);
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
@@ -188,7 +184,7 @@ final class HomeWords {
   private String firstReason(StepProgress step) {
     return Stream.concat(step.reasons().stream(), step.doubts().stream())
         .filter(reason -> !reason.id().equals("gate.not-finished"))
-        .filter(reason -> !StepMarks.stopsItself(step) || StepMarks.isStop(reason))
+        .filter(reason -> !Pressing.stopsItself(step) || Pressing.isStop(reason))
         .findFirst()
         .map(reason -> shortened(capitalised(words.sentence(reason))))
         .orElse("");

@@ -193,6 +193,7 @@ public final class OpenInstrument {
       return;
     }
     hold = Optional.of(ok.value());
+    ok.notes().forEach(note -> trouble.set(words.sentence(note)));
     if (left) {
       close();
       return;

@@ -1,18 +1,16 @@
 package faintwind.ui.instrument;
 
+import faintwind.guide.Pressing;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.StepState;
 import faintwind.guide.checklist.Stage;
-import faintwind.message.Problem;
 import faintwind.ui.part.Mark;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Set;
 
 /** Which mark stands for the state of a step or a stage. */
 public final class StepMarks {
-  private static final Set<String> OWN_STOPS = Set.of("gate.reading-stop", "gate.answer-stops");
   private static final List<Mark> PRESSING =
       List.of(Mark.BLOCKED, Mark.ATTENTION, Mark.DOING, Mark.WAITING);
 
@@ -28,21 +26,10 @@ public final class StepMarks {
       case DOING -> Mark.DOING;
       case WAITING -> Mark.WAITING;
       case NEEDS_ATTENTION -> Mark.ATTENTION;
-      case BLOCKED -> stopsItself(step) ? Mark.BLOCKED : Mark.READY;
+      case BLOCKED -> Pressing.stopsItself(step) ? Mark.BLOCKED : Mark.READY;
       case DONE, NOT_NEEDED -> Mark.DONE;
       case CORRECTED -> Mark.CORRECTED;
     };
-  }
-
-  /** Whether one of its own readings or answers says stop; a step that is not needed never does. */
-  public static boolean stopsItself(StepProgress step) {
-    return step.state() != StepState.NOT_NEEDED
-        && step.reasons().stream().anyMatch(StepMarks::isStop);
-  }
-
-  /** Whether a reason is a reading or an answer that says stop. */
-  public static boolean isStop(Problem reason) {
-    return OWN_STOPS.contains(reason.id());
   }
 
   /** A stage shows its most pressing step; whole only when every step is settled. */

@@ -1,11 +1,16 @@
 package faintwind.ui.instrument;
 
+import faintwind.calibration.plan.PlannedSession;
+import faintwind.job.bench.BenchFolder;
+import faintwind.job.demo.CopyDemo;
+import faintwind.job.demo.Demo;
 import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.Enter;
 import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeptGuides;
 import faintwind.job.record.Workplace;
+import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
@@ -14,26 +19,23 @@ import faintwind.record.Event.RehearsalBegun;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 
 /**
  * The folder of instruments that the window shows. Reads and writes; never on the JavaFX thread.
  */
 public final class Workspace {
-  private static final String JOURNAL = "journal.jsonl";
-
   /** Fewer are read before anybody could read their names. */
   private static final int MANY = 25;
 
   private final Path folder;
   private final Clock clock;
+  private final boolean demo;
   private final KeptGuides guides = new KeptGuides();
   private Optional<KeptDesigns> designs = Optional.empty();
 
@@ -68,8 +70,33 @@ public final class Workspace {
   }
 
   public Workspace(Path folder, Clock clock) {
+    this(folder, clock, false);
+  }
+
+  private Workspace(Path folder, Clock clock, boolean demo) {
     this.folder = folder;
     this.clock = clock;
+    this.demo = demo;
+  }
+
+  /**
+   * The made-up demonstration, in a folder of its own within this one.
+   *
+   * @param name of that folder, in the person's language
+   */
+  public Workspace demo(String name) {
+    return new Workspace(folder.resolve(name), clock, true);
+  }
+
+  /** Whether it holds the made-up demonstration. */
+  public boolean isDemo() {
+    return demo;
+  }
+
+  /** Copies the demonstration's instruments where they are missing; the finished one. */
+  public Standpoint demonstration() throws IOException {
+    CopyDemo.into(folder);
+    return standpoint(folder.resolve(Demo.FINISHED));
   }
 
   /** Opens one instrument of the folder. */
@@ -104,7 +131,7 @@ public final class Workspace {
    *     many that reading them takes a while
    */
   public Found read(Consumer<List<Path>> many) throws IOException {
-    List<Path> folders = instrumentFolders();
+    List<Path> folders = BenchFolder.instruments(folder);
     if (folders.size() >= MANY) {
       many.accept(folders);
     }
@@ -136,18 +163,6 @@ public final class Workspace {
     }
   }
 
-  private List<Path> instrumentFolders() throws IOException {
-    if (!Files.isDirectory(folder)) {
-      return List.of();
-    }
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(path -> Files.exists(path.resolve(JOURNAL)))
-          .filter(path -> !String.valueOf(path.getFileName()).startsWith("."))
-          .sorted()
-          .toList();
-    }
-  }
-
   /** Begins an instrument in a folder of its own, named after it. */
   public Standpoint begin(String name, String who) throws IOException {
     Path path = Workplace.freeFolder(folder, name);
@@ -161,7 +176,7 @@ public final class Workspace {
    * @param name how it is called, in the person's language
    */
   public Standpoint rehearsal(String name) throws IOException {
-    for (Path path : instrumentFolders()) {
+    for (Path path : BenchFolder.instruments(folder)) {
       InstrumentView view = open(path);
       if (view.state().rehearsal() && view.writable()) {
         return Standpoint.of(view, OffsetDateTime.now(clock));
@@ -171,6 +186,18 @@ public final class Workspace {
     Enter.Person person = Enter.Person.named(name);
     Enter.begin(path, new InstrumentCreated(name, true), clock, person);
     new Enter(open(path), clock, person).plain(Optional.empty(), new RehearsalBegun());
+    return standpoint(path);
+  }
+
+  /** The same with a plan that is to be rehearsed there. */
+  public Standpoint rehearsal(String name, Optional<PlannedSession> plan) throws IOException {
+    Standpoint there = rehearsal(name);
+    if (plan.isEmpty()) {
+      return there;
+    }
+    Path path = there.view().path();
+    Enter enter = new Enter(open(path), clock, Enter.Person.named(name));
+    PlanTurntable.keep(path, plan.get(), enter);
     return standpoint(path);
   }
 

@@ -2,17 +2,19 @@ package faintwind.ui.listen;
 
 import faintwind.calibration.live.LiveRow;
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.job.OutputPath;
+import faintwind.job.World;
 import faintwind.job.live.Listen;
 import faintwind.job.live.LiveCount;
 import faintwind.job.live.LiveListener;
 import faintwind.job.live.LiveNews;
+import faintwind.job.live.RecordingFiles;
 import faintwind.job.live.SourceLook;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
-import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -31,12 +33,22 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 public final class ListenModel {
   private static final long BETWEEN_ns = 150_000_000L;
 
+  /** Hears nothing. */
+  public static final Hearer NOBODY = (time_s, speed) -> {};
+
   private final Messages words;
   private final Executor javafx;
   private final Path folder;
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.IDLE);
   private Consumer<Path> over = file -> {};
+  private Hearer hearer = NOBODY;
   private Optional<Listen.Ready> running = Optional.empty();
+
+  /** Hears the air speed of each row, on the JavaFX thread. */
+  @FunctionalInterface
+  public interface Hearer {
+    void speed(double time_s, SpeedRow speed);
+  }
 
   /** Where a recording stands. */
   public enum Stage {
@@ -94,6 +106,11 @@ public final class ListenModel {
     over = taker;
   }
 
+  /** Who hears the speeds, from now on, where the recording has a calibration. */
+  public void whenSpeed(Hearer taker) {
+    hearer = taker;
+  }
+
   /** Begins. */
   public void begin(Listen.What what) {
     view.set(new View(Stage.LISTENING, words.text("listen.waiting"), "", List.of()));
@@ -106,7 +123,8 @@ public final class ListenModel {
     try {
       Files.createDirectories(folder);
       Path file = freeName();
-      Checked<Listen.Ready> opened = Listen.open(what, file, this::ask);
+      Checked<Listen.Ready> opened =
+          Listen.open(what, new OutputPath(file, OutputPath.Existing.KEEP), this::ask);
       if (!(opened instanceof Checked.Ok<Listen.Ready> ok)) {
         post(() -> refused(opened.problems()));
         return;
@@ -117,7 +135,7 @@ public final class ListenModel {
       Checked<LiveCount> done = ready.recording().run();
       post(() -> ended(done, file));
     } catch (IOException e) {
-      post(() -> view.set(View.IDLE.with(List.of(DiskWords.say(e, words)))));
+      post(() -> view.set(View.IDLE.with(List.of(words.sentence(World.problem(e))))));
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
     }
@@ -125,7 +143,7 @@ public final class ListenModel {
 
   private Path freeName() {
     Path file = folder.resolve("recording-1.csv");
-    for (int i = 2; Files.exists(file); i++) {
+    for (int i = 2; Files.exists(file) || !RecordingFiles.raw(file).isEmpty(); i++) {
       file = folder.resolve("recording-" + i + ".csv");
     }
     return file;
@@ -155,7 +173,7 @@ public final class ListenModel {
             Stage.OVER,
             words.text("listen.summary", name, count.rows(), count.gaps(), count.unreadable()),
             "",
-            List.of()));
+            count.notes(name).stream().map(words::line).toList()));
     over.accept(file);
   }
 
@@ -184,7 +202,7 @@ public final class ListenModel {
         running.get().recording().stop();
       }
     } catch (IOException e) {
-      view.set(view.get().with(List.of(DiskWords.say(e, words))));
+      view.set(view.get().with(List.of(words.sentence(World.problem(e)))));
     }
   }
 
@@ -220,6 +238,7 @@ public final class ListenModel {
                   number(found.speed_m_s().getAsDouble(), 3),
                   number(found.u95_m_s().orElse(0), 2))
               : "";
+      post(() -> hearer.speed(row.time_s(), found));
     }
 
     private String sentence(LiveRow row) {
@@ -242,7 +261,8 @@ public final class ListenModel {
       List<String> problems = new ArrayList<>();
       switch (news.kind()) {
         case CONNECTED, ENDED -> {}
-        case GAP, UNREADABLE, RECONNECTING -> problems.add(words.sentence(news.problem()));
+        case GAP, UNREADABLE, OTHER_SENDER, RECONNECTING ->
+            problems.add(words.sentence(news.problem()));
       }
       post(() -> view.set(view.get().with(problems)));
     }

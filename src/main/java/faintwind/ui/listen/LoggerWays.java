@@ -44,6 +44,11 @@ public final class LoggerWays {
     return recording.view().get().stage() == ListenModel.Stage.LISTENING;
   }
 
+  /** Who hears the air speeds of what is recorded, from now on. */
+  public void whenSpeed(ListenModel.Hearer hearer) {
+    recording.whenSpeed(hearer);
+  }
+
   /** Listens to the logger; profiles that are put together are kept with the instrument. */
   public ListenPane listening(Supplier<Optional<Listen.BySpeed>> speed) {
     SourceChoiceModel choice = source(List.of(SourceChoiceModel.Kind.values()));

@@ -64,6 +64,7 @@ final class SourceChoice extends VBox {
         shownFor(named("listen.port", port), k -> k == Kind.SERIAL),
         shownFor(field("source-baud", "listen.baud", 5), k -> k == Kind.SERIAL),
         shownFor(field("source-host", "listen.host", 12), k -> k == Kind.TCP),
+        shownFor(field("source-here", "listen.here", 10), k -> k == Kind.UDP),
         shownFor(field("source-number", "listen.number", 4), k -> k == Kind.TCP || k == Kind.UDP),
         shownFor(field("source-file", "listen.file", 20), k -> k == Kind.FILE),
         shownFor(
@@ -80,6 +81,7 @@ final class SourceChoice extends VBox {
         switch (id) {
           case "source-baud" -> model.baud();
           case "source-host" -> model.host();
+          case "source-here" -> model.here();
           case "source-number" -> model.number();
           case "source-file" -> model.file();
           default -> model.every();

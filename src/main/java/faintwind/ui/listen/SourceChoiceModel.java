@@ -31,6 +31,7 @@ public final class SourceChoiceModel {
   private final StringProperty port = new SimpleStringProperty("");
   private final StringProperty baud = new SimpleStringProperty("9600");
   private final StringProperty host = new SimpleStringProperty("");
+  private final StringProperty here = new SimpleStringProperty("");
   private final StringProperty number = new SimpleStringProperty("5000");
   private final StringProperty file = new SimpleStringProperty("");
   private final StringProperty every = new SimpleStringProperty("30");
@@ -114,6 +115,11 @@ public final class SourceChoiceModel {
     return baud;
   }
 
+  /** Own address that takes packets; empty for those of this computer alone. */
+  public StringProperty here() {
+    return here;
+  }
+
   public StringProperty host() {
     return host;
   }
@@ -153,7 +159,8 @@ public final class SourceChoiceModel {
     return switch (kind.get()) {
       case SERIAL -> "serial:" + port.get().strip() + "?baud=" + baud.get().strip();
       case TCP -> "tcp:" + host.get().strip() + ":" + number.get().strip();
-      case UDP -> "udp:" + number.get().strip();
+      case UDP ->
+          "udp:" + (here.get().isBlank() ? "" : here.get().strip() + ":") + number.get().strip();
       case FILE -> "file:" + file.get();
       case TYPED -> "typed:?every_s=" + every.get().strip() + "&unit=" + unit.get();
     };
@@ -162,7 +169,8 @@ public final class SourceChoiceModel {
   /** What is chosen, or everything that is missing. */
   public Checked<Listen.What> chosen(Optional<Listen.BySpeed> speed) {
     Optional<ImportProfile> meaning = kind.get().hasLines() ? profile.get() : Optional.empty();
-    return SourceText.read(text()).map(a -> new Listen.What(a, text(), meaning, speed));
+    return SourceText.read(text())
+        .map(a -> new Listen.What(a, text(), meaning, speed, Listen.Raw.KEPT));
   }
 
   /** A profile that was put together is used from now on. */

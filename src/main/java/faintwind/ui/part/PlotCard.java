@@ -115,6 +115,11 @@ public final class PlotCard extends VBox {
     }
   }
 
+  /** Shows and speaks what is read or seen now. */
+  public void readOut(String words) {
+    say(words);
+  }
+
   private void say(String words) {
     if (!getChildren().contains(reading)) {
       summary = getAccessibleText();
@@ -134,7 +139,7 @@ public final class PlotCard extends VBox {
   /** Shows the table in place of the drawing, or the drawing again. */
   public void toggleTable() {
     boolean drawn = place.getChildren().contains(drawing);
-    place.getChildren().setAll(drawn ? tableView(numbers.get()) : drawing);
+    place.getChildren().setAll(drawn ? table(numbers.get()) : drawing);
   }
 
   /** A cell of a table in as many lines as it needs. */
@@ -150,7 +155,8 @@ public final class PlotCard extends VBox {
     }
   }
 
-  private static Node tableView(Table table) {
+  /** A table on its own. */
+  public static TableView<List<String>> table(Table table) {
     TableView<List<String>> view = new TableView<>();
     view.getStyleClass().add("plot-table");
     for (int i = 0; i < table.heads().size(); i++) {

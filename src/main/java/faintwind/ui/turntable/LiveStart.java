@@ -1,25 +1,18 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.plan.PlannedSession;
-import faintwind.calibration.profile.ImportProfile;
 import faintwind.guide.CautionQuestions;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Step;
-import faintwind.job.live.BenchSource;
-import faintwind.job.live.LiveInput;
 import faintwind.job.live.RehearsalPlan;
-import faintwind.job.turntable.PlanText;
 import faintwind.job.turntable.PlanTurntable;
-import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.record.InstrumentState;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Place;
 import faintwind.ui.instrument.OpenInstrument;
-import faintwind.ui.listen.LoggerWays;
-import faintwind.ui.listen.SourceChoiceModel;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
@@ -27,7 +20,6 @@ import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
-import faintwind.ui.work.DiskWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -47,7 +39,7 @@ public final class LiveStart {
   private final OpenInstrument instrument;
   private final LiveTables tables;
   private final LiveTables.Answers answers;
-  private final Runnable rehearse;
+  private final Consumer<Optional<PlannedSession>> rehearse;
   private final Consumer<Next> offer;
   private final VBox box = Boxes.column("data-body");
   private final VBox parts = Boxes.column("data-body");
@@ -60,10 +52,13 @@ public final class LiveStart {
    * Who is told of what.
    *
    * @param answers of the session
-   * @param rehearse opens the folder for rehearsals
+   * @param rehearse opens the folder for rehearsals, with a plan to be rehearsed there
    * @param offer takes what to do now
    */
-  public record Ways(LiveTables.Answers answers, Runnable rehearse, Consumer<Next> offer) {}
+  public record Ways(
+      LiveTables.Answers answers,
+      Consumer<Optional<PlannedSession>> rehearse,
+      Consumer<Next> offer) {}
 
   /**
    * A start on an instrument.
@@ -124,20 +119,15 @@ public final class LiveStart {
       offer.accept(Next.say(Mark.BLOCKED, desk.text("turntable.live.next.cautions")));
       return;
     }
-    Act whole =
-        new Act(
-            "rehearse-whole",
-            desk.text("turntable.live.rehearse-whole"),
-            () -> begin(RehearsalPlan.Length.WHOLE));
-    Act brief =
-        new Act(
-            "rehearse-short",
-            desk.text("turntable.live.rehearse-short"),
-            () -> begin(RehearsalPlan.Length.SHORT));
     offer.accept(
-        Next.say(Mark.REHEARSAL, desk.text("turntable.live.next.rehearse"), brief)
+        Next.say(
+                Mark.REHEARSAL,
+                desk.text("turntable.live.next.rehearse"),
+                made("rehearse-short", RehearsalPlan.Length.SHORT))
             .withDetail(desk.text("turntable.live.next.rehearse-detail"))
-            .withOther(whole));
+            .withOther(made("rehearse-whole", RehearsalPlan.Length.WHOLE)));
+    box.getChildren().add(parts);
+    lookForPlan(this::fillOwn);
   }
 
   /** One after the other: the next stands open, those read before it are folded to their names. */
@@ -167,11 +157,12 @@ public final class LiveStart {
                 () -> instrument.enter(enter -> enter.acknowledge(step.id(), first.id()))));
   }
 
-  private void begin(RehearsalPlan.Length length) {
+  private void begin(RehearsalPlan.Own own, int lesson) {
     box.setDisable(true);
     tables.rehearse(
         instrument.folder(),
-        length,
+        own,
+        lesson,
         new LiveTables.Answers(
             session -> {
               box.setDisable(false);
@@ -192,7 +183,7 @@ public final class LiveStart {
     Gate.Answer gate = gate();
     if (gate.open()) {
       box.getChildren().add(parts);
-      lookForPlan();
+      lookForPlan(this::fillParts);
     } else {
       box.getChildren().add(Words.label(desk.text("turntable.live.locked"), "tell", "semibold"));
       List<String> reasons =
@@ -210,11 +201,15 @@ public final class LiveStart {
                   () -> desk.go().accept(Place.MAKE)));
     }
     box.getChildren()
-        .add(Words.link("turntable-rehearse", desk.text("window.home.rehearse"), rehearse));
+        .add(
+            Words.link(
+                "turntable-rehearse",
+                desk.text("window.home.rehearse"),
+                () -> rehearse.accept(Optional.empty())));
   }
 
   /** The plan kept last; without one there is nothing to follow. */
-  private void lookForPlan() {
+  private void lookForPlan(Consumer<Optional<PlannedSession>> found) {
     InstrumentState state = instrument.state();
     desk.background()
         .entry(
@@ -222,7 +217,7 @@ public final class LiveStart {
             kept ->
                 kept.fold(
                     (plan, notes) -> {
-                      fillParts(plan);
+                      found.accept(plan);
                       return true;
                     },
                     problems -> {
@@ -238,49 +233,46 @@ public final class LiveStart {
       parts.getChildren().add(Words.label(desk.text("turntable.live.no-plan"), "tell"));
       return;
     }
-    PlannedSession plan = kept.get();
-    LoggerWays ways =
-        new LoggerWays(desk, instrument.folder(), tables.recording(instrument.folder()));
-    SourceChoiceModel source = ways.source(SourceChoiceModel.Kind.OF_LINES);
     parts
         .getChildren()
         .addAll(
-            Words.label(new PlanText(desk.words()).sum(plan.choice().staircase()), "tell"),
-            ways.shown(source),
-            Words.button(
-                "live-begin", desk.text("turntable.live.begin"), () -> record(plan, source)),
-            problems);
+            new LiveBench(desk, instrument.folder(), tables, answers, kept.get()),
+            Words.link(
+                "rehearse-plan",
+                desk.text("turntable.live.rehearse-plan"),
+                () -> rehearse.accept(kept)));
   }
 
-  private void record(PlannedSession plan, SourceChoiceModel source) {
-    parts.setDisable(true);
-    String from = source.text();
-    Optional<ImportProfile> lines = source.profile().get();
-    desk.background()
-        .run(
-            watch -> BenchSource.open(from, lines),
-            opened -> {
-              parts.setDisable(false);
-              begin(plan, opened);
-            },
-            broke -> {
-              parts.setDisable(false);
-              problems
-                  .getChildren()
-                  .setAll(
-                      Rows.problems(
-                          List.of(DiskWords.say(broke, desk.words())), true, desk.words()));
-            });
-  }
-
-  private void begin(PlannedSession plan, Checked<LiveInput> opened) {
-    if (opened instanceof Checked.Ok<LiveInput> ok) {
-      LiveInput input = ok.value();
-      tables.record(
-          instrument.folder(), input, BenchSource.prepare(plan, input.head().unit()), answers);
-    } else {
-      say(opened.problems());
+  /** The builder's own plan, where one was brought here to be rehearsed. */
+  private void fillOwn(Optional<PlannedSession> kept) {
+    parts.getChildren().clear();
+    if (kept.isEmpty()) {
+      return;
     }
+    PlannedSession planned = kept.get();
+    PlanPart part = new PlanPart(desk, planned);
+    parts.getChildren().addAll(Words.label(desk.text("turntable.live.own"), "semibold"), part);
+    Act own =
+        new Act(
+            "rehearse-own",
+            desk.text("turntable.live.rehearse-own"),
+            () ->
+                begin(RehearsalPlan.of(part.plan(), planned.request().response()), part.lesson()));
+    offer.accept(
+        Next.say(Mark.REHEARSAL, desk.text("turntable.live.next.rehearse"), own)
+            .withDetail(desk.text("turntable.live.next.rehearse-own-detail"))
+            .withOther(made("rehearse-short", RehearsalPlan.Length.SHORT)));
+  }
+
+  private Act made(String id, RehearsalPlan.Length length) {
+    String word = "turntable.live." + id;
+    return new Act(
+        id,
+        desk.text(word),
+        () ->
+            begin(
+                new RehearsalPlan.Own(RehearsalPlan.build(), RehearsalPlan.preparation(length)),
+                1));
   }
 
   private void say(List<Problem> all) {

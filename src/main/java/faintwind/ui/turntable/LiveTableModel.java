@@ -36,6 +36,7 @@ public final class LiveTableModel {
   private final LiveSession.Preparation preparation;
   private final Optional<RehearsalHand> hand;
   private final TurnBeat beat;
+  private final Optional<TypedMeter> meter;
   private final Consumer<Path> done;
   private final ReadOnlyObjectWrapper<LiveTableView> view;
   private final ReadOnlyObjectWrapper<Next> next;
@@ -49,24 +50,27 @@ public final class LiveTableModel {
    * @param preparation what it follows
    * @param hand turns the arm of a rehearsal
    * @param beat sound and place of the beat
+   * @param meter asks for readings where a person types them
    */
-  public record Bench(
+  record Bench(
       LiveSession session,
       LiveSession.Preparation preparation,
       Optional<RehearsalHand> hand,
-      TurnBeat beat) {}
+      TurnBeat beat,
+      Optional<TypedMeter> meter) {}
 
   /**
    * A session that begins.
    *
    * @param done takes the runs table on, when everything is turned or the person ends it
    */
-  public LiveTableModel(Messages words, Bench bench, Consumer<Path> done) {
+  LiveTableModel(Messages words, Bench bench, Consumer<Path> done) {
     this.words = words;
     this.session = bench.session();
     this.preparation = bench.preparation();
     this.hand = bench.hand();
     this.beat = bench.beat();
+    this.meter = bench.meter();
     this.done = done;
     LiveTableWords said = new LiveTableWords(words, preparation.plan());
     view = new ReadOnlyObjectWrapper<>(said.view(session, Optional.empty(), ""));
@@ -163,6 +167,16 @@ public final class LiveTableModel {
     session.tap();
   }
 
+  /** The meter whose readings are typed, if they are. */
+  Optional<TypedMeter> meter() {
+    return meter;
+  }
+
+  /** Notes what happened now with the run that is open. */
+  void note(String text) {
+    session.note(text);
+  }
+
   /** How many seconds of a rehearsal pass in one. */
   public double pace() {
     return hand.map(RehearsalHand::pace).orElse(1.0);
@@ -240,7 +254,9 @@ public final class LiveTableModel {
       return Next.say(Mark.BLOCKED, ended);
     }
     boolean counting = countsIn(look).isPresent();
-    String key = "turntable.live.next." + (counting ? "count-in" : word(advice.action()));
+    boolean again = advice.action() == Action.STILL_CHECK && session.look().at() < lastStep();
+    String doing = again ? "still-again" : word(advice.action());
+    String key = "turntable.live.next." + (counting ? "count-in" : doing);
     Next said =
         new Next(
             advice.action().waits() || advice.action() == Action.DONE ? Mark.READY : Mark.DOING,
@@ -249,6 +265,10 @@ public final class LiveTableModel {
             counting ? Optional.empty() : act(advice),
             List.of());
     return counting ? said : others(said, advice);
+  }
+
+  private int lastStep() {
+    return preparation.plan().steps().size() - 1;
   }
 
   private static String word(Action action) {

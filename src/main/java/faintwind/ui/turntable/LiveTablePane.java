@@ -117,6 +117,7 @@ final class LiveTablePane {
         Words.label(desk.text("turntable.live.trace", model.session().unit().symbol()), "semibold");
     VBox.setVgrow(trace, Priority.ALWAYS);
     sheet.getChildren().setAll(upper, troubles, correction, title, trace);
+    model.meter().ifPresent(meter -> sheet.getChildren().add(1, new TypedMeterBox(desk, meter)));
     VBox.setVgrow(sheet, Priority.ALWAYS);
   }
 
@@ -129,7 +130,9 @@ final class LiveTablePane {
       pencilled.setWrapText(true);
       path.getChildren().addAll(pencilled, paces());
     }
-    path.getChildren().addAll(steps, foot);
+    Hyperlink wrong =
+        Words.link("live-wrong", desk.text("turntable.wrong"), this::somethingWentWrong);
+    path.getChildren().addAll(steps, foot, wrong);
   }
 
   private HBox paces() {
@@ -281,6 +284,12 @@ final class LiveTablePane {
             "live-correct-" + (spin + 1), desk.text("turntable.live.correct"), () -> open(spin));
     link.getStyleClass().add("fine");
     return link;
+  }
+
+  private void somethingWentWrong() {
+    correction
+        .getChildren()
+        .setAll(new WentWrong(desk, model::note, () -> correction.getChildren().clear()));
   }
 
   private void open(int spin) {

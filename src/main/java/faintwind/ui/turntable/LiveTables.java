@@ -1,10 +1,13 @@
 package faintwind.ui.turntable;
 
+import faintwind.calibration.plan.PlannedStep;
+import faintwind.calibration.virtual.VirtualStage;
 import faintwind.job.live.LiveInput;
 import faintwind.job.live.LiveSession;
 import faintwind.job.live.Rehearsal;
 import faintwind.job.live.RehearsalHand;
 import faintwind.job.live.RehearsalPlan;
+import faintwind.job.turntable.JoinedTable;
 import faintwind.job.turntable.TurnBeat;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.listen.ListenModel;
@@ -24,6 +27,8 @@ import javafx.application.Platform;
 public final class LiveTables {
   /** Thirty times as fast: a whole rehearsal in four minutes. */
   private static final double USUAL_PACE = 30;
+
+  private static final String LIVE = "live-";
 
   private final Desk desk;
   private final Map<Path, LiveTableModel> running = new HashMap<>();
@@ -52,28 +57,44 @@ public final class LiveTables {
     listening.put(instrument, over);
   }
 
-  /** Begins a rehearsal. */
-  void rehearse(Path instrument, RehearsalPlan.Length length, Answers answers) {
+  /** Begins a rehearsal of a plan with a made-up pair. */
+  void rehearse(Path instrument, RehearsalPlan.Own own, int lesson, Answers answers) {
     inFolder(
         instrument,
         folder -> {
           long seed = desk.clock().millis();
-          Rehearsal rehearsal = new Rehearsal(RehearsalPlan.build(), seed, USUAL_PACE);
+          Rehearsal rehearsal = new Rehearsal(own.build(), seed, USUAL_PACE);
+          if (own.preparation().plan().steps().get(0).kind() != PlannedStep.Kind.ZERO) {
+            rehearsal.blow(0, VirtualStage.Heater.ON); // a lesson begins warm
+            rehearsal.settle();
+          }
           RehearsalHand hand =
               new RehearsalHand(rehearsal, RehearsalHand.Lead.PERSON, seed, USUAL_PACE);
-          LiveSession.Preparation plan = RehearsalPlan.preparation(length);
-          begin(instrument, new Parts(rehearsal.input(), folder, plan, Optional.of(hand)), answers);
+          Bench bench = new Bench(rehearsal.input(), own.preparation(), Optional.empty(), lesson);
+          begin(new Parts(instrument, folder, bench, Optional.of(hand)), answers);
         },
         answers);
   }
 
   /** Records a source of readings along a plan. */
-  void record(Path instrument, LiveInput input, LiveSession.Preparation plan, Answers answers) {
+  void record(Path instrument, Bench bench, Answers answers) {
     inFolder(
         instrument,
-        folder -> begin(instrument, new Parts(input, folder, plan, Optional.empty()), answers),
+        folder -> begin(new Parts(instrument, folder, bench, Optional.empty()), answers),
         answers);
   }
+
+  /**
+   * What a session starts from.
+   *
+   * @param input the readings
+   * @param plan what is followed
+   * @param meter asks for them where a person types them
+   * @param lesson which lesson of the plan, from 1; from the second on, the runs of the session
+   *     before stand in front of its own
+   */
+  record Bench(
+      LiveInput input, LiveSession.Preparation plan, Optional<TypedMeter> meter, int lesson) {}
 
   /**
    * Who is told.
@@ -85,25 +106,55 @@ public final class LiveTables {
   public record Answers(
       Consumer<LiveTableModel> began, Consumer<Path> over, Consumer<IOException> failed) {}
 
-  private record Parts(
-      LiveInput input, Path folder, LiveSession.Preparation plan, Optional<RehearsalHand> hand) {}
+  private record Parts(Path instrument, Path folder, Bench bench, Optional<RehearsalHand> hand) {}
 
-  private void begin(Path instrument, Parts parts, Answers answers) {
+  private void begin(Parts parts, Answers answers) {
+    Path instrument = parts.instrument();
+    Bench bench = parts.bench();
     LiveSession session =
         new LiveSession(
-            parts.input(), parts.folder(), parts.plan(), parts.hand(), LiveTables::seconds);
+            bench.input(), parts.folder(), bench.plan(), parts.hand(), LiveTables::seconds);
+    bench.meter().ifPresent(meter -> meter.follow(session));
     TurnBeat beat = TurnBeat.heard(LiveTables::seconds);
     LiveTableModel model =
         new LiveTableModel(
             desk.words(),
-            new LiveTableModel.Bench(session, parts.plan(), parts.hand(), beat),
+            new LiveTableModel.Bench(session, bench.plan(), parts.hand(), beat, bench.meter()),
             table -> {
               running.remove(instrument);
-              listening.getOrDefault(instrument, answers.over()).accept(table);
+              over(
+                  table,
+                  bench.lesson(),
+                  listening.getOrDefault(instrument, answers.over()),
+                  answers);
             });
     running.put(instrument, model);
     model.start(Platform::runLater);
     answers.began().accept(model);
+  }
+
+  private void over(Path table, int lesson, Consumer<Path> over, Answers answers) {
+    Optional<Path> before = lesson > 1 ? before(table) : Optional.empty();
+    if (before.isEmpty()) {
+      over.accept(table);
+      return;
+    }
+    desk.background()
+        .entry(
+            watch -> {
+              JoinedTable.join(before.get(), table, lesson);
+              return table;
+            },
+            over,
+            answers.failed());
+  }
+
+  /** The table of the session before. */
+  private static Optional<Path> before(Path table) {
+    Path folder = table.toAbsolutePath().normalize().getParent();
+    int number = Integer.parseInt(String.valueOf(folder.getFileName()).substring(LIVE.length()));
+    Path earlier = folder.resolveSibling(LIVE + (number - 1)).resolve(LiveSession.TABLE);
+    return Optional.of(earlier).filter(Files::exists);
   }
 
   private void inFolder(Path instrument, Consumer<Path> then, Answers answers) {
@@ -113,10 +164,10 @@ public final class LiveTables {
 
   private static Path freeFolder(Path runs) throws IOException {
     int number = 1;
-    while (Files.exists(runs.resolve("live-" + number))) {
+    while (Files.exists(runs.resolve(LIVE + number))) {
       number++;
     }
-    return Files.createDirectories(runs.resolve("live-" + number));
+    return Files.createDirectories(runs.resolve(LIVE + number));
   }
 
   private static double seconds() {

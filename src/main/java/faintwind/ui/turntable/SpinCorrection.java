@@ -39,6 +39,7 @@ final class SpinCorrection {
   private final VBox said = new VBox();
   private final TextField turns = new TextField();
   private final TextField time = new TextField();
+  private final TextField begins = new TextField();
 
   /**
    * A correction of one spin.
@@ -152,6 +153,12 @@ final class SpinCorrection {
                 Numerals.places(turning.time_s().value(), 2),
                 times.missed(),
                 times.doubled())));
+    List<String> outside =
+        ok.notes().stream()
+            .filter(n -> n.id().equals("beat.outside"))
+            .map(desk.words()::line)
+            .toList();
+    rows.addAll(Rows.problems(outside, false, desk.words()));
     List<TurnMark> marks = times.marks();
     for (int i = 1; i < marks.size(); i++) {
       TurnMark mark = marks.get(i);
@@ -174,12 +181,14 @@ final class SpinCorrection {
                 () -> found(times.with(middle_s))));
       }
     }
+    rows.add(labelled("spin-sound-begins", "turntable.live.count.begins", begins));
     rows.add(
         Words.button(
             "spin-use-found",
             desk.text("turntable.live.count.use"),
             () -> {
-              session.count(spin, turning, ok.notes());
+              OptionalDouble begins_s = number(begins.getText(), "s");
+              session.count(spin, SpinTurns.heard(turning, begins_s), ok.notes());
               close.run();
             }));
     said.getChildren().setAll(rows);

@@ -6,6 +6,7 @@ import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
 import faintwind.job.field.ForeignLog;
+import faintwind.job.field.ForeignRuns;
 import faintwind.job.turntable.ReadRuns;
 import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Checked;
@@ -23,7 +24,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -37,6 +37,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Optional<Next> offered = Optional.empty();
   private Optional<Next> planning = Optional.empty();
+  private Optional<Path> foreign = Optional.empty();
   private boolean cautionRead;
 
   /**
@@ -151,21 +152,60 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
     }
   }
 
-  /** Reads a runs table off the JavaFX thread. */
-  public void open(Path table) {
+  /**
+   * Reads a runs table, or takes a recording for the runs that are typed, off the JavaFX thread.
+   */
+  public void open(Path file) {
     background.run(
-        watch -> ReadRuns.read(table), read -> show(table, read), broke -> broke(table, broke));
+        watch -> new Brought(ReadRuns.isRecording(file), ReadRuns.read(file)),
+        brought -> {
+          if (brought.recording()) {
+            recorded(file);
+          } else {
+            show(file, brought.read());
+          }
+        },
+        broke -> broke(file, broke));
+  }
+
+  private record Brought(boolean recording, Checked<RunSet> read) {}
+
+  /** The recording of a foreign logger that was brought in, by itself or by a table. */
+  public Optional<Path> foreign() {
+    return foreign;
+  }
+
+  /** What the lines of that recording mean: run files are made, and what came of them is shown. */
+  public void foreignIs(ImportProfile profile) {
+    Path log = foreign.orElseThrow();
+    Path table = view().get().table().orElse(log);
+    if (table.equals(log)) {
+      recorded(log, profile);
+      return;
+    }
+    background.run(
+        watch -> ForeignRuns.toRunFiles(table, profile),
+        made ->
+            made.fold(
+                (fresh, notes) -> {
+                  open(fresh);
+                  return true;
+                },
+                problems -> {
+                  show(table, Checked.refused(problems));
+                  return false;
+                }),
+        broke -> broke(table, broke));
   }
 
   /** Writes the typed runs as a table beside their recording and reads it back. */
   public void openTyped() {
-    Checked<TypedRunsModel.Noted> noted = typed.read();
+    Checked<TypedRuns.Noted> noted = typed.read();
     noted.fold(
         (value, notes) -> {
           background.run(
               watch -> {
-                Path table =
-                    TypedRuns.write(value.recording(), value.spins(), OptionalDouble.empty());
+                Path table = TypedRuns.write(value);
                 return new Written(table, ReadRuns.read(table));
               },
               written -> {
@@ -194,6 +234,12 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
   private record Written(Path table, Checked<RunSet> read) {}
 
   private void show(Path table, Checked<RunSet> read) {
+    foreign =
+        read.problems().stream()
+            .filter(problem -> problem.id().equals(ForeignRuns.FOREIGN))
+            .findFirst()
+            .flatMap(problem -> problem.where().file())
+            .map(Path::of);
     put(
         read.fold(
             (set, notes) -> new View(Optional.of(table), set.runs(), lines(notes), false),

@@ -136,6 +136,12 @@ public final class TurntableScreen extends DataScreen {
         .typed()
         .recording()
         .addListener((property, was, now) -> bring.getChildren().setAll(typedBox));
+    filledBy(
+        model.view(),
+        now ->
+            model
+                .foreign()
+                .ifPresent(log -> ways.foreign(bring, log, profile -> model.foreignIs(profile))));
     if (ways.isListening()) {
       listen(ways);
     }
@@ -250,7 +256,14 @@ public final class TurntableScreen extends DataScreen {
     check.setOnAction(event -> model.openTyped());
     typedBox
         .getChildren()
-        .setAll(Rows.soft(text("turntable.typed.how")), choose, recording, typedRuns, add, check);
+        .setAll(
+            Rows.soft(text("turntable.typed.how")),
+            choose,
+            recording,
+            typedRuns,
+            add,
+            new TypedFlowsBox(desk(), model.typed().flows()),
+            check);
     for (int i = 0; i < model.typed().rows().size(); i++) {
       showRow(i);
     }

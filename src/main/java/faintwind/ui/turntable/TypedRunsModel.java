@@ -31,6 +31,7 @@ public final class TypedRunsModel {
   private final ObservableList<Row> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Optional<Path>> recording =
       new SimpleObjectProperty<>(Optional.empty());
+  private final TypedFlowsModel flows;
   private List<PlannedSpin> planned = List.of();
 
   /** One spin, each number as typed. */
@@ -86,25 +87,19 @@ public final class TypedRunsModel {
     }
   }
 
-  /**
-   * Everything noted, as numbers.
-   *
-   * @param recording the run file
-   * @param spins the spins
-   */
-  public record Noted(Path recording, List<TypedRuns.Spin> spins) {
-    public Noted {
-      spins = List.copyOf(spins);
-    }
-  }
-
   TypedRunsModel(Messages words) {
     this.words = words;
+    flows = new TypedFlowsModel(words);
     addRow();
   }
 
   public ObservableList<Row> rows() {
     return FXCollections.unmodifiableObservableList(rows);
+  }
+
+  /** Reference flows and carried air. */
+  public TypedFlowsModel flows() {
+    return flows;
   }
 
   /** The recording that the spins belong to. */
@@ -141,12 +136,12 @@ public final class TypedRunsModel {
     }
   }
 
-  private static String plain(double value) {
+  static String plain(double value) {
     return Numerals.digits(value, 6);
   }
 
   /** The numbers, or every field that is missing or not a number. Empty rows are left out. */
-  public Checked<Noted> read() {
+  public Checked<TypedRuns.Noted> read() {
     List<Problem> problems = new ArrayList<>();
     if (recording.get().isEmpty()) {
       problems.add(Problem.error("turntable.typed.no-recording", Where.NOWHERE, ""));
@@ -157,11 +152,15 @@ public final class TypedRunsModel {
         read(rows.get(i), i + 1, problems).ifPresent(spins::add);
       }
     }
-    if (spins.isEmpty() && problems.isEmpty()) {
+    List<TypedRuns.Flow> steady = flows.read(problems);
+    TypedRuns.Arm arm = flows.arm(problems);
+    if (spins.isEmpty() && steady.isEmpty() && problems.isEmpty()) {
       problems.add(Problem.error("turntable.typed.no-spin", Where.NOWHERE, ""));
     }
     return problems.isEmpty()
-        ? Checked.ok(new Noted(recording.get().orElseThrow(), spins), questions(spins))
+        ? Checked.ok(
+            new TypedRuns.Noted(recording.get().orElseThrow(), spins, steady, arm),
+            questions(spins))
         : Checked.refused(problems);
   }
 

@@ -2,6 +2,9 @@ package faintwind.ui.work;
 
 import faintwind.job.JobWatch;
 import java.time.Duration;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicBoolean;
 
 /**
@@ -13,6 +16,8 @@ public final class Running implements JobWatch {
 
   private final AtomicBoolean cancelled = new AtomicBoolean();
   private volatile Progress progress = new Progress("", 0, 0);
+  private volatile double share;
+  private final Queue<Settled> settling = new ConcurrentLinkedQueue<>();
   private final long startedNs;
 
   /**
@@ -30,6 +35,14 @@ public final class Running implements JobWatch {
     }
   }
 
+  /**
+   * A number that settles.
+   *
+   * @param done units finished
+   * @param value the number by them
+   */
+  public record Settled(long done, double value) {}
+
   Running(long startedNs) {
     this.startedNs = startedNs;
   }
@@ -37,6 +50,26 @@ public final class Running implements JobWatch {
   @Override
   public void progress(String stage, long done, long total) {
     progress = new Progress(stage, done, total);
+  }
+
+  @Override
+  public void share(double wholeShare) {
+    share = wholeShare;
+  }
+
+  @Override
+  public void settles(long done, double value) {
+    settling.add(new Settled(done, value));
+  }
+
+  /** How a number settled so far; most jobs have none. */
+  public List<Settled> settling() {
+    return List.copyOf(settling);
+  }
+
+  /** Share of the whole job that is over, as far as can be told. */
+  public double share() {
+    return share > 0 ? share : latest().share();
   }
 
   @Override
@@ -60,11 +93,11 @@ public final class Running implements JobWatch {
 
   /** The rest in seconds if it goes on as so far; 0 where nothing can be said. */
   public Duration rest(long nowNs) {
-    double share = latest().share();
-    if (share <= 0) {
+    double over = share();
+    if (over <= 0) {
       return Duration.ZERO;
     }
     double gone_ns = nowNs - startedNs;
-    return Duration.ofNanos((long) (gone_ns * (1 - share) / share));
+    return Duration.ofNanos((long) (gone_ns * (1 - over) / over));
   }
 }

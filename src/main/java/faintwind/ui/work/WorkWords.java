@@ -15,7 +15,8 @@ public final class WorkWords {
     String what =
         words.bundle().containsKey(key) ? words.text(key) : words.text("window.work.units");
     if (progress.total() == 1) {
-      return what; // one piece of work: its name says more than "0 of 1"
+      // one piece of work: its name says more than "0 of 1"
+      return rest.isZero() ? what : words.text("window.work.rest", what, TimeText.of(words, rest));
     }
     if (progress.total() <= 0) {
       return progress.done() <= 0

@@ -95,6 +95,53 @@ class BeatTimesTest {
     assertThat(relative).isCloseTo(0.049 / Math.sqrt(12), within(0.002));
   }
 
+  /** Six slow turns of the run-up pass for missed ones, were they counted: 6 % of the speed. */
+  @Test
+  void slowTurnsBeforeTheArmRunsSteadilyAreLeftOut() {
+    List<Double> taps = new ArrayList<>();
+    double time_s = 0;
+    for (double slow : new double[] {3, 2.2, 2, 1.7, 1.4, 1.2}) {
+      taps.add(time_s);
+      time_s += slow * PERIOD_S;
+    }
+    taps(41, 0.005, 3).stream().map(t -> t + 11.5 * PERIOD_S).forEach(taps::add);
+    Checked<BeatTimes> found = BeatTimes.of(taps, 1);
+    BeatTimes.Turning turning = value(found).turning();
+    assertThat(turning.time_s().value() / turning.turns()).isCloseTo(PERIOD_S, within(0.001));
+    assertThat(turning.turns()).isBetween(38, 41);
+    assertThat(found.problems()).extracting(Problem::id).contains("beat.outside");
+  }
+
+  /** How unsure the time is follows from the jitter, not from the luck of a parabola. */
+  @Test
+  void sameJitterGivesTheSameUncertainty() {
+    double[] u =
+        IntStream.range(0, 200)
+            .mapToDouble(
+                seed ->
+                    value(BeatTimes.of(taps(81, 0.01, seed), 1)).turning().time_s().u().orElse(0))
+            .sorted()
+            .toArray();
+    assertThat(u[180] / u[20]).isLessThan(2);
+  }
+
+  @Test
+  void changingPaceAndTooManyMissedAreRefused() {
+    List<Double> random = new ArrayList<>();
+    RandomGenerator dice = new Well19937c(5);
+    double time_s = 0;
+    for (int k = 0; k < 40; k++) {
+      time_s += Math.exp(1.5 * dice.nextGaussian());
+      random.add(time_s);
+    }
+    assertThat(BeatTimes.of(random, 1).isOk()).isFalse();
+    List<Double> few = taps(120, 0.001, 1);
+    few.removeIf(t -> Math.round(t / PERIOD_S) % 5 > 1);
+    assertThat(BeatTimes.of(few, 1).problems())
+        .extracting(Problem::id)
+        .containsExactly("beat.too-many-missed");
+  }
+
   @Test
   void tooLittleIsRefusedInWords() {
     assertThat(BeatTimes.of(List.of(1.0, 2.0), 1).problems())

@@ -113,4 +113,15 @@ class RecordClockTest {
       }
     }
   }
+
+  @Test
+  void aClockSetRightAfterTheFirstReadingIsABreak() {
+    at(5, 0);
+    assertThat(at(90_006, 1)).isEqualTo(new Placed(6, Optional.of(LiveGap.JUMPED)));
+    assertThat(at(90_007, 2)).isEqualTo(new Placed(7, Optional.empty()));
+    RecordClock stored = new RecordClock(Arrival.STORED);
+    stored.place(OptionalDouble.of(5), BEGIN);
+    assertThat(stored.place(OptionalDouble.of(90_006), BEGIN))
+        .contains(new Placed(90_006, Optional.of(LiveGap.SILENT)));
+  }
 }

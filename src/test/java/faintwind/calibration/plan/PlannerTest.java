@@ -197,6 +197,40 @@ class PlannerTest {
         .containsExactly("plan.no-beat");
   }
 
+  /**
+   * On a short arm the pull on the balls is the limit: no marks or beats help, a longer arm does.
+   */
+  @Test
+  void shortArmNamesThePullAndPromisesOnlyWhatItTurns() {
+    ArmSetup arm =
+        new ArmSetup(List.of(Uncertain.of(0.1, 0.001)), DataWay.of(DataWay.Kind.WIRELESS));
+    Checked<PlanChoice> plan = plan(arm, PlanWish.Time.free());
+    assertThat(plan.problems()).extracting(Problem::id).containsExactly("plan.fast-cut.inward");
+    assertThat(plan.problems().get(0).details()).containsExactly("15", "420", "2.50");
+    Plan staircase = planned(plan).staircase();
+    double fastest =
+        staircase.spins().stream().mapToDouble(PlannedSpin::speed_m_s).max().orElseThrow();
+    assertThat(fastest * fastest / 0.1).isLessThanOrEqualTo(15);
+    assertThat(staircase.promise().speeds()).allMatch(at -> at.speed_m_s() <= fastest * (1 + 1e-9));
+  }
+
+  /** What a limit advises is not what another limit forbids. */
+  @Test
+  void adviceOfARadiusReachesTheWish() {
+    ArmSetup longer =
+        new ArmSetup(List.of(Uncertain.of(0.42, 0.001)), DataWay.of(DataWay.Kind.WIRELESS));
+    assertThat(plan(longer, PlanWish.Time.free()).problems())
+        .extracting(Problem::id)
+        .doesNotContain("plan.fast-cut.inward", "plan.fast-cut.beat");
+  }
+
+  @Test
+  void armOfTwentyMillimetresIsRefused() {
+    Uncertain near = Uncertain.of(0.02, 0.001);
+    assertThatThrownBy(() -> new ArmSetup(List.of(near), DataWay.of(DataWay.Kind.WIRELESS)))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
   @Test
   void cancellingStopsThePlanner() {
     PlanRequest request = PlanRequest.of(ONE_RADIUS, wish(PlanWish.Time.free()), COPPER);

@@ -3,6 +3,8 @@ package faintwind.calibration.profile;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.profile.LineReader.Begin;
+import faintwind.calibration.run.SignalUnit;
+import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -235,5 +237,72 @@ class LineReaderTest {
     assertThat(((LineOutcome.Unreadable) outcome).problems())
         .extracting(p -> p.id())
         .containsExactly("import.binary");
+  }
+
+  private static List<Boolean> taken(LineReader reader, String... lines) {
+    List<Boolean> taken = new ArrayList<>();
+    for (String line : lines) {
+      taken.add(reader.read(line) instanceof LineOutcome.Row);
+    }
+    return taken;
+  }
+
+  @Test
+  void aLineWithTooManyOrTooFewCellsIsNoReading() {
+    LineReader reader = new LineReader(profile(',', '.', time(TimeForm.SECONDS)), Begin.FILE, "l");
+    assertThat(taken(reader, "0,1.5,20", "1,1,5,20", "2,1.5", "3,1.5,20,", "4,1.5,20"))
+        .containsExactly(true, false, false, false, true);
+    LineOutcome.Unreadable bad = (LineOutcome.Unreadable) reader.read("5,1,5,20");
+    assertThat(bad.problems()).extracting(Problem::id).containsExactly("import.cells-count");
+    assertThat(bad.problems().get(0).details()).startsWith("3");
+  }
+
+  @Test
+  void whereTheFirstReadingIsTheOddOneTheOthersCount() {
+    LineReader reader = new LineReader(profile(',', '.', time(TimeForm.SECONDS)), Begin.FILE, "l");
+    assertThat(taken(reader, "0,1,5,20", "1,1.5,20", "2,1.5,20", "3,1.5,20", "4,1.5,20"))
+        .containsExactly(true, false, false, true, true);
+  }
+
+  @Test
+  void aDelimiterAtTheEndOfEveryLineCountsForNothing() {
+    LineReader reader =
+        new LineReader(
+            ImportProfile.runFile(List.of("time_s", "delta_K"), SignalUnit.DELTA_K),
+            Begin.STREAM,
+            "l");
+    assertThat(taken(reader, "time_s,delta_K", "0,20,", "1,20,", "2,20", "3,2,0,", "4,20,"))
+        .containsExactly(false, true, true, false, false, true);
+  }
+
+  @Test
+  void readingsOfOneWholeSecondAreSpreadOverIt() {
+    LineReader reader = reader(time(TimeForm.CLOCK));
+    List<Double> times = new ArrayList<>();
+    for (String cell :
+        List.of("9:00:07", "9:00:08", "9:00:08", "9:00:09", "9:00:09", "9:00:09", "9:00:10")) {
+      times.add(row(reader.read(cell + ";1")).sample().time_s().orElseThrow());
+    }
+    assertThat(times).containsExactly(0.0, 1.0, 1.5, 2.0, 2.5, 2.75, 3.0);
+    assertThat(reader.spread()).isEqualTo(3);
+    assertThat(times(time(TimeForm.CLOCK), "9:00", "9:00", "9:00", "9:01"))
+        .containsExactly(0.0, 30.0, 40.0, 60.0);
+  }
+
+  @Test
+  void aThousandReadingsOfOneSecondStayApart() {
+    LineReader reader = reader(time(TimeForm.SECONDS));
+    double before_s = -1;
+    for (int i = 0; i < 3000; i++) {
+      double time_s = row(reader.read(i / 1000 + ";1")).sample().time_s().orElseThrow();
+      assertThat(time_s).isGreaterThan(before_s + 9e-7).isLessThan(i / 1000 + 1);
+      before_s = time_s;
+    }
+  }
+
+  @Test
+  void aStampThatTellsPartsOfASecondIsLeftAlone() {
+    assertThat(times(time(TimeForm.SECONDS), "0.5", "1", "1", "1.5"))
+        .containsExactly(0.5, 1.0, 1.0, 1.5);
   }
 }

@@ -93,6 +93,20 @@ class FolderFaultsTest {
     assertThat(problems(folder)).allMatch("folder.leftover"::equals);
   }
 
+  @Test
+  void summaryThatIsBehindIsMadeAgainAndToldOf() throws IOException {
+    Path path = Files.createDirectory(temp.resolve("behind"));
+    InstrumentFolder folder = new InstrumentFolder(path);
+    folder.append(List.of(SavingChild.note("a")));
+    folder.append(List.of(SavingChild.note("b")));
+    assertThat(folder.mendSummary()).isEmpty();
+    folder.journal().append(List.of(SavingChild.note("c")));
+    assertThat(folder.mendSummary().orElseThrow().id()).isEqualTo("summary.rebuilt");
+    assertThat(problems(path)).isEmpty();
+    Files.writeString(path.resolve("instrument.json"), "{}");
+    assertThat(folder.mendSummary()).isEmpty();
+  }
+
   /** With the summary of before (a crash) and that of after (a copy that was cut short). */
   @Test
   void cutAtEveryByteOfItsLastThreeEntriesTheJournalOpensAndGoesOn() throws IOException {

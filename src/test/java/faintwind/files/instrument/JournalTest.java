@@ -175,6 +175,16 @@ class JournalTest {
     assertThat(journal.content().entries()).hasSize(2);
   }
 
+  /** A parser that stops at the end of the object would lose the second entry without a word. */
+  @Test
+  void aLineWithSomethingAfterItsObjectIsAnError() throws IOException {
+    Journal journal = Journal.in(folder);
+    journal.append(List.of(entry("a", new Event.StepOpened()), entry("b", new Event.StepOpened())));
+    String text = Files.readString(journal.file());
+    Files.writeString(journal.file(), text.replaceFirst("\n", ""));
+    assertThat(journal.content().problems()).extracting(Problem::id).contains("journal.not-json");
+  }
+
   @Test
   void anIdThatComesTwiceIsRefused() throws IOException {
     Journal journal = Journal.in(folder);

@@ -92,6 +92,16 @@ class PhotoFileTest {
     assertThat(checked.problems().get(0).found()).isEqualTo("400");
   }
 
+  /** 2³²−1 squared is more than a long holds: it came out below zero, and was let in. */
+  @Test
+  void aPictureOfTheMostPixelsThereCanBeIsRefused() {
+    ByteBuffer head = ByteBuffer.allocate(13).putInt(-1).putInt(-1).put(8, (byte) 8);
+    ByteBuffer png = ByteBuffer.allocate(8 + 25 + 12).putLong(0x89504E470D0A1A0AL);
+    chunk(png, "IHDR", head.array());
+    chunk(png, "IEND", new byte[0]);
+    assertThat(ids(png.array())).containsExactly("photo.too-many-pixels");
+  }
+
   private static void chunk(ByteBuffer png, String type, byte[] data) {
     byte[] name = type.getBytes(StandardCharsets.US_ASCII);
     CRC32 crc = new CRC32();

@@ -86,4 +86,14 @@ class LogReaderTest {
               throw new AssertionError(problems.toString());
             });
   }
+
+  @Test
+  void whatNoInstrumentMeasuresCountsAsNotRecorded() throws IOException {
+    List<LogRow> rows = rows("time_s,delta_K,supply_V\n0,805,5\n1,20,140\n2,-20,0\n");
+    assertThat(rows.get(0).signal()).isEmpty();
+    assertThat(rows.get(1).signal()).hasValue(20);
+    assertThat(rows.get(1).supply_V()).isEmpty();
+    assertThat(rows.get(2).signal()).hasValue(-20);
+    assertThat(rows.get(2).supply_V()).hasValue(0);
+  }
 }

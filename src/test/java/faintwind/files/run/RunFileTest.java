@@ -148,4 +148,15 @@ class RunFileTest {
           throw new AssertionError(problems.toString());
         });
   }
+
+  @Test
+  void whatNoInstrumentMeasuresIsLeftOutWithANote() throws IOException {
+    Checked<Recording> read = read("time_s,delta_K,supply_V\n0,20,5\n1,805,5\n2,21,140\n");
+    Recording run = ok(read);
+    assertThat(run.signal().values()).containsExactly(20, 21);
+    assertThat(run.supply_V().orElseThrow().values()).containsExactly(5, 5);
+    assertThat(read.problems())
+        .extracting(Problem::id)
+        .containsExactly("file.impossible", "file.impossible");
+  }
 }

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +56,27 @@ class RunsTableTest {
     assertThat(spin.conditions().thermocouple()).contains("K");
     assertThat(spin.conditions().pressure_Pa().orElseThrow()).isCloseTo(99_910, within(1e-6));
     assertThat(runs.chain()).isEqualTo(SignalChain.AS_IS);
+  }
+
+  /** A table from elsewhere could name any file of this computer, and have it read out. */
+  @Test
+  void fileOutsideTheFolderIsReadOnlyWhereAllowedAndNeverPrinted() throws IOException {
+    Path secret = Files.writeString(folder.resolve("secret.txt"), "root:x:0:0\n");
+    Path inner = Files.createDirectory(folder.resolve("inner"));
+    Path table = inner.resolve("runs.csv");
+    for (String name : List.of("../secret.txt", secret.toAbsolutePath().toString())) {
+      Files.writeString(table, "run,file,kind\na," + name + ",still\n");
+      assertThat(RunsTable.read(table).problems())
+          .extracting(Problem::id)
+          .contains("runs.file-elsewhere");
+      Checked<RunsTable> allowed = RunsTable.readAnywhere(table, Optional.empty());
+      assertThat(allowed.problems()).extracting(Problem::id).contains("runs.file-outside-unread");
+      assertThat(allowed.problems().toString()).doesNotContain("root");
+    }
+    Files.writeString(table, "run,file,kind\na,../a.csv,still\nb,../a.csv,still\n");
+    assertThat(RunsTable.readAnywhere(table, Optional.empty()).problems())
+        .extracting(Problem::id)
+        .doesNotContain("runs.file-outside-unread", "runs.file-elsewhere");
   }
 
   @Test

@@ -22,7 +22,7 @@ class BenchSourceTest {
 
   /** A measured source takes the same path as a rehearsal, and is not marked as one. */
   @Test
-  void sessionOnAGrowingFileIsRecordedAndGuided() throws IOException {
+  void sessionOnAGrowingFileIsRecordedAndGuided() throws Exception {
     Path log = folder.resolve("log.csv");
     StringBuilder rows = new StringBuilder("time_s,delta_K\n");
     for (int i = 0; i < 300; i++) {
@@ -51,6 +51,7 @@ class BenchSourceTest {
           .doesNotContain("rehearsal");
     } finally {
       session.stop();
+      reading.join();
     }
   }
 

@@ -2,6 +2,7 @@ package faintwind.job.live;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.live.SourceText;
@@ -15,7 +16,9 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.net.DatagramPacket;
 import java.net.DatagramSocket;
+import java.net.Inet4Address;
 import java.net.InetAddress;
+import java.net.NetworkInterface;
 import java.net.ServerSocket;
 import java.net.Socket;
 import java.nio.charset.StandardCharsets;
@@ -73,10 +76,11 @@ class LiveSourcesTest {
     out.flush();
   }
 
+  /** A connection may begin in the middle of a line. */
   private static Runnable serve(ServerSocket server, String text) {
     return () -> {
       try (Socket peer = server.accept()) {
-        send(peer, text);
+        send(peer, "5.7\n" + text);
       } catch (IOException e) {
         throw new UncheckedIOException(e);
       }
@@ -101,6 +105,57 @@ class LiveSourcesTest {
     }
     assertThat(rows())
         .containsExactly("time_s,signal_mV,gap", "0,1.5,", "1,1.6,", "9,1.8,cut", "10,1.9,");
+  }
+
+  @Test
+  void aNumberThatACutTookTheFrontOfIsNotRead() throws Exception {
+    try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+      new Thread(serve(server, "100,1.5\n101,1.6\n10")).start();
+      LiveRecording recording =
+          recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.of(profile()));
+      heard.onReconnecting =
+          () ->
+              new Thread(
+                      () -> {
+                        try (Socket peer = server.accept()) {
+                          send(peer, "3,1.7\n104,1.8\n");
+                        } catch (IOException e) {
+                          throw new UncheckedIOException(e);
+                        }
+                      })
+                  .start();
+      heard.endAfter = 3;
+      recording.run();
+    }
+    assertThat(rows())
+        .containsExactly("time_s,signal_mV,gap", "100,1.5,", "101,1.6,", "104,1.8,cut");
+  }
+
+  @Test
+  void whatCannotBeIsLeftOutMarkedAndTold() throws Exception {
+    try (ServerSocket server = new ServerSocket(0, 5, InetAddress.getLoopbackAddress())) {
+      String lines =
+          "time_s,delta_K,air_C,supply_V\n0,20,18,5\n1,805,18,5\n2,20,140,5\n3,20,18,400\n"
+              + "4,2,805,20,140\n5,20,18,5\n";
+      new Thread(serve(server, lines)).start();
+      LiveRecording recording =
+          recording("tcp:127.0.0.1:" + server.getLocalPort(), Optional.empty());
+      heard.endAfter = 5;
+      assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(5, 1, 1, 3, 0, 0)));
+    }
+    assertThat(rows())
+        .containsExactly(
+            "time_s,delta_K,air_C,supply_V,gap",
+            "0,20,18,5,",
+            "1,,18,5,impossible",
+            "2,20,,5,impossible",
+            "3,20,18,,impossible",
+            "5,20,18,5,garbled");
+    assertThat(heard.news)
+        .filteredOn(news -> news.kind() == LiveNews.Kind.UNREADABLE)
+        .extracting(news -> news.problem().id())
+        .containsExactly(
+            "import.impossible", "import.impossible", "import.impossible", "import.cells-count");
   }
 
   @Test
@@ -162,7 +217,7 @@ class LiveSourcesTest {
       new Thread(
               () -> {
                 try (Socket peer = server.accept()) {
-                  send(peer, "0,1.5\n1,1.6\n");
+                  send(peer, "\n0,1.5\n1,1.6\n");
                   peer.getOutputStream().write(noise);
                   send(peer, "x".repeat(200_000) + "\n4,1.7\n5,1.7\n");
                 } catch (IOException e) {
@@ -300,6 +355,140 @@ class LiveSourcesTest {
             "20,2,replaced",
             "21,2,",
             "40,3,replaced");
+  }
+
+  private void write(String text) {
+    try {
+      Files.writeString(folder.resolve("log.txt"), text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  @Test
+  void aFileThatIsCutAndHasGrownAgainBeforeItIsLookedAtLosesNothing() throws Exception {
+    append("0,1.5\n1,1.6\n");
+    LiveRecording recording =
+        recording("file:" + folder.resolve("log.txt"), Optional.of(profile()));
+    // emptied and longer than before, between two looks
+    heard.afterRow.put(2, () -> write("20,2.0\n21,2.1\n22,2.2\n23,2.3\n"));
+    // only its end cut off, and others in its place
+    heard.afterRow.put(6, () -> write("20,2.0\n21,2.1\n30,3.0\n31,3.1\n32,3.2\n"));
+    heard.endAfter = 9;
+    recording.run();
+    assertThat(rows())
+        .containsExactly(
+            "time_s,signal_mV,gap",
+            "0,1.5,",
+            "1,1.6,",
+            "20,2,replaced",
+            "21,2.1,",
+            "22,2.2,",
+            "23,2.3,",
+            "30,3,replaced",
+            "31,3.1,",
+            "32,3.2,");
+  }
+
+  @Test
+  void columnsThatMeanNothingHerePassThroughAndABreakOfTheSourceStays() throws Exception {
+    append("time_s,lamp,delta_K,gap\n0,on,20,\n1,\"off, then on\",21,cut\n2,=1+1,22,\n");
+    LiveRecording recording = recording("file:" + folder.resolve("log.txt"), Optional.empty());
+    heard.endAfter = 3;
+    recording.run();
+    assertThat(rows())
+        .containsExactly(
+            "time_s,delta_K,lamp,gap", "0,20,on,", "1,21,\"off, then on\",cut", "2,22,'=1+1,");
+  }
+
+  @Test
+  void onlyOneSenderIsListenedToAndAnotherIsTold() throws Exception {
+    int port;
+    try (DatagramSocket free = new DatagramSocket(0)) {
+      port = free.getLocalPort();
+    }
+    LiveRecording recording = recording("udp:" + port, Optional.of(profile()));
+    heard.onConnected =
+        () -> {
+          try (DatagramSocket logger = new DatagramSocket();
+              DatagramSocket other = new DatagramSocket()) {
+            send(logger, port, "0,1.5\n");
+            send(other, port, "1,9.9\n");
+            send(logger, port, "1,1.6");
+            send(other, port, "2,9.9\n3,9.9\n");
+            send(logger, port, "2,1.7");
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        };
+    heard.endAfter = 3;
+    assertThat(recording.run()).isEqualTo(Checked.ok(new LiveCount(3, 0, 0)));
+    assertThat(rows()).containsExactly("time_s,signal_mV,gap", "0,1.5,", "1,1.6,", "2,1.7,");
+    assertThat(heard.news).filteredOn(news -> news.kind() == LiveNews.Kind.OTHER_SENDER).hasSize(2);
+  }
+
+  @Test
+  void aSenderThatTookTheOldOnesPlaceIsABreak() throws Exception {
+    int port;
+    try (DatagramSocket free = new DatagramSocket(0)) {
+      port = free.getLocalPort();
+    }
+    LiveRecording recording = recording("udp:" + port, Optional.of(profile()));
+    heard.onConnected = () -> sendAlone(port, "0,1.5\n1,1.6\n");
+    heard.afterRow.put(
+        2,
+        () -> {
+          time.pause(Duration.ofSeconds(31));
+          sendAlone(port, "32,1.7\n");
+        });
+    heard.endAfter = 3;
+    recording.run();
+    assertThat(rows().get(3)).isEqualTo("32,1.7,cut");
+  }
+
+  @Test
+  void packetsAreTakenFromThisComputerAloneUnlessAnAddressIsGiven() throws Exception {
+    int port;
+    try (DatagramSocket free = new DatagramSocket(0)) {
+      port = free.getLocalPort();
+    }
+    InetAddress loopback = InetAddress.getLoopbackAddress();
+    try (DatagramSocket holder = new DatagramSocket(port, loopback)) {
+      assertThat(holder.isBound()).isTrue();
+      // the port is held on the loopback only: another address is free, the loopback is not
+      LiveRecording usual = recording("udp:" + port, Optional.of(profile()));
+      assertThatThrownBy(usual::run).hasMessageContaining("udp port " + port);
+    }
+    Optional<InetAddress> own = ownAddress();
+    assumeThat(own).isPresent();
+    try (DatagramSocket holder = new DatagramSocket(port, own.orElseThrow())) {
+      assertThat(holder.isBound()).isTrue();
+      LiveRecording usual = recording("udp:" + port, Optional.of(profile()));
+      heard.onConnected = () -> sendAlone(port, "0,1.5\n");
+      heard.endAfter = 1;
+      assertThat(usual.run().isOk()).isTrue();
+    }
+  }
+
+  private static Optional<InetAddress> ownAddress() throws IOException {
+    return NetworkInterface.networkInterfaces()
+        .flatMap(NetworkInterface::inetAddresses)
+        .filter(one -> one instanceof Inet4Address && !one.isLoopbackAddress())
+        .findFirst();
+  }
+
+  private static void send(DatagramSocket from, int port, String text) throws IOException {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    InetAddress here = InetAddress.getLoopbackAddress();
+    from.send(new DatagramPacket(bytes, bytes.length, here, port));
+  }
+
+  private static void sendAlone(int port, String text) {
+    try (DatagramSocket logger = new DatagramSocket()) {
+      send(logger, port, text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   @Test

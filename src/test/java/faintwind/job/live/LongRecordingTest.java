@@ -7,6 +7,7 @@ import faintwind.calibration.live.LiveHead;
 import faintwind.calibration.live.RecordClock.Arrival;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.profile.LineReader;
+import faintwind.calibration.run.Possible;
 import faintwind.device.SampleSource;
 import faintwind.device.SourceEvent;
 import faintwind.device.StillTime;
@@ -94,7 +95,14 @@ class LongRecordingTest {
     LiveHead head =
         new LiveHead(profile.unit(), profile.liveColumns(), Provenance.MEASURED, "test");
     LineReader reader = new LineReader(profile, LineReader.Begin.STREAM, "test");
-    LiveInput input = new LiveInput(new Lines(count), head, Optional.of(reader), Arrival.LIVE);
+    LiveInput input =
+        new LiveInput(
+            new Lines(count),
+            head,
+            Optional.of(reader),
+            Arrival.LIVE,
+            Possible.of(profile.unit()),
+            Optional.empty());
     Path folder =
         Files.isWritable(SHARED_MEMORY)
             ? Files.createTempDirectory(SHARED_MEMORY, "faintwind")

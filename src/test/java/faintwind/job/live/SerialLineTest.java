@@ -8,6 +8,7 @@ import faintwind.calibration.live.SourceAddress;
 import faintwind.calibration.live.SourceText;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.files.asset.ProfileFile;
+import faintwind.job.OutputPath;
 import faintwind.message.Checked;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -84,7 +85,9 @@ class SerialLineTest {
     SourceAddress address = SourceText.read(source).fold((ok, notes) -> ok, p -> null);
     LiveInput input =
         OpenSource.lines(address, source, Optional.of(profile)).fold((ok, n) -> ok, p -> null);
-    LiveRecording recording = new LiveRecording(input, folder.resolve("out.csv"));
+    LiveRecording recording =
+        new LiveRecording(
+            input, new OutputPath(folder.resolve("out.csv"), OutputPath.Existing.KEEP));
     recording.listen(heard);
     heard.recording = recording;
     return recording;

@@ -6,6 +6,7 @@ import faintwind.guide.InForceGate;
 import faintwind.job.JobWatch;
 import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.LeaveOut;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
@@ -21,6 +22,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
 
 /** A fit goes on when its screen is left, and is found again. */
@@ -36,6 +38,9 @@ class FormulaModelsTest {
 
   /** Fits until it is told that it is enough, and refuses then. */
   private final class Slow implements FormulaWays {
+    @Override
+    public void leaveOut(Path table, LeaveOut.Choice choice, Consumer<Checked<Path>> told) {}
+
     @Override
     public Checked<MeasuredKnown> known(Path table) throws IOException {
       return MeasuredKnown.of(table);

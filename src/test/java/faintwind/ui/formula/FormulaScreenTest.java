@@ -10,6 +10,7 @@ import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.ExportFormula;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.KeepFormula.Kept;
+import faintwind.job.formula.LeaveOut;
 import faintwind.job.formula.MeasuredKnown;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.message.Checked;
@@ -29,7 +30,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.function.Consumer;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
@@ -80,7 +83,8 @@ class FormulaScreenTest {
                   OptionalDouble.empty(),
                   Optional.empty(),
                   said,
-                  List.of())),
+                  List.of(),
+                  Calibrate.RunFiles.WITH_THE_TABLE)),
           window.words);
     }
 
@@ -92,6 +96,11 @@ class FormulaScreenTest {
     @Override
     public Checked<Kept> fit(Path table, MeasuredWhen said, JobWatch watch) throws IOException {
       return job(said).fit(table, watch);
+    }
+
+    @Override
+    public void leaveOut(Path table, LeaveOut.Choice choice, Consumer<Checked<Path>> told) {
+      journal.add("left out " + choice.run() + ": " + choice.reason());
     }
 
     @Override
@@ -187,11 +196,23 @@ class FormulaScreenTest {
     assertThat(robot.lookup("#formula-recording-2").tryQuery()).isPresent();
     assertThat(folder.resolve("calibrations/2026-11-21.json")).exists();
     assertThat(folder.resolve("calibrations/2026-11-21.html")).exists();
+    leaveOutTheFirstRun(robot);
     robot.clickOn("#formula-force");
     assertThat(journal)
         .containsExactly(
-            "made calibrations/2026-11-21.json", "in force calibrations/2026-11-21.json");
+            "made calibrations/2026-11-21.json",
+            "left out zero: the plug was loose",
+            "in force calibrations/2026-11-21.json");
     assertThat(model.next().get().mark()).isEqualTo(Mark.DONE);
+  }
+
+  private static void leaveOutTheFirstRun(FxRobot robot) {
+    robot.interact(
+        () -> {
+          robot.lookup("#leave-out-run").queryAs(ComboBox.class).getSelectionModel().select(0);
+          robot.lookup("#leave-out-reason").queryAs(TextField.class).setText("the plug was loose ");
+          robot.lookup("#leave-out-go").queryAs(Button.class).fire();
+        });
   }
 
   /** The sample runs do not say when they were measured. */

@@ -39,6 +39,17 @@ class HomeModelTest {
         .hasValueSatisfying(a -> assertThat(a.id()).isEqualTo("start-parts"));
   }
 
+  @Test
+  void demoLivesInItsOwnFolderAndOneOfItIsOpened() throws Exception {
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    home.openDemo();
+    quiet.answer();
+    assertThat(opened).hasSize(1);
+    assertThat(opened.get(0).view().path()).isEqualTo(folder.resolve("Demo (made up)/cellar"));
+    assertThat(quiet.workspace().read().isEmpty()).isTrue();
+  }
+
   /** Five hundred of them take seconds; nobody waits for the last to open the first. */
   @Test
   void manyAreNamedAtOnceAndOneCanBeOpenedBeforeAllAreRead() throws Exception {

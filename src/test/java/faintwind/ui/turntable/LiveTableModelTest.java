@@ -96,7 +96,7 @@ class LiveTableModelTest {
     TurnBeat beat = TurnBeat.seen(() -> now_s);
     return new LiveTableModel(
         Messages.of(Locale.ENGLISH),
-        new LiveTableModel.Bench(session, plan, Optional.of(hand), beat),
+        new LiveTableModel.Bench(session, plan, Optional.of(hand), beat, Optional.empty()),
         tables::add);
   }
 }

@@ -19,7 +19,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -42,7 +41,7 @@ class TypedRunsModelTest {
   @Test
   void everyFieldThatIsMissingIsToldAtOnce() {
     type(0, "600", "4o2", "", "10 min", "OL");
-    Checked<TypedRunsModel.Noted> read = model.read();
+    Checked<TypedRuns.Noted> read = model.read();
     assertThat(read.isOk()).isFalse();
     assertThat(read.problems())
         .extracting(p -> p.id() + " " + p.where().column().orElse(""))
@@ -68,8 +67,8 @@ class TypedRunsModelTest {
     type(0, "60 cm", "30", "282,7", "3000", "3600");
     model.addRow();
     type(1, "600", "20", "300", "4000", "4700");
-    TypedRunsModel.Noted noted = value(model.read());
-    Path table = TypedRuns.write(noted.recording(), noted.spins(), OptionalDouble.of(1));
+    TypedRuns.Noted noted = value(model.read());
+    Path table = TypedRuns.write(noted);
     RunSet runs = value(ReadRuns.read(table));
     assertThat(runs.runs())
         .extracting(r -> r.kind())
@@ -80,11 +79,39 @@ class TypedRunsModelTest {
   }
 
   @Test
+  void referenceFlowsAndCarriedAirStandInTheTable() throws IOException {
+    Path recording = Files.copy(SESSION, folder.resolve("session.csv"));
+    model.recording().set(Optional.of(recording));
+    type(0, "600", "30", "282,7", "3000", "3600");
+    model.flows().swirl().set("3");
+    model.flows().uSwirl().set("1");
+    model.flows().addRow();
+    TypedFlowsModel.Row flow = model.flows().rows().get(0);
+    flow.speed().set("0,50");
+    flow.from().set("4000");
+    flow.to().set("4400");
+    RunSet runs = value(ReadRuns.read(TypedRuns.write(value(model.read()))));
+    assertThat(runs.runs())
+        .extracting(r -> r.kind())
+        .isEqualTo(List.of(RunKind.STILL, RunKind.SPIN, RunKind.REFERENCE));
+    assertThat(runs.runs().get(1).arm().orElseThrow().swirlShare().orElseThrow())
+        .isEqualTo(Uncertain.of(0.03, 0.01));
+    assertThat(runs.runs().get(2).reference_m_s().orElseThrow()).isEqualTo(Uncertain.of(0.5));
+    assertThat(runs.runs().get(2).recording().signal().last_s()).isLessThanOrEqualTo(4400);
+    flow.to().set("3900");
+    assertThat(model.read().problems())
+        .extracting(Problem::id)
+        .containsExactly("turntable.typed.stop-first");
+  }
+
+  @Test
   void anEarlierTableIsNeverOverwritten() throws IOException {
     Path recording = Files.copy(SESSION, folder.resolve("session.csv"));
     TypedRuns.Spin spin = new TypedRuns.Spin(600, 10, 60, 3000, 3600, Optional.empty());
-    Path first = TypedRuns.write(recording, List.of(spin), OptionalDouble.empty());
-    Path second = TypedRuns.write(recording, List.of(spin), OptionalDouble.empty());
+    TypedRuns.Noted noted =
+        new TypedRuns.Noted(recording, List.of(spin), List.of(), TypedRuns.Arm.UNKNOWN);
+    Path first = TypedRuns.write(noted);
+    Path second = TypedRuns.write(noted);
     assertThat(second).isNotEqualTo(first);
     assertThat(first).exists();
   }

@@ -24,7 +24,8 @@ public final class DataCheck {
   private DataCheck() {}
 
   /** Every reason against it, all at once. */
-  public static List<Problem> refusals(RunSet set) {
+  public static List<Problem> refusals(RunSet all) {
+    RunSet set = all.sound();
     List<Problem> found = new ArrayList<>();
     List<Run> moved = set.runs().stream().filter(DataCheck::moves).toList();
     if (moved.isEmpty()) {
@@ -100,8 +101,8 @@ public final class DataCheck {
     }
   }
 
-  /** Whether air moves past the ball in a run. */
+  /** Whether air moves past the ball in a run that counts. */
   public static boolean moves(Run run) {
-    return run.kind() == RunKind.SPIN || run.kind() == RunKind.REFERENCE;
+    return !run.isLeftOut() && (run.kind() == RunKind.SPIN || run.kind() == RunKind.REFERENCE);
   }
 }

@@ -92,6 +92,9 @@ final class Causes {
   }
 
   private void single(RunHealth run) {
+    if (fit.setting().leftOut().contains(run.run())) {
+      return; // a person knows why
+    }
     boolean spoilt = fit.aside().contains(run.run());
     if (!spoilt && !fit.setup().freed().contains(run.run())) {
       return;

@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a fit shows of a bad data set, in plain words. */
 public final class Diagnosis {
@@ -150,6 +151,7 @@ public final class Diagnosis {
     LeftOutRuns.contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
     fit.setup().freed().forEach(run -> why.put(run, "why.contradicts"));
     fit.aside().forEach(run -> why.put(run, "why.set-aside"));
+    fit.setting().leftOut().forEach(run -> why.put(run, "why.left-out"));
     if (leaks(set)) {
       set.runs().stream()
           .filter(r -> r.kind() == RunKind.ZERO)
@@ -164,8 +166,9 @@ public final class Diagnosis {
 
   /** Whether runs contradict each other: the job then ends with code 4. */
   public static boolean runsContradict(FitResult fit, RunSet set) {
-    return !fit.setup().freed().isEmpty()
-        || !fit.aside().isEmpty()
+    Set<String> leftOut = fit.setting().leftOut();
+    return !leftOut.containsAll(fit.setup().freed())
+        || !leftOut.containsAll(fit.aside())
         || !LeftOutRuns.contradicting(fit).isEmpty()
         || leaks(set);
   }

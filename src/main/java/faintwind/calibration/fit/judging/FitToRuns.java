@@ -71,7 +71,7 @@ public final class FitToRuns {
   public static Checked<FitResult> fit(RunSet set, String model, BooleanSupplier cancelled) {
     List<Problem> refusals = new ArrayList<>(DataCheck.refusals(set));
     if (refusals.isEmpty()) {
-      refusals.addAll(SignalCheck.refusals(set));
+      refusals.addAll(SignalCheck.refusals(set.sound()));
     }
     if (!refusals.isEmpty()) {
       return Checked.refused(refusals);
@@ -87,12 +87,12 @@ public final class FitToRuns {
    * @throws Minimum.NoneFound where no evaluation of the heat balance gives a number
    */
   static FitResult fit(Setting setting, ResponseModel model, BooleanSupplier cancelled) {
-    FitResult fit = fitWithout(setting, model, Set.of(), cancelled);
+    Set<String> aside = new HashSet<>(setting.leftOut());
+    FitResult fit = fitWithout(setting, model, aside, cancelled);
     Optional<FitResult> exchanged = withoutExchanged(fit, cancelled);
     if (exchanged.isPresent()) {
       return exchanged.get();
     }
-    Set<String> aside = new HashSet<>();
     for (int round = 0; round < MOST_ROUNDS_ASIDE; round++) {
       Set<String> more = SetAside.recordings(fit);
       if (more.isEmpty() || !enoughWithout(fit, aside, more)) {
@@ -115,9 +115,11 @@ public final class FitToRuns {
     Optional<FitResult> best = Optional.empty();
     for (int i = 0; i < runs.size(); i++) {
       for (int j = i + 1; j <= i + 2 && j < runs.size() && runs.size() >= LEAST_FOR_PAIRS; j++) {
-        Set<String> pair = Set.of(runs.get(i), runs.get(j));
+        Set<String> pair = new HashSet<>(fit.aside());
+        pair.addAll(List.of(runs.get(i), runs.get(j)));
         FitResult trial =
-            fitFromExpected(fit.setting(), fit.setup().layout().model(), pair, Set.of(), cancelled);
+            fitFromExpected(
+                fit.setting(), fit.setup().layout().model(), pair, fit.aside(), cancelled);
         boolean better =
             trial.runScatter() < HALF * Math.max(fit.runScatter(), SetAside.SCATTERED)
                 && LeftOutRuns.exchanged(trial, runs.get(i), runs.get(j))
@@ -191,7 +193,7 @@ public final class FitToRuns {
   /** The same from the expected start only, for runners-up. */
   static FitResult fitFromExpected(
       Setting setting, ResponseModel model, BooleanSupplier cancelled) {
-    return fitFromExpected(setting, model, Set.of(), Set.of(), cancelled);
+    return fitFromExpected(setting, model, setting.leftOut(), setting.leftOut(), cancelled);
   }
 
   /** The same as the fit it is compared with: without its speeds and runs left out. */

@@ -49,6 +49,7 @@ final class LeftOutRuns {
   /** Moved runs that the others contradict. */
   static List<LeftOut> contradicting(FitResult fit) {
     return of(fit).stream()
+        .filter(r -> !fit.setting().leftOut().contains(r.run()))
         .filter(
             r -> {
               double off = Math.abs(r.foretold_m_s() - r.speed_m_s());

@@ -41,6 +41,16 @@ public final class MonteCarlo {
     return Math.sqrt(StatUtils.variance(speeds(fit, draws, speed_m_s)));
   }
 
+  /** Standard uncertainty of a speed by the fit's own covariance. */
+  public static double byCovariance_m_s(FitResult fit, double speed_m_s) {
+    return Verdict.u_m_s(fit, speed_m_s);
+  }
+
+  /** The speed that one drawn formula reads from the fitted one's signal of a speed. */
+  public static double speed_m_s(FitResult fit, double[] drawn, double speed_m_s) {
+    return speeds(fit, List.of(drawn), speed_m_s)[0];
+  }
+
   private static double[] speeds(FitResult fit, List<double[]> draws, double speed_m_s) {
     FormulaFit base = fit.formulaFit();
     AirPoint air = AirPoint.of(fit.setting().referenceAir());

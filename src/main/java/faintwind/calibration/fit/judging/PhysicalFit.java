@@ -46,7 +46,7 @@ final class PhysicalFit {
   static Checked<FitResult> of(RunSet set, BooleanSupplier cancelled) {
     List<Problem> refusals = new ArrayList<>(DataCheck.refusals(set));
     if (refusals.isEmpty()) {
-      refusals.addAll(SignalCheck.refusals(set));
+      refusals.addAll(SignalCheck.refusals(set.sound()));
     }
     return refusals.isEmpty()
         ? new PhysicalFit(Leak.freed(set), cancelled).fit()

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -124,6 +126,11 @@ public record Setting(
   /** The runs with the heater on, file by file. */
   public List<Run> heated() {
     return files.stream().flatMap(file -> file.runs().stream()).toList();
+  }
+
+  /** The runs that a person left out. */
+  public Set<String> leftOut() {
+    return heated().stream().filter(Run::isLeftOut).map(Run::name).collect(Collectors.toSet());
   }
 
   private static Optional<String> letter(RunSet set) {

@@ -1,5 +1,6 @@
-package faintwind.command;
+package faintwind.command.bench;
 
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.record.CheckPath;
 import faintwind.job.record.CheckText;
 import faintwind.message.Problem;
@@ -8,8 +9,10 @@ import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -35,17 +38,38 @@ public final class CheckCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    CheckPath.Finding finding = CheckPath.run(path);
+    if (!BenchFolder.is(path)) {
+      CheckPath.Finding finding = CheckPath.run(path);
+      say(path, finding);
+      return code(finding.problems());
+    }
+    List<String> told = new ArrayList<>();
+    List<Problem> all = new ArrayList<>();
+    for (Path instrument : BenchFolder.instruments(path)) {
+      CheckPath.Finding finding = CheckPath.run(instrument);
+      all.addAll(finding.problems());
+      if (json) {
+        told.add(CheckText.json(instrument.toString(), finding, terminal.messages()).strip());
+      } else {
+        say(instrument, finding);
+      }
+    }
+    if (json) {
+      terminal.out().println(told.stream().collect(Collectors.joining(",\n", "[ ", " ]")));
+    }
+    return code(all);
+  }
+
+  private void say(Path what, CheckPath.Finding finding) {
     List<Problem> problems = finding.problems();
     if (json) {
-      terminal.out().print(CheckText.json(path.toString(), finding, terminal.messages()));
-      return code(problems);
+      terminal.out().print(CheckText.json(what.toString(), finding, terminal.messages()));
+      return;
     }
     terminal.report(problems);
     String kind = terminal.messages().text(finding.kind());
     long errors = problems.stream().filter(Problem::isError).count();
-    terminal.say("check.summary", path.toString(), kind, errors, problems.size() - errors);
-    return code(problems);
+    terminal.say("check.summary", what.toString(), kind, errors, problems.size() - errors);
   }
 
   private static int code(List<Problem> problems) {

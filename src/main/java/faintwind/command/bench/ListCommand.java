@@ -1,0 +1,92 @@
+package faintwind.command.bench;
+
+import faintwind.command.CommonOptions;
+import faintwind.job.PaperFile;
+import faintwind.job.air.ResultFile;
+import faintwind.job.bench.BenchPage;
+import faintwind.job.bench.BenchRow;
+import faintwind.job.bench.BenchText;
+import faintwind.job.bench.ReadBench;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code faintwind list FOLDER}: every instrument of a folder, those that need somebody first. */
+@Command(
+    name = "list",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class ListCommand implements Callable<Integer> {
+  private final Terminal terminal;
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
+
+  @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.list.folder")
+  private Path folder = Path.of("");
+
+  @Option(names = "--json", descriptionKey = "json")
+  private boolean json;
+
+  @Option(names = "--csv", paramLabel = "FILE", descriptionKey = "faintwind.list.csv")
+  private @Nullable Path csv;
+
+  @Option(names = "--html", paramLabel = "FILE", descriptionKey = "faintwind.list.html")
+  private @Nullable Path html;
+
+  @Mixin private CommonOptions common = new CommonOptions();
+
+  public ListCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    List<Problem> misuse = new ArrayList<>();
+    for (Path target : Stream.of(csv, html).flatMap(Stream::ofNullable).toList()) {
+      common.output(target).trouble(List.of(folder)).ifPresent(misuse::add);
+    }
+    if (!misuse.isEmpty()) {
+      terminal.report(misuse);
+      return ExitCode.USAGE.number();
+    }
+    List<BenchRow> rows =
+        new ReadBench(terminal.messages(), OffsetDateTime.now(clock)).rows(folder);
+    if (rows.isEmpty()) {
+      return terminal.refuse(
+          List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
+    }
+    BenchText text = new BenchText(terminal.messages());
+    if (json) {
+      terminal.out().print(text.json(folder, rows));
+    } else {
+      text.lines(rows).forEach(terminal.out()::println);
+    }
+    terminal.out().flush();
+    if (csv != null) {
+      ResultFile.write(csv, text.csv(rows));
+      terminal.tell("air.written", csv.toString());
+    }
+    if (html != null) {
+      String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+      PaperFile.write(html, BenchPage.of(name, rows, terminal.messages()));
+      terminal.tell("air.written", html.toString());
+    }
+    return ExitCode.DONE.number();
+  }
+}

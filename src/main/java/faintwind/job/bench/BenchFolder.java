@@ -1,0 +1,34 @@
+package faintwind.job.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A folder whose folders are instruments. */
+public final class BenchFolder {
+  private static final String JOURNAL = "journal.jsonl";
+
+  private BenchFolder() {}
+
+  /**
+   * The instruments directly in a folder, by the names of theirs; hidden folders are passed over.
+   */
+  public static List<Path> instruments(Path folder) throws IOException {
+    if (!Files.isDirectory(folder)) {
+      return List.of();
+    }
+    try (Stream<Path> all = Files.list(folder)) {
+      return all.filter(path -> Files.exists(path.resolve(JOURNAL)))
+          .filter(path -> !String.valueOf(path.getFileName()).startsWith("."))
+          .sorted()
+          .toList();
+    }
+  }
+
+  /** Whether it is no instrument itself and holds some. */
+  public static boolean is(Path folder) throws IOException {
+    return !Files.exists(folder.resolve(JOURNAL)) && !instruments(folder).isEmpty();
+  }
+}

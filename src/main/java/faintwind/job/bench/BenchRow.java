@@ -1,0 +1,98 @@
+package faintwind.job.bench;
+
+import faintwind.guide.Due;
+import faintwind.record.ReadingVerdict;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One instrument among many.
+ *
+ * @param folder where it is
+ * @param name what it is called
+ * @param need who or what it waits for
+ * @param inForce the calibration that counts; empty where none does
+ * @param jar the last jar check; empty where none was made
+ * @param clocks those that run
+ * @param waivers entries by which somebody went on against a reading or an answer
+ */
+public record BenchRow(
+    Path folder,
+    String name,
+    Need need,
+    Optional<InForce> inForce,
+    Optional<JarLevel> jar,
+    List<Clock> clocks,
+    int waivers) {
+
+  public BenchRow {
+    clocks = List.copyOf(clocks);
+  }
+
+  /** What an instrument is in need of, the most pressing first. */
+  public enum Kind {
+    /** Its folder cannot be read, or only be read. */
+    BROKEN,
+    /** One of its own readings or answers says stop. */
+    STOP,
+    /** Something has to be looked at. */
+    ATTENTION,
+    /** Its calibration is due. */
+    DUE,
+    /** A step was begun. */
+    DOING,
+    /** A step can be done. */
+    READY,
+    /** A clock runs. */
+    WAITING,
+    /** Nothing is left to build. */
+    IN_USE,
+    /** It is a rehearsal: nothing is measured. */
+    REHEARSAL
+  }
+
+  /**
+   * What it needs.
+   *
+   * @param kind how much it presses
+   * @param stage title of the stage of the pressing step; empty where there is none
+   * @param step title of the step; empty where there is none
+   * @param reason what stands in its way, and the way out
+   */
+  public record Need(Kind kind, String stage, String step, String reason) {}
+
+  /**
+   * A calibration.
+   *
+   * @param file its file, in the instrument's folder
+   * @param range the speeds it covers; empty where its file cannot be read
+   * @param due when it is due again
+   * @param past whether that has come
+   */
+  public record InForce(String file, Optional<Range> range, Due due, boolean past) {}
+
+  /**
+   * The speeds a calibration covers.
+   *
+   * @param lowest_m_s slowest
+   * @param highest_m_s fastest
+   * @param u95Share expanded uncertainty over the speed, the median over the covered speeds
+   */
+  public record Range(double lowest_m_s, double highest_m_s, double u95Share) {}
+
+  /**
+   * A jar check.
+   *
+   * @param amount value as it was entered, with its unit
+   * @param at when
+   * @param verdict what the checklist says of it; empty where it was never judged
+   * @param drift change since the first one after the calibration, as a share of it
+   */
+  public record JarLevel(
+      String amount, OffsetDateTime at, Optional<ReadingVerdict> verdict, Optional<Double> drift) {}
+
+  /** A clock that runs: what for, and until when. */
+  public record Clock(String label, OffsetDateTime ends) {}
+}

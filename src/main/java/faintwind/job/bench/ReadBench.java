@@ -1,0 +1,258 @@
+package faintwind.job.bench;
+
+import faintwind.files.calibration.CalibrationGlance;
+import faintwind.guide.Due;
+import faintwind.guide.Pressing;
+import faintwind.guide.Progress;
+import faintwind.guide.Progress.StepProgress;
+import faintwind.guide.Remedies;
+import faintwind.guide.Situation;
+import faintwind.guide.StepState;
+import faintwind.guide.Verdicts;
+import faintwind.guide.checklist.Reading;
+import faintwind.guide.checklist.Stage;
+import faintwind.guide.checklist.StepClock;
+import faintwind.job.bench.BenchRow.Clock;
+import faintwind.job.bench.BenchRow.InForce;
+import faintwind.job.bench.BenchRow.JarLevel;
+import faintwind.job.bench.BenchRow.Kind;
+import faintwind.job.bench.BenchRow.Need;
+import faintwind.job.design.KeptDesigns;
+import faintwind.job.design.Sized;
+import faintwind.job.record.InstrumentView;
+import faintwind.job.record.KeptGuides;
+import faintwind.message.Amount;
+import faintwind.message.AmountText;
+import faintwind.message.Messages;
+import faintwind.message.NumberText;
+import faintwind.message.Problem;
+import faintwind.physics.sheet.DesignSheet;
+import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Waived;
+import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Reads every instrument of a folder; a broken one is a row with its reason. */
+public final class ReadBench {
+  private final Messages words;
+  private final OffsetDateTime now;
+  private final KeptGuides guides = new KeptGuides();
+  private final KeptDesigns designs;
+
+  /**
+   * Prepares a look.
+   *
+   * @throws IOException where the shipped parts cannot be read
+   */
+  public ReadBench(Messages words, OffsetDateTime now) throws IOException {
+    this.words = words;
+    this.now = now;
+    designs = KeptDesigns.withShippedParts();
+  }
+
+  /**
+   * The instruments, those that need somebody first.
+   *
+   * @throws IOException where the folder itself cannot be read
+   */
+  public List<BenchRow> rows(Path folder) throws IOException {
+    return BenchFolder.instruments(folder).parallelStream()
+        .map(this::row)
+        .sorted(
+            Comparator.comparing((BenchRow row) -> row.need().kind())
+                .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
+        .toList();
+  }
+
+  private BenchRow row(Path folder) {
+    try {
+      return InstrumentView.open(folder, this::sheetOf, guides)
+          .fold((view, notes) -> row(folder, view), problems -> broken(folder, problems));
+    } catch (IOException | UncheckedIOException world) {
+      Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
+      return empty(folder, String.valueOf(folder.getFileName()), need);
+    }
+  }
+
+  private BenchRow broken(Path folder, List<Problem> problems) {
+    Need need = new Need(Kind.BROKEN, "", "", sentences(problems));
+    return empty(folder, String.valueOf(folder.getFileName()), need);
+  }
+
+  private static BenchRow empty(Path folder, String name, Need need) {
+    return new BenchRow(folder, name, need, Optional.empty(), Optional.empty(), List.of(), 0);
+  }
+
+  private synchronized Optional<DesignSheet> sheetOf(String json) {
+    try {
+      return designs.sized(json).map(Sized::sheet);
+    } catch (IOException world) {
+      throw new UncheckedIOException(world);
+    }
+  }
+
+  private BenchRow row(Path folder, InstrumentView view) {
+    InstrumentState state = view.state();
+    String name = state.name().orElseGet(() -> String.valueOf(folder.getFileName()));
+    if (state.rehearsal()) {
+      return empty(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
+    }
+    Situation situation = view.situation(now);
+    Progress progress = Progress.of(view.checklist(), situation);
+    Optional<InForce> inForce = inForce(view, situation);
+    return new BenchRow(
+        folder,
+        name,
+        need(view, situation, progress, inForce),
+        inForce,
+        jar(view, situation),
+        clocks(progress, situation),
+        state.standing(Waived.class).size());
+  }
+
+  private Need need(
+      InstrumentView view, Situation situation, Progress progress, Optional<InForce> inForce) {
+    if (!view.writable()) {
+      return new Need(Kind.BROKEN, "", "", sentences(view.problems()));
+    }
+    Optional<StepProgress> pressing = Pressing.of(progress);
+    if (pressing.isEmpty()) {
+      return inForce
+          .filter(InForce::past)
+          .map(due -> new Need(Kind.DUE, "", "", words.text(due.due().cause().key())))
+          .orElse(new Need(Kind.IN_USE, "", "", ""));
+    }
+    StepProgress step = pressing.get();
+    String stage = view.checklist().stageOf(step.step().id()).map(Stage::title).orElse("");
+    String reason =
+        step.reasons().stream()
+            .filter(r -> !Pressing.stopsItself(step) || Pressing.isStop(r))
+            .findFirst()
+            .or(() -> step.doubts().stream().findFirst())
+            .map(words::sentence)
+            .orElse("");
+    return new Need(
+        kind(step), stage, step.step().title(), withRemedy(reason, view, situation, step));
+  }
+
+  /** The reason, and for a step that says stop the likeliest way out that speaks of it. */
+  private static String withRemedy(
+      String reason, InstrumentView view, Situation situation, StepProgress step) {
+    if (!Pressing.stopsItself(step)) {
+      return reason;
+    }
+    Set<String> names =
+        step.step().asks().readings().stream().map(Reading::name).collect(Collectors.toSet());
+    return Remedies.of(view.checklist(), situation).stream()
+        .filter(remedy -> remedy.when().names().stream().anyMatch(names::contains))
+        .findFirst()
+        .map(remedy -> reason + ". " + Remedies.todo(view.checklist(), remedy, situation))
+        .orElse(reason);
+  }
+
+  private static Kind kind(StepProgress step) {
+    if (Pressing.stopsItself(step)) {
+      return Kind.STOP;
+    }
+    return switch (step.state()) {
+      case NEEDS_ATTENTION -> Kind.ATTENTION;
+      case DOING -> Kind.DOING;
+      case WAITING -> Kind.WAITING;
+      case READY, BLOCKED -> Kind.READY;
+      case DONE, CORRECTED, NOT_NEEDED -> Kind.IN_USE;
+    };
+  }
+
+  private Optional<InForce> inForce(InstrumentView view, Situation situation) {
+    return view.state()
+        .last(CalibrationPutInForce.class)
+        .flatMap(
+            line ->
+                Due.ofInForce(view.checklist(), situation)
+                    .map(
+                        due -> {
+                          String file = line.event().file();
+                          Path path = view.path().resolve(file);
+                          Optional<BenchRow.Range> range =
+                              CalibrationGlance.of(path)
+                                  .map(
+                                      g ->
+                                          new BenchRow.Range(
+                                              g.lowest_m_s(), g.highest_m_s(), g.u95Share()));
+                          return new InForce(file, range, due, due.isPast(now));
+                        }));
+  }
+
+  private Optional<JarLevel> jar(InstrumentView view, Situation situation) {
+    List<Standing<ReadingEntered>> checks =
+        view.state().history(Due.JAR_STEP, Due.JAR_READING).stream()
+            .filter(Standing::stands)
+            .filter(line -> Double.isFinite(line.event().amount().value()))
+            .toList();
+    if (checks.isEmpty()) {
+      return Optional.empty();
+    }
+    Standing<ReadingEntered> last = checks.get(checks.size() - 1);
+    Optional<OffsetDateTime> since =
+        view.state().last(CalibrationPutInForce.class).map(InstrumentState::countsFrom);
+    Optional<Double> drift =
+        checks.stream()
+            .filter(line -> since.filter(line.at()::isBefore).isEmpty())
+            .findFirst()
+            .filter(first -> !first.equals(last))
+            .map(first -> change(first.event().amount(), last.event().amount()));
+    return Optional.of(
+        new JarLevel(
+            AmountText.understood(last.event().amount(), words),
+            last.at(),
+            view.checklist()
+                .step(Due.JAR_STEP)
+                .flatMap(
+                    step ->
+                        step.reading(Due.JAR_READING)
+                            .flatMap(r -> Verdicts.of(view.checklist(), step, r, situation)))
+                .map(Reading.Judgement::verdict),
+            drift));
+  }
+
+  private static double change(Amount first, Amount last) {
+    double before = NumberText.convert(first.value(), first.unit(), last.unit());
+    return last.value() / before - 1;
+  }
+
+  private List<Clock> clocks(Progress progress, Situation situation) {
+    return progress.steps().stream()
+        .filter(s -> s.state() == StepState.WAITING)
+        .flatMap(
+            s ->
+                s
+                    .clock()
+                    .filter(c -> c.stand() == StepClock.Stand.RUNNING)
+                    .map(
+                        c -> {
+                          String label =
+                              s.step()
+                                  .asks()
+                                  .clock()
+                                  .map(spec -> situation.fill(spec.label(), words))
+                                  .orElse("");
+                          return new Clock(label, c.end());
+                        })
+                    .stream())
+        .toList();
+  }
+
+  private String sentences(List<Problem> problems) {
+    return problems.stream().map(words::line).collect(Collectors.joining(" "));
+  }
+}

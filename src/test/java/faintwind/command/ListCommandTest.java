@@ -1,0 +1,81 @@
+package faintwind.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Many instruments at once: {@code list}, and the commands that take a folder of them. */
+class ListCommandTest {
+  @TempDir Path folder;
+  private final Shell shell = new Shell();
+
+  @BeforeEach
+  void threeInstrumentsAndABrokenOne() throws IOException {
+    try (Stream<Path> all = Files.walk(Path.of("demo-projects"))) {
+      for (Path file : all.sorted().filter(f -> f.getNameCount() > 1).toList()) {
+        Files.copy(file, folder.resolve(file.subpath(1, file.getNameCount()).toString()));
+      }
+    }
+    Path broken = Files.createDirectories(folder.resolve("broken"));
+    Files.writeString(broken.resolve("journal.jsonl"), "{\"id\":\"e1\"} and more\n");
+  }
+
+  @Test
+  void whoNeedsSomebodyComesFirst() throws IOException {
+    Path csv = folder.resolve("bench.csv");
+    Path html = folder.resolve("bench.html");
+    assertThat(shell.run("list", folder, "--csv", csv, "--html", html)).as(shell.said()).isZero();
+    List<String> heads = shell.said().lines().filter(l -> !l.startsWith(" ")).toList();
+    assertThat(heads.get(0)).startsWith("broken: Cannot be read");
+    assertThat(heads.get(1)).startsWith("Rind 2, by the door: Stopped.");
+    assertThat(heads.get(3)).startsWith("Rind 1, north shelf: ");
+    assertThat(shell.said())
+        .contains("27 Ω says stop. Go down the ladder", "Calibrated from 0.097 to 2.9 m/s, ± 2.7 %")
+        .contains("Last jar check: 31.7\u00a0K on 19 September 2026");
+    assertThat(Files.readString(csv))
+        .startsWith("folder,name,need,stage,")
+        .contains("\ncellar-door,\"Rind 2, by the door\",stop,");
+    assertThat(Files.readString(html)).contains("Rind 3, ripening room", "<svg");
+    assertThat(shell.run("list", folder, "--csv", csv)).isEqualTo(2);
+  }
+
+  @Test
+  void forAnotherProgram() throws IOException {
+    assertThat(shell.run("list", folder, "--json")).isZero();
+    JsonNode told = new ObjectMapper().readTree(shell.said());
+    assertThat(told.path("format").asText()).isEqualTo("faintwind-list/1");
+    assertThat(told.path("instruments")).hasSize(4);
+    JsonNode stopped = told.path("instruments").get(1);
+    assertThat(stopped.path("need").path("kind").asText()).isEqualTo("stop");
+  }
+
+  @Test
+  void checkStepsAndReportTakeAllOfThem() throws IOException {
+    Files.move(folder.resolve("cellar"), folder.resolve(".cellar"));
+    assertThat(shell.run("check", folder)).isEqualTo(3);
+    assertThat(shell.said()).contains("cellar-door: instrument folder, no errors");
+    assertThat(shell.run("steps", folder)).isEqualTo(3);
+    assertThat(shell.said()).contains("Can be done now:", folder.resolve("cellar-door").toString());
+    Path pages = folder.resolve("pages");
+    shell.run("report", folder, "--out", pages);
+    assertThat(pages.resolve("cellar-door.html")).exists();
+    assertThat(pages.resolve("ripening-room.html")).exists();
+    assertThat(shell.run("report", folder, "--out", pages)).isEqualTo(2);
+  }
+
+  @Test
+  void folderWithoutInstrumentsIsRefused() throws IOException {
+    Path empty = Files.createDirectories(folder.resolve("empty"));
+    assertThat(shell.run("list", empty)).isEqualTo(3);
+    assertThat(shell.said()).contains("There is no instrument in this folder.", "faintwind new");
+  }
+}
