@@ -58,6 +58,23 @@ class RunsTableTest {
     assertThat(runs.chain()).isEqualTo(SignalChain.AS_IS);
   }
 
+  @Test
+  void firstClickOutsideTheSpinIsRefused() throws IOException {
+    Path table = folder.resolve("clicks.csv");
+    for (String click : List.of("5", "61", "20", "")) {
+      Files.writeString(
+          table,
+          "run,file,kind,radius_mm,turns,turns_time_s,first_click_s,spin_start_s,spin_stop_s\n"
+              + "still,a.csv,still,,,,,,\none,a.csv,spin,300,10,30,"
+              + click
+              + ",20,60\n");
+      boolean outside = click.equals("5") || click.equals("61");
+      assertThat(RunsTable.read(table).problems())
+          .filteredOn(p -> p.id().equals("runs.click-outside"))
+          .hasSize(outside ? 1 : 0);
+    }
+  }
+
   /** A table from elsewhere could name any file of this computer, and have it read out. */
   @Test
   void fileOutsideTheFolderIsReadOnlyWhereAllowedAndNeverPrinted() throws IOException {
