@@ -82,12 +82,16 @@ final class EveryScreen {
     journey.open();
     await("#instrument-rind-2");
     stop.accept("home");
+    fire("#today-ask");
+    stop.accept("home-today");
     making();
     place(Place.DESIGN);
     designing();
     stepOf("rind-3", "clock");
     journey.go("plating-home-cautions");
     stop.accept("plating");
+    journey.go("get-parts");
+    stop.accept("step-entries");
     stepOf("rind-4", "photo");
     stepOf("rind-5", "cautions");
     data();

@@ -1,6 +1,7 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.guide.CautionQuestions;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Caution;
@@ -145,13 +146,15 @@ public final class LiveStart {
             first.text(),
             first.source(),
             "",
-            false);
+            false,
+            CautionQuestions.of(
+                first, instrument.checklist(), instrument.state(), instrument.who().get()));
     box.getChildren()
         .addAll(
             Rows.soft(desk.text("turntable.live.safety", read + 1, step.cautions().size())),
             new CautionCard(
                 card,
-                desk.text("turntable.caution.read"),
+                desk.words(),
                 () -> instrument.enter(enter -> enter.acknowledge(step.id(), first.id()))));
   }
 
