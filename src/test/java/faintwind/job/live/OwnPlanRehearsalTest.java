@@ -97,8 +97,7 @@ class OwnPlanRehearsalTest {
         .containsExactly("still", "spin1", "lesson2-still", "lesson2-spin2");
     assertThat(together)
         .extracting(Run::file)
-        .containsExactly(
-            "../live-1/session.csv", "../live-1/session.csv", "session.csv", "session.csv");
+        .containsExactly("live-1-session.csv", "live-1-session.csv", "session.csv", "session.csv");
     assertThat(together.get(0).conditions().note()).contains("a door, \"the back one\"");
   }
 
