@@ -5,6 +5,7 @@ import faintwind.job.record.OrderText;
 import faintwind.job.record.PrintSteps;
 import faintwind.job.record.PrintSteps.Extent;
 import faintwind.job.record.PrintSteps.Wanted;
+import faintwind.job.step.TodayText;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -49,6 +50,9 @@ public final class StepsCommand implements Callable<Integer> {
   @Option(names = "--step", paramLabel = "STEP", descriptionKey = "faintwind.steps.step")
   private @Nullable String step;
 
+  @Option(names = "--minutes", paramLabel = "N", descriptionKey = "faintwind.steps.minutes")
+  private int minutes;
+
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
@@ -62,6 +66,9 @@ public final class StepsCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     if (stage != null && step != null) {
       return terminal.misuse(Problem.error("steps.stage-and-step", Where.NOWHERE, step));
+    }
+    if (minutes > 0) {
+      return today();
     }
     if (out == null) {
       return stage == null && step == null
@@ -107,6 +114,29 @@ public final class StepsCommand implements Callable<Integer> {
       return ExitCode.DONE.number();
     }
     return terminal.refuse(lines.problems());
+  }
+
+  private int today() throws IOException {
+    TodayText words = new TodayText(clock, terminal.messages());
+    if (out != null) {
+      Optional<Problem> trouble = common.output(out).trouble(List.of(folder));
+      if (trouble.isPresent()) {
+        return terminal.misuse(trouble.get());
+      }
+    }
+    Checked<?> told =
+        out == null ? words.lines(folder, minutes) : words.write(folder, minutes, out);
+    if (!told.isOk()) {
+      return terminal.refuse(told.problems());
+    }
+    terminal.report(told.problems());
+    if (out != null) {
+      terminal.say("steps.written", out.toString());
+    } else {
+      told.fold((lines, notes) -> (List<?>) lines, problems -> List.of())
+          .forEach(terminal.out()::println);
+    }
+    return ExitCode.DONE.number();
   }
 
   private int print(Path target) throws IOException {

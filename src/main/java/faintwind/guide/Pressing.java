@@ -16,9 +16,10 @@ public final class Pressing {
     return progress.steps().stream().filter(Pressing::stopsItself).findFirst().or(progress::next);
   }
 
-  /** Whether one of its own readings or answers says stop. */
+  /** Whether one of its own readings or answers says stop; a step that is not needed never does. */
   public static boolean stopsItself(StepProgress step) {
-    return step.reasons().stream().anyMatch(Pressing::isStop);
+    return step.state() != StepState.NOT_NEEDED
+        && step.reasons().stream().anyMatch(Pressing::isStop);
   }
 
   /** Whether a reason is a reading or an answer that says stop. */

@@ -54,6 +54,20 @@ class StepsCommandTest {
   }
 
   @Test
+  void aTimeIsPlannedOverAFolderOfInstrumentsOnLinesAndOnPaper() throws Exception {
+    run("new", temp.resolve("attic").toString(), "--name", "Attic");
+    assertThat(run("steps", temp.toString(), "--minutes", "40")).isZero();
+    assertThat(said())
+        .contains("In 40 minutes: 3 steps, about 40 minutes together.")
+        .contains("Attic: Choose balls, heater, wires and logger, about 20 min")
+        .contains("Tools: ");
+    Path page = temp.resolve("today.html");
+    assertThat(run("steps", temp.toString(), "--minutes", "40", "--out", page.toString())).isZero();
+    assertThat(page).content().contains("To lay out", "class=\"tick\"");
+    assertThat(run("steps", page.toString(), "--minutes", "40")).isEqualTo(3);
+  }
+
+  @Test
   void anUnknownStageIsRefusedAndNothingIsWritten() {
     Path page = temp.resolve("moon.pdf");
     assertThat(run("steps", CELLAR, "--stage", "moon", "--out", page.toString())).isEqualTo(3);

@@ -125,7 +125,7 @@ class DiskFaultsJourneyTest {
                 .from(second.stage().getScene().getRoot())
                 .lookup("#instrument-rind-2")
                 .query()
-                .fireEvent(Presses.doubleClick()));
+                .fireEvent(Presses.click()));
     Waiting.until(
         () -> second.wordsHere("#next-line").contains("Somebody else has this instrument open"));
     assertThat(second.wordsHere("#next-line")).contains("Ida", "can be read here");

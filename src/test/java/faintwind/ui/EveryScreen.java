@@ -82,12 +82,16 @@ final class EveryScreen {
     journey.open();
     await("#instrument-rind-2");
     stop.accept("home");
+    fire("#today-ask");
+    stop.accept("home-today");
     making();
     place(Place.DESIGN);
     designing();
     stepOf("rind-3", "clock");
     journey.go("plating-home-cautions");
     stop.accept("plating");
+    journey.go("get-parts");
+    stop.accept("step-entries");
     stepOf("rind-4", "photo");
     stepOf("rind-5", "cautions");
     data();
@@ -145,6 +149,9 @@ final class EveryScreen {
     stop.accept("turntable");
     for (String way : List.of("plan", "live", "file", "typed")) {
       fire("#turntable-way-" + way);
+      if (way.equals("typed")) {
+        fire("#turntable-add-flow");
+      }
       stop.accept("turntable-" + way);
     }
     place(Place.FORMULA);
@@ -181,6 +188,9 @@ final class EveryScreen {
     stop.accept("live-warm");
     fire("#live-spin");
     stop.accept("live-spin");
+    fire("#live-wrong");
+    await("#went-wrong");
+    stop.accept("live-wrong");
     journey.close();
   }
 

@@ -127,7 +127,7 @@ public final class Journey {
               hands.goTo(row);
               hands.press(KeyCode.ENTER);
             },
-            () -> robot.doubleClickOn(row));
+            () -> robot.clickOn(row));
     Waiting.until(() -> there("#step-title"));
   }
 

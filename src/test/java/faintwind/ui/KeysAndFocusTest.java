@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.DesignChosen;
 import faintwind.ui.frame.Place;
@@ -11,12 +12,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.event.Event;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -101,11 +104,17 @@ class KeysAndFocusTest {
     journey.open();
     journey.openInstrument("r2");
     Waiting.until(() -> focused().startsWith("caution-"));
-    int cautions = robot.lookup("#step-cautions .caution").queryAll().size();
+    int cautions = ShippedChecklist.standard().step("glue-heater").orElseThrow().cautions().size();
     assertThat(cautions).isGreaterThan(1);
     for (int read = 1; read <= cautions; read++) {
       int sofar = read;
+      // one at a time, those that were read above it; its answers follow in the order of Tab
+      assertThat(robot.lookup("#step-cautions .caution").queryAll()).hasSize(read);
       journey.press(KeyCode.TAB);
+      for (int tabs = 0; tabs < 3 && !focused().endsWith("-read"); tabs++) {
+        assertThat(focused()).startsWith("caution-").contains("-not-");
+        journey.press(KeyCode.TAB);
+      }
       assertThat(focused()).startsWith("caution-").endsWith("-read");
       journey.press(KeyCode.SPACE);
       Waiting.until(() -> acknowledged() == sofar);
@@ -124,11 +133,23 @@ class KeysAndFocusTest {
     Cellar.begin("Rind 2").design().before("glue-heater").open("glue-heater").into(folder, "r2");
     journey.open();
     journey.openInstrument("r2");
-    Waiting.until(() -> journey.there("#step-cautions .button"));
-    robot.doubleClickOn("#step-cautions .button");
+    Waiting.until(() -> journey.there("#caution-epoxy-skin-not-1"));
+    journey.fire("#caution-epoxy-skin-not-1");
+    assertThat(journey.words("#step-cautions")).contains("The answer is in the text above.");
+    Node answer = robot.lookup("#caution-epoxy-skin-read").query();
+    Bounds before = answer.localToScreen(answer.getLayoutBounds());
+    robot.doubleClickOn(answer);
+    robot.clickOn(MouseButton.PRIMARY); // three in a row
     Waiting.until(() -> acknowledged() > 0);
-    Waiting.until(() -> true);
+    Waiting.until(() -> journey.there("#caution-epoxy-final-read"));
     assertThat(acknowledged()).isEqualTo(1);
+    for (Node next : robot.lookup("#step-cautions .button").queryAll()) {
+      assertThat(
+              next.localToScreen(next.getLayoutBounds())
+                  .contains(before.getCenterX(), before.getCenterY()))
+          .as("an answer stays under the pointer")
+          .isFalse();
+    }
   }
 
   @Test

@@ -44,8 +44,8 @@ public final class Presses {
     return onScreen(robot, () -> robot.lookup(id).tryQuery().filter(Node::isVisible).isPresent());
   }
 
-  /** A press of the first button twice, as two clicks in a row give it. */
-  static MouseEvent doubleClick() {
+  /** A click of the first button. */
+  static MouseEvent click() {
     PickResult nowhere = new PickResult(null, 0, 0);
     return new MouseEvent(
         MouseEvent.MOUSE_CLICKED,
@@ -54,7 +54,7 @@ public final class Presses {
         0,
         0,
         MouseButton.PRIMARY,
-        2,
+        1,
         false,
         false,
         false,

@@ -160,7 +160,7 @@ class ScreenshotsTest {
   }
 
   private void open(FxRobot robot, String folder) {
-    robot.doubleClickOn("#instrument-" + folder);
+    robot.clickOn("#instrument-" + folder);
     Waiting.until(() -> robot.lookup("#step-title").tryQuery().isPresent());
   }
 

@@ -2,6 +2,8 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.ReadingEntered;
@@ -168,20 +170,15 @@ class WindowJourneyTest {
     journey.open();
     journey.openInstrument("rind-2");
     Waiting.until(() -> journey.there("#step-cautions"));
-    int cautions = robot.lookup("#step-cautions .caution").queryAll().size();
+    List<Caution> all = ShippedChecklist.standard().step("glue-heater").orElseThrow().cautions();
+    int cautions = all.size();
     assertThat(cautions).isGreaterThan(1);
-    for (int left = cautions; left > 0; left--) {
+    for (Caution caution : all) {
       assertThat(robot.lookup(".covered").tryQuery()).isPresent();
-      int before = left;
-      robot.interact(
-          () ->
-              robot
-                  .lookup("#step-cautions .button")
-                  .queryAllAs(Button.class)
-                  .iterator()
-                  .next()
-                  .fire());
-      Waiting.until(() -> robot.lookup("#step-cautions .button").queryAll().size() < before);
+      String read = "#caution-" + caution.id() + "-read";
+      Waiting.until(() -> journey.there(read));
+      journey.fire(read);
+      Waiting.until(() -> !journey.there(read));
     }
     assertThat(robot.lookup(".covered").tryQuery()).isEmpty();
     assertThat(journey.state("rind-2").standing(CautionAcknowledged.class, "glue-heater"))

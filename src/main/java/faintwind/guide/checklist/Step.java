@@ -2,6 +2,7 @@ package faintwind.guide.checklist;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -66,8 +67,12 @@ public record Step(
     }
   }
 
-  /** Tools and parts. */
-  public record Kit(List<String> tools, List<String> parts) {
+  /**
+   * Tools and parts, and the time.
+   *
+   * @param minutes how long it takes with one's hands, without the time of its clock
+   */
+  public record Kit(List<String> tools, List<String> parts, OptionalInt minutes) {
     public Kit {
       tools = List.copyOf(tools);
       parts = List.copyOf(parts);
@@ -81,13 +86,18 @@ public record Step(
    * @param readings to be typed
    * @param clock to run to its end
    * @param photo a photo that is wanted: of what
+   * @param notes what may be written down here, each by its label; nothing waits for it
+   * @param bought what may be entered here with lot and price, by its label; nothing waits for it
    */
   public record Asks(
       List<Question> questions,
       List<Reading> readings,
       Optional<ClockSpec> clock,
-      Optional<String> photo) {
+      Optional<String> photo,
+      List<String> notes,
+      Optional<String> bought) {
     public Asks {
+      notes = List.copyOf(notes);
       questions = List.copyOf(questions);
       readings = List.copyOf(readings);
     }
@@ -102,9 +112,24 @@ public record Step(
    * @param then what to do when it has ended
    * @param afterReadings whether the step's readings are taken before it is started, as those of
    *     epoxy that is still soft; else they are taken when it has ended
+   * @param own the time of a tin, which may count in its place
    */
   public record ClockSpec(
-      String id, String label, Condition duration_s, String then, boolean afterReadings) {}
+      String id,
+      String label,
+      Condition duration_s,
+      String then,
+      boolean afterReadings,
+      Optional<OwnTime> own) {}
+
+  /**
+   * The time that a tin or packet states, where it may count in place of the usual one.
+   *
+   * @param label such as "Drying time on the tin"
+   * @param least_h the shortest that is believed, h
+   * @param most_h the longest, h
+   */
+  public record OwnTime(String label, double least_h, double most_h) {}
 
   /** The reading with that id. */
   public Optional<Reading> reading(String readingId) {

@@ -2,6 +2,7 @@ package faintwind.job.record;
 
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.instrument.Journal;
+import faintwind.guide.ClockStart;
 import faintwind.guide.Gate;
 import faintwind.guide.Situation;
 import faintwind.guide.Verdicts;
@@ -18,7 +19,6 @@ import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.ClockConfirmed;
-import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.MeterChosen;
@@ -41,7 +41,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.UUID;
 import java.util.function.Supplier;
 
@@ -188,19 +187,16 @@ public final class Enter {
 
   /** Starts the clock of a step with its duration by the design in force. */
   public Checked<JournalEntry> startClock(String stepId) throws IOException {
-    return ofStep(stepId, this::clockEvent);
+    return ofStep(stepId, step -> ClockStart.usual(step, situation().values(view.checklist())));
   }
 
-  private Checked<Event> clockEvent(Step step) {
-    if (step.asks().clock().isEmpty()) {
-      return unknown(step, "clock");
-    }
-    Step.ClockSpec spec = step.asks().clock().get();
-    OptionalDouble duration_s = spec.duration_s().number(situation().values(view.checklist()));
-    return duration_s.isEmpty()
-        ? Checked.refused(
-            Problem.error("gate.reading-not-judged", Where.step(step.id()), spec.label()))
-        : Checked.ok(new ClockStarted(spec.id(), Math.max(0, duration_s.getAsDouble())));
+  /**
+   * Starts the clock of a step with the time that its tin or packet states.
+   *
+   * @return refused where the step takes no such time, or it is outside the step's limits
+   */
+  public Checked<JournalEntry> startClock(String stepId, double own_h) throws IOException {
+    return ofStep(stepId, step -> ClockStart.own(step, own_h));
   }
 
   /** Keeps a photo with a step; refused where it is no whole picture or too large. */

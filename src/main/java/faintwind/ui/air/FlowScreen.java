@@ -4,6 +4,7 @@ import faintwind.calibration.flow.FlowPoint;
 import faintwind.calibration.flow.InTheWay;
 import faintwind.calibration.flow.Opening;
 import faintwind.calibration.flow.Traverse;
+import faintwind.guide.checklist.Caution.Ask;
 import faintwind.job.air.FlowText;
 import faintwind.job.air.OpeningGuide;
 import faintwind.message.Numerals;
@@ -157,8 +158,16 @@ public final class FlowScreen extends DataScreen {
             text(hive ? "flow.caution-hive" : "flow.caution"),
             text("air.caution.source"),
             model.readBy(id).orElse(""),
-            false);
-    return new CautionCard(caution, text("turntable.caution.read"), () -> model.read(id));
+            false,
+            Optional.of(ask(hive ? "flow.ask-hive." : "flow.ask-duct.")));
+    return new CautionCard(caution, desk().words(), () -> model.read(id));
+  }
+
+  private Ask ask(String key) {
+    return new Ask(
+        text(key + "question"),
+        text(key + "right"),
+        List.of(text(key + "not-1"), text(key + "not-2")));
   }
 
   private void fillResult(FlowModel.View now) {

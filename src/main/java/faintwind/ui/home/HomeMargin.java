@@ -20,6 +20,7 @@ final class HomeMargin {
   private final VBox column = Boxes.column("aside");
   private final VBox principle = Boxes.column("aside-part");
   private final VBox clocks = Boxes.column("aside-part");
+  private final TodayBox today;
   private final FlowPane buttons = new FlowPane(12, 12);
   private final Hyperlink demo;
 
@@ -36,6 +37,7 @@ final class HomeMargin {
     principle
         .getChildren()
         .add(Words.label(words.text("window.home.principle-source"), "fine", "soft"));
+    today = new TodayBox(words, model.today(), model::open);
     Button begin =
         Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
@@ -74,7 +76,7 @@ final class HomeMargin {
   void showMode(HomeModel.Mode mode) {
     column.getChildren().setAll(principle);
     if (mode == HomeModel.Mode.LIST) {
-      column.getChildren().addAll(Words.rule(), clocks, buttons);
+      column.getChildren().setAll(today, Words.rule(), clocks, buttons, Words.rule(), principle);
     }
     // The first run has the drawing large, in the sheet.
     column.setVisible(mode != HomeModel.Mode.FIRST_RUN);

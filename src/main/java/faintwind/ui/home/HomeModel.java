@@ -26,6 +26,7 @@ public final class HomeModel {
   private final Background background;
   private final Workspace workspace;
   private final HomeWords homeWords;
+  private final TodayModel today;
   private final Consumer<Standpoint> open;
   private final StringProperty who;
   private final StringProperty newName = new SimpleStringProperty("");
@@ -34,6 +35,7 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<Next> next;
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
   private boolean byName;
+  private Optional<Path> selected = Optional.empty();
 
   /** What the sheet shows. */
   public enum Mode {
@@ -59,6 +61,7 @@ public final class HomeModel {
     this.who = who;
     this.open = open;
     homeWords = new HomeWords(words);
+    today = new TodayModel(desk, this::byNeed);
     next = new ReadOnlyObjectWrapper<>(Next.say(Mark.DOING, words.text("window.home.reading")));
     newName.addListener((property, was, now) -> showNext());
     who.addListener((property, was, now) -> showNext());
@@ -137,6 +140,27 @@ public final class HomeModel {
             : Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
                 .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
     view.set(homeWords.view(found, order));
+  }
+
+  /** What fits into the time there is. */
+  TodayModel today() {
+    return today;
+  }
+
+  private List<Standpoint> byNeed() {
+    List<Path> order = view.get().lines().stream().map(HomeView.Line::folder).toList();
+    return found.instruments().stream()
+        .map(Workspace.Listed::standpoint)
+        .sorted(Comparator.comparing(standpoint -> order.indexOf(standpoint.view().path())))
+        .toList();
+  }
+
+  /** The row that has the focus: the Next line speaks of it and its button opens it. */
+  void select(Path folder) {
+    selected = Optional.of(folder);
+    if (mode.get() == Mode.LIST && !found.isEmpty()) {
+      showNext();
+    }
   }
 
   /** Opens the instrument of a folder. */
@@ -249,7 +273,9 @@ public final class HomeModel {
 
   private Next list() {
     return view.get().lines().stream()
+        .filter(line -> selected.filter(line.folder()::equals).isPresent())
         .findFirst()
+        .or(() -> view.get().lines().stream().findFirst())
         .map(
             line ->
                 Next.say(

@@ -56,7 +56,7 @@ final class HomeRow extends FoldingRow {
     setOnMouseClicked(
         event -> {
           requestFocus();
-          if (event.getClickCount() == 2) {
+          if (event.getClickCount() == 1) {
             open.run();
           }
         });

@@ -82,17 +82,24 @@ public final class HomeScreen extends DataScreen {
         view.lines().stream()
             .filter(line -> line.name().toLowerCase(Locale.ROOT).contains(wanted))
             .toList();
-    rows.getChildren()
-        .setAll(
-            found.stream()
-                .limit(most)
-                .map(line -> new HomeRow(line, desk().words(), () -> model.open(line.folder())))
-                .toList());
+    rows.getChildren().setAll(found.stream().limit(most).map(this::row).toList());
     heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
     Boxes.present(find, view.lines().size() > PAGE);
     int hidden = found.size() - rows.getChildren().size();
     Boxes.present(more, hidden > 0);
     more.setText(text("window.home.more", Math.min(PAGE, hidden), hidden));
+  }
+
+  private HomeRow row(HomeView.Line line) {
+    HomeRow row = new HomeRow(line, desk().words(), () -> model.open(line.folder()));
+    row.focusedProperty()
+        .addListener(
+            (property, was, now) -> {
+              if (now) {
+                model.select(line.folder());
+              }
+            });
+    return row;
   }
 
   private void showMore() {

@@ -165,11 +165,20 @@ final class HomeWords {
     StepProgress step = pressing.get();
     String detail =
         switch (StepMarks.of(step)) {
-          case READY, DOING -> firstReason(step);
+          case READY, DOING -> running(standpoint).orElseGet(() -> firstReason(step));
           case WAITING -> step.step().asks().clock().map(c -> c.label()).orElse("");
           case BLOCKED, ATTENTION, DONE, CORRECTED, REHEARSAL -> "";
         };
     return new Said(step.step().title(), detail);
+  }
+
+  /** The clock that runs first to its end, with the time left. */
+  private Optional<String> running(Standpoint standpoint) {
+    return standpoint.progress().steps().stream()
+        .flatMap(step -> step.clock().stream())
+        .filter(clock -> clock.stand() == StepClock.Stand.RUNNING)
+        .min(Comparator.comparing(StepClock::left_s))
+        .map(clock -> words.text("window.home.clock-runs", clocks.left(clock)));
   }
 
   private String firstReason(StepProgress step) {

@@ -37,6 +37,7 @@ public final class StepModel implements StepNext.Acts {
 
   private final Messages words;
   private final OpenInstrument instrument;
+  private final EntriesModel entries;
   private final StepViews views;
   private final StepNext nexts;
   private final PathModel path;
@@ -65,7 +66,8 @@ public final class StepModel implements StepNext.Acts {
     words = desk.words();
     background = desk.background();
     this.instrument = instrument;
-    views = new StepViews(words, instrument.checklist());
+    entries = new EntriesModel(desk, instrument);
+    views = new StepViews(words, instrument.checklist(), () -> instrument.who().get());
     nexts = new StepNext(words, this, addPhoto, desk.go());
     path = new PathModel(words);
     step = start();
@@ -202,8 +204,36 @@ public final class StepModel implements StepNext.Acts {
 
   @Override
   public void startClock() {
-    String stepId = step.id();
-    instrument.enter(enter -> enter.startClock(stepId));
+    entries.startClock(step);
+  }
+
+  /** What may be written down beside the readings. */
+  EntriesModel entries() {
+    return entries;
+  }
+
+  /** The step on the sheet. */
+  Step step() {
+    return step;
+  }
+
+  /** Whether the step is not finished for this reason, by its id. */
+  boolean isMissing(String reason) {
+    return now().progress().step(step.id()).stream()
+        .flatMap(where -> where.reasons().stream())
+        .anyMatch(problem -> problem.id().equals(reason));
+  }
+
+  /**
+   * Goes on without the photo, in the name of the person at the window.
+   *
+   * @return why it cannot be put off; empty where it is
+   */
+  List<String> putOffPhoto(String reason) {
+    String name = instrument.who().get();
+    List<String> why = whyNotWaived(EntriesModel.PHOTO, name, reason);
+    waive(EntriesModel.PHOTO, name, reason);
+    return why;
   }
 
   /** Uses another class of meter from now on. */

@@ -250,7 +250,12 @@ final class StepNext {
       return goOn(StepMarks.of(where), words.text("window.next.done"));
     }
     String sentence =
-        isFinished ? words.text("window.next.finish-again") : words.text("window.next.finish");
+        isFinished
+            ? words.text("window.next.finish-again")
+            : words.text(
+                step.asks().readings().isEmpty()
+                    ? "window.next.finish-plain"
+                    : "window.next.finish");
     return Next.say(
         isFinished ? Mark.ATTENTION : Mark.DOING,
         sentence,

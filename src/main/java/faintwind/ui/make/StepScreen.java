@@ -53,6 +53,7 @@ public final class StepScreen implements Screen {
   @FXML private Heads readingHeads;
   @FXML private VBox readings;
   @FXML private VBox bench;
+  @FXML private VBox entries;
   @FXML private VBox trouble;
 
   public StepScreen(Desk desk, OpenInstrument instrument) {
@@ -186,6 +187,7 @@ public final class StepScreen implements Screen {
     showCalculator(moved, covered);
     showReadings(view, covered);
     showBench();
+    showEntries(moved, covered);
     showTrouble(view.outcome().trouble().filter(t -> !covered), moved);
     for (VBox part : List.of(notices, cautions, instruction, questions)) {
       present(part, !part.getChildren().isEmpty());
@@ -204,15 +206,21 @@ public final class StepScreen implements Screen {
       cautions
           .getChildren()
           .setAll(
-              view.cautions().stream()
-                  .map(
-                      c ->
-                          new CautionCard(
-                              c,
-                              desk.text("window.step.read-this"),
-                              () -> model.acknowledge(c.id())))
+              oneAtATime(view.cautions()).stream()
+                  .map(c -> new CautionCard(c, desk.words(), () -> model.acknowledge(c.id())))
                   .toList());
+      long open = view.cautions().stream().filter(CautionCard.Caution::isOpen).count();
+      if (open > 1) {
+        cautions.getChildren().add(Words.label(desk.text("window.step.more-cautions", open - 1)));
+      }
     }
+  }
+
+  /** Those that were read, and the first that was not. */
+  private static List<CautionCard.Caution> oneAtATime(List<CautionCard.Caution> all) {
+    Optional<CautionCard.Caution> first =
+        all.stream().filter(CautionCard.Caution::isOpen).findFirst();
+    return all.stream().filter(c -> !c.isOpen() || first.filter(c::equals).isPresent()).toList();
   }
 
   private void showQuestions(List<StepView.Asked> asked) {
@@ -290,6 +298,17 @@ public final class StepScreen implements Screen {
     }
     rows.show(view);
     present(readingTable, !covered && !view.readings().isEmpty());
+  }
+
+  /** Made once for a step, so that what is typed stays. */
+  private void showEntries(boolean moved, boolean covered) {
+    if (moved) {
+      entries.getChildren().setAll(new EntriesView(model.step(), model, desk.words()));
+    } else {
+      entries.getChildren().forEach(view -> ((EntriesView) view).refresh());
+    }
+    boolean asks = entries.getChildren().stream().anyMatch(view -> ((EntriesView) view).asks());
+    present(entries, asks && !covered);
   }
 
   private void showBench() {

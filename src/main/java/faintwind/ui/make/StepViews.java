@@ -1,5 +1,6 @@
 package faintwind.ui.make;
 
+import faintwind.guide.CautionQuestions;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
@@ -37,6 +38,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** Puts a step, its checklist and what was entered into the words of a {@link StepView}. */
@@ -45,11 +47,18 @@ final class StepViews {
   private final Checklist checklist;
   private final ClockWords clocks;
   private final TroubleWords troubles;
+  private final Supplier<String> who;
   private final ReadingWords readings;
   private final MeterWords meters;
 
-  StepViews(Messages words, Checklist checklist) {
+  /**
+   * Words of an instrument.
+   *
+   * @param who is at the window
+   */
+  StepViews(Messages words, Checklist checklist, Supplier<String> who) {
     this.words = words;
+    this.who = who;
     this.checklist = checklist;
     clocks = new ClockWords(words);
     troubles = new TroubleWords(words, checklist);
@@ -119,7 +128,8 @@ final class StepViews {
         caution.source(),
         read.map(r -> words.text("window.step.read", r.who(), DateText.minute(words, r.at())))
             .orElse(""),
-        false);
+        false,
+        CautionQuestions.of(caution, checklist, situation.state(), who.get()));
   }
 
   private Instruction instruction(Step step, Situation situation, Cover cover) {

@@ -1,15 +1,20 @@
 package faintwind.ui.part;
 
+import faintwind.guide.checklist.Caution.Ask;
+import faintwind.message.Messages;
 import faintwind.ui.fold.ProseButton;
+import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /**
- * One caution, in the reading order before the instruction. Its first words say the kind. One
- * button, "I have read this"; there is none that answers all.
+ * One caution, in the reading order before the instruction. Its first words say the kind. A short
+ * question is answered from its text, once an instrument and person; after that one button says "I
+ * have read this". There is none that answers all.
  */
 public final class CautionCard extends VBox {
 
@@ -22,9 +27,16 @@ public final class CautionCard extends VBox {
    * @param source where it comes from
    * @param read who read it and when; empty where nobody has
    * @param refusal whether the way ends here, so that there is no button
+   * @param ask the question to be answered; where there is none, reading it is enough
    */
   public record Caution(
-      String id, String kind, String text, String source, String read, boolean refusal) {
+      String id,
+      String kind,
+      String text,
+      String source,
+      String read,
+      boolean refusal,
+      Optional<Ask> ask) {
 
     /** Whether it waits for an answer. */
     public boolean isOpen() {
@@ -32,7 +44,7 @@ public final class CautionCard extends VBox {
     }
   }
 
-  public CautionCard(Caution caution, String readThis, Runnable acknowledge) {
+  public CautionCard(Caution caution, Messages words, Runnable acknowledge) {
     getStyleClass().addAll("caution", "row");
     setId("caution-" + caution.id());
     Mark mark = caution.isOpen() ? Mark.BLOCKED : Mark.DONE;
@@ -41,22 +53,44 @@ public final class CautionCard extends VBox {
     Label text = Words.label(caution.text());
     Label source = Words.label(caution.source(), "fine", "soft");
     getChildren().addAll(head, text);
-    VBox words = new VBox(source);
-    HBox.setHgrow(words, Priority.ALWAYS);
-    HBox foot = Boxes.row("caution-foot", words);
+    VBox below = new VBox(source);
+    HBox.setHgrow(below, Priority.ALWAYS);
+    HBox foot = Boxes.row("caution-foot", below);
     getChildren().add(foot);
     if (!caution.isOpen()) {
       getStyleClass().add("caution-read");
-      words.getChildren().add(Words.label(caution.read(), "fine", "soft"));
+      below.getChildren().add(Words.label(caution.read(), "fine", "soft"));
+    } else if (!caution.refusal() && caution.ask().isPresent()) {
+      getChildren().add(question(caution, caution.ask().get(), words, acknowledge));
     } else if (!caution.refusal()) {
-      Button button = new ProseButton(readThis);
-      button.setId("caution-" + caution.id() + "-read");
-      button.setAccessibleText(readThis + ": " + caution.kind() + ". " + caution.text());
-      button.setOnAction(event -> acknowledge.run());
-      foot.getChildren().add(button);
+      foot.getChildren().add(button(caution, words.text("window.step.read-this"), acknowledge));
     }
     // The focus comes to the text: the button is one step further, so that no key passes it by.
     setFocusTraversable(caution.isOpen());
     setAccessibleText(caution.kind() + ". " + caution.text() + " " + caution.source());
+  }
+
+  private static Button button(Caution caution, String said, Runnable acknowledge) {
+    Button button = new ProseButton(said);
+    button.setId("caution-" + caution.id() + "-read");
+    button.setAccessibleText(said + ": " + caution.kind() + ". " + caution.text());
+    button.setOnAction(event -> acknowledge.run());
+    return button;
+  }
+
+  /** The answers, the right one at a place that its caution decides: nobody learns where. */
+  private static VBox question(Caution caution, Ask ask, Messages words, Runnable acknowledge) {
+    Label again = Words.label(words.text("window.step.read-again"), "mark-attention");
+    Boxes.present(again, false);
+    FlowPane answers = new FlowPane(12, 8);
+    for (int i = 0; i < ask.wrong().size(); i++) {
+      Button wrong = new ProseButton(ask.wrong().get(i));
+      wrong.setId("caution-" + caution.id() + "-not-" + (i + 1));
+      wrong.setOnAction(event -> Boxes.present(again, true));
+      answers.getChildren().add(wrong);
+    }
+    int place = Math.floorMod(caution.text().hashCode(), ask.wrong().size() + 1);
+    answers.getChildren().add(place, button(caution, ask.right(), acknowledge));
+    return Boxes.column("caution-ask", Words.label(ask.question(), "semibold"), answers, again);
   }
 }

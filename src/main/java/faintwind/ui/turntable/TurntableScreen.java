@@ -1,6 +1,7 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.run.Direction;
+import faintwind.guide.checklist.Caution.Ask;
 import faintwind.record.Event;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
@@ -197,10 +198,13 @@ public final class TurntableScreen extends DataScreen {
             text("turntable.caution.text"),
             text("turntable.caution.source"),
             read,
-            false);
-    cautions
-        .getChildren()
-        .setAll(new CautionCard(caution, text("turntable.caution.read"), this::cautionRead));
+            false,
+            Optional.of(
+                new Ask(
+                    text("turntable.caution.ask"),
+                    text("turntable.caution.right"),
+                    List.of(text("turntable.caution.not-1"), text("turntable.caution.not-2")))));
+    cautions.getChildren().setAll(new CautionCard(caution, desk().words(), this::cautionRead));
     Boxes.present(body, !caution.isOpen());
   }
 

@@ -208,4 +208,21 @@ class RunsTableTest {
           throw new AssertionError(problems.toString());
         });
   }
+
+  @Test
+  void whatTheChainCannotHandOnIsLeftOutAndTold() throws IOException {
+    String rows = Files.readString(folder.resolve("a.csv")).replace("delta_K", "signal_uV");
+    Files.writeString(folder.resolve("a.csv"), rows.replace("\n50,30\n", "\n50,32767\n"));
+    Files.writeString(folder.resolve("b.csv"), rows);
+    String table = HEAD + "s,a.csv,still,,,,,,,20\nt,b.csv,reference,,,,,,0.5,20\n";
+    Files.writeString(folder.resolve("runs.csv"), table);
+    Files.writeString(folder.resolve("chain.json"), "{\"range\": 20000, \"bits\": 16}");
+    Checked<RunsTable> read = RunsTable.read(folder.resolve("runs.csv"));
+    assertThat(read.problems()).extracting(Problem::id).containsExactly("file.beyond-chain");
+    assertThat(ok(read).runSet().runs().get(0).recording().signal().values())
+        .hasSize(100)
+        .containsOnly(30);
+    Files.writeString(folder.resolve("chain.json"), "{\"range\": 2}");
+    assertThat(RunsTable.read(folder.resolve("runs.csv")).isOk()).isFalse();
+  }
 }

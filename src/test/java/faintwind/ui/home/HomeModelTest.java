@@ -134,6 +134,60 @@ class HomeModelTest {
     assertThat(home.next().get().mark()).isEqualTo(Mark.READY);
   }
 
+  @Test
+  void theButtonOpensTheRowThatHasTheFocus() throws Exception {
+    Cellar.begin("Attic").design().into(folder, "a");
+    Cellar.begin("Zinc door").design().before("glue-heater").open("glue-heater").into(folder, "z");
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    assertThat(home.next().get().sentence()).startsWith("Zinc door: ");
+    home.select(folder.resolve("a"));
+    assertThat(home.next().get().sentence()).startsWith("Attic: ");
+    home.next().get().act().orElseThrow().run().run();
+    assertThat(opened)
+        .singleElement()
+        .satisfies(s -> assertThat(s.view().state().name()).hasValue("Attic"));
+  }
+
+  @Test
+  void aClockThatRunsShowsItsTimeBesideWhatCanBeDone() throws Exception {
+    Cellar.begin("Attic")
+        .design()
+        .before("coat-parts")
+        .open("coat-parts")
+        .cautions("coat-parts")
+        .clock("coat-parts", 24 * 3600, 21 * 60)
+        .into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    assertThat(home.view().get().lines().get(0).next().detail())
+        .isEqualTo("A clock runs meanwhile: 3 h to go.");
+  }
+
+  @Test
+  void whatFitsIntoTheTimeIsPlannedOverAllInstrumentsAndOpensThem() throws Exception {
+    Cellar.begin("Attic").into(folder, "a");
+    Cellar.begin("Zinc door").design().before("coat-parts").open("coat-parts").into(folder, "z");
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    home.today().typed().set("45");
+    home.today().ask();
+    TodayModel.Plan plan = home.today().plan().get().orElseThrow();
+    assertThat(plan.title()).startsWith("In 45 minutes: ");
+    assertThat(plan.steps().get(0).text())
+        .isEqualTo("Zinc door: Coat junctions and leads, about 20 min");
+    assertThat(plan.steps().stream().map(TodayModel.Line::text))
+        .anyMatch(text -> text.startsWith("Attic: "));
+    assertThat(String.join("\n", plan.more()))
+        .contains("Tools: ", "fine brush", "Zinc door: The first coat dries");
+    TodayModel.opening(plan.steps().get(0), home::open).run();
+    assertThat(opened).hasSize(1);
+
+    home.today().typed().set("an hour");
+    home.today().ask();
+    assertThat(home.today().plan().get()).isEmpty();
+    assertThat(home.today().remark().get()).isEqualTo("Type whole minutes, up to 600.");
+  }
+
   private static List<String> names(HomeModel home) {
     return home.view().get().lines().stream().map(HomeView.Line::name).toList();
   }
