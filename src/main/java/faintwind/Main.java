@@ -66,7 +66,7 @@ public final class Main {
         return Optional.of(world);
       }
       if (cause instanceof UncheckedIOException world) {
-        return Optional.of(world.getCause());
+        return Optional.ofNullable(world.getCause());
       }
     }
     return Optional.empty();

@@ -84,9 +84,9 @@ public final class RowText {
       if (begins && c != '"') {
         boolean sign = c == '+' || c == '-';
         boolean number = sign && i + 1 < row.length() && Character.isDigit(row.charAt(i + 1));
-        suspect = FORMULA.indexOf(c) >= 0 && !number || number && !isNumberAt(row, i);
+        suspect = number ? !isNumberAt(row, i) : FORMULA.indexOf(c) >= 0;
       }
-      begins = c == ',' || begins && c == '"';
+      begins = c == ',' || (begins && c == '"');
     }
     return suspect ? harmlessCells(row) : row;
   }

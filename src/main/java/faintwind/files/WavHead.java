@@ -1,7 +1,6 @@
 package faintwind.files;
 
 import faintwind.message.Checked;
-import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.EOFException;
@@ -95,16 +94,17 @@ record WavHead(Form form, int channels, int rate_Hz, long frames) {
     }
     Form form = new Form(code == 3, bits);
     boolean even = (format.getShort(12) & 0xFFFF) == channels * form.bytes();
-    if (code != 1 && code != 3 || !form.known() || !even) {
+    boolean plain = code == 1 || code == 3;
+    if (!plain || !form.known() || !even) {
       return refused("wav.format", where, code + ", " + bits);
     }
     if (channels < 1 || channels > MOST_CHANNELS) {
       return refused("wav.not-a-recording", where, "");
     }
     if (rate_Hz < LEAST_HZ || rate_Hz > MOST_HZ) {
-      return refused("wav.rate", where, Numerals.places(UNKNOWN & rate_Hz, 0));
+      return refused("wav.rate", where, Integer.toUnsignedString(rate_Hz));
     }
-    long frames = length == UNKNOWN ? TO_THE_END : length / (channels * form.bytes());
+    long frames = length == UNKNOWN ? TO_THE_END : length / ((long) channels * form.bytes());
     return Checked.ok(new WavHead(form, channels, rate_Hz, frames));
   }
 

@@ -25,8 +25,12 @@ import org.junit.jupiter.api.io.TempDir;
 class ClicksCommandTest {
   private static final int RATE_HZ = 8000;
   private static final String TABLE =
-      "# noted at the bench\nrun,file,kind,turns,turns_time_s,note\n"
-          + "a,a.csv,spin,7,8,\"one, two\"\nb,a.csv,still,,,\n";
+      """
+      # noted at the bench
+      run,file,kind,turns,turns_time_s,note
+      a,a.csv,spin,7,8,"one, two"
+      b,a.csv,still,,,
+      """;
 
   @TempDir Path folder;
 

@@ -1,6 +1,8 @@
 package faintwind.fuzz;
 
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -21,6 +23,7 @@ import java.util.stream.Stream;
  * <p>Also a program of its own: {@code FuzzRun COUNT SEED FOLDER}.
  */
 public final class FuzzRun {
+  private static final ThreadMXBean CLOCK = ManagementFactory.getThreadMXBean();
   private static final long MOST_NS = 5_000_000_000L;
 
   private final Path work;
@@ -30,8 +33,8 @@ public final class FuzzRun {
   private final Map<Reader, Path> places = new EnumMap<>(Reader.class);
   private final Map<String, Integer> findings = new ConcurrentSkipListMap<>();
   private final List<Reader> draw = new ArrayList<>();
-  private final long[] spent_ns = new long[Reader.values().length];
-  private final int[] given = new int[Reader.values().length];
+  private final Map<Reader, Integer> given = new ConcurrentSkipListMap<>();
+  private final Map<Reader, Long> spent_ns = new ConcurrentSkipListMap<>();
 
   FuzzRun(Path work, Path kept, long seed) throws IOException {
     this.work = work;
@@ -46,6 +49,10 @@ public final class FuzzRun {
         draw.add(reader);
       }
     }
+  }
+
+  private int count() {
+    return given.values().stream().mapToInt(n -> n).sum();
   }
 
   /** What was found, by reader and kind, with how often. */
@@ -68,16 +75,16 @@ public final class FuzzRun {
 
   /** Gives it; what came through, if anything did. */
   Optional<Throwable> finding(Reader reader, byte[] bytes) throws IOException {
-    long begun = System.nanoTime();
+    long begun = CLOCK.getCurrentThreadCpuTime(); // others may take the computer's time
     Optional<Throwable> through = Optional.empty();
     try {
       given(reader, bytes);
     } catch (IOException | RuntimeException | Error e) {
       through = Optional.of(e);
     }
-    long lasted = System.nanoTime() - begun;
-    spent_ns[reader.ordinal()] += lasted;
-    given[reader.ordinal()]++;
+    long lasted = CLOCK.getCurrentThreadCpuTime() - begun;
+    spent_ns.merge(reader, lasted, Long::sum);
+    given.merge(reader, 1, Integer::sum);
     if (through.isPresent() || lasted > MOST_NS) {
       keep(reader, bytes, through.map(FuzzRun::kind).orElse("over five seconds"));
     }
@@ -146,7 +153,7 @@ public final class FuzzRun {
     int still = 0;
     while (worker.isAlive()) {
       worker.join(1000);
-      int now = Arrays.stream(run.given).sum();
+      int now = run.count();
       still = now == before ? still + 1 : 0;
       if (now / 50_000 > before / 50_000) {
         System.out.printf(
@@ -161,15 +168,14 @@ public final class FuzzRun {
     }
     System.out.printf(
         "%d inputs in %.0f s, seed %s, largest memory %d MB%n",
-        Arrays.stream(run.given).sum(),
+        run.count(),
         (System.nanoTime() - begun) * 1e-9,
         arguments[1],
         Runtime.getRuntime().maxMemory() >> 20);
     for (Reader reader : Reader.values()) {
-      int given = Math.max(1, run.given[reader.ordinal()]);
-      System.out.printf(
-          "%-14s %8d  %7.0f us each%n",
-          reader, run.given[reader.ordinal()], run.spent_ns[reader.ordinal()] / 1e3 / given);
+      int given = run.given.getOrDefault(reader, 0);
+      double each_us = run.spent_ns.getOrDefault(reader, 0L) / 1e3 / Math.max(1, given);
+      System.out.printf("%-14s %8d  %7.0f us each%n", reader, given, each_us);
     }
     System.out.println("findings: " + run.findings());
   }

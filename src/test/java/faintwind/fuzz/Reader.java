@@ -36,6 +36,7 @@ import java.util.OptionalDouble;
  * <p>{@code file}: its name in the folder it is read from; {@code weight}: how often it gets an
  * input, so that slow readers do not eat the time of the others.
  */
+@SuppressWarnings("ImmutableEnumChecker") // a function without a state
 enum Reader {
   RUNS_TABLE("runs.csv", 200, RunsTable::read),
   RUNS_ANYWHERE("runs.csv", 50, p -> RunsTable.readAnywhere(p, Optional.empty())),

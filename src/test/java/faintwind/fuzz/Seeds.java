@@ -16,6 +16,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
 import javax.sound.sampled.AudioFileFormat;
@@ -43,6 +44,10 @@ final class Seeds {
       rows.append(i).append(",30.").append(i % 10).append('\n');
     }
     Files.writeString(folder.resolve("a.csv"), rows);
+  }
+
+  /** An instrument's folder, for those that read one. */
+  private void begin() throws IOException {
     InstrumentFolder instrument = new InstrumentFolder(folder);
     for (int i = 0; i < 4; i++) {
       instrument.append(List.of(entry("e" + i, i == 0 ? created() : note("seen " + i))));
@@ -63,6 +68,9 @@ final class Seeds {
   }
 
   byte[] of(Reader reader) throws IOException {
+    if (Set.of(Reader.JOURNAL, Reader.INSTRUMENT, Reader.ARCHIVE).contains(reader)) {
+      begin();
+    }
     return switch (reader) {
       case RUNS_TABLE, RUNS_ANYWHERE, CHECK_TABLE -> bytes(TABLE);
       case RUN_FILE, LOG, FIRST_LINES -> Files.readAllBytes(EXAMPLES.resolve("log.csv"));

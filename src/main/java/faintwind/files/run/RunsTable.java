@@ -219,10 +219,17 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       return kept.signal().isEmpty() ? timed : new RunFile.Timed(kept, timed.clock());
     }
 
-    /** Whether a file that is there lies neither beside the table nor below it, links followed. */
+    /**
+     * Whether a file that is there lies neither beside the table, nor below it, nor with the table
+     * of another session in a folder beside; links are followed.
+     */
     private boolean isOutside(Path file) throws IOException {
       Path folder = AtomicFile.folderOf(table.toRealPath());
-      return !file.toRealPath().startsWith(folder);
+      Path holder = AtomicFile.folderOf(file.toRealPath());
+      boolean session =
+          AtomicFile.folderOf(holder).equals(AtomicFile.folderOf(folder))
+              && Files.isRegularFile(holder.resolve("runs.csv"));
+      return !holder.startsWith(folder) && !session;
     }
 
     private Optional<RunFile.Timed> readRecording(RunRow row) throws IOException {

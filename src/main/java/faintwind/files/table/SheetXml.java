@@ -29,10 +29,8 @@ final class SheetXml {
     PushbackInputStream in = new PushbackInputStream(part, 2);
     byte[] mark = in.readNBytes(2);
     in.unread(mark);
-    boolean wide =
-        mark.length == 2
-            && (mark[0] == (byte) 0xFE && mark[1] == (byte) 0xFF
-                || mark[0] == (byte) 0xFF && mark[1] == (byte) 0xFE);
+    int both = mark.length < 2 ? 0 : (mark[0] & 0xFF) << 8 | (mark[1] & 0xFF);
+    boolean wide = both == 0xFEFF || both == 0xFFFE;
     Charset charset = wide ? StandardCharsets.UTF_16 : StandardCharsets.UTF_8;
     return new InputStreamReader(in, charset.newDecoder());
   }

@@ -90,6 +90,16 @@ class RunsTableTest {
       assertThat(allowed.problems()).extracting(Problem::id).contains("runs.file-outside-unread");
       assertThat(allowed.problems().toString()).doesNotContain("root");
     }
+    Path session = Files.createDirectory(folder.resolve("earlier"));
+    Files.copy(folder.resolve("a.csv"), session.resolve("a.csv"));
+    Files.writeString(table, "run,file,kind\na,../earlier/a.csv,still\n");
+    assertThat(RunsTable.read(table).problems())
+        .extracting(Problem::id)
+        .contains("runs.file-elsewhere");
+    Files.writeString(session.resolve("runs.csv"), "run,file,kind\n");
+    assertThat(RunsTable.read(table).problems())
+        .extracting(Problem::id)
+        .doesNotContain("runs.file-elsewhere");
     Files.writeString(table, "run,file,kind\na,../a.csv,still\nb,../a.csv,still\n");
     assertThat(RunsTable.readAnywhere(table, Optional.empty()).problems())
         .extracting(Problem::id)
