@@ -65,6 +65,9 @@ public final class ListenCommand implements Callable<Integer> {
       descriptionKey = "faintwind.convert.average-s")
   private @Nullable Double average_s;
 
+  @Option(names = "--decimal-comma", descriptionKey = "faintwind.convert.decimal-comma")
+  private boolean decimalComma;
+
   @Option(names = "--no-raw", descriptionKey = "faintwind.listen.no-raw")
   private boolean withoutRaw;
 
@@ -149,6 +152,9 @@ public final class ListenCommand implements Callable<Integer> {
     ListenNews news = new ListenNews(terminal);
     if (what.speed().isPresent()) {
       news.begin(ready.head());
+    }
+    if (decimalComma) {
+      ready.recording().writeCommas();
     }
     ready.recording().listen(news);
     ready.typed().ifPresent(dialogue::begin);

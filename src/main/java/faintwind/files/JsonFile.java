@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.io.CharConversionException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -63,6 +64,10 @@ public final class JsonFile {
       String column = place == null ? "" : String.valueOf(place.getColumnNr());
       String reason = firstSentence(e.getOriginalMessage());
       return Checked.refused(Problem.error("json.syntax", line, reason, column));
+    } catch (CharConversionException e) {
+      // its first bytes look like another encoding, and are none
+      return Checked.refused(
+          Problem.error("json.syntax", where, firstSentence(String.valueOf(e.getMessage())), "1"));
     }
   }
 

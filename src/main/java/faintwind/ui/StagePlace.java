@@ -4,7 +4,9 @@ import faintwind.job.WindowPlace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
@@ -13,7 +15,8 @@ final class StagePlace {
   private StagePlace() {}
 
   static void restore(Stage stage, Path folder) {
-    place(folder).filter(StagePlace::isOnAScreen).ifPresent(place -> put(stage, place));
+    // a screen that was taken away takes no window with it
+    place(folder).map(place -> place.on(screens())).ifPresent(place -> put(stage, place));
   }
 
   private static Optional<WindowPlace> place(Path folder) {
@@ -25,10 +28,12 @@ final class StagePlace {
     }
   }
 
-  /** A screen that was taken away takes no window with it. */
-  private static boolean isOnAScreen(WindowPlace place) {
-    return !Screen.getScreensForRectangle(place.left(), place.top(), place.width(), place.height())
-        .isEmpty();
+  /** What windows may cover, the first screen first. */
+  private static List<WindowPlace.Area> screens() {
+    return Stream.concat(Stream.of(Screen.getPrimary()), Screen.getScreens().stream())
+        .map(Screen::getVisualBounds)
+        .map(b -> new WindowPlace.Area(b.getMinX(), b.getMinY(), b.getWidth(), b.getHeight()))
+        .toList();
   }
 
   private static void put(Stage stage, WindowPlace place) {

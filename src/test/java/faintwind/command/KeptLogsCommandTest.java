@@ -162,4 +162,13 @@ class KeptLogsCommandTest {
     }
     assertThat(enteredSince(before)).isEmpty();
   }
+
+  @Test
+  void theRawStreamBesideAnEnteredRecordingIsNoStranger() throws IOException {
+    Path runs = folder.resolve("runs/first-session");
+    Files.writeString(runs.resolve("session.raw.1.gz"), "packed");
+    Files.writeString(runs.resolve("stranger.raw.1.gz"), "packed");
+    shell.run("check", folder);
+    assertThat(shell.said()).contains("stranger.raw.1.gz").doesNotContain("session.raw");
+  }
 }

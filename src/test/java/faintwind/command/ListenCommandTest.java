@@ -195,4 +195,16 @@ class ListenCommandTest {
         listened("in.txt", dated.toString(), "2019-03-01 10:00:00,1\n2019-03-01 10:00:02,1\n");
     assertThat(foreign.get(1)).startsWith("# start: 2019-03-01T10:00");
   }
+
+  @Test
+  void commasForASpreadsheetConvertAgain() throws IOException {
+    String log = path("log.csv");
+    String source = "virtual:?seed=2&pace=100000&speed_m_s=0.4";
+    Ended ended = run("", "listen", source, "--decimal-comma", "--out", log, "--for-s", "60");
+    assertThat(ended.code()).isZero();
+    assertThat(lines("log.csv").get(1)).startsWith("# source: virtual:?seed=2");
+    assertThat(lines("log.csv").get(3)).isEqualTo("time_s;delta_K;air_C;supply_V;gap");
+    assertThat(lines("log.csv").get(9)).matches("\\d+(,\\d+)?(;\\d+(,\\d+)?){3};");
+    assertThat(run("", "convert", CALIBRATION, log, "--out", path("speeds.csv")).code()).isZero();
+  }
 }

@@ -141,6 +141,7 @@ class NothingUnaskedTest {
     silent("survey", example("places"));
     silent("opening", "--shape", "round", "--width-mm", "315", "--out", out("o.csv"));
     silent("flow", example("points"));
+    silent("list", temp);
     silent("check", folder);
     silent("size", example("design"), "--json");
     silent("clicks", ClicksCommandTest.beat(temp), "--per-turn", 4);

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.ConcurrentSkipListMap;
 import java.util.stream.Stream;
 
 /**
@@ -27,7 +28,7 @@ public final class FuzzRun {
   private final Random random;
   private final Map<Reader, byte[]> seeds = new EnumMap<>(Reader.class);
   private final Map<Reader, Path> places = new EnumMap<>(Reader.class);
-  private final Map<String, Integer> findings = new java.util.TreeMap<>();
+  private final Map<String, Integer> findings = new ConcurrentSkipListMap<>();
   private final List<Reader> draw = new ArrayList<>();
   private final long[] spent_ns = new long[Reader.values().length];
   private final int[] given = new int[Reader.values().length];
@@ -147,6 +148,11 @@ public final class FuzzRun {
       worker.join(1000);
       int now = Arrays.stream(run.given).sum();
       still = now == before ? still + 1 : 0;
+      if (now / 50_000 > before / 50_000) {
+        System.out.printf(
+            "%d inputs in %.0f s, findings %s%n",
+            now, (System.nanoTime() - begun) * 1e-9, run.findings());
+      }
       before = now;
       if (still == 20) {
         System.out.println("HANGS: " + Arrays.toString(worker.getStackTrace()));

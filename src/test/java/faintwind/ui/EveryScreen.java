@@ -149,6 +149,9 @@ final class EveryScreen {
     stop.accept("turntable");
     for (String way : List.of("plan", "live", "file", "typed")) {
       fire("#turntable-way-" + way);
+      if (way.equals("typed")) {
+        fire("#turntable-add-flow");
+      }
       stop.accept("turntable-" + way);
     }
     place(Place.FORMULA);
@@ -185,6 +188,9 @@ final class EveryScreen {
     stop.accept("live-warm");
     fire("#live-spin");
     stop.accept("live-spin");
+    fire("#live-wrong");
+    await("#went-wrong");
+    stop.accept("live-wrong");
     journey.close();
   }
 

@@ -30,13 +30,16 @@ public final class BeatTimes {
   private final double[] times_s;
   private final Set<Double> setAside_s;
   private final int marksPerTurn;
+  private final double resolution_s;
   private final double usual_s;
   private final List<TurnMark> marks;
 
-  private BeatTimes(double[] times_s, Set<Double> setAside_s, int marksPerTurn) {
+  private BeatTimes(
+      double[] times_s, Set<Double> setAside_s, int marksPerTurn, double resolution_s) {
     this.times_s = times_s;
     this.setAside_s = setAside_s;
     this.marksPerTurn = marksPerTurn;
+    this.resolution_s = resolution_s;
     this.usual_s = usualGap(Arrays.stream(times_s).filter(t -> !setAside_s.contains(t)).toArray());
     this.marks = List.copyOf(steady(counted()));
   }
@@ -49,16 +52,22 @@ public final class BeatTimes {
    *     that is not finite, no stretch in which the arm keeps its pace, too many marks missing
    */
   public static Checked<BeatTimes> of(List<Double> times_s, int marksPerTurn) {
-    return of(times_s, Set.of(), marksPerTurn);
+    return of(times_s, Set.of(), marksPerTurn, 0);
   }
 
   /**
-   * The same with sounds that do not keep the beat: shown as doubled where they are few.
+   * The same of clicks that were heard, with sounds that do not keep the beat: shown as doubled
+   * where they are few.
    *
-   * @param setAside_s when they came, s
+   * @param setAside_s when those came, s
    */
-  public static Checked<BeatTimes> of(
+  public static Checked<BeatTimes> heard(
       List<Double> times_s, Set<Double> setAside_s, int marksPerTurn) {
+    return of(times_s, setAside_s, marksPerTurn, EnergyBins.BIN_S);
+  }
+
+  private static Checked<BeatTimes> of(
+      List<Double> times_s, Set<Double> setAside_s, int marksPerTurn, double resolution_s) {
     if (marksPerTurn < 1) {
       return Checked.refused(
           Problem.error("beat.per-turn", Where.NOWHERE, String.valueOf(marksPerTurn)));
@@ -78,7 +87,7 @@ public final class BeatTimes {
       return Checked.refused(
           Problem.error("beat.too-few", Where.NOWHERE, String.valueOf(times_s.size())));
     }
-    return new BeatTimes(sorted, shown, marksPerTurn).checked();
+    return new BeatTimes(sorted, shown, marksPerTurn, resolution_s).checked();
   }
 
   private Checked<BeatTimes> checked() {
@@ -139,7 +148,8 @@ public final class BeatTimes {
   private Checked<BeatTimes> again(List<Double> all) {
     Set<Double> aside = new HashSet<>(setAside_s);
     aside.retainAll(all);
-    return of(all.stream().filter(t -> !aside.contains(t)).toList(), aside, marksPerTurn);
+    List<Double> beat = all.stream().filter(t -> !aside.contains(t)).toList();
+    return of(beat, aside, marksPerTurn, resolution_s);
   }
 
   /** Those that count. */
@@ -173,8 +183,9 @@ public final class BeatTimes {
     }
     Steadiness steady = Steadiness.of(sure, marksPerTurn);
     double lasted_s = last.time_s() - first.time_s();
-    return new Turning(
-        turns, Uncertain.of(lasted_s, steady.u_s(lasted_s)), first.time_s(), last.time_s(), steady);
+    // each of the two times is known to its resolution, evenly within it (JCGM 100:2008, 4.3.7)
+    double u_s = Math.hypot(steady.u_s(lasted_s), resolution_s / Math.sqrt(6));
+    return new Turning(turns, Uncertain.of(lasted_s, u_s), first.time_s(), last.time_s(), steady);
   }
 
   /**

@@ -64,11 +64,11 @@ final class PlanRules {
   /** Names what keeps the plan from a wanted end of the range, and what would reach it. */
   private static Problem cut(
       String id, Optional<Candidates.Limit> limit, double reached_m_s, PlanWish wish) {
-    String why = limit.map(l -> "." + l.name().toLowerCase(Locale.ROOT)).orElse("");
+    String why = limit.map(l -> l.name().toLowerCase(Locale.ROOT)).orElse("time");
     double wanted = wish.most_m_s();
     double radius = wanted * wanted / OwnChoices.MOST_INWARD_M_S2;
     return Problem.warning(
-        id + "cut" + why,
+        id + why,
         Where.NOWHERE,
         Numerals.places(reached_m_s, 2),
         Numerals.places(OwnChoices.MOST_INWARD_M_S2, 0),
@@ -98,10 +98,10 @@ final class PlanRules {
     double slowest = speeds.get(0);
     double fastest = speeds.get(speeds.size() - 1);
     if (slowest > 1.3 * wish.least_m_s()) {
-      notes.add(cut("plan.slow-", candidates.limit(wish.least_m_s()), slowest, wish));
+      notes.add(cut("plan.slow-cut.", candidates.limit(wish.least_m_s()), slowest, wish));
     }
     if (fastest < wish.most_m_s() / 1.3) {
-      notes.add(cut("plan.fast-", candidates.limit(wish.most_m_s()), fastest, wish));
+      notes.add(cut("plan.fast-cut.", candidates.limit(wish.most_m_s()), fastest, wish));
     }
     if (request.arm().way().kind() == DataWay.Kind.FILMED_METER) {
       double readings = plan.total_s() / request.response().step_s();

@@ -17,6 +17,11 @@ public record Possible(double mostSignal, double most_V) {
   /** A heater of this build is fed by a few volts. */
   public static final double MOST_SUPPLY_V = 60;
 
+  /** More than any thermocouple letter gives (from memory: type E, some 81 µV/K at the most). */
+  private static final double STEEPEST_V_K = 100e-6;
+
+  private static final double ENDLESS = Double.POSITIVE_INFINITY;
+
   /** A supply that is off may read a little below 0. */
   private static final double LEAST_SUPPLY_V = -1;
 
@@ -29,19 +34,33 @@ public record Possible(double mostSignal, double most_V) {
     return new Possible(most, MOST_SUPPLY_V);
   }
 
+  /** Of what the chain can hand on: its range, its bits, its thermocouple's voltage. */
+  public static Possible of(SignalUnit unit, SignalChain chain) {
+    if (chain.input() == SignalChain.Input.COMPENSATED_C) {
+      return of(unit);
+    }
+    double most = Math.min(of(unit).mostSignal, chain.resolution().range().orElse(ENDLESS));
+    OptionalInt bits = chain.resolution().bits();
+    if (unit == SignalUnit.SIGNAL_COUNTS && bits.isPresent()) {
+      most = Math.min(most, Math.pow(2, bits.getAsInt()));
+    }
+    if (unit.perVolt().isPresent() && chain.thermocouple().isPresent()) {
+      double gain = chain.gain().orElse(ENDLESS);
+      double volts = gain * MOST_DELTA_K * STEEPEST_V_K;
+      double offset = Math.abs(chain.offset().orElse(0));
+      most = Math.min(most, offset + unit.perVolt().getAsDouble() * volts);
+    }
+    return new Possible(most, MOST_SUPPLY_V);
+  }
+
   /** Of what a calibration says of its signal and the chain it came through. */
   public static Possible of(SignalPath path) {
-    SignalChain chain = path.chain();
-    double byBalls = Math.abs(chain.offset().orElse(0)) + MOST_DELTA_K * Math.abs(path.perKelvin());
-    OptionalInt bits = chain.resolution().bits();
-    double byBits =
-        path.unit() == SignalUnit.SIGNAL_COUNTS && bits.isPresent()
-            ? Math.pow(2, bits.getAsInt())
-            : Double.POSITIVE_INFINITY;
-    double byRange = chain.resolution().range().orElse(Double.POSITIVE_INFINITY);
-    boolean compensated = chain.input() == SignalChain.Input.COMPENSATED_C;
-    double most = compensated ? MOST_DELTA_K : Math.min(byBalls, Math.min(byBits, byRange));
-    return new Possible(most, MOST_SUPPLY_V);
+    Possible byChain = of(path.unit(), path.chain());
+    double offset = Math.abs(path.chain().offset().orElse(0));
+    double byBalls = offset + MOST_DELTA_K * Math.abs(path.perKelvin());
+    return path.chain().input() == SignalChain.Input.COMPENSATED_C
+        ? byChain
+        : new Possible(Math.min(byChain.mostSignal, byBalls), MOST_SUPPLY_V);
   }
 
   /**

@@ -2,6 +2,7 @@ package faintwind.calibration.run;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What one run file holds, in SI where the quantity is known and in the file's own unit for the
@@ -49,6 +50,20 @@ public record Recording(
         part(relativeHumidity, from_s, to_s),
         part(supply_V, from_s, to_s),
         start);
+  }
+
+  /** The same without what the signal cannot have been. */
+  public Recording within(Possible possible) {
+    int[] kept =
+        IntStream.range(0, signal.size())
+            .filter(i -> possible.allowsSignal(signal.value(i)))
+            .toArray();
+    return kept.length == signal.size()
+        ? this
+        : with(
+            Series.of(
+                IntStream.of(kept).mapToDouble(signal::time_s).toArray(),
+                IntStream.of(kept).mapToDouble(signal::value).toArray()));
   }
 
   /** The same with another signal. */

@@ -6,6 +6,7 @@ import faintwind.files.instrument.PackedFile.Manifest;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -98,7 +99,7 @@ public final class UnpackFolder {
       return whole
           ? Checked.ok(new Unpacked(folder, manifest.get().instrument(), manifest.get().head()))
           : Checked.refused(problems);
-    } catch (ZipException e) {
+    } catch (ZipException | EOFException e) {
       return refused("unpack.no-archive", String.valueOf(e.getMessage()));
     }
   }

@@ -80,8 +80,16 @@ public final class PlanFile {
           Problem.error("plan.newer-format", where.atColumn("format"), format, FORMAT));
     }
     SchemaCheck check = SchemaCheck.of("plan");
-    Checked<PlanTerms> terms =
-        PlanTerms.of(PlanTexts.read(node), field -> where.atColumn(field.path()));
+    Checked<PlanTerms> terms;
+    try {
+      terms = PlanTerms.of(PlanTexts.read(node), field -> where.atColumn(field.path()));
+    } catch (IllegalArgumentException incomplete) {
+      // something is missing that the terms cannot do without: the schema names it
+      List<Problem> shape = check.problems(node, where);
+      String why = String.valueOf(incomplete.getMessage());
+      return Checked.refused(
+          shape.isEmpty() ? List.of(Problem.error("plan.contradiction", where, why)) : shape);
+    }
     List<Problem> problems = check.problems(node, where, terms.problems());
     return problems.isEmpty()
         ? terms.then(known -> planned(node, known, where))

@@ -36,10 +36,12 @@ public final class RunFileWriter {
   private final FileChannel channel;
   private final LiveHead head;
   private final Columns columns;
+  private final TableForm form;
   private final RunRowText cells;
   private final StringBuilder text = new StringBuilder();
 
-  private RunFileWriter(FileChannel channel, LiveHead head, Columns columns) {
+  private RunFileWriter(FileChannel channel, LiveHead head, Columns columns, TableForm form) {
+    this.form = form;
     this.columns = columns;
     this.channel = channel;
     this.head = head;
@@ -53,10 +55,12 @@ public final class RunFileWriter {
    * @param head what the file holds
    * @param columns what is written beside what arrives
    * @param start when {@code time_s} was 0
+   * @param form what stands between its cells, and in its numbers
    */
   public static RunFileWriter begin(
-      OwnedFile target, LiveHead head, Columns columns, OffsetDateTime start) throws IOException {
-    RunFileWriter writer = new RunFileWriter(target.channel(), head, columns);
+      OwnedFile target, LiveHead head, Columns columns, OffsetDateTime start, TableForm form)
+      throws IOException {
+    RunFileWriter writer = new RunFileWriter(target.channel(), head, columns, form);
     writer.header(start);
     writer.sync();
     return writer;
@@ -68,14 +72,14 @@ public final class RunFileWriter {
     }
     text.append("# source: ").append(LogHead.excerpt(head.source())).append('\n');
     text.append(LogHead.START).append(' ').append(start).append('\n');
+    hand(text.toString());
     text.append(String.join(",", cells.names())).append(',');
     head.others().forEach(name -> text.append(RowText.harmless(name)).append(','));
     text.append(GAP);
     if (columns == Columns.WITH_SPEED) {
       text.append(',').append(String.join(",", SpeedWriter.COLUMNS));
     }
-    text.append('\n');
-    hand();
+    hand(form.row(text.toString()) + "\n");
   }
 
   /**
@@ -99,12 +103,11 @@ public final class RunFileWriter {
     if (columns == Columns.WITH_SPEED) {
       text.append(',').append(SpeedWriter.cells(speed.orElse(SpeedRow.BAD)));
     }
-    text.append('\n');
-    hand();
+    hand(form.row(text.toString()) + "\n");
   }
 
-  private void hand() throws IOException {
-    ByteBuffer bytes = ByteBuffer.wrap(text.toString().getBytes(StandardCharsets.UTF_8));
+  private void hand(String what) throws IOException {
+    ByteBuffer bytes = ByteBuffer.wrap(what.getBytes(StandardCharsets.UTF_8));
     text.setLength(0);
     long whole = channel.position();
     try {

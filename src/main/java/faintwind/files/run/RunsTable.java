@@ -3,6 +3,7 @@ package faintwind.files.run;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.NotCounted;
+import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
@@ -11,9 +12,11 @@ import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.SignalChain;
 import faintwind.calibration.run.Uncertain;
 import faintwind.files.AtomicFile;
+import faintwind.files.NumberCell;
 import faintwind.files.ProblemList;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -201,6 +204,21 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
       return read;
     }
 
+    /** Without what the chain cannot hand on. */
+    private RunFile.Timed possible(RunFile.Timed timed, String file) {
+      Recording read = timed.recording();
+      Possible possible = Possible.of(read.unit(), chain);
+      Recording kept = read.within(possible);
+      int left = read.signal().size() - kept.signal().size();
+      if (left > 0) {
+        String most = NumberCell.shown(possible.mostSignal()) + " " + read.unit().symbol();
+        Problem told =
+            Problem.warning("file.beyond-chain", Where.file(file), String.valueOf(left), most);
+        problems.add(kept.signal().isEmpty() ? told.as(Severity.ERROR) : told);
+      }
+      return kept.signal().isEmpty() ? timed : new RunFile.Timed(kept, timed.clock());
+    }
+
     /** Whether a file that is there lies neither beside the table nor below it, links followed. */
     private boolean isOutside(Path file) throws IOException {
       Path folder = AtomicFile.folderOf(table.toRealPath());
@@ -232,7 +250,9 @@ public record RunsTable(RunSet runSet, Map<String, Path> files) {
         read.problems().stream().filter(this::isNews).forEach(problems::add);
       }
       files.put(row.file(), path);
-      return read.fold((value, notes) -> Optional.of(value), (List<Problem> p) -> Optional.empty());
+      return read.fold(
+          (value, notes) -> Optional.of(possible(value, shown)),
+          (List<Problem> p) -> Optional.empty());
     }
   }
 }

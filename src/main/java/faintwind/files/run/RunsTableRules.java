@@ -150,6 +150,7 @@ final class RunsTableRules {
       String found = NumberCell.shown(arm.spinStop_s());
       problems.error("runs.spin-outside", row.where().atColumn("spin_stop_s"), found, first, last);
     }
+    firstClick(arm, row.where().atColumn("first_click_s"), problems);
     double spin_s = arm.spinStop_s() - arm.spinStart_s();
     if (arm.turnsTime_s().value() > 1.05 * spin_s) {
       problems.warning(
@@ -157,6 +158,23 @@ final class RunsTableRules {
           row.where().atColumn("turns_time_s"),
           NumberCell.shown(arm.turnsTime_s().value()),
           NumberCell.shown(spin_s));
+    }
+  }
+
+  /** A click before the arm turned, by more than a turn, or after it stopped is of another spin. */
+  private static void firstClick(ArmTurning arm, Where place, ProblemList problems) {
+    if (arm.firstClick_s().isEmpty()) {
+      return;
+    }
+    double click_s = arm.firstClick_s().getAsDouble();
+    double turn_s = arm.turnsTime_s().value() / Math.max(1, arm.turns());
+    if (click_s < arm.spinStart_s() - turn_s || click_s > arm.spinStop_s()) {
+      problems.error(
+          "runs.click-outside",
+          place,
+          NumberCell.shown(click_s),
+          NumberCell.shown(arm.spinStart_s()),
+          NumberCell.shown(arm.spinStop_s()));
     }
   }
 

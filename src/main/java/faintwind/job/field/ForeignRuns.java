@@ -51,14 +51,8 @@ public final class ForeignRuns {
         if (!(made instanceof Checked.Ok<Path> run)) {
           return Checked.refused(made.problems());
         }
-        names.put(
-            name,
-            table
-                .toAbsolutePath()
-                .getParent()
-                .relativize(run.value().toAbsolutePath())
-                .toString()
-                .replace('\\', '/'));
+        String fresh = String.valueOf(run.value().getFileName());
+        names.put(name, Path.of(name).resolveSibling(fresh).toString().replace('\\', '/'));
       }
     }
     Checked<String> text = LeftOutTable.renamed(table, names);

@@ -7,6 +7,7 @@ import faintwind.calibration.speed.SpeedRow;
 import faintwind.device.Timekeeper;
 import faintwind.files.run.OwnedFile;
 import faintwind.files.run.RunFileWriter;
+import faintwind.files.run.TableForm;
 import faintwind.job.OutputPath;
 import java.io.Closeable;
 import java.io.IOException;
@@ -34,6 +35,7 @@ final class LiveFile implements Closeable {
   private final AtomicLong rows = new AtomicLong();
   private volatile @Nullable OwnedFile owned;
   private @Nullable RunFileWriter writer;
+  private TableForm form = TableForm.POINTS;
   private Instant synced = Instant.EPOCH;
 
   LiveFile(OutputPath out, LiveInput input, boolean withSpeed, Timekeeper time) {
@@ -41,6 +43,11 @@ final class LiveFile implements Closeable {
     this.input = input;
     this.columns = withSpeed ? RunFileWriter.Columns.WITH_SPEED : RunFileWriter.Columns.RECORDED;
     this.time = time;
+  }
+
+  /** Before the first row: with semicolons and decimal commas. */
+  void withCommas() {
+    form = TableForm.COMMAS;
   }
 
   /** From now on the file is this recording's. */
@@ -86,7 +93,7 @@ final class LiveFile implements Closeable {
     OffsetDateTime byArrival =
         zero.atZone(ZoneId.systemDefault()).toOffsetDateTime().truncatedTo(ChronoUnit.MILLIS);
     OffsetDateTime start = input.lines().flatMap(LiveFile::told).orElse(byArrival);
-    RunFileWriter open = RunFileWriter.begin(owned(), input.head(), columns, start);
+    RunFileWriter open = RunFileWriter.begin(owned(), input.head(), columns, start, form);
     writer = open;
     synced = time.now();
     return open;

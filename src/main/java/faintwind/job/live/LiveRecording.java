@@ -24,7 +24,6 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.CopyOnWriteArrayList;
 
 /**
  * Records a source into a run file while it is made. Each row is in the file before anybody hears
@@ -44,8 +43,7 @@ public final class LiveRecording implements Closeable {
   private final LiveFile out;
   private final Optional<RawLog> raw;
   private final LiveDoor door;
-  private final NewsGate gate = new NewsGate();
-  private final List<LiveListener> listeners = new CopyOnWriteArrayList<>();
+  private final LiveEars ears;
   private Optional<LiveGap> gap = Optional.empty();
   private long gaps;
   private long doubled;
@@ -78,6 +76,7 @@ public final class LiveRecording implements Closeable {
     this.speed = speed;
     this.clock = new RecordClock(input.arrival());
     this.out = new LiveFile(file, input, speed.isPresent(), time);
+    this.ears = new LiveEars(input.head().source());
     this.door = new LiveDoor(input.head(), input.possible());
     this.raw =
         input.raw().map(tap -> new RawLog(RawLog.beside(file.path()), input.head().source()));
@@ -85,7 +84,12 @@ public final class LiveRecording implements Closeable {
 
   /** From now on this one hears of it too. */
   public void listen(LiveListener listener) {
-    listeners.add(listener);
+    ears.add(listener);
+  }
+
+  /** Before it runs: its file has semicolons and decimal commas. */
+  public void writeCommas() {
+    out.withCommas();
   }
 
   /** The run file. */
@@ -181,20 +185,19 @@ public final class LiveRecording implements Closeable {
     } else if (event instanceof SourceEvent.Lost lost) {
       broken(lost.gap(), at);
     } else if (event instanceof SourceEvent.Connected) {
-      tell(LiveNews.Kind.CONNECTED, at, warning("live.connected", ""));
+      ears.tell(LiveNews.Kind.CONNECTED, at, "live.connected", "");
     } else if (event instanceof SourceEvent.Reconnecting away) {
       out.sync();
       String wait_s = String.valueOf(Math.max(1, away.retryIn().toSeconds()));
-      tell(LiveNews.Kind.RECONNECTING, at, warning("live.reconnecting", away.why(), wait_s));
+      ears.tell(LiveNews.Kind.RECONNECTING, at, "live.reconnecting", away.why(), wait_s);
     } else if (event instanceof SourceEvent.OtherSender sender) {
-      Problem other = warning("live.other-sender", sender.other(), sender.kept());
-      tell(LiveNews.Kind.OTHER_SENDER, at, other);
+      ears.tell(LiveNews.Kind.OTHER_SENDER, at, "live.other-sender", sender.other(), sender.kept());
     } else if (event instanceof SourceEvent.Ended) {
       out.sync();
       if (out.isLost()) {
         return false;
       }
-      tell(LiveNews.Kind.ENDED, at, warning("live.ended", String.valueOf(rows())));
+      ears.tell(LiveNews.Kind.ENDED, at, "live.ended", String.valueOf(rows()));
       return false;
     }
     return true;
@@ -216,14 +219,14 @@ public final class LiveRecording implements Closeable {
     if (rows() > 0) {
       gap = Optional.of(gap.orElse(LiveGap.GARBLED));
     }
-    tell(LiveNews.Kind.UNREADABLE, at, why.as(Severity.WARNING));
+    ears.tell(LiveNews.Kind.UNREADABLE, at, why.as(Severity.WARNING));
   }
 
   private void row(LineOutcome.Row read, Instant received) throws IOException {
     Optional<RecordClock.Placed> placed = clock.place(read.sample().time_s(), received);
     if (placed.isEmpty()) {
       doubled++;
-      tell(LiveNews.Kind.UNREADABLE, received, warning("live.same-time", ""));
+      ears.tell(LiveNews.Kind.UNREADABLE, received, "live.same-time", "");
       return;
     }
     // what the source said of a break says more than that it was long
@@ -236,8 +239,8 @@ public final class LiveRecording implements Closeable {
       gap = lines.flatMap(l -> l.gap(read));
     }
     LiveSample sample = door.let(read);
-    door.latest().forEach(note -> tell(LiveNews.Kind.UNREADABLE, received, note));
-    gaps += gap.isPresent() ? 1 : 0;
+    door.latest().forEach(note -> ears.tell(LiveNews.Kind.UNREADABLE, received, note));
+    gaps += gap.filter(found -> found != LiveGap.IMPOSSIBLE).isPresent() ? 1 : 0;
     Optional<LiveGap> odd =
         door.latest().isEmpty() ? Optional.empty() : Optional.of(LiveGap.IMPOSSIBLE);
     LiveRow row =
@@ -252,25 +255,12 @@ public final class LiveRecording implements Closeable {
     gap = Optional.empty();
     Optional<SpeedRow> found = speed.map(s -> s.next(row));
     out.append(row, lines.map(l -> l.others(read)).orElse(List.of()), found);
-    listeners.forEach(listener -> listener.row(row));
-    found.ifPresent(f -> listeners.forEach(listener -> listener.speed(row, f)));
+    ears.row(row, found);
   }
 
   private void broken(LiveGap why, Instant at) {
     gap = Optional.of(why);
-    String id = "live.gap-" + why.word();
-    tell(LiveNews.Kind.GAP, at, warning(id, ""));
-  }
-
-  private Problem warning(String id, String found, String... details) {
-    return Problem.warning(id, Where.file(input.head().source()), found, details);
-  }
-
-  private void tell(LiveNews.Kind kind, Instant at, Problem problem) {
-    if (gate.opens(kind + problem.id(), at)) {
-      LiveNews news = new LiveNews(kind, problem, at);
-      listeners.forEach(listener -> listener.happened(news));
-    }
+    ears.tell(LiveNews.Kind.GAP, at, "live.gap-" + why.word(), "");
   }
 
   /** Closes source and file; what arrived stays. */

@@ -67,7 +67,7 @@ public final class FindTurns {
           found.setAside().stream()
               .filter(t -> t > clicks.get(0) && t < clicks.get(clicks.size() - 1))
               .collect(Collectors.toSet());
-      return BeatTimes.of(clicks, others, perTurn);
+      return BeatTimes.heard(clicks, others, perTurn);
     }
   }
 }

@@ -26,7 +26,8 @@ public final class JoinedTable {
     List<String> before = Files.readAllLines(earlier, StandardCharsets.UTF_8);
     List<String> now = Files.readAllLines(later, StandardCharsets.UTF_8);
     List<String> rows = new ArrayList<>(now.subList(0, 1));
-    String folder = "../" + earlier.toAbsolutePath().getParent().getFileName() + "/";
+    Path whole = earlier.toAbsolutePath();
+    String folder = "../" + whole.getName(whole.getNameCount() - 2) + "/";
     before.stream().skip(1).map(row -> elsewhere(row, folder)).forEach(rows::add);
     now.stream().skip(1).map(row -> "lesson" + lesson + "-" + row).forEach(rows::add);
     String text = String.join("\n", rows) + "\n";

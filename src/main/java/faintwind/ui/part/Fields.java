@@ -10,7 +10,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import javafx.util.StringConverter;
 
@@ -53,10 +53,8 @@ public final class Fields {
   }
 
   /** Boxes in a line, or in more where it is narrow. */
-  public static FlowPane line(Node... nodes) {
-    FlowPane flow = new FlowPane(nodes);
-    flow.getStyleClass().add("import-row");
-    return flow;
+  public static HBox line(Node... nodes) {
+    return Boxes.row("import-row", nodes);
   }
 
   /** Shows a value as words. */

@@ -25,6 +25,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 
 /**
@@ -199,6 +200,8 @@ public final class LiveStart {
                   "live-to-safety",
                   desk.text("turntable.live.to-safety"),
                   () -> desk.go().accept(Place.MAKE)));
+      box.getChildren().add(parts);
+      lookForPlan(kept -> parts.getChildren().setAll(rehearsePlan(kept)));
     }
     box.getChildren()
         .add(
@@ -233,10 +236,15 @@ public final class LiveStart {
       parts.getChildren().add(Words.label(desk.text("turntable.live.no-plan"), "tell"));
       return;
     }
-    parts
-        .getChildren()
-        .addAll(
-            new LiveBench(desk, instrument.folder(), tables, answers, kept.get()),
+    parts.getChildren().add(new LiveBench(desk, instrument.folder(), tables, answers, kept.get()));
+    parts.getChildren().addAll(rehearsePlan(kept));
+  }
+
+  /** A plan can be rehearsed before the arm may turn. */
+  private List<Hyperlink> rehearsePlan(Optional<PlannedSession> kept) {
+    return kept.isEmpty()
+        ? List.of()
+        : List.of(
             Words.link(
                 "rehearse-plan",
                 desk.text("turntable.live.rehearse-plan"),

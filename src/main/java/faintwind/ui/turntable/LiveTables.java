@@ -151,9 +151,11 @@ public final class LiveTables {
 
   /** The table of the session before. */
   private static Optional<Path> before(Path table) {
-    Path folder = table.toAbsolutePath().normalize().getParent();
-    int number = Integer.parseInt(String.valueOf(folder.getFileName()).substring(LIVE.length()));
-    Path earlier = folder.resolveSibling(LIVE + (number - 1)).resolve(LiveSession.TABLE);
+    Path whole = table.toAbsolutePath().normalize();
+    String folder = whole.getName(whole.getNameCount() - 2).toString();
+    int number = Integer.parseInt(folder.substring(LIVE.length()));
+    Path earlier =
+        whole.resolveSibling("../" + LIVE + (number - 1) + "/" + LiveSession.TABLE).normalize();
     return Optional.of(earlier).filter(Files::exists);
   }
 

@@ -28,13 +28,13 @@ final class TypedFlowsBox extends VBox {
             named("u-swirl", "typed-u-swirl", model.uSwirl()));
     getChildren()
         .addAll(
-            Words.label(words("swirl.title"), "semibold"),
-            Rows.soft(words("swirl.how")),
+            Words.label(desk.text("turntable.typed.swirl.title"), "semibold"),
+            Rows.soft(desk.text("turntable.typed.swirl.how")),
             carried,
-            Words.label(words("flow.title"), "semibold"),
-            Rows.soft(words("flow.how")),
+            Words.label(desk.text("turntable.typed.flow.title"), "semibold"),
+            Rows.soft(desk.text("turntable.typed.flow.how")),
             flows,
-            Words.link("turntable-add-flow", words("flow.add"), this::add));
+            Words.link("turntable-add-flow", desk.text("turntable.typed.flow.add"), this::add));
     for (int i = 0; i < model.rows().size(); i++) {
       show(i);
     }
@@ -60,12 +60,8 @@ final class TypedFlowsBox extends VBox {
   }
 
   private Node named(String key, String id, NumberModel number) {
-    String name = words(key);
+    String name = desk.text("turntable.typed." + key);
     return Boxes.column(
         "typed-field", Words.label(name, "column-head"), new NumberField(id, name, number));
-  }
-
-  private String words(String key) {
-    return desk.text("turntable.typed." + key);
   }
 }

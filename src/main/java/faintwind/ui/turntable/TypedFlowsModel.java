@@ -3,6 +3,7 @@ package faintwind.ui.turntable;
 import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Amount;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.ui.part.NumberModel;
@@ -98,8 +99,8 @@ public final class TypedFlowsModel {
           Problem.error(
               "turntable.typed.stop-first",
               line.atColumn("to_s"),
-              TypedRunsModel.plain(to),
-              TypedRunsModel.plain(from)));
+              Numerals.digits(to, 6),
+              Numerals.digits(from, 6)));
     } else {
       return Optional.of(new TypedRuns.Flow(speed, u, from, to));
     }

@@ -136,7 +136,7 @@ public final class TypedRunsModel {
     }
   }
 
-  static String plain(double value) {
+  private static String plain(double value) {
     return Numerals.digits(value, 6);
   }
 

@@ -1,5 +1,6 @@
 package faintwind.ui.work;
 
+import faintwind.job.World;
 import faintwind.message.Messages;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -16,6 +17,6 @@ public final class DiskWords {
     if (broke instanceof AccessDeniedException) {
       return words.text("window.file.denied");
     }
-    return String.valueOf(broke.getMessage());
+    return words.sentence(World.problem(broke));
   }
 }

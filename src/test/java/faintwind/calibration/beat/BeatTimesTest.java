@@ -7,6 +7,7 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
@@ -140,6 +141,17 @@ class BeatTimesTest {
     assertThat(BeatTimes.of(few, 1).problems())
         .extracting(Problem::id)
         .containsExactly("beat.too-many-missed");
+  }
+
+  /**
+   * The seconds of a sound are not those of the run file: its first click was written as theirs.
+   */
+  @Test
+  void firstClickOfASoundIsKnownOnlyWhereItsBeginningIs() {
+    BeatTimes.Turning turning = value(BeatTimes.of(taps(41, 0, 1), 1)).turning();
+    assertThat(SpinTurns.heard(turning, OptionalDouble.empty()).first_s()).isEmpty();
+    assertThat(SpinTurns.heard(turning, OptionalDouble.of(100)).first_s())
+        .hasValue(100 + turning.first_s());
   }
 
   @Test

@@ -194,7 +194,7 @@ class PlannerTest {
             PlanWish.Time.free());
     assertThat(Planner.plan(PlanRequest.of(ONE_RADIUS, slow, COPPER), () -> false).problems())
         .extracting(Problem::id)
-        .containsExactly("plan.no-beat");
+        .containsExactly("plan.all-held");
   }
 
   /**

@@ -58,6 +58,23 @@ class RunsTableTest {
     assertThat(runs.chain()).isEqualTo(SignalChain.AS_IS);
   }
 
+  @Test
+  void firstClickOutsideTheSpinIsRefused() throws IOException {
+    Path table = folder.resolve("clicks.csv");
+    for (String click : List.of("5", "61", "20", "")) {
+      Files.writeString(
+          table,
+          "run,file,kind,radius_mm,turns,turns_time_s,first_click_s,spin_start_s,spin_stop_s\n"
+              + "still,a.csv,still,,,,,,\none,a.csv,spin,300,10,30,"
+              + click
+              + ",20,60\n");
+      boolean outside = click.equals("5") || click.equals("61");
+      assertThat(RunsTable.read(table).problems())
+          .filteredOn(p -> p.id().equals("runs.click-outside"))
+          .hasSize(outside ? 1 : 0);
+    }
+  }
+
   /** A table from elsewhere could name any file of this computer, and have it read out. */
   @Test
   void fileOutsideTheFolderIsReadOnlyWhereAllowedAndNeverPrinted() throws IOException {
@@ -180,5 +197,22 @@ class RunsTableTest {
         problems -> {
           throw new AssertionError(problems.toString());
         });
+  }
+
+  @Test
+  void whatTheChainCannotHandOnIsLeftOutAndTold() throws IOException {
+    String rows = Files.readString(folder.resolve("a.csv")).replace("delta_K", "signal_uV");
+    Files.writeString(folder.resolve("a.csv"), rows.replace("\n50,30\n", "\n50,32767\n"));
+    Files.writeString(folder.resolve("b.csv"), rows);
+    String table = HEAD + "s,a.csv,still,,,,,,,20\nt,b.csv,reference,,,,,,0.5,20\n";
+    Files.writeString(folder.resolve("runs.csv"), table);
+    Files.writeString(folder.resolve("chain.json"), "{\"range\": 20000, \"bits\": 16}");
+    Checked<RunsTable> read = RunsTable.read(folder.resolve("runs.csv"));
+    assertThat(read.problems()).extracting(Problem::id).containsExactly("file.beyond-chain");
+    assertThat(ok(read).runSet().runs().get(0).recording().signal().values())
+        .hasSize(100)
+        .containsOnly(30);
+    Files.writeString(folder.resolve("chain.json"), "{\"range\": 2}");
+    assertThat(RunsTable.read(folder.resolve("runs.csv")).isOk()).isFalse();
   }
 }
