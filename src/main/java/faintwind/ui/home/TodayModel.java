@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -104,7 +105,9 @@ final class TodayModel {
     List<String> texts = words.steps(today);
     List<Line> lines = new ArrayList<>();
     for (int i = 0; i < texts.size(); i++) {
-      lines.add(new Line(texts.get(i), folders.get(today.items().get(i).bench())));
+      lines.add(
+          new Line(
+              texts.get(i), Objects.requireNonNull(folders.get(today.items().get(i).bench()))));
     }
     List<String> more = new ArrayList<>(words.layOut(today));
     more.addAll(words.running(today));
