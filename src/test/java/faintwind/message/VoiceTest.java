@@ -124,7 +124,7 @@ class VoiceTest {
 
   private static boolean isWhole(String text) {
     return WHOLE.matcher(text).matches()
-        || FILE_WORDS.matcher(text).matches() && text.endsWith(".");
+        || (FILE_WORDS.matcher(text).matches() && text.endsWith("."));
   }
 
   private static List<String> found(Pattern pattern) {

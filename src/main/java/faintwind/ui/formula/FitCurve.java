@@ -55,7 +55,7 @@ final class FitCurve extends VBox {
         plots.figure(
             so.stream().mapToDouble(Running.Settled::done).toArray(),
             so.stream().mapToDouble(Running.Settled::value).toArray(),
-            wanted);
+            (double) wanted);
     view.setAccessibleText(figure.title() + ". " + figure.description());
     view.show(figure);
     if (getChildren().isEmpty()) {
