@@ -90,7 +90,7 @@ class PutInForceJourneyTest {
     Waiting.within(90, () -> journey.words("#next-detail").contains("build-log.html"));
     String page = Files.readString(cellar.resolve("reports/build-log.html"));
     assertThat(page.substring(0, page.indexOf("<ol class=\"contents\">")))
-        .contains("do not agree; explained by Ida", REASON);
+        .contains("disagree; explained by Ida", REASON);
     journey.pictures("in-force-explained");
   }
 

@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NoSuchElementException;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -83,7 +84,7 @@ public final class PlanFile {
     Checked<PlanTerms> terms;
     try {
       terms = PlanTerms.of(PlanTexts.read(node), field -> where.atColumn(field.path()));
-    } catch (IllegalArgumentException incomplete) {
+    } catch (IllegalArgumentException | NoSuchElementException incomplete) {
       // something is missing that the terms cannot do without: the schema names it
       List<Problem> shape = check.problems(node, where);
       String why = String.valueOf(incomplete.getMessage());

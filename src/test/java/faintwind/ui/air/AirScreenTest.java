@@ -66,6 +66,7 @@ class AirScreenTest {
     assertThat(robot.lookup(".opening-point").queryAll()).hasSize(16);
     robot.clickOn("#air-1-speed").write("0,42");
     robot.clickOn("#air-1-u95").write("0.02");
+    robot.interact(() -> robot.lookup("#air-2-speed").query().requestFocus());
     robot.clickOn("#air-2-speed");
     assertThat(robot.lookup(".opening-done").queryAll()).hasSize(1);
     // 0.1 of 315 mm of a drawing that is 240 wide, its edge 24
@@ -105,6 +106,7 @@ class AirScreenTest {
     robot.clickOn("#live-take");
     assertThat(robot.lookup("#air-1-speed").queryAs(TextInputControl.class).getText())
         .isEqualTo("0.3000");
+    robot.interact(() -> robot.lookup("#survey-add").query().requestFocus());
     robot.clickOn("#survey-add");
     assertThat(robot.lookup("#survey-place-4").query().isDisabled()).isTrue();
   }

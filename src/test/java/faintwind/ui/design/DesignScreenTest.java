@@ -262,7 +262,7 @@ class DesignScreenTest {
     stopped(robot, "#outcome-battery-h", "Choose a battery of more cells");
     pick(robot, DesignField.BATTERY, "");
     pick(robot, DesignField.RESISTOR, "metal-film-quarter-watt");
-    stopped(robot, "#outcome-heater-rating-derated-w", "Take one rated 0.5 W");
+    stopped(robot, "#outcome-heater-rating-derated-w", "Choose one rated 0.5 W");
   }
 
   private void refused(DesignField figure, String typed, String expected) {
