@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.regex.Pattern;
 
 /**
  * A language that nobody speaks: English with each word two fifths longer, as words of other
@@ -18,6 +19,10 @@ final class LongerWords {
   static final Locale LOCALE = Locale.forLanguageTag("qps");
 
   private static final double MORE = 0.4;
+
+  /** Not words but which of them a screen shows. */
+  private static final Pattern LISTS = Pattern.compile("help\\..+\\.keys");
+
   private static final String NAME = "faintwind/messages";
 
   private LongerWords() {}
@@ -30,7 +35,11 @@ final class LongerWords {
       english.load(in);
     }
     Properties longer = new Properties();
-    english.forEach((key, text) -> longer.setProperty((String) key, of((String) text)));
+    english.forEach(
+        (key, text) -> {
+          boolean ofNames = LISTS.matcher((String) key).matches();
+          longer.setProperty((String) key, ofNames ? (String) text : of((String) text));
+        });
     Path file = Path.of("target/test-classes/" + NAME + "_" + LOCALE + ".properties");
     Files.createDirectories(file.getParent());
     try (Writer out = Files.newBufferedWriter(file, StandardCharsets.UTF_8)) {
