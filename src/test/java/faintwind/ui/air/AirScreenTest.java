@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.report.plot.MadeUpCalibration;
+import faintwind.ui.Presses;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.listen.ListenModel;
 import faintwind.ui.listen.LoggerWays;
@@ -61,13 +62,14 @@ class AirScreenTest {
           model.lay();
         });
     assertThat(robot.lookup("#flow-readings").query().isVisible()).isFalse();
-    robot.clickOn("#caution-opening-read");
+    Presses.fire(robot, "#caution-opening-read");
     assertThat(robot.lookup("#flow-readings").query().isVisible()).isTrue();
     assertThat(robot.lookup(".opening-point").queryAll()).hasSize(16);
-    robot.clickOn("#air-1-speed").write("0,42");
-    robot.clickOn("#air-1-u95").write("0.02");
+    robot.interact(() -> robot.lookup("#air-1-speed").query().requestFocus());
+    robot.write("0,42");
+    robot.interact(() -> robot.lookup("#air-1-u95").query().requestFocus());
+    robot.write("0.02");
     robot.interact(() -> robot.lookup("#air-2-speed").query().requestFocus());
-    robot.clickOn("#air-2-speed");
     assertThat(robot.lookup(".opening-done").queryAll()).hasSize(1);
     // 0.1 of 315 mm of a drawing that is 240 wide, its edge 24
     Circle next = robot.lookup(".opening-next").queryAs(Circle.class);
@@ -86,15 +88,17 @@ class AirScreenTest {
             window.show(
                 new SurveyScreen(window.desk, model, new VBox())
                     .withLive(new LiveAirPane(window.desk, model.live(), logger))));
-    robot.clickOn("#survey-place-1").write("sill");
-    robot.clickOn("#survey-place-2").write("door");
+    robot.interact(() -> robot.lookup("#survey-place-1").query().requestFocus());
+    robot.write("sill");
+    robot.interact(() -> robot.lookup("#survey-place-2").query().requestFocus());
+    robot.write("door");
     assertThat(robot.lookup("#live-air-now").query().isVisible()).isFalse();
     SpeedRow row = new SpeedRow(OptionalDouble.of(0.3), OptionalDouble.of(0.02), Set.of());
     robot.interact(() -> model.live().speed(0, row));
     assertThat(robot.lookup("#live-air-speed").queryAs(Label.class).getText())
         .isEqualTo("0.300 ± 0.020 m/s");
     robot.interact(() -> robot.lookup("#live-here").queryAs(Labeled.class).requestFocus());
-    robot.clickOn("#live-here");
+    Presses.fire(robot, "#live-here");
     robot.interact(
         () -> {
           for (int t = 1; t < 2000; t++) {
@@ -103,11 +107,10 @@ class AirScreenTest {
           model.live().look();
         });
     robot.interact(() -> window.picture("survey-live"));
-    robot.clickOn("#live-take");
+    Presses.fire(robot, "#live-take");
     assertThat(robot.lookup("#air-1-speed").queryAs(TextInputControl.class).getText())
         .isEqualTo("0.3000");
-    robot.interact(() -> robot.lookup("#survey-add").query().requestFocus());
-    robot.clickOn("#survey-add");
+    Presses.fire(robot, "#survey-add");
     assertThat(robot.lookup("#survey-place-4").query().isDisabled()).isTrue();
   }
 
