@@ -20,15 +20,20 @@ public final class BenchFolder {
       return List.of();
     }
     try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(path -> Files.exists(path.resolve(JOURNAL)))
+      return all.filter(BenchFolder::isInstrument)
           .filter(path -> !String.valueOf(path.getFileName()).startsWith("."))
           .sorted()
           .toList();
     }
   }
 
+  /** Whether a folder is one instrument: it has a journal. */
+  public static boolean isInstrument(Path folder) {
+    return Files.exists(folder.resolve(JOURNAL));
+  }
+
   /** Whether it is no instrument itself and holds some. */
   public static boolean is(Path folder) throws IOException {
-    return !Files.exists(folder.resolve(JOURNAL)) && !instruments(folder).isEmpty();
+    return !isInstrument(folder) && !instruments(folder).isEmpty();
   }
 }

@@ -6,6 +6,7 @@ import faintwind.guide.Today.Item;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.StepClock;
 import faintwind.job.PaperFile;
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.DateText;
@@ -24,7 +25,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
-import java.util.stream.Stream;
 
 /** What fits into the time there is, in words: for window, terminal and paper. */
 public final class TodayText {
@@ -79,12 +79,9 @@ public final class TodayText {
   }
 
   private static List<Path> instruments(Path folder) throws IOException {
-    if (!Files.isDirectory(folder) || Files.exists(folder.resolve("journal.jsonl"))) {
-      return List.of(folder);
-    }
-    try (Stream<Path> all = Files.list(folder)) {
-      return all.filter(path -> Files.exists(path.resolve("journal.jsonl"))).sorted().toList();
-    }
+    return !Files.isDirectory(folder) || BenchFolder.isInstrument(folder)
+        ? List.of(folder)
+        : BenchFolder.instruments(folder);
   }
 
   /** An instrument to work on; a folder of rehearsals is none. */
