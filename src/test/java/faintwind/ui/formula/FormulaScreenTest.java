@@ -168,7 +168,9 @@ class FormulaScreenTest {
     }
 
     @Override
-    public void toField() {}
+    public void toField() {
+      journal.add("field");
+    }
   }
 
   private FormulaModel.Stage stage() {
@@ -256,6 +258,8 @@ class FormulaScreenTest {
             "made calibrations/2026-11-21.json",
             "explained calibrations/2026-11-21.json: The ball is brass, weighed again");
     assertThat(model.next().get().sentence()).contains("in force");
+    robot.clickOn("#formula-field");
+    assertThat(journal).endsWith("field");
   }
 
   @Test
