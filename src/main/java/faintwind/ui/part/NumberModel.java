@@ -87,7 +87,7 @@ public final class NumberModel {
     if (text.equals(judged.get().typed())) {
       return;
     }
-    judged.set(text.isEmpty() ? Judged.NOTHING : read(text));
+    judged.set(text.isEmpty() ? Judged.NOTHING : read(text, true));
   }
 
   /** Puts a text into the field and judges it. */
@@ -96,13 +96,29 @@ public final class NumberModel {
     judge();
   }
 
-  private Judged read(String text) {
+  /** Puts a text into the field that was entered before: nothing about it is asked again. */
+  public void setKept(String text) {
+    typed.set(text);
+    String trimmed = text.trim();
+    judged.set(trimmed.isEmpty() ? Judged.NOTHING : read(trimmed, false));
+  }
+
+  private Judged read(String text, boolean asks) {
     return NumberText.read(text, unit)
         .fold(
-            (amount, notes) ->
-                new Judged(
-                    text, AmountText.understood(amount, words), Optional.of(amount), List.of()),
+            (amount, notes) -> understood(text, amount, asks),
             problems -> new Judged(text, sentences(problems), Optional.empty(), choices(problems)));
+  }
+
+  private Judged understood(String text, Amount amount, boolean asks) {
+    List<String> either = asks ? NumberText.eitherUnit(text, amount) : List.of();
+    return either.isEmpty()
+        ? new Judged(text, AmountText.understood(amount, words), Optional.of(amount), List.of())
+        : new Judged(
+            text,
+            words.text("number.which-unit", either.get(0), either.get(1)),
+            Optional.empty(),
+            either);
   }
 
   private String sentences(List<Problem> problems) {
