@@ -55,7 +55,7 @@ class NumberModelTest {
   /** A short circuit of 27 ohms is no good insulation. */
   @Test
   void aBareNumberWhereMegohmsAreAskedForIsNotGuessed() {
-    NumberModel model = new NumberModel("MΩ", words);
+    NumberModel model = new NumberModel("MΩ", words).askingForTheUnit();
     model.set("27");
     assertThat(model.amount()).isEmpty();
     assertThat(model.judged().get().understood()).startsWith("27 MΩ or 27 Ω?");
@@ -67,7 +67,7 @@ class NumberModelTest {
       model.set(sure);
       assertThat(model.amount()).as(sure).isPresent();
     }
-    NumberModel ohms = new NumberModel("Ω", words);
+    NumberModel ohms = new NumberModel("Ω", words).askingForTheUnit();
     ohms.set("27");
     assertThat(ohms.amount()).isPresent();
   }

@@ -29,6 +29,9 @@ final class StepReadings {
   /** A box for a reading, with the entry that counts in it. */
   NumberModel add(StepView.ReadingLine line) {
     NumberModel number = new NumberModel(line.unit(), words);
+    if (model.isOpenAbove(line.id())) {
+      number.askingForTheUnit();
+    }
     number.setKept(line.answer().typed());
     numbers.put(line.id(), number);
     number.judged().addListener((property, was, now) -> judged(line.id(), now));

@@ -20,6 +20,7 @@ import javafx.beans.property.StringProperty;
 public final class NumberModel {
   private static final String UNSURE_ID = "number.unsure";
 
+  private boolean asksForUnit;
   private final String unit;
   private final Messages words;
   private final StringProperty typed = new SimpleStringProperty("");
@@ -58,6 +59,12 @@ public final class NumberModel {
     this.words = words;
   }
 
+  /** Asks, where a bare number may be in another unit than the one it is wanted in. */
+  public NumberModel askingForTheUnit() {
+    asksForUnit = true;
+    return this;
+  }
+
   /** The text in the field; a person types into it. */
   public StringProperty typed() {
     return typed;
@@ -87,7 +94,7 @@ public final class NumberModel {
     if (text.equals(judged.get().typed())) {
       return;
     }
-    judged.set(text.isEmpty() ? Judged.NOTHING : read(text, true));
+    judged.set(text.isEmpty() ? Judged.NOTHING : read(text, asksForUnit));
   }
 
   /** Puts a text into the field and judges it. */
