@@ -18,6 +18,7 @@ import faintwind.ui.frame.NextLine;
 import faintwind.ui.frame.Place;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.frame.TopStrip;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -68,6 +69,7 @@ public final class FaintwindWindow {
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Questions questions;
+  private final Leaving leaving;
   private final Frame frame;
   private final Scene scene;
   private final Timeline workLook;
@@ -102,11 +104,12 @@ public final class FaintwindWindow {
     own = new Workspace(kept.folder(), clock);
     workspace = own;
     tables = new LiveTables(desk);
-    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
     strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
+    leaving = new Leaving(desk.background(), nextLine, questions);
+    field = new FieldRoom(desk, tables, now -> leaving.leave(screen, () -> show(now)));
     frame = new Frame(words, desk.notes(), strip, nextLine);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
@@ -137,14 +140,12 @@ public final class FaintwindWindow {
       strip.showHome("");
     }
     stage.setOnCloseRequest(
-        event ->
-            screen
-                .flatMap(Screen::unsaved)
-                .ifPresent(
-                    unsaved -> {
-                      event.consume();
-                      questions.askFirst(unsaved, stage::close);
-                    }));
+        event -> {
+          event.consume();
+          List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
+          elsewhere.addAll(tables.unsaved());
+          leaving.leaveAll(screen, elsewhere, instrument, stage::close);
+        });
     stage.addEventHandler(
         WindowEvent.WINDOW_HIDDEN,
         gone -> {
@@ -259,14 +260,7 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    leave(() -> come(place));
-  }
-
-  /** Leaves the screen, once it is said what becomes of what is not kept. */
-  private void leave(Runnable then) {
-    screen
-        .flatMap(Screen::unsaved)
-        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
+    leaving.leave(screen, () -> come(place));
   }
 
   private void come(Place there) {

@@ -72,6 +72,13 @@ public final class ScreenStage {
     stage.show();
   }
 
+  /** Shows a screen with the keys of the window. */
+  void showWithKeys(Screen screen) {
+    new Keys(new Keys.Ways(() -> Optional.of(screen), () -> {}, () -> {}), frame, nextLine, desk)
+        .listenOn(stage.getScene());
+    show(screen);
+  }
+
   public void theme(Theme theme) {
     frame.getStyleClass().removeIf(name -> name.startsWith("fw-"));
     frame.getStyleClass().add(theme.styleClass());
