@@ -61,11 +61,6 @@ public final class AmountText {
     return messages.text("number.understood.tolerance", bounded, half);
   }
 
-  /** A plain number with the decimal mark of a language. */
-  static String marked(String number, Locale language) {
-    return number.replace('.', DecimalFormatSymbols.getInstance(language).getDecimalSeparator());
-  }
-
   private static String format(double value, int digits, int leastDecimals, Locale locale) {
     if (!Double.isFinite(value)) {
       return value > 0 ? "∞" : "−∞";

@@ -1,5 +1,6 @@
 package faintwind.message;
 
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -68,10 +69,11 @@ public final class Messages {
    * words, plain numbers with the decimal mark of the language.
    */
   public String text(String key, Object... arguments) {
+    char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
     Object[] marked = new Object[arguments.length];
     for (int i = 0; i < arguments.length; i++) {
       boolean number = arguments[i] instanceof String text && NUMBER.matcher(text).matches();
-      marked[i] = number ? AmountText.marked((String) arguments[i], language) : arguments[i];
+      marked[i] = number ? ((String) arguments[i]).replace('.', mark) : arguments[i];
     }
     return format(bundle.getString(key), marked);
   }

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
@@ -132,8 +133,8 @@ public final class SheetExport {
       line.createCell(1).setCellValue(band.get(i).u95_m_s());
     }
     String end = ":$%s$" + (table + band.size());
-    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + end.formatted("A"));
-    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + end.formatted("B"));
+    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + String.format(Locale.ROOT, end, "A"));
+    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + String.format(Locale.ROOT, end, "B"));
     sheet.setColumnWidth(0, 24 * 256);
     sheet.setColumnWidth(1, 24 * 256);
   }
@@ -195,7 +196,7 @@ public final class SheetExport {
       "IF($D%d=\"\",fw_nominal_supply_V,$D%d)"
     };
     for (int i = 0; i < plain.length; i++) {
-      row.createCell(first + 2 + i).setCellFormula(plain[i].formatted(at, at));
+      row.createCell(first + 2 + i).setCellFormula(String.format(Locale.ROOT, plain[i], at, at));
     }
     int column = first + 2 + plain.length;
     for (SheetChain.Column each : chain.columns()) {
@@ -207,12 +208,18 @@ public final class SheetExport {
         .setCellFormula(
             "IF(" + own + ",\"\",IFERROR(IF(" + speed + "<1E-9,0," + speed + "),\"\"))");
     row.createCell(INPUTS + 1)
-        .setCellFormula("IFERROR(IF($E%d=\"\",\"\",%s),\"\")".formatted(at, band("$E" + at)));
+        .setCellFormula(
+            String.format(Locale.ROOT, "IFERROR(IF($E%d=\"\",\"\",%s),\"\")", at, band("$E" + at)));
     row.createCell(INPUTS + 2)
         .setCellFormula(
-            ("IF($E%d=\"\",\"\",IF(%s<fw_warm_share*fw_still_delta_K,\"warmup\","
-                    + "IF($E%d<fw_floor_m_s,\"floor\",IF($E%d>fw_top_m_s,\"above\",\"\"))))")
-                .formatted(at, delta, at, at));
+            String.format(
+                Locale.ROOT,
+                "IF($E%d=\"\",\"\",IF(%s<fw_warm_share*fw_still_delta_K,\"warmup\","
+                    + "IF($E%d<fw_floor_m_s,\"floor\",IF($E%d>fw_top_m_s,\"above\",\"\"))))",
+                at,
+                delta,
+                at,
+                at));
   }
 
   /** Value or slope at a row of the straight line through the rows about it. */
@@ -222,8 +229,8 @@ public final class SheetExport {
     }
     String rows = "MIN(ROW()-" + (HEAD + 1) + ",fw_rows_each_side)";
     String about = "OFFSET($%s" + at + ",-" + rows + ",0,2*" + rows + "+1,1)";
-    String times = about.formatted("A");
-    String signals = about.formatted("B");
+    String times = String.format(Locale.ROOT, about, "A");
+    String signals = String.format(Locale.ROOT, about, "B");
     return function.equals("SLOPE")
         ? "SLOPE(" + signals + "," + times + ")"
         : "FORECAST($A" + at + "," + signals + "," + times + ")";
