@@ -3,6 +3,7 @@ package faintwind.language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -20,7 +21,8 @@ public final class PseudoWords {
 
   /** A word of three letters or more that is no part of a name such as time_s or log.csv. */
   private static final Pattern WORD =
-      Pattern.compile("(?<![\\w./=-])[A-Za-z][a-z]{2,}(?![\\w/=]|\\.\\w|-\\w*_)");
+      Pattern.compile(
+          "(?<![\\p{L}\\p{N}_./=-])[A-Za-z][a-z]{2,}(?![\\p{L}\\p{N}_/=]|\\.\\w|-\\w*_)");
 
   private static final Pattern CHOICE = Pattern.compile("(\\d+,choice,)(.*)", Pattern.DOTALL);
   private static final Pattern BRANCH = Pattern.compile("([^#<]*[#<])(.*)", Pattern.DOTALL);
@@ -50,6 +52,15 @@ public final class PseudoWords {
       open = english.indexOf('{', from);
     }
     return out.append(accented(english.substring(from))).toString();
+  }
+
+  /** The words of something shown that are still English. */
+  public static List<String> english(String shown) {
+    return WORD.matcher(shown)
+        .results()
+        .map(MatchResult::group)
+        .filter(word -> !UNITS.contains(word) && !longer(word).equals(word))
+        .toList();
   }
 
   private static int close(String text, int open) {
