@@ -101,10 +101,10 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    own = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock, words.locale());
     workspace = own;
     tables = new LiveTables(desk);
-    strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
@@ -337,9 +337,7 @@ public final class FaintwindWindow {
             stylesheet("/faintwind/ui/faintwind.css"),
             stylesheet("/faintwind/ui/data.css"));
     Look look = desk.look();
-    look.theme().addListener((property, was, now) -> changed());
-    look.textPct().addListener((property, was, now) -> changed());
-    look.lessMotion().addListener((property, was, now) -> changed());
+    kept.whenChanged(this::changed);
     look.projector().addListener((property, was, now) -> dressRoot());
     scene
         .focusOwnerProperty()

@@ -46,7 +46,7 @@ import java.util.stream.Collectors;
 public final class ReadBench {
   private final Messages words;
   private final OffsetDateTime now;
-  private final KeptGuides guides = new KeptGuides();
+  private final KeptGuides guides;
   private final KeptDesigns designs;
 
   /**
@@ -57,6 +57,7 @@ public final class ReadBench {
   public ReadBench(Messages words, OffsetDateTime now) throws IOException {
     this.words = words;
     this.now = now;
+    guides = new KeptGuides(words.locale());
     designs = KeptDesigns.withShippedParts();
   }
 

@@ -13,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -22,9 +23,15 @@ import java.util.concurrent.ConcurrentHashMap;
  * folder or around it is read each time: a teacher may change it meanwhile.
  */
 public final class KeptGuides {
+  private final Locale language;
   private final Map<String, Checklist> shipped = new ConcurrentHashMap<>();
   private final Map<String, Meters> meters = new ConcurrentHashMap<>();
   private final Map<Path, Jar> jars = new ConcurrentHashMap<>();
+
+  /** Guides in a language. */
+  public KeptGuides(Locale language) {
+    this.language = language;
+  }
 
   /** What a calibration of these very bytes shows at rest. */
   private record Jar(String sha256, List<Outcome> outcomes) {}
@@ -36,13 +43,13 @@ public final class KeptGuides {
    */
   Checked<Checklist> checklist(Path instrument, String name) throws IOException {
     if (has(instrument, "checklist")) {
-      return ChecklistFiles.forInstrument(instrument, name, "en");
+      return ChecklistFiles.forInstrument(instrument, name, language);
     }
     Checklist known = shipped.get(name);
     if (known != null) {
       return Checked.ok(known);
     }
-    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, "en");
+    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, language);
     if (read instanceof Checked.Ok<Checklist> ok && ok.notes().isEmpty()) {
       shipped.put(name, ok.value());
     }

@@ -83,7 +83,7 @@ public final class PrintSteps {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> write(Path folder, Wanted wanted, Path target) throws IOException {
-    Checked<InstrumentView> opened = InstrumentView.begun(folder);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder, messages.locale());
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }

@@ -3,6 +3,7 @@ package faintwind.report.export;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.apache.poi.ss.usermodel.Row;
@@ -57,10 +58,10 @@ final class LogSheet {
     List<String> formulas = new ArrayList<>(results(at));
     formulas.add(line("FORECAST($A" + at + ",", at));
     formulas.add(line("SLOPE(", at));
-    formulas.add("IF($C%d=\"\",fw_air_C,$C%d)".formatted(at, at));
+    formulas.add(String.format(Locale.ROOT, "IF($C%d=\"\",fw_air_C,$C%d)", at, at));
     formulas.add("fw_pressure_hPa");
     formulas.add("fw_rh_pct");
-    formulas.add("IF($D%d=\"\",fw_nominal_supply_V,$D%d)".formatted(at, at));
+    formulas.add(String.format(Locale.ROOT, "IF($D%d=\"\",fw_nominal_supply_V,$D%d)", at, at));
     for (SheetChain.Column column : chain.columns()) {
       formulas.add(SheetChain.at(column.formula(), at));
     }
@@ -74,13 +75,11 @@ final class LogSheet {
     String speed = filtered("speed_m_s", at);
     String byLine = "$" + SheetChain.letters(chain.column("speed_m_s")) + at;
     String speedOrZero =
-        "IF($A%d=\"\",\"\",IFERROR(IF(%s=\"\",\"\",IF(%s<1E-9,0,%s)),\"\"))"
-            .formatted(at, speed, speed, speed);
+        String.format(Locale.ROOT, "IF($A%d=\"\",\"\",IFERROR(IF(%s=\"\",\"\",IF(%s<1E-9,0,%s)),\"\"))", at, speed, speed, speed);
     String u95 =
-        "IF($E%d=\"\",\"\",IFERROR(SQRT((%s)^2+%s^2),\"\"))"
-            .formatted(at, band("$E" + at), filtered("u95_filter_m_s", at));
-    String flag = "IF($A%d=\"\",\"\",%s)".formatted(at, filtered("flag", at));
-    String line = "IF($A%d=\"\",\"\",IFERROR(IF(%s<1E-9,0,%s),\"\"))".formatted(at, byLine, byLine);
+        String.format(Locale.ROOT, "IF($E%d=\"\",\"\",IFERROR(SQRT((%s)^2+%s^2),\"\"))", at, band("$E" + at), filtered("u95_filter_m_s", at));
+    String flag = String.format(Locale.ROOT, "IF($A%d=\"\",\"\",%s)", at, filtered("flag", at));
+    String line = String.format(Locale.ROOT, "IF($A%d=\"\",\"\",IFERROR(IF(%s<1E-9,0,%s),\"\"))", at, byLine, byLine);
     return List.of(speedOrZero, u95, flag, line);
   }
 
@@ -95,7 +94,7 @@ final class LogSheet {
     }
     String rows = "MIN(ROW()-" + (HEAD + 1) + ",fw_rows_each_side)";
     String about = "OFFSET($%s" + at + ",-" + rows + ",0,2*" + rows + "+1,1)";
-    return function + about.formatted("B") + "," + about.formatted("A") + ")";
+    return function + String.format(Locale.ROOT, about, "B") + "," + String.format(Locale.ROOT, about, "A") + ")";
   }
 
   /** The table's expanded uncertainty at a speed, by a straight line between its rows. */

@@ -8,6 +8,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.usermodel.Cell;
@@ -198,8 +199,8 @@ public final class SheetExport {
       line.createCell(1).setCellValue(band.get(i).u95_m_s());
     }
     String end = ":$%s$" + (table + band.size());
-    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + end.formatted("A"));
-    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + end.formatted("B"));
+    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + String.format(Locale.ROOT, end, "A"));
+    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + String.format(Locale.ROOT, end, "B"));
     sheet.setColumnWidth(0, 24 * 256);
     sheet.setColumnWidth(1, 24 * 256);
   }
