@@ -148,7 +148,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
     scratch.copyFrom(start);
     for (int i = 0; i < readable.rows().size(); i++) {
       PreparedRow row = readable.rows().get(i);
-      scratch.step(row, walk2_1_s, readable.noise2(), jumps.isEmpty() ? 0 : jumps.variance(i));
+      scratch.step(row, walk2_1_s, readable.noise2(), jumps.variance(i));
       trace.add(scratch);
       heater.add(row, scratch);
       if (i == readable.core() - 1) {
