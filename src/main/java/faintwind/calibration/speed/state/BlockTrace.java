@@ -64,6 +64,33 @@ public final class BlockTrace {
     return store[row * PER_ROW + COVARIANCE + HeatState.RATIOS] / (ratio * ratio);
   }
 
+  /** Means and variances of ln(loss) of all rows as they are now, to be kept. */
+  public States states() {
+    double[] kept = new double[rows * States.PER_ROW];
+    for (int row = 0; row < rows; row++) {
+      System.arraycopy(store, row * PER_ROW, kept, row * States.PER_ROW, N);
+      kept[row * States.PER_ROW + N] = logLossVariance(row);
+    }
+    return new States(kept);
+  }
+
+  /** States of the rows of a block. */
+  public static final class States {
+    private static final int PER_ROW = N + 1;
+
+    private final double[] kept;
+
+    private States(double[] kept) {
+      this.kept = kept;
+    }
+
+    /** The variance of ln(loss) at a row, whose mean state the array receives. */
+    public double at(int row, double[] mean) {
+      System.arraycopy(kept, row * PER_ROW, mean, 0, N);
+      return kept[row * PER_ROW + N];
+    }
+  }
+
   /**
    * How many standard deviations a sudden change of the loss ratio just before a row would stand
    * out, by the readings after it and those before (auxiliary residual; de Jong and Penzer 1998).
