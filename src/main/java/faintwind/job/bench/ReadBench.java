@@ -1,5 +1,6 @@
 package faintwind.job.bench;
 
+import faintwind.files.FolderPrint;
 import faintwind.files.calibration.CalibrationGlance;
 import faintwind.guide.Due;
 import faintwind.guide.Pressing;
@@ -47,17 +48,14 @@ public final class ReadBench {
   private final Messages words;
   private final OffsetDateTime now;
   private final KeptGuides guides = new KeptGuides();
-  private final KeptDesigns designs;
 
-  /**
-   * Prepares a look.
-   *
-   * @throws IOException where the shipped parts cannot be read
-   */
-  public ReadBench(Messages words, OffsetDateTime now) throws IOException {
+  /** Read at the first need: rows that are known need none. */
+  private Optional<KeptDesigns> designs = Optional.empty();
+
+  /** Prepares a look. */
+  public ReadBench(Messages words, OffsetDateTime now) {
     this.words = words;
     this.now = now;
-    designs = KeptDesigns.withShippedParts();
   }
 
   /**
@@ -66,12 +64,26 @@ public final class ReadBench {
    * @throws IOException where the folder itself cannot be read
    */
   public List<BenchRow> rows(Path folder) throws IOException {
-    return BenchFolder.instruments(folder).parallelStream()
-        .map(this::row)
-        .sorted(
-            Comparator.comparing((BenchRow row) -> row.need().kind())
-                .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
-        .toList();
+    KeptRows kept = new KeptRows(folder, words.locale(), now);
+    List<BenchRow> rows =
+        BenchFolder.instruments(folder).parallelStream()
+            .map(instrument -> row(instrument, kept))
+            .sorted(
+                Comparator.comparing((BenchRow row) -> row.need().kind())
+                    .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
+            .toList();
+    kept.close();
+    return rows;
+  }
+
+  private BenchRow row(Path folder, KeptRows kept) {
+    try {
+      String print = FolderPrint.of(folder);
+      return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder), print));
+    } catch (IOException world) {
+      Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
+      return empty(folder, String.valueOf(folder.getFileName()), need);
+    }
   }
 
   private BenchRow row(Path folder) {
@@ -95,7 +107,10 @@ public final class ReadBench {
 
   private synchronized Optional<DesignSheet> sheetOf(String json) {
     try {
-      return designs.sized(json).map(Sized::sheet);
+      if (designs.isEmpty()) {
+        designs = Optional.of(KeptDesigns.withShippedParts());
+      }
+      return designs.get().sized(json).map(Sized::sheet);
     } catch (IOException world) {
       throw new UncheckedIOException(world);
     }
