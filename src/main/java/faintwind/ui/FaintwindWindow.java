@@ -32,9 +32,6 @@ import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -53,7 +50,6 @@ public final class FaintwindWindow {
   private static final double HEIGHT_PX = 800;
   private static final double LEAST_WIDTH_PX = 960;
   private static final double LEAST_HEIGHT_PX = 600;
-  private static final double BASE_FONT_PX = 15;
   private static final Duration TICK = Duration.seconds(10);
   private static final Duration WORK_LOOK = Duration.millis(100);
 
@@ -69,6 +65,7 @@ public final class FaintwindWindow {
   private final NextLine nextLine;
   private final Questions questions;
   private final Frame frame;
+  private final Dress dress;
   private final Scene scene;
   private final Timeline workLook;
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
@@ -108,10 +105,11 @@ public final class FaintwindWindow {
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     frame = new Frame(words, desk.notes(), strip, nextLine);
+    dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
-    dress();
+    listen();
     new Meant(scene, nextLine).listen();
     new KeptFocus(scene, strip, this::nextThing).listen();
     new Keys(
@@ -152,7 +150,7 @@ public final class FaintwindWindow {
           instrument.ifPresent(OpenInstrument::close);
         });
     stage.show();
-    fit();
+    dress.fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
   }
@@ -225,12 +223,16 @@ public final class FaintwindWindow {
 
   /** Back to one's own instruments, from wherever in the demonstration. */
   private void leaveDemo() {
-    instrument.ifPresent(OpenInstrument::close);
-    instrument = Optional.empty();
+    closeInstrument();
     workspace = own;
     strip.demo(false);
     desk.files().beginIn(own.folder());
     go(Place.HOME);
+  }
+
+  private void closeInstrument() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -283,7 +285,16 @@ public final class FaintwindWindow {
   }
 
   private Screen home() {
-    return new HomeScreen(desk, new HomeModel(desk, workspace, kept.who(), this::open));
+    HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
+    model.whenEntering(this::letGo);
+    return new HomeScreen(desk, model);
+  }
+
+  /** Closes the instrument of a folder, where it is the one that is open. */
+  private void letGo(Path folder) {
+    if (instrument.filter(opened -> opened.folder().equals(folder)).isPresent()) {
+      closeInstrument();
+    }
   }
 
   /** The one place where the screens of an instrument are made. */
@@ -335,18 +346,14 @@ public final class FaintwindWindow {
         .ifPresentOrElse(running -> nextLine.work(running, System.nanoTime()), nextLine::workEnded);
   }
 
-  private void dress() {
-    scene
-        .getStylesheets()
-        .addAll(
-            stylesheet("/faintwind/ui/tokens.css"),
-            stylesheet("/faintwind/ui/faintwind.css"),
-            stylesheet("/faintwind/ui/data.css"));
-    Look look = desk.look();
-    look.theme().addListener((property, was, now) -> changed());
-    look.textPct().addListener((property, was, now) -> changed());
-    look.lessMotion().addListener((property, was, now) -> changed());
-    look.projector().addListener((property, was, now) -> dressRoot());
+  private void listen() {
+    dress.put(
+        scene,
+        () -> {
+          if (kept.asked()) {
+            keepChoices();
+          }
+        });
     scene
         .focusOwnerProperty()
         .addListener(
@@ -366,34 +373,5 @@ public final class FaintwindWindow {
                 nextLine.workQuestionEnded();
               }
             });
-    dressRoot();
-  }
-
-  private void changed() {
-    dressRoot();
-    if (kept.asked()) {
-      keepChoices();
-    }
-  }
-
-  private void dressRoot() {
-    Look look = desk.look();
-    // In one step: without any theme the colour tokens are unknown.
-    List<String> classes = new ArrayList<>(frame.getStyleClass());
-    classes.removeIf(name -> name.startsWith("fw-"));
-    classes.add(look.theme().get().styleClass());
-    frame.getStyleClass().setAll(classes);
-    frame.setStyle("-fx-font-size: " + BASE_FONT_PX * look.effectivePct() / 100 + "px;");
-    fit();
-  }
-
-  private void fit() {
-    frame.fit(desk.look().effectivePct(), desk.look().projector().get());
-    stage.setFullScreen(desk.look().projector().get());
-  }
-
-  /** Address of a style sheet in the program. */
-  static String stylesheet(String name) {
-    return Objects.requireNonNull(FaintwindWindow.class.getResource(name), name).toExternalForm();
   }
 }

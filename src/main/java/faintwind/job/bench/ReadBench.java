@@ -30,6 +30,7 @@ import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -122,6 +123,11 @@ public final class ReadBench {
     if (state.rehearsal()) {
       return empty(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
     }
+    Optional<Standing<Retired>> retired = state.last(Retired.class);
+    if (retired.isPresent()) {
+      String why = retired.get().event().why();
+      return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
+    }
     Situation situation = view.situation(now);
     Progress progress = Progress.of(view.checklist(), situation);
     Optional<InForce> inForce = inForce(view, situation);
@@ -188,7 +194,8 @@ public final class ReadBench {
     };
   }
 
-  private Optional<InForce> inForce(InstrumentView view, Situation situation) {
+  /** The calibration that counts; empty where none does. */
+  public static Optional<InForce> inForce(InstrumentView view, Situation situation) {
     return view.state()
         .last(CalibrationPutInForce.class)
         .flatMap(
@@ -204,7 +211,7 @@ public final class ReadBench {
                                       g ->
                                           new BenchRow.Range(
                                               g.lowest_m_s(), g.highest_m_s(), g.u95Share()));
-                          return new InForce(file, range, due, due.isPast(now));
+                          return new InForce(file, range, due, due.isPast(situation.now()));
                         }));
   }
 
