@@ -68,7 +68,7 @@ public final class ListCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    List<BenchRow> all = new ReadBench(terminal.messages(), OffsetDateTime.now(clock)).rows(folder);
+    List<BenchRow> all = new ReadBench(terminal.messages()).rows(folder, OffsetDateTime.now(clock));
     if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));

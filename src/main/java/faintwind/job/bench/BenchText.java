@@ -56,7 +56,7 @@ public final class BenchText {
   }
 
   /** What an instrument needs, in a word, and where. */
-  String need(BenchRow row) {
+  public String need(BenchRow row) {
     String kind = words.text("bench-list.need." + word(row.need().kind()));
     return row.need().step().isEmpty()
         ? kind

@@ -24,6 +24,7 @@ import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeptGuides;
 import faintwind.message.Amount;
 import faintwind.message.AmountText;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
@@ -47,16 +48,22 @@ import java.util.stream.Collectors;
 /** Reads every instrument of a folder; a broken one is a row with its reason. */
 public final class ReadBench {
   private final Messages words;
-  private final OffsetDateTime now;
   private final KeptGuides guides = new KeptGuides();
 
   /** Read at the first need: rows that are known need none. */
   private Optional<KeptDesigns> designs = Optional.empty();
 
-  /** Prepares a look. */
-  public ReadBench(Messages words, OffsetDateTime now) {
+  /**
+   * An instrument that was looked at.
+   *
+   * @param view its folder
+   * @param progress where its steps stand
+   * @param row what the bench says of it
+   */
+  public record Looked(InstrumentView view, Progress progress, BenchRow row) {}
+
+  public ReadBench(Messages words) {
     this.words = words;
-    this.now = now;
   }
 
   /**
@@ -64,11 +71,11 @@ public final class ReadBench {
    *
    * @throws IOException where the folder itself cannot be read
    */
-  public List<BenchRow> rows(Path folder) throws IOException {
+  public List<BenchRow> rows(Path folder, OffsetDateTime now) throws IOException {
     KeptRows kept = new KeptRows(folder, words.locale(), now);
     List<BenchRow> rows =
         BenchFolder.instruments(folder).parallelStream()
-            .map(instrument -> row(instrument, kept))
+            .map(instrument -> row(instrument, now, kept))
             .sorted(
                 Comparator.comparing((BenchRow row) -> row.need().kind())
                     .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
@@ -77,24 +84,43 @@ public final class ReadBench {
     return rows;
   }
 
-  private BenchRow row(Path folder, KeptRows kept) {
+  private BenchRow row(Path folder, OffsetDateTime now, KeptRows kept) {
     try {
       String print = FolderPrint.of(folder);
-      return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder), print));
+      return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder, now), print));
     } catch (IOException world) {
       Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
       return empty(folder, String.valueOf(folder.getFileName()), need);
     }
   }
 
-  private BenchRow row(Path folder) {
+  private BenchRow row(Path folder, OffsetDateTime now) {
     try {
-      return InstrumentView.open(folder, this::sheetOf, guides)
-          .fold((view, notes) -> row(folder, view), problems -> broken(folder, problems));
-    } catch (IOException | UncheckedIOException world) {
+      return look(folder, now).fold((looked, notes) -> looked.row(), p -> broken(folder, p));
+    } catch (IOException world) {
       Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
       return empty(folder, String.valueOf(folder.getFileName()), need);
     }
+  }
+
+  /**
+   * Looks at one instrument.
+   *
+   * @return refused where its checklist cannot be read
+   * @throws IOException where something that is there cannot be read
+   */
+  public Checked<Looked> look(Path folder, OffsetDateTime now) throws IOException {
+    try {
+      return InstrumentView.open(folder, this::sheetOf, guides).map(view -> look(view, now));
+    } catch (UncheckedIOException world) {
+      throw world.getCause();
+    }
+  }
+
+  private Looked look(InstrumentView view, OffsetDateTime now) {
+    Situation situation = view.situation(now);
+    Progress progress = Progress.of(view.checklist(), situation);
+    return new Looked(view, progress, row(view, situation, progress));
   }
 
   private BenchRow broken(Path folder, List<Problem> problems) {
@@ -117,8 +143,9 @@ public final class ReadBench {
     }
   }
 
-  private BenchRow row(Path folder, InstrumentView view) {
+  private BenchRow row(InstrumentView view, Situation situation, Progress progress) {
     InstrumentState state = view.state();
+    Path folder = view.path();
     String name = state.name().orElseGet(() -> String.valueOf(folder.getFileName()));
     if (state.rehearsal()) {
       return empty(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
@@ -128,8 +155,6 @@ public final class ReadBench {
       String why = retired.get().event().why();
       return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
     }
-    Situation situation = view.situation(now);
-    Progress progress = Progress.of(view.checklist(), situation);
     Optional<InForce> inForce = inForce(view, situation);
     return new BenchRow(
         folder,

@@ -37,9 +37,13 @@ public final class AtInstrument {
    * @param who the name that stands with each entry
    */
   public AtInstrument(Path folder, Clock clock, String who) {
+    this(folder, clock, Enter.Person.named(who));
+  }
+
+  public AtInstrument(Path folder, Clock clock, Enter.Person person) {
     this.folder = folder;
     this.clock = clock;
-    this.person = Enter.Person.named(who);
+    this.person = person;
   }
 
   /** What is done at the instrument. */

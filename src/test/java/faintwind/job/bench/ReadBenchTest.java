@@ -39,7 +39,7 @@ class ReadBenchTest {
   }
 
   private List<BenchRow> rows(OffsetDateTime now) throws IOException {
-    return new ReadBench(Messages.of(Locale.UK), now).rows(folder);
+    return new ReadBench(Messages.of(Locale.UK)).rows(folder, now);
   }
 
   private BenchRow row(String name) throws IOException {
