@@ -75,11 +75,24 @@ final class LogSheet {
     String speed = filtered("speed_m_s", at);
     String byLine = "$" + SheetChain.letters(chain.column("speed_m_s")) + at;
     String speedOrZero =
-        String.format(Locale.ROOT, "IF($A%d=\"\",\"\",IFERROR(IF(%s=\"\",\"\",IF(%s<1E-9,0,%s)),\"\"))", at, speed, speed, speed);
+        String.format(
+            Locale.ROOT,
+            "IF($A%d=\"\",\"\",IFERROR(IF(%s=\"\",\"\",IF(%s<1E-9,0,%s)),\"\"))",
+            at,
+            speed,
+            speed,
+            speed);
     String u95 =
-        String.format(Locale.ROOT, "IF($E%d=\"\",\"\",IFERROR(SQRT((%s)^2+%s^2),\"\"))", at, band("$E" + at), filtered("u95_filter_m_s", at));
+        String.format(
+            Locale.ROOT,
+            "IF($E%d=\"\",\"\",IFERROR(SQRT((%s)^2+%s^2),\"\"))",
+            at,
+            band("$E" + at),
+            filtered("u95_filter_m_s", at));
     String flag = String.format(Locale.ROOT, "IF($A%d=\"\",\"\",%s)", at, filtered("flag", at));
-    String line = String.format(Locale.ROOT, "IF($A%d=\"\",\"\",IFERROR(IF(%s<1E-9,0,%s),\"\"))", at, byLine, byLine);
+    String line =
+        String.format(
+            Locale.ROOT, "IF($A%d=\"\",\"\",IFERROR(IF(%s<1E-9,0,%s),\"\"))", at, byLine, byLine);
     return List.of(speedOrZero, u95, flag, line);
   }
 
@@ -94,7 +107,11 @@ final class LogSheet {
     }
     String rows = "MIN(ROW()-" + (HEAD + 1) + ",fw_rows_each_side)";
     String about = "OFFSET($%s" + at + ",-" + rows + ",0,2*" + rows + "+1,1)";
-    return function + String.format(Locale.ROOT, about, "B") + "," + String.format(Locale.ROOT, about, "A") + ")";
+    return function
+        + String.format(Locale.ROOT, about, "B")
+        + ","
+        + String.format(Locale.ROOT, about, "A")
+        + ")";
   }
 
   /** The table's expanded uncertainty at a speed, by a straight line between its rows. */
