@@ -86,13 +86,13 @@ public final class RunProblem {
     integrate(x);
     whitenings.clear();
     for (int k = 0; k < tracks.size(); k++) {
-      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course, wander));
+      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course(), wander));
     }
   }
 
   /** The course of a track from the last {@link #integrate}. */
   public Whitening.Course course(int track) {
-    return integrators.get(track).course;
+    return integrators.get(track).course();
   }
 
   /** Recorded less predicted signals of a track from the last {@link #integrate}. */
