@@ -177,7 +177,9 @@ public class FoldingRow extends HBox {
     double share = wished <= 0 ? 0 : Math.min(1, Math.max(0, rest) / wished);
     double over = Math.max(0, rest - wished);
     for (int i = 0; i < widths.length; i++) {
-      widths[i] = Math.floor(widths[i] + share * wishes[i]);
+      // whole pixels, but never less than words need: a fine screen has half pixels
+      double shared = widths[i] + share * wishes[i];
+      widths[i] = share < 1 ? Math.max(widths[i], Math.floor(shared)) : shared;
       if (grows(nodes.get(i))) {
         widths[i] += Math.floor(over / growing);
       }

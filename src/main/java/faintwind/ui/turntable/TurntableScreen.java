@@ -213,6 +213,9 @@ public final class TurntableScreen extends DataScreen {
                     text("turntable.caution.right"),
                     List.of(text("turntable.caution.not-1"), text("turntable.caution.not-2")))));
     cautions.getChildren().setAll(new CautionCard(caution, desk().words(), this::cautionRead));
+    if (!caution.isOpen() && head.getChildren().remove(cautions)) {
+      body.getChildren().add(cautions); // what was read stays, below what it kept closed
+    }
     Boxes.present(body, !caution.isOpen());
   }
 

@@ -7,6 +7,7 @@ import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
+import faintwind.report.card.StepCard;
 import faintwind.ui.Cellar;
 import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
@@ -25,7 +26,7 @@ class StepModelTest {
   private Bench at(String step) throws IOException {
     Quiet quiet = new Quiet(folder);
     OpenInstrument instrument =
-        quiet.open(Cellar.begin("Rind 1").design().before(step).open(step).into(folder, "r"));
+        quiet.open(Cellar.begin("Rind 1").design().before(step).open(step).into(folder, step));
     return new Bench(quiet, instrument, new StepModel(quiet.desk(), instrument, () -> {}));
   }
 
@@ -46,6 +47,28 @@ class StepModelTest {
     assertThat(bench.step().next().get().detail()).contains("Jo");
     assertThat(bench.step().next().get().act()).isEmpty();
     other.close();
+  }
+
+  @Test
+  void behindAClosedGateNeitherInstructionNorDrawingIsShown() throws Exception {
+    Quiet quiet = new Quiet(folder);
+    OpenInstrument instrument =
+        quiet.open(Cellar.begin("Rind 1").design().open("first-power").into(folder, "r"));
+    StepView locked = new StepModel(quiet.desk(), instrument, () -> {}).view().get();
+    assertThat(locked.instruction().covered()).isTrue();
+    assertThat(locked.aside().picture()).isEmpty();
+    StepView open = at("weigh-blanks").step().view().get();
+    assertThat(open.aside().picture().orElseThrow().file()).isEqualTo("weigh-blanks.svg");
+  }
+
+  @Test
+  void theFirstStepOfAStageSaysWhatTheStageTakes() throws Exception {
+    assertThat(at("ready-workplace").step().view().get().aside().cards())
+        .extracting(StepCard::title)
+        .containsExactly("This stage: Make the balls", "Drilling card");
+    assertThat(at("weigh-blanks").step().view().get().aside().cards())
+        .extracting(StepCard::title)
+        .containsExactly("What the balls should weigh");
   }
 
   @Test
