@@ -35,7 +35,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -54,7 +53,6 @@ public final class FaintwindWindow {
   private static final double HEIGHT_PX = 800;
   private static final double LEAST_WIDTH_PX = 960;
   private static final double LEAST_HEIGHT_PX = 600;
-  private static final double BASE_FONT_PX = 15;
   private static final Duration TICK = Duration.seconds(10);
   private static final Duration WORK_LOOK = Duration.millis(100);
 
@@ -71,6 +69,7 @@ public final class FaintwindWindow {
   private final Questions questions;
   private final Leaving leaving;
   private final Frame frame;
+  private final Dress dress;
   private final Scene scene;
   private final Timeline workLook;
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
@@ -101,20 +100,21 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    own = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock, words.locale());
     workspace = own;
     tables = new LiveTables(desk);
-    strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     leaving = new Leaving(desk.background(), nextLine, questions);
     field = new FieldRoom(desk, tables, now -> leaving.leave(screen, () -> show(now)));
     frame = new Frame(words, desk.notes(), strip, nextLine);
+    dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
-    dress();
+    listen();
     new Meant(scene, nextLine).listen();
     new KeptFocus(scene, strip, this::nextThing).listen();
     new Keys(
@@ -153,7 +153,7 @@ public final class FaintwindWindow {
           instrument.ifPresent(OpenInstrument::close);
         });
     stage.show();
-    fit();
+    dress.fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
   }
@@ -226,12 +226,16 @@ public final class FaintwindWindow {
 
   /** Back to one's own instruments, from wherever in the demonstration. */
   private void leaveDemo() {
-    instrument.ifPresent(OpenInstrument::close);
-    instrument = Optional.empty();
+    closeInstrument();
     workspace = own;
     strip.demo(false);
     desk.files().beginIn(own.folder());
     go(Place.HOME);
+  }
+
+  private void closeInstrument() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -277,7 +281,16 @@ public final class FaintwindWindow {
   }
 
   private Screen home() {
-    return new HomeScreen(desk, new HomeModel(desk, workspace, kept.who(), this::open));
+    HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
+    model.whenEntering(this::letGo);
+    return new HomeScreen(desk, model);
+  }
+
+  /** Closes the instrument of a folder, where it is the one that is open. */
+  private void letGo(Path folder) {
+    if (instrument.filter(opened -> opened.folder().equals(folder)).isPresent()) {
+      closeInstrument();
+    }
   }
 
   /** The one place where the screens of an instrument are made. */
@@ -329,18 +342,14 @@ public final class FaintwindWindow {
         .ifPresentOrElse(running -> nextLine.work(running, System.nanoTime()), nextLine::workEnded);
   }
 
-  private void dress() {
-    scene
-        .getStylesheets()
-        .addAll(
-            stylesheet("/faintwind/ui/tokens.css"),
-            stylesheet("/faintwind/ui/faintwind.css"),
-            stylesheet("/faintwind/ui/data.css"));
-    Look look = desk.look();
-    look.theme().addListener((property, was, now) -> changed());
-    look.textPct().addListener((property, was, now) -> changed());
-    look.lessMotion().addListener((property, was, now) -> changed());
-    look.projector().addListener((property, was, now) -> dressRoot());
+  private void listen() {
+    dress.put(scene);
+    kept.whenChanged(
+        () -> {
+          if (kept.asked()) {
+            keepChoices();
+          }
+        });
     scene
         .focusOwnerProperty()
         .addListener(
@@ -360,34 +369,5 @@ public final class FaintwindWindow {
                 nextLine.workQuestionEnded();
               }
             });
-    dressRoot();
-  }
-
-  private void changed() {
-    dressRoot();
-    if (kept.asked()) {
-      keepChoices();
-    }
-  }
-
-  private void dressRoot() {
-    Look look = desk.look();
-    // In one step: without any theme the colour tokens are unknown.
-    List<String> classes = new ArrayList<>(frame.getStyleClass());
-    classes.removeIf(name -> name.startsWith("fw-"));
-    classes.add(look.theme().get().styleClass());
-    frame.getStyleClass().setAll(classes);
-    frame.setStyle("-fx-font-size: " + BASE_FONT_PX * look.effectivePct() / 100 + "px;");
-    fit();
-  }
-
-  private void fit() {
-    frame.fit(desk.look().effectivePct(), desk.look().projector().get());
-    stage.setFullScreen(desk.look().projector().get());
-  }
-
-  /** Address of a style sheet in the program. */
-  static String stylesheet(String name) {
-    return Objects.requireNonNull(FaintwindWindow.class.getResource(name), name).toExternalForm();
   }
 }

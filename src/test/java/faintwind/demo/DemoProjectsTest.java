@@ -45,7 +45,7 @@ class DemoProjectsTest {
     assertThat(opened.problems()).isEmpty();
     assertThat(opened.state().madeUp()).isTrue();
     assertThat(opened.state().designJson()).isPresent();
-    assertThat(CheckPath.run(SHIPPED.resolve(name)).problems()).isEmpty();
+    assertThat(CheckPath.run(SHIPPED.resolve(name), Locale.ENGLISH).problems()).isEmpty();
   }
 
   /** Where it fails, the fit has changed since: make the demonstration anew. */

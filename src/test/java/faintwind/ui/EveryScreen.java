@@ -41,7 +41,7 @@ final class EveryScreen {
 
   /** Instruments at every kind of step, and the shipped cellar. */
   void prepare() throws IOException {
-    new WindowChoices(100, "light", true, "Ida").write(folder);
+    new WindowChoices(100, "light", true, "Ida", "").write(folder);
     Cellar.begin("Rind 2, by the door")
         .design()
         .before("heater-insulation")
@@ -75,7 +75,7 @@ final class EveryScreen {
 
   /** The window was asked nothing yet but its look. */
   void unasked() throws IOException {
-    new WindowChoices(100, "light", true, "Ida").write(folder);
+    new WindowChoices(100, "light", true, "Ida", "").write(folder);
   }
 
   void all() {

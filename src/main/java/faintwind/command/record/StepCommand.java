@@ -93,7 +93,7 @@ public final class StepCommand implements Callable<Integer> {
   }
 
   private int enter() throws IOException {
-    Checked<JournalEntry> entered = at.instrument().work(this::enter);
+    Checked<JournalEntry> entered = at.instrument(terminal).work(this::enter);
     if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {
       return terminal.refuse(entered.problems());
     }

@@ -47,7 +47,7 @@ public final class StepText {
    * @throws IOException where something that is there cannot be read
    */
   public Checked<List<String>> lines(Path folder, String stepId) throws IOException {
-    return InstrumentView.begun(folder).then(view -> lines(view, stepId));
+    return InstrumentView.begun(folder, words.locale()).then(view -> lines(view, stepId));
   }
 
   private Checked<List<String>> lines(InstrumentView view, String stepId) {

@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.message.Translation;
 import faintwind.ui.fold.Folds;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NoteView;
@@ -9,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.application.Platform;
+import javafx.geometry.NodeOrientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
@@ -66,6 +68,8 @@ public final class Frame extends VBox {
     this.notes = notes;
     this.strip = strip;
     this.nextLine = nextLine;
+    boolean rightToLeft = words.direction() == Translation.Direction.RTL;
+    setNodeOrientation(rightToLeft ? NodeOrientation.RIGHT_TO_LEFT : NodeOrientation.LEFT_TO_RIGHT);
     getStyleClass().add("frame");
     body.getStyleClass().add("body");
     pathPane.setMinWidth(Region.USE_PREF_SIZE);
