@@ -129,10 +129,7 @@ class ClassJourneyTest {
     new MakeClass(clock, Messages.of(Locale.ENGLISH)).make(folder, wish);
     build(1, "glue-heater").open("glue-heater").into(folder, "pair-01");
     build(2, "zero-check").into(folder, "pair-02");
-    build(3, "heater-insulation")
-        .open("heater-insulation")
-        .type("heater-insulation", "lead-a-ball", "27")
-        .into(folder, "pair-03");
+    build(3, "glue-heater").type("heater-alone", "heater-alone", "150").into(folder, "pair-03");
     build(4, "glue-heater").type("heater-alone", "heater-alone", "104").into(folder, "pair-04");
     build(5, "coat-parts").cautions("coat-parts").clock("coat-parts", 8 * 3600, 60).into(folder, "pair-05");
   }
