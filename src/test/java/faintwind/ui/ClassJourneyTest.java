@@ -131,7 +131,10 @@ class ClassJourneyTest {
     build(2, "zero-check").into(folder, "pair-02");
     build(3, "glue-heater").type("heater-alone", "heater-alone", "150").into(folder, "pair-03");
     build(4, "glue-heater").type("heater-alone", "heater-alone", "104").into(folder, "pair-04");
-    build(5, "coat-parts").cautions("coat-parts").clock("coat-parts", 8 * 3600, 60).into(folder, "pair-05");
+    build(5, "coat-parts")
+        .cautions("coat-parts")
+        .clock("coat-parts", 8 * 3600, 60)
+        .into(folder, "pair-05");
   }
 
   /** A virtual build in the place of the folder that was made. */

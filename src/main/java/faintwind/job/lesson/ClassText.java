@@ -94,11 +94,11 @@ public final class ClassText {
         : pair.label();
   }
 
-  /** What a pair is at, in a word and a stage. */
+  /** What a pair is at, in a word. */
   public String shortState(PairLook pair) {
     return pair.trouble().isPresent()
         ? words.text("class.folder-trouble")
-        : pair.known().map(known -> bench.need(known.looked().row())).orElse("");
+        : pair.known().map(known -> bench.kind(known.looked().row())).orElse("");
   }
 
   /** Whether a pair needs somebody: its folder tells nothing, or it was stopped or is in doubt. */

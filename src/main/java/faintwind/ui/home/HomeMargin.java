@@ -44,7 +44,9 @@ final class HomeMargin {
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
     if (model.hasClass()) {
-      buttons.getChildren().add(Words.button("open-class", words.text("class.place"), model::openClass));
+      buttons
+          .getChildren()
+          .add(Words.button("open-class", words.text("class.place"), model::openClass));
     }
     // beside the made-up instruments nothing of one's own is begun
     if (!model.isDemo()) {

@@ -75,7 +75,9 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                 Mark.ATTENTION,
                 text(
                     "class.stuck",
-                    stuck.stream().map(PairLook::label).collect(Collectors.joining(", "))),
+                    stuck.stream()
+                        .map(pair -> this.text.label(pair, true))
+                        .collect(Collectors.joining(", "))),
                 report);
     say(now);
   }
@@ -130,7 +132,9 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
             watch -> new SignOff(folder, desk.clock(), words()).sign(signed, typed),
             done -> {
               remark.set(
-                  done.isOk() ? text("class.was-signed") : String.join(" ", lines(done.problems())));
+                  done.isOk()
+                      ? text("class.was-signed")
+                      : String.join(" ", lines(done.problems())));
               look();
             },
             broke -> remark.set(DiskWords.say(broke, words())));

@@ -60,6 +60,7 @@ public final class ClassScreen extends DataScreen {
     this.model = model;
     fillWays();
     remark.textProperty().bind(model.remark());
+    model.remark().addListener((property, was, now) -> showNow());
     ChangeListener<Boolean> shown = (property, was, now) -> showNow();
     desk.look().projector().addListener(shown);
     whenLeft(() -> desk.look().projector().removeListener(shown));
@@ -103,6 +104,8 @@ public final class ClassScreen extends DataScreen {
     matrix(look, big);
     part(queue, "class.part.queue", said.queue(look, big));
     Boxes.present(ways, !big);
+    Boxes.present(remark, !big && !model.remark().get().isEmpty());
+    Boxes.present(lesson, !big);
     part(fits, "class.part.fits", big ? List.of() : model.fits(look));
     part(clocks, "class.part.clocks", big ? List.of() : said.clocks(look));
     part(spread, "class.part.spread", big ? List.of() : said.spread(look));
@@ -138,22 +141,31 @@ public final class ClassScreen extends DataScreen {
         Stage stage = stages.get(i);
         int column = i + 1;
         int line = row;
-        pair.known().ifPresent(known -> matrix.add(cell(known, stage), column, line));
+        pair.known().ifPresent(known -> matrix.add(cell(known, stage, big), column, line));
       }
       String state = big ? model.said().shortState(pair) : model.said().state(pair);
       Label said = Words.label(state, ClassText.isStuck(pair) ? "bold" : "soft");
       said.setId("class-state-" + pair.pair().folder());
-      matrix.add(said, stages.size() + 1, row);
-      row++;
+      if (big) {
+        matrix.add(said, stages.size() + 1, row);
+        row++;
+      } else {
+        matrix.add(said, 1, row + 1, stages.size() + 1, 1);
+        row += 2;
+      }
     }
   }
 
-  private Node cell(PairLook.Known known, Stage stage) {
+  private Node cell(PairLook.Known known, Stage stage, boolean big) {
     Mark mark = StepMarks.of(stage, known.looked().progress());
     String said = stage.title() + ": " + text(mark.key()) + ", " + known.share(stage);
     MarkShape shape = new MarkShape(mark, said, 0.6);
     Tooltip.install(shape, new Tooltip(said));
-    return Boxes.column("class-cell", shape, Words.whole(known.share(stage), "fine", "soft"));
+    VBox cell = Boxes.column("class-cell", shape);
+    if (!big) {
+      cell.getChildren().add(Words.whole(known.share(stage), "fine", "soft"));
+    }
+    return cell;
   }
 
   private void sign(List<ToSign> all) {
