@@ -83,7 +83,8 @@ final class StepAside {
                     .flatMap(
                         p ->
                             PictureView.ofTips(
-                                p.scene(), p.one(), p.other(), line.unit(), p.shows())));
+                                p.scene(), p.one(), p.other(), line.unit(), p.shows()))
+                    .map(view -> view.in(words)));
     tips.ifPresent(view -> view.setId("tips-picture"));
     shown.ifPresent(this::show);
   }
@@ -142,7 +143,7 @@ final class StepAside {
         return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
       }
     }
-    return PictureView.of(wanted.file(), wanted.shows()).map(view -> view);
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> view.in(words));
   }
 
   private static ImageView photo(Path file, String shows, double width_px) {

@@ -1,5 +1,7 @@
 package faintwind.ui.part;
 
+import faintwind.message.Messages;
+import faintwind.report.picture.PictureWords;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -86,6 +88,22 @@ public final class PictureView extends Region {
     return of("tips-" + scene + ".svg", shows)
         .filter(view -> view.points.keySet().containsAll(List.of(one, other)))
         .map(view -> view.withTips(one, other, unit));
+  }
+
+  /** The same with its words in a language. */
+  public PictureView in(Messages words) {
+    translate(drawing, words);
+    return this;
+  }
+
+  private static void translate(Group group, Messages words) {
+    for (Node node : group.getChildren()) {
+      if (node instanceof Group inner) {
+        translate(inner, words);
+      } else if (node instanceof Text text) {
+        text.setText(PictureWords.of(words, text.getText()));
+      }
+    }
   }
 
   private PictureView withTips(String one, String other, String unit) {
