@@ -23,6 +23,8 @@ class StepModelTest {
   @TempDir
   Path folder;
 
+  private int opened;
+
   private record Bench(Quiet quiet, OpenInstrument instrument, StepModel step) {}
 
   private Bench at(String step) throws IOException {
@@ -160,7 +162,7 @@ class StepModelTest {
 
   private Bench of(Cellar cellar) throws IOException {
     Quiet quiet = new Quiet(folder);
-    OpenInstrument instrument = quiet.open(cellar.into(folder, "r" + System.nanoTime()));
+    OpenInstrument instrument = quiet.open(cellar.into(folder, "r" + opened++));
     return new Bench(quiet, instrument, new StepModel(quiet.desk(), instrument, () -> {}));
   }
 
