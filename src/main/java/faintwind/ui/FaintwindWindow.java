@@ -286,7 +286,10 @@ public final class FaintwindWindow {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.whenEntering(this::letGo);
     model.whenClass(
-        () -> leave(() -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
+        () ->
+            leaving.leave(
+                screen,
+                () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
     return new HomeScreen(desk, model);
   }
 
