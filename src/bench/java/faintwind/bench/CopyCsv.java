@@ -7,7 +7,10 @@ import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.nio.file.Path;
 
-/** Merely parses the numbers of a table with FastCSV and writes its rows again, with three cells more. */
+/**
+ * Merely parses the numbers of a table with FastCSV and writes its rows again, with three cells
+ * more.
+ */
 public final class CopyCsv {
   private CopyCsv() {}
 
