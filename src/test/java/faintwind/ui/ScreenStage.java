@@ -57,7 +57,7 @@ public final class ScreenStage {
     frame.setStyle("-fx-font-size: 15px;");
     Scene scene = new Scene(frame, 1280, 800);
     for (String sheet : new String[] {"tokens", "faintwind", "data"}) {
-      scene.getStylesheets().add(FaintwindWindow.stylesheet("/faintwind/ui/" + sheet + ".css"));
+      scene.getStylesheets().add(Dress.stylesheet("/faintwind/ui/" + sheet + ".css"));
     }
     stage.setScene(scene);
     strip.showInstrument("Rind 1, north shelf", Place.TURNTABLE, words.text("window.made-up"));
@@ -73,6 +73,13 @@ public final class ScreenStage {
     nextLine.show(screen.next().getValue());
     frame.show(screen);
     stage.show();
+  }
+
+  /** Shows a screen with the keys of the window. */
+  void showWithKeys(Screen screen) {
+    new Keys(new Keys.Ways(() -> Optional.of(screen), () -> {}, () -> {}), frame, nextLine, desk)
+        .listenOn(stage.getScene());
+    show(screen);
   }
 
   public void theme(Theme theme) {

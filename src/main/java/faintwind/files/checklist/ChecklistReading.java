@@ -120,6 +120,7 @@ final class ChecklistReading {
         id,
         stage.path("title").asText(),
         stage.path("about").asText(),
+        Optional.ofNullable(stage.get("ends")).map(JsonNode::asText),
         Optional.ofNullable(stage.get("banner")).map(JsonNode::asText),
         steps);
   }

@@ -39,15 +39,24 @@ public final class AtInstrument {
    * @param who the name that stands with each entry
    */
   public AtInstrument(Path folder, Clock clock, String who) {
-    this(folder, clock, who, Locale.ENGLISH);
+    this(folder, clock, Enter.Person.named(who), Locale.ENGLISH);
   }
 
   /** The same, for work that shows what the checklist says. */
   public AtInstrument(Path folder, Clock clock, String who, Locale language) {
+    this(folder, clock, Enter.Person.named(who), language);
+  }
+
+  /** The same by a person of a class. */
+  public AtInstrument(Path folder, Clock clock, Enter.Person person) {
+    this(folder, clock, person, Locale.ENGLISH);
+  }
+
+  private AtInstrument(Path folder, Clock clock, Enter.Person person, Locale language) {
     this.guides = new KeptGuides(language);
     this.folder = folder;
     this.clock = clock;
-    this.person = Enter.Person.named(who);
+    this.person = person;
   }
 
   /** What is done at the instrument. */

@@ -19,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +69,7 @@ public final class PrintSteps {
       return Checked.refused(parts.problems());
     }
     Files.createDirectories(view.path().resolve("reports/steps"));
-    Checked<Path> written = write(view, ok.value(), target);
+    Checked<Path> written = writeParts(view, ok.value(), target);
     if (written.isOk()) {
       EnteredFile.note(view.path(), FileRole.REPORT, target, OffsetDateTime.now(clock));
     }
@@ -91,12 +92,25 @@ public final class PrintSteps {
     InstrumentView view = ok.value();
     Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
     return parts instanceof Checked.Ok<List<StepSheetContent.Part>> found
-        ? write(view, found.value(), target)
+        ? writeParts(view, found.value(), target)
         : Checked.refused(parts.problems());
   }
 
-  private Checked<Path> write(InstrumentView view, List<StepSheetContent.Part> parts, Path target)
+  /**
+   * Writes the sheets of some steps, in the order given.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> write(InstrumentView view, List<String> steps, Path target)
       throws IOException {
+    List<StepSheetContent.Part> parts = new ArrayList<>();
+    steps.forEach(
+        id -> StepSheetContent.ofStep(view.checklist(), id).ifPresent(part -> parts.addAll(part)));
+    return writeParts(view, parts, target);
+  }
+
+  private Checked<Path> writeParts(
+      InstrumentView view, List<StepSheetContent.Part> parts, Path target) throws IOException {
     String html = new StepSheets(messages).html(content(view, parts));
     PaperFile.write(target, html);
     return Checked.ok(target, view.problems());

@@ -9,6 +9,8 @@ import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
+import faintwind.report.card.StageCard;
+import faintwind.report.card.StepCard;
 import faintwind.report.card.StepCards;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
@@ -96,17 +98,24 @@ public final class StepSheets {
             DateText.zoned(messages, content.situation().now()),
             content.checklist().id() + " " + content.checklist().version(),
             content.checklist().sha256().substring(0, 12)));
+    if (part.steps().contains(stage.steps().get(0))) {
+      List<Step> needed = stage.steps().stream().filter(s -> isNeeded(s, progress)).toList();
+      StepCard card = StageCard.of(stage, needed, content.situation(), messages);
+      StepSheetCard.write(html, card, messages.locale());
+    }
     Set<Card> printed = new HashSet<>();
     for (Step step : part.steps()) {
       int number = stage.steps().indexOf(step) + 1;
-      boolean needed =
-          progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
-      if (needed) {
+      if (isNeeded(step, progress)) {
         html.block("sheet-step", () -> step(html, content, part, step, printed));
       } else {
         html.element("p", "soft", messages.text("print.not-needed", number + ". " + step.title()));
       }
     }
+  }
+
+  private static boolean isNeeded(Step step, Progress progress) {
+    return progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
   }
 
   private void step(Html html, StepSheetContent content, Part part, Step step, Set<Card> printed) {

@@ -1,6 +1,5 @@
 package faintwind.ui.frame;
 
-import faintwind.ui.part.Act;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Running;
 import java.util.List;
@@ -70,14 +69,6 @@ public interface Screen {
   default Optional<Unsaved> unsaved() {
     return Optional.empty();
   }
-
-  /**
-   * Something chosen that is not on disk.
-   *
-   * @param question asks what should become of it
-   * @param keep keeps it
-   */
-  record Unsaved(String question, Act keep) {}
 
   /** Alt+Up. */
   default void previousStep() {}

@@ -2,6 +2,8 @@ package faintwind.ui.instrument;
 
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.bench.BenchFolder;
+import faintwind.job.bench.BenchRow;
+import faintwind.job.bench.ReadBench;
 import faintwind.job.demo.CopyDemo;
 import faintwind.job.demo.Demo;
 import faintwind.job.design.KeptDesigns;
@@ -60,8 +62,9 @@ public final class Workspace {
   /** A folder that was looked at. */
   public sealed interface Looked permits Listed, Broken {}
 
-  /** An instrument with its design in a few words, where it has one. */
-  public record Listed(Standpoint standpoint, Optional<String> what) implements Looked {}
+  /** An instrument, its design in a few words, and the speeds of the calibration that counts. */
+  public record Listed(Standpoint standpoint, Optional<String> what, Optional<BenchRow.Range> range)
+      implements Looked {}
 
   /** A folder that cannot be opened at all. */
   public record Broken(Path folder, List<Problem> problems) implements Looked {
@@ -164,7 +167,9 @@ public final class Workspace {
   private Looked look(Path path) throws IOException {
     try {
       Standpoint standpoint = standpoint(path);
-      return new Listed(standpoint, describe(standpoint));
+      Optional<BenchRow.Range> range =
+          ReadBench.inForce(standpoint.view(), standpoint.situation()).flatMap(f -> f.range());
+      return new Listed(standpoint, describe(standpoint), range);
     } catch (BrokenFolderException e) {
       return new Broken(path, e.problems());
     }

@@ -24,6 +24,7 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -205,6 +206,12 @@ public final class StepModel implements StepNext.Acts {
   @Override
   public void startClock() {
     entries.startClock(step);
+  }
+
+  /** Whether no number is too large to be good in a reading of the step. */
+  boolean isOpenAbove(String reading) {
+    Map<String, Double> values = now().situation().values(instrument.checklist());
+    return step.reading(reading).filter(r -> r.isOpenAbove(values)).isPresent();
   }
 
   /** What may be written down beside the readings. */

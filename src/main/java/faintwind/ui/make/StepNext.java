@@ -272,7 +272,7 @@ final class StepNext {
                         sentence,
                         act("go-on", "window.next.go-on", () -> model.open(s.step().id())))
                     .withDetail(words.text("window.next.follows", s.step().title())))
-        .orElseGet(() -> Next.say(mark, words.text("window.next.all-done")));
+        .orElseGet(() -> Next.say(mark, words.text("window.next.all-done"), toPlace(Place.FIELD)));
   }
 
   private Act act(String id, String key, Runnable run) {

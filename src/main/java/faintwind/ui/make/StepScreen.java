@@ -163,6 +163,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public void left() {
+    leaveEntries();
     model.left();
   }
 
@@ -303,12 +304,18 @@ public final class StepScreen implements Screen {
   /** Made once for a step, so that what is typed stays. */
   private void showEntries(boolean moved, boolean covered) {
     if (moved) {
+      leaveEntries();
       entries.getChildren().setAll(new EntriesView(model.step(), model, desk.words()));
     } else {
       entries.getChildren().forEach(view -> ((EntriesView) view).refresh());
     }
     boolean asks = entries.getChildren().stream().anyMatch(view -> ((EntriesView) view).asks());
     present(entries, asks && !covered);
+  }
+
+  /** What is typed beside the readings goes to the journal, as a reading does. */
+  private void leaveEntries() {
+    entries.getChildren().forEach(view -> ((EntriesView) view).leave());
   }
 
   private void showBench() {

@@ -7,12 +7,14 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
@@ -38,6 +40,7 @@ import javax.xml.stream.XMLStreamReader;
 public final class PictureView extends Region {
   private final Group drawing = new Group();
   private final Map<String, Point2D> points = new HashMap<>();
+  private final List<Text> texts = new ArrayList<>();
   private double width = 1;
   private double height = 1;
 
@@ -92,18 +95,17 @@ public final class PictureView extends Region {
 
   /** The same with its words in a language. */
   public PictureView in(Messages words) {
-    translate(drawing, words);
-    return this;
+    return filled(text -> PictureWords.of(words, text));
   }
 
-  private static void translate(Group group, Messages words) {
-    for (Node node : group.getChildren()) {
-      if (node instanceof Group inner) {
-        translate(inner, words);
-      } else if (node instanceof Text text) {
-        text.setText(PictureWords.of(words, text.getText()));
-      }
-    }
+  /**
+   * The same with the builder's own numbers in its words.
+   *
+   * @param fill puts them in place of {@code {values}}
+   */
+  public PictureView filled(UnaryOperator<String> fill) {
+    texts.forEach(text -> text.setText(fill.apply(text.getText())));
+    return this;
   }
 
   private PictureView withTips(String one, String other, String unit) {
@@ -198,13 +200,14 @@ public final class PictureView extends Region {
     return box;
   }
 
-  private static void text(XMLStreamReader xml, Deque<Group> open) throws XMLStreamException {
+  private void text(XMLStreamReader xml, Deque<Group> open) throws XMLStreamException {
     double x = number(xml, "x");
     double y = number(xml, "y");
     String anchor = Optional.ofNullable(xml.getAttributeValue(null, "text-anchor")).orElse("start");
     Text text = new Text(x, y, "");
     add(open, text, xml);
     text.setText(xml.getElementText());
+    texts.add(text);
     double share = anchor.equals("end") ? 1 : anchor.equals("middle") ? 0.5 : 0;
     // The width is known only with the font, which the style sheet gives.
     text.layoutBoundsProperty()

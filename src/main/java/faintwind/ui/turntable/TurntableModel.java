@@ -72,10 +72,16 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
    * @param take takes the table on to the formula
    */
   public TurntableModel(Messages words, Background background, Consumer<Path> take) {
+    this(words, background, take, new TypedRunsModel(words));
+  }
+
+  /** The same with runs that were typed before. */
+  public TurntableModel(
+      Messages words, Background background, Consumer<Path> take, TypedRunsModel typed) {
     super(words, View.NOTHING);
     this.background = background;
     this.take = take;
-    typed = new TypedRunsModel(words);
+    this.typed = typed;
     say();
   }
 
@@ -209,6 +215,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
                 return new Written(table, ReadRuns.read(table));
               },
               written -> {
+                typed.markWritten();
                 show(written.table(), written.read());
                 ask(notes);
               },

@@ -11,6 +11,7 @@ import faintwind.calibration.run.Direction;
 import faintwind.message.Numerals;
 import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Next;
@@ -21,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
@@ -62,6 +64,16 @@ public final class TurntablePlanView {
   /** What a plan that is kept leads to. */
   void leadsTo(Act begin) {
     model.leadsTo(begin);
+  }
+
+  /** A plan that was made and not kept. */
+  Optional<Unsaved> unsaved() {
+    Act keep = new Act("turntable-plan-keep", text("turntable.plan.keep"), model::keep);
+    return model.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("turntable.plan.unsaved"), Optional.of(keep), text("window.unsaved.drop")))
+        : Optional.empty();
   }
 
   /** Whether there is a plan. */

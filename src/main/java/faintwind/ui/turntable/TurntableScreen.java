@@ -12,6 +12,7 @@ import faintwind.ui.fold.Prose;
 import faintwind.ui.fold.ProseButton;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
 import faintwind.ui.part.Act;
@@ -43,6 +44,7 @@ public final class TurntableScreen extends DataScreen {
   private final TurntableModel model;
   private final Consumer<Event> enter;
   private Optional<LiveTablePane> pane = Optional.empty();
+  private Optional<TurntablePlanView> planner = Optional.empty();
   private final VBox path = Boxes.column("path run-list");
   private final VBox typedRuns = Boxes.column("typed-runs");
   private final VBox typedBox = Boxes.column("data-body");
@@ -96,6 +98,7 @@ public final class TurntableScreen extends DataScreen {
 
   /** With a planner; it needs no arm that is safe yet. */
   public TurntableScreen withPlan(TurntablePlanView plan) {
+    planner = Optional.of(plan);
     Boxes.present(wayPlan, true);
     plan.leadsTo(new Act("turntable-plan-guide", text("turntable.plan.guide"), wayLive::fire));
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
@@ -107,6 +110,11 @@ public final class TurntableScreen extends DataScreen {
     follow.managedProperty().bind(plan.planned());
     typedBox.getChildren().add(1, follow);
     return this;
+  }
+
+  @Override
+  public Optional<Unsaved> unsaved() {
+    return planner.flatMap(TurntablePlanView::unsaved);
   }
 
   /** Lays out a row for each planned spin. */

@@ -144,7 +144,7 @@ class ChecklistFilesTest {
 
   @Test
   void aMissingPictureIsRefused() throws IOException {
-    change("04-assemble/glue-heater.json", "heater-leads.svg", "ball-photo.png");
+    change("04-assemble/glue-heater.json", "glue-heater.svg", "ball-photo.png");
     assertThat(problems()).containsExactly("checklist.picture-missing");
   }
 

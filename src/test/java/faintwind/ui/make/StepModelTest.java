@@ -95,6 +95,15 @@ class StepModelTest {
   }
 
   @Test
+  void ohmsCouldPassForMegohmsOnlyWhereMoreIsAlwaysBetter() throws Exception {
+    StepModel step = at("heater-insulation").step();
+    assertThat(step.isOpenAbove("lead-a-ball")).isTrue();
+    assertThat(step.isOpenAbove("lead-to-lead")).isFalse();
+    step.open("prove-meter");
+    assertThat(step.isOpenAbove("meter-proof-1")).isFalse();
+  }
+
+  @Test
   void movingGoesToTheNextStepAndBack() throws Exception {
     Bench bench = at("weigh-blanks");
     bench.step().move(1);

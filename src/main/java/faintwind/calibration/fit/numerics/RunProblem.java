@@ -3,6 +3,7 @@ package faintwind.calibration.fit.numerics;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -38,6 +39,9 @@ public final class RunProblem {
   private final List<double[]> signals = new ArrayList<>();
   private final double[] zeroSignals;
   private final double[] priorTargets;
+
+  /** Values of the unknowns at the last {@link #integrate}. */
+  private double[] integrated = {};
 
   RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
     this.layout = layout;
@@ -111,9 +115,13 @@ public final class RunProblem {
     return zeros;
   }
 
-  /** Runs through all tracks at this point. */
+  /** Runs through all tracks at this point; does nothing where they were run through there last. */
   public void integrate(double[] x) {
     double[] values = unknowns.values(x);
+    if (Arrays.equals(values, integrated)) {
+      return;
+    }
+    integrated = values;
     for (int k = 0; k < tracks.size(); k++) {
       integrators.get(k).run(values, predicted.get(k), rowsBy.get(k));
     }
