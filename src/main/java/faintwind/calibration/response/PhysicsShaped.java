@@ -95,32 +95,32 @@ public final class PhysicsShaped implements ResponseModel {
   public void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out) {
     double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
     double film = air.air_K() + 0.5 * delta_K;
-    double nu = air.viscosity(film);
+    double lnFilm = AirPoint.log(film);
     double half = 0.5 / film;
-    double k = air.conductivity(film) / referenceConductivity;
+    double k = air.conductivityOfLog(lnFilm) / referenceConductivity;
     double dLnK = AirPoint.K_EXPONENT * half;
     double dLnNu = AirPoint.NU_EXPONENT * half;
-    double y = q[NATURAL] * naturalPart(delta, film, nu);
+    double lnY = Math.log(q[NATURAL] * naturalPart(delta, film, air.viscosityOfLog(lnFilm)));
     double dLnY = 0.25 * (1 / delta - half - 2 * dLnNu);
-    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
-    double root = Math.sqrt(re);
-    double cube = Math.cbrt(re);
-    double lnCool = Math.log(air.air_K() / film);
-    double tilted = re > 0 ? Math.exp(q[TILT] * Math.log(re / RE_PIVOT)) : 0;
-    double x =
-        q[FORCED]
-            * (0.4 * root + 0.06 * cube * cube)
-            * PR_04
-            * tilted
-            * Math.exp(q[WARMTH] * lnCool);
-    double slope =
-        re > 0 ? (0.2 * root + 0.04 * cube * cube) / (0.4 * root + 0.06 * cube * cube) : 0.5;
+    double re = speed_m_s * diameter_m / air.ownViscosity();
+    boolean moves = re > 0;
+    double lnRe = moves ? Math.log(re) : LN_PIVOT;
+    double root = 0.4 * Math.sqrt(re);
+    double cube2 = moves ? 0.06 * Math.exp(lnRe * 2 / 3) : 0;
+    double lnCool = air.ownLog() - lnFilm;
+    double lnTilt = lnRe - LN_PIVOT;
+    double lnX =
+        moves
+            ? Math.log(q[FORCED] * PR_04 * (root + cube2)) + q[TILT] * lnTilt + q[WARMTH] * lnCool
+            : 0;
+    double slope = moves ? (0.5 * root + 2.0 / 3 * cube2) / (root + cube2) : 0.5;
     double dLnXdLnRe = slope + q[TILT];
     double m = q[MIXING];
-    double xm = x > 0 ? Math.pow(x, m) : 0;
-    double ym = Math.pow(y, m);
+    double xm = moves ? Math.exp(m * lnX) : 0;
+    double ym = Math.exp(m * lnY);
     double sum = xm + ym;
-    double mixed = Math.pow(sum, 1 / m);
+    double lnMixed = Math.log(sum) / m;
+    double mixed = Math.exp(lnMixed);
     double byLnX = mixed * xm / sum;
     double byLnY = mixed * ym / sum;
     double conduction = q[CONDUCTION] * k;
@@ -137,10 +137,10 @@ public final class PhysicsShaped implements ResponseModel {
     out[3 + NATURAL] = 0.5 * conduction * byLnY / q[NATURAL];
     out[3 + LEADS] = 1;
     out[3 + RADIATION] = radiation;
-    out[3 + TILT] = re > 0 ? 0.5 * conduction * byLnX * Math.log(re / RE_PIVOT) : 0;
+    out[3 + TILT] = 0.5 * conduction * byLnX * lnTilt;
     out[3 + WARMTH] = 0.5 * conduction * byLnX * lnCool;
-    double logs = (x > 0 ? xm * Math.log(x) : 0) + ym * Math.log(y);
-    out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - Math.log(sum) / m) / m;
+    double logs = xm * lnX + ym * lnY;
+    out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - lnMixed) / m;
   }
 
   @Override
@@ -168,14 +168,14 @@ public final class PhysicsShaped implements ResponseModel {
         q[LEADS],
         q[RADIATION],
         q[MIXING],
-        q[NATURAL] * naturalPart(1, air.air_K(), air.viscosity(air.air_K())),
+        q[NATURAL] * naturalPart(1, air.air_K(), air.ownViscosity()),
         2 * air.air_K(),
         q[WARMTH]);
   }
 
   /** Forced part X at a speed, of a ball hardly warmer than the air. */
   double forcedPart(double[] q, double speed_m_s, AirPoint air) {
-    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
+    double re = speed_m_s * diameter_m / air.ownViscosity();
     double cube = Math.cbrt(re);
     double shape = 0.4 * Math.sqrt(re) + 0.06 * cube * cube;
     return q[FORCED] * shape * PR_04 * Math.exp(q[TILT] * Math.log(re / RE_PIVOT));
@@ -205,7 +205,7 @@ public final class PhysicsShaped implements ResponseModel {
     double y = q[NATURAL] * naturalPart(delta, film, air.viscosity(film));
     double m = q[MIXING];
     double ym = Math.pow(y, m);
-    double perRe_m_s = air.viscosity(air.air_K()) / diameter_m;
+    double perRe_m_s = air.ownViscosity() / diameter_m;
     double logRest = q[WARMTH] * Math.log(film / air.air_K()) - Math.log(q[FORCED] * PR_04);
     for (int i = 0; i < losses.length; i++) {
       double mixed = 2 * ((losses[i] - unmoved) / conduction - 1);

@@ -44,6 +44,11 @@ final class HomeMargin {
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
+    if (model.hasClass()) {
+      buttons
+          .getChildren()
+          .add(Words.button("open-class", words.text("class.place"), model::openClass));
+    }
     // beside the made-up instruments nothing of one's own is begun
     if (!model.isDemo()) {
       buttons.getChildren().addAll(begin, rehearse, demo);

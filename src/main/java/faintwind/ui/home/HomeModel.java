@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.job.bench.Archive;
+import faintwind.job.lesson.LookAtClass;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -43,6 +44,7 @@ public final class HomeModel {
   private final Set<Path> picked = new LinkedHashSet<>();
   private final ReadOnlyObjectWrapper<String> remark = new ReadOnlyObjectWrapper<>("");
   private Consumer<Path> letGo = path -> {};
+  private Runnable toClass = () -> {};
   private HomeFilter filter = HomeFilter.ALL;
   private boolean byName;
   private Optional<Path> selected = Optional.empty();
@@ -194,6 +196,20 @@ public final class HomeModel {
   /** Closes an instrument that is open, before something is entered in it from here. */
   public void whenEntering(Consumer<Path> close) {
     letGo = close;
+  }
+
+  /** Shows the class, where the folder is that of one. */
+  public void whenClass(Runnable show) {
+    toClass = show;
+  }
+
+  /** Whether the folder is that of a class. */
+  boolean hasClass() {
+    return LookAtClass.is(workspace.folder());
+  }
+
+  void openClass() {
+    toClass.run();
   }
 
   /** Takes what is ticked off the bench, or brings it back where the archive is shown. */

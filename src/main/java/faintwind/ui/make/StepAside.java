@@ -147,11 +147,11 @@ final class StepAside {
         return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
       }
     }
-    return PictureView.of(wanted.file(), wanted.shows()).map(this::filled);
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> filled(view.in(words)));
   }
 
   private Node filled(PictureView view) {
-    return view.in(words).filled(text -> instrument.now().get().situation().fill(text, words));
+    return view.filled(text -> instrument.now().get().situation().fill(text, words));
   }
 
   private static ImageView photo(Path file, String shows, double width_px) {

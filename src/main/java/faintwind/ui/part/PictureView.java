@@ -93,11 +93,6 @@ public final class PictureView extends Region {
         .map(view -> view.withTips(one, other, unit));
   }
 
-  /** The same with its words in a language. */
-  public PictureView in(Messages words) {
-    return filled(text -> PictureWords.of(words, text));
-  }
-
   /**
    * The same with the builder's own numbers in its words.
    *
@@ -106,6 +101,11 @@ public final class PictureView extends Region {
   public PictureView filled(UnaryOperator<String> fill) {
     texts.forEach(text -> text.setText(fill.apply(text.getText())));
     return this;
+  }
+
+  /** The same with its words in a language. */
+  public PictureView in(Messages words) {
+    return filled(text -> PictureWords.of(words, text));
   }
 
   private PictureView withTips(String one, String other, String unit) {

@@ -23,7 +23,8 @@ import org.apache.commons.math3.linear.RealVector;
  * keeps the factor well conditioned.
  */
 public final class RunProblem {
-  private static final double WILD = 1e100;
+  /** Residual of a point at which nothing can be computed. */
+  static final double WILD = 1e100;
 
   /** Keeps the factor positive where rounding in the sums would outweigh the priors. */
   private static final double ROUNDING = 1e-14;
@@ -85,13 +86,13 @@ public final class RunProblem {
     integrate(x);
     whitenings.clear();
     for (int k = 0; k < tracks.size(); k++) {
-      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course, wander));
+      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course(), wander));
     }
   }
 
   /** The course of a track from the last {@link #integrate}. */
   public Whitening.Course course(int track) {
-    return integrators.get(track).course;
+    return integrators.get(track).course();
   }
 
   /** Recorded less predicted signals of a track from the last {@link #integrate}. */
@@ -105,6 +106,10 @@ public final class RunProblem {
 
   public Whitening whitening(int track) {
     return whitenings.get(track);
+  }
+
+  Unknowns unknowns() {
+    return unknowns;
   }
 
   public List<Track> tracks() {
