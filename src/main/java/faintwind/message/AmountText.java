@@ -16,8 +16,8 @@ public final class AmountText {
   /** Up to the largest ball a length is one for a caliper, which shows hundredths. */
   private static final double CALIPER_MM = 40;
 
-  /** Ohms beside megohms, or volts beside microvolts, invite a slip of six digits. */
-  private static final double LEAST_SHOWN = 0.001;
+  /** Below this share of the unit asked for, 27 Ω is no number of megohms to anybody. */
+  private static final double FAR_BELOW = 1e-3;
 
   private AmountText() {}
 
@@ -47,7 +47,10 @@ public final class AmountText {
     String base = unit.kind().baseSymbol();
     String main = asked;
     if (unit.kind().takesBarePrefix() && !base.equals(amount.unit()) && !amount.unit().isEmpty()) {
-      main = inBoth(amount, base, messages);
+      double value = NumberText.convert(amount.value(), amount.unit(), base);
+      String inBase = quantity(value, base, 7, locale);
+      boolean same = Math.abs(amount.value()) < FAR_BELOW && Math.abs(value) >= 1;
+      main = same ? inBase : messages.text("number.understood.that-is", inBase, asked);
     }
     String bounded =
         switch (amount.bound()) {
@@ -60,19 +63,6 @@ public final class AmountText {
     }
     String half = quantity(amount.tolerance().getAsDouble(), amount.unit(), 4, locale);
     return messages.text("number.understood.tolerance", bounded, half);
-  }
-
-  /** In the base unit too, unless one of the two has next to nothing but zeros to show. */
-  private static String inBoth(Amount amount, String base, Messages messages) {
-    double value = NumberText.convert(amount.value(), amount.unit(), base);
-    String inBase = quantity(value, base, 7, messages.locale());
-    String asked = quantity(amount.value(), amount.unit(), 7, messages.locale());
-    if (value != 0 && Math.abs(value) < LEAST_SHOWN) {
-      return asked;
-    }
-    return value != 0 && Math.abs(amount.value()) < LEAST_SHOWN
-        ? inBase
-        : messages.text("number.understood.that-is", inBase, asked);
   }
 
   private static String format(double value, int digits, int leastDecimals, Locale locale) {

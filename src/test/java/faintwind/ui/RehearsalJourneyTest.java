@@ -60,7 +60,7 @@ class RehearsalJourneyTest {
 
   @Test
   void rehearsalEndsInRunsAndAFormulaThatSayWhatTheyAre() throws IOException {
-    new WindowChoices(100, "light", true, "").write(folder);
+    new WindowChoices(100, "light", true, "", "").write(folder);
     journey.open();
     fire("#first-rehearse");
     fire("#caution-spinning-arm-read");

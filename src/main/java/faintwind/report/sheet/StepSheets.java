@@ -18,6 +18,7 @@ import faintwind.report.page.Page;
 import faintwind.report.sheet.StepSheetContent.Part;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -75,7 +76,7 @@ public final class StepSheets {
     StringBuilder pages = new StringBuilder(STYLE);
     for (int i = 0; i < parts.size(); i++) {
       String banner = Page.quoted(parts.get(i).stage().banner().orElse(""));
-      pages.append(PART_STYLE.formatted("part" + i, banner));
+      pages.append(String.format(Locale.ROOT, PART_STYLE, "part" + i, banner));
       if (i > 0) {
         pages.append(".part").append(i).append(" { page-break-before: always; }\n");
       }

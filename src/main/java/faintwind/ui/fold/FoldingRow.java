@@ -65,7 +65,8 @@ public class FoldingRow extends HBox {
   }
 
   private static double height(Node node, double width_px) {
-    double given = node.getContentBias() == Orientation.HORIZONTAL ? width_px : -1;
+    double most_px = Math.min(width_px, Math.max(node.minWidth(-1), node.maxWidth(-1)));
+    double given = node.getContentBias() == Orientation.HORIZONTAL ? most_px : -1;
     return Math.max(node.minHeight(given), Math.min(node.maxHeight(given), node.prefHeight(given)));
   }
 

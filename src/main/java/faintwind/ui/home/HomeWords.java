@@ -9,8 +9,12 @@ import faintwind.guide.checklist.StepClock;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
+import faintwind.record.Event.Retired;
 import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.ui.home.HomeView.Board;
 import faintwind.ui.home.HomeView.Clock;
 import faintwind.ui.home.HomeView.Length;
 import faintwind.ui.home.HomeView.Line;
@@ -44,8 +48,9 @@ final class HomeWords {
     clocks = new ClockWords(words);
   }
 
-  HomeView view(Workspace.Found found, Comparator<Line> order) {
-    List<Line> lines = found.instruments().stream().map(this::line).sorted(order).toList();
+  HomeView view(Workspace.Found found, Comparator<Line> order, HomeFilter filter) {
+    List<Line> all = found.instruments().stream().map(this::line).sorted(order).toList();
+    List<Line> lines = all.stream().filter(line -> !line.board().archived()).toList();
     List<Clock> running =
         found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
     long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
@@ -54,7 +59,10 @@ final class HomeWords {
             .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
             .toList();
     return new HomeView(
-        words.text("window.home.title", lines.size(), needing), lines, running, broken);
+        words.text("window.home.title", lines.size(), needing),
+        all.stream().filter(filter::shows).toList(),
+        running,
+        broken);
   }
 
   /** Folders that were not looked into yet: each can be opened, and no more is known. */
@@ -65,7 +73,8 @@ final class HomeWords {
             .map(
                 folder -> {
                   String name = String.valueOf(folder.getFileName());
-                  return new Line(folder, name, "", List.of(), unread, new Said("", ""), false);
+                  return new Line(
+                      folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
                 })
             .toList();
     String title = words.text("window.home.reading-many", lines.size());
@@ -94,7 +103,23 @@ final class HomeWords {
         state.rehearsal()
             ? new Said(words.text("turntable.live.rehearse-title"), "")
             : next(standpoint, pressing),
-        state.madeUp());
+        board(listed));
+  }
+
+  private Board board(Workspace.Listed listed) {
+    String calibration =
+        listed
+            .range()
+            .map(
+                r ->
+                    words.text(
+                        "window.home.calibration",
+                        Numerals.digits(r.lowest_m_s(), 2),
+                        Numerals.digits(r.highest_m_s(), 2),
+                        Numerals.digits(100 * r.u95Share(), 2)))
+            .orElse("");
+    boolean archived = listed.standpoint().view().state().retired();
+    return new Board(calibration, listed.range(), archived);
   }
 
   /** A folder for rehearsals has no instrument whose steps could wait. */
@@ -103,6 +128,11 @@ final class HomeWords {
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
+    Optional<Standing<Retired>> retired = standpoint.view().state().last(Retired.class);
+    if (retired.isPresent()) {
+      String why = retired.get().event().why();
+      return new State(Mark.DONE, words.text("window.home.archived"), why);
+    }
     if (!standpoint.view().writable()) {
       return new State(
           Mark.BLOCKED,
