@@ -291,7 +291,7 @@ public final class FaintwindWindow {
     model.whenEntering(this::letGo);
     model.whenClass(
         () -> leave(() -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
-    return new HomeScreen(desk, model);
+    return new HomeScreen(desk, model, now -> leave(() -> show(now)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */
