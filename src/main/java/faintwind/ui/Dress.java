@@ -22,28 +22,19 @@ final class Dress {
     this.look = look;
   }
 
-  /**
-   * Puts the style sheets on and follows what is chosen.
-   *
-   * @param keep keeps a choice for the next start
-   */
-  void put(Scene scene, Runnable keep) {
+  /** Puts the style sheets on and follows what is chosen. */
+  void put(Scene scene) {
     scene
         .getStylesheets()
         .addAll(
             stylesheet("/faintwind/ui/tokens.css"),
             stylesheet("/faintwind/ui/faintwind.css"),
             stylesheet("/faintwind/ui/data.css"));
-    look.theme().addListener((property, was, now) -> changed(keep));
-    look.textPct().addListener((property, was, now) -> changed(keep));
-    look.lessMotion().addListener((property, was, now) -> changed(keep));
+    look.theme().addListener((property, was, now) -> root());
+    look.textPct().addListener((property, was, now) -> root());
+    look.lessMotion().addListener((property, was, now) -> root());
     look.projector().addListener((property, was, now) -> root());
     root();
-  }
-
-  private void changed(Runnable keep) {
-    root();
-    keep.run();
   }
 
   private void root() {

@@ -18,6 +18,7 @@ import faintwind.ui.frame.NextLine;
 import faintwind.ui.frame.Place;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.frame.TopStrip;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -34,6 +35,8 @@ import faintwind.ui.work.DiskWords;
 import faintwind.ui.work.Running;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -66,6 +69,7 @@ public final class FaintwindWindow {
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Questions questions;
+  private final Leaving leaving;
   private final Frame frame;
   private final Dress dress;
   private final Scene scene;
@@ -98,14 +102,15 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    own = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock, words.locale());
     workspace = own;
     tables = new LiveTables(desk);
-    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
-    strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
+    leaving = new Leaving(desk.background(), nextLine, questions);
+    field = new FieldRoom(desk, tables, now -> leaving.leave(screen, () -> show(now)));
     frame = new Frame(words, desk.notes(), strip, nextLine);
     dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
@@ -137,14 +142,12 @@ public final class FaintwindWindow {
       strip.showHome("");
     }
     stage.setOnCloseRequest(
-        event ->
-            screen
-                .flatMap(Screen::unsaved)
-                .ifPresent(
-                    unsaved -> {
-                      event.consume();
-                      questions.askFirst(unsaved, stage::close);
-                    }));
+        event -> {
+          event.consume();
+          List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
+          elsewhere.addAll(tables.unsaved());
+          leaving.leaveAll(screen, elsewhere, instrument, stage::close);
+        });
     stage.addEventHandler(
         WindowEvent.WINDOW_HIDDEN,
         gone -> {
@@ -263,14 +266,7 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    leave(() -> come(place));
-  }
-
-  /** Leaves the screen, once it is said what becomes of what is not kept. */
-  private void leave(Runnable then) {
-    screen
-        .flatMap(Screen::unsaved)
-        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
+    leaving.leave(screen, () -> come(place));
   }
 
   private void come(Place there) {
@@ -290,8 +286,11 @@ public final class FaintwindWindow {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.whenEntering(this::letGo);
     model.whenClass(
-        () -> leave(() -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
-    return new HomeScreen(desk, model, now -> leave(() -> show(now)));
+        () ->
+            leaving.leave(
+                screen,
+                () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
+    return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */
@@ -351,8 +350,8 @@ public final class FaintwindWindow {
   }
 
   private void listen() {
-    dress.put(
-        scene,
+    dress.put(scene);
+    kept.whenChanged(
         () -> {
           if (kept.asked()) {
             keepChoices();

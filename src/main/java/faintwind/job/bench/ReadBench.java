@@ -48,7 +48,7 @@ import java.util.stream.Collectors;
 /** Reads every instrument of a folder; a broken one is a row with its reason. */
 public final class ReadBench {
   private final Messages words;
-  private final KeptGuides guides = new KeptGuides();
+  private final KeptGuides guides;
 
   /** Read at the first need: rows that are known need none. */
   private Optional<KeptDesigns> designs = Optional.empty();
@@ -64,6 +64,7 @@ public final class ReadBench {
 
   public ReadBench(Messages words) {
     this.words = words;
+    guides = new KeptGuides(words.locale());
   }
 
   /**

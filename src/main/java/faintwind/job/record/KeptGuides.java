@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -23,10 +24,16 @@ import java.util.concurrent.ConcurrentHashMap;
  * again as soon as a file of it changes.
  */
 public final class KeptGuides {
+  private final Locale language;
   private final Map<String, Checklist> shipped = new ConcurrentHashMap<>();
   private final Map<String, Meters> meters = new ConcurrentHashMap<>();
   private final Map<String, Checked<Checklist>> own = new ConcurrentHashMap<>();
   private final Map<Path, Jar> jars = new ConcurrentHashMap<>();
+
+  /** Guides in a language. */
+  public KeptGuides(Locale language) {
+    this.language = language;
+  }
 
   /** What a calibration of these very bytes shows at rest. */
   private record Jar(String sha256, List<Outcome> outcomes) {}
@@ -44,7 +51,7 @@ public final class KeptGuides {
     if (known != null) {
       return Checked.ok(known);
     }
-    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, "en");
+    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, language);
     if (read instanceof Checked.Ok<Checklist> ok && ok.notes().isEmpty()) {
       shipped.put(name, ok.value());
     }
@@ -61,7 +68,7 @@ public final class KeptGuides {
     }
     Checked<Checklist> known = own.get(key.toString());
     if (known == null) {
-      known = ChecklistFiles.forInstrument(instrument, name, "en");
+      known = ChecklistFiles.forInstrument(instrument, name, language);
       own.put(key.toString(), known);
     }
     return known;

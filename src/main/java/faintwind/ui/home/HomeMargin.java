@@ -33,6 +33,7 @@ final class HomeMargin {
             Words.label(words.text("window.home.how"), "tell", "semibold"),
             Words.label(words.text("window.home.how-text"), "soft"));
     PictureView.of("principle.svg", words.text("window.home.principle-shows"))
+        .map(picture -> picture.in(words))
         .ifPresent(principle.getChildren()::add);
     principle
         .getChildren()

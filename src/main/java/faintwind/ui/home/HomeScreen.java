@@ -174,6 +174,7 @@ public final class HomeScreen extends DataScreen {
 
   private void fillFirst() {
     PictureView.of("principle-wide.svg", text("window.home.principle-shows"))
+        .map(picture -> picture.in(desk().words()))
         .ifPresent(
             picture -> {
               picture.getStyleClass().add("principle-large");

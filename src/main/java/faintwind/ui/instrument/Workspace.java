@@ -25,6 +25,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -38,7 +39,7 @@ public final class Workspace {
   private final Path folder;
   private final Clock clock;
   private final boolean demo;
-  private final KeptGuides guides = new KeptGuides();
+  private final KeptGuides guides;
   private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
@@ -72,11 +73,17 @@ public final class Workspace {
     }
   }
 
-  public Workspace(Path folder, Clock clock) {
-    this(folder, clock, false);
+  /**
+   * A folder.
+   *
+   * @param language of the checklists
+   */
+  public Workspace(Path folder, Clock clock, Locale language) {
+    this(folder, clock, new KeptGuides(language), false);
   }
 
-  private Workspace(Path folder, Clock clock, boolean demo) {
+  private Workspace(Path folder, Clock clock, KeptGuides guides, boolean demo) {
+    this.guides = guides;
     this.folder = folder;
     this.clock = clock;
     this.demo = demo;
@@ -88,7 +95,7 @@ public final class Workspace {
    * @param name of that folder, in the person's language
    */
   public Workspace demo(String name) {
-    return new Workspace(folder.resolve(name), clock, true);
+    return new Workspace(folder.resolve(name), clock, guides, true);
   }
 
   /** Whether it holds the made-up demonstration. */
