@@ -66,6 +66,7 @@ class FormatPagesTest {
             "chain", "chain",
             "meter", "meter",
             "plan", "plan",
+            "arm", "arm",
             "profile", "profile",
             "checklist", "step");
     return schemas.entrySet().stream()
