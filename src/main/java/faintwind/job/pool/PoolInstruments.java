@@ -21,6 +21,7 @@ import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.Calibrate.Begun;
 import faintwind.job.formula.FormulaRuns;
+import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
@@ -81,7 +82,7 @@ public final class PoolInstruments {
     Map<Path, List<Problem>> leftOut = new LinkedHashMap<>();
     for (Path folder : folders) {
       watch.progress("fit", begun.size() + leftOut.size(), folders.size());
-      Checked<Fitted> fitted = begin(folder, watch);
+      Checked<Fitted> fitted = begin(folder, watch).then(one -> apart(one, begun));
       if (fitted instanceof Checked.Ok<Fitted> ok) {
         begun.add(ok.value());
       } else {
@@ -99,6 +100,22 @@ public final class PoolInstruments {
     begun.forEach(each -> sets.put(each.folder().toString(), each.begun().set()));
     List<Problem> unlike = SameClass.trouble(sets);
     return unlike.isEmpty() ? Checked.ok(together(begun, leftOut, watch)) : Checked.refused(unlike);
+  }
+
+  /** The same runs in two folders are one session: a folder that was copied. */
+  private static Checked<Fitted> apart(Fitted one, List<Fitted> before) {
+    String runs = other(one).runsSha256();
+    return before.stream()
+        .filter(each -> other(each).runsSha256().equals(runs))
+        .findFirst()
+        .map(
+            same ->
+                Checked.<Fitted>refused(
+                    Problem.error(
+                        "pool.same-runs",
+                        Where.file(one.folder().toString()),
+                        same.folder().toString())))
+        .orElseGet(() -> Checked.ok(one));
   }
 
   /** An instrument fitted alone to a table of its runs. */
