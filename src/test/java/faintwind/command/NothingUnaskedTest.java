@@ -161,6 +161,7 @@ class NothingUnaskedTest {
         out("o.csv"));
     silent("flow", example("points"));
     silent("list", temp);
+    silentEntry("pool", "--look", folder);
     silent("check", folder);
     silent("size", example("design"), "--json");
     silent("clicks", ClicksCommandTest.beat(temp), "--per-turn", 4);
