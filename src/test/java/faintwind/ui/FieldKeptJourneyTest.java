@@ -51,6 +51,7 @@ class FieldKeptJourneyTest {
     journey.fire("#field-keep");
     Waiting.until(() -> journey.there("#field-week-log-2"));
     assertThatItIsKept(cellar, evening, journey.state("rind-1"));
+    Waiting.until(() -> journey.there("#field-next-log"));
     journey.pictures("field-kept");
     rows(robot, journey);
     journey.fire("#field-week-together");

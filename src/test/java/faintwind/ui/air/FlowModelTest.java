@@ -224,7 +224,7 @@ class FlowModelTest {
     }
     // nothing says how long the instrument waits: no calibration is in force here
     assertThat(model.view().get().refused()).isTrue();
-    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("how long"));
+    assertThat(model.view().get().problems()).anyMatch(p -> p.contains("time to wait"));
   }
 
   @Test
