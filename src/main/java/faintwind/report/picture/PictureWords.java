@@ -2,15 +2,19 @@ package faintwind.report.picture;
 
 import faintwind.message.Messages;
 import java.util.Locale;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * The words in the program's own line drawings, which are English in the file. A text has the key
- * {@code picture.} with its letters and digits; numbers, units and letters alone have none.
+ * {@code picture.} with its letters and digits; numbers, units and letters alone have none. {@code
+ * {values}} of a design are {@code {0}}, {@code {1}} there, in their order.
  */
 public final class PictureWords {
   private static final Pattern TEXT = Pattern.compile("(<text[^>]*>)([^<]+)(</text>)");
+
+  private static final Pattern VALUE = Pattern.compile("\\{\\w+}");
 
   private PictureWords() {}
 
@@ -23,7 +27,8 @@ public final class PictureWords {
   /** A text in the language of the words; as it is where it has no key. */
   public static String of(Messages words, String english) {
     String key = key(english);
-    return words.bundle().containsKey(key) ? words.text(key) : english;
+    Object[] values = VALUE.matcher(english).results().map(MatchResult::group).toArray();
+    return words.bundle().containsKey(key) ? words.text(key, values) : english;
   }
 
   /** A whole drawing in the language of the words. */
