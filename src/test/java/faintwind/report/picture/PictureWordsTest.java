@@ -3,13 +3,11 @@ package faintwind.report.picture;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.language.PseudoWords;
-import faintwind.message.Messages;
 import faintwind.message.ProgramTexts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -28,16 +26,14 @@ class PictureWordsTest {
         TEXT.matcher(Files.readString(file))
             .results()
             .map(found -> found.group(1))
-            .filter(text -> !PseudoWords.english(text).isEmpty())
-            .forEach(text -> drawn.put(PictureWords.key(text), text));
+            .filter(text -> !PseudoWords.english(text.replaceAll("\\{\\w+}", "")).isEmpty())
+            .forEach(text -> drawn.put(PictureWords.key(text), PictureWords.pattern(text)));
       }
     }
     Map<String, String> known = new TreeMap<>(ProgramTexts.english());
     known.keySet().removeIf(key -> !key.startsWith("picture."));
-    Messages words = Messages.of(Locale.ENGLISH);
-    assertThat(drawn).hasSizeGreaterThan(200);
-    assertThat(known.keySet()).isEqualTo(drawn.keySet());
-    assertThat(drawn.values()).allMatch(text -> PictureWords.of(words, text).equals(text));
+    assertThat(drawn).hasSizeGreaterThan(50);
+    assertThat(known).isEqualTo(drawn);
   }
 
   @Test
