@@ -68,8 +68,10 @@ class StepDrawingsTest {
         .filter(step -> !NO_MOVE.contains(step.id()));
   }
 
-  static Stream<Path> pictures() throws IOException {
-    return Files.list(PICTURES).sorted();
+  static List<Path> pictures() throws IOException {
+    try (Stream<Path> files = Files.list(PICTURES)) {
+      return files.sorted().toList();
+    }
   }
 
   @ParameterizedTest
