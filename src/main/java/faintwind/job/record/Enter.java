@@ -354,7 +354,7 @@ public final class Enter {
     }
     return person.name().isBlank()
         ? Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""))
-        : EntryRules.unsigned(view.path(), person);
+        : person.byCode() ? Optional.empty() : EntryRules.unsigned(view.path(), person.name());
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {
