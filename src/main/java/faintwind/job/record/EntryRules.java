@@ -113,8 +113,8 @@ final class EntryRules {
   }
 
   /**
-   * That somebody goes by the name of a teacher whose class asks for a code; empty where nobody
-   * does. A file of a class that cannot be read asks for none.
+   * That somebody without a code goes by the name of a teacher whose class asks for one; empty
+   * where nobody does. A file of a class that cannot be read asks for none.
    */
   static Optional<Problem> unsigned(Path instrument, String who) {
     Path around = instrument.toAbsolutePath().normalize().getParent();
