@@ -284,7 +284,7 @@ public final class FaintwindWindow {
 
   private Screen home() {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
-    model.whenEntering(this::letGo);
+    model.picked().whenEntering(this::letGo);
     model.whenClass(
         () ->
             leaving.leave(

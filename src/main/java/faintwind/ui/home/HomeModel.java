@@ -1,9 +1,6 @@
 package faintwind.ui.home;
 
-import faintwind.job.bench.Archive;
-import faintwind.job.bench.CompareBench;
 import faintwind.job.lesson.LookAtClass;
-import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -15,15 +12,10 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.OffsetDateTime;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Consumer;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -33,7 +25,6 @@ import javafx.beans.property.StringProperty;
 public final class HomeModel {
   private final Messages words;
   private final Background background;
-  private final Clock clock;
   private final Workspace workspace;
   private final HomeWords homeWords;
   private final TodayModel today;
@@ -44,11 +35,8 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<Mode> mode = new ReadOnlyObjectWrapper<>(Mode.READING);
   private final ReadOnlyObjectWrapper<Next> next;
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
-  private final Set<Path> picked = new LinkedHashSet<>();
-  private final ReadOnlyObjectWrapper<String> remark = new ReadOnlyObjectWrapper<>("");
-  private Consumer<Path> letGo = path -> {};
+  private final PickedModel picked;
   private Runnable toClass = () -> {};
-  private Consumer<CompareBench> toComparison = compared -> {};
   private HomeFilter filter = HomeFilter.ALL;
   private boolean byName;
   private Optional<Path> selected = Optional.empty();
@@ -73,7 +61,7 @@ public final class HomeModel {
   public HomeModel(Desk desk, Workspace workspace, StringProperty who, Consumer<Standpoint> open) {
     words = desk.words();
     background = desk.background();
-    clock = desk.clock();
+    picked = new PickedModel(desk);
     this.workspace = workspace;
     this.who = who;
     this.open = open;
@@ -169,37 +157,9 @@ public final class HomeModel {
         .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
   }
 
-  /** Ticks an instrument or takes the tick away. */
-  void pick(Path folder, boolean is) {
-    if (is) {
-      picked.add(folder);
-    } else {
-      picked.remove(folder);
-    }
-  }
-
-  boolean isPicked(Path folder) {
-    return picked.contains(folder);
-  }
-
-  /** The instruments that are ticked. */
-  List<Path> picked() {
-    return List.copyOf(picked);
-  }
-
-  /** What became of those that were ticked. */
-  ReadOnlyObjectProperty<String> remark() {
-    return remark.getReadOnlyProperty();
-  }
-
   /** Whether those that were taken off the bench are shown. */
   boolean showsArchive() {
     return filter == HomeFilter.ARCHIVED;
-  }
-
-  /** Closes an instrument that is open, before something is entered in it from here. */
-  public void whenEntering(Consumer<Path> close) {
-    letGo = close;
   }
 
   /** Shows the class, where the folder is that of one. */
@@ -216,41 +176,19 @@ public final class HomeModel {
     toClass.run();
   }
 
-  /** Shows several instruments side by side. */
-  void whenCompared(Consumer<CompareBench> show) {
-    toComparison = show;
-  }
-
-  /** Reads what is ticked, to be shown side by side. */
-  void compare() {
-    List<Path> these = picked();
-    background.run(
-        watch -> CompareBench.of(these, words, OffsetDateTime.now(clock)),
-        found -> {
-          if (found instanceof Checked.Ok<CompareBench> ok) {
-            toComparison.accept(ok.value());
-          } else {
-            remark.set(
-                found.problems().stream().map(words::line).collect(Collectors.joining("\n")));
-          }
-        },
-        this::unreadable);
+  /** The instruments that are ticked. */
+  public PickedModel picked() {
+    return picked;
   }
 
   /** Takes what is ticked off the bench, or brings it back where the archive is shown. */
   void archive() {
-    List<Path> these = picked();
-    boolean back = showsArchive();
-    these.forEach(letGo);
-    Archive archive = new Archive(words, clock, who.get().trim());
-    background.entry(
-        watch -> back ? archive.bringBack(these) : archive.putAway(these),
-        problems -> {
-          remark.set(problems.stream().map(words::line).collect(Collectors.joining("\n")));
-          picked.clear();
-          read();
-        },
-        this::unreadable);
+    String person = who.get().trim();
+    if (showsArchive()) {
+      picked.bringBack(person, this::read);
+    } else {
+      picked.putAway(person, this::read);
+    }
   }
 
   /** What fits into the time there is. */

@@ -58,7 +58,7 @@ public final class HomeScreen extends DataScreen {
    */
   public HomeScreen(Desk desk, HomeModel model, Consumer<Screen> show) {
     super(desk, model.next());
-    model.whenCompared(compared -> show.accept(CompareScreen.of(desk, compared)));
+    model.picked().whenCompared(compared -> show.accept(CompareScreen.of(desk, compared)));
     this.model = model;
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
@@ -98,10 +98,13 @@ public final class HomeScreen extends DataScreen {
     filter.setValue(HomeFilter.ALL);
     filter.valueProperty().addListener((property, was, now) -> model.filter(now));
     archive.setOnAction(event -> model.archive());
-    compare.setOnAction(event -> model.compare());
+    compare.setOnAction(event -> model.picked().compare());
     compare.setText(text("window.home.compare"));
-    remark.textProperty().bind(model.remark());
-    model.remark().addListener((property, was, now) -> Boxes.present(remark, !now.isEmpty()));
+    remark.textProperty().bind(model.picked().remark());
+    model
+        .picked()
+        .remark()
+        .addListener((property, was, now) -> Boxes.present(remark, !now.isEmpty()));
     Boxes.present(remark, false);
     showPicked();
   }
@@ -135,10 +138,10 @@ public final class HomeScreen extends DataScreen {
         .selectedProperty()
         .addListener(
             (property, was, now) -> {
-              model.pick(line.folder(), now);
+              model.picked().pick(line.folder(), now);
               showPicked();
             });
-    row.tick().setSelected(model.isPicked(line.folder()));
+    row.tick().setSelected(model.picked().isPicked(line.folder()));
     row.focusedProperty()
         .addListener(
             (property, was, now) -> {

@@ -114,15 +114,15 @@ class HomeModelTest {
     Cellar.begin("Zinc door").design().into(folder, "z");
     Quiet quiet = new Quiet(folder);
     HomeModel home = read(quiet);
-    home.pick(attic, true);
+    home.picked().pick(attic, true);
     home.archive();
     quiet.answer();
     quiet.answer();
-    assertThat(home.remark().get()).isEmpty();
+    assertThat(home.picked().remark().get()).isEmpty();
     assertThat(names(home)).containsExactly("Zinc door");
     home.filter(HomeFilter.ARCHIVED);
     assertThat(names(home)).containsExactly("Attic");
-    home.pick(attic, true);
+    home.picked().pick(attic, true);
     home.archive();
     quiet.answer();
     quiet.answer();
