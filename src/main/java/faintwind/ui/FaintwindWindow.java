@@ -23,6 +23,8 @@ import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
+import faintwind.ui.lesson.ClassModel;
+import faintwind.ui.lesson.ClassScreen;
 import faintwind.ui.make.StepScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
@@ -283,7 +285,12 @@ public final class FaintwindWindow {
   private Screen home() {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.whenEntering(this::letGo);
-    return new HomeScreen(desk, model);
+    model.whenClass(
+        () ->
+            leaving.leave(
+                screen,
+                () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
+    return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */

@@ -18,6 +18,7 @@ import com.tngtech.archunit.lang.SimpleConditionEvent;
 import faintwind.job.CrashReport;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.TypedDay;
+import faintwind.message.Messages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -259,6 +260,24 @@ class ArchitectureTest {
           .should()
           .callMethod(Locale.class, "getDefault")
           .because("the words carry their language with them");
+
+  @ArchTest
+  static final ArchRule filesForProgramsAreTheSameInEveryLanguage =
+      noClasses()
+          .that()
+          .resideInAnyPackage("faintwind.files..", "faintwind.calibration..", "faintwind.device..")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.calibration.StoredCalibration")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.calibration.StoredEvidence")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.design.SheetJson")
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(Messages.class)
+          .because(
+              "nothing a program reads is translated: a calibration has English words, and of a"
+                  + " design sheet only the names for people follow the language");
 
   @ArchTest
   static final ArchRule namesSayWhatAThingIs =

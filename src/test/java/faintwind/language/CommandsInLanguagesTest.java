@@ -3,9 +3,12 @@ package faintwind.language;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.command.Shell;
+import faintwind.files.instrument.Journal;
+import faintwind.record.Event;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -56,11 +59,8 @@ class CommandsInLanguagesTest {
         "check demo-projects/ripening-room",
         "list demo-projects",
         "steps demo-projects/ripening-room",
-        "steps demo-projects/cellar-door --minutes 40",
         "step demo-projects/cellar-door heater-insulation",
         "size assets/examples/design.json",
-        "compare demo-projects/cellar/calibrations/2026-09-13.json"
-            + " demo-projects/cellar/calibrations/2026-09-13.json",
       })
   void whatACommandSaysIsInTheLanguage(String command) {
     String said = said(command);
@@ -87,5 +87,27 @@ class CommandsInLanguagesTest {
           .isZero();
     }
     assertThat(Files.readAllBytes(other)).isEqualTo(Files.readAllBytes(english));
+  }
+
+  @Test
+  void theRecordIsTheSameInEveryLanguageAndOpensInEach() throws IOException {
+    List<List<Event>> records = new ArrayList<>();
+    for (String code : List.of("en", PseudoLanguage.CODE)) {
+      Path rind = folder.resolve(code);
+      for (String command :
+          List.of(
+              "new % --name Rind",
+              "note % first --design assets/examples/design.json",
+              "step % drill-heated --open",
+              "step % drill-heated --read chips")) {
+        String typed = command.replace("%", rind.toString()) + " --who Ida --language " + code;
+        assertThat(shell.run((Object[]) typed.split(" "))).as(shell.said()).isZero();
+      }
+      records.add(Journal.in(rind).content().entries().stream().map(e -> e.event()).toList());
+      for (String reader : List.of("en", PseudoLanguage.CODE)) {
+        assertThat(shell.run("check", rind, "--language", reader)).as(shell.said()).isZero();
+      }
+    }
+    assertThat(records.get(0)).hasSize(4).isEqualTo(records.get(1));
   }
 }

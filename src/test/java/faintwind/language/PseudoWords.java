@@ -17,7 +17,7 @@ public final class PseudoWords {
   private static final double MORE = 0.4;
   private static final String PLAIN = "acdeghijklnorstuwyzACDEGHIJKLNORSTUWYZ";
   private static final String ACCENTED = "áçďéğĥíĵķļñóřšţúŵýžÁÇĎÉĞĤÍĴĶĻÑÓŘŠŢÚŴÝŽ";
-  private static final Set<String> UNITS = Set.of("min", "mAh", "ohm", "Ohm", "hPa", "kOhm");
+  private static final Set<String> UNITS = Set.of("min", "mAh", "ppm", "ohm", "Ohm", "hPa", "kOhm");
 
   /** A word of three letters or more that is no part of a name such as time_s or log.csv. */
   private static final Pattern WORD =
@@ -59,7 +59,7 @@ public final class PseudoWords {
     return WORD.matcher(shown)
         .results()
         .map(MatchResult::group)
-        .filter(word -> !UNITS.contains(word) && !longer(word).equals(word))
+        .filter(word -> !UNITS.contains(word) && word.chars().anyMatch(c -> PLAIN.indexOf(c) >= 0))
         .toList();
   }
 

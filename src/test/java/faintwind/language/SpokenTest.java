@@ -93,6 +93,16 @@ class SpokenTest {
   }
 
   @Test
+  void theExampleOfTheFormatPageIsUsedAsItIs() throws IOException {
+    String page = Files.readString(Path.of("docs/formats/language.md"));
+    file("de", page.substring(page.indexOf("```json\n") + 8, page.lastIndexOf("```")));
+    Spoken spoken = Spoken.in("de", folder);
+    assertThat(spoken.problems()).isEmpty();
+    assertThat(spoken.words().text("turntable.caution.right")).isEqualTo("Niemand");
+    assertThat(spoken.words().text("turntable.caution.ask")).isEqualTo("Wer darf im Kreis stehen?");
+  }
+
+  @Test
   void aLanguageReadFromTheRightSaysSo() throws IOException {
     file("de", german("", ", \"direction\": \"rtl\""));
     assertThat(Spoken.in("de", folder).words().direction()).isEqualTo(Direction.RTL);

@@ -102,6 +102,9 @@ final class EveryScreen {
     open("rind-2");
     await("#waive");
     stop.accept("step-trouble");
+    journey.type("lead-a-ball", "27");
+    await("#reading-lead-a-ball-choice-1");
+    stop.accept("step-which-unit");
     fire("#waive");
     await("#waiver-name");
     stop.accept("step-waiver");
@@ -153,6 +156,12 @@ final class EveryScreen {
         fire("#turntable-add-flow");
       }
       stop.accept("turntable-" + way);
+      if (way.equals("plan")) {
+        fire("#turntable-plan-make");
+        await("#turntable-plan-steps");
+        stop.accept("turntable-planned");
+        fire("#turntable-plan-keep");
+      }
     }
     place(Place.FORMULA);
     await("#formula-loss");

@@ -57,10 +57,15 @@ public final class BenchText {
 
   /** What an instrument needs, in a word, and where. */
   public String need(BenchRow row) {
-    String kind = words.text("bench-list.need." + word(row.need().kind()));
+    String kind = kind(row);
     return row.need().step().isEmpty()
         ? kind
         : words.text("bench-list.at", kind, row.need().stage(), row.need().step());
+  }
+
+  /** What an instrument needs, in a word. */
+  public String kind(BenchRow row) {
+    return words.text("bench-list.need." + word(row.need().kind()));
   }
 
   /** Sentences about it: what stands in the way, clocks, calibration, jar check, waivers. */

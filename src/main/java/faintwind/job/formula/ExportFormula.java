@@ -95,7 +95,7 @@ public final class ExportFormula {
                   messages,
                   template("faintwind_reader.py"),
                   template("faintwind_python_tail.py"),
-                  CalibrationFile.forReader(exported.calibration(), messages)));
+                  CalibrationFile.forReader(exported.calibration())));
       case TABLE -> utf8(new TableExport(exported, messages).text());
       case XLSX ->
           new SheetExport(

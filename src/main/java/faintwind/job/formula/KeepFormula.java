@@ -8,7 +8,6 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
@@ -28,7 +27,6 @@ public final class KeepFormula {
 
   private final Path folder;
   private final Calibrate calibrate;
-  private final Messages messages;
 
   /**
    * Formulas of one instrument.
@@ -36,10 +34,9 @@ public final class KeepFormula {
    * @param folder the instrument's folder
    * @param calibrate how runs are calibrated
    */
-  public KeepFormula(Path folder, Calibrate calibrate, Messages messages) {
+  public KeepFormula(Path folder, Calibrate calibrate) {
     this.folder = folder;
     this.calibrate = calibrate;
-    this.messages = messages;
   }
 
   /**
@@ -62,13 +59,21 @@ public final class KeepFormula {
     if (!(outcome instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return Checked.refused(outcome.problems());
     }
-    Calibrate.Outcome made = ok.value();
+    return Checked.ok(keep(ok.value()), ok.notes());
+  }
+
+  /**
+   * Keeps a formula that was fitted; an earlier file is never replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Kept keep(Calibrate.Outcome made) throws IOException {
     Path file = freeName(DAY.format(made.calibration().origin().created()));
-    CalibrationFile.write(file, made.calibration(), messages);
+    CalibrationFile.write(file, made.calibration());
     calibrate.writePage(made, page(file));
     FittedFormula formula =
         new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));
-    return Checked.ok(new Kept(formula, name(file), Sha256.of(file)), ok.notes());
+    return new Kept(formula, name(file), Sha256.of(file));
   }
 
   /** What the journal says of a formula that was made: the file, and the page beside it. */

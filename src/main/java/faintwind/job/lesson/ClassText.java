@@ -87,6 +87,29 @@ public final class ClassText {
     return String.join(" ", said);
   }
 
+  /** The name on the board: on the projector nothing but the number. */
+  public String label(PairLook pair, boolean numberOnly) {
+    return numberOnly && pair.pair().number() > 0
+        ? words.text("class.pair", pair.pair().number())
+        : pair.label();
+  }
+
+  /** What a pair is at, in a word. */
+  public String shortState(PairLook pair) {
+    return pair.trouble().isPresent()
+        ? words.text("class.folder-trouble")
+        : pair.known().map(known -> bench.kind(known.looked().row())).orElse("");
+  }
+
+  /** Whether a pair needs somebody: its folder tells nothing, or it was stopped or is in doubt. */
+  public static boolean isStuck(PairLook pair) {
+    return pair.trouble().isPresent()
+        || pair.known()
+            .map(known -> known.looked().row().need().kind())
+            .filter(k -> k == BenchRow.Kind.STOP || k == BenchRow.Kind.ATTENTION)
+            .isPresent();
+  }
+
   private String need(BenchRow row) {
     String reason = row.need().reason();
     return reason.isEmpty() ? bench.need(row) + "." : bench.need(row) + ". " + reason;
@@ -115,12 +138,17 @@ public final class ClassText {
 
   /** Who turns when, from the beginning of the lesson. */
   public List<String> queue(ClassLook look) {
+    return queue(look, false);
+  }
+
+  /** The same, by numbers only where names are to stay hidden. */
+  public List<String> queue(ClassLook look, boolean numberOnly) {
     List<String> lines = new ArrayList<>();
     for (ClassLook.Turn turn : look.queue()) {
       lines.add(
           words.text(
               "class.turn",
-              turn.pair().label(),
+              label(turn.pair(), numberOnly),
               Math.round(turn.from()),
               Math.round(turn.from() + turn.minutes())));
     }

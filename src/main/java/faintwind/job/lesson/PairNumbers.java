@@ -51,7 +51,11 @@ final class PairNumbers {
     String origin =
         state.lines().isEmpty()
             ? view.path().toString()
-            : state.lines().get(0).entry() + " " + state.lines().get(0).at();
+            : state.lines().get(0).entry()
+                + " "
+                + state.lines().get(0).at()
+                + " "
+                + state.lines().get(0).event();
     return new Known(looked, origin, numbers, turntable_min(view));
   }
 

@@ -9,6 +9,7 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
+import faintwind.report.picture.PictureWords;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
 import java.io.IOException;
@@ -127,7 +128,7 @@ public final class PrintSteps {
   }
 
   /** The drawings of the steps; one of the teacher's own lies beside the own checklist. */
-  private static Map<String, String> pictures(Path folder, List<StepSheetContent.Part> parts)
+  private Map<String, String> pictures(Path folder, List<StepSheetContent.Part> parts)
       throws IOException {
     Map<String, String> pictures = new HashMap<>();
     for (StepSheetContent.Part part : parts) {
@@ -142,7 +143,7 @@ public final class PrintSteps {
     return pictures;
   }
 
-  private static Optional<String> picture(Path folder, String file) throws IOException {
+  private Optional<String> picture(Path folder, String file) throws IOException {
     for (Path around : ChecklistFiles.ownFolders(folder)) {
       Path own = around.resolve("checklist").resolve("pictures").resolve(file);
       if (Files.isRegularFile(own)) {
@@ -152,7 +153,9 @@ public final class PrintSteps {
     try (InputStream shipped = PrintSteps.class.getResourceAsStream(PICTURES + file)) {
       return shipped == null
           ? Optional.empty()
-          : Optional.of(new String(shipped.readAllBytes(), StandardCharsets.UTF_8));
+          : Optional.of(
+              PictureWords.in(
+                  messages, new String(shipped.readAllBytes(), StandardCharsets.UTF_8)));
     }
   }
 

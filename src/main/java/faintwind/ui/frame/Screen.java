@@ -50,6 +50,11 @@ public interface Screen {
     return Optional.empty();
   }
 
+  /** Whether it is read from its top, although something further down has the focus. */
+  default boolean isReadFirst() {
+    return false;
+  }
+
   /** What gets the focus when the node that had it is gone: the next thing that is not filled. */
   default Optional<Node> nextFocus() {
     return Focus.nextEmpty(sheet());

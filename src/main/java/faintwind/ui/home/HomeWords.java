@@ -7,6 +7,7 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.DateText;
+import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
@@ -35,6 +36,8 @@ import java.util.stream.Stream;
 
 /** Puts the instruments of a folder into the words of a {@link HomeView}. */
 final class HomeWords {
+  private static final int MOST_LETTERS = 90;
+
   private static final Set<Mark> NEEDS_HANDS = Set.of(Mark.BLOCKED, Mark.ATTENTION);
 
   private final Messages words;
@@ -216,13 +219,8 @@ final class HomeWords {
         .filter(reason -> !reason.id().equals("gate.not-finished"))
         .filter(reason -> !Pressing.stopsItself(step) || Pressing.isStop(reason))
         .findFirst()
-        .map(reason -> shortened(capitalised(words.sentence(reason))))
+        .map(reason -> FirstSentences.of(capitalised(words.sentence(reason)), MOST_LETTERS))
         .orElse("");
-  }
-
-  private static String shortened(String text) {
-    int most = 90;
-    return text.length() <= most ? text : text.substring(0, text.lastIndexOf(' ', most)) + " …";
   }
 
   private List<Clock> clocksOf(Standpoint standpoint) {

@@ -85,7 +85,8 @@ final class StepAside {
                     .flatMap(
                         p ->
                             PictureView.ofTips(
-                                p.scene(), p.one(), p.other(), line.unit(), p.shows())));
+                                p.scene(), p.one(), p.other(), line.unit(), p.shows()))
+                    .map(view -> view.in(words)));
     tips.ifPresent(view -> view.setId("tips-picture"));
     shown.ifPresent(this::show);
   }
@@ -146,7 +147,7 @@ final class StepAside {
         return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
       }
     }
-    return PictureView.of(wanted.file(), wanted.shows()).map(this::filled);
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> filled(view.in(words)));
   }
 
   private Node filled(PictureView view) {

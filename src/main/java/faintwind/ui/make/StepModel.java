@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.guide.Gate;
+import faintwind.guide.Pressing;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.StepState;
 import faintwind.guide.Waivers;
@@ -132,7 +133,9 @@ public final class StepModel implements StepNext.Acts {
 
   @Override
   public Optional<StepProgress> following() {
-    return workable()
+    return after().stream()
+        .filter(s -> WORKABLE.contains(s.state()) || Pressing.stopsItself(s))
+        .findFirst()
         .or(() -> after().stream().filter(s -> !s.state().settled()).findFirst())
         .or(() -> now().progress().next().filter(s -> !s.step().equals(step)));
   }

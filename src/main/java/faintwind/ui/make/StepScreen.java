@@ -4,6 +4,7 @@ import faintwind.job.record.PrintSteps.Extent;
 import faintwind.job.record.PrintSteps.Wanted;
 import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -176,6 +177,7 @@ public final class StepScreen implements Screen {
     showGate(view);
     showCautions(view);
     boolean covered = view.instruction().covered();
+    boolean opened = !moved && shownCovered && !covered;
     if (moved || covered != shownCovered) {
       shownCovered = covered;
       aside.showProbes(
@@ -194,10 +196,23 @@ public final class StepScreen implements Screen {
       present(part, !part.getChildren().isEmpty());
     }
     aside.show(view.aside());
-    if (moved) {
+    if (moved || opened) {
       // After the layout, when the new rows are in the scene.
-      Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+      Platform.runLater(() -> begin(opened ? instruction : sheet));
     }
+  }
+
+  /** The focus goes to what is to be typed; one begins to read at the top. */
+  private void begin(Node top) {
+    firstFocus().ifPresent(Node::requestFocus);
+    if (isReadFirst()) {
+      Focus.toTop(top);
+    }
+  }
+
+  @Override
+  public boolean isReadFirst() {
+    return !shownCovered;
   }
 
   /** They stay while nothing about them changes: one of them has the focus. */

@@ -89,8 +89,11 @@ final class StepViews {
     if (!Gate.unread(step, situation).isEmpty()) {
       return Cover.CAUTIONS;
     }
-    boolean locked = where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
-    return locked ? Cover.GATE : Cover.NONE;
+    return isLocked(where) ? Cover.GATE : Cover.NONE;
+  }
+
+  private static boolean isLocked(StepProgress where) {
+    return where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
   }
 
   private Heading heading(Step step, Situation situation, StepProgress where) {
@@ -166,7 +169,8 @@ final class StepViews {
             .map(line -> line.event().file())
             .toList();
     return new Aside(
-        step.text().picture(),
+        // a drawing shows how, too
+        step.text().picture().filter(picture -> !isLocked(progress.step(step.id()).orElseThrow())),
         new StepView.Reasons(
             situation.fill(step.text().why(), words),
             situation.fill(step.text().good(), words),

@@ -1,5 +1,7 @@
 package faintwind.ui.part;
 
+import faintwind.message.Messages;
+import faintwind.report.picture.PictureWords;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -99,6 +101,11 @@ public final class PictureView extends Region {
   public PictureView filled(UnaryOperator<String> fill) {
     texts.forEach(text -> text.setText(fill.apply(text.getText())));
     return this;
+  }
+
+  /** The same with its words in a language. */
+  public PictureView in(Messages words) {
+    return filled(text -> PictureWords.of(words, text));
   }
 
   private PictureView withTips(String one, String other, String unit) {

@@ -92,7 +92,8 @@ class InForceLookTest {
             Optional.empty(),
             Optional.of(
                 new Measured(
-                    MEASURED.minusHours(3), MEASURED, Measured.Basis.RECORDINGS, Map.of())));
+                    MEASURED.minusHours(3), MEASURED, Measured.Basis.RECORDINGS, Map.of())),
+            Optional.empty());
     Calibration calibration =
         new Calibration(
             origin,
@@ -109,7 +110,7 @@ class InForceLookTest {
             usual.performance(),
             usual.warnings());
     Files.createDirectories(folder.resolve("calibrations"));
-    CalibrationFile.write(folder.resolve(FILE), calibration, Messages.of(Locale.ENGLISH));
+    CalibrationFile.write(folder.resolve(FILE), calibration);
   }
 
   @Test

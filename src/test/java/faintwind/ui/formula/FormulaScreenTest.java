@@ -84,8 +84,7 @@ class FormulaScreenTest {
                   Optional.empty(),
                   said,
                   List.of(),
-                  Calibrate.RunFiles.WITH_THE_TABLE)),
-          window.words);
+                  Calibrate.RunFiles.WITH_THE_TABLE)));
     }
 
     @Override
