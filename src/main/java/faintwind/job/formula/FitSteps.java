@@ -14,8 +14,8 @@ final class FitSteps implements JobWatch {
    */
   private static final double USUAL_STEPS = 800;
 
-  /** A refit takes as long as so many steps of the fit: 15 steps, on two threads. */
-  private static final double STEPS_A_REFIT = 7;
+  /** A refit takes as long as so many steps of the fit: three on the mean, on two threads. */
+  private static final double STEPS_A_REFIT = 1.6;
 
   /** However long the fit takes, it is not over before it is. */
   private static final double NEARLY = 0.95;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.function.BooleanSupplier;
+import java.util.function.Function;
 import org.apache.commons.math3.exception.MathIllegalStateException;
 
 /**
@@ -24,6 +25,7 @@ import org.apache.commons.math3.exception.MathIllegalStateException;
  */
 public final class Refits {
   private static final Optimiser QUICK = new Optimiser(40, 1e-4);
+
   private static final int BLOCK = 12;
 
   private final FitResult fit;
@@ -73,6 +75,15 @@ public final class Refits {
    * @return values of the formula's parameters, or nothing where the refit found no minimum
    */
   public Optional<double[]> draw(long seed, BooleanSupplier cancelled) {
+    return draw(
+        seed,
+        point ->
+            GaussNewton.from(atFit.linearise(point), problem, point, cancelled)
+                .or(() -> searched(QUICK, point, cancelled)));
+  }
+
+  /** The same by another way from the fitted point to the least. */
+  Optional<double[]> draw(long seed, Function<double[], Optional<double[]>> least) {
     SplittableRandom random = new SplittableRandom(seed);
     List<double[]> drawn = new ArrayList<>();
     for (int k = 0; k < predicted.size(); k++) {
@@ -94,14 +105,13 @@ public final class Refits {
     }
     problem.replace(drawn, zeros, targets);
     atFit.replace(drawn, zeros, targets);
-    return GaussNewton.from(atFit.linearise(point), problem, point, cancelled)
-        .or(() -> searched(point, cancelled))
-        .map(x -> formula(withBeyond(x, random), random));
+    return least.apply(point).map(x -> formula(withBeyond(x, random), random));
   }
 
-  private Optional<double[]> searched(double[] point, BooleanSupplier cancelled) {
+  /** The least of the present draw by a search. */
+  Optional<double[]> searched(Optimiser search, double[] point, BooleanSupplier cancelled) {
     try {
-      return Optional.of(QUICK.minimise(problem::linearise, point, cancelled).point());
+      return Optional.of(search.minimise(problem::linearise, point, cancelled).point());
     } catch (MathIllegalStateException noMinimum) {
       return Optional.empty();
     }

@@ -43,6 +43,7 @@ public final class Optimiser {
     private final RealMatrix jacobian;
     private final int residuals;
     private final Optional<Given> given;
+    private Optional<double[][]> inverse = Optional.empty();
 
     /** A variance that a variable was given, other than its curvature says. */
     private record Given(int variable, double variance) {}
@@ -101,8 +102,14 @@ public final class Optimiser {
       return covariance;
     }
 
-    /** The same without any other variance that was given to a variable. */
-    public double[][] curvatureCovariance() {
+    /** The same without any other variance that was given to a variable; worked out once. */
+    public synchronized double[][] curvatureCovariance() {
+      double[][] known = inverse.orElseGet(this::inverse);
+      inverse = Optional.of(known);
+      return Arrays.stream(known).map(double[]::clone).toArray(double[][]::new);
+    }
+
+    private double[][] inverse() {
       int p = point.length;
       double[] scale = new double[p];
       RealMatrix scaled = jacobian.copy();
