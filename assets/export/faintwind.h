@@ -212,7 +212,7 @@ static float fw_follow_supply(faintwind *f, float step, float volts) { /* the he
     f->supply = off ? FW_OFF : FW_HAS_SUPPLY && fw_abs(ratio - 1) > FW_SUPPLY_TOLERANCE ? FW_OUT : FW_GOOD;
     if (off && !FW_HAS_SUPPLY) return 0;
   }
-  ratio = FW_HAS_SUPPLY && f->volts != 0 ? f->volts / FW_NOMINAL_SUPPLY_V : 1;
+  ratio = FW_HAS_SUPPLY && (f->volts != 0 || f->supply == FW_OFF) ? f->volts / FW_NOMINAL_SUPPLY_V : 1;
   return FW_HEATING * ratio * ratio;
 }
 

@@ -241,7 +241,7 @@ class Faintwind:
             self.supply = "off" if off else "out" if out else "good"
         if self.supply == "off" and (volts is None or not HAS_SUPPLY):
             return 0.0
-        return HEATING * ((self.volts / NOMINAL_SUPPLY_V) ** 2 if HAS_SUPPLY and self.volts else 1.0)
+        return HEATING * ((self.volts / NOMINAL_SUPPLY_V) ** 2 if HAS_SUPPLY and (self.volts or self.supply == "off") else 1.0)
 
     def look_at_noise(self, step, signal):
         self.recent.append((signal, step))

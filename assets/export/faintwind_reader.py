@@ -90,7 +90,7 @@ class LiveFilter:
             self.supply = "off" if off else "out" if out else "good"
         if self.supply == "off" and (volts is None or not nominal):
             return 0.0
-        return self.p["heating"] * ((self.volts / nominal) ** 2 if nominal and self.volts else 1.0)
+        return self.p["heating"] * ((self.volts / nominal) ** 2 if nominal and (self.volts or self.supply == "off") else 1.0)
     def look_at_noise(self, step, signal):
         s, calibrated, least = self.s, self.performance["noise"], self.s["noise_least_share"] * self.performance["still_signal"]
         self.recent.append((signal, step))

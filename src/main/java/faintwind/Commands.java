@@ -25,6 +25,7 @@ import faintwind.command.begin.DraftProfileCommand;
 import faintwind.command.begin.ExampleCommand;
 import faintwind.command.bench.CheckCommand;
 import faintwind.command.bench.ListCommand;
+import faintwind.command.lesson.ClassCommand;
 import faintwind.command.pool.PoolCommand;
 import faintwind.command.record.AcceptCommand;
 import faintwind.command.record.CorrectCommand;
@@ -58,6 +59,7 @@ final class Commands {
           new Named("clicks", ClicksCommand::new),
           new Named("report", ReportCommand::new),
           new Named("list", ListCommand::new),
+          new Named("class", ClassCommand::new),
           new Named("steps", StepsCommand::new),
           new Named("plan", PlanCommand::new),
           new Named("corrections", CorrectionsCommand::new),

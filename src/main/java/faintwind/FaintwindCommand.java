@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ScopeType;
 
 /** {@code faintwind} without a command: opens the window. */
 @Command(
@@ -21,8 +22,11 @@ import picocli.CommandLine.Option;
 final class FaintwindCommand implements Callable<Integer> {
   private final Terminal terminal;
 
-  @Option(names = "--instruments", paramLabel = "FOLDER", descriptionKey = "faintwind.instruments")
-  private Path instruments = Path.of(System.getProperty("user.home"), "faintwind");
+  @Option(
+      names = AskedLanguage.INSTRUMENTS,
+      paramLabel = "FOLDER",
+      descriptionKey = "faintwind.instruments")
+  private Path instruments = AskedLanguage.usualFolder();
 
   /** A desktop starts the program with nothing after it where no file was opened. */
   @Option(
@@ -32,13 +36,22 @@ final class FaintwindCommand implements Callable<Integer> {
       descriptionKey = "faintwind.open")
   private @Nullable Path calibration;
 
+  /** Read before the rest of the command line; it stands here for the help. */
+  @Option(
+      names = AskedLanguage.LANGUAGE,
+      paramLabel = "CODE",
+      scope = ScopeType.INHERIT,
+      descriptionKey = "language")
+  private @Nullable String language;
+
   FaintwindCommand(Terminal terminal) {
     this.terminal = terminal;
   }
 
   @Override
   public Integer call() {
-    return FaintwindApp.open(instruments, Optional.ofNullable(calibration))
+    return FaintwindApp.open(
+            instruments, Optional.ofNullable(calibration), Optional.ofNullable(language))
         .map(
             problem -> {
               terminal.report(List.of(problem));

@@ -1,7 +1,7 @@
 package faintwind;
 
 import faintwind.job.World;
-import faintwind.message.Messages;
+import faintwind.job.language.Spoken;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.DecimalValue;
@@ -29,21 +29,27 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
+    Spoken system = Spoken.bySystem(Locale.getDefault(), new AskedLanguage(arguments).folder());
     Terminal terminal =
         Terminal.of(
             System.in,
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
-            Messages.of(Locale.getDefault()));
+            system.words());
+    terminal.report(system.problems());
     int code = run(terminal, arguments);
     terminal.out().flush();
     System.exit(code);
   }
 
-  /** Runs one command; what it would exit with. */
-  public static int run(Terminal terminal, String... arguments) {
+  /** Runs one command, in the language it asks for; what it would exit with. */
+  public static int run(Terminal given, String... arguments) {
+    Optional<Spoken> asked = new AskedLanguage(arguments).spoken();
+    Terminal terminal = asked.map(spoken -> given.in(spoken.words())).orElse(given);
+    asked.ifPresent(spoken -> terminal.report(spoken.problems()));
     CommandLine line = new CommandLine(new FaintwindCommand(terminal));
     Commands.add(line, terminal, List.of(arguments));
+    line.setResourceBundle(terminal.messages().bundle());
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.registerConverter(Double.class, new DecimalValue());
     line.setOut(writer(terminal.out()));

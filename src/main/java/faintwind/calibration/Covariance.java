@@ -73,9 +73,12 @@ public final class Covariance {
     }
     double sum = 0;
     for (int i = 0; i < gradient.length; i++) {
-      for (int j = 0; j < gradient.length; j++) {
-        sum += gradient[i] * gradient[j] * element[i][j];
+      double[] row = element[i];
+      double twice = 0;
+      for (int j = 0; j < i; j++) {
+        twice += gradient[j] * row[j];
       }
+      sum += gradient[i] * (2 * twice + gradient[i] * row[i]);
     }
     return Math.max(0, sum);
   }

@@ -162,7 +162,7 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   /** Fits the runs of an instrument and keeps what comes of it with the instrument. */
   private int keep(Calibrate job) throws IOException {
-    KeepFormula formula = new KeepFormula(runs, job, terminal.messages());
+    KeepFormula formula = new KeepFormula(runs, job);
     Checked<KeepFormula.Kept> made =
         new KeepCalibration(at(runs)).make(formula, ProgressLine.on(terminal));
     if (!(made instanceof Checked.Ok<KeepFormula.Kept> ok)) {

@@ -74,7 +74,8 @@ public final class DemoCommand implements Callable<Integer> {
     terminal.say("demo.calibration", made.calibrationFile().toString());
     terminal.say("demo.speeds", made.speeds().toString());
     terminal.say("demo.build-log", made.buildLog().toString());
-    if (!withoutWindow && FaintwindApp.open(outDir, Optional.empty()).isPresent()) {
+    Optional<String> language = Optional.of(terminal.messages().locale().toLanguageTag());
+    if (!withoutWindow && FaintwindApp.open(outDir, Optional.empty(), language).isPresent()) {
       terminal.say("demo.no-display");
     }
     return ExitCode.DONE.number();

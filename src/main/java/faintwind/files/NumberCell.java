@@ -3,9 +3,11 @@ package faintwind.files;
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import faintwind.message.Numerals;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * Reads a number as it stands in a cell: digits with a decimal point, an optional sign and an
@@ -15,6 +17,11 @@ import java.util.regex.Pattern;
 public final class NumberCell {
   /** Enough for any clock, and short of the digits that only binary fractions have. */
   private static final int SHOWN_DIGITS = 9;
+
+  private static final int PLAIN_LENGTH = 15;
+
+  private static final List<Double> POWERS_OF_TEN =
+      IntStream.range(0, PLAIN_LENGTH).mapToObj(i -> Math.rint(Math.pow(10, i))).toList();
 
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
@@ -30,6 +37,10 @@ public final class NumberCell {
     }
     while (start < end && isBlank(text[end - 1])) {
       end--;
+    }
+    double plain = plain(text, start, end);
+    if (!Double.isNaN(plain)) {
+      return OptionalDouble.of(plain);
     }
     if (start == end || !looksLikeNumber(text, start, end)) {
       return OptionalDouble.empty();
@@ -66,6 +77,32 @@ public final class NumberCell {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
     boolean tooGreat = looksLikeNumber(bytes, 0, bytes.length) && lower.matches(".*\\d.*e\\d+");
     return endless || tooGreat ? "cell.not-finite" : "cell.not-a-number";
+  }
+
+  /**
+   * A number of few digits and no exponent, as nearly every cell has; NaN for another. Digits and
+   * power of ten are whole numbers that a double holds, so that their quotient is the nearest one
+   * (Clinger 1990).
+   */
+  private static double plain(byte[] text, int from, int to) {
+    int first = from < to && (text[from] == '-' || text[from] == '+') ? from + 1 : from;
+    if (first == to || to - first > PLAIN_LENGTH) {
+      return Double.NaN;
+    }
+    long digits = 0;
+    int point = to;
+    for (int i = first; i < to; i++) {
+      int digit = text[i] - '0';
+      if (digit >= 0 && digit <= 9) {
+        digits = 10 * digits + digit;
+      } else if (text[i] == '.' && point == to && to - first > 1) {
+        point = i;
+      } else {
+        return Double.NaN;
+      }
+    }
+    double value = point == to ? digits : digits / POWERS_OF_TEN.get(to - point - 1);
+    return text[from] == '-' ? -value : value;
   }
 
   // keeps out what Java would accept beside decimal numbers: hexadecimal, suffixes d and f, NaN

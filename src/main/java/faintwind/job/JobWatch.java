@@ -15,6 +15,19 @@ public interface JobWatch {
         }
       };
 
+  /** Ends a part of a job with the whole, and says nothing of its own progress. */
+  static JobWatch endedBy(JobWatch whole) {
+    return new JobWatch() {
+      @Override
+      public void progress(String stage, long done, long total) {}
+
+      @Override
+      public boolean cancelled() {
+        return whole.cancelled();
+      }
+    };
+  }
+
   /**
    * Says how far the job has come.
    *

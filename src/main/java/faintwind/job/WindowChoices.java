@@ -17,8 +17,10 @@ import java.util.Properties;
  * @param theme name of the set of colours
  * @param lessMotion whether moving things jump instead
  * @param who the name that entries are signed with; may be empty
+ * @param language code of the language of the words; empty for the system's
  */
-public record WindowChoices(int textPct, String theme, boolean lessMotion, String who) {
+public record WindowChoices(
+    int textPct, String theme, boolean lessMotion, String who, String language) {
   private static final String FILE = "window.properties";
   private static final int LEAST_PCT = 100;
   private static final int MOST_PCT = 200;
@@ -41,7 +43,8 @@ public record WindowChoices(int textPct, String theme, boolean lessMotion, Strin
               Math.max(LEAST_PCT, Math.min(MOST_PCT, pct)),
               kept.getProperty("theme", "light"),
               Boolean.parseBoolean(kept.getProperty("less_motion")),
-              kept.getProperty("who", "")));
+              kept.getProperty("who", ""),
+              kept.getProperty("language", "")));
     } catch (IllegalArgumentException notUnderstood) {
       return Optional.empty();
     }
@@ -55,6 +58,7 @@ public record WindowChoices(int textPct, String theme, boolean lessMotion, Strin
     kept.setProperty("theme", theme);
     kept.setProperty("less_motion", String.valueOf(lessMotion));
     kept.setProperty("who", who);
+    kept.setProperty("language", language);
     StringWriter text = new StringWriter();
     kept.store(text, "how the window looks");
     AtomicFile.write(folder.resolve(FILE), text.toString().getBytes(StandardCharsets.UTF_8));

@@ -56,6 +56,11 @@ public record WindowPlace(double left, double top, double width, double height, 
     return value;
   }
 
+  /** All of a screen, without being maximized. */
+  public static WindowPlace filling(Area screen) {
+    return new WindowPlace(screen.left(), screen.top(), screen.width(), screen.height(), false);
+  }
+
   /**
    * The area of a screen.
    *

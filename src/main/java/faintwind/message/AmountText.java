@@ -16,6 +16,9 @@ public final class AmountText {
   /** Up to the largest ball a length is one for a caliper, which shows hundredths. */
   private static final double CALIPER_MM = 40;
 
+  /** Below this share of the unit asked for, 27 Ω is no number of megohms to anybody. */
+  private static final double FAR_BELOW = 1e-3;
+
   private AmountText() {}
 
   /** A number rounded to that many significant digits, without zeros that say nothing. */
@@ -44,9 +47,10 @@ public final class AmountText {
     String base = unit.kind().baseSymbol();
     String main = asked;
     if (unit.kind().takesBarePrefix() && !base.equals(amount.unit()) && !amount.unit().isEmpty()) {
-      String inBase =
-          quantity(NumberText.convert(amount.value(), amount.unit(), base), base, 7, locale);
-      main = messages.text("number.understood.that-is", inBase, asked);
+      double value = NumberText.convert(amount.value(), amount.unit(), base);
+      String inBase = quantity(value, base, 7, locale);
+      boolean same = Math.abs(amount.value()) < FAR_BELOW && Math.abs(value) >= 1;
+      main = same ? inBase : messages.text("number.understood.that-is", inBase, asked);
     }
     String bounded =
         switch (amount.bound()) {

@@ -31,7 +31,7 @@ public final class DateText {
 
   /** The minute and its zone, for what may be read elsewhere: "1 November 2026, 17:53 UTC+01". */
   public static String zoned(Messages words, OffsetDateTime at) {
-    return new DateForm(words.language()).zoned(at);
+    return new DateForm(words.locale()).zoned(at);
   }
 
   /** The zone alone, such as "UTC+01" or "UTC+0530". */
@@ -55,6 +55,6 @@ public final class DateText {
   }
 
   private static String text(Messages words, String pattern, TemporalAccessor at) {
-    return new DateForm(words.language()).text(pattern, at);
+    return new DateForm(words.locale()).text(pattern, at);
   }
 }

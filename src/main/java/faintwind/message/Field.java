@@ -139,7 +139,7 @@ public record Field(
 
   /** Whether a number may be given; any, where the field has no range. */
   public boolean allows(double value) {
-    return range.map(r -> r.contains(value)).orElse(true);
+    return range.isEmpty() || range.get().contains(value);
   }
 
   /** The numbers that may be given, such as {@code 0 … 100}; empty where the field has no range. */

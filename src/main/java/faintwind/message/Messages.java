@@ -1,5 +1,6 @@
 package faintwind.message;
 
+import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -15,46 +16,66 @@ import java.util.regex.Pattern;
  * compares the keys of all languages.
  */
 public final class Messages {
-  private static final String BUNDLE = "faintwind.messages";
   private static final Pattern TIME =
       Pattern.compile(
           "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)");
 
-  private final Locale locale;
+  /** A plain number, as {@link Numerals} writes it. */
+  private static final Pattern NUMBER = Pattern.compile("[-+\u2212]?\\d+\\.\\d+");
+
+  private final Locale language;
+  private final Translation.Direction direction;
   private final ResourceBundle bundle;
 
-  private Messages(Locale locale) {
-    this.locale = locale;
-    this.bundle =
-        ResourceBundle.getBundle(
-            BUNDLE,
-            locale,
-            ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+  private Messages(Locale language, Translation.Direction direction, ResourceBundle bundle) {
+    this.language = language;
+    this.direction = direction;
+    this.bundle = bundle;
   }
 
-  public static Messages of(Locale locale) {
-    return new Messages(locale);
+  /**
+   * The words that ship in the program itself: English, whichever language is asked for. Numbers
+   * and dates are in the language of the words, never in that of the system.
+   */
+  public static Messages of(Locale asked) {
+    ResourceBundle bundle = ProgramTexts.bundle(asked);
+    boolean root = bundle.getLocale().equals(Locale.ROOT);
+    Locale language = root ? Locale.ENGLISH : bundle.getLocale();
+    return new Messages(language, Translation.Direction.LTR, bundle);
+  }
+
+  /** The words of a language file, English and marked where it has none. */
+  public static Messages in(Translation translation) {
+    ResourceBundle bundle = new TranslatedBundle(translation, ProgramTexts.bundle(Locale.ROOT));
+    return new Messages(translation.language(), translation.direction(), bundle);
   }
 
   public ResourceBundle bundle() {
     return bundle;
   }
 
+  /** The language of the words, and of the numbers and dates among them. */
   public Locale locale() {
-    return locale;
+    return language;
   }
 
-  /** The language of the words: English where the locale's own is not among those we have. */
-  public Locale language() {
-    return bundle.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : bundle.getLocale();
+  /** In which direction a line is read. */
+  public Translation.Direction direction() {
+    return direction;
   }
 
   /**
    * The text under {@code key}; its placeholders {@code {0}}… are filled with the arguments' own
-   * words.
+   * words, plain numbers with the decimal mark of the language.
    */
   public String text(String key, Object... arguments) {
-    return format(bundle.getString(key), arguments);
+    char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+    Object[] marked = new Object[arguments.length];
+    for (int i = 0; i < arguments.length; i++) {
+      boolean number = arguments[i] instanceof String text && NUMBER.matcher(text).matches();
+      marked[i] = number ? ((String) arguments[i]).replace('.', mark) : arguments[i];
+    }
+    return format(bundle.getString(key), marked);
   }
 
   /** What was found, where, what was expected and what to do, as one line. */
@@ -102,7 +123,7 @@ public final class Messages {
 
   private String time(String detail) {
     return TIME.matcher(detail).matches()
-        ? new DateForm(language()).zoned(OffsetDateTime.parse(detail))
+        ? new DateForm(language).zoned(OffsetDateTime.parse(detail))
         : detail;
   }
 
@@ -132,6 +153,6 @@ public final class Messages {
   private String format(String pattern, Object[] arguments) {
     return arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")
         ? pattern
-        : new MessageFormat(pattern, locale).format(arguments);
+        : new MessageFormat(pattern, language).format(arguments);
   }
 }

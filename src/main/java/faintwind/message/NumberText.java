@@ -1,6 +1,7 @@
 package faintwind.message;
 
 import faintwind.message.Amount.Bound;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.regex.Matcher;
@@ -26,6 +27,8 @@ public final class NumberText {
           "(?i)(?:[o0]\\.?l\\.?|over(?: ?range)?)(?: *[(@]| *on| *at| ) *([0-9][^()]*)\\)?");
 
   private static final Pattern BOUND = Pattern.compile("^(>=|<=|>|<|≥|≤)\\s*(.*)$");
+
+  private static final Pattern BARE = Pattern.compile("[0-9][0-9., ]*");
 
   private NumberText() {}
 
@@ -73,6 +76,18 @@ public final class NumberText {
     }
     Typed number = new Typed(typed, unit, target, bound);
     return number.withTolerance(parsed.get(), split < 0 ? "" : text.substring(split + 1).trim());
+  }
+
+  /**
+   * A bare number where megohms are asked for may be what the meter shows in ohms: a short circuit
+   * of 27 Ω must not count as 27 MΩ.
+   *
+   * @return both ways to say it, with their units; none where there is nothing to ask
+   */
+  public static List<String> eitherUnit(String typed, Amount read) {
+    String text = plain(typed);
+    boolean bare = read.unit().equals("MΩ") && BARE.matcher(text).matches() && read.value() > 0;
+    return bare ? List.of(text + " MΩ", text + " Ω") : List.of();
   }
 
   /** Whether the program knows a unit symbol. */

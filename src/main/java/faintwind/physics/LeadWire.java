@@ -1,5 +1,7 @@
 package faintwind.physics;
 
+import java.util.Locale;
+
 /**
  * A straight wire that leaves a ball and loses heat to the air along its free length: a fin whose
  * far end has the temperature of what it is joined to, G = M·(cosh m·L − θ_L/θ_b)/sinh m·L, M =
@@ -29,8 +31,13 @@ public record LeadWire(double core_m, double outer_m, double length_m, double co
   public LeadWire {
     if (!(core_m > 0 && outer_m >= core_m && length_m >= 0 && conductivity_W_mK > 0)) {
       throw new IllegalArgumentException(
-          "lead wire: core_m = %s, outer_m = %s, length_m = %s, conductivity_W_mK = %s"
-              .formatted(core_m, outer_m, length_m, conductivity_W_mK));
+          String.format(
+              Locale.ROOT,
+              "lead wire: core_m = %s, outer_m = %s, length_m = %s, conductivity_W_mK = %s",
+              core_m,
+              outer_m,
+              length_m,
+              conductivity_W_mK));
     }
   }
 

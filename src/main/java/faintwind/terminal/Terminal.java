@@ -30,6 +30,11 @@ public record Terminal(
         messages);
   }
 
+  /** The same streams with other words. */
+  public Terminal in(Messages words) {
+    return new Terminal(in, raw, out, err, words);
+  }
+
   /** A line on standard output. */
   public void say(String key, Object... arguments) {
     out.println(messages.text(key, arguments));

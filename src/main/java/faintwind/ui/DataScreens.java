@@ -70,8 +70,10 @@ final class DataScreens {
             desk.background(),
             table -> {
               onceKept(instrument, () -> desk.go().accept(Place.FORMULA));
+              tables.forgetTyped(instrument.folder());
               instrument.enter(enter -> KeepRuns.keep(instrument.folder(), table, enter));
-            });
+            },
+            tables.typed(instrument.folder()));
     runsTable(instrument).ifPresent(model::open);
     tables.of(instrument.folder()).ifPresent(model::show);
     Consumer<Path> over =

@@ -3,11 +3,12 @@ package faintwind.ui;
 import atlantafx.base.theme.PrimerLight;
 import faintwind.job.CrashReport;
 import faintwind.job.SoftwareVersion;
-import faintwind.message.Messages;
+import faintwind.job.language.Spoken;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.ui.frame.Fonts;
 import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.LanguageMenu;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -31,15 +32,17 @@ public final class FaintwindApp {
    *
    * @param folder the folder of instruments; need not exist yet
    * @param calibration a file of somebody's instrument to convert logs by, shown first
+   * @param language its code; where empty, the one kept beside the instruments or the system's
    * @return why no window could be opened, such as a missing display; empty after a normal close
    */
-  public static Optional<Problem> open(Path folder, Optional<Path> calibration) {
+  public static Optional<Problem> open(
+      Path folder, Optional<Path> calibration, Optional<String> language) {
     // JavaFX warns on the class path, which is how this program is meant to run.
     Logger javafx = Logger.getLogger("javafx");
     javafx.setLevel(Level.SEVERE);
     CountDownLatch closed = new CountDownLatch(1);
     try {
-      Platform.startup(() -> show(folder, calibration, closed));
+      Platform.startup(() -> show(folder, calibration, language, closed));
       closed.await();
       Platform.exit();
       return Optional.empty();
@@ -68,18 +71,20 @@ public final class FaintwindApp {
         });
   }
 
-  private static void show(Path folder, Optional<Path> calibration, CountDownLatch closed) {
+  private static void show(
+      Path folder, Optional<Path> calibration, Optional<String> language, CountDownLatch closed) {
     keepFaults(folder);
     dressProgram();
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
+    KeptLook kept = KeptLook.in(folder);
+    Spoken spoken =
+        Spoken.of(
+            language.or(() -> Optional.of(kept.language().get())), Locale.getDefault(), folder);
     FaintwindWindow window =
-        new FaintwindWindow(
-            stage,
-            Messages.of(Locale.getDefault()),
-            KeptLook.in(folder),
-            Clock.system(ZoneId.systemDefault()));
+        new FaintwindWindow(stage, spoken.words(), kept, Clock.system(ZoneId.systemDefault()));
     window.show();
+    LanguageMenu.tell(window.desk(), spoken.problems(), stage.getScene().getRoot());
     calibration.ifPresent(window::showField);
   }
 

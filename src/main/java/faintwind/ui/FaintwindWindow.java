@@ -18,10 +18,13 @@ import faintwind.ui.frame.NextLine;
 import faintwind.ui.frame.Place;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.frame.TopStrip;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
+import faintwind.ui.lesson.ClassModel;
+import faintwind.ui.lesson.ClassScreen;
 import faintwind.ui.make.StepScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
@@ -34,7 +37,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
@@ -53,7 +55,6 @@ public final class FaintwindWindow {
   private static final double HEIGHT_PX = 800;
   private static final double LEAST_WIDTH_PX = 960;
   private static final double LEAST_HEIGHT_PX = 600;
-  private static final double BASE_FONT_PX = 15;
   private static final Duration TICK = Duration.seconds(10);
   private static final Duration WORK_LOOK = Duration.millis(100);
 
@@ -68,7 +69,9 @@ public final class FaintwindWindow {
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Questions questions;
+  private final Leaving leaving;
   private final Frame frame;
+  private final Dress dress;
   private final Scene scene;
   private final Timeline workLook;
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
@@ -99,19 +102,21 @@ public final class FaintwindWindow {
     desk =
         new Desk(
             words, new Background(Platform::runLater), new Notes(), this::go, files, look, clock);
-    own = new Workspace(kept.folder(), clock);
+    own = new Workspace(kept.folder(), clock, words.locale());
     workspace = own;
     tables = new LiveTables(desk);
-    field = new FieldRoom(desk, tables, now -> leave(() -> show(now)));
-    strip = new TopStrip(words, this::go, new LookMenu(words, look, this::help));
+    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
+    leaving = new Leaving(desk.background(), nextLine, questions);
+    field = new FieldRoom(desk, tables, now -> leaving.leave(screen, () -> show(now)));
     frame = new Frame(words, desk.notes(), strip, nextLine);
+    dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
     workLook.setCycleCount(Animation.INDEFINITE);
-    dress();
+    listen();
     new Meant(scene, nextLine).listen();
     new KeptFocus(scene, strip, this::nextThing).listen();
     new Keys(
@@ -137,14 +142,12 @@ public final class FaintwindWindow {
       strip.showHome("");
     }
     stage.setOnCloseRequest(
-        event ->
-            screen
-                .flatMap(Screen::unsaved)
-                .ifPresent(
-                    unsaved -> {
-                      event.consume();
-                      questions.askFirst(unsaved, stage::close);
-                    }));
+        event -> {
+          event.consume();
+          List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
+          elsewhere.addAll(tables.unsaved());
+          leaving.leaveAll(screen, elsewhere, instrument, stage::close);
+        });
     stage.addEventHandler(
         WindowEvent.WINDOW_HIDDEN,
         gone -> {
@@ -152,7 +155,7 @@ public final class FaintwindWindow {
           instrument.ifPresent(OpenInstrument::close);
         });
     stage.show();
-    fit();
+    dress.fit();
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
   }
@@ -225,12 +228,16 @@ public final class FaintwindWindow {
 
   /** Back to one's own instruments, from wherever in the demonstration. */
   private void leaveDemo() {
-    instrument.ifPresent(OpenInstrument::close);
-    instrument = Optional.empty();
+    closeInstrument();
     workspace = own;
     strip.demo(false);
     desk.files().beginIn(own.folder());
     go(Place.HOME);
+  }
+
+  private void closeInstrument() {
+    instrument.ifPresent(OpenInstrument::close);
+    instrument = Optional.empty();
   }
 
   /** Nothing was chosen and no step opened: what to buy is the first question. */
@@ -259,14 +266,7 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    leave(() -> come(place));
-  }
-
-  /** Leaves the screen, once it is said what becomes of what is not kept. */
-  private void leave(Runnable then) {
-    screen
-        .flatMap(Screen::unsaved)
-        .ifPresentOrElse(unsaved -> questions.askFirst(unsaved, then), then);
+    leaving.leave(screen, () -> come(place));
   }
 
   private void come(Place there) {
@@ -283,7 +283,21 @@ public final class FaintwindWindow {
   }
 
   private Screen home() {
-    return new HomeScreen(desk, new HomeModel(desk, workspace, kept.who(), this::open));
+    HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
+    model.whenEntering(this::letGo);
+    model.whenClass(
+        () ->
+            leaving.leave(
+                screen,
+                () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
+    return new HomeScreen(desk, model);
+  }
+
+  /** Closes the instrument of a folder, where it is the one that is open. */
+  private void letGo(Path folder) {
+    if (instrument.filter(opened -> opened.folder().equals(folder)).isPresent()) {
+      closeInstrument();
+    }
   }
 
   /** The one place where the screens of an instrument are made. */
@@ -335,18 +349,14 @@ public final class FaintwindWindow {
         .ifPresentOrElse(running -> nextLine.work(running, System.nanoTime()), nextLine::workEnded);
   }
 
-  private void dress() {
-    scene
-        .getStylesheets()
-        .addAll(
-            stylesheet("/faintwind/ui/tokens.css"),
-            stylesheet("/faintwind/ui/faintwind.css"),
-            stylesheet("/faintwind/ui/data.css"));
-    Look look = desk.look();
-    look.theme().addListener((property, was, now) -> changed());
-    look.textPct().addListener((property, was, now) -> changed());
-    look.lessMotion().addListener((property, was, now) -> changed());
-    look.projector().addListener((property, was, now) -> dressRoot());
+  private void listen() {
+    dress.put(scene);
+    kept.whenChanged(
+        () -> {
+          if (kept.asked()) {
+            keepChoices();
+          }
+        });
     scene
         .focusOwnerProperty()
         .addListener(
@@ -366,34 +376,5 @@ public final class FaintwindWindow {
                 nextLine.workQuestionEnded();
               }
             });
-    dressRoot();
-  }
-
-  private void changed() {
-    dressRoot();
-    if (kept.asked()) {
-      keepChoices();
-    }
-  }
-
-  private void dressRoot() {
-    Look look = desk.look();
-    // In one step: without any theme the colour tokens are unknown.
-    List<String> classes = new ArrayList<>(frame.getStyleClass());
-    classes.removeIf(name -> name.startsWith("fw-"));
-    classes.add(look.theme().get().styleClass());
-    frame.getStyleClass().setAll(classes);
-    frame.setStyle("-fx-font-size: " + BASE_FONT_PX * look.effectivePct() / 100 + "px;");
-    fit();
-  }
-
-  private void fit() {
-    frame.fit(desk.look().effectivePct(), desk.look().projector().get());
-    stage.setFullScreen(desk.look().projector().get());
-  }
-
-  /** Address of a style sheet in the program. */
-  static String stylesheet(String name) {
-    return Objects.requireNonNull(FaintwindWindow.class.getResource(name), name).toExternalForm();
   }
 }

@@ -19,8 +19,10 @@ import faintwind.ui.field.FieldPage;
 import faintwind.ui.field.FieldPages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Screen;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.turntable.LiveTables;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -72,6 +74,11 @@ final class FieldRoom {
         yield new SurveyScreen(desk, model, links).withLive(live(instrument, model.live()));
       }
     };
+  }
+
+  /** Readings that are typed and not kept. */
+  List<Unsaved> unsaved() {
+    return models.unsaved();
   }
 
   /** The instrument as it is open now, then its calibration once that is read. */

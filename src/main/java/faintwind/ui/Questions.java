@@ -2,7 +2,7 @@ package faintwind.ui;
 
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.NextLine;
-import faintwind.ui.frame.Screen;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -71,28 +71,39 @@ final class Questions {
             Mark.DOING, desk.text("window.work.ask"), "", Optional.empty(), List.of(stop, on)));
   }
 
-  /** What is not kept is not dropped without a word. */
-  void askFirst(Screen.Unsaved unsaved, Runnable leave) {
-    Act keep =
-        new Act(
-            "unsaved-keep",
-            unsaved.keep().label(),
-            () -> {
-              restoreNext();
-              unsaved.keep().run().run();
-              leave.run();
-            });
+  /** What is not kept is not dropped without a word: one question after the other. */
+  void askEach(List<Unsaved> all, Runnable leave) {
+    if (all.isEmpty()) {
+      leave.run();
+    } else {
+      askFirst(all.get(0), () -> askEach(all.subList(1, all.size()), leave));
+    }
+  }
+
+  private void askFirst(Unsaved unsaved, Runnable leave) {
+    Optional<Act> keep =
+        unsaved
+            .keep()
+            .map(
+                act ->
+                    new Act(
+                        "unsaved-keep",
+                        act.label(),
+                        () -> {
+                          restoreNext();
+                          act.run().run();
+                          leave.run();
+                        }));
     Act drop =
         new Act(
             "unsaved-drop",
-            desk.text("window.unsaved.drop"),
+            unsaved.drop(),
             () -> {
               restoreNext();
               leave.run();
             });
     Act stay = new Act("unsaved-stay", desk.text("window.unsaved.stay"), this::restoreNext);
-    nextLine.ask(
-        new Next(Mark.ATTENTION, unsaved.question(), "", Optional.of(keep), List.of(drop, stay)));
+    nextLine.ask(new Next(Mark.ATTENTION, unsaved.question(), "", keep, List.of(drop, stay)));
     nextLine.focusTarget().requestFocus();
   }
 }

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javafx.scene.Scene;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
 
@@ -16,7 +17,18 @@ final class StagePlace {
 
   static void restore(Stage stage, Path folder) {
     // a screen that was taken away takes no window with it
-    place(folder).map(place -> place.on(screens())).ifPresent(place -> put(stage, place));
+    place(folder)
+        .map(place -> place.on(screens()))
+        .or(() -> Double.isNaN(stage.getWidth()) ? fitting(stage.getScene()) : Optional.empty())
+        .ifPresent(place -> put(stage, place));
+  }
+
+  /** The first time, on a screen that is smaller than the window would like. */
+  private static Optional<WindowPlace> fitting(Scene scene) {
+    WindowPlace.Area screen = screens().get(0);
+    return screen.width() < scene.getWidth() || screen.height() < scene.getHeight()
+        ? Optional.of(WindowPlace.filling(screen))
+        : Optional.empty();
   }
 
   private static Optional<WindowPlace> place(Path folder) {

@@ -18,10 +18,23 @@ import com.tngtech.archunit.lang.SimpleConditionEvent;
 import faintwind.job.CrashReport;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.TypedDay;
+import faintwind.message.Messages;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.text.MessageFormat;
+import java.text.NumberFormat;
+import java.text.SimpleDateFormat;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeFormatterBuilder;
+import java.util.Formatter;
 import java.util.List;
+import java.util.Locale;
+import java.util.Scanner;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -188,6 +201,83 @@ class ArchitectureTest {
           .areStatic()
           .should(beFinal())
           .because("state that anyone can change cannot be reasoned about");
+
+  /** Whatever writes or reads by the system's language where nothing says which. */
+  @ArchTest
+  static final ArchRule numbersAreWrittenInALanguageThatIsSaid =
+      noClasses()
+          .that()
+          .resideInAPackage("faintwind..")
+          .should()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "formatted", Object[].class)
+          .orShould()
+          .callMethod(String.class, "toLowerCase")
+          .orShould()
+          .callMethod(String.class, "toUpperCase")
+          .orShould()
+          .callMethod(PrintStream.class, "printf", String.class, Object[].class)
+          .orShould()
+          .callMethod(PrintStream.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(NumberFormat.class, "getInstance")
+          .orShould()
+          .callMethod(NumberFormat.class, "getNumberInstance")
+          .orShould()
+          .callMethod(NumberFormat.class, "getIntegerInstance")
+          .orShould()
+          .callMethod(NumberFormat.class, "getPercentInstance")
+          .orShould()
+          .callMethod(DecimalFormatSymbols.class, "getInstance")
+          .orShould()
+          .callMethod(DateTimeFormatter.class, "ofPattern", String.class)
+          .orShould()
+          .callMethod(DateTimeFormatterBuilder.class, "toFormatter")
+          .orShould()
+          .callMethod(MessageFormat.class, "format", String.class, Object[].class)
+          .orShould()
+          .callConstructor(DecimalFormat.class)
+          .orShould()
+          .callConstructor(DecimalFormat.class, String.class)
+          .orShould()
+          .callConstructor(MessageFormat.class, String.class)
+          .orShould()
+          .callConstructor(SimpleDateFormat.class, String.class)
+          .orShould()
+          .callConstructor(Formatter.class)
+          .orShould()
+          .callConstructor(Scanner.class, InputStream.class)
+          .because("English text with the digits of the system's language is neither");
+
+  @ArchTest
+  static final ArchRule theSystemsLanguageIsAskedAtTheStartOnly =
+      noClasses()
+          .that()
+          .doNotHaveFullyQualifiedName("faintwind.Main")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.ui.FaintwindApp")
+          .should()
+          .callMethod(Locale.class, "getDefault")
+          .because("the words carry their language with them");
+
+  @ArchTest
+  static final ArchRule filesForProgramsAreTheSameInEveryLanguage =
+      noClasses()
+          .that()
+          .resideInAnyPackage("faintwind.files..", "faintwind.calibration..", "faintwind.device..")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.calibration.StoredCalibration")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.calibration.StoredEvidence")
+          .and()
+          .doNotHaveFullyQualifiedName("faintwind.files.design.SheetJson")
+          .should()
+          .dependOnClassesThat()
+          .areAssignableTo(Messages.class)
+          .because(
+              "nothing a program reads is translated: a calibration has English words, and of a"
+                  + " design sheet only the names for people follow the language");
 
   @ArchTest
   static final ArchRule namesSayWhatAThingIs =

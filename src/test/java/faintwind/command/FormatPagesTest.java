@@ -64,6 +64,7 @@ class FormatPagesTest {
         Map.of(
             "design", "design",
             "chain", "chain",
+            "class", "class",
             "meter", "meter",
             "plan", "plan",
             "arm", "arm",

@@ -49,6 +49,21 @@ class ListCommandTest {
   }
 
   @Test
+  void archivedInstrumentIsListedApartAndBringingBackStrikesTheEntry() throws IOException {
+    assertThat(shell.run("note", folder.resolve("cellar"), "sold", "--retire")).isZero();
+    String entry = shell.said().replaceAll("(?s).*Entered: (\\S+).*", "$1");
+    shell.run("list", folder);
+    assertThat(shell.said()).doesNotContain("Rind 1, north").contains("One more instrument is");
+    shell.run("list", folder, "--archived");
+    assertThat(shell.said()).startsWith("Rind 1, north shelf: Archived").contains("sold");
+    assertThat(shell.run("correct", folder.resolve("cellar"), entry, "--because", "not sold"))
+        .as(shell.said())
+        .isZero();
+    shell.run("list", folder);
+    assertThat(shell.said()).contains("Rind 1, north");
+  }
+
+  @Test
   void forAnotherProgram() throws IOException {
     assertThat(shell.run("list", folder, "--json")).isZero();
     JsonNode told = new ObjectMapper().readTree(shell.said());

@@ -109,7 +109,7 @@ class RecheckCommandTest {
   void runsWithoutASpeedAndFilesThatAreNotThereAreRefused() throws IOException {
     Path runs = runs(row -> row, "still");
     assertThat(shell.run("recheck", CALIBRATION, runs)).as(shell.said()).isEqualTo(3);
-    assertThat(shell.said()).contains("No run of this table says how fast the air moved.");
+    assertThat(shell.said()).contains("No run of this table gives the speed of the air.");
     assertThat(shell.run("recheck", CALIBRATION, temp.resolve("none.csv"))).isEqualTo(1);
     assertThat(shell.run("recheck", temp.resolve("none.json"), runs)).isEqualTo(1);
     assertThat(shell.run("recheck", runs, runs)).isEqualTo(3);

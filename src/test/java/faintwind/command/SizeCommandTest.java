@@ -159,7 +159,7 @@ class SizeCommandTest {
   void suggestionsAndSubstitutionsAreLinesNotJson() {
     assertThat(size(HALF_INCH.toString(), "--suggest", "--substitutes")).isZero();
     String text = out.toString(StandardCharsets.UTF_8);
-    assertThat(text).contains("Keeps all wishes in balance", "Resistor of 120 Ω instead");
+    assertThat(text).contains("Balances all wishes", "Resistor of 120 Ω instead");
     assertThat(text).contains("Heater power: 0.249 → 0.208 W");
     assertThat(size(HALF_INCH.toString(), "--suggest", "--json")).isEqualTo(2);
   }

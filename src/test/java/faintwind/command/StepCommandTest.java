@@ -84,6 +84,10 @@ class StepCommandTest {
         "choose-design | --answer =none | 2 | QUESTION=CHOICE",
         "choose-design | --open --finish | 2 | --open, --finish",
         "choose-design | --start-clock | 3 | nothing called",
+        "choose-design | --tin-hours 12 | 3 | nothing called",
+        "coat-parts | --tin-hours 2 | 3 | A time from 4 to 168 h is expected",
+        "coat-parts | --tin-hours 200 | 3 | A time from 4 to 168 h is expected",
+        "coat-parts | --tin-hours soon | 2 | --tin-hours",
         "choose-design | --time-is-right | 3 | nothing called",
         "heater-insulation | --waive lead-a-ball --because WORDY | 3 | was not measured",
         "drill-heated | --waive photo | 3 | Expected a reason",
@@ -99,6 +103,16 @@ class StepCommandTest {
     assertThat(step(id, (Object[]) more)).as(shell.said()).isEqualTo(code);
     assertThat(shell.said()).contains(said);
     assertThat(lines()).isOne();
+  }
+
+  @Test
+  void theTimeOnTheTinStartsTheClock() throws IOException {
+    assertThat(step("coat-parts")).isZero();
+    assertThat(shell.said()).contains("Drying time on the tin, from 4 to 168 h: --tin-hours");
+    assertThat(step("coat-parts", "--tin-hours", "36")).as(shell.said()).isZero();
+    assertThat(view().state().standing(Event.ClockStarted.class))
+        .singleElement()
+        .satisfies(clock -> assertThat(clock.event().duration_s()).isEqualTo(36 * 3600));
   }
 
   @Test

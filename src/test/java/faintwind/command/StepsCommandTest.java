@@ -63,7 +63,7 @@ class StepsCommandTest {
         .contains("Tools: ");
     Path page = temp.resolve("today.html");
     assertThat(run("steps", temp.toString(), "--minutes", "40", "--out", page.toString())).isZero();
-    assertThat(page).content().contains("To lay out", "class=\"tick\"");
+    assertThat(page).content().contains("Lay out", "class=\"tick\"");
     assertThat(run("steps", page.toString(), "--minutes", "40")).isEqualTo(3);
   }
 

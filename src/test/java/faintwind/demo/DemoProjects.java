@@ -190,7 +190,7 @@ final class DemoProjects {
   private static void formula(DemoWalk walk, Path folder, Path table) throws IOException {
     Calibrate calibrate =
         new Calibrate(walk.clock(), Messages.of(Locale.ENGLISH), Calibrate.Settings.USUAL);
-    KeepFormula job = new KeepFormula(folder, calibrate, Messages.of(Locale.ENGLISH));
+    KeepFormula job = new KeepFormula(folder, calibrate);
     KeepFormula.Kept kept = walk.ok(job.fit(table, JobWatch.NOBODY));
     walk.ok(walk.enter().plain(Optional.empty(), job.events(kept)));
     walk.done("fit-formula", TYPED, Map.of());

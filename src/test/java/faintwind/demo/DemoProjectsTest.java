@@ -45,7 +45,7 @@ class DemoProjectsTest {
     assertThat(opened.problems()).isEmpty();
     assertThat(opened.state().madeUp()).isTrue();
     assertThat(opened.state().designJson()).isPresent();
-    assertThat(CheckPath.run(SHIPPED.resolve(name)).problems()).isEmpty();
+    assertThat(CheckPath.run(SHIPPED.resolve(name), Locale.ENGLISH).problems()).isEmpty();
   }
 
   /** Where it fails, the fit has changed since: make the demonstration anew. */
@@ -55,8 +55,7 @@ class DemoProjectsTest {
     InstrumentState state = new InstrumentFolder(cellar).open().state();
     Messages words = Messages.of(Locale.ENGLISH);
     KeepFormula job =
-        new KeepFormula(
-            cellar, new Calibrate(Clock.systemUTC(), words, Calibrate.Settings.USUAL), words);
+        new KeepFormula(cellar, new Calibrate(Clock.systemUTC(), words, Calibrate.Settings.USUAL));
     String file = state.last(Event.CalibrationPutInForce.class).orElseThrow().event().file();
     KeepFormula.Kept read = job.read(file, state).fold((kept, notes) -> kept, problems -> null);
     assertThat(read).isNotNull();

@@ -27,6 +27,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -61,8 +62,8 @@ enum Reader {
   PNG("photo.png", 150, Reader::photo),
   JPEG("photo.jpg", 60, Reader::photo),
   ARCHIVE("archive.zip", 10, p -> UnpackFolder.read(p, parent(p))),
-  CHECK_DESIGN("some.json", 2, CheckPath::run),
-  CHECK_TABLE("any.csv", 100, CheckPath::run);
+  CHECK_DESIGN("some.json", 2, path -> CheckPath.run(path, Locale.ENGLISH)),
+  CHECK_TABLE("any.csv", 100, path -> CheckPath.run(path, Locale.ENGLISH));
 
   /** What is read. */
   @FunctionalInterface
@@ -138,7 +139,7 @@ enum Reader {
   }
 
   private static Object checklist(Path own) throws IOException {
-    return ChecklistFiles.read(List.of(own, Path.of("checklists/standard")), "en");
+    return ChecklistFiles.read(List.of(own, Path.of("checklists/standard")), Locale.ENGLISH);
   }
 
   private static Object photo(Path path) throws IOException {

@@ -80,6 +80,7 @@ class GateTest {
                         stage.id(),
                         stage.title(),
                         stage.about(),
+                        stage.ends(),
                         stage.banner(),
                         stage.steps().stream().filter(s -> !s.id().equals(step)).toList()))
             .toList();

@@ -34,7 +34,8 @@ class MessageKeysTest {
 
   /** Looked up by the library of the command line under names of its own. */
   private static final Pattern COMMAND_LINE =
-      Pattern.compile("help|version|faintwind(\\.[a-z-]+)?\\.(usage\\.description|out)");
+      Pattern.compile(
+          "help|version|usage\\.\\w+Heading|faintwind(\\.[a-z-]+){0,2}\\.(usage\\.description|out)");
 
   private static final ResourceBundle BUNDLE = Messages.of(Locale.ENGLISH).bundle();
 

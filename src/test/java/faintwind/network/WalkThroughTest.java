@@ -243,7 +243,7 @@ class WalkThroughTest {
   }
 
   private static Checklist of(List<Step> steps) {
-    Stage stage = new Stage("all", "All", "All", Optional.empty(), steps);
+    Stage stage = new Stage("all", "All", "All", Optional.empty(), Optional.empty(), steps);
     return new Checklist("walked", "1", "0", List.of(stage), List.of(), List.of());
   }
 }

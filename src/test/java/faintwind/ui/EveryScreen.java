@@ -41,7 +41,7 @@ final class EveryScreen {
 
   /** Instruments at every kind of step, and the shipped cellar. */
   void prepare() throws IOException {
-    new WindowChoices(100, "light", true, "Ida").write(folder);
+    new WindowChoices(100, "light", true, "Ida", "").write(folder);
     Cellar.begin("Rind 2, by the door")
         .design()
         .before("heater-insulation")
@@ -75,7 +75,7 @@ final class EveryScreen {
 
   /** The window was asked nothing yet but its look. */
   void unasked() throws IOException {
-    new WindowChoices(100, "light", true, "Ida").write(folder);
+    new WindowChoices(100, "light", true, "Ida", "").write(folder);
   }
 
   void all() {
@@ -102,6 +102,9 @@ final class EveryScreen {
     open("rind-2");
     await("#waive");
     stop.accept("step-trouble");
+    journey.type("lead-a-ball", "27");
+    await("#reading-lead-a-ball-choice-1");
+    stop.accept("step-which-unit");
     fire("#waive");
     await("#waiver-name");
     stop.accept("step-waiver");
@@ -153,6 +156,12 @@ final class EveryScreen {
         fire("#turntable-add-flow");
       }
       stop.accept("turntable-" + way);
+      if (way.equals("plan")) {
+        fire("#turntable-plan-make");
+        await("#turntable-plan-steps");
+        stop.accept("turntable-planned");
+        fire("#turntable-plan-keep");
+      }
     }
     place(Place.FORMULA);
     await("#formula-loss");

@@ -68,7 +68,7 @@ public final class Journey {
 
   /** What the window asks at its first start was answered by Ida before. */
   public Journey asked() throws IOException {
-    new WindowChoices(100, "light", false, "Ida").write(folder);
+    new WindowChoices(100, "light", false, "Ida", "").write(folder);
     return this;
   }
 

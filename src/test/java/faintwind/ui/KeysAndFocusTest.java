@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.guide.checklist.ShippedChecklist;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.DesignChosen;
+import faintwind.record.Event.PartRecorded;
+import faintwind.record.Standing;
 import faintwind.ui.frame.Place;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +22,8 @@ import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -109,7 +113,7 @@ class KeysAndFocusTest {
     for (int read = 1; read <= cautions; read++) {
       int sofar = read;
       // one at a time, those that were read above it; its answers follow in the order of Tab
-      assertThat(robot.lookup("#step-cautions .caution").queryAll()).hasSize(read);
+      Waiting.until(() -> robot.lookup("#step-cautions .caution").queryAll().size() == sofar);
       journey.press(KeyCode.TAB);
       for (int tabs = 0; tabs < 3 && !focused().endsWith("-read"); tabs++) {
         assertThat(focused()).startsWith("caution-").contains("-not-");
@@ -186,6 +190,61 @@ class KeysAndFocusTest {
         });
     journey.press(KeyCode.TAB);
     Waiting.until(() -> journey.there("#design-keep"));
+  }
+
+  @Test
+  void theWindowIsClosedOnlyOnceAllIsKeptOrDropped(FxRobot robot) throws IOException {
+    Cellar.begin("Rind 2").design().before("weigh-blanks").open("weigh-blanks").into(folder, "r2");
+    journey.open();
+    journey.openInstrument("r2");
+    robot.interact(() -> journey.window().desk().go().accept(Place.DESIGN));
+    Waiting.until(() -> journey.there("#outcome-smallest-speed-m-s"));
+    TextField diameter = robot.lookup("#design-diameter").queryAs(TextField.class);
+    // not even the field is left: what stands in it counts all the same
+    robot.interact(
+        () -> {
+          diameter.requestFocus();
+          diameter.setText("16");
+        });
+    askToClose(robot);
+    journey.fire("#unsaved-stay");
+    assertThat(journey.stage().isShowing()).isTrue();
+    askToClose(robot);
+    journey.fire("#unsaved-keep");
+    Waiting.until(() -> !journey.stage().isShowing());
+    List<Standing<DesignChosen>> kept = journey.state("r2").standing(DesignChosen.class);
+    assertThat(kept.get(kept.size() - 1).event().json()).contains("16");
+    assertThat(kept).hasSize(2);
+  }
+
+  private void askToClose(FxRobot robot) {
+    Stage stage = journey.stage();
+    robot.interact(
+        () -> Event.fireEvent(stage, new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
+    Waiting.until(() -> journey.there("#unsaved-keep") || !stage.isShowing());
+  }
+
+  @Test
+  void whatIsTypedInAStepIsOnDiskWhenTheWindowHasClosed(FxRobot robot) throws IOException {
+    Cellar.begin("Rind 2")
+        .design()
+        .before("get-parts")
+        .open("get-parts")
+        .cautions("get-parts")
+        .into(folder, "r2");
+    journey.open();
+    journey.openInstrument("r2");
+    TextField part = robot.lookup("#entry-part").queryAs(TextField.class);
+    robot.interact(
+        () -> {
+          part.requestFocus();
+          part.setText("Two balls of copper");
+        });
+    askToClose(robot);
+    Waiting.until(() -> !journey.stage().isShowing());
+    assertThat(journey.state("r2").standing(PartRecorded.class))
+        .extracting(line -> line.event().part())
+        .containsExactly("Two balls of copper");
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -68,5 +69,19 @@ class NewcomerJourneyTest {
     assertThat(rows).hasSizeGreaterThan(9);
     assertThat(rows.get(1)).startsWith("ball,").contains(" mm");
     assertThat(design).contains(proposed.substring(0, proposed.indexOf(',')));
+  }
+
+  /** The demonstration is marked, lies in a folder of its own, and is left in one step. */
+  @Tag("long")
+  @Test
+  void theDemonstrationOpensOnADayOfAirAndIsLeftInOneStep() {
+    journey.open();
+    journey.fire("#first-demo");
+    Waiting.until(() -> journey.there("#leave-demo"));
+    Waiting.until(() -> journey.there("#field-stretch"));
+    assertThat(folder.resolve("Demo (made up)/cellar/journal.jsonl")).exists();
+    journey.fire("#leave-demo");
+    Waiting.until(() -> journey.there("#start-parts"));
+    assertThat(journey.there("#leave-demo")).isFalse();
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.message.Messages;
 import faintwind.ui.part.NumberModel;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +50,26 @@ class NumberModelTest {
     assertThat(model.judged().get().choices()).hasSize(2);
     model.set(model.judged().get().choices().get(0));
     assertThat(model.amount()).isPresent();
+  }
+
+  /** A short circuit of 27 ohms is no good insulation. */
+  @Test
+  void aBareNumberWhereMegohmsAreAskedForIsNotGuessed() {
+    NumberModel model = new NumberModel("MΩ", words).askingForTheUnit();
+    model.set("27");
+    assertThat(model.amount()).isEmpty();
+    assertThat(model.judged().get().understood()).startsWith("27 MΩ or 27 Ω?");
+    assertThat(model.judged().get().choices()).containsExactly("27 MΩ", "27 Ω");
+    model.set("27 Ω");
+    assertThat(model.amount().orElseThrow().value()).isEqualTo(27e-6);
+    assertThat(model.judged().get().understood()).isEqualTo("27\u00a0Ω");
+    for (String sure : List.of("27M", "> 20 M", "OL", "OL 20M", "0", "27 MΩ")) {
+      model.set(sure);
+      assertThat(model.amount()).as(sure).isPresent();
+    }
+    NumberModel ohms = new NumberModel("Ω", words).askingForTheUnit();
+    ohms.set("27");
+    assertThat(ohms.amount()).isPresent();
   }
 
   @Test

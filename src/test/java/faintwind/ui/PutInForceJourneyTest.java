@@ -116,7 +116,7 @@ class PutInForceJourneyTest {
             new FileAdded(FileRole.RUNS_TABLE, "runs/second-session/runs.csv", Sha256.of(table))));
     Calibrate.Settings none = new Calibrate.Settings(Optional.empty(), 0, OptionalDouble.empty());
     Messages words = Messages.of(Locale.ENGLISH);
-    KeepFormula job = new KeepFormula(cellar, new Calibrate(CLOCK, words, none), words);
+    KeepFormula job = new KeepFormula(cellar, new Calibrate(CLOCK, words, none));
     KeepFormula.Kept kept =
         job.fit(table, JobWatch.NOBODY)
             .fold(

@@ -44,7 +44,7 @@ public final class Quiet {
           CLOCK);
 
   public Quiet(Path folder) {
-    workspace = new Workspace(folder, CLOCK);
+    workspace = new Workspace(folder, CLOCK, Locale.ENGLISH);
   }
 
   public Desk desk() {

@@ -106,7 +106,7 @@ class ReadableWindowTest {
 
   private void measure(Journey journey, String name, List<Size> sizes, List<Theme> themes) {
     Parent root = journey.stage().getScene().getRoot();
-    if (journey.window().desk().words().language().equals(Locale.ENGLISH)) { // it knows its months
+    if (journey.window().desk().words().locale().equals(Locale.ENGLISH)) { // it knows its months
       OtherDates.under(root)
           .forEach(text -> findings.computeIfAbsent(name, n -> new ArrayList<>()).add(text));
     }

@@ -60,7 +60,7 @@ class RehearsalJourneyTest {
 
   @Test
   void rehearsalEndsInRunsAndAFormulaThatSayWhatTheyAre() throws IOException {
-    new WindowChoices(100, "light", true, "").write(folder);
+    new WindowChoices(100, "light", true, "", "").write(folder);
     journey.open();
     fire("#first-rehearse");
     fire("#caution-spinning-arm-read");
@@ -96,6 +96,43 @@ class RehearsalJourneyTest {
     journey.picture("rehearsal-formula");
     assertThat(journey.there("#formula-force")).isFalse();
     assertCalibration();
+  }
+
+  /** The builder plans on the own instrument, rehearses that very plan, and stops early. */
+  @Test
+  void theBuildersOwnPlanIsRehearsedBeforeTheArmMayTurn() throws IOException {
+    journey.asked();
+    Cellar.begin("Attic").design().into(folder, "attic");
+    journey.open();
+    fire("#open-first");
+    fire("#place-turntable");
+    fire("#caution-spinning-arm-read");
+    fire("#turntable-way-plan");
+    fire("#turntable-plan-make");
+    fire("#turntable-plan-keep");
+    fire("#turntable-plan-guide");
+    Waiting.until(() -> journey.there("#live-to-safety"));
+    fire("#rehearse-plan");
+    fire("#caution-spinning-arm-read");
+    for (String caution :
+        List.of("eyes", "hair", "circle", "loose", "tip-speed", "guard", "start")) {
+      fire("#caution-" + caution + "-read");
+    }
+    fire("#rehearse-own");
+    fire("#live-pace-100");
+    Waiting.until(() -> journey.there("#live-path"));
+    assertThat(journey.words("#live-path")).startsWith("One warm-up, ").doesNotContain(" 3 speeds");
+    fire("#live-heater-on");
+    fire("#live-wrong");
+    fire("#wrong-draught");
+    fire("#live-go-on");
+    fire("#live-spin");
+    fire("#live-stop-early");
+    fire("#live-end");
+    Waiting.until(() -> journey.there("#recording-1"));
+    String table = Files.readString(folder.resolve("rehearsal/runs/live-1/" + LiveSession.TABLE));
+    assertThat(table).contains("air moved in the room").contains(",spin,");
+    assertThat(folder.resolve("attic/runs")).isEmptyDirectory();
   }
 
   private static void assertRuns(Path table) throws IOException {

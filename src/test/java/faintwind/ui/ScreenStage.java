@@ -4,6 +4,7 @@ import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
 import faintwind.ui.frame.Frame;
+import faintwind.ui.frame.KeptLook;
 import faintwind.ui.frame.Look;
 import faintwind.ui.frame.LookMenu;
 import faintwind.ui.frame.NextLine;
@@ -48,13 +49,15 @@ public final class ScreenStage {
             look,
             Clock.fixed(Instant.parse("2026-11-21T12:00:00Z"), ZoneOffset.UTC));
     nextLine = new NextLine(words);
-    TopStrip strip = new TopStrip(words, place -> {}, new LookMenu(words, look, () -> {}));
+    TopStrip strip =
+        new TopStrip(
+            words, place -> {}, new LookMenu(desk, KeptLook.in(Path.of("none")), () -> {}));
     frame = new Frame(words, notes, strip, nextLine);
     frame.getStyleClass().add("fw-light");
     frame.setStyle("-fx-font-size: 15px;");
     Scene scene = new Scene(frame, 1280, 800);
     for (String sheet : new String[] {"tokens", "faintwind", "data"}) {
-      scene.getStylesheets().add(FaintwindWindow.stylesheet("/faintwind/ui/" + sheet + ".css"));
+      scene.getStylesheets().add(Dress.stylesheet("/faintwind/ui/" + sheet + ".css"));
     }
     stage.setScene(scene);
     strip.showInstrument("Rind 1, north shelf", Place.TURNTABLE, words.text("window.made-up"));
@@ -70,6 +73,13 @@ public final class ScreenStage {
     nextLine.show(screen.next().getValue());
     frame.show(screen);
     stage.show();
+  }
+
+  /** Shows a screen with the keys of the window. */
+  void showWithKeys(Screen screen) {
+    new Keys(new Keys.Ways(() -> Optional.of(screen), () -> {}, () -> {}), frame, nextLine, desk)
+        .listenOn(stage.getScene());
+    show(screen);
   }
 
   public void theme(Theme theme) {

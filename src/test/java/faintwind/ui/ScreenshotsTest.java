@@ -50,7 +50,7 @@ class ScreenshotsTest {
   void everyScreenHasItsPictures(int wide, int high, FxRobot robot) throws IOException {
     width = wide;
     Path folder = parent.resolve("Cheese cellar");
-    new WindowChoices(100, "light", false, "Ida").write(folder);
+    new WindowChoices(100, "light", false, "Ida", "").write(folder);
     build(folder);
     robot.interact(() -> openWindow(folder, wide, high));
     walk(robot);

@@ -38,10 +38,16 @@ public final class AirPoint {
 
   private final double air_K;
   private final double nu_300;
+  private final double ownLog;
+  private final double ownConductivity;
+  private final double ownViscosity;
 
   private AirPoint(double air_K, double nu_300) {
     this.air_K = air_K;
     this.nu_300 = nu_300;
+    this.ownLog = log(air_K);
+    this.ownConductivity = K_300 * Math.exp(K_EXPONENT * ownLog);
+    this.ownViscosity = nu_300 * Math.exp(NU_EXPONENT * ownLog);
   }
 
   /** The point of an air state. */
@@ -66,11 +72,39 @@ public final class AirPoint {
 
   /** Thermal conductivity at a film temperature, W/(m K). */
   public double conductivity(double film_K) {
-    return K_300 * Math.pow(film_K / 300, K_EXPONENT);
+    return conductivityOfLog(log(film_K));
   }
 
   /** Kinematic viscosity at a film temperature, m²/s. */
   public double viscosity(double film_K) {
-    return nu_300 * Math.pow(film_K / 300, NU_EXPONENT);
+    return viscosityOfLog(log(film_K));
+  }
+
+  /** Logarithm of a temperature over 300 K, to be taken once for both properties. */
+  static double log(double temperature_K) {
+    return Math.log(temperature_K / 300);
+  }
+
+  double conductivityOfLog(double log) {
+    return K_300 * Math.exp(K_EXPONENT * log);
+  }
+
+  double viscosityOfLog(double log) {
+    return nu_300 * Math.exp(NU_EXPONENT * log);
+  }
+
+  /** Logarithm of the air's own temperature over 300 K. */
+  double ownLog() {
+    return ownLog;
+  }
+
+  /** Thermal conductivity at the air's own temperature, W/(m K). */
+  double ownConductivity() {
+    return ownConductivity;
+  }
+
+  /** Kinematic viscosity at the air's own temperature, m²/s. */
+  double ownViscosity() {
+    return ownViscosity;
   }
 }

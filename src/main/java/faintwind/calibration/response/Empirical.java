@@ -93,11 +93,9 @@ public final class Empirical implements ResponseModel {
   public void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out) {
     double k = conductivityRatio(air);
     double n = form == Form.KING_HALF ? 0.5 : q[N];
-    double lnNu = Math.log(viscosityRatio(air));
-    double u = speed_m_s > 0 ? Math.exp(n * Math.log(speed_m_s)) : 0;
-    double byB = k * Math.exp(-n * lnNu) * u;
-    double x = q[B] * byB;
-    double lnU = speed_m_s > 0 ? Math.log(speed_m_s) - lnNu : 0;
+    boolean moves = speed_m_s > 0;
+    double lnU = moves ? Math.log(speed_m_s / viscosityRatio(air)) : 0;
+    double x = moves ? q[B] * k * Math.exp(n * lnU) : 0;
     double linear = form == Form.MIXED_LINEAR ? 1 + q[R] * delta_K : 1;
     double byLnX = x;
     double natural = 0;
@@ -105,22 +103,25 @@ public final class Empirical implements ResponseModel {
       double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
       double y = q[C] * naturalRatio(air, k) * Math.sqrt(Math.sqrt(delta));
       double m = q[M];
-      double xm = x > 0 ? Math.exp(m * Math.log(x)) : 0;
-      double ym = Math.exp(m * Math.log(y));
+      double lnX = x > 0 ? Math.log(x) : 0;
+      double lnY = Math.log(y);
+      double xm = x > 0 ? Math.exp(m * lnX) : 0;
+      double ym = Math.exp(m * lnY);
       double sum = xm + ym;
-      double mixed = Math.exp(Math.log(sum) / m);
+      double lnMixed = Math.log(sum) / m;
+      double mixed = Math.exp(lnMixed);
       byLnX = mixed * xm / sum;
       natural = mixed * ym / sum;
-      double logs = (x > 0 ? xm * Math.log(x) : 0) + ym * Math.log(y);
+      double logs = xm * lnX + ym * lnY;
       out[3 + C] = natural / q[C];
-      out[3 + M] = mixed * (logs / sum - Math.log(sum) / m) / m;
+      out[3 + M] = mixed * (logs / sum - lnMixed) / m;
       out[0] = q[A] * k * linear + mixed;
       out[2] = 0.25 * natural / delta;
     } else {
       out[0] = q[A] * k * linear + x;
       out[2] = 0;
     }
-    out[1] = speed_m_s > 0 ? n * byLnX / speed_m_s : 0;
+    out[1] = moves ? n * byLnX / speed_m_s : 0;
     out[3 + A] = k * linear;
     out[3 + B] = byLnX / q[B];
     if (form != Form.KING_HALF) {
@@ -147,15 +148,15 @@ public final class Empirical implements ResponseModel {
   }
 
   private double conductivityRatio(AirPoint air) {
-    return air.conductivity(air.air_K()) / reference.conductivity(reference.air_K());
+    return air.ownConductivity() / reference.ownConductivity();
   }
 
   private double viscosityRatio(AirPoint air) {
-    return air.viscosity(air.air_K()) / reference.viscosity(reference.air_K());
+    return air.ownViscosity() / reference.ownViscosity();
   }
 
   private double naturalRatio(AirPoint air, double k) {
     double nu = viscosityRatio(air);
-    return k * Math.pow(reference.air_K() / air.air_K() / (nu * nu), 0.25);
+    return k * Math.sqrt(Math.sqrt(reference.air_K() / air.air_K() / (nu * nu)));
   }
 }

@@ -33,6 +33,11 @@ public final class PhysicsShaped implements ResponseModel {
   static final double GRAVITY = 9.80665;
   static final double LEAST_DELTA_K = 1e-3;
 
+  private static final double LN_PIVOT = Math.log(RE_PIVOT);
+
+  /** A miss of the logarithm that one more step of Newton's makes smaller than the last digit. */
+  private static final double NEAR_ENOUGH = 1e-7;
+
   private static final int CONDUCTION = 0;
   private static final int FORCED = 1;
   private static final int NATURAL = 2;
@@ -90,32 +95,32 @@ public final class PhysicsShaped implements ResponseModel {
   public void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out) {
     double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
     double film = air.air_K() + 0.5 * delta_K;
-    double nu = air.viscosity(film);
+    double lnFilm = AirPoint.log(film);
     double half = 0.5 / film;
-    double k = air.conductivity(film) / referenceConductivity;
+    double k = air.conductivityOfLog(lnFilm) / referenceConductivity;
     double dLnK = AirPoint.K_EXPONENT * half;
     double dLnNu = AirPoint.NU_EXPONENT * half;
-    double y = q[NATURAL] * naturalPart(delta, film, nu);
+    double lnY = Math.log(q[NATURAL] * naturalPart(delta, film, air.viscosityOfLog(lnFilm)));
     double dLnY = 0.25 * (1 / delta - half - 2 * dLnNu);
-    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
-    double root = Math.sqrt(re);
-    double cube = Math.cbrt(re);
-    double lnCool = Math.log(air.air_K() / film);
-    double tilted = re > 0 ? Math.exp(q[TILT] * Math.log(re / RE_PIVOT)) : 0;
-    double x =
-        q[FORCED]
-            * (0.4 * root + 0.06 * cube * cube)
-            * PR_04
-            * tilted
-            * Math.exp(q[WARMTH] * lnCool);
-    double slope =
-        re > 0 ? (0.2 * root + 0.04 * cube * cube) / (0.4 * root + 0.06 * cube * cube) : 0.5;
+    double re = speed_m_s * diameter_m / air.ownViscosity();
+    boolean moves = re > 0;
+    double lnRe = moves ? Math.log(re) : LN_PIVOT;
+    double root = 0.4 * Math.sqrt(re);
+    double cube2 = moves ? 0.06 * Math.exp(lnRe * 2 / 3) : 0;
+    double lnCool = air.ownLog() - lnFilm;
+    double lnTilt = lnRe - LN_PIVOT;
+    double lnX =
+        moves
+            ? Math.log(q[FORCED] * PR_04 * (root + cube2)) + q[TILT] * lnTilt + q[WARMTH] * lnCool
+            : 0;
+    double slope = moves ? (0.5 * root + 2.0 / 3 * cube2) / (root + cube2) : 0.5;
     double dLnXdLnRe = slope + q[TILT];
     double m = q[MIXING];
-    double xm = x > 0 ? Math.pow(x, m) : 0;
-    double ym = Math.pow(y, m);
+    double xm = moves ? Math.exp(m * lnX) : 0;
+    double ym = Math.exp(m * lnY);
     double sum = xm + ym;
-    double mixed = Math.pow(sum, 1 / m);
+    double lnMixed = Math.log(sum) / m;
+    double mixed = Math.exp(lnMixed);
     double byLnX = mixed * xm / sum;
     double byLnY = mixed * ym / sum;
     double conduction = q[CONDUCTION] * k;
@@ -132,10 +137,25 @@ public final class PhysicsShaped implements ResponseModel {
     out[3 + NATURAL] = 0.5 * conduction * byLnY / q[NATURAL];
     out[3 + LEADS] = 1;
     out[3 + RADIATION] = radiation;
-    out[3 + TILT] = re > 0 ? 0.5 * conduction * byLnX * Math.log(re / RE_PIVOT) : 0;
+    out[3 + TILT] = 0.5 * conduction * byLnX * lnTilt;
     out[3 + WARMTH] = 0.5 * conduction * byLnX * lnCool;
-    double logs = (x > 0 ? xm * Math.log(x) : 0) + ym * Math.log(y);
-    out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - Math.log(sum) / m) / m;
+    double logs = xm * lnX + ym * lnY;
+    out[3 + MIXING] = 0.5 * conduction * mixed * (logs / sum - lnMixed) / m;
+  }
+
+  @Override
+  public void stillLoss(double[] q, double delta_K, AirPoint air, double[] out) {
+    double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
+    double film = air.air_K() + 0.5 * delta_K;
+    double half = 0.5 / film;
+    double y = q[NATURAL] * naturalPart(delta, film, air.viscosity(film));
+    double conduction = q[CONDUCTION] * air.conductivity(film) / referenceConductivity;
+    double core = conduction * (1 + 0.5 * y);
+    double ratio = film / reference_K;
+    double radiation = q[RADIATION] * ratio * ratio * ratio;
+    double dLnY = 0.25 * (1 / delta - half - 2 * AirPoint.NU_EXPONENT * half);
+    out[0] = core + q[LEADS] + radiation;
+    out[2] = core * AirPoint.K_EXPONENT * half + 0.5 * conduction * y * dLnY + radiation * 3 * half;
   }
 
   /**
@@ -148,14 +168,14 @@ public final class PhysicsShaped implements ResponseModel {
         q[LEADS],
         q[RADIATION],
         q[MIXING],
-        q[NATURAL] * naturalPart(1, air.air_K(), air.viscosity(air.air_K())),
+        q[NATURAL] * naturalPart(1, air.air_K(), air.ownViscosity()),
         2 * air.air_K(),
         q[WARMTH]);
   }
 
   /** Forced part X at a speed, of a ball hardly warmer than the air. */
   double forcedPart(double[] q, double speed_m_s, AirPoint air) {
-    double re = speed_m_s * diameter_m / air.viscosity(air.air_K());
+    double re = speed_m_s * diameter_m / air.ownViscosity();
     double cube = Math.cbrt(re);
     double shape = 0.4 * Math.sqrt(re) + 0.06 * cube * cube;
     return q[FORCED] * shape * PR_04 * Math.exp(q[TILT] * Math.log(re / RE_PIVOT));
@@ -170,35 +190,45 @@ public final class PhysicsShaped implements ResponseModel {
 
   @Override
   public double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air) {
-    double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
-    double film = air.air_K() + 0.5 * delta_K;
-    double nu = air.viscosity(film);
-    double ratio = film / reference_K;
-    double rest = loss_1_s - q[LEADS] - q[RADIATION] * ratio * ratio * ratio;
-    double conduction = q[CONDUCTION] * air.conductivity(film) / referenceConductivity;
-    double mixed = 2 * (rest / conduction - 1);
-    double y = q[NATURAL] * naturalPart(delta, film, nu);
-    if (!(mixed > y)) {
-      return 0;
-    }
-    double m = q[MIXING];
-    double x = Math.pow(Math.pow(mixed, m) - Math.pow(y, m), 1 / m);
-    double free = air.viscosity(air.air_K());
-    double shape = x / (q[FORCED] * PR_04) * Math.pow(film / air.air_K(), q[WARMTH]);
-    return reynolds(shape, q[TILT]) * free / diameter_m;
+    double[] one = {loss_1_s};
+    speeds_m_s(q, one, delta_K, air);
+    return one[0];
   }
 
-  /** Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target by Newton's method on the logarithms. */
-  private static double reynolds(double target, double tilt) {
-    double logRe = 2 * Math.log(target / 0.5);
+  @Override
+  public void speeds_m_s(double[] q, double[] losses, double delta_K, AirPoint air) {
+    double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
+    double film = air.air_K() + 0.5 * delta_K;
+    double ratio = film / reference_K;
+    double unmoved = q[LEADS] + q[RADIATION] * ratio * ratio * ratio;
+    double conduction = q[CONDUCTION] * air.conductivity(film) / referenceConductivity;
+    double y = q[NATURAL] * naturalPart(delta, film, air.viscosity(film));
+    double m = q[MIXING];
+    double ym = Math.pow(y, m);
+    double perRe_m_s = air.ownViscosity() / diameter_m;
+    double logRest = q[WARMTH] * Math.log(film / air.air_K()) - Math.log(q[FORCED] * PR_04);
+    for (int i = 0; i < losses.length; i++) {
+      double mixed = 2 * ((losses[i] - unmoved) / conduction - 1);
+      double moved = mixed > y ? Math.pow(mixed, m) - ym : 0;
+      losses[i] = moved > 0 ? reynolds(Math.log(moved) / m + logRest, q[TILT]) * perRe_m_s : 0;
+    }
+  }
+
+  /**
+   * Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target, given its logarithm, by Newton's method on
+   * the logarithms, which doubles the right digits each time; the first guess is right within a
+   * fifth where balls are used.
+   */
+  private static double reynolds(double logTarget, double tilt) {
+    double logRe = (logTarget + 1.1) / 0.6;
     for (int i = 0; i < 60; i++) {
-      double root = Math.exp(0.5 * logRe);
-      double cube2 = Math.exp(logRe * 2 / 3);
-      double value = 0.4 * root + 0.06 * cube2;
-      double slope = (0.2 * root + 0.04 * cube2) / value + tilt;
-      double miss = Math.log(value) + tilt * (logRe - Math.log(RE_PIVOT)) - Math.log(target);
+      double sixth = Math.exp(logRe / 6);
+      double cube = sixth * sixth * sixth;
+      double value = 0.4 + 0.06 * sixth;
+      double slope = (0.2 + 0.04 * sixth) / value + tilt;
+      double miss = Math.log(value * cube) + tilt * (logRe - LN_PIVOT) - logTarget;
       logRe -= miss / slope;
-      if (Math.abs(miss) < 1e-13) {
+      if (Math.abs(miss) < NEAR_ENOUGH) {
         break;
       }
     }

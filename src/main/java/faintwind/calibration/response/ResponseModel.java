@@ -33,6 +33,16 @@ public sealed interface ResponseModel permits PhysicsShaped, Empirical {
   void loss(double[] q, double speed_m_s, double delta_K, AirPoint air, double[] out);
 
   /**
+   * The loss of still air and its change with the difference, the same as {@link #loss} tells of
+   * speed 0.
+   *
+   * @param out receives loss (1/s) at 0 and ∂/∂delta at 2
+   */
+  default void stillLoss(double[] q, double delta_K, AirPoint air, double[] out) {
+    loss(q, 0, delta_K, air, out);
+  }
+
+  /**
    * The air speed at which the loss has this value; 0 where the loss is at or below that of still
    * air.
    *
@@ -42,6 +52,17 @@ public sealed interface ResponseModel permits PhysicsShaped, Empirical {
    * @param air the air
    */
   double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air);
+
+  /**
+   * The same for several losses at once.
+   *
+   * @param losses losses, 1/s; receives the speeds, m/s
+   */
+  default void speeds_m_s(double[] q, double[] losses, double delta_K, AirPoint air) {
+    for (int i = 0; i < losses.length; i++) {
+      losses[i] = speed_m_s(q, losses[i], delta_K, air);
+    }
+  }
 
   /** The model of that id for a ball of that diameter, m. */
   static ResponseModel of(String id, AirState reference, double diameter_m) {

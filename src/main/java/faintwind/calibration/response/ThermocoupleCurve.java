@@ -40,7 +40,8 @@ public record ThermocoupleCurve(double perKelvin, double reference_K, double slo
     for (int i = 0; i < 20; i++) {
       double step = (signal(delta, air_K) - signal) / signalByDelta(delta, air_K);
       delta -= step;
-      if (Math.abs(step) < 1e-12 * (1 + Math.abs(delta))) {
+      // the curve bends so little that the next step would be below the last digit
+      if (Math.abs(step) < 1e-6 * (1 + Math.abs(delta))) {
         break;
       }
     }

@@ -15,6 +15,9 @@ public record NotCounted(List<Stretch> stretches) {
   /** The word for a whole run in a runs table. */
   public static final String WORD_ALL = "all";
 
+  private static final String REASON = "left out: ";
+  private static final String BETWEEN = "; ";
+
   public static final NotCounted NOTHING = new NotCounted(List.of());
 
   /** The whole run. */
@@ -38,6 +41,25 @@ public record NotCounted(List<Stretch> stretches) {
 
   public boolean isAll() {
     return stretches.stream().anyMatch(s -> Double.isInfinite(s.from_s));
+  }
+
+  /** The note of a run with the reason in it, or without one where nothing is left out. */
+  public String noted(String note, String reason) {
+    List<String> parts = new ArrayList<>(List.of(note.split(BETWEEN, -1)));
+    parts.removeIf(part -> part.isBlank() || part.startsWith(REASON));
+    if (!isNothing()) {
+      parts.add(REASON + reason.replace(';', ','));
+    }
+    return String.join(BETWEEN, parts);
+  }
+
+  /** The reason that a note gives; empty where it gives none. */
+  public static String reasonIn(String note) {
+    return Arrays.stream(note.split(BETWEEN, -1))
+        .filter(part -> part.startsWith(REASON))
+        .map(part -> part.substring(REASON.length()))
+        .findFirst()
+        .orElse("");
   }
 
   /** With one stretch more. */

@@ -36,6 +36,7 @@ final class RowJudge {
   private final StillLoss still;
   private final double warm_K;
   private final ErrorMemory memory;
+  private final double[] points = new double[3];
   private EstimatedRow.Place place = new EstimatedRow.Place(0, false);
   private double hidden;
   private double remembered = 1;
@@ -102,14 +103,15 @@ final class RowJudge {
   private double speed_m_s(Estimate estimate, AirPoint air) {
     double loss = estimate.loss_1_s();
     double delta_K = estimate.delta_K();
-    double speed_m_s = formula.speed_m_s(loss, delta_K, air);
     double away = Math.sqrt(3 * estimate.variance());
     if (estimate.variance() < LEAST_BEND_VARIANCE || estimate.logLoss() < STILL_AWAY * away) {
-      return speed_m_s;
+      return formula.speed_m_s(loss, delta_K, air);
     }
-    double low_m_s = formula.speed_m_s(loss * Math.max(0, 1 - away), delta_K, air);
-    double high_m_s = formula.speed_m_s(loss * (1 + away), delta_K, air);
-    return speed_m_s + (low_m_s - 2 * speed_m_s + high_m_s) / 6;
+    points[0] = loss * Math.max(0, 1 - away);
+    points[1] = loss;
+    points[2] = loss * (1 + away);
+    formula.speeds_m_s(points, delta_K, air);
+    return points[1] + (points[0] - 2 * points[1] + points[2]) / 6;
   }
 
   /** What is believed of the heater at a row. */

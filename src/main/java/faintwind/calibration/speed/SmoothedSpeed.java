@@ -21,7 +21,8 @@ import java.util.function.Consumer;
 /**
  * The estimator for a file. Rows are gathered to a block and a stretch beyond it; over both the
  * filter runs forwards and the smoother back, and the block's rows are handed on; the next block
- * starts from the filter's state at its first row. Memory is bounded by the block.
+ * starts from the filter's state at its first row. Memory is bounded by the block. What follows the
+ * smoothing of a block bears on no other: it may be left to a second thread.
  */
 public final class SmoothedSpeed implements SpeedEstimator {
   private static final int JUMP_ROUNDS = 4;
@@ -40,6 +41,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private final RowJudge judge;
   private final SpeedMeans means;
   private final List<Optional<PreparedRow>> rows = new ArrayList<>();
+  private Consumer<Runnable> later = Runnable::run;
   private boolean supplyRecorded;
 
   SmoothedSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
@@ -62,10 +64,17 @@ public final class SmoothedSpeed implements SpeedEstimator {
     filter = new ForwardFilter(calibration, formula);
     scratch = new ForwardFilter(calibration, formula);
     strength = new WalkStrength(new ForwardFilter(calibration, formula));
-    judge = new RowJudge(formula, filter.limits(), ErrorMemory.SMOOTHED);
+    FieldFormula own = new FieldFormula(calibration);
+    judge = new RowJudge(own, filter.limits(), ErrorMemory.SMOOTHED);
     means =
         new SpeedMeans(
-            calibration, formula, settings.average_s(), SpeedAverage.Window.CENTRED, minutes);
+            calibration, own, settings.average_s(), SpeedAverage.Window.CENTRED, minutes);
+  }
+
+  /** Leaves what follows the smoothing of a block to somebody else. */
+  SmoothedSpeed leaving(Consumer<Runnable> tasks) {
+    later = tasks;
+    return this;
   }
 
   @Override
@@ -84,13 +93,12 @@ public final class SmoothedSpeed implements SpeedEstimator {
     if (!rows.isEmpty()) {
       handOn(rows.size(), ready);
     }
-    means.finish(ready);
+    later.accept(() -> means.finish(ready));
   }
 
   private void handOn(int core, Consumer<SpeedRow> ready) {
-    List<Optional<PreparedRow>> coreRows = rows.subList(0, core);
+    List<Optional<PreparedRow>> coreRows = List.copyOf(rows.subList(0, core));
     NoiseLevel level = NoiseLevel.of(coreRows, noise, stillSignal);
-    judge.reads(level);
     List<PreparedRow> readable = rows.stream().flatMap(Optional::stream).toList();
     int coreReadable = (int) coreRows.stream().filter(Optional::isPresent).count();
     Block readableBlock = new Block(readable, coreReadable, level.variance());
@@ -112,14 +120,21 @@ public final class SmoothedSpeed implements SpeedEstimator {
       heater = smooth(readableBlock, start, walk2_1_s, jumps);
     }
     heater.lookBack(trace, formula);
-    hand(coreRows, new Smoothed(heater, jumps, walk2_1_s), ready);
-    coreRows.clear();
+    Smoothed smoothed = new Smoothed(level, trace.states(), heater, jumps, walk2_1_s);
+    later.accept(() -> hand(coreRows, smoothed, ready));
+    rows.subList(0, core).clear();
   }
 
-  private record Smoothed(HeaterTrace heater, WindJumps jumps, double walk2_1_s) {}
+  private record Smoothed(
+      NoiseLevel level,
+      BlockTrace.States states,
+      HeaterTrace heater,
+      WindJumps jumps,
+      double walk2_1_s) {}
 
   private void hand(
       List<Optional<PreparedRow>> coreRows, Smoothed smoothed, Consumer<SpeedRow> ready) {
+    judge.reads(smoothed.level());
     int at = 0;
     double[] mean = new double[HeatState.SIZE];
     for (Optional<PreparedRow> row : coreRows) {
@@ -127,15 +142,11 @@ public final class SmoothedSpeed implements SpeedEstimator {
         means.accept(Optional.empty(), ready);
         continue;
       }
-      for (int j = 0; j < mean.length; j++) {
-        mean[j] = trace.mean(at, j);
-      }
+      double variance = smoothed.states().at(at, mean);
       judge.place(smoothed.jumps(), at);
       Heater belief = smoothed.heater().at(at);
-      double walk2_1_s = smoothed.walk2_1_s();
       means.accept(
-          Optional.of(judge.judge(row.get(), mean, trace.logLossVariance(at), walk2_1_s, belief)),
-          ready);
+          Optional.of(judge.judge(row.get(), mean, variance, smoothed.walk2_1_s(), belief)), ready);
       at++;
     }
   }
@@ -148,7 +159,7 @@ public final class SmoothedSpeed implements SpeedEstimator {
     scratch.copyFrom(start);
     for (int i = 0; i < readable.rows().size(); i++) {
       PreparedRow row = readable.rows().get(i);
-      scratch.step(row, walk2_1_s, readable.noise2(), jumps.isEmpty() ? 0 : jumps.variance(i));
+      scratch.step(row, walk2_1_s, readable.noise2(), jumps.variance(i));
       trace.add(scratch);
       heater.add(row, scratch);
       if (i == readable.core() - 1) {

@@ -31,6 +31,20 @@ public sealed interface SpeedEstimator permits SmoothedSpeed, FilteredSpeed {
     return new SmoothedSpeed(calibration, settings, minutes);
   }
 
+  /**
+   * The same, leaving the second half of the work on each block to somebody else.
+   *
+   * @param later does tasks in their order, on one thread; rows and minutes are handed on from
+   *     there
+   */
+  static SpeedEstimator smoothing(
+      Calibration calibration,
+      SpeedSettings settings,
+      Consumer<MinuteSpeed> minutes,
+      Consumer<Runnable> later) {
+    return new SmoothedSpeed(calibration, settings, minutes).leaving(later);
+  }
+
   /** For a live stream: past rows only, one row out for each row in at once. */
   static SpeedEstimator filtering(Calibration calibration, SpeedSettings settings) {
     return filtering(calibration, settings, minute -> {});

@@ -17,7 +17,7 @@ public record SpeedRow(OptionalDouble speed_m_s, OptionalDouble u95_m_s, Set<Spe
       new SpeedRow(OptionalDouble.empty(), OptionalDouble.empty(), EnumSet.of(SpeedFlag.BAD));
 
   public SpeedRow {
-    flags = Set.copyOf(flags);
+    flags = SpeedFlag.kept(flags);
     if (speed_m_s.isPresent() != u95_m_s.isPresent()) {
       throw new IllegalArgumentException("speed_m_s and u95_m_s: allowed both or neither");
     }

@@ -86,7 +86,9 @@ final class SpeedUncertainty {
             : widerSide(speed_m_s, estimate, logLoss, wide, air);
     double direction_m_s = direction(speed_m_s, delta_K, air);
     double late_m_s = COVERAGE_FACTOR * lag_s * Math.abs(found.rate_m_s2());
-    return new Band(Math.hypot(Math.hypot(side_m_s, direction_m_s), late_m_s), aboveStill);
+    double u95_m_s =
+        Math.sqrt(side_m_s * side_m_s + direction_m_s * direction_m_s + late_m_s * late_m_s);
+    return new Band(u95_m_s, aboveStill);
   }
 
   /** What a wrong air temperature does to ln(loss read / loss of still air). */

@@ -39,14 +39,14 @@ public final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     if (!BenchFolder.is(path)) {
-      CheckPath.Finding finding = CheckPath.run(path);
+      CheckPath.Finding finding = CheckPath.run(path, terminal.messages().locale());
       say(path, finding);
       return code(finding.problems());
     }
     List<String> told = new ArrayList<>();
     List<Problem> all = new ArrayList<>();
     for (Path instrument : BenchFolder.instruments(path)) {
-      CheckPath.Finding finding = CheckPath.run(instrument);
+      CheckPath.Finding finding = CheckPath.run(instrument, terminal.messages().locale());
       all.addAll(finding.problems());
       if (json) {
         told.add(CheckText.json(instrument.toString(), finding, terminal.messages()).strip());

@@ -49,6 +49,9 @@ public final class ListCommand implements Callable<Integer> {
   @Option(names = "--html", paramLabel = "FILE", descriptionKey = "faintwind.list.html")
   private @Nullable Path html;
 
+  @Option(names = "--archived", descriptionKey = "faintwind.list.archived")
+  private boolean archived;
+
   @Mixin private CommonOptions common = new CommonOptions();
 
   public ListCommand(Terminal terminal) {
@@ -65,17 +68,23 @@ public final class ListCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    List<BenchRow> rows =
-        new ReadBench(terminal.messages(), OffsetDateTime.now(clock)).rows(folder);
-    if (rows.isEmpty()) {
+    List<BenchRow> all = new ReadBench(terminal.messages()).rows(folder, OffsetDateTime.now(clock));
+    if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
     }
+    List<BenchRow> rows =
+        all.stream()
+            .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
+            .toList();
     BenchText text = new BenchText(terminal.messages());
     if (json) {
       terminal.out().print(text.json(folder, rows));
     } else {
       text.lines(rows).forEach(terminal.out()::println);
+      if (!archived && rows.size() < all.size()) {
+        terminal.say("bench-list.archived", all.size() - rows.size());
+      }
     }
     terminal.out().flush();
     if (csv != null) {

@@ -66,15 +66,13 @@ public final class PoolCommand implements Callable<Integer> {
     KeepPooled keep =
         new KeepPooled(
             folder -> new AtInstrument(folder, InstrumentOptions.clock(), who),
-            calibrate,
-            terminal.messages());
+            calibrate);
     List<Problem> shut = look ? List.of() : keep.trouble(instruments);
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);
     }
     Checked<Done> pooled =
-        new PoolInstruments(calibrate, terminal.messages())
-            .of(instruments, ProgressLine.on(terminal));
+        new PoolInstruments(calibrate).of(instruments, ProgressLine.on(terminal));
     if (!(pooled instanceof Checked.Ok<Done> ok)) {
       return terminal.refuse(pooled.problems());
     }

@@ -36,7 +36,7 @@ public final class AcceptCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Checked<String> done = at.instrument().accept(place, because);
+    Checked<String> done = at.instrument(terminal).accept(place, because);
     if (!done.isOk()) {
       return terminal.refuse(done.problems());
     }

@@ -40,7 +40,7 @@ public final class CorrectCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Checked<JournalEntry> done =
-        at.instrument()
+        at.instrument(terminal)
             .work(
                 (view, enter) ->
                     value == null

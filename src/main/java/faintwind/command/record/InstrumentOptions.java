@@ -1,6 +1,7 @@
 package faintwind.command.record;
 
 import faintwind.job.record.AtInstrument;
+import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -33,7 +34,7 @@ public final class InstrumentOptions {
     return Clock.system(ZoneId.systemDefault());
   }
 
-  AtInstrument instrument() {
-    return new AtInstrument(folder, clock(), who);
+  AtInstrument instrument(Terminal terminal) {
+    return new AtInstrument(folder, clock(), who, terminal.messages().locale());
   }
 }

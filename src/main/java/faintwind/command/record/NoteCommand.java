@@ -95,7 +95,7 @@ public final class NoteCommand implements Callable<Integer> {
     Path chosen = design;
     Checked<JournalEntry> entered =
         chosen == null
-            ? at.instrument().work(this::enter)
+            ? at.instrument(terminal).work(this::enter)
             : new BeginInstrument(InstrumentOptions.clock(), at.who())
                 .choose(at.folder(), chosen, text);
     if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {

@@ -37,7 +37,7 @@ public final class PutInForceCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Checked<String> done =
-        at.instrument()
+        at.instrument(terminal)
             .work(
                 (view, enter) ->
                     new PutInForce(view, enter)

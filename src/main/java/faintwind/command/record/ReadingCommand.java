@@ -54,7 +54,7 @@ public final class ReadingCommand implements Callable<Integer> {
     if ((value == null) == (recording == null)) {
       return terminal.misuse(Problem.error("reading.no-value", Where.NOWHERE, ""));
     }
-    Checked<JournalEntry> entered = at.instrument().work(this::enter);
+    Checked<JournalEntry> entered = at.instrument(terminal).work(this::enter);
     if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {
       return terminal.refuse(entered.problems());
     }

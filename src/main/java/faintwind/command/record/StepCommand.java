@@ -49,6 +49,9 @@ public final class StepCommand implements Callable<Integer> {
   @Option(names = "--start-clock", descriptionKey = "faintwind.step.start-clock")
   private boolean startClock;
 
+  @Option(names = "--tin-hours", paramLabel = "HOURS", descriptionKey = "faintwind.step.tin-hours")
+  private @Nullable Double own_h;
+
   @Option(names = "--time-is-right", descriptionKey = "faintwind.step.time-is-right")
   private boolean timeIsRight;
 
@@ -90,7 +93,7 @@ public final class StepCommand implements Callable<Integer> {
   }
 
   private int enter() throws IOException {
-    Checked<JournalEntry> entered = at.instrument().work(this::enter);
+    Checked<JournalEntry> entered = at.instrument(terminal).work(this::enter);
     if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {
       return terminal.refuse(entered.problems());
     }
@@ -108,6 +111,8 @@ public final class StepCommand implements Callable<Integer> {
           .answer(step, answer.substring(0, to), answer.substring(to + 1));
     } else if (waived != null) {
       return enter.waive(step, waived, because.strip());
+    } else if (own_h != null) {
+      return enter.startClock(step, own_h);
     } else if (startClock) {
       return enter.startClock(step);
     } else if (timeIsRight) {
@@ -121,7 +126,7 @@ public final class StepCommand implements Callable<Integer> {
             open ? "--open" : null,
             caution == null ? null : "--read",
             answer == null ? null : "--answer",
-            startClock ? "--start-clock" : null,
+            startClock || own_h != null ? "--start-clock" : null,
             timeIsRight ? "--time-is-right" : null,
             waived == null ? null : "--waive",
             finish ? "--finish" : null)

@@ -18,7 +18,6 @@ import faintwind.files.SchemaCheck;
 import faintwind.files.run.ChainForm;
 import faintwind.files.run.LogHead;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.io.IOException;
@@ -71,21 +70,20 @@ public final class CalibrationFile {
   }
 
   /**
-   * Puts a calibration in the file's place, whole or not at all.
+   * Puts a calibration in the file's place, whole or not at all. Its words are English whatever the
+   * program speaks: the file is the same in every language.
    *
-   * @param messages words of the warnings, which stand in the file beside their codes
    * @throws IOException where the disk or a permission fails
    * @throws IllegalArgumentException where the calibration does not fit the schema, such as a
    *     number that is not finite; nothing is written
    */
-  public static void write(Path target, Calibration calibration, Messages messages)
-      throws IOException {
-    AtomicFile.write(target, bytes(calibration, messages));
+  public static void write(Path target, Calibration calibration) throws IOException {
+    AtomicFile.write(target, bytes(calibration));
   }
 
   /** What {@link #write} puts into the file. */
-  public static byte[] bytes(Calibration calibration, Messages messages) throws IOException {
-    ObjectNode json = FORM.write(StoredCalibration.of(calibration, messages));
+  public static byte[] bytes(Calibration calibration) throws IOException {
+    ObjectNode json = FORM.write(StoredCalibration.of(calibration));
     json.setAll(FORM.write(StoredFormula.of(calibration)));
     // numbers that are not finite become words in JSON: reading back finds them too
     byte[] bytes = text(json).getBytes(StandardCharsets.UTF_8);
@@ -97,9 +95,8 @@ public final class CalibrationFile {
   }
 
   /** The part of the file that turns signals into speeds, on one line, for an exported reader. */
-  public static String forReader(Calibration calibration, Messages messages) throws IOException {
-    ObjectNode json =
-        (ObjectNode) JsonMapper.builder().build().readTree(bytes(calibration, messages));
+  public static String forReader(Calibration calibration) throws IOException {
+    ObjectNode json = (ObjectNode) JsonMapper.builder().build().readTree(bytes(calibration));
     json.retain(StoredFormula.FOR_READER);
     json.withObject("performance").remove("speeds");
     return json.toString();

@@ -22,6 +22,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,6 +38,9 @@ record StoredCalibration(
     @JsonUnwrapped Covered covered,
     @JsonUnwrapped StoredEvidence evidence,
     @JsonUnwrapped Tail tail) {
+  /** The words in the file are for people, and the same whatever the program speaks. */
+  private static final Messages ENGLISH = Messages.of(Locale.ENGLISH);
+
   static final String FORMAT = "faintwind-calibration/1";
 
   /** Of keys that a reader of the first version passes over. */
@@ -79,7 +83,7 @@ record StoredCalibration(
   record Warning(
       String code, Optional<String> run, String text, String found, List<String> details) {}
 
-  static StoredCalibration of(Calibration calibration, Messages messages) {
+  static StoredCalibration of(Calibration calibration) {
     Origin origin = calibration.origin();
     String created = DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(origin.created());
     String unit = calibration.signal().unit().symbol();
@@ -93,12 +97,12 @@ record StoredCalibration(
             origin.measured().map(StoredMeasured::of),
             origin.pooled().map(StoredPooled::of)),
         calibration.signal(),
-        formula(calibration.formula(), messages),
+        formula(calibration.formula()),
         covered(calibration.coverage(), unit),
-        StoredEvidence.of(calibration.evidence(), unit, messages),
+        StoredEvidence.of(calibration.evidence(), unit, ENGLISH),
         new Tail(
             calibration.performance(),
-            calibration.warnings().stream().map(warning -> warning(warning, messages)).toList(),
+            calibration.warnings().stream().map(StoredCalibration::warning).toList(),
             origin.inputSha256(),
             origin.journalHead()));
   }
@@ -127,10 +131,10 @@ record StoredCalibration(
         tail.warnings().stream().map(StoredCalibration::problem).toList());
   }
 
-  private static Formula formula(FormulaFit fit, Messages messages) {
+  private static Formula formula(FormulaFit fit) {
     Map<String, Formula.Value> parameters = values(fit.parameters());
     return new Formula(
-        new Formula.Model(fit.model(), messages.text(fit.equation())),
+        new Formula.Model(fit.model(), ENGLISH.text(fit.equation())),
         parameters,
         new Formula.Matrix(List.copyOf(parameters.keySet()), fit.covariance().rows()),
         fit.referenceAir(),
@@ -183,11 +187,11 @@ record StoredCalibration(
     return new Parameter(name, stored.value(), stored.standardUncertainty(), stored.unit());
   }
 
-  private static Warning warning(Problem warning, Messages messages) {
+  private static Warning warning(Problem warning) {
     return new Warning(
         warning.id(),
         warning.where().run(),
-        messages.note(warning),
+        ENGLISH.note(warning),
         warning.found(),
         warning.details());
   }

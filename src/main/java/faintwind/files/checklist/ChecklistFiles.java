@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -24,7 +25,8 @@ public final class ChecklistFiles {
 
   /** The checklist that ships under a name, such as {@code standard}. */
   public static Checked<Checklist> shipped(String name) throws IOException {
-    return ShippedFolder.with("checklists", all -> read(List.of(all.resolve(name)), "en"));
+    return ShippedFolder.with(
+        "checklists", all -> read(List.of(all.resolve(name)), Locale.ENGLISH));
   }
 
   /**
@@ -32,9 +34,9 @@ public final class ChecklistFiles {
    * it, lay over it in {@code checklist/}. An own file that is broken is set aside: the shipped one
    * stands in its place, and the notes say why.
    *
-   * @param language code of the overlay to use; {@code en} is the text itself
+   * @param language of the texts; what it lacks is English, and marked
    */
-  public static Checked<Checklist> forInstrument(Path instrument, String name, String language)
+  public static Checked<Checklist> forInstrument(Path instrument, String name, Locale language)
       throws IOException {
     return ShippedFolder.with(
         "checklists",
@@ -61,7 +63,7 @@ public final class ChecklistFiles {
    *
    * @throws IOException where a file cannot be read
    */
-  public static Checked<Checklist> read(List<Path> folders, String language) throws IOException {
+  public static Checked<Checklist> read(List<Path> folders, Locale language) throws IOException {
     return ChecklistReading.read(folders, language, Set.of());
   }
 }

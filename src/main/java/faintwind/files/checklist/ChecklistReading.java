@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.files.JsonFile;
 import faintwind.files.SchemaCheck;
 import faintwind.files.Sha256;
+import faintwind.files.language.LanguageFile;
 import faintwind.guide.ChecklistRules;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.OwnFile;
@@ -13,6 +14,7 @@ import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Translation;
 import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -21,26 +23,30 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
-/** One reading of a checklist from folders laid over each other, the first that has a file wins. */
+/**
+ * One reading of a checklist from folders laid over each other, the first that has a file wins. Its
+ * hash is that of the English texts, whatever language it is read in.
+ */
 final class ChecklistReading {
   private static final String LIST = "checklist.json";
   private static final String REMEDIES = "remedies.json";
 
   private final List<Path> folders;
-  private final String language;
+  private final Locale language;
   private final List<Problem> problems = new ArrayList<>();
   private final StringBuilder hashed = new StringBuilder();
   private final Set<Path> setAside;
   private final List<OwnFile> own = new ArrayList<>();
+  private final List<ChecklistOverlay> overlays = new ArrayList<>();
   private final Map<String, SchemaCheck> checks = new HashMap<>();
 
-  private ChecklistReading(List<Path> folders, String language, Set<Path> setAside) {
+  private ChecklistReading(List<Path> folders, Locale language, Set<Path> setAside) {
     this.folders = List.copyOf(folders);
     this.language = language;
     this.setAside = Set.copyOf(setAside);
@@ -51,7 +57,7 @@ final class ChecklistReading {
    *
    * @param setAside files that are passed over, so that those of the next folder count
    */
-  static Checked<Checklist> read(List<Path> folders, String language, Set<Path> setAside)
+  static Checked<Checklist> read(List<Path> folders, Locale language, Set<Path> setAside)
       throws IOException {
     return new ChecklistReading(folders, language, setAside).read();
   }
@@ -61,14 +67,14 @@ final class ChecklistReading {
     if (list.isEmpty()) {
       return Checked.refused(problems);
     }
-    Optional<ObjectNode> overlay =
-        language.equals("en") ? Optional.empty() : object("lang/" + language + ".json", "lang");
+    readOverlays();
     List<Stage> stages = new ArrayList<>();
     List<String> listed = new ArrayList<>(List.of(LIST));
     for (JsonNode stage : list.get().path("stages")) {
-      stages.add(stage((ObjectNode) stage, overlay, listed));
+      stages.add(stage((ObjectNode) stage, listed));
     }
-    List<Remedy> remedies = remedies(overlay);
+    List<Remedy> remedies = remedies();
+    overlays.forEach(overlay -> problems.addAll(overlay.problems()));
     unlisted(listed);
     Checklist checklist =
         new Checklist(
@@ -84,8 +90,7 @@ final class ChecklistReading {
     return problems.isEmpty() ? Checked.ok(checklist) : Checked.refused(problems);
   }
 
-  private Stage stage(ObjectNode stage, Optional<ObjectNode> overlay, List<String> listed)
-      throws IOException {
+  private Stage stage(ObjectNode stage, List<String> listed) throws IOException {
     String id = stage.path("id").asText();
     List<Step> steps = new ArrayList<>();
     for (JsonNode stepId : stage.path("steps")) {
@@ -101,9 +106,7 @@ final class ChecklistReading {
             Problem.error(
                 "checklist.id-not-file", where, node.get().path("id").asText(), stepId.asText()));
       }
-      if (!translate(node.get(), overlay, o -> o.path("steps").path(stepId.asText()), "step")) {
-        continue;
-      }
+      translate(node.get(), "steps." + stepId.asText(), name);
       picture(node.get(), name);
       bench(name, node.get());
       Optional<Step> step = StepForm.step(node.get(), Where.file(name), problems);
@@ -112,28 +115,57 @@ final class ChecklistReading {
         keepsSafety(name, step.get());
       }
     }
-    overlay.ifPresent(o -> OverlayJson.apply(stage, o.path("stages").path(id)));
+    translate(stage, "stages." + id, LIST);
     return new Stage(
         id,
         stage.path("title").asText(),
         stage.path("about").asText(),
+        Optional.ofNullable(stage.get("ends")).map(JsonNode::asText),
         Optional.ofNullable(stage.get("banner")).map(JsonNode::asText),
         steps);
   }
 
-  /** Lays texts of the overlay over an object; false where it then departs from its schema. */
-  private boolean translate(
-      ObjectNode base,
-      Optional<ObjectNode> overlay,
-      Function<ObjectNode, JsonNode> texts,
-      String schema) {
-    if (overlay.isEmpty()) {
-      return true;
+  /** The language's files, the first laid over the others; a broken one is a problem. */
+  private void readOverlays() throws IOException {
+    if (language.equals(Locale.ENGLISH)) {
+      return;
     }
-    OverlayJson.apply(base, texts.apply(overlay.get()));
-    List<Problem> form = check(schema).problems(base, Where.file("lang/" + language + ".json"));
-    problems.addAll(form);
-    return form.isEmpty();
+    String name = "lang/" + language.toLanguageTag() + ".json";
+    for (int i = 0; i < folders.size(); i++) {
+      Path file = folders.get(i).resolve(name);
+      if (Files.isRegularFile(file) && !setAside.contains(file)) {
+        Checked<Translation> read = LanguageFile.read(file, name);
+        problems.addAll(read.problems());
+        if (read instanceof Checked.Ok<Translation> ok) {
+          overlays.add(new ChecklistOverlay(i, name, ok.value()));
+        }
+      }
+    }
+  }
+
+  /**
+   * Lays the language's texts over what a file says in English. A text of a teacher's own is in the
+   * teacher's language: only an overlay beside it, or over it, replaces it.
+   */
+  private void translate(ObjectNode base, String key, String name) {
+    if (language.equals(Locale.ENGLISH)) {
+      return;
+    }
+    int at = folders.indexOf(find(name).map(this::folderOf).orElse(folders.get(0)));
+    overlays.forEach(overlay -> overlay.meet(base, key, at));
+    Optional<Translation> texts =
+        overlays.stream()
+            .filter(overlay -> overlay.folder() <= at && overlay.has(key))
+            .findFirst()
+            .map(ChecklistOverlay::texts);
+    if (texts.isPresent() || at == folders.size() - 1) {
+      Translation used = texts.orElse(Translation.none(language));
+      ChecklistTexts.each(base, key, used::over);
+    }
+  }
+
+  private Path folderOf(Path file) {
+    return folders.stream().filter(file::startsWith).findFirst().orElseThrow();
   }
 
   private SchemaCheck check(String schema) {
@@ -185,17 +217,17 @@ final class ChecklistReading {
     }
   }
 
-  private List<Remedy> remedies(Optional<ObjectNode> overlay) throws IOException {
+  private List<Remedy> remedies() throws IOException {
     if (find(REMEDIES).isEmpty()) {
       return List.of();
     }
     Optional<ObjectNode> file = object(REMEDIES, "remedies");
     List<Remedy> remedies = new ArrayList<>();
-    if (file.isEmpty()
-        || !translate(file.get(), overlay, o -> o.deepCopy().retain("remedies"), "remedies")) {
+    if (file.isEmpty()) {
       return remedies;
     }
     for (JsonNode item : file.get().path("remedies")) {
+      translate((ObjectNode) item, "remedies." + item.path("id").asText(), REMEDIES);
       Where where = Where.file(REMEDIES).atColumn(item.path("id").asText());
       StepForm.read((ObjectNode) item, Remedy.class, where, problems).ifPresent(remedies::add);
     }

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -24,10 +25,10 @@ import java.util.stream.Stream;
 final class OwnChecklist {
   private final List<Path> folders;
   private final Path shipped;
-  private final String language;
+  private final Locale language;
   private final Map<Path, List<Problem>> setAside = new LinkedHashMap<>();
 
-  OwnChecklist(List<Path> folders, String language) {
+  OwnChecklist(List<Path> folders, Locale language) {
     this.folders = List.copyOf(folders);
     this.shipped = folders.get(folders.size() - 1);
     this.language = language;
@@ -98,9 +99,11 @@ final class OwnChecklist {
     List<OwnFile> files = new ArrayList<>(ok.value().ownFiles());
     List<Problem> notes = new ArrayList<>(ok.notes());
     for (Map.Entry<Path, List<Problem>> broken : setAside.entrySet()) {
-      files.add(new OwnFile(name(broken.getKey()), Sha256.of(broken.getKey()), broken.getValue()));
-      notes.addAll(broken.getValue());
       String name = name(broken.getKey());
+      if (!name.startsWith("lang/")) { // the record is the same in every language
+        files.add(new OwnFile(name, Sha256.of(broken.getKey()), broken.getValue()));
+      }
+      notes.addAll(broken.getValue());
       notes.add(Problem.warning("checklist.own-file-set-aside", Where.file(name), name));
     }
     return Checked.ok(ok.value().withOwnFiles(files), notes);

@@ -74,6 +74,23 @@ public final class WriterLock implements Closeable {
     return new String(bytes, 0, Math.min(bytes.length, NAME_BYTES), StandardCharsets.UTF_8).strip();
   }
 
+  /**
+   * Who holds the lock now, as they named themselves; empty where nobody does, or where a folder
+   * that cannot be written to does not tell.
+   */
+  public static Optional<String> heldBy(Path folder) throws IOException {
+    Path file = folder.resolve(FolderCheck.LOCK);
+    if (!Files.isRegularFile(file) || !Files.isWritable(file)) {
+      return Optional.empty();
+    }
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE);
+        FileLock free = channel.tryLock(LOCKED_BYTE, 1, false)) {
+      return free == null ? Optional.of(holder(folder)) : Optional.empty();
+    } catch (OverlappingFileLockException ofThisProgram) {
+      return Optional.of(holder(folder));
+    }
+  }
+
   /** Gives the right back. */
   @Override
   public void close() throws IOException {

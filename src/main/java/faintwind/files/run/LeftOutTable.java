@@ -17,6 +17,7 @@ import java.util.stream.IntStream;
 /** A runs table once more, with cells that a person changed on purpose. */
 public final class LeftOutTable {
   private static final String COLUMN = "left_out_s";
+  private static final String NOTE = "note";
 
   private LeftOutTable() {}
 
@@ -25,26 +26,32 @@ public final class LeftOutTable {
    *
    * @param run name of the run
    * @param notCounted what is left out of it from now on; nothing takes everything back
+   * @param reason why, kept in the run's note
    * @return the new table's text; refused where the table cannot be read or has no such run
    * @throws IOException where the disk or a permission fails
    */
-  public static Checked<String> of(Path table, String run, NotCounted notCounted)
+  public static Checked<String> of(Path table, String run, NotCounted notCounted, String reason)
       throws IOException {
-    return RewrittenTable.of(table).then(found -> marked(found, run, notCounted, table));
+    return RewrittenTable.of(table)
+        .then(
+            found -> {
+              List<Integer> rows = rows(found, run);
+              for (int row : rows) {
+                found.set(row, COLUMN, words(notCounted, found.hasDecimalCommas()));
+                found.set(row, NOTE, notCounted.noted(found.cell(row, NOTE), reason));
+              }
+              return rows.isEmpty()
+                  ? Checked.refused(
+                      Problem.error("runs.no-such-run", Where.file(table.toString()), run))
+                  : Checked.ok(found.text());
+            });
   }
 
-  private static Checked<String> marked(
-      RewrittenTable table, String run, NotCounted notCounted, Path file) {
-    List<Integer> same =
-        IntStream.range(0, table.size())
-            .filter(i -> table.cell(i, "run").equals(run))
-            .boxed()
-            .toList();
-    if (same.isEmpty()) {
-      return Checked.refused(Problem.error("runs.no-such-run", Where.file(file.toString()), run));
-    }
-    same.forEach(i -> table.set(i, COLUMN, words(notCounted, table.hasDecimalCommas())));
-    return Checked.ok(table.text());
+  private static List<Integer> rows(RewrittenTable table, String run) {
+    return IntStream.range(0, table.size())
+        .filter(i -> table.cell(i, "run").equals(run))
+        .boxed()
+        .toList();
   }
 
   /** The cell; with the decimal mark that the table's own numbers have. */

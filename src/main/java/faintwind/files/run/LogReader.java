@@ -30,6 +30,7 @@ public final class LogReader implements Closeable {
   private final TextLines lines;
   private final LogColumns columns;
   private final CsvLine cells;
+  private final Possible possible;
   private final int time;
   private final int signal;
   private final int terminal;
@@ -46,6 +47,7 @@ public final class LogReader implements Closeable {
     this.lines = lines;
     this.columns = columns;
     this.cells = new CsvLine(columns.delimiter());
+    this.possible = Possible.of(columns.unit());
     this.time = columns.index(LogColumns.TIME);
     this.signal = columns.index(columns.unit().column());
     this.terminal = terminal;
@@ -155,7 +157,6 @@ public final class LogReader implements Closeable {
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
       return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
     }
-    Possible possible = Possible.of(columns.unit());
     OptionalDouble value = only(cells.number(signal), possible::allowsSignal);
     if (terminal >= 0 && value.isPresent()) {
       OptionalDouble own_C = cells.number(terminal);

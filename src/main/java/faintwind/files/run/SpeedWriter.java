@@ -11,9 +11,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * Writes a converted log: the log's own columns as they stood, then {@code speed_m_s}, {@code
@@ -25,10 +25,15 @@ public final class SpeedWriter implements Flushable {
   private static final int DECIMALS = 5;
   private static final long SCALE = 100_000;
 
+  /** Room for what follows a row's text: two numbers, four signs. */
+  private static final int MOST_ADDED = 80;
+
   private final OutputStream out;
   private final boolean replacesOld;
   private final TableForm form;
   private final byte[] digits = new byte[32];
+  private byte[] line = new byte[256];
+  private int filled;
 
   private SpeedWriter(OutputStream out, boolean replacesOld, TableForm form) {
     this.out = out;
@@ -120,17 +125,16 @@ public final class SpeedWriter implements Flushable {
       text(form.row(passing + "," + cells(speed)) + "\n");
       return;
     }
-    text(passing);
-    out.write(',');
+    filled = 0;
+    put(passing);
+    put(',');
     number(speed.speed_m_s());
-    out.write(',');
+    put(',');
     number(speed.u95_m_s());
-    out.write(',');
-    Set<SpeedFlag> flags = speed.flags();
-    if (!flags.isEmpty()) {
-      text(SpeedFlag.text(flags));
-    }
-    out.write('\n');
+    put(',');
+    put(SpeedFlag.text(speed.flags()));
+    put('\n');
+    out.write(line, 0, filled);
   }
 
   @Override
@@ -142,7 +146,20 @@ public final class SpeedWriter implements Flushable {
     out.write(text.getBytes(StandardCharsets.UTF_8));
   }
 
-  private void number(OptionalDouble number) throws IOException {
+  private void put(String text) {
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    if (filled + bytes.length + MOST_ADDED > line.length) {
+      line = Arrays.copyOf(line, 2 * (filled + bytes.length + MOST_ADDED));
+    }
+    System.arraycopy(bytes, 0, line, filled, bytes.length);
+    filled += bytes.length;
+  }
+
+  private void put(char ascii) {
+    line[filled++] = (byte) ascii;
+  }
+
+  private void number(OptionalDouble number) {
     if (number.isEmpty()) {
       return;
     }
@@ -155,6 +172,7 @@ public final class SpeedWriter implements Flushable {
       digits[--at] = (byte) ('0' + left % 10);
       left /= 10;
     }
-    out.write(digits, at, digits.length - at);
+    System.arraycopy(digits, at, line, filled, digits.length - at);
+    filled += digits.length - at;
   }
 }

@@ -111,6 +111,16 @@ public record Reading(
     return there.get().verdict().compareTo(here.get().verdict()) > 0 ? there : here;
   }
 
+  /**
+   * Whether no number is too large to be good, as of an insulation: there, ohms that are taken for
+   * megohms would pass.
+   */
+  public boolean isOpenAbove(Map<String, Double> values) {
+    return judgeAt(BEYOND, values, Optional.empty())
+        .map(judged -> judged.verdict() == ReadingVerdict.GOOD)
+        .orElse(true);
+  }
+
   private Optional<Judgement> judgeAt(
       double value, Map<String, Double> values, Optional<MeterClass> meter) {
     double error = meterError(value, meter);

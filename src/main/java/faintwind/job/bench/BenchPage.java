@@ -11,8 +11,6 @@ import java.util.stream.Stream;
 
 /** The instruments of a folder on a page that stands alone, to be read or printed. */
 public final class BenchPage {
-  private static final double LOWEST_M_S = 0.01;
-  private static final double HIGHEST_M_S = 10;
   private static final int BAND_WIDTH = 120;
 
   private BenchPage() {}
@@ -46,8 +44,8 @@ public final class BenchPage {
 
   /** A bar from 0.01 to 10 m/s on a logarithmic scale, the calibrated speeds filled. */
   private static String band(BenchRow.Range range) {
-    double from = place(range.lowest_m_s());
-    double to = place(range.highest_m_s());
+    double from = BAND_WIDTH * range.from();
+    double to = BAND_WIDTH * range.to();
     return String.format(
         Locale.ROOT,
         "<svg class=\"mark\" xmlns=\"http://www.w3.org/2000/svg\" width=\"%d\" height=\"10\""
@@ -60,10 +58,5 @@ public final class BenchPage {
         BAND_WIDTH,
         from,
         Math.max(2, to - from));
-  }
-
-  private static double place(double speed_m_s) {
-    double share = Math.log(speed_m_s / LOWEST_M_S) / Math.log(HIGHEST_M_S / LOWEST_M_S);
-    return BAND_WIDTH * Math.min(1, Math.max(0, share));
   }
 }

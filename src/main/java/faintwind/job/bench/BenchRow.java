@@ -50,7 +50,9 @@ public record BenchRow(
     /** Nothing is left to build. */
     IN_USE,
     /** It is a rehearsal: nothing is measured. */
-    REHEARSAL
+    REHEARSAL,
+    /** It was taken off the bench. */
+    ARCHIVED
   }
 
   /**
@@ -80,7 +82,25 @@ public record BenchRow(
    * @param highest_m_s fastest
    * @param u95Share expanded uncertainty over the speed, the median over the covered speeds
    */
-  public record Range(double lowest_m_s, double highest_m_s, double u95Share) {}
+  public record Range(double lowest_m_s, double highest_m_s, double u95Share) {
+    private static final double LEAST_m_s = 0.01;
+    private static final double MOST_m_s = 10;
+
+    /** Where the slowest stands on a logarithmic scale from 0.01 to 10 m/s, 0 to 1. */
+    public double from() {
+      return place(lowest_m_s);
+    }
+
+    /** Where the fastest stands on it. */
+    public double to() {
+      return place(highest_m_s);
+    }
+
+    private static double place(double speed_m_s) {
+      double share = Math.log(speed_m_s / LEAST_m_s) / Math.log(MOST_m_s / LEAST_m_s);
+      return Math.min(1, Math.max(0, share));
+    }
+  }
 
   /**
    * A jar check.

@@ -56,11 +56,16 @@ public final class BenchText {
   }
 
   /** What an instrument needs, in a word, and where. */
-  String need(BenchRow row) {
-    String kind = words.text("bench-list.need." + word(row.need().kind()));
+  public String need(BenchRow row) {
+    String kind = kind(row);
     return row.need().step().isEmpty()
         ? kind
         : words.text("bench-list.at", kind, row.need().stage(), row.need().step());
+  }
+
+  /** What an instrument needs, in a word. */
+  public String kind(BenchRow row) {
+    return words.text("bench-list.need." + word(row.need().kind()));
   }
 
   /** Sentences about it: what stands in the way, clocks, calibration, jar check, waivers. */
@@ -154,49 +159,11 @@ public final class BenchText {
 
   /** For another program. */
   public String json(Path folder, List<BenchRow> rows) {
-    return JsonForm.text(
-        new Told(
-            "faintwind-list/1", folder.toString(), rows.stream().map(BenchText::told).toList()));
+    List<RowForm> told = rows.stream().map(RowForm::of).toList();
+    return plain(JsonForm.text(new Told("faintwind-list/1", folder.toString(), told)));
   }
 
-  private static Row told(BenchRow row) {
-    return new Row(
-        String.valueOf(row.folder().getFileName()),
-        row.name(),
-        row.need(),
-        row.inForce()
-            .map(
-                f ->
-                    new Counts(
-                        f.file(),
-                        f.range(),
-                        String.valueOf(f.due().at()),
-                        f.due().cause().name().toLowerCase(Locale.ROOT),
-                        f.past())),
-        row.jar()
-            .map(j -> new Jar(plain(j.amount()), String.valueOf(j.at()), j.verdict(), j.drift())),
-        row.clocks().stream().map(c -> new Runs(c.label(), String.valueOf(c.ends()))).toList(),
-        row.waivers());
-  }
-
-  private record Told(String format, String folder, List<Row> instruments) {}
-
-  private record Row(
-      String folder,
-      String name,
-      BenchRow.Need need,
-      Optional<Counts> calibration,
-      Optional<Jar> jar,
-      List<Runs> clocks,
-      int waivers) {}
-
-  private record Counts(
-      String file, Optional<BenchRow.Range> range, String due, String cause, boolean past) {}
-
-  private record Jar(
-      String amount, String at, Optional<ReadingVerdict> verdict, Optional<Double> drift) {}
-
-  private record Runs(String label, String ends) {}
+  private record Told(String format, String folder, List<RowForm> instruments) {}
 
   /** Without the space that keeps number and unit on one line. */
   private static String plain(String amount) {

@@ -1,5 +1,6 @@
 package faintwind.job.bench;
 
+import faintwind.files.FolderPrint;
 import faintwind.files.calibration.CalibrationGlance;
 import faintwind.guide.Due;
 import faintwind.guide.Pressing;
@@ -23,12 +24,14 @@ import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeptGuides;
 import faintwind.message.Amount;
 import faintwind.message.AmountText;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.ReadingEntered;
+import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -45,19 +48,23 @@ import java.util.stream.Collectors;
 /** Reads every instrument of a folder; a broken one is a row with its reason. */
 public final class ReadBench {
   private final Messages words;
-  private final OffsetDateTime now;
-  private final KeptGuides guides = new KeptGuides();
-  private final KeptDesigns designs;
+  private final KeptGuides guides;
+
+  /** Read at the first need: rows that are known need none. */
+  private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
-   * Prepares a look.
+   * An instrument that was looked at.
    *
-   * @throws IOException where the shipped parts cannot be read
+   * @param view its folder
+   * @param progress where its steps stand
+   * @param row what the bench says of it
    */
-  public ReadBench(Messages words, OffsetDateTime now) throws IOException {
+  public record Looked(InstrumentView view, Progress progress, BenchRow row) {}
+
+  public ReadBench(Messages words) {
     this.words = words;
-    this.now = now;
-    designs = KeptDesigns.withShippedParts();
+    guides = new KeptGuides(words.locale());
   }
 
   /**
@@ -65,23 +72,56 @@ public final class ReadBench {
    *
    * @throws IOException where the folder itself cannot be read
    */
-  public List<BenchRow> rows(Path folder) throws IOException {
-    return BenchFolder.instruments(folder).parallelStream()
-        .map(this::row)
-        .sorted(
-            Comparator.comparing((BenchRow row) -> row.need().kind())
-                .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
-        .toList();
+  public List<BenchRow> rows(Path folder, OffsetDateTime now) throws IOException {
+    KeptRows kept = new KeptRows(folder, words.locale(), now);
+    List<BenchRow> rows =
+        BenchFolder.instruments(folder).parallelStream()
+            .map(instrument -> row(instrument, now, kept))
+            .sorted(
+                Comparator.comparing((BenchRow row) -> row.need().kind())
+                    .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
+            .toList();
+    kept.close();
+    return rows;
   }
 
-  private BenchRow row(Path folder) {
+  private BenchRow row(Path folder, OffsetDateTime now, KeptRows kept) {
     try {
-      return InstrumentView.open(folder, this::sheetOf, guides)
-          .fold((view, notes) -> row(folder, view), problems -> broken(folder, problems));
-    } catch (IOException | UncheckedIOException world) {
+      String print = FolderPrint.of(folder);
+      return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder, now), print));
+    } catch (IOException world) {
       Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
       return empty(folder, String.valueOf(folder.getFileName()), need);
     }
+  }
+
+  private BenchRow row(Path folder, OffsetDateTime now) {
+    try {
+      return look(folder, now).fold((looked, notes) -> looked.row(), p -> broken(folder, p));
+    } catch (IOException world) {
+      Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
+      return empty(folder, String.valueOf(folder.getFileName()), need);
+    }
+  }
+
+  /**
+   * Looks at one instrument.
+   *
+   * @return refused where its checklist cannot be read
+   * @throws IOException where something that is there cannot be read
+   */
+  public Checked<Looked> look(Path folder, OffsetDateTime now) throws IOException {
+    try {
+      return InstrumentView.open(folder, this::sheetOf, guides).map(view -> look(view, now));
+    } catch (UncheckedIOException world) {
+      throw world.getCause();
+    }
+  }
+
+  private Looked look(InstrumentView view, OffsetDateTime now) {
+    Situation situation = view.situation(now);
+    Progress progress = Progress.of(view.checklist(), situation);
+    return new Looked(view, progress, row(view, situation, progress));
   }
 
   private BenchRow broken(Path folder, List<Problem> problems) {
@@ -95,20 +135,27 @@ public final class ReadBench {
 
   private synchronized Optional<DesignSheet> sheetOf(String json) {
     try {
-      return designs.sized(json).map(Sized::sheet);
+      if (designs.isEmpty()) {
+        designs = Optional.of(KeptDesigns.withShippedParts());
+      }
+      return designs.get().sized(json).map(Sized::sheet);
     } catch (IOException world) {
       throw new UncheckedIOException(world);
     }
   }
 
-  private BenchRow row(Path folder, InstrumentView view) {
+  private BenchRow row(InstrumentView view, Situation situation, Progress progress) {
     InstrumentState state = view.state();
+    Path folder = view.path();
     String name = state.name().orElseGet(() -> String.valueOf(folder.getFileName()));
     if (state.rehearsal()) {
       return empty(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
     }
-    Situation situation = view.situation(now);
-    Progress progress = Progress.of(view.checklist(), situation);
+    Optional<Standing<Retired>> retired = state.last(Retired.class);
+    if (retired.isPresent()) {
+      String why = retired.get().event().why();
+      return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
+    }
     Optional<InForce> inForce = inForce(view, situation);
     return new BenchRow(
         folder,
@@ -173,7 +220,8 @@ public final class ReadBench {
     };
   }
 
-  private Optional<InForce> inForce(InstrumentView view, Situation situation) {
+  /** The calibration that counts; empty where none does. */
+  public static Optional<InForce> inForce(InstrumentView view, Situation situation) {
     return view.state()
         .last(CalibrationPutInForce.class)
         .flatMap(
@@ -189,7 +237,7 @@ public final class ReadBench {
                                       g ->
                                           new BenchRow.Range(
                                               g.lowest_m_s(), g.highest_m_s(), g.u95Share()));
-                          return new InForce(file, range, due, due.isPast(now));
+                          return new InForce(file, range, due, due.isPast(situation.now()));
                         }));
   }
 

@@ -81,7 +81,7 @@ public final class Demo {
     Path log = folder.resolve(lastFile(state, FileRole.FIELD_LOG));
     Calibrate.Settings settings =
         new Calibrate.Settings(Optional.empty(), FEW_REFITS, OptionalDouble.empty());
-    KeepFormula keep = new KeepFormula(folder, new Calibrate(clock, messages, settings), messages);
+    KeepFormula keep = new KeepFormula(folder, new Calibrate(clock, messages, settings));
     Checked<KeepFormula.Kept> fitted = keep.fit(table, watch);
     if (!(fitted instanceof Checked.Ok<KeepFormula.Kept> kept)) {
       return Checked.refused(fitted.problems());

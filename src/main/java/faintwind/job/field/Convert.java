@@ -26,7 +26,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
+import java.util.concurrent.Callable;
 
 /**
  * Turns field logs into air speed: input columns pass through, then speed, expanded uncertainty and
@@ -140,8 +140,8 @@ public final class Convert {
   }
 
   /**
-   * Many logs into one folder, under their own file names. A log that is refused does not keep the
-   * others. The folder is made where it is missing.
+   * Many logs into one folder, under their own file names, as many at once as there are processors.
+   * A log that is refused does not keep the others. The folder is made where it is missing.
    *
    * @return one outcome a log, in order
    */
@@ -150,16 +150,23 @@ public final class Convert {
     if (minutes.isPresent()) {
       Files.createDirectories(minutes.get());
     }
-    List<LogOutcome> outcomes = new ArrayList<>();
+    List<Callable<Optional<LogOutcome>>> tasks = new ArrayList<>();
     for (Path log : logs) {
-      if (watch.cancelled()) {
-        break;
-      }
       Convert one = minutes.map(to -> withMinutes(target(log, to))).orElse(this);
-      outcomes.add(new LogOutcome(log, one.file(log, target(log, folder), watch)));
-      watch.progress("convert-logs", outcomes.size(), logs.size());
+      tasks.add(() -> one.unlessCancelled(log, target(log, folder), watch));
     }
-    return outcomes;
+    return LogsAtOnce.each(
+            tasks, (outcome, number) -> watch.progress("convert-logs", number, logs.size()))
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<LogOutcome> unlessCancelled(Path log, Path target, JobWatch watch)
+      throws IOException {
+    return watch.cancelled()
+        ? Optional.empty()
+        : Optional.of(new LogOutcome(log, file(log, target, JobWatch.endedBy(watch))));
   }
 
   /** Where {@link #files} puts a log's speeds. */
@@ -203,8 +210,7 @@ public final class Convert {
         return Checked.refused(opened.problems());
       }
       ShownLog shown = new ShownLog();
-      ConversionCount count =
-          new LogConversion(ok.value(), ready -> estimator(Flush.AT_END, ready)).run(shown, watch);
+      ConversionCount count = new LogConversion(ok.value(), maker(Flush.AT_END), shown).run(watch);
       Optional<Problem> nothing = ok.value().nothing(count);
       if (nothing.isPresent() || shown.rows().finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
@@ -236,8 +242,7 @@ public final class Convert {
     SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns(), form);
     try (MinuteFile minuteFile = MinuteFile.begin(minutes, log, form)) {
       ConversionCount count =
-          new LogConversion(log, ready -> estimator(flush, ready))
-              .run(new Written(writer, minuteFile, flush), watch);
+          new LogConversion(log, maker(flush), new Written(writer, minuteFile, flush)).run(watch);
       writer.flush();
       Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
       if (nothing.isPresent()) {
@@ -250,10 +255,10 @@ public final class Convert {
     }
   }
 
-  private SpeedEstimator estimator(Flush flush, Consumer<MinuteSpeed> ready) {
+  private LogConversion.Maker maker(Flush flush) {
     return flush == Flush.EACH_ROW
-        ? SpeedEstimator.filtering(calibration, settings, ready)
-        : SpeedEstimator.smoothing(calibration, settings, ready);
+        ? (minute, later) -> SpeedEstimator.filtering(calibration, settings, minute)
+        : (minute, later) -> SpeedEstimator.smoothing(calibration, settings, minute, later);
   }
 
   private Checked<OpenLog> open(InputStream in, String name) throws IOException {

@@ -10,36 +10,38 @@ import faintwind.files.run.LogReader;
 import faintwind.files.run.LogRow;
 import faintwind.job.JobWatch;
 import java.io.IOException;
-import java.util.ArrayDeque;
-import java.util.ArrayList;
-import java.util.Deque;
-import java.util.List;
+import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
-import java.util.function.Function;
 
-/** Carries the rows of one open log through the estimator to where they go. For one use. */
+/**
+ * Carries the rows of one open log through the estimator to where they go. Speeds of smoothed
+ * blocks are found and written on a second thread. For one use.
+ */
 final class LogConversion {
   private static final long PROGRESS_ROWS = 5_000;
 
   private final LogReader reader;
   private final SignalMatch match;
-  private final SpeedEstimator estimator;
-  private final List<MinuteSpeed> minutes = new ArrayList<>();
-  private final Deque<LogRow> waiting = new ArrayDeque<>();
-  private final List<SpeedRow> ready = new ArrayList<>();
+  private final Maker maker;
+  private final Target target;
+  private final Queue<LogRow> waiting = new ConcurrentLinkedQueue<>();
   private final ConversionCount count = new ConversionCount();
 
-  /**
-   * The conversion of an open log.
-   *
-   * @param estimator makes the estimator, given who takes its minutes
-   */
-  LogConversion(OpenLog log, Function<Consumer<MinuteSpeed>, SpeedEstimator> estimator) {
+  /** The conversion of an open log. */
+  LogConversion(OpenLog log, Maker maker, Target target) {
     reader = log.reader();
     match = log.match();
-    this.estimator = estimator.apply(minutes::add);
+    this.maker = maker;
+    this.target = target;
+  }
+
+  /** Makes the estimator, given who takes its minutes and who does what can be done later. */
+  interface Maker {
+    SpeedEstimator estimator(Consumer<MinuteSpeed> minutes, Consumer<Runnable> later);
   }
 
   /** Where the rows go. */
@@ -50,42 +52,52 @@ final class LogConversion {
     /** A minute that is done. */
     default void take(MinuteSpeed minute) throws IOException {}
 
-    /** Every row that is ready was taken; the next may take its time. */
+    /** Every row that was ready at once was taken; the next may take its time. */
     default void pause() throws IOException {}
   }
 
   /** Converts every row; a cancelled watch ends it early with what is done so far. */
-  ConversionCount run(Target target, JobWatch watch) throws IOException {
+  ConversionCount run(JobWatch watch) throws IOException {
+    try (Relay relay = new Relay()) {
+      rows(maker.estimator(this::take, relay::run), watch);
+      relay.finish();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    return count;
+  }
+
+  private void rows(SpeedEstimator estimator, JobWatch watch) throws IOException {
     target.pause();
     Optional<LogRow> next = reader.next();
     long taken = 0;
     while (next.isPresent() && !watch.cancelled()) {
       waiting.add(next.get());
-      estimator.accept(sample(next.get()), ready::add);
-      hand(target);
+      estimator.accept(sample(next.get()), this::take);
+      target.pause();
       if (++taken % PROGRESS_ROWS == 0) {
         watch.progress("convert", taken, 0);
       }
       next = reader.next();
     }
-    estimator.finish(ready::add);
-    hand(target);
-    return count;
+    estimator.finish(this::take);
   }
 
-  private void hand(Target target) throws IOException {
-    for (SpeedRow row : ready) {
-      target.take(waiting.removeFirst(), row);
-      count.add(row);
+  private void take(SpeedRow row) {
+    try {
+      target.take(waiting.remove(), row);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    for (MinuteSpeed minute : minutes) {
+    count.add(row);
+  }
+
+  private void take(MinuteSpeed minute) {
+    try {
       target.take(minute);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
-    minutes.clear();
-    if (!ready.isEmpty()) {
-      target.pause();
-    }
-    ready.clear();
   }
 
   private LogSample sample(LogRow row) {

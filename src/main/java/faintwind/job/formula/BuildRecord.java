@@ -23,6 +23,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -104,7 +105,7 @@ public record BuildRecord(
   private static InstrumentState counting(Path folder) throws IOException {
     InstrumentState state = new InstrumentFolder(folder).open().state();
     String name = state.checklist().map(chosen -> chosen.checklist()).orElse("standard");
-    return ChecklistFiles.forInstrument(folder, name, "en")
+    return ChecklistFiles.forInstrument(folder, name, Locale.ENGLISH)
         .fold((checklist, notes) -> Voids.applied(checklist, state), problems -> state);
   }
 

@@ -148,7 +148,7 @@ public final class Calibrate {
     Checked<Outcome> outcome = of(table, watch);
     if (outcome instanceof Checked.Ok<Outcome> ok) {
       watch.progress("write", 0, 1);
-      CalibrationFile.write(target, ok.value().calibration(), messages);
+      CalibrationFile.write(target, ok.value().calibration());
     }
     return outcome;
   }

@@ -22,6 +22,7 @@ import java.util.Locale;
 
 /** Writes the formula of a calibration for use without this program. */
 public final class ExportFormula {
+  private static final int SHEET_ROWS = 500;
   private static final String TEMPLATES = "assets/export";
 
   /** What it is written as. */
@@ -94,9 +95,12 @@ public final class ExportFormula {
                   messages,
                   template("faintwind_reader.py"),
                   template("faintwind_python_tail.py"),
-                  CalibrationFile.forReader(exported.calibration(), messages)));
+                  CalibrationFile.forReader(exported.calibration())));
       case TABLE -> utf8(new TableExport(exported, messages).text());
-      case XLSX -> new SheetExport(exported, messages).bytes();
+      case XLSX ->
+          new SheetExport(
+                  exported, messages, template("faintwind_sheet.txt").lines().toList(), SHEET_ROWS)
+              .bytes();
     };
   }
 

@@ -41,7 +41,7 @@ public final class FormulaRuns {
    *     files of the nearest that are missing or changed
    * @throws IOException where a file that is there cannot be read
    */
-  static Checked<RunSet> of(Calibration calibration, List<Path> tables) throws IOException {
+  public static Checked<RunSet> of(Calibration calibration, List<Path> tables) throws IOException {
     Map<String, String> inputs = calibration.origin().inputSha256();
     List<String> nearest = List.of();
     for (Path table : tables) {

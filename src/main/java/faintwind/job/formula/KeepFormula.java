@@ -8,7 +8,6 @@ import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.FreeName;
 import faintwind.job.JobWatch;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.FileRole;
 import faintwind.record.InstrumentState;
@@ -28,7 +27,6 @@ public final class KeepFormula {
 
   private final Path folder;
   private final Calibrate calibrate;
-  private final Messages messages;
 
   /**
    * Formulas of one instrument.
@@ -36,10 +34,9 @@ public final class KeepFormula {
    * @param folder the instrument's folder
    * @param calibrate how runs are calibrated
    */
-  public KeepFormula(Path folder, Calibrate calibrate, Messages messages) {
+  public KeepFormula(Path folder, Calibrate calibrate) {
     this.folder = folder;
     this.calibrate = calibrate;
-    this.messages = messages;
   }
 
   /**
@@ -72,7 +69,7 @@ public final class KeepFormula {
    */
   public Kept keep(Calibrate.Outcome made) throws IOException {
     Path file = freeName(DAY.format(made.calibration().origin().created()));
-    CalibrationFile.write(file, made.calibration(), messages);
+    CalibrationFile.write(file, made.calibration());
     calibrate.writePage(made, page(file));
     FittedFormula formula =
         new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));

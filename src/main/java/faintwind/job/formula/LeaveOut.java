@@ -52,7 +52,8 @@ public final class LeaveOut {
     if (choice.reason().isBlank()) {
       return Checked.refused(Problem.error("leave-out.reason-empty", Where.NOWHERE, ""));
     }
-    Checked<String> text = LeftOutTable.of(table, choice.run(), choice.notCounted());
+    Checked<String> text =
+        LeftOutTable.of(table, choice.run(), choice.notCounted(), choice.reason());
     if (!(text instanceof Checked.Ok<String> ok)) {
       return Checked.refused(text.problems());
     }

@@ -5,7 +5,6 @@ import faintwind.job.formula.KeepFormula;
 import faintwind.job.pool.PoolInstruments.Made;
 import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
@@ -19,17 +18,15 @@ import java.util.function.Function;
 public final class KeepPooled {
   private final Function<Path, AtInstrument> at;
   private final Calibrate calibrate;
-  private final Messages messages;
 
   /**
    * Keeps them.
    *
    * @param at how work at an instrument begins
    */
-  public KeepPooled(Function<Path, AtInstrument> at, Calibrate calibrate, Messages messages) {
+  public KeepPooled(Function<Path, AtInstrument> at, Calibrate calibrate) {
     this.at = at;
     this.calibrate = calibrate;
-    this.messages = messages;
   }
 
   /** Why some of these folders cannot be written to now. */
@@ -48,7 +45,7 @@ public final class KeepPooled {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> keep(Made made) throws IOException {
-    KeepFormula formula = new KeepFormula(made.folder(), calibrate, messages);
+    KeepFormula formula = new KeepFormula(made.folder(), calibrate);
     return at.apply(made.folder())
         .work(
             (view, enter) -> {

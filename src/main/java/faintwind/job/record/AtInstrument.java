@@ -17,6 +17,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,6 +29,7 @@ public final class AtInstrument {
   private final Path folder;
   private final Clock clock;
   private final Enter.Person person;
+  private final KeptGuides guides;
 
   /**
    * Prepares work.
@@ -37,9 +39,24 @@ public final class AtInstrument {
    * @param who the name that stands with each entry
    */
   public AtInstrument(Path folder, Clock clock, String who) {
+    this(folder, clock, Enter.Person.named(who), Locale.ENGLISH);
+  }
+
+  /** The same, for work that shows what the checklist says. */
+  public AtInstrument(Path folder, Clock clock, String who, Locale language) {
+    this(folder, clock, Enter.Person.named(who), language);
+  }
+
+  /** The same by a person of a class. */
+  public AtInstrument(Path folder, Clock clock, Enter.Person person) {
+    this(folder, clock, person, Locale.ENGLISH);
+  }
+
+  private AtInstrument(Path folder, Clock clock, Enter.Person person, Locale language) {
+    this.guides = new KeptGuides(language);
     this.folder = folder;
     this.clock = clock;
-    this.person = Enter.Person.named(who);
+    this.person = person;
   }
 
   /** What is done at the instrument. */
@@ -74,7 +91,7 @@ public final class AtInstrument {
     try (lock) {
       Optional<Problem> mended = new InstrumentFolder(folder).mendSummary();
       Checked<InstrumentView> view =
-          InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet);
+          InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet, guides);
       if (!(view instanceof Checked.Ok<InstrumentView> ok)) {
         return Checked.refused(view.problems());
       }

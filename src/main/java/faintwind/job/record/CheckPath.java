@@ -26,6 +26,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Finds out what a file or folder is and lists everything that is wrong with it. */
@@ -47,25 +48,26 @@ public final class CheckPath {
   /**
    * Checks a path.
    *
+   * @param language of what is said of an instrument's steps
    * @throws IOException where the disk or a permission fails; a path that is not there is a problem
    */
-  public static Finding run(Path path) throws IOException {
+  public static Finding run(Path path, Locale language) throws IOException {
     String name = path.toString();
     if (!Files.exists(path)) {
       return new Finding(
           key(FileKind.UNKNOWN), List.of(Problem.error("file.missing", Where.file(name), name)));
     }
     FileKind kind = FileKind.of(path);
-    return new Finding(key(kind), problems(kind, path, name).problems());
+    return new Finding(key(kind), problems(kind, path, name, language).problems());
   }
 
   private static String key(FileKind kind) {
     return "check.kind." + kind.word();
   }
 
-  private static Checked<InstrumentView> instrument(Path path) throws IOException {
+  private static Checked<InstrumentView> instrument(Path path, Locale language) throws IOException {
     KeptDesigns designs = KeptDesigns.withShippedParts();
-    return InstrumentView.audited(path, designs::sheet)
+    return InstrumentView.audited(path, designs::sheet, new KeptGuides(language))
         .then(
             view -> {
               List<Problem> all = new ArrayList<>(view.problems());
@@ -105,13 +107,14 @@ public final class CheckPath {
     return all;
   }
 
-  private static Checked<?> problems(FileKind kind, Path path, String name) throws IOException {
+  private static Checked<?> problems(FileKind kind, Path path, String name, Locale language)
+      throws IOException {
     return switch (kind) {
       case ARM -> ArmFile.read(path);
       case CALIBRATION -> CalibrationFile.read(path, name);
       case CHAIN -> ChainFile.read(path, name);
       case DESIGN -> Size.run(path);
-      case INSTRUMENT -> instrument(path);
+      case INSTRUMENT -> instrument(path, language);
       case PLAN -> PlanFile.read(path, name);
       case PROFILE -> ProfileFile.read(path, name);
       case RUNS_TABLE -> RunsTable.read(path);

@@ -79,8 +79,13 @@ public final class Enter {
    *
    * @param name as it will stand in the log
    * @param ids gives an id that this journal does not have yet
+   * @param byCode whether it is a teacher whose code was asked for and is right
    */
-  public record Person(String name, Supplier<String> ids) {
+  public record Person(String name, Supplier<String> ids, boolean byCode) {
+    public Person(String name, Supplier<String> ids) {
+      this(name, ids, false);
+    }
+
     /** A person whose entries get random ids. */
     public static Person named(String name) {
       return new Person(name, () -> UUID.randomUUID().toString());
@@ -349,7 +354,7 @@ public final class Enter {
     }
     return person.name().isBlank()
         ? Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""))
-        : Optional.empty();
+        : EntryRules.unsigned(view.path(), person);
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {

@@ -1,9 +1,11 @@
 package faintwind.job.record;
 
+import faintwind.files.lesson.ClassFile;
 import faintwind.guide.Situation;
 import faintwind.guide.Voids;
 import faintwind.guide.Waivers;
 import faintwind.guide.checklist.Step;
+import faintwind.guide.lesson.SchoolClass;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -24,9 +26,13 @@ import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.record.Standing;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** What an entry must be before it is written, beside the rules of its step. */
 final class EntryRules {
@@ -104,6 +110,27 @@ final class EntryRules {
             || replacement instanceof Waived
             || replacement instanceof StepFinished;
     return !fixed && struck.getClass().equals(replacement.getClass());
+  }
+
+  /**
+   * That somebody goes by the name of a teacher whose class asks for a code; empty where nobody
+   * does. A file of a class that cannot be read asks for none.
+   */
+  static Optional<Problem> unsigned(Path instrument, Enter.Person person) {
+    Path around = instrument.toAbsolutePath().normalize().getParent();
+    if (around == null || person.byCode() || !Files.isRegularFile(around.resolve(ClassFile.NAME))) {
+      return Optional.empty();
+    }
+    try {
+      return ClassFile.read(around)
+          .fold((it, notes) -> it.teacher().stream(), p -> Stream.<SchoolClass.Teacher>empty())
+          .map(SchoolClass.Teacher::name)
+          .filter(name -> name.equalsIgnoreCase(person.name().strip()))
+          .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name))
+          .findFirst();
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    }
   }
 
   /** A waiver, where the rules of {@link Waivers} let it be written. */

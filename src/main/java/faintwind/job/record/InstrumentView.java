@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -49,7 +50,7 @@ public record InstrumentView(
   }
 
   /**
-   * Opens a folder with the shipped checklist and what the folder lays over it.
+   * Opens a folder with the shipped checklist, in English, and what the folder lays over it.
    *
    * @param path of the instrument's folder
    * @param sheetOf the sheet of a design file's text; empty where it cannot be worked out
@@ -58,7 +59,7 @@ public record InstrumentView(
    */
   public static Checked<InstrumentView> open(
       Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
-    return open(path, sheetOf, new KeptGuides());
+    return open(path, sheetOf, new KeptGuides(Locale.ENGLISH));
   }
 
   /**
@@ -78,8 +79,9 @@ public record InstrumentView(
    * @throws IOException where something that is there cannot be read
    */
   public static Checked<InstrumentView> audited(
-      Path path, Function<String, Optional<DesignSheet>> sheetOf) throws IOException {
-    return of(path, new InstrumentFolder(path).audit(), sheetOf, new KeptGuides());
+      Path path, Function<String, Optional<DesignSheet>> sheetOf, KeptGuides guides)
+      throws IOException {
+    return of(path, new InstrumentFolder(path).audit(), sheetOf, guides);
   }
 
   private static Checked<InstrumentView> of(
@@ -113,11 +115,13 @@ public record InstrumentView(
   /**
    * Opens an instrument that was begun, by the shipped designs.
    *
+   * @param language of the checklist
    * @return refused where the folder has no journal or its checklist cannot be read
    * @throws IOException where something that is there cannot be read
    */
-  public static Checked<InstrumentView> begun(Path folder) throws IOException {
-    return audited(folder, KeptDesigns.withShippedParts()::sheet)
+  public static Checked<InstrumentView> begun(Path folder, Locale language) throws IOException {
+    KeptGuides guides = new KeptGuides(language);
+    return audited(folder, KeptDesigns.withShippedParts()::sheet, guides)
         .then(
             view ->
                 view.state().lines().isEmpty()

@@ -1,6 +1,7 @@
 package faintwind.job.record;
 
 import faintwind.calibration.bench.JarCheck;
+import faintwind.files.FolderPrint;
 import faintwind.files.Sha256;
 import faintwind.files.asset.MeterFiles;
 import faintwind.files.calibration.CalibrationFile;
@@ -13,18 +14,26 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The checklists and meters that ship with the program, read once for many instruments, and what
- * was worked out from calibrations whose bytes have not changed. What lies in an instrument's
- * folder or around it is read each time: a teacher may change it meanwhile.
+ * was worked out from calibrations whose bytes have not changed. A teacher's own checklist is read
+ * again as soon as a file of it changes.
  */
 public final class KeptGuides {
+  private final Locale language;
   private final Map<String, Checklist> shipped = new ConcurrentHashMap<>();
   private final Map<String, Meters> meters = new ConcurrentHashMap<>();
+  private final Map<String, Checked<Checklist>> own = new ConcurrentHashMap<>();
   private final Map<Path, Jar> jars = new ConcurrentHashMap<>();
+
+  /** Guides in a language. */
+  public KeptGuides(Locale language) {
+    this.language = language;
+  }
 
   /** What a calibration of these very bytes shows at rest. */
   private record Jar(String sha256, List<Outcome> outcomes) {}
@@ -36,17 +45,33 @@ public final class KeptGuides {
    */
   Checked<Checklist> checklist(Path instrument, String name) throws IOException {
     if (has(instrument, "checklist")) {
-      return ChecklistFiles.forInstrument(instrument, name, "en");
+      return own(instrument, name);
     }
     Checklist known = shipped.get(name);
     if (known != null) {
       return Checked.ok(known);
     }
-    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, "en");
+    Checked<Checklist> read = ChecklistFiles.forInstrument(instrument, name, language);
     if (read instanceof Checked.Ok<Checklist> ok && ok.notes().isEmpty()) {
       shipped.put(name, ok.value());
     }
     return read;
+  }
+
+  private Checked<Checklist> own(Path instrument, String name) throws IOException {
+    StringBuilder key = new StringBuilder(name);
+    for (Path folder : ChecklistFiles.ownFolders(instrument)) {
+      Path part = folder.resolve("checklist");
+      if (Files.isDirectory(part)) {
+        key.append('\n').append(part).append('\n').append(FolderPrint.of(part));
+      }
+    }
+    Checked<Checklist> known = own.get(key.toString());
+    if (known == null) {
+      known = ChecklistFiles.forInstrument(instrument, name, language);
+      own.put(key.toString(), known);
+    }
+    return known;
   }
 
   /**

@@ -35,7 +35,7 @@ public final class OrderText {
    * @throws IOException where something that is there cannot be read
    */
   public Checked<List<String>> lines(Path folder) throws IOException {
-    Checked<InstrumentView> opened = InstrumentView.begun(folder);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder, messages.locale());
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
@@ -47,7 +47,7 @@ public final class OrderText {
 
   /** The same for another program. */
   public Checked<String> json(Path folder) throws IOException {
-    return InstrumentView.begun(folder)
+    return InstrumentView.begun(folder, messages.locale())
         .map(
             view -> {
               OffsetDateTime now = OffsetDateTime.now(clock);

@@ -9,6 +9,7 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
+import faintwind.report.picture.PictureWords;
 import faintwind.report.sheet.StepSheetContent;
 import faintwind.report.sheet.StepSheets;
 import java.io.IOException;
@@ -18,6 +19,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +69,7 @@ public final class PrintSteps {
       return Checked.refused(parts.problems());
     }
     Files.createDirectories(view.path().resolve("reports/steps"));
-    Checked<Path> written = write(view, ok.value(), target);
+    Checked<Path> written = writeParts(view, ok.value(), target);
     if (written.isOk()) {
       EnteredFile.note(view.path(), FileRole.REPORT, target, OffsetDateTime.now(clock));
     }
@@ -83,19 +85,32 @@ public final class PrintSteps {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<Path> write(Path folder, Wanted wanted, Path target) throws IOException {
-    Checked<InstrumentView> opened = InstrumentView.begun(folder);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder, messages.locale());
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }
     InstrumentView view = ok.value();
     Checked<List<StepSheetContent.Part>> parts = parts(view, wanted);
     return parts instanceof Checked.Ok<List<StepSheetContent.Part>> found
-        ? write(view, found.value(), target)
+        ? writeParts(view, found.value(), target)
         : Checked.refused(parts.problems());
   }
 
-  private Checked<Path> write(InstrumentView view, List<StepSheetContent.Part> parts, Path target)
+  /**
+   * Writes the sheets of some steps, in the order given.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<Path> write(InstrumentView view, List<String> steps, Path target)
       throws IOException {
+    List<StepSheetContent.Part> parts = new ArrayList<>();
+    steps.forEach(
+        id -> StepSheetContent.ofStep(view.checklist(), id).ifPresent(part -> parts.addAll(part)));
+    return writeParts(view, parts, target);
+  }
+
+  private Checked<Path> writeParts(
+      InstrumentView view, List<StepSheetContent.Part> parts, Path target) throws IOException {
     String html = new StepSheets(messages).html(content(view, parts));
     PaperFile.write(target, html);
     return Checked.ok(target, view.problems());
@@ -113,7 +128,7 @@ public final class PrintSteps {
   }
 
   /** The drawings of the steps; one of the teacher's own lies beside the own checklist. */
-  private static Map<String, String> pictures(Path folder, List<StepSheetContent.Part> parts)
+  private Map<String, String> pictures(Path folder, List<StepSheetContent.Part> parts)
       throws IOException {
     Map<String, String> pictures = new HashMap<>();
     for (StepSheetContent.Part part : parts) {
@@ -128,7 +143,7 @@ public final class PrintSteps {
     return pictures;
   }
 
-  private static Optional<String> picture(Path folder, String file) throws IOException {
+  private Optional<String> picture(Path folder, String file) throws IOException {
     for (Path around : ChecklistFiles.ownFolders(folder)) {
       Path own = around.resolve("checklist").resolve("pictures").resolve(file);
       if (Files.isRegularFile(own)) {
@@ -138,7 +153,9 @@ public final class PrintSteps {
     try (InputStream shipped = PrintSteps.class.getResourceAsStream(PICTURES + file)) {
       return shipped == null
           ? Optional.empty()
-          : Optional.of(new String(shipped.readAllBytes(), StandardCharsets.UTF_8));
+          : Optional.of(
+              PictureWords.in(
+                  messages, new String(shipped.readAllBytes(), StandardCharsets.UTF_8)));
     }
   }
 

@@ -103,7 +103,7 @@ public final class WriteReport {
       Where where = Where.file(folder.toString());
       return Checked.refused(Problem.error("world.missing", where, folder.toString()));
     }
-    Checked<InstrumentView> opened = InstrumentView.begun(folder);
+    Checked<InstrumentView> opened = InstrumentView.begun(folder, messages.locale());
     if (!(opened instanceof Checked.Ok<InstrumentView> ok)) {
       return Checked.refused(opened.problems());
     }

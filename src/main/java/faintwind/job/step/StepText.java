@@ -13,6 +13,7 @@ import faintwind.job.record.InstrumentView;
 import faintwind.message.Checked;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.ReadingEntered;
@@ -46,7 +47,7 @@ public final class StepText {
    * @throws IOException where something that is there cannot be read
    */
   public Checked<List<String>> lines(Path folder, String stepId) throws IOException {
-    return InstrumentView.begun(folder).then(view -> lines(view, stepId));
+    return InstrumentView.begun(folder, words.locale()).then(view -> lines(view, stepId));
   }
 
   private Checked<List<String>> lines(InstrumentView view, String stepId) {
@@ -164,6 +165,18 @@ public final class StepText {
                             .map(StepClock::end)
                             .map(end -> words.text("step-text.ends", DateText.zoned(words, end)))
                             .orElseGet(() -> words.text("step-text.not-started")))));
+    at.step()
+        .asks()
+        .clock()
+        .flatMap(Step.ClockSpec::own)
+        .ifPresent(
+            own ->
+                lines.add(
+                    words.text(
+                        "step-text.own-time",
+                        own.label(),
+                        Numerals.digits(own.least_h(), 3),
+                        Numerals.digits(own.most_h(), 3))));
     at.step().asks().photo().ifPresent(of -> lines.add(words.text("step-text.photo", of)));
     return lines;
   }

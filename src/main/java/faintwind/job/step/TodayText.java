@@ -64,7 +64,7 @@ public final class TodayText {
     List<Bench> benches = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     for (Path one : instruments(folder)) {
-      Checked<InstrumentView> opened = InstrumentView.begun(one);
+      Checked<InstrumentView> opened = InstrumentView.begun(one, messages.locale());
       problems.addAll(opened.problems());
       if (opened instanceof Checked.Ok<InstrumentView> ok) {
         bench(ok.value(), now).ifPresent(benches::add);

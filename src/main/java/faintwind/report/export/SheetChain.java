@@ -13,7 +13,7 @@ import java.util.function.UnaryOperator;
  * round of a formula that improves itself.
  */
 final class SheetChain {
-  private static final int ROUNDS = 4;
+  static final int ROUNDS = 4;
   private static final String PREFIX = "fw_";
 
   /**

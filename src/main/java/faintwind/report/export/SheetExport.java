@@ -1,19 +1,22 @@
 package faintwind.report.export;
 
-import faintwind.calibration.Calibration;
 import faintwind.calibration.Parameter;
+import faintwind.calibration.complete.CompleteFormula;
 import faintwind.calibration.complete.TestVector;
 import faintwind.message.Messages;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Font;
 import org.apache.poi.ss.usermodel.Name;
 import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xddf.usermodel.chart.AxisPosition;
@@ -23,48 +26,61 @@ import org.apache.poi.xddf.usermodel.chart.ScatterStyle;
 import org.apache.poi.xddf.usermodel.chart.XDDFDataSourcesFactory;
 import org.apache.poi.xddf.usermodel.chart.XDDFScatterChartData;
 import org.apache.poi.xddf.usermodel.chart.XDDFValueAxis;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFChart;
 import org.apache.poi.xssf.usermodel.XSSFClientAnchor;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /**
- * The formula as a workbook with live formulas: a log is pasted into the first four columns, a
- * straight line through the rows about each gives signal and rate, and the typed formulas follow
- * column by column to the speed; with the calibration's numbers, a check, and a chart.
+ * The formula as a workbook with live formulas: a log is pasted into the first four columns; the
+ * live filter gives the speed on a sheet of its own, and beside it a straight line through the rows
+ * about each with the typed formulas column by column; with the calibration's numbers, a check, and
+ * a chart.
  */
 public final class SheetExport {
-  private static final int ROWS = 1000;
-  private static final int HEAD = 2;
-  private static final int INPUTS = 4;
-  private static final double WINDOW_S = 60;
-  private static final String LOG = "Log";
+  private static final double LINE_S = 60;
+  private static final int STREAMED = 20;
+  private static final String FILTER = "Filter";
   private static final String NUMBERS = "Calibration";
-  private static final List<String> RESULTS = List.of("speed_m_s", "u95_m_s", "flag");
 
   private final ExportedFormula exported;
   private final Messages messages;
+  private final List<String> filter;
+  private final int rows;
   private final XSSFWorkbook book = new XSSFWorkbook();
   private final Map<String, Double> named = new LinkedHashMap<>();
   private final Map<String, String> units = new LinkedHashMap<>();
 
-  public SheetExport(ExportedFormula exported, Messages messages) {
+  /**
+   * The workbook.
+   *
+   * @param filter lines of the filter's template
+   * @param rows rows that are filled in; more by filling the last one down
+   */
+  public SheetExport(ExportedFormula exported, Messages messages, List<String> filter, int rows) {
     this.exported = exported;
     this.messages = messages;
+    this.filter = List.copyOf(filter);
+    this.rows = rows;
   }
 
   /** The whole file. To be asked once. */
   public byte[] bytes() throws IOException {
-    try (book) {
+    try (book;
+        SXSSFWorkbook streamed = new SXSSFWorkbook(book, STREAMED)) {
       gather();
-      XSSFSheet about = book.createSheet("Read me");
-      XSSFSheet log = book.createSheet(LOG);
-      about(about);
+      about(book.createSheet("Read me"));
+      XSSFSheet log = book.createSheet(LogSheet.NAME);
       numbers(book.createSheet(NUMBERS));
-      log(log);
       check(book.createSheet("Check"));
+      Sheet filtered = streamed.createSheet(FILTER);
+      FilterColumns columns = columns();
+      log(log, columns);
+      filter(filtered, columns);
+      book.setForceFormulaRecalculation(true);
       ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-      book.write(bytes);
+      streamed.write(bytes);
       return bytes.toByteArray();
     }
   }
@@ -77,15 +93,66 @@ public final class SheetExport {
     for (Parameter parameter : exported.calibration().formula().parameters()) {
       put(parameter.name(), parameter.value(), parameter.unit());
     }
-    Calibration calibration = exported.calibration();
-    put("floor_m_s", calibration.performance().floor_m_s(), "m/s");
-    put("top_m_s", calibration.coverage().highest_m_s(), "m/s");
-    ExportNumbers all = new ExportNumbers(exported);
-    for (String name : List.of("air_C", "pressure_hPa", "rh_pct", "still_delta_K", "warm_share")) {
-      put(name, all.all().getOrDefault(name, 0.0), "");
+    Map<String, Double> all = new ExportNumbers(exported).all();
+    all.forEach((name, value) -> named.putIfAbsent(name, value));
+    forFilter(all);
+    double step_s = Math.max(0.1, exported.calibration().performance().rowStep_s());
+    put("rows_each_side", Math.max(2, Math.rint(LINE_S / 2 / step_s)), "rows");
+  }
+
+  /** Numbers that the filter's columns name, put together from others. */
+  private void forFilter(Map<String, Double> all) {
+    ToDoubleFunction<String> of = name -> all.getOrDefault(name, 0.0);
+    double ball = 1 / (1 - of.applyAsDouble("heater_share"));
+    double heater = 1 / of.applyAsDouble("heater_lag");
+    boolean hasSupply = of.applyAsDouble("has_supply") > 0;
+    double nominal_V = hasSupply ? of.applyAsDouble("nominal_supply_V") : 1;
+    put("nominal_supply_V", nominal_V, "V");
+    double share = of.applyAsDouble("supply_off_share");
+    put("off_V", hasSupply ? share * nominal_V : of.applyAsDouble("supply_off_V"), "V");
+    put("bead_rate", 1 / of.applyAsDouble("bead_lag"), "1/s");
+    put("b", ball, "1");
+    put("g", heater, "1/s");
+    put("c", of.applyAsDouble("heater_share") * heater, "1/s");
+    put("cb", of.applyAsDouble("heater_share") * heater * ball, "1/s");
+    double noise = of.applyAsDouble("noise");
+    put("noise_bound", noise > 0 ? of.applyAsDouble("noise_trust") * noise : 1e9, "");
+    double least = of.applyAsDouble("noise_least_share") * of.applyAsDouble("still_signal");
+    put("least_noise2", least * least, "");
+  }
+
+  private FilterColumns columns() {
+    CompleteFormula.Chains chains = exported.complete().relations();
+    return new FilterColumns(
+        filter,
+        Map.of("speed", chains.speed(), "loss", chains.loss()),
+        name -> named.containsKey(name) ? SheetChain.name(name) : name,
+        exported.complete().filter().walks_1_sqrt_s(),
+        LogSheet.HEAD + 1);
+  }
+
+  private void log(XSSFSheet sheet, FilterColumns columns) {
+    LogSheet log = new LogSheet(exported, named.keySet(), columns);
+    text(sheet.createRow(0).createCell(0), messages.text("export.sheet-log"));
+    heading(sheet.createRow(LogSheet.HEAD - 1), log.headings(), 0);
+    for (int i = 0; i < rows; i++) {
+      log.fill(sheet.createRow(LogSheet.HEAD + i));
     }
-    double step_s = Math.max(0.1, calibration.performance().rowStep_s());
-    put("rows_each_side", Math.max(2, Math.rint(WINDOW_S / 2 / step_s)), "rows");
+    sheet.createFreezePane(LogSheet.FROZEN, LogSheet.HEAD);
+    chart(sheet);
+  }
+
+  private void filter(Sheet sheet, FilterColumns columns) {
+    heading(sheet.createRow(LogSheet.HEAD - 1), columns.headings(), 0);
+    for (int i = 0; i < rows; i++) {
+      Row row = sheet.createRow(LogSheet.HEAD + i);
+      int column = 0;
+      for (String formula : columns.row(LogSheet.HEAD + i + 1)) {
+        Cell cell = row.createCell(column++);
+        cell.setCellFormula(formula);
+        cell.setCellValue("");
+      }
+    }
   }
 
   private void put(String name, double value, String unit) {
@@ -132,8 +199,8 @@ public final class SheetExport {
       line.createCell(1).setCellValue(band.get(i).u95_m_s());
     }
     String end = ":$%s$" + (table + band.size());
-    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + end.formatted("A"));
-    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + end.formatted("B"));
+    define("fw_table_speed", NUMBERS + "!$A$" + (table + 1) + String.format(Locale.ROOT, end, "A"));
+    define("fw_table_u95", NUMBERS + "!$B$" + (table + 1) + String.format(Locale.ROOT, end, "B"));
     sheet.setColumnWidth(0, 24 * 256);
     sheet.setColumnWidth(1, 24 * 256);
   }
@@ -154,90 +221,6 @@ public final class SheetExport {
       cell.setCellValue(words.get(i));
       cell.setCellStyle(style);
     }
-  }
-
-  private void log(XSSFSheet sheet) {
-    String unit = exported.calibration().signal().unit().column();
-    int first = INPUTS + RESULTS.size();
-    Map<String, Integer> inputs = new LinkedHashMap<>();
-    List<String> smooth = List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
-    for (int i = 0; i < smooth.size(); i++) {
-      inputs.put(smooth.get(i), first + i);
-    }
-    SheetChain chain =
-        new SheetChain(
-            exported.complete().relations().speed(), inputs, named.keySet(), first + smooth.size());
-    heading(sheet.createRow(HEAD - 1), List.of("time_s", unit, "air_C", "supply_V"), 0);
-    heading(sheet.getRow(HEAD - 1), RESULTS, INPUTS);
-    heading(sheet.getRow(HEAD - 1), smooth.stream().map(name -> name + " used").toList(), first);
-    heading(
-        sheet.getRow(HEAD - 1),
-        chain.columns().stream().map(SheetChain.Column::heading).toList(),
-        first + smooth.size());
-    text(sheet.createRow(0).createCell(0), messages.text("export.sheet-log"));
-    for (int i = 0; i < ROWS; i++) {
-      row(sheet.createRow(HEAD + i), chain, first);
-    }
-    sheet.createFreezePane(INPUTS + RESULTS.size(), HEAD);
-    chart(sheet);
-  }
-
-  private void row(Row row, SheetChain chain, int first) {
-    int at = row.getRowNum() + 1;
-    String own = "$A" + at + "=\"\"";
-    for (int i = 0; i < 2; i++) {
-      row.createCell(first + i).setCellFormula(line(i == 0 ? "INTERCEPT" : "SLOPE", at));
-    }
-    String[] plain = {
-      "IF($C%d=\"\",fw_air_C,$C%d)",
-      "fw_pressure_hPa",
-      "fw_rh_pct",
-      "IF($D%d=\"\",fw_nominal_supply_V,$D%d)"
-    };
-    for (int i = 0; i < plain.length; i++) {
-      row.createCell(first + 2 + i).setCellFormula(plain[i].formatted(at, at));
-    }
-    int column = first + 2 + plain.length;
-    for (SheetChain.Column each : chain.columns()) {
-      row.createCell(column++).setCellFormula(SheetChain.at(each.formula(), at));
-    }
-    String speed = "$" + SheetChain.letters(chain.column("speed_m_s")) + at;
-    String delta = "$" + SheetChain.letters(chain.column("delta_K")) + at;
-    row.createCell(INPUTS)
-        .setCellFormula(
-            "IF(" + own + ",\"\",IFERROR(IF(" + speed + "<1E-9,0," + speed + "),\"\"))");
-    row.createCell(INPUTS + 1)
-        .setCellFormula("IFERROR(IF($E%d=\"\",\"\",%s),\"\")".formatted(at, band("$E" + at)));
-    row.createCell(INPUTS + 2)
-        .setCellFormula(
-            ("IF($E%d=\"\",\"\",IF(%s<fw_warm_share*fw_still_delta_K,\"warmup\","
-                    + "IF($E%d<fw_floor_m_s,\"floor\",IF($E%d>fw_top_m_s,\"above\",\"\"))))")
-                .formatted(at, delta, at, at));
-  }
-
-  /** Value or slope at a row of the straight line through the rows about it. */
-  private static String line(String function, int at) {
-    if (at <= HEAD + 2) {
-      return "NA()";
-    }
-    String rows = "MIN(ROW()-" + (HEAD + 1) + ",fw_rows_each_side)";
-    String about = "OFFSET($%s" + at + ",-" + rows + ",0,2*" + rows + "+1,1)";
-    String times = about.formatted("A");
-    String signals = about.formatted("B");
-    return function.equals("SLOPE")
-        ? "SLOPE(" + signals + "," + times + ")"
-        : "FORECAST($A" + at + "," + signals + "," + times + ")";
-  }
-
-  /** The table's expanded uncertainty at a speed, by a straight line between its rows. */
-  private static String band(String speed) {
-    String row = "MATCH(MAX(" + speed + ",INDEX(fw_table_speed,1)),fw_table_speed,1)";
-    String low = "INDEX(fw_table_speed," + row + ")";
-    String high = "INDEX(fw_table_speed," + row + "+1)";
-    String share =
-        "((MAX(" + speed + ",INDEX(fw_table_speed,1))-" + low + ")/(" + high + "-" + low + "))";
-    String uLow = "INDEX(fw_table_u95," + row + ")";
-    return uLow + "+" + share + "*(INDEX(fw_table_u95," + row + "+1)-" + uLow + ")";
   }
 
   private void check(XSSFSheet sheet) {
@@ -271,7 +254,7 @@ public final class SheetExport {
     }
   }
 
-  private static void chart(XSSFSheet sheet) {
+  private void chart(XSSFSheet sheet) {
     XSSFClientAnchor place = new XSSFClientAnchor(0, 0, 0, 0, 8, 3, 20, 28);
     XSSFChart chart = sheet.createDrawingPatriarch().createChart(place);
     chart.setTitleText("speed_m_s");
@@ -286,13 +269,15 @@ public final class SheetExport {
         (XDDFScatterChartData.Series)
             data.addSeries(
                 XDDFDataSourcesFactory.fromNumericCellRange(sheet, column(0)),
-                XDDFDataSourcesFactory.fromNumericCellRange(sheet, column(INPUTS)));
-    line.setTitle("speed_m_s", new CellReference(LOG, HEAD - 1, INPUTS, true, true));
+                XDDFDataSourcesFactory.fromNumericCellRange(sheet, column(LogSheet.INPUTS)));
+    line.setTitle(
+        "speed_m_s",
+        new CellReference(LogSheet.NAME, LogSheet.HEAD - 1, LogSheet.INPUTS, true, true));
     line.setMarkerStyle(MarkerStyle.NONE);
     chart.plot(data);
   }
 
-  private static CellRangeAddress column(int column) {
-    return new CellRangeAddress(HEAD, HEAD + ROWS - 1, column, column);
+  private CellRangeAddress column(int column) {
+    return new CellRangeAddress(LogSheet.HEAD, LogSheet.HEAD + rows - 1, column, column);
   }
 }

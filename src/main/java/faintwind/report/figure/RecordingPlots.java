@@ -2,6 +2,7 @@ package faintwind.report.figure;
 
 import faintwind.calibration.fit.judging.FittedRecording;
 import faintwind.calibration.run.ArmTurning;
+import faintwind.calibration.run.NotCounted;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
 import faintwind.message.Messages;
@@ -25,6 +26,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** Plots of recordings, measured and fitted, each with a strip of what is left over. */
 public final class RecordingPlots {
@@ -56,7 +58,18 @@ public final class RecordingPlots {
     }
     String name = runs.size() == 1 ? runs.get(0).name() : file;
     String unit = runs.get(0).recording().unit().symbol();
-    return new RecordingTrace(name, unit, joined(runs), Optional.empty(), spins);
+    List<RecordingTrace.Spin> aside = runs.stream().flatMap(RecordingPlots::aside).toList();
+    return new RecordingTrace(name, unit, joined(runs), Optional.empty(), spins, aside);
+  }
+
+  /** What a person left out of the fit of a run: all of it, or stretches. */
+  private static Stream<RecordingTrace.Spin> aside(Run run) {
+    String reason = NotCounted.reasonIn(run.conditions().note());
+    Series signal = run.recording().signal();
+    return run.isLeftOut()
+        ? Stream.of(new RecordingTrace.Spin(signal.first_s(), signal.last_s(), reason))
+        : run.conditions().notCounted().stretches().stream()
+            .map(s -> new RecordingTrace.Spin(s.from_s(), s.to_s(), reason));
   }
 
   private static RecordingTrace.Spin spin(ArmTurning arm) {
@@ -98,7 +111,8 @@ public final class RecordingPlots {
                             f -> f.file().equals(fileOf.getOrDefault(trace.name(), trace.name())))
                         .findFirst()
                         .map(FittedRecording::fitted),
-                    trace.spins()))
+                    trace.spins(),
+                    trace.aside()))
         .toList();
   }
 
@@ -140,19 +154,27 @@ public final class RecordingPlots {
       content =
           content.with(new PlotSpan(spin.from_s(), spin.to_s(), spin.label(), PlotToken.MARGIN));
     }
+    for (RecordingTrace.Spin out : trace.aside()) {
+      String label = messages.text("plot.left-out");
+      content = content.with(new PlotSpan(out.from_s(), out.to_s(), label, PlotToken.RULE));
+    }
     Spikes spikes = Spikes.of(pieces(trace.measured()));
     List<String> captions = new ArrayList<>();
     if (!trace.spins().isEmpty()) {
       captions.add(messages.text("plot.recording.caption"));
     }
+    trace.aside().stream()
+        .map(RecordingTrace.Spin::label)
+        .filter(reason -> !reason.isEmpty())
+        .distinct()
+        .forEach(reason -> captions.add(messages.text("plot.left-out.reason", reason)));
     if (spikes.any()) {
       captions.add(messages.text("plot.spikes", spikes.count()));
     }
     return new PlotPanel(
         messages.text("plot.recording.title", trace.name(), trace.unit()),
         String.join("; ", captions),
-        timeAxis(strip ? "" : messages.text("plot.minutes"))
-            .between(trace.measured().first_s(), trace.measured().last_s()),
+        timeAxis(strip ? "" : messages.text("plot.minutes"), trace),
         spikes.without(PlotAxis.linear(messages.text("plot.signal", trace.unit()))),
         content,
         3);
@@ -174,7 +196,7 @@ public final class RecordingPlots {
     return new PlotPanel(
         messages.text("plot.residual.title", trace.unit()),
         "",
-        timeAxis(messages.text("plot.minutes")).between(measured.first_s(), measured.last_s()),
+        timeAxis(messages.text("plot.minutes"), trace),
         residualAxis(messages.text("plot.residual.title", trace.unit()), rest),
         PlotContent.lines(List.of(line)),
         1);
@@ -189,8 +211,15 @@ public final class RecordingPlots {
     return usual > 0 && most > SPIKE * usual ? axis.between(-1.5 * usual, 1.5 * usual) : axis;
   }
 
-  private static PlotAxis timeAxis(String name) {
-    return PlotAxis.of(name, PlotAxis.Scale.MINUTES);
+  /** Over the recording, with what was left out of it. */
+  private static PlotAxis timeAxis(String name, RecordingTrace trace) {
+    double first_s = trace.measured().first_s();
+    double last_s = trace.measured().last_s();
+    for (RecordingTrace.Spin out : trace.aside()) {
+      first_s = Math.min(first_s, out.from_s());
+      last_s = Math.max(last_s, out.to_s());
+    }
+    return PlotAxis.of(name, PlotAxis.Scale.MINUTES).between(first_s, last_s);
   }
 
   /** Unbroken pieces of a series: a step of more than five usual steps is a gap. */

@@ -12,11 +12,18 @@ import java.util.Optional;
  * @param measured the signal
  * @param fitted the signal of the fitted formula at the same or other times
  * @param spins when the arm turned, with the speed to write over it
+ * @param aside what a person left out of the fit, with the reason
  */
 public record RecordingTrace(
-    String name, String unit, Series measured, Optional<Series> fitted, List<Spin> spins) {
+    String name,
+    String unit,
+    Series measured,
+    Optional<Series> fitted,
+    List<Spin> spins,
+    List<Spin> aside) {
   public RecordingTrace {
     spins = List.copyOf(spins);
+    aside = List.copyOf(aside);
   }
 
   /**

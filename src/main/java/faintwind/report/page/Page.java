@@ -1,5 +1,7 @@
 package faintwind.report.page;
 
+import faintwind.message.Messages;
+import java.util.Locale;
 import java.util.function.Consumer;
 
 /**
@@ -64,7 +66,7 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
   public String html(Consumer<Html> body) {
     Html html = new Html();
     html.raw("<!DOCTYPE html>")
-        .raw("<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"" + language() + "\"><head>")
+        .raw("<html xmlns=\"http://www.w3.org/1999/xhtml\"" + language() + "><head>")
         .raw("<meta charset=\"UTF-8\"/>")
         .raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>")
         .element("title", title)
@@ -74,15 +76,25 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
     return UnbrokenTimes.in(html.raw("</body></html>").toString());
   }
 
+  /** The language and the direction that the page is in. */
   private String language() {
-    return words.messages().language().toLanguageTag();
+    Messages spoken = words.messages();
+    String code = Html.escaped(spoken.locale().toLanguageTag());
+    String direction = spoken.direction().name().toLowerCase(Locale.ROOT);
+    return " lang=\"" + code + "\" dir=\"" + direction + "\"";
   }
 
   private String style() {
     // the two places of the numbers are cut out of the sentence: CSS counts the pages
     String[] page = words.text("build-log.page", CUT, CUT).split(CUT, 3);
-    return STYLE.formatted(
-        quoted(title), quoted(label), quoted(page[0]), quoted(page[1]), quoted(page[2]));
+    return String.format(
+        Locale.ROOT,
+        STYLE,
+        quoted(title),
+        quoted(label),
+        quoted(page[0]),
+        quoted(page[1]),
+        quoted(page[2]));
   }
 
   /**
@@ -96,7 +108,7 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
               if (c < 128 && (Character.isLetterOrDigit(c) || c == ' ' || c == '-' || c == '.')) {
                 safe.appendCodePoint(c);
               } else {
-                safe.append('\\').append(String.format("%06x ", c));
+                safe.append('\\').append(String.format(Locale.ROOT, "%06x ", c));
               }
             });
     return safe.toString();

@@ -21,7 +21,7 @@ import java.util.List;
 /** Draws areas, bands, lines, markers and notes between two axes. */
 final class LinePainter {
   private static final double BAND = 0.20;
-  private static final double LABEL_ROW = 17;
+  static final double LABEL_ROW = 17;
 
   /** Height of a row's letters over its base line. */
   private static final double NOTE_RISE = 12;
@@ -55,7 +55,12 @@ final class LinePainter {
     }
   }
 
-  void drawLines(PlotContent content) {
+  /**
+   * Draws the lines.
+   *
+   * @param labelled whether their labels stand at their ends
+   */
+  void drawLines(PlotContent content, boolean labelled) {
     Shape before = pen.graphics().getClip();
     boolean clipped = leavesBox(content);
     if (clipped) {
@@ -69,7 +74,9 @@ final class LinePainter {
       pen.graphics().setClip(before);
     }
     content.lines().forEach(this::drawMarkers);
-    drawLabels(content.lines());
+    if (labelled) {
+      drawLabels(content.lines());
+    }
     content.spans().forEach(this::drawSpanLabel);
     content.notes().forEach(note -> drawNote(note, content.lines()));
   }
@@ -150,15 +157,17 @@ final class LinePainter {
     labels.sort(Comparator.comparingDouble(EndLabel::wanted));
     double[] at = spread(labels);
     for (int i = 0; i < at.length; i++) {
-      PlotLine line = labels.get(i).line();
-      double left = box.right() + 8;
-      if (at.length > 1) {
-        Shape piece = new Line2D.Double(left + 1, at[i] - 4.5, left + SAMPLE - 4, at[i] - 4.5);
-        pen.stroke(piece, line.look().colour(), line.look().dash().stroke(line.look().width()));
-        left += SAMPLE;
-      }
-      pen.words(line.label(), left, at[i], pen.fineStrong(), PlotToken.INK);
+      drawLabel(pen, labels.get(i).line(), box.right() + 8, at[i], at.length > 1);
     }
+  }
+
+  /** A label, behind a sample of its line where there are several. */
+  static void drawLabel(PlotPen pen, PlotLine line, double x, double y, boolean sampled) {
+    if (sampled) {
+      Shape piece = new Line2D.Double(x + 1, y - 4.5, x + SAMPLE - 4, y - 4.5);
+      pen.stroke(piece, line.look().colour(), line.look().dash().stroke(line.look().width()));
+    }
+    pen.words(line.label(), x + (sampled ? SAMPLE : 0), y, pen.fineStrong(), PlotToken.INK);
   }
 
   /** Pushes labels down until none overlaps, then back up where they fell out of the box. */

@@ -18,6 +18,8 @@ import java.util.OptionalDouble;
 /** Draws one panel: title, rules, base line, ticks, content. */
 final class PanelPainter {
   private static final double TITLE_ROW = 26;
+  private static final double HALF_TICK = 18;
+  private static final double MOST_FOR_LABELS = 0.35;
   private static final double KEY_ROW = 20;
   private static final double CAPTION_ROW = 18;
   private static final double CAPTION_GAP = 12;
@@ -46,7 +48,8 @@ final class PanelPainter {
   /** Height above the axes. */
   double above() {
     double title = panel.title().isEmpty() && panel.caption().isEmpty() ? 8 : TITLE_ROW;
-    return title + captionRows() + (keys().isEmpty() ? 0 : KEY_ROW);
+    double listed = isListed() ? LinePainter.LABEL_ROW * named().size() : 0;
+    return title + captionRows() + listed + (keys().isEmpty() ? 0 : KEY_ROW);
   }
 
   /** Height of the rows of the caption under the title's. */
@@ -92,14 +95,35 @@ final class PanelPainter {
 
   /** Width right of the axes: the labels at the lines' ends, or half a tick label. */
   double right() {
+    return isListed() ? HALF_TICK : Math.max(labels(), HALF_TICK);
+  }
+
+  private List<PlotLine> named() {
+    return panel.content().lines().stream()
+        .filter(l -> l.look().isLine() && !l.label().isEmpty())
+        .toList();
+  }
+
+  /** Width of the labels at the lines' ends. */
+  private double labels() {
     Font font = pen.fineStrong();
-    List<PlotLine> named =
-        panel.content().lines().stream()
-            .filter(l -> l.look().isLine() && !l.label().isEmpty())
-            .toList();
-    double labels =
+    List<PlotLine> named = named();
+    double widest =
         named.stream().mapToDouble(l -> PlotPen.width(l.label(), font) + 12).max().orElse(0);
-    return Math.max(labels + (named.size() > 1 ? LinePainter.SAMPLE : 0), 18);
+    return widest + (named.size() > 1 ? LinePainter.SAMPLE : 0);
+  }
+
+  /** Labels that would take the lines' room stand in rows over them. */
+  private boolean isListed() {
+    return panel.content().lanes().isEmpty() && labels() > MOST_FOR_LABELS * width;
+  }
+
+  private void drawListed(PlotBox box) {
+    double y = box.y() - LinePainter.LABEL_ROW * named().size() - (keys().isEmpty() ? 0 : KEY_ROW);
+    for (PlotLine line : named()) {
+      y += LinePainter.LABEL_ROW;
+      LinePainter.drawLabel(pen, line, box.x(), y - 5, true);
+    }
   }
 
   void draw(double top, PlotBox box) {
@@ -117,7 +141,10 @@ final class PanelPainter {
     lines.drawUnder(panel.content());
     drawRules(py, box);
     drawBase(px, x, box);
-    lines.drawLines(panel.content());
+    lines.drawLines(panel.content(), !isListed());
+    if (isListed()) {
+      drawListed(box);
+    }
   }
 
   /**

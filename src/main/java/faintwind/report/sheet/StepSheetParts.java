@@ -98,7 +98,7 @@ final class StepSheetParts {
   /** The drawing of a step with what it shows. */
   void picture(Html html, Step step, Map<String, String> pictures) {
     Optional<Step.Picture> wanted = step.text().picture();
-    Optional<String> svg = wanted.map(picture -> pictures.get(picture.file()));
+    Optional<String> svg = wanted.map(picture -> pictures.get(picture.file())).map(this::fill);
     if (wanted.isPresent() && svg.isPresent()) {
       String data = Base64.getEncoder().encodeToString(svg.get().getBytes(StandardCharsets.UTF_8));
       // as an image, so that neither its styles nor a script of somebody else's reach the page

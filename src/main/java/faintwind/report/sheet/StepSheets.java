@@ -9,6 +9,8 @@ import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
+import faintwind.report.card.StageCard;
+import faintwind.report.card.StepCard;
 import faintwind.report.card.StepCards;
 import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
@@ -16,6 +18,7 @@ import faintwind.report.page.Page;
 import faintwind.report.sheet.StepSheetContent.Part;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -73,7 +76,7 @@ public final class StepSheets {
     StringBuilder pages = new StringBuilder(STYLE);
     for (int i = 0; i < parts.size(); i++) {
       String banner = Page.quoted(parts.get(i).stage().banner().orElse(""));
-      pages.append(PART_STYLE.formatted("part" + i, banner));
+      pages.append(String.format(Locale.ROOT, PART_STYLE, "part" + i, banner));
       if (i > 0) {
         pages.append(".part").append(i).append(" { page-break-before: always; }\n");
       }
@@ -95,17 +98,24 @@ public final class StepSheets {
             DateText.zoned(messages, content.situation().now()),
             content.checklist().id() + " " + content.checklist().version(),
             content.checklist().sha256().substring(0, 12)));
+    if (part.steps().contains(stage.steps().get(0))) {
+      List<Step> needed = stage.steps().stream().filter(s -> isNeeded(s, progress)).toList();
+      StepCard card = StageCard.of(stage, needed, content.situation(), messages);
+      StepSheetCard.write(html, card, messages.locale());
+    }
     Set<Card> printed = new HashSet<>();
     for (Step step : part.steps()) {
       int number = stage.steps().indexOf(step) + 1;
-      boolean needed =
-          progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
-      if (needed) {
+      if (isNeeded(step, progress)) {
         html.block("sheet-step", () -> step(html, content, part, step, printed));
       } else {
         html.element("p", "soft", messages.text("print.not-needed", number + ". " + step.title()));
       }
     }
+  }
+
+  private static boolean isNeeded(Step step, Progress progress) {
+    return progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
   }
 
   private void step(Html html, StepSheetContent content, Part part, Step step, Set<Card> printed) {

@@ -1,7 +1,10 @@
 package faintwind.ui.air;
 
+import faintwind.ui.frame.Unsaved;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 
@@ -21,5 +24,17 @@ public final class AirModels {
   /** The survey of an instrument, begun or not. */
   public SurveyModel survey(Path folder, Supplier<SurveyModel> fresh) {
     return surveys.computeIfAbsent(folder, f -> fresh.get());
+  }
+
+  /** Readings that are typed and not kept. */
+  public List<Unsaved> unsaved() {
+    List<Unsaved> all = new ArrayList<>();
+    flows.forEach((folder, flow) -> flow.unsaved(name(folder)).ifPresent(all::add));
+    surveys.forEach((folder, survey) -> survey.unsaved(name(folder)).ifPresent(all::add));
+    return all;
+  }
+
+  private static String name(Path folder) {
+    return String.valueOf(folder.getFileName());
   }
 }

@@ -12,15 +12,14 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.JournalEntry;
 import faintwind.ui.frame.DataModel;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.nio.file.Path;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** The flow through an opening: what it is, its points one after another, what comes of them. */
 public final class FlowModel extends DataModel<FlowModel.View> implements PlaceList {
@@ -32,7 +31,6 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
   private final OpeningForm form;
   private final Readings readings;
   private final LiveAir live;
-  private final Set<String> readNow = new HashSet<>();
   private AirWays ways;
   private Optional<OpeningGuide> laid = Optional.empty();
   private String kept = "";
@@ -80,6 +78,8 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     ways = instrument;
     calibration.ifPresent(live::by);
     calibration.ifPresent(by -> form.ball_mm(1000 * by.formula().diameter_m()));
+    View now = view().get();
+    put(shown(now.guide(), now.measured(), now.problems(), now.refused()));
     say();
   }
 
@@ -154,15 +154,12 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
 
   /** Who read a caution, in words; empty where nobody has. */
   Optional<String> readBy(String caution) {
-    return readNow.contains(caution)
-        ? Optional.of(text("turntable.caution.just-read"))
-        : ways.cautionReadBy(caution);
+    return ways.cautionReadBy(caution);
   }
 
   /** A caution was read. */
   public void read(String caution) {
     ways.cautionRead(caution);
-    readNow.add(caution);
     View now = view().get();
     put(shown(now.guide(), now.measured(), now.problems(), now.refused()));
     say();
@@ -214,8 +211,23 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     }
   }
 
+  /** What is typed and not kept, of an instrument. */
+  Optional<Unsaved> unsaved(String instrument) {
+    Act keep = new Act("flow-keep", text("air.keep"), this::keep);
+    return readings.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("air.unsaved-flow", instrument),
+                view().get().measured().map(done -> keep),
+                text("window.unsaved.drop")))
+        : Optional.empty();
+  }
+
   private void kept(Checked<JournalEntry> entry) {
     kept = entry.isOk() ? text("air.kept", PlaceList.file(entry)) : "";
+    if (entry.isOk()) {
+      readings.markKept();
+    }
     tell(entry.isOk() ? List.of() : lines(entry.problems()), !entry.isOk());
   }
 
@@ -267,7 +279,8 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
   private Next sayFlow(MeasureFlow measured) {
     String flow = new FlowText(words()).sentence(measured.flow());
     if (!kept.isEmpty()) {
-      return Next.say(Mark.DONE, flow).withDetail(kept);
+      Act anew = new Act("flow-anew", text("air.flow.anew"), readings::clear);
+      return Next.say(Mark.DONE, flow, anew).withDetail(kept);
     }
     Act keep = new Act("flow-keep", text("air.keep"), this::keep);
     boolean faint = measured.flow().tooFaint();

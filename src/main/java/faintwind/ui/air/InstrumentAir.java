@@ -17,14 +17,17 @@ import faintwind.ui.instrument.OpenInstrument;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 
 /** The air at places, measured with the instrument that is open. */
 public final class InstrumentAir implements AirWays {
   private final Desk desk;
   private final OpenInstrument instrument;
+  private final Set<String> readNow = new HashSet<>();
 
   public InstrumentAir(Desk desk, OpenInstrument instrument) {
     this.desk = desk;
@@ -70,11 +73,14 @@ public final class InstrumentAir implements AirWays {
 
   @Override
   public Optional<String> cautionReadBy(String caution) {
-    return CautionWords.readBy(desk, instrument, caution);
+    return readNow.contains(caution)
+        ? Optional.of(desk.text("turntable.caution.just-read"))
+        : CautionWords.readBy(desk, instrument, caution);
   }
 
   @Override
   public void cautionRead(String caution) {
+    readNow.add(caution);
     instrument.enter(enter -> enter.acknowledgeOnScreen(caution));
   }
 

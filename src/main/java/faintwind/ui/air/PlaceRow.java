@@ -11,6 +11,7 @@ import faintwind.message.Where;
 import faintwind.ui.part.NumberModel;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 
@@ -69,6 +70,16 @@ public final class PlaceRow {
   void take(StretchMean mean) {
     speed.set(Numerals.places(mean.speed_m_s(), MM_S));
     u95.set(Numerals.places(mean.u95_m_s(), MM_S));
+  }
+
+  /** All that is in the boxes. */
+  List<String> typed() {
+    return Stream.of(speed, u95, from, to).map(number -> number.typed().get().strip()).toList();
+  }
+
+  /** Empties the boxes; the name stays. */
+  void clear() {
+    List.of(speed, u95, from, to).forEach(number -> number.set(""));
   }
 
   /** Whether both numbers are there. */

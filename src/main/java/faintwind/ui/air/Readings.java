@@ -24,6 +24,7 @@ public final class Readings {
   private final Runnable changed;
   private final ObservableList<PlaceRow> rows = FXCollections.observableArrayList();
   private final ObjectProperty<Way> way = new SimpleObjectProperty<>(Way.TYPED);
+  private List<List<String>> kept = List.of();
   private Optional<ConvertedLog> log = Optional.empty();
   private AirSource source = AirSource.TYPED;
 
@@ -88,6 +89,27 @@ public final class Readings {
 
   private static AirInputs inputs(ConvertedLog file) {
     return new AirInputs(Optional.of(file.speeds()), file.calibration(), Optional.empty());
+  }
+
+  private List<List<String>> typed() {
+    return rows.stream().map(PlaceRow::typed).toList();
+  }
+
+  /** What is typed now is with the instrument. */
+  void markKept() {
+    kept = typed();
+  }
+
+  /** The same places once more. */
+  void clear() {
+    rows.forEach(PlaceRow::clear);
+  }
+
+  /** Whether something is typed that is not with the instrument. */
+  boolean isUnsaved() {
+    List<List<String>> now = typed();
+    return !now.equals(kept)
+        && now.stream().anyMatch(row -> row.stream().anyMatch(t -> !t.isEmpty()));
   }
 
   /** The first place that is not filled in. */

@@ -9,6 +9,7 @@ import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.record.JournalEntry;
 import faintwind.ui.frame.DataModel;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -149,8 +150,23 @@ public final class SurveyModel extends DataModel<SurveyModel.View> implements Pl
     }
   }
 
+  /** What is typed and not kept, of an instrument. */
+  Optional<Unsaved> unsaved(String instrument) {
+    Act keep = new Act("survey-keep", text("air.keep"), this::keep);
+    return readings.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("air.unsaved-survey", instrument),
+                view().get().ranked().map(done -> keep),
+                text("window.unsaved.drop")))
+        : Optional.empty();
+  }
+
   private void kept(Checked<JournalEntry> entry) {
     kept = entry.isOk() ? text("air.kept", PlaceList.file(entry)) : "";
+    if (entry.isOk()) {
+      readings.markKept();
+    }
     tell(entry.isOk() ? List.of() : lines(entry.problems()), !entry.isOk());
   }
 
@@ -159,7 +175,8 @@ public final class SurveyModel extends DataModel<SurveyModel.View> implements Pl
     Optional<SurveyPlaces> ranked = view().get().ranked();
     Optional<PlaceRow> next = readings.next();
     if (!kept.isEmpty()) {
-      say(Next.say(Mark.DONE, text("air.survey.kept")).withDetail(kept));
+      Act anew = new Act("survey-anew", text("air.survey.anew"), readings::clear);
+      say(Next.say(Mark.DONE, text("air.survey.kept"), anew).withDetail(kept));
     } else if (next.isPresent()) {
       Next go = sayPlace(next.get());
       say(ranked.isPresent() ? go.withOther(keep) : go);

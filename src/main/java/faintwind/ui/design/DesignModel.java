@@ -11,6 +11,7 @@ import faintwind.physics.advice.Suggestion;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignVerdict;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
@@ -50,6 +51,7 @@ public final class DesignModel implements DesignNext.Acts {
   private final Deque<Sized> before = new ArrayDeque<>();
   private final Map<DesignField, String> pending = new LinkedHashMap<>();
   private boolean showing;
+  private boolean keepsNext;
   private long asked;
 
   /**
@@ -186,7 +188,10 @@ public final class DesignModel implements DesignNext.Acts {
         worked -> {
           if (turn == asked) {
             pending.clear();
-            worked.fold((value, notes) -> show(value), this::refused);
+            boolean shown = worked.fold((value, notes) -> show(value), this::refused);
+            if (shown && keepsNext) {
+              keep();
+            }
           }
         },
         this::broke);
@@ -209,6 +214,11 @@ public final class DesignModel implements DesignNext.Acts {
     become(asWorked(suggestion));
     keep();
     open(DesignPage.DESIGN);
+  }
+
+  /** Takes the first of the proposals for the wish; empty where there is none. */
+  Optional<Act> takeFirst() {
+    return DesignNext.taking(wish.answer().get(), this, words);
   }
 
   /** Makes another design the present one, to be looked at before it is kept. */
@@ -237,7 +247,8 @@ public final class DesignModel implements DesignNext.Acts {
 
   /** Whether something was chosen here that is not on record. */
   public boolean isUnsaved() {
-    return !before.isEmpty() && view.get().worked().isPresent() && !isKept();
+    boolean changed = !before.isEmpty() && view.get().worked().isPresent() && !isKept();
+    return changed || !pending.isEmpty();
   }
 
   private boolean show(Sized worked) {
@@ -287,9 +298,14 @@ public final class DesignModel implements DesignNext.Acts {
     say();
   }
 
-  /** Keeps the design in the journal. */
+  /** Keeps the design in the journal, once the last choice is worked out. */
   @Override
   public void keep() {
+    keepsNext = !pending.isEmpty();
+    if (keepsNext) {
+      return;
+    }
+    wish.taken();
     kept = view.get().worked();
     kept.ifPresent(worked -> ways.keep().accept(worked.text()));
     say();

@@ -6,6 +6,7 @@ import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
+import java.util.Optional;
 
 /** Says what to do now on each page of the design screen. */
 final class DesignNext {
@@ -77,14 +78,21 @@ final class DesignNext {
           answer.known() ? Mark.ATTENTION : Mark.DOING,
           words.text(answer.known() ? "design.next.wish-none" : "design.next.wish-wait"));
     }
-    Suggestion first = answer.suggestions().get(0);
-    Act take =
-        new Act(
-            "design-take-first",
-            words.text("design.next.wish.act", first.design().name()),
-            () -> acts.take(first));
+    Act take = taking(answer, acts, words).orElseThrow();
     return Next.say(Mark.READY, words.text("design.next.wish"), take)
         .withDetail(words.text("design.next.wish-detail"));
+  }
+
+  /** Takes the first proposal; empty where there is none. */
+  static Optional<Act> taking(DesignWishModel.Answer answer, Acts acts, Messages words) {
+    return answer.suggestions().stream()
+        .findFirst()
+        .map(
+            first ->
+                new Act(
+                    "design-take-first",
+                    words.text("design.next.wish.act", first.design().name()),
+                    () -> acts.take(first)));
   }
 
   private Next sayLook() {

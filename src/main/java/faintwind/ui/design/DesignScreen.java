@@ -9,6 +9,7 @@ import faintwind.ui.figure.FigureView;
 import faintwind.ui.fold.ProseLink;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Rows;
@@ -90,12 +91,17 @@ public final class DesignScreen extends DataScreen {
 
   @Override
   public Optional<Unsaved> unsaved() {
-    return model.isUnsaved()
-        ? Optional.of(
-            new Unsaved(
-                text("design.unsaved"),
-                new Act("design-keep", text("design.next.keep.act"), model::keep)))
+    if (model.isUnsaved()) {
+      Act keep = new Act("design-keep", text("design.next.keep.act"), model::keep);
+      return Optional.of(unsaved("design.unsaved", Optional.of(keep)));
+    }
+    return model.wish().isChanged()
+        ? Optional.of(unsaved("design.unsaved-wish", model.takeFirst()))
         : Optional.empty();
+  }
+
+  private Unsaved unsaved(String question, Optional<Act> keep) {
+    return new Unsaved(text(question), keep, text("window.unsaved.drop"));
   }
 
   private Hyperlink link(DesignPage each) {

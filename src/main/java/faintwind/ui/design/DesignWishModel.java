@@ -33,6 +33,7 @@ public final class DesignWishModel {
   private final Map<Pick, StringProperty> picks = new EnumMap<>(Pick.class);
   private final ReadOnlyObjectWrapper<Answer> answer = new ReadOnlyObjectWrapper<>(Answer.NOT_YET);
   private Optional<Present> present = Optional.empty();
+  private List<String> known = List.of();
   private long asked;
 
   /** What is picked from a list. */
@@ -109,7 +110,24 @@ public final class DesignWishModel {
     boolean plated = design.ball().plating().isPresent();
     pick(Pick.SPEND).set(plated ? "some" : "little");
     present = Optional.of(new Present(design, parts));
+    taken();
     ask();
+  }
+
+  private List<String> said() {
+    List<String> said = new ArrayList<>(List.of(slowest.typed().get(), response.typed().get()));
+    picks.values().forEach(pick -> said.add(pick.get()));
+    return said;
+  }
+
+  /** A design was taken for what is said now. */
+  void taken() {
+    known = said();
+  }
+
+  /** Whether something else is said than when a design was taken last. */
+  boolean isChanged() {
+    return !known.isEmpty() && !known.equals(said());
   }
 
   private static String seconds(double contact_s) {

@@ -32,6 +32,8 @@ public final class FieldModel extends DataModel<FieldModel.View> {
   private String saved = "";
   private Optional<ImportProfile> profile = Optional.empty();
   private Optional<FieldWays> ways = Optional.empty();
+  private Optional<Act> another = Optional.empty();
+  private Optional<Act> calibrate = Optional.empty();
   private Optional<Path> waiting = Optional.empty();
   private Optional<Path> foreign = Optional.empty();
   private Runnable whenKept = () -> {};
@@ -272,11 +274,11 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     View now = view().get();
     if (now.calibration().isEmpty()) {
       say(
-          Next.say(Mark.BLOCKED, text("field.next.calibration"))
+          leading(calibrate, Mark.BLOCKED, text("field.next.calibration"))
               .withDetail(text("field.next.calibration-detail")));
     } else if (!now.together().isEmpty()) {
       say(
-          Next.say(Mark.DONE, text("field.next.together", now.together().size()))
+          leading(another, Mark.DONE, text("field.next.together", now.together().size()))
               .withDetail(text("field.next.together-detail")));
     } else if (now.look().isEmpty()) {
       say(
@@ -285,10 +287,21 @@ public final class FieldModel extends DataModel<FieldModel.View> {
               : Next.say(Mark.BLOCKED, text("field.next.refused"))
                   .withDetail(text("field.next.refused-detail")));
     } else if (!saved.isEmpty()) {
-      say(Next.say(Mark.DONE, text("field.next.saved", saved)));
+      say(leading(another, Mark.DONE, text("field.next.saved", saved)));
     } else {
       say(sayLook(now.look().get()));
     }
+  }
+
+  /** What comes after a log that is done, and where a calibration is made. */
+  void leadsTo(Act log, Optional<Act> calibration) {
+    another = Optional.of(log);
+    calibrate = calibration;
+    say();
+  }
+
+  private static Next leading(Optional<Act> act, Mark mark, String sentence) {
+    return act.map(to -> Next.say(mark, sentence, to)).orElseGet(() -> Next.say(mark, sentence));
   }
 
   private Next sayLook(LookedAtLog look) {
@@ -296,7 +309,7 @@ public final class FieldModel extends DataModel<FieldModel.View> {
     Optional<String> there =
         calibrationFile.flatMap(by -> ways.flatMap(at -> at.keptAs(look.log(), by)));
     if (there.isPresent()) {
-      return Next.say(Mark.DONE, text("field.next.kept", there.get()))
+      return leading(another, Mark.DONE, text("field.next.kept", there.get()))
           .withDetail(text("field.next.kept-detail"))
           .withOther(elsewhere);
     }

@@ -6,8 +6,10 @@ import faintwind.job.field.KeptLogs;
 import faintwind.job.field.LookedAtLog;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Place;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
+import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Rows;
@@ -39,13 +41,24 @@ public final class FieldScreen extends DataScreen {
     this.model = model;
     margin = new FieldMargin(desk);
     withMargin(margin);
+    model.leadsTo(toAnother(), Optional.empty());
     filledBy(model.view(), this::fill);
   }
 
   /** With links to the other pages. */
   public FieldScreen withPages(Node links) {
     pages.getChildren().setAll(links);
+    Act formula =
+        new Act(
+            "open-formula",
+            text("field.next.calibration.act"),
+            () -> desk().go().accept(Place.FORMULA));
+    model.leadsTo(toAnother(), Optional.of(formula));
     return this;
+  }
+
+  private Act toAnother() {
+    return new Act("field-next-log", text("field.another"), this::askLog);
   }
 
   /** With ways to listen to the logger and to read a foreign log. */

@@ -65,7 +65,8 @@ public class FoldingRow extends HBox {
   }
 
   private static double height(Node node, double width_px) {
-    double given = node.getContentBias() == Orientation.HORIZONTAL ? width_px : -1;
+    double most_px = Math.min(width_px, Math.max(node.minWidth(-1), node.maxWidth(-1)));
+    double given = node.getContentBias() == Orientation.HORIZONTAL ? most_px : -1;
     return Math.max(node.minHeight(given), Math.min(node.maxHeight(given), node.prefHeight(given)));
   }
 
@@ -177,7 +178,9 @@ public class FoldingRow extends HBox {
     double share = wished <= 0 ? 0 : Math.min(1, Math.max(0, rest) / wished);
     double over = Math.max(0, rest - wished);
     for (int i = 0; i < widths.length; i++) {
-      widths[i] = Math.floor(widths[i] + share * wishes[i]);
+      // whole pixels, but never less than words need: a fine screen has half pixels
+      double shared = widths[i] + share * wishes[i];
+      widths[i] = share < 1 ? Math.max(widths[i], Math.floor(shared)) : shared;
       if (grows(nodes.get(i))) {
         widths[i] += Math.floor(over / growing);
       }

@@ -63,7 +63,7 @@ public final class InstrumentFormula implements FormulaWays {
 
   private KeepFormula job(MeasuredWhen said) {
     Calibrate calibrate = new Calibrate(desk.clock(), desk.words(), settings(said));
-    return new KeepFormula(instrument.folder(), calibrate, desk.words());
+    return new KeepFormula(instrument.folder(), calibrate);
   }
 
   /** Practice shows what happens; it need not be refitted as often as what is put in force. */

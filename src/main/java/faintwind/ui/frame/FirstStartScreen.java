@@ -60,6 +60,7 @@ public final class FirstStartScreen implements Screen {
             Words.label(desk.text("window.home.how"), "tell", "semibold"),
             Words.label(desk.text("window.home.how-text"), "soft"));
     PictureView.of("principle.svg", desk.text("window.home.principle-shows"))
+        .map(picture -> picture.in(desk.words()))
         .ifPresent(sample.getChildren()::add);
     return List.of(sample);
   }

@@ -31,6 +31,23 @@ public final class Focus {
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
   }
 
+  /** Scrolls so that a node stands at the top of the pane it lies in. */
+  public static void toTop(Node node) {
+    for (Node up = node; up != null; up = up.getParent()) {
+      if (up instanceof ScrollPane pane && pane.getContent() != null) {
+        pane.layout();
+        Node content = pane.getContent();
+        Bounds box = content.sceneToLocal(node.localToScene(node.getLayoutBounds()));
+        double hidden =
+            content.getLayoutBounds().getHeight() - pane.getViewportBounds().getHeight();
+        if (hidden > 0) {
+          pane.setVvalue(Math.max(0, Math.min(1, box.getMinY() / hidden)));
+        }
+        return;
+      }
+    }
+  }
+
   /** The row that a control belongs to: its nearest ancestor of style class "row". */
   public static Optional<Node> rowOf(Node control) {
     for (Node node = control; node != null; node = node.getParent()) {

@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.message.Messages;
+import faintwind.message.Translation;
 import faintwind.ui.fold.Folds;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.NoteView;
@@ -8,9 +9,14 @@ import faintwind.ui.part.Notes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javafx.application.Platform;
+import javafx.geometry.NodeOrientation;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
@@ -47,6 +53,7 @@ public final class Frame extends VBox {
   private final VBox pathColumn = new VBox();
   private final VBox foldedSheet = Boxes.column("folded-sheet");
   private Optional<Screen> screen = Optional.empty();
+  private boolean touched;
   private Optional<NoteView> note = Optional.empty();
   private final Folds folds = new Folds(2);
 
@@ -61,6 +68,8 @@ public final class Frame extends VBox {
     this.notes = notes;
     this.strip = strip;
     this.nextLine = nextLine;
+    boolean rightToLeft = words.direction() == Translation.Direction.RTL;
+    setNodeOrientation(rightToLeft ? NodeOrientation.RIGHT_TO_LEFT : NodeOrientation.LEFT_TO_RIGHT);
     getStyleClass().add("frame");
     body.getStyleClass().add("body");
     pathPane.setMinWidth(Region.USE_PREF_SIZE);
@@ -75,6 +84,8 @@ public final class Frame extends VBox {
     HBox.setHgrow(sheetPane, Priority.ALWAYS);
     getChildren().addAll(strip, body, nextLine);
     notes.open().addListener((property, was, now) -> showNote());
+    addEventFilter(KeyEvent.KEY_PRESSED, event -> touch());
+    addEventFilter(MouseEvent.MOUSE_PRESSED, event -> touched = true);
   }
 
   /** A pencilled outline round the sheet says that nothing here was measured. */
@@ -84,6 +95,7 @@ public final class Frame extends VBox {
 
   public void show(Screen now) {
     screen = Optional.of(now);
+    touched = false;
     now.margin().forEach(node -> node.visibleProperty().addListener((p, was, is) -> again()));
     again();
   }
@@ -205,7 +217,24 @@ public final class Frame extends VBox {
     }
     sheetPane.setVvalue(0);
     showNote();
-    focused.filter(owner -> owner.getScene() != null).ifPresent(Node::requestFocus);
+    focused.filter(owner -> owner.getScene() != null).ifPresent(this::keepInSight);
+  }
+
+  /** What has the focus stays in sight when the window folds or the text grows. */
+  private void keepInSight(Node owner) {
+    owner.requestFocus();
+    if (touched || !screen.map(Screen::isReadFirst).orElse(false)) {
+      Platform.runLater(() -> reveal(owner));
+    }
+  }
+
+  /** Somebody works here; what is typed into is in sight. */
+  private void touch() {
+    touched = true;
+    Optional.ofNullable(getScene())
+        .map(Scene::getFocusOwner)
+        .filter(TextInputControl.class::isInstance)
+        .ifPresent(this::reveal);
   }
 
   /** What is chosen comes before what follows from it; what is only listed, after. */

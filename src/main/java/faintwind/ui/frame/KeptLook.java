@@ -3,16 +3,19 @@ package faintwind.ui.frame;
 import faintwind.job.WindowChoices;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
+import javafx.beans.value.ObservableValue;
 
 /** The look and the person's name, as kept beside the instruments. */
 public final class KeptLook {
   private final Path folder;
   private final Look look = new Look();
   private final StringProperty who = new SimpleStringProperty("");
+  private final StringProperty language = new SimpleStringProperty("");
   private boolean asked;
 
   private KeptLook(Path folder) {
@@ -42,6 +45,7 @@ public final class KeptLook {
     }
     look.lessMotion().set(choices.lessMotion());
     who.set(choices.who());
+    language.set(choices.language());
   }
 
   public Look look() {
@@ -50,6 +54,11 @@ public final class KeptLook {
 
   public StringProperty who() {
     return who;
+  }
+
+  /** Code of the language the person chose; empty for the system's. */
+  public StringProperty language() {
+    return language;
   }
 
   /** Whether the person was asked before. */
@@ -62,13 +71,22 @@ public final class KeptLook {
     asked = true;
   }
 
+  /** What is done where a choice changes that is kept as it is made. */
+  public void whenChanged(Runnable then) {
+    for (ObservableValue<?> each :
+        List.of(look.theme(), look.textPct(), look.lessMotion(), language)) {
+      each.addListener((property, was, now) -> then.run());
+    }
+  }
+
   /** The choices as they are now. */
   public WindowChoices choices() {
     return new WindowChoices(
         look.textPct().get(),
         look.theme().get().name().toLowerCase(Locale.ROOT),
         look.lessMotion().get(),
-        who.get());
+        who.get(),
+        language.get());
   }
 
   public Path folder() {

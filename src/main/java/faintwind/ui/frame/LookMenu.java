@@ -18,13 +18,15 @@ public final class LookMenu {
 
   private final Messages words;
   private final Look look;
+  private final LanguageMenu language;
   private final Hyperlink lookLink;
   private final Hyperlink textLink;
   private final Hyperlink helpLink;
 
-  public LookMenu(Messages words, Look look, Runnable help) {
-    this.words = words;
-    this.look = look;
+  public LookMenu(Desk desk, KeptLook kept, Runnable help) {
+    words = desk.words();
+    look = desk.look();
+    language = new LanguageMenu(desk, kept);
     lookLink = link("look", "window.look");
     lookLink.setOnAction(event -> themes().show(lookLink, Side.BOTTOM, 0, 0));
     textLink = link("text-size", "window.text-size");
@@ -74,7 +76,7 @@ public final class LookMenu {
     MenuItem projector = new MenuItem(words.text("window.projector"));
     projector.setId("projector");
     projector.setOnAction(event -> look.projector().set(!look.projector().get()));
-    menu.getItems().addAll(motion, projector);
+    menu.getItems().addAll(motion, projector, language.menu(lookLink));
     return menu;
   }
 

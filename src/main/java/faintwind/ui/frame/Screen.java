@@ -1,6 +1,5 @@
 package faintwind.ui.frame;
 
-import faintwind.ui.part.Act;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Running;
 import java.util.List;
@@ -51,6 +50,11 @@ public interface Screen {
     return Optional.empty();
   }
 
+  /** Whether it is read from its top, although something further down has the focus. */
+  default boolean isReadFirst() {
+    return false;
+  }
+
   /** What gets the focus when the node that had it is gone: the next thing that is not filled. */
   default Optional<Node> nextFocus() {
     return Focus.nextEmpty(sheet());
@@ -70,14 +74,6 @@ public interface Screen {
   default Optional<Unsaved> unsaved() {
     return Optional.empty();
   }
-
-  /**
-   * Something chosen that is not on disk.
-   *
-   * @param question asks what should become of it
-   * @param keep keeps it
-   */
-  record Unsaved(String question, Act keep) {}
 
   /** Alt+Up. */
   default void previousStep() {}

@@ -33,6 +33,7 @@ final class HomeMargin {
             Words.label(words.text("window.home.how"), "tell", "semibold"),
             Words.label(words.text("window.home.how-text"), "soft"));
     PictureView.of("principle.svg", words.text("window.home.principle-shows"))
+        .map(picture -> picture.in(words))
         .ifPresent(principle.getChildren()::add);
     principle
         .getChildren()
@@ -43,6 +44,11 @@ final class HomeMargin {
     demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
+    if (model.hasClass()) {
+      buttons
+          .getChildren()
+          .add(Words.button("open-class", words.text("class.place"), model::openClass));
+    }
     // beside the made-up instruments nothing of one's own is begun
     if (!model.isDemo()) {
       buttons.getChildren().addAll(begin, rehearse, demo);

@@ -1,5 +1,7 @@
 package faintwind.ui.home;
 
+import faintwind.job.bench.Archive;
+import faintwind.job.lesson.LookAtClass;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -11,10 +13,14 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleStringProperty;
@@ -24,6 +30,7 @@ import javafx.beans.property.StringProperty;
 public final class HomeModel {
   private final Messages words;
   private final Background background;
+  private final Clock clock;
   private final Workspace workspace;
   private final HomeWords homeWords;
   private final TodayModel today;
@@ -34,6 +41,11 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<Mode> mode = new ReadOnlyObjectWrapper<>(Mode.READING);
   private final ReadOnlyObjectWrapper<Next> next;
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
+  private final Set<Path> picked = new LinkedHashSet<>();
+  private final ReadOnlyObjectWrapper<String> remark = new ReadOnlyObjectWrapper<>("");
+  private Consumer<Path> letGo = path -> {};
+  private Runnable toClass = () -> {};
+  private HomeFilter filter = HomeFilter.ALL;
   private boolean byName;
   private Optional<Path> selected = Optional.empty();
 
@@ -57,6 +69,7 @@ public final class HomeModel {
   public HomeModel(Desk desk, Workspace workspace, StringProperty who, Consumer<Standpoint> open) {
     words = desk.words();
     background = desk.background();
+    clock = desk.clock();
     this.workspace = workspace;
     this.who = who;
     this.open = open;
@@ -133,13 +146,86 @@ public final class HomeModel {
     return byName;
   }
 
+  /** Shows only some of them. */
+  void filter(HomeFilter now) {
+    filter = now;
+    picked.clear();
+    sort();
+    showNext();
+  }
+
   private void sort() {
     Comparator<HomeView.Line> order =
-        byName
-            ? Comparator.comparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER)
-            : Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
-                .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
-    view.set(homeWords.view(found, order));
+        byName ? Comparator.comparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER) : need();
+    view.set(homeWords.view(found, order, filter));
+  }
+
+  private static Comparator<HomeView.Line> need() {
+    return Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
+        .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
+  }
+
+  /** Ticks an instrument or takes the tick away. */
+  void pick(Path folder, boolean is) {
+    if (is) {
+      picked.add(folder);
+    } else {
+      picked.remove(folder);
+    }
+  }
+
+  boolean isPicked(Path folder) {
+    return picked.contains(folder);
+  }
+
+  /** The instruments that are ticked. */
+  List<Path> picked() {
+    return List.copyOf(picked);
+  }
+
+  /** What became of those that were ticked. */
+  ReadOnlyObjectProperty<String> remark() {
+    return remark.getReadOnlyProperty();
+  }
+
+  /** Whether those that were taken off the bench are shown. */
+  boolean showsArchive() {
+    return filter == HomeFilter.ARCHIVED;
+  }
+
+  /** Closes an instrument that is open, before something is entered in it from here. */
+  public void whenEntering(Consumer<Path> close) {
+    letGo = close;
+  }
+
+  /** Shows the class, where the folder is that of one. */
+  public void whenClass(Runnable show) {
+    toClass = show;
+  }
+
+  /** Whether the folder is that of a class. */
+  boolean hasClass() {
+    return LookAtClass.is(workspace.folder());
+  }
+
+  void openClass() {
+    toClass.run();
+  }
+
+  /** Takes what is ticked off the bench, or brings it back where the archive is shown. */
+  void archive() {
+    List<Path> these = picked();
+    boolean back = showsArchive();
+    these.forEach(letGo);
+    Archive archive = new Archive(words, clock, who.get().trim());
+    background.entry(
+        watch -> back ? archive.bringBack(these) : archive.putAway(these),
+        problems -> {
+          remark.set(problems.stream().map(words::line).collect(Collectors.joining("\n")));
+          picked.clear();
+          read();
+        },
+        this::unreadable);
   }
 
   /** What fits into the time there is. */
@@ -148,9 +234,13 @@ public final class HomeModel {
   }
 
   private List<Standpoint> byNeed() {
-    List<Path> order = view.get().lines().stream().map(HomeView.Line::folder).toList();
+    List<Path> order =
+        homeWords.view(found, need(), HomeFilter.ALL).lines().stream()
+            .map(HomeView.Line::folder)
+            .toList();
     return found.instruments().stream()
         .map(Workspace.Listed::standpoint)
+        .filter(standpoint -> !standpoint.view().state().retired())
         .sorted(Comparator.comparing(standpoint -> order.indexOf(standpoint.view().path())))
         .toList();
   }
@@ -285,6 +375,10 @@ public final class HomeModel {
                         "open-first",
                         words.text("window.home.open", line.name()),
                         () -> open(line.folder()))))
-        .orElseGet(() -> Next.say(Mark.BLOCKED, words.text("window.home.all-broken")));
+        .orElseGet(
+            () ->
+                found.instruments().isEmpty()
+                    ? Next.say(Mark.BLOCKED, words.text("window.home.all-broken"))
+                    : Next.say(Mark.DONE, words.text("window.home.none-shown")));
   }
 }

@@ -6,7 +6,9 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PairDrawing;
 import faintwind.ui.part.Words;
+import javafx.event.Event;
 import javafx.scene.AccessibleRole;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
@@ -16,6 +18,7 @@ import javafx.scene.layout.VBox;
 
 /** One instrument in the list: name, eight lengths from parts to use, what is next. */
 final class HomeRow extends FoldingRow {
+  private final CheckBox tick = new CheckBox();
 
   HomeRow(HomeView.Line line, Messages words, Runnable open) {
     super("row home-row");
@@ -26,6 +29,14 @@ final class HomeRow extends FoldingRow {
             "home-name",
             Words.label(line.name(), "tell", "semibold"),
             Words.label(line.what(), "fine", "soft"));
+    line.board()
+        .range()
+        .ifPresent(
+            range ->
+                name.getChildren()
+                    .addAll(
+                        Words.label(line.board().calibration(), "fine", "soft"),
+                        new SpeedBand(range)));
     HBox lengths = Boxes.row("lengths");
     for (HomeView.Length length : line.lengths()) {
       String said = length.stage() + ": " + words.text(length.mark().key());
@@ -42,17 +53,13 @@ final class HomeRow extends FoldingRow {
             Words.label(line.next().sentence(), "semibold"),
             Words.label(line.next().detail(), "fine", "soft"));
     HBox.setHgrow(next, Priority.ALWAYS);
-    getChildren().addAll(pair, name, path, next);
+    tick.setId("tick-" + line.folder().getFileName());
+    tick.setAccessibleText(words.text("window.home.tick", line.name()));
+    tick.setOnMouseClicked(Event::consume); // a click on it does not open the row
+    getChildren().addAll(tick, pair, name, path, next);
     setFocusTraversable(true);
     setAccessibleRole(AccessibleRole.BUTTON);
-    setAccessibleText(
-        String.join(
-            ", ",
-            line.name(),
-            line.what(),
-            line.state().word(),
-            line.state().note(),
-            line.next().sentence()));
+    setAccessibleText(line.said());
     setOnMouseClicked(
         event -> {
           requestFocus();
@@ -67,5 +74,10 @@ final class HomeRow extends FoldingRow {
             open.run();
           }
         });
+  }
+
+  /** Whether it is one of those that something is done with. */
+  CheckBox tick() {
+    return tick;
   }
 }

@@ -5,6 +5,7 @@ import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
+import faintwind.ui.part.Fields;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
 import java.util.List;
@@ -15,6 +16,7 @@ import javafx.beans.property.StringProperty;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -37,6 +39,9 @@ public final class HomeScreen extends DataScreen {
   @FXML private Label orderSaid;
   @FXML private Hyperlink order;
   @FXML private TextField find;
+  @FXML private ComboBox<HomeFilter> filter;
+  @FXML private Button archive;
+  @FXML private Label remark;
   @FXML private Hyperlink more;
   @FXML private VBox rows;
   @FXML private VBox broken;
@@ -50,6 +55,7 @@ public final class HomeScreen extends DataScreen {
     order.setOnAction(event -> model.toggleOrder());
     find.textProperty().addListener((text, was, now) -> showRows(model.view().get()));
     more.setOnAction(event -> showMore());
+    fillBoard();
     fillFirst();
     fillNaming();
     withMargin(margin.node());
@@ -76,11 +82,32 @@ public final class HomeScreen extends DataScreen {
     }
   }
 
+  /** What is shown of the bench, and what is done with the rows that are ticked. */
+  private void fillBoard() {
+    filter.getItems().setAll(HomeFilter.values());
+    filter.setConverter(Fields.shown(f -> text(f.key())));
+    filter.setValue(HomeFilter.ALL);
+    filter.valueProperty().addListener((property, was, now) -> model.filter(now));
+    archive.setOnAction(event -> model.archive());
+    remark.textProperty().bind(model.remark());
+    model.remark().addListener((property, was, now) -> Boxes.present(remark, !now.isEmpty()));
+    Boxes.present(remark, false);
+    showPicked();
+  }
+
+  private void showPicked() {
+    int picked = model.picked().size();
+    Boxes.present(archive, picked > 0);
+    String key = model.showsArchive() ? "window.home.bring-back" : "window.home.archive";
+    archive.setText(text(key, picked));
+  }
+
   private void showRows(HomeView view) {
+    showPicked();
     String wanted = find.getText().strip().toLowerCase(Locale.ROOT);
     List<HomeView.Line> found =
         view.lines().stream()
-            .filter(line -> line.name().toLowerCase(Locale.ROOT).contains(wanted))
+            .filter(line -> line.said().toLowerCase(Locale.ROOT).contains(wanted))
             .toList();
     rows.getChildren().setAll(found.stream().limit(most).map(this::row).toList());
     heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
@@ -92,6 +119,14 @@ public final class HomeScreen extends DataScreen {
 
   private HomeRow row(HomeView.Line line) {
     HomeRow row = new HomeRow(line, desk().words(), () -> model.open(line.folder()));
+    row.tick()
+        .selectedProperty()
+        .addListener(
+            (property, was, now) -> {
+              model.pick(line.folder(), now);
+              showPicked();
+            });
+    row.tick().setSelected(model.isPicked(line.folder()));
     row.focusedProperty()
         .addListener(
             (property, was, now) -> {
@@ -127,6 +162,7 @@ public final class HomeScreen extends DataScreen {
 
   private void fillFirst() {
     PictureView.of("principle-wide.svg", text("window.home.principle-shows"))
+        .map(picture -> picture.in(desk().words()))
         .ifPresent(
             picture -> {
               picture.getStyleClass().add("principle-large");

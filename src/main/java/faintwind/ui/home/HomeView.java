@@ -1,8 +1,10 @@
 package faintwind.ui.home;
 
+import faintwind.job.bench.BenchRow;
 import faintwind.ui.part.Mark;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The instruments of a folder at one moment, in words.
@@ -30,7 +32,7 @@ public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<
    * @param lengths one a stage
    * @param state mark and words under the lengths
    * @param next what is next, and a small second line
-   * @param madeUp whether its data are made up
+   * @param board what the board says of its calibration
    */
   public record Line(
       Path folder,
@@ -39,10 +41,27 @@ public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<
       List<Length> lengths,
       State state,
       Said next,
-      boolean madeUp) {
+      Board board) {
     public Line {
       lengths = List.copyOf(lengths);
     }
+
+    /** Everything the row says, for a screen reader and for whoever looks for a word. */
+    String said() {
+      return String.join(
+          ", ", name, what, board.calibration(), state.word(), state.note(), next.sentence());
+    }
+  }
+
+  /**
+   * What counts on the bench.
+   *
+   * @param calibration its speeds and uncertainty in words; empty where none counts
+   * @param range the same for a band; empty where none counts
+   * @param archived whether it was taken off the bench
+   */
+  public record Board(String calibration, Optional<BenchRow.Range> range, boolean archived) {
+    static final Board NOTHING = new Board("", Optional.empty(), false);
   }
 
   /** A stage's mark with its name. */

@@ -7,9 +7,14 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
 import faintwind.message.DateText;
+import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
+import faintwind.record.Event.Retired;
 import faintwind.record.InstrumentState;
+import faintwind.record.Standing;
+import faintwind.ui.home.HomeView.Board;
 import faintwind.ui.home.HomeView.Clock;
 import faintwind.ui.home.HomeView.Length;
 import faintwind.ui.home.HomeView.Line;
@@ -31,6 +36,8 @@ import java.util.stream.Stream;
 
 /** Puts the instruments of a folder into the words of a {@link HomeView}. */
 final class HomeWords {
+  private static final int MOST_LETTERS = 90;
+
   private static final Set<Mark> NEEDS_HANDS = Set.of(Mark.BLOCKED, Mark.ATTENTION);
 
   private final Messages words;
@@ -41,8 +48,9 @@ final class HomeWords {
     clocks = new ClockWords(words);
   }
 
-  HomeView view(Workspace.Found found, Comparator<Line> order) {
-    List<Line> lines = found.instruments().stream().map(this::line).sorted(order).toList();
+  HomeView view(Workspace.Found found, Comparator<Line> order, HomeFilter filter) {
+    List<Line> all = found.instruments().stream().map(this::line).sorted(order).toList();
+    List<Line> lines = all.stream().filter(line -> !line.board().archived()).toList();
     List<Clock> running =
         found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
     long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
@@ -51,7 +59,10 @@ final class HomeWords {
             .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
             .toList();
     return new HomeView(
-        words.text("window.home.title", lines.size(), needing), lines, running, broken);
+        words.text("window.home.title", lines.size(), needing),
+        all.stream().filter(filter::shows).toList(),
+        running,
+        broken);
   }
 
   /** Folders that were not looked into yet: each can be opened, and no more is known. */
@@ -62,7 +73,8 @@ final class HomeWords {
             .map(
                 folder -> {
                   String name = String.valueOf(folder.getFileName());
-                  return new Line(folder, name, "", List.of(), unread, new Said("", ""), false);
+                  return new Line(
+                      folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
                 })
             .toList();
     String title = words.text("window.home.reading-many", lines.size());
@@ -91,7 +103,23 @@ final class HomeWords {
         state.rehearsal()
             ? new Said(words.text("turntable.live.rehearse-title"), "")
             : next(standpoint, pressing),
-        state.madeUp());
+        board(listed));
+  }
+
+  private Board board(Workspace.Listed listed) {
+    String calibration =
+        listed
+            .range()
+            .map(
+                r ->
+                    words.text(
+                        "window.home.calibration",
+                        Numerals.digits(r.lowest_m_s(), 2),
+                        Numerals.digits(r.highest_m_s(), 2),
+                        Numerals.digits(100 * r.u95Share(), 2)))
+            .orElse("");
+    boolean archived = listed.standpoint().view().state().retired();
+    return new Board(calibration, listed.range(), archived);
   }
 
   /** A folder for rehearsals has no instrument whose steps could wait. */
@@ -100,6 +128,11 @@ final class HomeWords {
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
+    Optional<Standing<Retired>> retired = standpoint.view().state().last(Retired.class);
+    if (retired.isPresent()) {
+      String why = retired.get().event().why();
+      return new State(Mark.DONE, words.text("window.home.archived"), why);
+    }
     if (!standpoint.view().writable()) {
       return new State(
           Mark.BLOCKED,
@@ -186,13 +219,8 @@ final class HomeWords {
         .filter(reason -> !reason.id().equals("gate.not-finished"))
         .filter(reason -> !Pressing.stopsItself(step) || Pressing.isStop(reason))
         .findFirst()
-        .map(reason -> shortened(capitalised(words.sentence(reason))))
+        .map(reason -> FirstSentences.of(capitalised(words.sentence(reason)), MOST_LETTERS))
         .orElse("");
-  }
-
-  private static String shortened(String text) {
-    int most = 90;
-    return text.length() <= most ? text : text.substring(0, text.lastIndexOf(' ', most)) + " …";
   }
 
   private List<Clock> clocksOf(Standpoint standpoint) {

@@ -9,10 +9,14 @@ import java.util.Optional;
 public final class CautionWords {
   private CautionWords() {}
 
-  /** Who read a caution, and when; empty where nobody has. */
+  /**
+   * Who read a caution, and when; empty where the person at the window has not: each answers its
+   * question once.
+   */
   public static Optional<String> readBy(Desk desk, OpenInstrument instrument, String caution) {
     return instrument.state().standing(CautionAcknowledged.class).stream()
         .filter(line -> line.event().caution().equals(caution))
+        .filter(line -> line.who().equals(instrument.signed().strip()))
         .findFirst()
         .map(
             line ->

@@ -163,6 +163,15 @@ public final class OpenInstrument {
     }
   }
 
+  /** Does something once no entry waits to be written, or none can be. */
+  public void whenWritten(Runnable then) {
+    if (unwritten.isEmpty() || stranded.get()) {
+      then.run();
+    } else {
+      background.entry(watch -> true, done -> whenWritten(then), world -> then.run());
+    }
+  }
+
   /** Whether entries wait because the folder cannot be written to. */
   public ReadOnlyBooleanProperty stranded() {
     return stranded.getReadOnlyProperty();
@@ -293,7 +302,7 @@ public final class OpenInstrument {
   }
 
   /** Who rehearses need not be named. */
-  private String signed() {
+  String signed() {
     return rehearsal() && who.get().isBlank() ? words.text("window.rehearsal") : who.get();
   }
 

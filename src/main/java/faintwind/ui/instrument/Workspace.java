@@ -2,6 +2,8 @@ package faintwind.ui.instrument;
 
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.bench.BenchFolder;
+import faintwind.job.bench.BenchRow;
+import faintwind.job.bench.ReadBench;
 import faintwind.job.demo.CopyDemo;
 import faintwind.job.demo.Demo;
 import faintwind.job.design.KeptDesigns;
@@ -23,6 +25,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -36,7 +39,7 @@ public final class Workspace {
   private final Path folder;
   private final Clock clock;
   private final boolean demo;
-  private final KeptGuides guides = new KeptGuides();
+  private final KeptGuides guides;
   private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
@@ -59,8 +62,9 @@ public final class Workspace {
   /** A folder that was looked at. */
   public sealed interface Looked permits Listed, Broken {}
 
-  /** An instrument with its design in a few words, where it has one. */
-  public record Listed(Standpoint standpoint, Optional<String> what) implements Looked {}
+  /** An instrument, its design in a few words, and the speeds of the calibration that counts. */
+  public record Listed(Standpoint standpoint, Optional<String> what, Optional<BenchRow.Range> range)
+      implements Looked {}
 
   /** A folder that cannot be opened at all. */
   public record Broken(Path folder, List<Problem> problems) implements Looked {
@@ -69,11 +73,17 @@ public final class Workspace {
     }
   }
 
-  public Workspace(Path folder, Clock clock) {
-    this(folder, clock, false);
+  /**
+   * A folder.
+   *
+   * @param language of the checklists
+   */
+  public Workspace(Path folder, Clock clock, Locale language) {
+    this(folder, clock, new KeptGuides(language), false);
   }
 
-  private Workspace(Path folder, Clock clock, boolean demo) {
+  private Workspace(Path folder, Clock clock, KeptGuides guides, boolean demo) {
+    this.guides = guides;
     this.folder = folder;
     this.clock = clock;
     this.demo = demo;
@@ -85,7 +95,7 @@ public final class Workspace {
    * @param name of that folder, in the person's language
    */
   public Workspace demo(String name) {
-    return new Workspace(folder.resolve(name), clock, true);
+    return new Workspace(folder.resolve(name), clock, guides, true);
   }
 
   /** Whether it holds the made-up demonstration. */
@@ -157,7 +167,9 @@ public final class Workspace {
   private Looked look(Path path) throws IOException {
     try {
       Standpoint standpoint = standpoint(path);
-      return new Listed(standpoint, describe(standpoint));
+      Optional<BenchRow.Range> range =
+          ReadBench.inForce(standpoint.view(), standpoint.situation()).flatMap(f -> f.range());
+      return new Listed(standpoint, describe(standpoint), range);
     } catch (BrokenFolderException e) {
       return new Broken(path, e.problems());
     }

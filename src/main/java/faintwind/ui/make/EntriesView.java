@@ -6,6 +6,7 @@ import faintwind.message.Numerals;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleStringProperty;
@@ -24,6 +25,7 @@ final class EntriesView extends VBox {
   private final EntriesModel entries;
   private final StepModel model;
   private final Messages words;
+  private final List<Runnable> keeping = new ArrayList<>();
   private final VBox kept = Boxes.column("aside-part");
   private final VBox hours = Boxes.column("aside-part");
   private final VBox photo = Boxes.column("aside-part");
@@ -62,6 +64,11 @@ final class EntriesView extends VBox {
     Boxes.present(photo, model.isMissing("gate.photo") && !photo.getChildren().isEmpty());
   }
 
+  /** Keeps what is still typed: the step is left. */
+  void leave() {
+    keeping.forEach(Runnable::run);
+  }
+
   /** Whether there is anything to enter. */
   boolean asks() {
     return getChildren().stream().anyMatch(Node::isManaged);
@@ -76,6 +83,7 @@ final class EntriesView extends VBox {
           text.set("");
         };
     field.setOnAction(event -> keep.run());
+    keeping.add(keep);
     Label name = Words.label(label, "semibold");
     name.setLabelFor(field);
     getChildren()
@@ -123,6 +131,12 @@ final class EntriesView extends VBox {
             typed.subList(0, 3).forEach(text -> text.set(""));
           }
         };
+    keeping.add(
+        () -> {
+          if (typed.stream().limit(3).anyMatch(text -> !text.get().isBlank())) {
+            keep.run();
+          }
+        });
     getChildren()
         .addAll(
             Words.label(label, "semibold"),

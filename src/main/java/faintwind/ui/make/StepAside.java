@@ -18,6 +18,7 @@ import faintwind.ui.part.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.Node;
@@ -39,12 +40,13 @@ final class StepAside {
   private final Acts acts;
   private final VBox column = Boxes.column("aside");
   private Optional<Picture> shownPicture = Optional.empty();
+  private Map<String, Double> shownNumbers = Map.of();
   private Optional<Node> drawing = Optional.empty();
   private Optional<Probes> shownProbes = Optional.empty();
   private Optional<PictureView> tips = Optional.empty();
   private Optional<StepView.Aside> shown = Optional.empty();
-  private Optional<StepCard> shownCard = Optional.empty();
-  private Optional<CardView> card = Optional.empty();
+  private List<StepCard> shownCards = List.of();
+  private List<CardView> cards = List.of();
 
   /**
    * What the margin's buttons do.
@@ -83,20 +85,23 @@ final class StepAside {
                     .flatMap(
                         p ->
                             PictureView.ofTips(
-                                p.scene(), p.one(), p.other(), line.unit(), p.shows())));
+                                p.scene(), p.one(), p.other(), line.unit(), p.shows()))
+                    .map(view -> view.in(words)));
     tips.ifPresent(view -> view.setId("tips-picture"));
     shown.ifPresent(this::show);
   }
 
   void show(StepView.Aside aside) {
     shown = Optional.of(aside);
-    if (!aside.picture().equals(shownPicture)) {
+    Map<String, Double> numbers = instrument.now().get().situation().sheetValues();
+    if (!aside.picture().equals(shownPicture) || !numbers.equals(shownNumbers)) {
       shownPicture = aside.picture();
+      shownNumbers = numbers;
       drawing = aside.picture().flatMap(this::picture);
     }
-    if (!aside.card().equals(shownCard)) {
-      shownCard = aside.card();
-      card = aside.card().map(c -> new CardView(c, desk));
+    if (!aside.cards().equals(shownCards)) {
+      shownCards = aside.cards();
+      cards = aside.cards().stream().map(card -> new CardView(card, desk)).toList();
     }
     column.getChildren().clear();
     if (tips.isPresent()) {
@@ -106,7 +111,7 @@ final class StepAside {
     }
     aside.meter().ifPresent(face -> add(new MeterCard(face, words, acts.chooseMeter())));
     aside.clock().ifPresent(face -> add(new ClockView("step-clock", face)));
-    card.ifPresent(this::add);
+    cards.forEach(this::add);
     trends(aside.trends());
     if (!aside.reasons().why().isEmpty()) {
       add(titled("window.step.why", Words.label(aside.reasons().why())));
@@ -136,13 +141,17 @@ final class StepAside {
       Path file = folder.resolve("checklist").resolve("pictures").resolve(wanted.file());
       Optional<PictureView> drawn = PictureView.ofFile(file, wanted.shows());
       if (drawn.isPresent()) {
-        return drawn.map(view -> view);
+        return drawn.map(this::filled);
       }
       if (wanted.file().endsWith(".png") && Files.isRegularFile(file)) {
         return Optional.of(photo(file, wanted.shows(), OWN_PICTURE_PX));
       }
     }
-    return PictureView.of(wanted.file(), wanted.shows()).map(view -> view);
+    return PictureView.of(wanted.file(), wanted.shows()).map(view -> filled(view.in(words)));
+  }
+
+  private Node filled(PictureView view) {
+    return view.filled(text -> instrument.now().get().situation().fill(text, words));
   }
 
   private static ImageView photo(Path file, String shows, double width_px) {

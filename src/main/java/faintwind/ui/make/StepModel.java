@@ -1,6 +1,7 @@
 package faintwind.ui.make;
 
 import faintwind.guide.Gate;
+import faintwind.guide.Pressing;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.StepState;
 import faintwind.guide.Waivers;
@@ -24,6 +25,7 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -131,7 +133,9 @@ public final class StepModel implements StepNext.Acts {
 
   @Override
   public Optional<StepProgress> following() {
-    return workable()
+    return after().stream()
+        .filter(s -> WORKABLE.contains(s.state()) || Pressing.stopsItself(s))
+        .findFirst()
         .or(() -> after().stream().filter(s -> !s.state().settled()).findFirst())
         .or(() -> now().progress().next().filter(s -> !s.step().equals(step)));
   }
@@ -205,6 +209,12 @@ public final class StepModel implements StepNext.Acts {
   @Override
   public void startClock() {
     entries.startClock(step);
+  }
+
+  /** Whether no number is too large to be good in a reading of the step. */
+  boolean isOpenAbove(String reading) {
+    Map<String, Double> values = now().situation().values(instrument.checklist());
+    return step.reading(reading).filter(r -> r.isOpenAbove(values)).isPresent();
   }
 
   /** What may be written down beside the readings. */

@@ -30,6 +30,9 @@ final class StepNext {
           "-formula", Place.FORMULA,
           "-use", Place.FIELD);
 
+  /** A first sentence as short as "Below 1 MΩ." says what is wrong, and not what to do. */
+  private static final int LEAST_SAID = 24;
+
   /** What can be done from the Next line of a step. */
   interface Acts {
     /** Shows another step. */
@@ -115,7 +118,7 @@ final class StepNext {
         .or(() -> waitsForReading(view))
         .or(() -> trouble(view))
         .or(() -> firstMissing(where, step))
-        .orElseGet(() -> finished(step, where, now));
+        .orElseGet(() -> finished(step, where, now, view));
   }
 
   /** Steps, gates, cautions and questions, which all come before the readings. */
@@ -172,7 +175,7 @@ final class StepNext {
         .map(
             t -> {
               // One sentence to act on; what comes after it stands small below.
-              int end = t.todo().indexOf(". ");
+              int end = t.todo().indexOf(". ", LEAST_SAID);
               String first = end < 0 ? t.todo() : t.todo().substring(0, end + 1);
               String rest = end < 0 ? t.locked() : t.todo().substring(end + 2);
               return Next.say(t.mark(), first, measureAgain(t)).withDetail(rest);
@@ -244,22 +247,27 @@ final class StepNext {
     return step.asks().clock().map(Step.ClockSpec::label).orElse("");
   }
 
-  private Next finished(Step step, StepProgress where, Standpoint now) {
+  private Next finished(Step step, StepProgress where, Standpoint now, StepView view) {
     boolean isFinished = now.situation().state().finished(step.id()).isPresent();
     if (isFinished && where.doubts().isEmpty()) {
       return goOn(StepMarks.of(where), words.text("window.next.done"));
     }
     String sentence =
-        isFinished
-            ? words.text("window.next.finish-again")
-            : words.text(
-                step.asks().readings().isEmpty()
-                    ? "window.next.finish-plain"
-                    : "window.next.finish");
+        isFinished ? words.text("window.next.finish-again") : words.text(closing(view.readings()));
     return Next.say(
         isFinished ? Mark.ATTENTION : Mark.DOING,
         sentence,
         act("finish-step", "window.next.finish-step", model::finish));
+  }
+
+  /** Good is said only where everything was judged, and is. */
+  private static String closing(List<ReadingLine> readings) {
+    if (readings.isEmpty()) {
+      return "window.next.finish-plain";
+    }
+    return readings.stream().allMatch(line -> line.answer().mark() == Mark.DONE)
+        ? "window.next.finish"
+        : "window.next.finish-waived";
   }
 
   private Next goOn(Mark mark, String sentence) {
@@ -272,7 +280,7 @@ final class StepNext {
                         sentence,
                         act("go-on", "window.next.go-on", () -> model.open(s.step().id())))
                     .withDetail(words.text("window.next.follows", s.step().title())))
-        .orElseGet(() -> Next.say(mark, words.text("window.next.all-done")));
+        .orElseGet(() -> Next.say(mark, words.text("window.next.all-done"), toPlace(Place.FIELD)));
   }
 
   private Act act(String id, String key, Runnable run) {

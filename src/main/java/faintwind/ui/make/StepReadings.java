@@ -29,7 +29,10 @@ final class StepReadings {
   /** A box for a reading, with the entry that counts in it. */
   NumberModel add(StepView.ReadingLine line) {
     NumberModel number = new NumberModel(line.unit(), words);
-    number.set(line.answer().typed());
+    if (model.isOpenAbove(line.id())) {
+      number.askingForTheUnit();
+    }
+    number.setKept(line.answer().typed());
     numbers.put(line.id(), number);
     number.judged().addListener((property, was, now) -> judged(line.id(), now));
     return number;
@@ -45,7 +48,7 @@ final class StepReadings {
   void show(StepView.ReadingLine line) {
     NumberModel number = Objects.requireNonNull(numbers.get(line.id()));
     if (number.typed().get().isEmpty() && line.answer().isGiven()) {
-      number.set(line.answer().typed());
+      number.setKept(line.answer().typed());
     }
   }
 

@@ -4,6 +4,7 @@ import faintwind.job.record.PrintSteps.Extent;
 import faintwind.job.record.PrintSteps.Wanted;
 import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.OpenInstrument;
@@ -163,6 +164,7 @@ public final class StepScreen implements Screen {
 
   @Override
   public void left() {
+    leaveEntries();
     model.left();
   }
 
@@ -175,6 +177,7 @@ public final class StepScreen implements Screen {
     showGate(view);
     showCautions(view);
     boolean covered = view.instruction().covered();
+    boolean opened = !moved && shownCovered && !covered;
     if (moved || covered != shownCovered) {
       shownCovered = covered;
       aside.showProbes(
@@ -193,10 +196,23 @@ public final class StepScreen implements Screen {
       present(part, !part.getChildren().isEmpty());
     }
     aside.show(view.aside());
-    if (moved) {
+    if (moved || opened) {
       // After the layout, when the new rows are in the scene.
-      Platform.runLater(() -> firstFocus().ifPresent(Node::requestFocus));
+      Platform.runLater(() -> begin(opened ? instruction : sheet));
     }
+  }
+
+  /** The focus goes to what is to be typed; one begins to read at the top. */
+  private void begin(Node top) {
+    firstFocus().ifPresent(Node::requestFocus);
+    if (isReadFirst()) {
+      Focus.toTop(top);
+    }
+  }
+
+  @Override
+  public boolean isReadFirst() {
+    return !shownCovered;
   }
 
   /** They stay while nothing about them changes: one of them has the focus. */
@@ -303,12 +319,18 @@ public final class StepScreen implements Screen {
   /** Made once for a step, so that what is typed stays. */
   private void showEntries(boolean moved, boolean covered) {
     if (moved) {
+      leaveEntries();
       entries.getChildren().setAll(new EntriesView(model.step(), model, desk.words()));
     } else {
       entries.getChildren().forEach(view -> ((EntriesView) view).refresh());
     }
     boolean asks = entries.getChildren().stream().anyMatch(view -> ((EntriesView) view).asks());
     present(entries, asks && !covered);
+  }
+
+  /** What is typed beside the readings goes to the journal, as a reading does. */
+  private void leaveEntries() {
+    entries.getChildren().forEach(view -> ((EntriesView) view).leave());
   }
 
   private void showBench() {

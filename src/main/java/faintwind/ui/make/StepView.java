@@ -169,7 +169,7 @@ public record StepView(
    * @param reasons why, and what good and bad look like
    * @param clock where one runs or ran
    * @param photos what photo is wanted and how many there are
-   * @param card worked out from the design
+   * @param cards what the stage takes, on its first page; what is worked out from the design
    * @param meter where the step is measured with one
    * @param trends of the readings that were taken often enough
    */
@@ -178,10 +178,11 @@ public record StepView(
       Reasons reasons,
       Optional<ClockView.Face> clock,
       Optional<Photos> photos,
-      Optional<StepCard> card,
+      List<StepCard> cards,
       Optional<MeterFace> meter,
       List<PlotFigure> trends) {
     public Aside {
+      cards = List.copyOf(cards);
       trends = List.copyOf(trends);
     }
   }

@@ -6,6 +6,7 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.ReadingTrend;
 import faintwind.guide.Situation;
+import faintwind.guide.StepState;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
@@ -19,6 +20,8 @@ import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.Waived;
 import faintwind.record.Standing;
+import faintwind.report.card.StageCard;
+import faintwind.report.card.StepCard;
 import faintwind.report.card.StepCards;
 import faintwind.report.figure.ControlChartPlots;
 import faintwind.report.paint.PlotFigure;
@@ -77,7 +80,7 @@ final class StepViews {
         instruction(step, situation, cover),
         step.asks().questions().stream().map(q -> asked(step, q, situation)).toList(),
         step.asks().readings().stream().map(r -> readings.of(step, r, situation, values)).toList(),
-        aside(step, situation, where),
+        aside(step, situation, progress),
         new Outcome(troubles.of(step, situation), missing(where, progress)));
   }
 
@@ -86,8 +89,11 @@ final class StepViews {
     if (!Gate.unread(step, situation).isEmpty()) {
       return Cover.CAUTIONS;
     }
-    boolean locked = where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
-    return locked ? Cover.GATE : Cover.NONE;
+    return isLocked(where) ? Cover.GATE : Cover.NONE;
+  }
+
+  private static boolean isLocked(StepProgress where) {
+    return where.reasons().stream().anyMatch(r -> r.id().startsWith("gate.closed."));
   }
 
   private Heading heading(Step step, Situation situation, StepProgress where) {
@@ -157,22 +163,45 @@ final class StepViews {
         chosen.flatMap(choice -> choice.stop(situation.values(checklist))).orElse(""));
   }
 
-  private Aside aside(Step step, Situation situation, StepProgress where) {
+  private Aside aside(Step step, Situation situation, Progress progress) {
     List<String> photos =
         situation.state().standing(PhotoAdded.class, step.id()).stream()
             .map(line -> line.event().file())
             .toList();
     return new Aside(
-        step.text().picture(),
+        // a drawing shows how, too
+        step.text().picture().filter(picture -> !isLocked(progress.step(step.id()).orElseThrow())),
         new StepView.Reasons(
             situation.fill(step.text().why(), words),
             situation.fill(step.text().good(), words),
             step.text().wrong().stream().map(line -> situation.fill(line, words)).toList()),
-        where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
+        progress
+            .step(step.id())
+            .flatMap(StepProgress::clock)
+            .flatMap(clock -> clocks.face(step, clock, situation)),
         Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
-        step.text().card().flatMap(card -> new StepCards(words).of(card, situation)),
+        cards(step, situation, progress),
         meters.of(step, situation),
         trends(step, situation));
+  }
+
+  private List<StepCard> cards(Step step, Situation situation, Progress progress) {
+    Optional<StepCard> atStart =
+        checklist
+            .stageOf(step.id())
+            .filter(stage -> stage.steps().get(0).equals(step))
+            .map(stage -> StageCard.of(stage, needed(stage, progress), situation, words));
+    Optional<StepCard> own =
+        step.text().card().flatMap(card -> new StepCards(words).of(card, situation));
+    return Stream.concat(atStart.stream(), own.stream()).toList();
+  }
+
+  private static List<Step> needed(Stage stage, Progress progress) {
+    return stage.steps().stream()
+        .filter(
+            step ->
+                progress.step(step.id()).filter(s -> s.state() != StepState.NOT_NEEDED).isPresent())
+        .toList();
   }
 
   private List<PlotFigure> trends(Step step, Situation situation) {

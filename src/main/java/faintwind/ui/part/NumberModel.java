@@ -20,6 +20,7 @@ import javafx.beans.property.StringProperty;
 public final class NumberModel {
   private static final String UNSURE_ID = "number.unsure";
 
+  private boolean asksForUnit;
   private final String unit;
   private final Messages words;
   private final StringProperty typed = new SimpleStringProperty("");
@@ -58,6 +59,12 @@ public final class NumberModel {
     this.words = words;
   }
 
+  /** Asks, where a bare number may be in another unit than the one it is wanted in. */
+  public NumberModel askingForTheUnit() {
+    asksForUnit = true;
+    return this;
+  }
+
   /** The text in the field; a person types into it. */
   public StringProperty typed() {
     return typed;
@@ -87,7 +94,7 @@ public final class NumberModel {
     if (text.equals(judged.get().typed())) {
       return;
     }
-    judged.set(text.isEmpty() ? Judged.NOTHING : read(text));
+    judged.set(text.isEmpty() ? Judged.NOTHING : read(text, asksForUnit));
   }
 
   /** Puts a text into the field and judges it. */
@@ -96,13 +103,29 @@ public final class NumberModel {
     judge();
   }
 
-  private Judged read(String text) {
+  /** Puts a text into the field that was entered before: nothing about it is asked again. */
+  public void setKept(String text) {
+    typed.set(text);
+    String trimmed = text.trim();
+    judged.set(trimmed.isEmpty() ? Judged.NOTHING : read(trimmed, false));
+  }
+
+  private Judged read(String text, boolean asks) {
     return NumberText.read(text, unit)
         .fold(
-            (amount, notes) ->
-                new Judged(
-                    text, AmountText.understood(amount, words), Optional.of(amount), List.of()),
+            (amount, notes) -> understood(text, amount, asks),
             problems -> new Judged(text, sentences(problems), Optional.empty(), choices(problems)));
+  }
+
+  private Judged understood(String text, Amount amount, boolean asks) {
+    List<String> either = asks ? NumberText.eitherUnit(text, amount) : List.of();
+    return either.isEmpty()
+        ? new Judged(text, AmountText.understood(amount, words), Optional.of(amount), List.of())
+        : new Judged(
+            text,
+            words.text("number.which-unit", either.get(0), either.get(1)),
+            Optional.empty(),
+            either);
   }
 
   private String sentences(List<Problem> problems) {

@@ -1,16 +1,20 @@
 package faintwind.ui.part;
 
+import faintwind.message.Messages;
+import faintwind.report.picture.PictureWords;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
@@ -36,6 +40,7 @@ import javax.xml.stream.XMLStreamReader;
 public final class PictureView extends Region {
   private final Group drawing = new Group();
   private final Map<String, Point2D> points = new HashMap<>();
+  private final List<Text> texts = new ArrayList<>();
   private double width = 1;
   private double height = 1;
 
@@ -86,6 +91,21 @@ public final class PictureView extends Region {
     return of("tips-" + scene + ".svg", shows)
         .filter(view -> view.points.keySet().containsAll(List.of(one, other)))
         .map(view -> view.withTips(one, other, unit));
+  }
+
+  /**
+   * The same with the builder's own numbers in its words.
+   *
+   * @param fill puts them in place of {@code {values}}
+   */
+  public PictureView filled(UnaryOperator<String> fill) {
+    texts.forEach(text -> text.setText(fill.apply(text.getText())));
+    return this;
+  }
+
+  /** The same with its words in a language. */
+  public PictureView in(Messages words) {
+    return filled(text -> PictureWords.of(words, text));
   }
 
   private PictureView withTips(String one, String other, String unit) {
@@ -180,13 +200,14 @@ public final class PictureView extends Region {
     return box;
   }
 
-  private static void text(XMLStreamReader xml, Deque<Group> open) throws XMLStreamException {
+  private void text(XMLStreamReader xml, Deque<Group> open) throws XMLStreamException {
     double x = number(xml, "x");
     double y = number(xml, "y");
     String anchor = Optional.ofNullable(xml.getAttributeValue(null, "text-anchor")).orElse("start");
     Text text = new Text(x, y, "");
     add(open, text, xml);
     text.setText(xml.getElementText());
+    texts.add(text);
     double share = anchor.equals("end") ? 1 : anchor.equals("middle") ? 0.5 : 0;
     // The width is known only with the font, which the style sheet gives.
     text.layoutBoundsProperty()

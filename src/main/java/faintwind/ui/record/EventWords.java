@@ -6,6 +6,7 @@ import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.message.AmountText;
+import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.AlterationAccepted;
@@ -107,9 +108,7 @@ final class EventWords {
   }
 
   private static String shortened(String text) {
-    return text.length() <= MOST_LETTERS
-        ? text
-        : text.substring(0, text.lastIndexOf(' ', MOST_LETTERS)) + " …";
+    return FirstSentences.of(text, MOST_LETTERS);
   }
 
   private String sayThing(Event event) {

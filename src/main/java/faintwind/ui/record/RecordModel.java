@@ -147,6 +147,7 @@ public final class RecordModel {
     next.set(
         answer.isOk()
             ? Next.say(Mark.DONE, words.text("window.record.log-written", target))
+                .withOther(writing())
             : Next.say(Mark.BLOCKED, words.text("window.record.log-refused"), writing())
                 .withDetail(words.sentence(answer.problems().get(0))));
   }

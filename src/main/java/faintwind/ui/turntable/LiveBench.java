@@ -57,7 +57,8 @@ final class LiveBench extends VBox {
             problems);
   }
 
-  private void begin() {
+  /** Listens to the source that is said, along the plan. */
+  void begin() {
     if (source.kind().get() == Kind.TYPED) {
       SourceText.read(source.text())
           .fold(

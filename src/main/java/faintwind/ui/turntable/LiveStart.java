@@ -236,7 +236,10 @@ public final class LiveStart {
       parts.getChildren().add(Words.label(desk.text("turntable.live.no-plan"), "tell"));
       return;
     }
-    parts.getChildren().add(new LiveBench(desk, instrument.folder(), tables, answers, kept.get()));
+    LiveBench bench = new LiveBench(desk, instrument.folder(), tables, answers, kept.get());
+    Act begin = new Act("live-begin-session", desk.text("turntable.live.begin"), bench::begin);
+    offer.accept(Next.say(Mark.READY, desk.text("turntable.live.next.begin"), begin));
+    parts.getChildren().add(bench);
     parts.getChildren().addAll(rehearsePlan(kept));
   }
 

@@ -192,9 +192,9 @@ public final class LiveTableModel {
     return preparation.plan();
   }
 
-  /** How many speeds are planned. */
-  int spins() {
-    return preparation.plan().spins().size();
+  /** What is turned, in a line. */
+  String planned() {
+    return new LiveTableWords(words, preparation.plan()).planned();
   }
 
   /** The session, to be drawn. */

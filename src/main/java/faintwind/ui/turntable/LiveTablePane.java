@@ -123,7 +123,7 @@ final class LiveTablePane {
 
   private void buildPath() {
     path.setId("live-path");
-    Label head = Words.label(desk.text("turntable.live.plan", model.spins()), "tell", "semibold");
+    Label head = Words.label(model.planned(), "tell", "semibold");
     path.getChildren().add(head);
     if (model.rehearsal()) {
       Label pencilled = Words.label(desk.text("turntable.live.rehearsal"), "fine", "pencil");

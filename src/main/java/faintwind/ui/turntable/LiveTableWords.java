@@ -35,6 +35,13 @@ final class LiveTableWords {
     this.plan = plan;
   }
 
+  /** What is turned, in a line. */
+  String planned() {
+    boolean separate = plan.form() == Plan.Form.SEPARATE;
+    String key = separate ? "turntable.live.plan-separate" : "turntable.live.plan";
+    return words.text(key, plan.spins().size());
+  }
+
   /** Beat and direction of a spin. */
   static String spin(Messages words, PlannedSpin spin) {
     return words.text(

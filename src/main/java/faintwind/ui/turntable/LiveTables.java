@@ -10,11 +10,14 @@ import faintwind.job.live.RehearsalPlan;
 import faintwind.job.turntable.JoinedTable;
 import faintwind.job.turntable.TurnBeat;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.listen.ListenModel;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -33,7 +36,7 @@ public final class LiveTables {
   private final Desk desk;
   private final Map<Path, LiveTableModel> running = new HashMap<>();
   private final Map<Path, Consumer<Path>> listening = new HashMap<>();
-
+  private final Map<Path, TypedRunsModel> typed = new HashMap<>();
   private final Map<Path, ListenModel> recordings = new HashMap<>();
 
   public LiveTables(Desk desk) {
@@ -43,6 +46,41 @@ public final class LiveTables {
   /** The session of an instrument, if one runs. */
   public Optional<LiveTableModel> of(Path instrument) {
     return Optional.ofNullable(running.get(instrument));
+  }
+
+  /** The runs that are typed for an instrument; they stay while other screens are looked at. */
+  public TypedRunsModel typed(Path instrument) {
+    return typed.computeIfAbsent(instrument, folder -> new TypedRunsModel(desk.words()));
+  }
+
+  /** The typed runs are with the instrument: the next session begins with empty rows. */
+  public void forgetTyped(Path instrument) {
+    typed.computeIfPresent(instrument, (folder, runs) -> runs.isUnsaved() ? runs : null);
+  }
+
+  /** What the end of the window would end or lose. */
+  public List<Unsaved> unsaved() {
+    List<Unsaved> all = new ArrayList<>();
+    running
+        .keySet()
+        .forEach(
+            folder ->
+                all.add(
+                    unsaved("turntable.unsaved-session", folder, "turntable.unsaved-session.end")));
+    typed.forEach(
+        (folder, runs) -> {
+          if (runs.isUnsaved()) {
+            all.add(unsaved("turntable.unsaved-typed", folder, "window.unsaved.drop"));
+          }
+        });
+    return all;
+  }
+
+  private Unsaved unsaved(String question, Path folder, String drop) {
+    return new Unsaved(
+        desk.text(question, String.valueOf(folder.getFileName())),
+        Optional.empty(),
+        desk.text(drop));
   }
 
   /** The plain recording of an instrument, begun or not. */

@@ -37,6 +37,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
       new ReadOnlyObjectWrapper<>(Optional.empty());
   private Optional<Next> offered = Optional.empty();
   private Optional<Next> planning = Optional.empty();
+  private Optional<Act> planner = Optional.empty();
   private Optional<Path> foreign = Optional.empty();
   private boolean cautionRead;
 
@@ -72,10 +73,16 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
    * @param take takes the table on to the formula
    */
   public TurntableModel(Messages words, Background background, Consumer<Path> take) {
+    this(words, background, take, new TypedRunsModel(words));
+  }
+
+  /** The same with runs that were typed before. */
+  public TurntableModel(
+      Messages words, Background background, Consumer<Path> take, TypedRunsModel typed) {
     super(words, View.NOTHING);
     this.background = background;
     this.take = take;
-    typed = new TypedRunsModel(words);
+    this.typed = typed;
     say();
   }
 
@@ -121,6 +128,12 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
   /** Says what to do while there are no runs, in place of bringing them in. */
   public void offer(Next now) {
     offered = Optional.of(now);
+    say();
+  }
+
+  /** Where there are no runs the session is planned first. */
+  void planWith(Act plan) {
+    planner = Optional.of(plan);
     say();
   }
 
@@ -209,6 +222,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
                 return new Written(table, ReadRuns.read(table));
               },
               written -> {
+                typed.markWritten();
                 show(written.table(), written.read());
                 ask(notes);
               },
@@ -305,7 +319,10 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
     } else if (now.runs().isEmpty() && offered.isPresent()) {
       say(offered.get());
     } else if (now.runs().isEmpty()) {
-      say(Next.say(Mark.READY, text("turntable.next.bring")));
+      say(
+          planner
+              .map(plan -> Next.say(Mark.READY, text("turntable.next.plan"), plan))
+              .orElseGet(() -> Next.say(Mark.READY, text("turntable.next.bring"))));
     } else {
       Act act =
           new Act(

@@ -59,6 +59,7 @@ public final class TurntablePlanModel {
   private final ReadOnlyObjectWrapper<View> view = new ReadOnlyObjectWrapper<>(View.NOTHING);
   private final ReadOnlyObjectWrapper<Next> next;
   private Optional<Act> guide = Optional.empty();
+  private Optional<PlannedSession> kept = Optional.empty();
 
   /** The numbers that are typed; the radii have boxes of their own. */
   static final List<PlanField> NUMBERS =
@@ -179,11 +180,18 @@ public final class TurntablePlanModel {
         new Act("turntable-plan-sheet", words.text("turntable.plan.sheet"), this::saveSheet);
     Act keep = new Act("turntable-plan-keep", words.text("turntable.plan.keep"), this::keep);
     next.set(
-        now.done().isEmpty()
-            ? Next.say(Mark.READY, words.text("turntable.plan.next.keep"), keep).withOther(sheet)
+        isUnsaved()
+            ? Next.say(Mark.READY, words.text("turntable.plan.next.keep"), keep)
+                .withDetail(now.done())
+                .withOther(sheet)
             : guide
                 .map(begin -> Next.say(Mark.DONE, now.done(), begin).withOther(sheet))
                 .orElseGet(() -> Next.say(Mark.DONE, now.done(), sheet)));
+  }
+
+  /** Whether a plan was made that is not kept with the instrument. */
+  boolean isUnsaved() {
+    return view.get().planned().isPresent() && !view.get().planned().equals(kept);
   }
 
   /** Which of the two plans is shown in full. */
@@ -206,6 +214,7 @@ public final class TurntablePlanModel {
   public void show(PlannedSession planned) {
     texts = PlanField.texts(planned.request());
     fill();
+    kept = Optional.of(planned);
     changing.set(false);
     view.set(new View(Optional.of(planned), List.of(), false, words.text("turntable.plan.kept")));
   }
@@ -313,6 +322,7 @@ public final class TurntablePlanModel {
         .ifPresent(
             planned -> {
               ways.keep().accept(planned);
+              kept = Optional.of(planned);
               done(words.text("turntable.plan.kept"));
             });
   }

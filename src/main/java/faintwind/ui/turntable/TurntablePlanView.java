@@ -10,7 +10,9 @@ import faintwind.calibration.plan.Promise;
 import faintwind.calibration.run.Direction;
 import faintwind.message.Numerals;
 import faintwind.ui.fold.FoldingChoice;
+import faintwind.ui.fold.FoldingTable;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Next;
@@ -21,6 +23,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.beans.value.ObservableValue;
@@ -28,7 +32,6 @@ import javafx.scene.Node;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 
@@ -62,6 +65,16 @@ public final class TurntablePlanView {
   /** What a plan that is kept leads to. */
   void leadsTo(Act begin) {
     model.leadsTo(begin);
+  }
+
+  /** A plan that was made and not kept. */
+  Optional<Unsaved> unsaved() {
+    Act keep = new Act("turntable-plan-keep", text("turntable.plan.keep"), model::keep);
+    return model.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("turntable.plan.unsaved"), Optional.of(keep), text("window.unsaved.drop")))
+        : Optional.empty();
   }
 
   /** Whether there is a plan. */
@@ -194,27 +207,20 @@ public final class TurntablePlanView {
   }
 
   private Node steps(Plan plan) {
-    GridPane grid = new GridPane();
-    grid.setId("turntable-plan-steps");
-    grid.getStyleClass().add("plan-steps");
-    List<String> heads = List.of("begins", "what", "radius", "beat", "turns", "way", "lasts");
-    for (int i = 0; i < heads.size(); i++) {
-      grid.add(Words.label(text("turntable.plan.head." + heads.get(i)), "column-head"), i, 0);
-    }
-    int row = 1;
+    FoldingTable table = new FoldingTable("turntable-plan-steps", "plan-steps");
+    table.row(
+        Stream.of("begins", "radius", "beat", "turns", "way", "lasts")
+            .map(head -> Words.label(text("turntable.plan.head." + head), "column-head"))
+            .toList());
     int lesson = plan.steps().get(0).lesson();
     for (PlannedStep step : plan.steps()) {
       if (step.lesson() != lesson) {
         lesson = step.lesson();
-        grid.add(Words.label(text("turntable.plan.lesson", lesson), "semibold"), 1, row++);
+        table.row(List.of(Words.label(text("turntable.plan.lesson", lesson), "semibold")));
       }
-      List<String> cells = cells(step);
-      for (int i = 0; i < cells.size(); i++) {
-        grid.add(Words.label(cells.get(i)), i, row);
-      }
-      row++;
+      table.row(cells(step).stream().map(Words::label).toList());
     }
-    return grid;
+    return table;
   }
 
   private List<String> cells(PlannedStep step) {
@@ -225,14 +231,15 @@ public final class TurntablePlanView {
         .map(
             spin ->
                 List.of(
-                    begins,
-                    text("turntable.run.speed", Numerals.places(spin.speed_m_s(), 3)),
+                    begins
+                        + "  "
+                        + text("turntable.run.speed", Numerals.places(spin.speed_m_s(), 3)),
                     Numerals.places(1000 * spin.radius_m().value(), 0) + " mm",
                     text("runsheet.beat", spin.beat().perMinute(), spin.beat().aTurn()),
                     String.valueOf(spin.turns()),
                     text(spin.direction() == Direction.CW ? "plot.cw" : "plot.ccw"),
                     lasts))
-        .orElse(List.of(begins, what, "", "", "", "", lasts));
+        .orElse(List.of(begins + "  " + what, "", "", "", "", lasts));
   }
 
   /** The promise by speed, in one line of pairs. */

@@ -12,6 +12,7 @@ import faintwind.ui.fold.Prose;
 import faintwind.ui.fold.ProseButton;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.listen.ListenPane;
 import faintwind.ui.listen.LoggerWays;
 import faintwind.ui.part.Act;
@@ -19,6 +20,7 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.FileDrop;
 import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
 import faintwind.ui.part.NumberField;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
@@ -43,6 +45,7 @@ public final class TurntableScreen extends DataScreen {
   private final TurntableModel model;
   private final Consumer<Event> enter;
   private Optional<LiveTablePane> pane = Optional.empty();
+  private Optional<TurntablePlanView> planner = Optional.empty();
   private final VBox path = Boxes.column("path run-list");
   private final VBox typedRuns = Boxes.column("typed-runs");
   private final VBox typedBox = Boxes.column("data-body");
@@ -96,17 +99,24 @@ public final class TurntableScreen extends DataScreen {
 
   /** With a planner; it needs no arm that is safe yet. */
   public TurntableScreen withPlan(TurntablePlanView plan) {
+    planner = Optional.of(plan);
     Boxes.present(wayPlan, true);
+    model.planWith(new Act("turntable-to-plan", text("turntable.way.plan"), wayPlan::fire));
     plan.leadsTo(new Act("turntable-plan-guide", text("turntable.plan.guide"), wayLive::fire));
     wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
-    bring.getChildren().addListener((ListChangeListener<Node>) change -> sayPlan(plan));
-    plan.next().addListener((property, was, now) -> sayPlan(plan));
+    bring.getChildren().addListener((ListChangeListener<Node>) change -> sayWay(plan));
+    plan.next().addListener((property, was, now) -> sayWay(plan));
     Hyperlink follow =
         Words.link("turntable-typed-follow", text("turntable.typed.follow"), () -> follow(plan));
     follow.visibleProperty().bind(plan.planned());
     follow.managedProperty().bind(plan.planned());
     typedBox.getChildren().add(1, follow);
     return this;
+  }
+
+  @Override
+  public Optional<Unsaved> unsaved() {
+    return planner.flatMap(TurntablePlanView::unsaved);
   }
 
   /** Lays out a row for each planned spin. */
@@ -118,10 +128,16 @@ public final class TurntableScreen extends DataScreen {
     }
   }
 
-  /** While the planner is open it has the Next line. */
-  private void sayPlan(TurntablePlanView plan) {
-    boolean open = bring.getChildren().contains(plan.node());
-    model.planning(open ? Optional.of(plan.next().getValue()) : Optional.empty());
+  /** While the planner is open, or runs are typed, that has the Next line. */
+  private void sayWay(TurntablePlanView plan) {
+    Optional<Next> now = Optional.empty();
+    if (bring.getChildren().contains(plan.node())) {
+      now = Optional.of(plan.next().getValue());
+    } else if (bring.getChildren().contains(typedBox)) {
+      Act check = new Act("turntable-check", text("turntable.typed.check"), model::openTyped);
+      now = Optional.of(Next.say(Mark.DOING, text("turntable.next.typed"), check));
+    }
+    model.planning(now);
   }
 
   /** With ways to listen to the logger and to read a foreign recording. */
@@ -205,6 +221,9 @@ public final class TurntableScreen extends DataScreen {
                     text("turntable.caution.right"),
                     List.of(text("turntable.caution.not-1"), text("turntable.caution.not-2")))));
     cautions.getChildren().setAll(new CautionCard(caution, desk().words(), this::cautionRead));
+    if (!caution.isOpen() && head.getChildren().remove(cautions)) {
+      body.getChildren().add(cautions); // what was read stays, below what it kept closed
+    }
     Boxes.present(body, !caution.isOpen());
   }
 

@@ -118,6 +118,16 @@ public final class TypedFlowsModel {
     return new TypedRuns.Arm(OptionalDouble.empty(), share, u);
   }
 
+  /** All that is in the boxes. */
+  List<String> typed() {
+    List<String> typed = new ArrayList<>(List.of(swirl.typed().get(), uSwirl.typed().get()));
+    rows.forEach(
+        row ->
+            Stream.of(row.speed(), row.u(), row.from(), row.to())
+                .forEach(f -> typed.add(f.typed().get().strip())));
+    return typed;
+  }
+
   private static OptionalDouble number(
       NumberModel field, Where where, boolean needed, List<Problem> problems) {
     if (!needed && field.typed().get().isBlank()) {

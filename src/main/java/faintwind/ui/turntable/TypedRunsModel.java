@@ -33,6 +33,7 @@ public final class TypedRunsModel {
       new SimpleObjectProperty<>(Optional.empty());
   private final TypedFlowsModel flows;
   private List<PlannedSpin> planned = List.of();
+  private List<String> written = List.of();
 
   /** One spin, each number as typed. */
   public static final class Row {
@@ -138,6 +139,28 @@ public final class TypedRunsModel {
 
   private static String plain(double value) {
     return Numerals.digits(value, 6);
+  }
+
+  /** All that is in the boxes of rows that are not empty. */
+  private List<String> typed() {
+    List<String> typed = new ArrayList<>(flows.typed());
+    for (Row row : rows) {
+      if (!row.isEmpty()) {
+        row.fields().forEach(f -> typed.add(f.typed().get().strip()));
+      }
+    }
+    return typed;
+  }
+
+  /** What is typed now is in a table. */
+  void markWritten() {
+    written = typed();
+  }
+
+  /** Whether something is typed that is in no table. */
+  boolean isUnsaved() {
+    List<String> now = typed();
+    return !now.equals(written) && now.stream().anyMatch(text -> !text.isEmpty());
   }
 
   /** The numbers, or every field that is missing or not a number. Empty rows are left out. */

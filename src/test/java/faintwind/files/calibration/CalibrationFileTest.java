@@ -26,7 +26,6 @@ import faintwind.calibration.run.SignalPath;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.files.Sha256;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.AirState;
@@ -37,7 +36,6 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -49,7 +47,6 @@ import org.junit.jupiter.api.io.TempDir;
 class CalibrationFileTest {
   private static final List<Double> VALUES =
       List.of(0.0, 0.004, 0.5, 0.07, 0.03, 20.0, 4.0, 0.0, 0.0, 0.0012);
-  private static final Messages ENGLISH = Messages.of(Locale.ENGLISH);
   private static final Path GOLDEN = Path.of("src/test/resources/golden/calibration.json");
 
   @TempDir Path folder;
@@ -61,7 +58,7 @@ class CalibrationFileTest {
       double a = random.nextGaussian() * Math.pow(10, random.nextInt(30) - 15);
       Calibration written = calibration(a, random.nextDouble() * 1e-9);
       Path file = folder.resolve("cal.json");
-      CalibrationFile.write(file, written, ENGLISH);
+      CalibrationFile.write(file, written);
       Calibration read = ok(CalibrationFile.read(file, "cal.json"));
       assertThat(read)
           .usingRecursiveComparison()
@@ -74,7 +71,7 @@ class CalibrationFileTest {
 
   @Test
   void fileLooksAsItDid() throws IOException {
-    byte[] bytes = CalibrationFile.bytes(calibration(0.0123, 1e-6), ENGLISH);
+    byte[] bytes = CalibrationFile.bytes(calibration(0.0123, 1e-6));
     if (Boolean.getBoolean("golden.write")) {
       Files.write(GOLDEN, bytes);
     }
@@ -158,7 +155,7 @@ class CalibrationFileTest {
   @Test
   void calibrationWithANumberThatIsNotFiniteIsNeverWritten() {
     Path file = folder.resolve("cal.json");
-    assertThatThrownBy(() -> CalibrationFile.write(file, calibration(Double.NaN, 1e-6), ENGLISH))
+    assertThatThrownBy(() -> CalibrationFile.write(file, calibration(Double.NaN, 1e-6)))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessageContaining("parameters.a.value");
     assertThat(file).doesNotExist();
@@ -171,8 +168,7 @@ class CalibrationFileTest {
   }
 
   private static String text() throws IOException {
-    return new String(
-        CalibrationFile.bytes(calibration(0.0123, 1e-6), ENGLISH), StandardCharsets.UTF_8);
+    return new String(CalibrationFile.bytes(calibration(0.0123, 1e-6)), StandardCharsets.UTF_8);
   }
 
   private static Calibration ok(Checked<Calibration> read) {

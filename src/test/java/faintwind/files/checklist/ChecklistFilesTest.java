@@ -60,7 +60,7 @@ class ChecklistFilesTest {
   }
 
   private List<String> problems() throws IOException {
-    Checked<Checklist> read = ChecklistFiles.read(List.of(copy), "en");
+    Checked<Checklist> read = ChecklistFiles.read(List.of(copy), Locale.ENGLISH);
     assertThat(read.isOk()).isFalse();
     Messages english = Messages.of(Locale.ENGLISH);
     read.problems().forEach(problem -> assertThat(english.line(problem)).isNotBlank());
@@ -144,7 +144,7 @@ class ChecklistFilesTest {
 
   @Test
   void aMissingPictureIsRefused() throws IOException {
-    change("04-assemble/glue-heater.json", "heater-leads.svg", "ball-photo.png");
+    change("04-assemble/glue-heater.json", "glue-heater.svg", "ball-photo.png");
     assertThat(problems()).containsExactly("checklist.picture-missing");
   }
 
@@ -189,30 +189,101 @@ class ChecklistFilesTest {
         step,
         Files.readString(copy.resolve("02-make/mark-and-flat.json"))
             .replace("File a flat and punch the centre", "Ask for the jig first"));
-    Checklist changed = ok(ChecklistFiles.forInstrument(instrument, "standard", "en"));
+    Checklist changed = ok(ChecklistFiles.forInstrument(instrument, "standard", Locale.ENGLISH));
     assertThat(changed.step("mark-and-flat").orElseThrow().title())
         .isEqualTo("Ask for the jig first");
     assertThat(changed.steps()).hasSameSizeAs(shipped().steps());
     assertThat(changed.sha256()).isNotEqualTo(shipped().sha256());
   }
 
-  @Test
-  void anotherLanguageLiesOverTheTextAndLeavesTheRest() throws IOException {
+  private Checklist inXx(String texts, String reviewed) throws IOException {
+    return ok(read(texts, reviewed));
+  }
+
+  private Checked<Checklist> read(String texts, String reviewed) throws IOException {
     Files.createDirectories(copy.resolve("lang"));
     Files.writeString(
         copy.resolve("lang/xx.json"),
-        """
-        {"format": "faintwind-checklist-language/1", "language": "xx",
-         "stages": {"02-make": {"title": "Stufe"}},
-         "steps": {"heater-alone": {"title": "Allein",
-           "readings": {"heater-alone": {"label": "Draht", "bands": {"stop": {"words": "Halt"}}}}}}}
-        """);
-    Checklist other = ok(ChecklistFiles.read(List.of(copy), "xx"));
+        "{\"format\": \"faintwind-language/1\", \"language\": \"xx\", \"texts\": {"
+            + texts
+            + "}, \"reviewed\": {"
+            + reviewed
+            + "}}");
+    return ChecklistFiles.read(List.of(copy), Locale.forLanguageTag("xx"));
+  }
+
+  @Test
+  void anotherLanguageLiesOverTheTextAndLeavesTheRest() throws IOException {
+    Checklist other =
+        inXx(
+            """
+            "stages.02-make.title": "Stufe",
+            "steps.heater-alone.title": "Allein",
+            "steps.heater-alone.readings.heater-alone.label": "Draht"
+            """,
+            "");
     Step step = other.step("heater-alone").orElseThrow();
     assertThat(step.title()).isEqualTo("Allein");
     assertThat(step.asks().readings().get(0).label()).isEqualTo("Draht");
-    assertThat(step.asks().readings().get(0).bands().get(2).words()).isEqualTo("Halt");
     assertThat(step.asks().readings().get(0).unit()).isEqualTo("Ω");
     assertThat(other.stages().get(1).title()).isEqualTo("Stufe");
+    assertThat(step.text().why()).startsWith("[en] ");
+  }
+
+  @Test
+  void theHashIsTheSameInEveryLanguage() throws IOException {
+    Checklist other = inXx("\"stages.02-make.title\": \"Stufe\"", "");
+    assertThat(other.sha256()).isEqualTo(shipped().sha256());
+    assertThat(other.ownFiles()).isEmpty();
+  }
+
+  @Test
+  void aCautionCountsOnlyWhereItWasReviewedAgainstTheEnglishOfToday() throws IOException {
+    String key = "steps.first-power.cautions.hot-ball.text";
+    String english = hotBall(shipped());
+    String texts = "\"%s\": \"Heiß\"".formatted(key);
+    String mark = "\"%s\": {\"on\": \"2026-11-29\", \"english\": \"%s\"}";
+    assertThat(hotBall(inXx(texts, ""))).isEqualTo("[en] " + english);
+    assertThat(hotBall(inXx(texts, mark.formatted(key, "It is cold.")))).startsWith("[en] ");
+    assertThat(hotBall(inXx(texts, mark.formatted(key, english)))).isEqualTo("Heiß");
+  }
+
+  private static String hotBall(Checklist checklist) {
+    return checklist.step("first-power").orElseThrow().cautions().get(0).text();
+  }
+
+  @Test
+  void whatToDoInAStepThatCanHurtIsOnSafetyToo() throws IOException {
+    Checklist other =
+        inXx(
+            """
+            "steps.first-power.how.0": "Riechen",
+            "steps.first-power.title": "Einschalten",
+            "steps.first-power.readings.supply-volts.bands.2.words": "Weiter"
+            """,
+            "");
+    Step step = other.step("first-power").orElseThrow();
+    assertThat(step.title()).isEqualTo("Einschalten");
+    assertThat(step.text().how().get(0)).startsWith("[en] If anything smells");
+    assertThat(step.asks().readings().get(0).bands().get(2).words()).startsWith("[en] Switch off");
+  }
+
+  @Test
+  void formulasAndNeedsHaveNoKeyToReplaceThemBy() throws IOException {
+    String foreign = "\"steps.first-power.readings.supply-volts.bands.0.when\": \"1 > 0\"";
+    assertThat(read(foreign, "").problems())
+        .extracting(Problem::id)
+        .containsExactly("language.foreign-key");
+    assertThat(read("\"steps.first-power.needs.0\": \"drill\"", "").isOk()).isFalse();
+  }
+
+  @Test
+  void aValueThatIsMissingIsRefusedWithFileAndKey() throws IOException {
+    List<Problem> problems = read("\"steps.first-power.good\": \"Etwa {fuse_mA}\"", "").problems();
+    assertThat(problems)
+        .extracting(Problem::id)
+        .contains("language.value-missing", "language.value-foreign");
+    assertThat(problems.get(0).where().file()).contains("lang/xx.json");
+    assertThat(problems.get(0).where().column()).contains("steps.first-power.good");
   }
 }

@@ -59,7 +59,7 @@ class ConvertTest {
     List<String> lines = Files.readAllLines(out);
     assertThat(lines).hasSize(4);
     assertThat(lines.get(0)).isEqualTo("# start: 2026-09-19T08:10:00+02:00");
-    assertThat(CheckPath.run(out).problems()).isEmpty();
+    assertThat(CheckPath.run(out, Locale.ENGLISH).problems()).isEmpty();
   }
 
   @Test

@@ -54,7 +54,7 @@ class KeepFormulaTest {
   private static KeepFormula job() {
     Calibrate.Settings settings =
         new Calibrate.Settings(Optional.empty(), 0, OptionalDouble.empty());
-    return new KeepFormula(folder, new Calibrate(CLOCK, ENGLISH, settings), ENGLISH);
+    return new KeepFormula(folder, new Calibrate(CLOCK, ENGLISH, settings));
   }
 
   private static Enter enter() throws IOException {

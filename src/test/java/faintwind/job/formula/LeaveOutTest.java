@@ -12,6 +12,8 @@ import faintwind.job.JobWatch;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event;
+import faintwind.report.figure.RecordingPlots;
+import faintwind.report.figure.RecordingTrace;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,6 +76,9 @@ class LeaveOutTest {
     Path fresh = leaveOut("runs.csv", "spin01", stretch);
     assertThat(fresh.getFileName()).hasToString("runs-2.csv");
     assertThat(run(fresh, "spin01").conditions().notCounted()).isEqualTo(stretch);
+    RecordingTrace trace = RecordingPlots.traces(List.of(run(fresh, "spin01"))).get(0);
+    assertThat(trace.aside())
+        .containsExactly(new RecordingTrace.Spin(3200, 3300, "a door stood open"));
     assertThat(run(folder.resolve("runs.csv"), "spin01").conditions().notCounted())
         .isEqualTo(NotCounted.NOTHING);
     RunSet counted = ok(RunsTable.read(fresh)).runSet().counted();

@@ -90,7 +90,7 @@ class LiveSessionTest {
     Calibrate quick =
         new Calibrate(
             CLOCK, words, new Calibrate.Settings(Optional.empty(), 0, OptionalDouble.empty()));
-    return value(new KeepFormula(folder, quick, words).fit(table, JobWatch.NOBODY));
+    return value(new KeepFormula(folder, quick).fit(table, JobWatch.NOBODY));
   }
 
   private InstrumentView view() throws IOException {

@@ -110,7 +110,7 @@ class InForceLookTest {
             usual.performance(),
             usual.warnings());
     Files.createDirectories(folder.resolve("calibrations"));
-    CalibrationFile.write(folder.resolve(FILE), calibration, Messages.of(Locale.ENGLISH));
+    CalibrationFile.write(folder.resolve(FILE), calibration);
   }
 
   @Test

@@ -145,7 +145,7 @@ class OwnChecklistTest {
   @Test
   void aMissingPictureIsRefusedAndOneBesideTheCopyIsTaken() throws IOException {
     String step = "04-assemble/glue-heater.json";
-    put(instrument, step, shipped(step).replace("heater-leads.svg", "my-leads.svg"));
+    put(instrument, step, shipped(step).replace("glue-heater.svg", "my-leads.svg"));
     assertThat(view().problems()).extracting(Problem::id).contains("checklist.picture-missing");
     put(instrument, "pictures/my-leads.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>");
     assertThat(view().problems()).isEmpty();

@@ -162,7 +162,7 @@ class PrintStepsTest {
     ok(enter(folder).plain(Optional.empty(), new DesignChosen(hot, "hotter")));
     assertThat(html(folder, first))
         .doesNotContain("Connect the supply to the cable")
-        .contains("The instruction prints once every caution is answered");
+        .contains("The instruction is printed once every caution is answered");
   }
 
   @Test
@@ -171,7 +171,7 @@ class PrintStepsTest {
     assertThat(html(folder, stage("03-plating"))).doesNotContain(NICKEL_INSTRUCTION);
     assertThat(html(folder, new Wanted(Extent.STEP, "plating-home-nickel")))
         .doesNotContain(NICKEL_INSTRUCTION)
-        .contains("The instruction prints once every caution is answered");
+        .contains("The instruction is printed once every caution is answered");
     assertThat(html(folder, Wanted.ALL)).doesNotContain(NICKEL_INSTRUCTION);
   }
 

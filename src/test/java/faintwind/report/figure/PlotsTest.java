@@ -43,12 +43,15 @@ class PlotsTest {
             "K",
             course(0.5),
             Optional.of(course(0)),
-            List.of(new RecordingTrace.Spin(100, 200, "0.30")));
+            List.of(new RecordingTrace.Spin(100, 200, "0.30")),
+            List.of(new RecordingTrace.Spin(300, 500, "the door was open")));
     PlotFigure figure = new RecordingPlots(WORDS).recording(trace);
     assertThat(figure.panels()).hasSize(2);
     assertThat(figure.tables().get(1).rows())
         .allMatch(row -> Math.abs(row.numbers().get(1) - 0.5) < 1e-12);
-    assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains(">0.30<").contains(">measured<");
+    assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains(">0.30<", ">measured<", ">left out<");
+    assertThat(figure.panels().get(0).caption()).contains("left out of the fit: the door was open");
+    assertThat(figure.panels().get(0).content().spans()).hasSize(2);
   }
 
   @Test

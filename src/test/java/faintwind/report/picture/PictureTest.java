@@ -152,6 +152,33 @@ class PictureTest {
     }
   }
 
+  /** A label that would leave the picture or take the lines' room stands over them. */
+  @Test
+  void longLabelsStandOverTheLinesWhole() throws Exception {
+    double[] x = {0, 1};
+    List<PlotLine> lines =
+        IntStream.rangeClosed(1, 3)
+            .mapToObj(
+                i ->
+                    PlotLine.of(
+                        "Aluminium 6061-T6, ball of 9.53 mm " + i,
+                        PlotPoints.of(x, new double[] {0, i}),
+                        PlotLook.series(i)))
+            .toList();
+    Document svg = parsed(PictureSvg.of(of(lines), new PictureSize(340, 240), PAPER));
+    NodeList texts = svg.getElementsByTagName("text");
+    List<Element> labels =
+        IntStream.range(0, texts.getLength())
+            .mapToObj(i -> (Element) texts.item(i))
+            .filter(e -> e.getTextContent().startsWith("Aluminium"))
+            .toList();
+    assertThat(labels).hasSize(3);
+    assertThat(labels)
+        .allSatisfy(e -> assertThat(Double.parseDouble(e.getAttribute("x"))).isLessThan(80))
+        .allSatisfy(e -> assertThat(Double.parseDouble(e.getAttribute("y"))).isLessThan(100));
+    assertThat(labels.stream().map(e -> e.getAttribute("y")).distinct()).hasSize(3);
+  }
+
   private static List<Integer> pixels(BufferedImage image) {
     int width = image.getWidth();
     return IntStream.range(0, width * image.getHeight())

@@ -14,6 +14,7 @@ import faintwind.record.Standing;
 import faintwind.report.plot.MadeUpCalibration;
 import faintwind.ui.Cellar;
 import faintwind.ui.Quiet;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -96,6 +97,7 @@ class FlowModelTest {
     model.keep();
     quiet.answer();
     assertThat(model.next().get().detail()).contains("logs/flow-2026-11-21.json");
+    assertThat(model.next().get().act().orElseThrow().id()).isEqualTo("flow-anew");
     assertThat(flows(instrument))
         .extracting(FileAdded::file)
         .containsExactly("logs/flow-2026-11-21-points.csv", "logs/flow-2026-11-21.json");
@@ -113,6 +115,44 @@ class FlowModelTest {
         .isEqualTo(FlowText.json(again, ResultFile.hashes(List.of(table))));
     assertThat(kept.get(0).sha256()).isEqualTo(Sha256.of(table));
     assertThat(kept.get(1).sha256()).isEqualTo(Sha256.of(result));
+  }
+
+  @Test
+  void whatIsTypedAndNotKeptIsAskedAbout() throws IOException, InterruptedException {
+    OpenInstrument instrument = quiet.open(Cellar.begin("Rind 2").into(folder, "r2"));
+    model = model(new InstrumentAir(quiet.desk(), instrument));
+    lay("gap", 800, 40, 8);
+    model.read(FlowModel.CAUTION);
+    quiet.answer();
+    assertThat(model.unsaved("r2")).isEmpty();
+    model.readings().rows().get(0).speed().set("0.3");
+    Unsaved half = model.unsaved("r2").orElseThrow();
+    assertThat(half.question()).startsWith("r2: the readings of a flow are not kept");
+    assertThat(half.keep()).as("half a flow cannot be kept").isEmpty();
+    fill("0.3", "0.02");
+    model.unsaved("r2").flatMap(Unsaved::keep).orElseThrow().run().run();
+    quiet.answer();
+    assertThat(flows(instrument)).hasSize(2);
+    assertThat(model.unsaved("r2")).isEmpty();
+    model.readings().rows().get(0).speed().set("0.31");
+    assertThat(model.unsaved("r2")).isPresent();
+  }
+
+  @Test
+  void aCautionIsAnsweredOnceByEachPerson() throws IOException, InterruptedException {
+    Path r2 = Cellar.begin("Rind 2").into(folder, "r2");
+    model = model(new InstrumentAir(quiet.desk(), quiet.open(r2, "Ida")));
+    lay("hive", 300, 40, 8);
+    model.read(FlowModel.CAUTION);
+    model.read(FlowModel.HIVE_CAUTION);
+    quiet.answer();
+    quiet.answer();
+    assertThat(model.view().get().unread()).isZero();
+    model.at(new InstrumentAir(quiet.desk(), quiet.open(r2, "Ida")), Optional.empty());
+    assertThat(model.view().get().unread()).as("Ida comes back on another day").isZero();
+    assertThat(model.readBy(FlowModel.CAUTION)).hasValueSatisfying(who -> who.contains("Ida"));
+    model.at(new InstrumentAir(quiet.desk(), quiet.open(r2, "Jo")), Optional.empty());
+    assertThat(model.view().get().unread()).as("Jo has not answered").isEqualTo(2);
   }
 
   @Test

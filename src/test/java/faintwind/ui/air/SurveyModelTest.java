@@ -129,6 +129,10 @@ class SurveyModelTest {
     model.keep();
     quiet.answer();
     assertThat(instrument.folder().resolve("logs/survey-2026-11-21-2.json")).exists();
+    assertThat(model.unsaved("r2")).isEmpty();
+    model.next().get().act().orElseThrow().run().run();
+    assertThat(row(1).name().get()).as("the same places").isEqualTo("@door, \"left\"");
+    assertThat(model.readings().missing()).isEqualTo(3);
   }
 
   @Test

@@ -53,7 +53,9 @@ class DesignScreenTest {
             window.words,
             window.background,
             new DesignModel.Ways(
-                journal::add, name -> Optional.of(folder.resolve(name)), () -> {}));
+                journal::add,
+                name -> Optional.of(folder.resolve(name)),
+                () -> journal.add("make")));
     window.show(new DesignScreen(window.desk, model));
     model.begin(Optional.empty(), Optional.empty());
   }
@@ -126,10 +128,16 @@ class DesignScreenTest {
     robot.interact(() -> window.picture("design-parts"));
     Presses.fire(robot, "#parts-csv");
     Path list = folder.resolve("parts.csv");
+    WaitForAsyncUtils.waitFor(
+        20,
+        TimeUnit.SECONDS,
+        () -> model.next().get().act().filter(act -> act.id().equals("design-make")).isPresent());
     Waiting.until(() -> Files.exists(list));
     assertThat(Files.readAllLines(list).get(0))
         .startsWith("part,what,tolerance,needed,spare,to buy,unit,look for");
     assertThat(Files.readString(list)).contains("100 Ω").contains("12.7 mm");
+    Presses.fire(robot, "#design-make");
+    assertThat(journal).endsWith("make");
   }
 
   @Test

@@ -63,8 +63,7 @@ class FieldScreenTest {
   void logIsShownWithItsFlagsAndSavedWithEveryRow(FxRobot robot)
       throws IOException, TimeoutException {
     Path calibration = folder.resolve("cal.json");
-    CalibrationFile.write(
-        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    CalibrationFile.write(calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"));
     Path log = startedLog();
     window.choose(calibration);
     robot.clickOn("#field-calibration-choose");
@@ -145,8 +144,7 @@ class FieldScreenTest {
   @Test
   void aFileThatIsNoLogIsRefusedWithItsPlace(FxRobot robot) throws IOException, TimeoutException {
     Path calibration = folder.resolve("cal2.json");
-    CalibrationFile.write(
-        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    CalibrationFile.write(calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"));
     robot.interact(() -> model.useCalibration(calibration));
     WaitForAsyncUtils.waitFor(
         10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
@@ -177,8 +175,7 @@ class FieldScreenTest {
   void aLogOfAnotherLoggerIsReadByAProfileOfTheInstrument(FxRobot robot)
       throws IOException, TimeoutException {
     Path calibration = folder.resolve("cal3.json");
-    CalibrationFile.write(
-        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    CalibrationFile.write(calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"));
     Path profile = Files.createDirectories(folder.resolve("profiles")).resolve("cellar.json");
     Files.writeString(
         profile,
@@ -214,8 +211,7 @@ class FieldScreenTest {
   void aForeignLogThatIsBroughtInIsAskedAboutBeginningWithADraft(FxRobot robot)
       throws IOException, TimeoutException {
     Path calibration = folder.resolve("cal4.json");
-    CalibrationFile.write(
-        calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"), window.words);
+    CalibrationFile.write(calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"));
     StringBuilder rows = new StringBuilder("time [min];dT [K]\n");
     for (int i = 0; i < 300; i++) {
       rows.append(String.format(Locale.ROOT, "%.2f;%.2f%n", 0.05 * i, 20 + Math.sin(i / 30.0)));

@@ -84,8 +84,7 @@ class FormulaScreenTest {
                   Optional.empty(),
                   said,
                   List.of(),
-                  Calibrate.RunFiles.WITH_THE_TABLE)),
-          window.words);
+                  Calibrate.RunFiles.WITH_THE_TABLE)));
     }
 
     @Override
@@ -168,7 +167,9 @@ class FormulaScreenTest {
     }
 
     @Override
-    public void toField() {}
+    public void toField() {
+      journal.add("field");
+    }
   }
 
   private FormulaModel.Stage stage() {
@@ -204,6 +205,8 @@ class FormulaScreenTest {
             "left out zero: the plug was loose",
             "in force calibrations/2026-11-21.json");
     assertThat(model.next().get().mark()).isEqualTo(Mark.DONE);
+    robot.clickOn("#formula-field");
+    assertThat(journal).endsWith("field");
   }
 
   private static void leaveOutTheFirstRun(FxRobot robot) {

@@ -109,6 +109,29 @@ class HomeModelTest {
   }
 
   @Test
+  void whatIsArchivedLeavesTheListAndComesBack() throws Exception {
+    Path attic = Cellar.begin("Attic").design().into(folder, "a");
+    Cellar.begin("Zinc door").design().into(folder, "z");
+    Quiet quiet = new Quiet(folder);
+    HomeModel home = read(quiet);
+    home.pick(attic, true);
+    home.archive();
+    quiet.answer();
+    quiet.answer();
+    assertThat(home.remark().get()).isEmpty();
+    assertThat(names(home)).containsExactly("Zinc door");
+    home.filter(HomeFilter.ARCHIVED);
+    assertThat(names(home)).containsExactly("Attic");
+    home.pick(attic, true);
+    home.archive();
+    quiet.answer();
+    quiet.answer();
+    assertThat(names(home)).isEmpty();
+    home.filter(HomeFilter.ALL);
+    assertThat(names(home)).containsExactlyInAnyOrder("Attic", "Zinc door");
+  }
+
+  @Test
   void theNextLineOpensTheFirstRow() throws Exception {
     Path attic = Cellar.begin("Attic").design().into(folder, "a");
     HomeModel home = read(new Quiet(folder));

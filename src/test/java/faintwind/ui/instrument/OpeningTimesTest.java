@@ -14,6 +14,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
@@ -71,7 +72,7 @@ class OpeningTimesTest {
       entries.add(new JournalEntry("e" + i, AT, "Ida", Optional.of("care"), event));
     }
     folder.append(entries);
-    Workspace workspace = new Workspace(temp, Clock.systemUTC());
+    Workspace workspace = new Workspace(temp, Clock.systemUTC(), Locale.ENGLISH);
     for (int i = 0; i < 3; i++) {
       double open_s = seconds(() -> folder.open());
       double all_s = seconds(() -> assertThat(workspace.read().instruments()).hasSize(1));
@@ -106,7 +107,7 @@ class OpeningTimesTest {
         }
       }
     }
-    Workspace workspace = new Workspace(temp.resolve("many"), Clock.systemUTC());
+    Workspace workspace = new Workspace(temp.resolve("many"), Clock.systemUTC(), Locale.ENGLISH);
     double cpu_s = 0;
     for (int i = 0; i < 4; i++) {
       double before_s = cpu_s();

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,7 +22,7 @@ class WorkspaceTest {
   @Test
   void madeUpDemoOpensWhole() throws IOException {
     assertThat(CopyDemo.into(folder)).hasSize(3);
-    Workspace.Found found = new Workspace(folder, clock).read();
+    Workspace.Found found = new Workspace(folder, clock, Locale.ENGLISH).read();
     assertThat(found.broken()).isEmpty();
     assertThat(found.instruments())
         .hasSize(3)
@@ -31,12 +32,13 @@ class WorkspaceTest {
 
   @Test
   void missingFolderHasNoInstruments() throws IOException {
-    assertThat(new Workspace(folder.resolve("none"), clock).read().instruments()).isEmpty();
+    assertThat(new Workspace(folder.resolve("none"), clock, Locale.ENGLISH).read().instruments())
+        .isEmpty();
   }
 
   @Test
   void twoInstrumentsOfOneNameGetFoldersOfTheirOwn() throws IOException {
-    Workspace workspace = new Workspace(folder, clock);
+    Workspace workspace = new Workspace(folder, clock, Locale.ENGLISH);
     Path first = workspace.begin("Rind 2, by the door", "Ida").view().path();
     Path second = workspace.begin("Rind 2, by the door", "Ida").view().path();
     assertThat(first).hasFileName("rind-2-by-the-door");

@@ -109,6 +109,6 @@ class EntriesModelTest {
   void goodIsSaidOnlyWhereSomethingWasJudged() throws Exception {
     Bench bench = at("mark-and-flat");
     assertThat(bench.model().next().get().sentence())
-        .isEqualTo("Close this step when its work is done.");
+        .isEqualTo("Close the step when its work is done.");
   }
 }

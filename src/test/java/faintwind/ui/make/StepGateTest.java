@@ -111,6 +111,7 @@ class StepGateTest {
     window.model().waive("lead-a-ball", "Ida", WORDY);
     settle(1);
     assertThat(isPowerOpen(window)).isFalse();
+    assertThat(closing(window)).startsWith("Something changed since");
     window.model().finish();
     settle(2);
     window.model().open("joined-check");
@@ -120,6 +121,26 @@ class StepGateTest {
     window.model().finish();
     settle(2);
     assertThat(isPowerOpen(window)).isTrue();
+  }
+
+  private static String closing(Window window) {
+    return window.model().next().get().sentence();
+  }
+
+  @Test
+  void goodIsNotSaidOfWhatWasOnlyAccepted() throws Exception {
+    Cellar cellar =
+        Cellar.begin("Rind").design().before("heater-insulation").cautions("heater-insulation");
+    cellar.type("heater-insulation", "lead-b-ball", "OL 20M");
+    cellar.type("heater-insulation", "lead-to-lead", "100.2");
+    cellar.type("heater-insulation", "lead-a-ball", "5M");
+    Window window = at(cellar, "heater-insulation", "Ida");
+    window.model().waive("lead-a-ball", "Ida", WORDY);
+    settle(1);
+    assertThat(closing(window)).startsWith("Not every reading here is good; somebody accepted");
+    window.model().enterReading("lead-a-ball", "OL 20M");
+    settle(1);
+    assertThat(closing(window)).startsWith("Everything here is good.");
   }
 
   @Test

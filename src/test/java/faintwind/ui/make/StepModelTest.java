@@ -7,9 +7,12 @@ import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
+import faintwind.report.card.StepCard;
 import faintwind.ui.Cellar;
 import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -20,13 +23,12 @@ class StepModelTest {
   @TempDir
   Path folder;
 
+  private int opened;
+
   private record Bench(Quiet quiet, OpenInstrument instrument, StepModel step) {}
 
   private Bench at(String step) throws IOException {
-    Quiet quiet = new Quiet(folder);
-    OpenInstrument instrument =
-        quiet.open(Cellar.begin("Rind 1").design().before(step).open(step).into(folder, "r"));
-    return new Bench(quiet, instrument, new StepModel(quiet.desk(), instrument, () -> {}));
+    return of(Cellar.begin("Rind 1").design().before(step).open(step));
   }
 
   @Test
@@ -46,6 +48,28 @@ class StepModelTest {
     assertThat(bench.step().next().get().detail()).contains("Jo");
     assertThat(bench.step().next().get().act()).isEmpty();
     other.close();
+  }
+
+  @Test
+  void behindAClosedGateNeitherInstructionNorDrawingIsShown() throws Exception {
+    Quiet quiet = new Quiet(folder);
+    OpenInstrument instrument =
+        quiet.open(Cellar.begin("Rind 1").design().open("first-power").into(folder, "r"));
+    StepView locked = new StepModel(quiet.desk(), instrument, () -> {}).view().get();
+    assertThat(locked.instruction().covered()).isTrue();
+    assertThat(locked.aside().picture()).isEmpty();
+    StepView open = at("weigh-blanks").step().view().get();
+    assertThat(open.aside().picture().orElseThrow().file()).isEqualTo("weigh-blanks.svg");
+  }
+
+  @Test
+  void theFirstStepOfAStageSaysWhatTheStageTakes() throws Exception {
+    assertThat(at("ready-workplace").step().view().get().aside().cards())
+        .extracting(StepCard::title)
+        .containsExactly("This stage: Make the balls", "Drilling card");
+    assertThat(at("weigh-blanks").step().view().get().aside().cards())
+        .extracting(StepCard::title)
+        .containsExactly("What the balls should weigh");
   }
 
   @Test
@@ -92,6 +116,54 @@ class StepModelTest {
         .isFalse();
     assertThat(bench.step().canWaive("lead-a-ball", "Ida", "")).isFalse();
     assertThat(bench.instrument().state().standing(Waived.class)).isEmpty();
+  }
+
+  @Test
+  void ohmsCouldPassForMegohmsOnlyWhereMoreIsAlwaysBetter() throws Exception {
+    Bench bench = at("heater-insulation");
+    StepModel step = bench.step();
+    assertThat(step.isOpenAbove("lead-a-ball")).isTrue();
+    assertThat(step.isOpenAbove("lead-to-lead")).isFalse();
+    step.open("prove-meter");
+    bench.quiet().answer();
+    assertThat(step.isOpenAbove("meter-proof-1")).isFalse();
+  }
+
+  @Test
+  void whileAClockRunsWhatCanBeDoneMeanwhileIsOffered() throws Exception {
+    Bench bench =
+        of(
+            Cellar.begin("Rind 1")
+                .design()
+                .before("coat-parts")
+                .open("coat-parts")
+                .cautions("coat-parts")
+                .clock("coat-parts", 24 * 3600, 21 * 60));
+    StepModel step = bench.step();
+    assertThat(step.next().get().mark()).isEqualTo(Mark.WAITING);
+    assertThat(step.next().get().sentence()).contains("3 h");
+    assertThat(step.next().get().detail()).startsWith("Meanwhile: ");
+    Act meanwhile = step.next().get().others().get(0);
+    assertThat(meanwhile.id()).isEqualTo("go-on");
+    meanwhile.run().run();
+    assertThat(step.stepId()).isNotEqualTo("coat-parts");
+    assertThat(step.next().get().mark()).isNotEqualTo(Mark.WAITING);
+    bench.quiet().answer();
+  }
+
+  @Test
+  void aStepThatIsNotNeededStopsNobody() throws Exception {
+    StepModel step =
+        of(Cellar.begin("Rind 1").design().before("plating-inspect").open("plating-order")).step();
+    assertThat(step.next().get().sentence())
+        .isEqualTo("This step is not needed for your instrument.");
+    assertThat(step.next().get().act().orElseThrow().id()).isEqualTo("go-on");
+  }
+
+  private Bench of(Cellar cellar) throws IOException {
+    Quiet quiet = new Quiet(folder);
+    OpenInstrument instrument = quiet.open(cellar.into(folder, "r" + opened++));
+    return new Bench(quiet, instrument, new StepModel(quiet.desk(), instrument, () -> {}));
   }
 
   @Test

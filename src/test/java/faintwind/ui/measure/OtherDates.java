@@ -3,8 +3,6 @@ package faintwind.ui.measure;
 import java.util.List;
 import java.util.regex.Pattern;
 import javafx.scene.Parent;
-import javafx.scene.control.Labeled;
-import javafx.scene.text.Text;
 
 /** Finds days that are written in another form than "1 November 2026". */
 public final class OtherDates {
@@ -25,13 +23,7 @@ public final class OtherDates {
 
   /** All texts under a root that show a day in another form; JavaFX thread. */
   public static List<String> under(Parent root) {
-    return Seen.under(root, root.getLayoutBounds().getWidth(), root.getLayoutBounds().getHeight())
-        .stream()
-        .map(Seen::node)
-        .map(n -> n instanceof Labeled l ? l.getText() : n instanceof Text t ? t.getText() : "")
-        .filter(text -> text != null && isOther(text))
-        .distinct()
-        .toList();
+    return ShownTexts.under(root).stream().filter(OtherDates::isOther).toList();
   }
 
   /** Whether a text has a day in another form; the names of files are none. */

@@ -77,9 +77,18 @@ class TurntablePlanTest {
     robot.interact(() -> window.picture("turntable-plan-dark"));
     robot.interact(() -> plan.form().set(Plan.Form.SEPARATE));
     assertThat(plan.shown().orElseThrow().form()).isEqualTo(Plan.Form.SEPARATE);
+    assertThat(plan.isUnsaved()).isTrue();
+    robot.interact(() -> plan.saveSheet());
+    WaitForAsyncUtils.waitFor(
+        10, TimeUnit.SECONDS, () -> plan.view().get().done().contains("sheet.html"));
+    assertThat(plan.next().get().act().orElseThrow().id())
+        .as("a printed plan is not a kept one")
+        .isEqualTo("turntable-plan-keep");
     robot.interact(() -> plan.keep());
+    assertThat(plan.isUnsaved()).isFalse();
     assertThat(kept).hasSize(1);
     assertThat(plan.next().get().sentence()).isEqualTo("Kept with the instrument.");
+    assertThat(plan.next().get().act().orElseThrow().id()).isEqualTo("turntable-plan-guide");
     robot.interact(() -> plan.saveSheet());
     WaitForAsyncUtils.waitFor(
         10, TimeUnit.SECONDS, () -> plan.view().get().done().contains("sheet.html"));

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.fit.numerics.GaussNewton;
 import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Unknown;
@@ -27,6 +28,10 @@ public final class Refits {
 
   private final FitResult fit;
   private final RunProblem problem;
+
+  /** The problem at the fitted point, where every refit begins. */
+  private final RunProblem atFit;
+
   private final double[] beyond;
   private final List<double[]> predicted = new ArrayList<>();
   private final List<double[]> white = new ArrayList<>();
@@ -35,11 +40,12 @@ public final class Refits {
   public Refits(FitResult fit) {
     this.fit = fit;
     this.problem = fit.setup().problem().withWeightsOf(fit.problem());
+    this.atFit = fit.setup().problem().withWeightsOf(fit.problem());
     this.beyond = fit.solution().optimum().beyondCurvature();
-    problem.integrate(fit.solution().optimum().point());
-    for (int k = 0; k < problem.tracks().size(); k++) {
-      predicted.add(problem.predicted(k).clone());
-      white.add(centred(problem.whitening(k).apply(problem.residuals(k)), problem.whitening(k)));
+    atFit.integrate(fit.solution().optimum().point());
+    for (int k = 0; k < atFit.tracks().size(); k++) {
+      predicted.add(atFit.predicted(k));
+      white.add(centred(atFit.whitening(k).apply(atFit.residuals(k)), atFit.whitening(k)));
     }
   }
 
@@ -87,9 +93,15 @@ public final class Refits {
       targets[i] = point[i] + random.nextGaussian();
     }
     problem.replace(drawn, zeros, targets);
+    atFit.replace(drawn, zeros, targets);
+    return GaussNewton.from(atFit.linearise(point), problem, point, cancelled)
+        .or(() -> searched(point, cancelled))
+        .map(x -> formula(withBeyond(x, random), random));
+  }
+
+  private Optional<double[]> searched(double[] point, BooleanSupplier cancelled) {
     try {
-      Optimiser.Optimum optimum = QUICK.minimise(problem::linearise, point, cancelled);
-      return Optional.of(formula(withBeyond(optimum.point(), random), random));
+      return Optional.of(QUICK.minimise(problem::linearise, point, cancelled).point());
     } catch (MathIllegalStateException noMinimum) {
       return Optional.empty();
     }

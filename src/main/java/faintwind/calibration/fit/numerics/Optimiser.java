@@ -1,6 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
 import faintwind.calibration.Cancelled;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
@@ -179,13 +180,15 @@ public final class Optimiser {
    */
   public Optimum minimise(
       Function<double[], Linearised> function, double[] start, BooleanSupplier cancelled) {
-    int residuals = function.apply(start).residuals.length;
+    Linearised first = function.apply(start);
+    int residuals = first.residuals.length;
     MultivariateJacobianFunction model =
         point -> {
           if (cancelled.getAsBoolean()) {
             throw new Cancelled();
           }
-          Linearised at = function.apply(point.toArray());
+          double[] x = point.toArray();
+          Linearised at = Arrays.equals(x, start) ? first : function.apply(x);
           return new Pair<>(
               new ArrayRealVector(at.residuals, false),
               new Array2DRowRealMatrix(at.jacobian, false));

@@ -3,6 +3,7 @@ package faintwind.calibration.fit.numerics;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -22,7 +23,8 @@ import org.apache.commons.math3.linear.RealVector;
  * keeps the factor well conditioned.
  */
 public final class RunProblem {
-  private static final double WILD = 1e100;
+  /** Residual of a point at which nothing can be computed. */
+  static final double WILD = 1e100;
 
   /** Keeps the factor positive where rounding in the sums would outweigh the priors. */
   private static final double ROUNDING = 1e-14;
@@ -38,6 +40,9 @@ public final class RunProblem {
   private final List<double[]> signals = new ArrayList<>();
   private final double[] zeroSignals;
   private final double[] priorTargets;
+
+  /** Values of the unknowns at the last {@link #integrate}. */
+  private double[] integrated = {};
 
   RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
     this.layout = layout;
@@ -81,13 +86,13 @@ public final class RunProblem {
     integrate(x);
     whitenings.clear();
     for (int k = 0; k < tracks.size(); k++) {
-      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course, wander));
+      whitenings.add(Whitening.of(tracks.get(k).rows, integrators.get(k).course(), wander));
     }
   }
 
   /** The course of a track from the last {@link #integrate}. */
   public Whitening.Course course(int track) {
-    return integrators.get(track).course;
+    return integrators.get(track).course();
   }
 
   /** Recorded less predicted signals of a track from the last {@link #integrate}. */
@@ -103,6 +108,10 @@ public final class RunProblem {
     return whitenings.get(track);
   }
 
+  Unknowns unknowns() {
+    return unknowns;
+  }
+
   public List<Track> tracks() {
     return tracks;
   }
@@ -111,9 +120,13 @@ public final class RunProblem {
     return zeros;
   }
 
-  /** Runs through all tracks at this point. */
+  /** Runs through all tracks at this point; does nothing where they were run through there last. */
   public void integrate(double[] x) {
     double[] values = unknowns.values(x);
+    if (Arrays.equals(values, integrated)) {
+      return;
+    }
+    integrated = values;
     for (int k = 0; k < tracks.size(); k++) {
       integrators.get(k).run(values, predicted.get(k), rowsBy.get(k));
     }

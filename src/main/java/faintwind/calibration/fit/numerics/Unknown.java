@@ -77,6 +77,19 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
     };
   }
 
+  /**
+   * The x after a step along which the value goes straight, not its logarithm: what recordings say
+   * of a positive number is nearly straight in it. Below half of the value the step bends.
+   */
+  double stepped(double x, double step) {
+    if (shape != Shape.LOG) {
+      return x + step;
+    }
+    double change = spread * step;
+    double log = change > -0.5 ? Math.log1p(change) : 2 * change + 1 - Math.log(2);
+    return x + log / spread;
+  }
+
   public double x(double value) {
     return switch (shape) {
       case LINEAR -> (value - mean) / spread;

@@ -65,7 +65,7 @@ public final class FieldFormula {
 
   /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */
   public double stillLoss_1_s(double delta_K, AirPoint air) {
-    model.loss(lossValues, 0, delta_K, air, out);
+    model.stillLoss(lossValues, delta_K, air, out);
     return out[0];
   }
 
@@ -83,9 +83,19 @@ public final class FieldFormula {
     return model.speed_m_s(lossValues, loss_1_s, delta_K, air);
   }
 
+  /** The same for several losses, 1/s, which become speeds. */
+  public void speeds_m_s(double[] losses, double delta_K, AirPoint air) {
+    model.speeds_m_s(lossValues, losses, delta_K, air);
+  }
+
   /** Difference of a signal as recorded, lag not undone, K. */
   public double delta_K(double signal, double air_K) {
     return path.curve().delta_K(signal - path.offset(), air_K);
+  }
+
+  /** Difference as a row's signal reads, lag not undone, K. */
+  double readDelta_K(PreparedRow row) {
+    return delta_K(row.signal(), row.air().air_K());
   }
 
   /** A change of the signal as a share of a difference. */

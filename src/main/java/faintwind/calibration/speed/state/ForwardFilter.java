@@ -24,7 +24,7 @@ public final class ForwardFilter {
     still = new StillLoss(formula);
     state = new HeatState(formula);
     innovation = new Innovation(formula);
-    watch = new HeaterWatch(limits);
+    watch = new HeaterWatch(limits, formula);
   }
 
   public void copyFrom(ForwardFilter other) {
@@ -44,10 +44,9 @@ public final class ForwardFilter {
    */
   public void step(PreparedRow row, double walk2_1_s, double noise2, double jumpVariance) {
     double air_K = row.air().air_K();
-    double read_K = formula.delta_K(row.signal(), air_K);
     restarted = row.kind() == Kind.FIRST || row.kind() == Kind.AFTER_LONG_GAP;
     if (restarted) {
-      begin(row, read_K);
+      begin(row);
       innovation.foresee(state, row.signal(), noise2, air_K);
       return;
     }
@@ -63,8 +62,8 @@ public final class ForwardFilter {
     innovation.correct(state);
     double noise_K = Math.sqrt(noise2) / Math.abs(innovation.sensitivity());
     double still_1_s = still.at(state.mean()[HeatState.DELTA], row.air());
-    if (watch.look(row, read_K, noise_K, state, still_1_s)) {
-      switched(row, read_K);
+    if (watch.look(row, noise_K, state, still_1_s)) {
+      switched(row);
     }
     rowsSinceBegin++;
     settled |= state.logVariance() < SETTLED_VARIANCE;
@@ -72,21 +71,22 @@ public final class ForwardFilter {
 
   /** The heater is known to be lost from elsewhere, after this row was taken in. */
   public void heaterLost(PreparedRow row) {
-    double read_K = formula.delta_K(row.signal(), row.air().air_K());
-    watch.lost(row, read_K);
-    switched(row, read_K);
+    watch.lost(row);
+    switched(row);
   }
 
-  private void begin(PreparedRow row, double read_K) {
+  private void begin(PreparedRow row) {
+    double read_K = formula.readDelta_K(row);
     boolean warm = read_K > RESUME_SHARE * limits.stillDelta_K();
     double supplied_K_s = row.supplied_K_s();
     state.begin(read_K, warm ? supplied_K_s : 0, formula.path().heating_K_s());
-    watch.begin(row, read_K);
+    watch.begin(row);
     settled = false;
     rowsSinceBegin = 0;
   }
 
-  private void switched(PreparedRow row, double read_K) {
+  private void switched(PreparedRow row) {
+    double read_K = formula.readDelta_K(row);
     boolean bySupply = row.supply() == PreparedRow.Supply.OFF || watch.switchedOn();
     settled = false;
     rowsSinceBegin = 0;

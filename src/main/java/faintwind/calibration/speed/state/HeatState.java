@@ -18,10 +18,22 @@ public final class HeatState {
   public static final int FLOW = 1;
   public static final int BEAD = 2;
   public static final int RATIO = 3;
+
+  /** Where the variances stand among the elements that are kept of the covariance. */
+  static final int DELTAS = 0;
+
+  static final int FLOWS = 4;
+  static final int BEADS = 7;
+  static final int RATIOS = 9;
+
   static final double LEAST_LAG_S = 0.3;
   static final double LONGEST_STEP_S = 2;
   static final double MODEL_NOISE_K2_S = 1e-8;
   static final int TERMS = 6;
+
+  /** 1/(k + 1)! */
+  private static final double[] SHARE = {1, 1 / 2., 1 / 6., 1 / 24., 1 / 120., 1 / 720.};
+
   static final double LEAST_RATIO = 0.3;
   static final double GREATEST_RATIO = 20;
 
@@ -44,14 +56,9 @@ public final class HeatState {
   private final double beadTime_s;
 
   private final double[] mean = new double[SIZE];
-  private final double[] covariance = new double[SIZE * SIZE];
-  private final double[] transition = new double[SIZE * SIZE];
-  private final double[] jacobian = new double[SIZE * SIZE];
-  private final double[] power = new double[SIZE * SIZE];
-  private final double[] product = new double[SIZE * SIZE];
-  private final double[] stepTransition = new double[SIZE * SIZE];
-  private final double[] rate = new double[SIZE];
-  private final double[] spare = new double[SIZE];
+  private final double[] covariance = new double[StepMatrix.KEPT];
+  private final double[] transition = new double[StepMatrix.KEPT];
+  private final double[] step = new double[StepMatrix.KEPT];
 
   HeatState(FieldFormula formula) {
     still = new StillLoss(formula);
@@ -66,11 +73,12 @@ public final class HeatState {
     return mean;
   }
 
+  /** Covariance of the state, as {@link StepMatrix} keeps a symmetric matrix. */
   double[] covariance() {
     return covariance;
   }
 
-  /** Transition over the last {@link #advance}, row by row. */
+  /** Transition over the last {@link #advance}, as {@link StepMatrix} keeps it. */
   double[] transition() {
     return transition;
   }
@@ -83,12 +91,12 @@ public final class HeatState {
   /** Variance of ln(loss). */
   public double logVariance() {
     double ratio = Math.max(LEAST_RATIO, mean[RATIO]);
-    return covariance[SIZE * SIZE - 1] / (ratio * ratio);
+    return covariance[RATIOS] / (ratio * ratio);
   }
 
   void copyFrom(HeatState other) {
     System.arraycopy(other.mean, 0, mean, 0, SIZE);
-    System.arraycopy(other.covariance, 0, covariance, 0, SIZE * SIZE);
+    System.arraycopy(other.covariance, 0, covariance, 0, StepMatrix.KEPT);
   }
 
   /** Starts anew: nothing known of the loss, difference as just read. */
@@ -98,17 +106,17 @@ public final class HeatState {
     mean[FLOW] = flow_K_s;
     mean[BEAD] = delta_K;
     mean[RATIO] = FIRST_RATIO;
-    covariance[DELTA * SIZE + DELTA] = FIRST_DELTA_VARIANCE_K2;
-    covariance[BEAD * SIZE + BEAD] = FIRST_DELTA_VARIANCE_K2;
-    covariance[FLOW * SIZE + FLOW] = square(FIRST_FLOW_SHARE * heating_K_s);
-    covariance[RATIO * SIZE + RATIO] = FIRST_RATIO_VARIANCE;
+    covariance[DELTAS] = FIRST_DELTA_VARIANCE_K2;
+    covariance[BEADS] = FIRST_DELTA_VARIANCE_K2;
+    covariance[FLOWS] = square(FIRST_FLOW_SHARE * heating_K_s);
+    covariance[RATIOS] = FIRST_RATIO_VARIANCE;
   }
 
   /** Forgets the loss and the heat flow, as when the heater is switched. */
   void forgetLoss(double heating_K_s) {
     mean[RATIO] = Math.max(1, Math.min(3, mean[RATIO]));
-    covariance[FLOW * SIZE + FLOW] += square(SWITCHED_FLOW_SHARE * heating_K_s);
-    covariance[RATIO * SIZE + RATIO] += SWITCHED_RATIO_VARIANCE;
+    covariance[FLOWS] += square(SWITCHED_FLOW_SHARE * heating_K_s);
+    covariance[RATIOS] += SWITCHED_RATIO_VARIANCE;
   }
 
   private static double square(double x) {
@@ -117,7 +125,7 @@ public final class HeatState {
 
   /** Leaves room for a sudden change of the loss ratio with this variance. */
   void leaveRoom(double variance) {
-    covariance[SIZE * SIZE - 1] += variance;
+    covariance[RATIOS] += variance;
   }
 
   /**
@@ -127,7 +135,7 @@ public final class HeatState {
   void lostWithin(double within_s, double heating_K_s) {
     double more_K_s = 0.5 * within_s * heating_K_s / heaterTime_s;
     mean[FLOW] += more_K_s;
-    covariance[FLOW * SIZE + FLOW] += more_K_s * more_K_s / 3;
+    covariance[FLOWS] += more_K_s * more_K_s / 3;
   }
 
   /**
@@ -141,104 +149,92 @@ public final class HeatState {
     double longest_s = Math.min(LONGEST_STEP_S, Math.min(beadTime_s, heaterTime_s));
     int steps = (int) Math.ceil(duration_s / longest_s);
     double h = duration_s / steps;
-    identity(transition);
     double ratio = Math.max(1, Math.min(GREATEST_RATIO, mean[RATIO]));
     double walk = walk2_1_s * ratio * ratio;
+    StepMatrix.identity(transition);
     for (int i = 0; i < steps; i++) {
       step(h, heating_K_s, air);
-      multiply(stepTransition, transition, product);
-      System.arraycopy(product, 0, transition, 0, SIZE * SIZE);
+      StepMatrix.follow(transition, step);
       spread(h, walk);
     }
   }
 
+  /**
+   * One step x ← x + φ(A) A x with φ(A) = 1 + A/2 + … + A⁵/6!, and Φ = 1 + φ(A) A. The block B of
+   * ball and resistor has by Cayley and Hamilton the powers Bᵏ = pₖ B − d pₖ₋₁ with pₖ₊₁ = t pₖ − d
+   * pₖ₋₁, trace t and determinant d; the bead's row of Aᵏ⁺¹ is c (row 0 of Bᵏ − bead's row of Aᵏ).
+   */
   private void step(double h, double heating_K_s, AirPoint air) {
     double delta = mean[DELTA];
     double still_1_s = still.at(delta, air);
     double ratio = Math.max(LEAST_RATIO, mean[RATIO]);
     double loss = still_1_s * ratio;
-    fillJacobian(h, delta, loss, still.slope() * ratio);
-    double byRatio = -h * still_1_s * delta / ballShare;
-    jacobian[3] = byRatio;
-    jacobian[7] = -heaterShare / heaterTime_s * byRatio;
-    rate[DELTA] = h * (mean[FLOW] - loss * delta) / ballShare;
-    rate[FLOW] = (h * (heating_K_s - mean[FLOW]) - heaterShare * rate[DELTA]) / heaterTime_s;
-    rate[BEAD] = h * (delta - mean[BEAD]) / beadTime_s;
-    rate[RATIO] = 0;
-    identity(stepTransition);
-    identity(power);
-    for (int k = 1; k <= TERMS; k++) {
-      for (int i = 0; i < 3; i++) {
-        mean[i] += rate[i];
-      }
-      multiply(jacobian, power, product);
-      for (int i = 0; i < SIZE * SIZE; i++) {
-        power[i] = product[i] / k;
-        stepTransition[i] += power[i];
-      }
-      for (int i = 0; i < 3; i++) {
-        spare[i] =
-            (jacobian[i * SIZE] * rate[0]
-                    + jacobian[i * SIZE + 1] * rate[1]
-                    + jacobian[i * SIZE + 2] * rate[2])
-                / (k + 1);
-      }
-      System.arraycopy(spare, 0, rate, 0, 3);
-    }
-  }
-
-  private void fillJacobian(double h, double delta, double loss, double slope) {
-    double[] j = jacobian;
-    j[0] = -h * (loss + delta * slope) / ballShare;
-    j[1] = h / ballShare;
-    j[2] = 0;
     double back = heaterShare / heaterTime_s;
-    j[4] = -back * j[0];
-    j[5] = -h / heaterTime_s - back * j[1];
-    j[6] = 0;
-    j[8] = h / beadTime_s;
-    j[9] = 0;
-    j[10] = -h / beadTime_s;
-    j[11] = 0;
+    double b00 = -h * (loss + delta * still.slope() * ratio) / ballShare;
+    double b01 = h / ballShare;
+    double b10 = -back * b00;
+    double b11 = -h / heaterTime_s - back * b01;
+    double c = h / beadTime_s;
+    double trace = b00 + b11;
+    double determinant = b00 * b11 - b01 * b10;
+    double before = 0;
+    double power = 1;
+    double sumBefore = 0;
+    double sum = 0;
+    double bead0 = 1;
+    double bead1 = 0;
+    double bead2 = -c;
+    double row0 = 0;
+    double row1 = 0;
+    double row2 = 1;
+    for (int k = 1; k < TERMS; k++) {
+      double share = SHARE[k];
+      sum += share * power;
+      sumBefore += share * before;
+      row0 += share * bead0;
+      row1 += share * bead1;
+      row2 += share * bead2;
+      bead0 = power * b00 - determinant * before - c * bead0;
+      bead1 = power * b01 - c * bead1;
+      bead2 *= -c;
+      double next = trace * power - determinant * before;
+      before = power;
+      power = next;
+    }
+    double s00 = 1 - determinant * sumBefore + sum * b00;
+    double s01 = sum * b01;
+    double s10 = sum * b10;
+    double s11 = 1 - determinant * sumBefore + sum * b11;
+    double s20 = c * row0;
+    double s21 = c * row1;
+    double s22 = row2;
+    step[0] = 1 + b00 * s00 + b01 * s10;
+    step[1] = b00 * s01 + b01 * s11;
+    step[3] = b10 * s00 + b11 * s10;
+    step[4] = 1 + b10 * s01 + b11 * s11;
+    step[6] = c * (s00 - s20);
+    step[7] = c * (s01 - s21);
+    step[8] = 1 - c * s22;
+    double byRatio0 = -h * still_1_s * delta / ballShare;
+    double byRatio1 = -back * byRatio0;
+    step[2] = s00 * byRatio0 + s01 * byRatio1;
+    step[5] = s10 * byRatio0 + s11 * byRatio1;
+    step[9] = s20 * byRatio0 + s21 * byRatio1;
+    double rate0 = h * (mean[FLOW] - loss * delta) / ballShare;
+    double rate1 = (h * (heating_K_s - mean[FLOW]) - heaterShare * rate0) / heaterTime_s;
+    double rate2 = c * (delta - mean[BEAD]);
+    mean[DELTA] += s00 * rate0 + s01 * rate1;
+    mean[FLOW] += s10 * rate0 + s11 * rate1;
+    mean[BEAD] += s20 * rate0 + s21 * rate1 + s22 * rate2;
   }
 
   /** P ← Φ (P + Q/2) Φᵀ + Q/2. */
   private void spread(double h, double walk_1_s) {
     double half = 0.5 * h;
-    covariance[15] += half * walk_1_s;
-    covariance[0] += half * MODEL_NOISE_K2_S;
-    multiply(stepTransition, covariance, product);
-    for (int i = 0; i < SIZE; i++) {
-      for (int j = i; j < SIZE; j++) {
-        double sum = 0;
-        for (int k = 0; k < SIZE; k++) {
-          sum += product[i * SIZE + k] * stepTransition[j * SIZE + k];
-        }
-        covariance[i * SIZE + j] = sum;
-        covariance[j * SIZE + i] = sum;
-      }
-    }
-    covariance[15] += half * walk_1_s;
-    covariance[0] += half * MODEL_NOISE_K2_S;
-  }
-
-  private static void multiply(double[] a, double[] b, double[] result) {
-    for (int i = 0; i < SIZE; i++) {
-      double a0 = a[i * SIZE];
-      double a1 = a[i * SIZE + 1];
-      double a2 = a[i * SIZE + 2];
-      double a3 = a[i * SIZE + 3];
-      for (int j = 0; j < SIZE; j++) {
-        result[i * SIZE + j] =
-            a0 * b[j] + a1 * b[SIZE + j] + a2 * b[2 * SIZE + j] + a3 * b[3 * SIZE + j];
-      }
-    }
-  }
-
-  private static void identity(double[] matrix) {
-    java.util.Arrays.fill(matrix, 0);
-    for (int i = 0; i < SIZE; i++) {
-      matrix[i * SIZE + i] = 1;
-    }
+    covariance[RATIOS] += half * walk_1_s;
+    covariance[DELTAS] += half * MODEL_NOISE_K2_S;
+    StepMatrix.forwards(step, covariance);
+    covariance[RATIOS] += half * walk_1_s;
+    covariance[DELTAS] += half * MODEL_NOISE_K2_S;
   }
 }

@@ -23,6 +23,7 @@ final class HeaterWatch {
   private static final double SURE_VARIANCE = 0.09;
 
   private final HeaterLimits limits;
+  private final FieldFormula formula;
   private boolean off;
   private boolean supplyOff;
   private boolean switchedOn;
@@ -32,8 +33,9 @@ final class HeaterWatch {
   private int impossibleRows;
   private double impossible_s;
 
-  HeaterWatch(HeaterLimits limits) {
+  HeaterWatch(HeaterLimits limits, FieldFormula formula) {
     this.limits = limits;
+    this.formula = formula;
   }
 
   void copyFrom(HeaterWatch other) {
@@ -58,10 +60,10 @@ final class HeaterWatch {
   }
 
   /** The heater is known to be lost from elsewhere. */
-  void lost(PreparedRow row, double read_K) {
+  void lost(PreparedRow row) {
     off = true;
     switchedOn = false;
-    anchor(row, read_K);
+    anchor(row);
   }
 
   /** Heating rate to reckon with for the step to a row, K/s. */
@@ -69,40 +71,40 @@ final class HeaterWatch {
     return off ? 0 : row.supplied_K_s();
   }
 
-  void begin(PreparedRow row, double delta_K) {
+  void begin(PreparedRow row) {
     off = false;
     supplyOff = row.supply() == Supply.OFF;
     impossible_s = 0;
     impossibleRows = 0;
-    anchor(row, delta_K);
+    anchor(row);
   }
 
   /**
    * Looks at a row after the filter has taken it in.
    *
-   * @param read_K difference as read in this row
-   * @param noise_K its standard deviation
+   * @param noise_K standard deviation of the difference as read
    * @param state the filter's state
    * @param still_1_s loss of still air there
    * @return whether the belief has changed
    */
-  boolean look(PreparedRow row, double read_K, double noise_K, HeatState state, double still_1_s) {
+  boolean look(PreparedRow row, double noise_K, HeatState state, double still_1_s) {
     boolean wasOff = isOff();
     supplyOff = row.supply() == Supply.OFF;
     anchorRows++;
     if (supplyOff) {
       off = false;
-      anchor(row, read_K);
+      anchor(row);
     } else if (off) {
-      lookForOn(row, read_K, noise_K, state);
+      lookForOn(row, noise_K, state);
     } else {
-      lookForOff(row, read_K, state, still_1_s);
+      lookForOff(row, state, still_1_s);
     }
     switchedOn = wasOff && !isOff();
     return wasOff != isOff();
   }
 
-  private void lookForOn(PreparedRow row, double read_K, double noise_K, HeatState state) {
+  private void lookForOn(PreparedRow row, double noise_K, HeatState state) {
+    double read_K = formula.readDelta_K(row);
     double age_s = row.time_s() - anchor_s;
     double rise_K = read_K - anchorDelta_K;
     boolean rises =
@@ -115,28 +117,28 @@ final class HeaterWatch {
             && read_K > COOL_SHARE * limits.stillDelta_K();
     if (rises || fallsTooSlowly) {
       off = false;
-      anchor(row, read_K);
+      anchor(row);
     } else if (age_s > ON_WINDOW_S && anchorRows >= 3) {
-      anchor(row, read_K);
+      anchor(row);
     }
   }
 
-  private void lookForOff(PreparedRow row, double read_K, HeatState state, double still_1_s) {
-    double cool_K = COOL_SHARE * limits.stillDelta_K();
+  private void lookForOff(PreparedRow row, HeatState state, double still_1_s) {
     double age_s = row.time_s() - anchor_s;
     if (age_s > OFF_WINDOW_S && anchorRows >= 3) {
+      double cool_K = COOL_SHARE * limits.stillDelta_K();
+      double read_K = formula.readDelta_K(row);
       boolean cool = read_K < cool_K && anchorDelta_K < cool_K;
       boolean flat = read_K - anchorDelta_K < SLOW_RISE * row.supplied_K_s() * age_s;
       off = cool && flat;
-      anchor(row, read_K);
+      anchor(row);
     }
     double delta = state.mean()[HeatState.DELTA];
     double loss = still_1_s * state.ratio();
-    double fall_1_s = loss - state.mean()[HeatState.FLOW] / Math.max(delta, 1e-3);
     boolean impossible =
         loss > limits.greatestLoss_1_s()
             && state.logVariance() < SURE_VARIANCE
-            && fall_1_s > FALL_SHARE * still_1_s;
+            && loss - state.mean()[HeatState.FLOW] / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
     impossibleRows += impossible ? 1 : -1;
     impossible_s += impossible ? row.step_s() : -row.step_s();
     if (impossibleRows <= 0 || impossible_s <= 0) {
@@ -146,9 +148,9 @@ final class HeaterWatch {
     off |= impossible_s > IMPOSSIBLE_S && impossibleRows >= IMPOSSIBLE_ROWS;
   }
 
-  private void anchor(PreparedRow row, double read_K) {
+  private void anchor(PreparedRow row) {
     anchor_s = row.time_s();
-    anchorDelta_K = read_K;
+    anchorDelta_K = formula.readDelta_K(row);
     anchorRows = 0;
   }
 }

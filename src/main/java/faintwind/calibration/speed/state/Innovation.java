@@ -25,21 +25,24 @@ public final class Innovation {
     sensitivity = curve.signalByDelta(bead_K, air_K);
     miss = signal - offset - curve.signal(bead_K, air_K);
     double[] p = state.covariance();
-    variance =
-        sensitivity * sensitivity * p[HeatState.BEAD * HeatState.SIZE + HeatState.BEAD] + noise2;
-    for (int i = 0; i < HeatState.SIZE; i++) {
-      gain[i] = p[i * HeatState.SIZE + HeatState.BEAD] * sensitivity / variance;
-    }
+    variance = sensitivity * sensitivity * p[HeatState.BEADS] + noise2;
+    double share = sensitivity / variance;
+    gain[0] = p[2] * share;
+    gain[1] = p[5] * share;
+    gain[2] = p[7] * share;
+    gain[3] = p[8] * share;
   }
 
   /** Corrects the state by what was foreseen. */
   void correct(HeatState state) {
     double[] p = state.covariance();
     double[] mean = state.mean();
+    int at = 0;
     for (int i = 0; i < HeatState.SIZE; i++) {
       mean[i] += gain[i] * miss;
-      for (int j = 0; j < HeatState.SIZE; j++) {
-        p[i * HeatState.SIZE + j] -= gain[i] * gain[j] * variance;
+      double less = gain[i] * variance;
+      for (int j = i; j < HeatState.SIZE; j++) {
+        p[at++] -= less * gain[j];
       }
     }
   }

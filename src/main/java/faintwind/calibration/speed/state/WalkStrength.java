@@ -77,7 +77,7 @@ public final class WalkStrength {
     double walk2_1_s = Math.exp(2 * logStrength);
     double sum = 0;
     for (int i = 0; i < block.core(); i++) {
-      double room = jumps.isEmpty() ? 0 : jumps.variance(i);
+      double room = jumps.variance(i);
       scratch.step(block.rows().get(i), walk2_1_s, block.noise2(), room);
       if (scratch.rowsSinceBegin() > SETTLING_ROWS && !scratch.heaterIsOff()) {
         Innovation innovation = scratch.innovation();

@@ -1,7 +1,7 @@
 package faintwind.calibration.speed.state;
 
 import java.util.List;
-import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.IntPredicate;
 
 /**
@@ -17,31 +17,27 @@ public final class WindJumps {
   private static final double LEAST_CHANGE = 0.05;
   private static final double LEAST_RATIO = 0.5;
 
-  private final TreeMap<Integer, Double> change = new TreeMap<>();
+  private final TreeSet<Integer> found = new TreeSet<>();
+  private double[] room = new double[0];
 
   /** Whether none was found. */
   public boolean isEmpty() {
-    return change.isEmpty();
+    return found.isEmpty();
   }
 
   /** Variance that the loss ratio is given for the step to a row. */
   public double variance(int row) {
-    double sum = 0;
-    for (int at = row - 1; at <= row + 1; at++) {
-      Double jump = change.get(at);
-      sum += jump == null ? 0 : jump * jump;
-    }
-    return sum;
+    return row < room.length ? room[row] : 0;
   }
 
   /** Whether a row is the first that lies wholly after a sudden change. */
   public boolean startsAt(int row) {
-    return change.containsKey(row - 1);
+    return isWithin(row) && found.contains(row - 1);
   }
 
   /** Whether a row lies within a sudden change, and so belongs to the wind on neither side. */
   public boolean isWithin(int row) {
-    return change.containsKey(row) || change.containsKey(row - 1) || change.containsKey(row + 1);
+    return variance(row) > 0;
   }
 
   /**
@@ -50,7 +46,7 @@ public final class WindJumps {
    * @param heated whether the heater is beyond doubt at a row: losing it looks like a jump too
    */
   public boolean lookFor(BlockTrace smoothed, List<PreparedRow> rows, IntPredicate heated) {
-    int before = change.size();
+    int before = found.size();
     int best = -1;
     for (int i = 1; i + 1 < rows.size(); i++) {
       if (stands(smoothed, i) && !isKnown(rows, i) && heated.test(i)) {
@@ -58,11 +54,19 @@ public final class WindJumps {
       }
       boolean passed = best >= 0 && rows.get(i).time_s() > rows.get(best).time_s() + REACH_S;
       if (passed || (best >= 0 && i + 2 == rows.size())) {
-        change.put(best, smoothed.shock(best));
+        add(best, smoothed.shock(best), rows.size());
         best = -1;
       }
     }
-    return change.size() > before;
+    return found.size() > before;
+  }
+
+  private void add(int at, double jump, int rows) {
+    found.add(at);
+    room = room.length == 0 ? new double[rows] : room;
+    for (int row = at - 1; row <= at + 1; row++) {
+      room[row] += jump * jump;
+    }
   }
 
   private static boolean stands(BlockTrace smoothed, int row) {
@@ -72,8 +76,8 @@ public final class WindJumps {
   }
 
   private boolean isKnown(List<PreparedRow> rows, int row) {
-    Integer low = change.floorKey(row);
-    Integer high = change.ceilingKey(row);
+    Integer low = found.floor(row);
+    Integer high = found.ceiling(row);
     double time_s = rows.get(row).time_s();
     return (low != null && time_s - rows.get(low).time_s() < REACH_S)
         || (high != null && rows.get(high).time_s() - time_s < REACH_S);

@@ -1,0 +1,229 @@
+package faintwind.command.lesson;
+
+import faintwind.command.CommonOptions;
+import faintwind.guide.lesson.SchoolClass;
+import faintwind.job.PaperFile;
+import faintwind.job.lesson.ClassLook;
+import faintwind.job.lesson.ClassPage;
+import faintwind.job.lesson.ClassReport;
+import faintwind.job.lesson.ClassText;
+import faintwind.job.lesson.LookAtClass;
+import faintwind.job.lesson.MakeClass;
+import faintwind.job.lesson.PairLook;
+import faintwind.job.lesson.PairPrint;
+import faintwind.job.lesson.SignOff;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.JournalEntry;
+import faintwind.terminal.ExitCode;
+import faintwind.terminal.Terminal;
+import faintwind.terminal.VersionText;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code faintwind class}: a class of pairs, from making it to what it found out. */
+@Command(
+    name = "class",
+    mixinStandardHelpOptions = true,
+    versionProvider = VersionText.class,
+    resourceBundle = "faintwind.messages")
+public final class ClassCommand implements Callable<Integer> {
+  private static final int USUAL_min = 45;
+
+  private final Terminal terminal;
+  private final Clock clock = Clock.system(ZoneId.systemDefault());
+
+  @Spec private CommandSpec spec = CommandSpec.create();
+
+  public ClassCommand(Terminal terminal) {
+    this.terminal = terminal;
+  }
+
+  @Override
+  public Integer call() {
+    String known = String.join(", ", spec.subcommands().keySet());
+    return terminal.misuse(Problem.error("class.which", Where.NOWHERE, known));
+  }
+
+  @Command(name = "create", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int create(@Mixin CreateOptions options) throws IOException {
+    Checked<MakeClass.Wish> wish = options.wish();
+    if (!(wish instanceof Checked.Ok<MakeClass.Wish> ok)) {
+      terminal.report(wish.problems());
+      return ExitCode.USAGE.number();
+    }
+    Checked<SchoolClass> made =
+        new MakeClass(clock, terminal.messages()).make(options.folder(), ok.value());
+    if (!(made instanceof Checked.Ok<SchoolClass> done)) {
+      return terminal.refuse(made.problems());
+    }
+    terminal.say("class.made", done.value().pairs().size(), options.folder().toString());
+    return ExitCode.DONE.number();
+  }
+
+  @Command(name = "show", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int show(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(names = "--json", descriptionKey = "json") boolean json,
+      @Option(names = "--html", paramLabel = "FILE", descriptionKey = "faintwind.class.html")
+          @Nullable Path html,
+      @Mixin CommonOptions common)
+      throws IOException {
+    return looked(
+        folder,
+        Optional.ofNullable(html),
+        common,
+        look -> {
+          ClassText text = new ClassText(terminal.messages());
+          if (json) {
+            terminal.out().print(text.json(look));
+          } else {
+            text.lines(look).forEach(terminal.out()::println);
+          }
+          terminal.out().flush();
+          if (html != null) {
+            PaperFile.write(html, new ClassPage(terminal.messages()).of(look));
+            terminal.tell("air.written", html.toString());
+          }
+          return ExitCode.DONE.number();
+        });
+  }
+
+  @Command(name = "lesson", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int lesson(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(names = "--minutes", paramLabel = "N", descriptionKey = "faintwind.class.minutes")
+          int minutes,
+      @Option(names = "--pair", paramLabel = "N", descriptionKey = "faintwind.class.pair") int pair,
+      @Option(names = "--out", paramLabel = "FILE", descriptionKey = "faintwind.class.out")
+          @Nullable Path out,
+      @Mixin CommonOptions common)
+      throws IOException {
+    return looked(
+        folder,
+        Optional.ofNullable(out),
+        common,
+        look -> {
+          int least = look.lesson().map(SchoolClass.Lesson::minutes).orElse(USUAL_min);
+          int time = minutes > 0 ? minutes : least;
+          if (out != null) {
+            return print(look, pair, time, out);
+          }
+          ClassText text = new ClassText(terminal.messages());
+          terminal.out().println(text.lesson(look));
+          text.fits(look, time).forEach(terminal.out()::println);
+          return ExitCode.DONE.number();
+        });
+  }
+
+  private int print(ClassLook look, int number, int minutes, Path out) throws IOException {
+    Optional<PairLook> pair =
+        look.pairs().stream().filter(p -> p.pair().number() == number).findFirst();
+    if (pair.isEmpty()) {
+      return terminal.refuse(
+          List.of(Problem.error("class.unknown-pair", Where.NOWHERE, String.valueOf(number))));
+    }
+    Checked<Path> written =
+        new PairPrint(clock, terminal.messages()).write(look, pair.get(), minutes, out);
+    if (!written.isOk()) {
+      return terminal.refuse(written.problems());
+    }
+    terminal.say("air.written", out.toString());
+    return ExitCode.DONE.number();
+  }
+
+  @Command(name = "labels", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int labels(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(
+              names = "--out",
+              required = true,
+              paramLabel = "FILE",
+              descriptionKey = "faintwind.class.out")
+          Path out,
+      @Mixin CommonOptions common)
+      throws IOException {
+    return paper(
+        folder,
+        out,
+        common,
+        look -> new ClassPage(terminal.messages()).labels(look, terminal.messages()));
+  }
+
+  @Command(name = "report", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int report(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(
+              names = "--out",
+              required = true,
+              paramLabel = "FILE",
+              descriptionKey = "faintwind.class.out")
+          Path out,
+      @Mixin CommonOptions common)
+      throws IOException {
+    return paper(folder, out, common, new ClassReport(terminal.messages())::of);
+  }
+
+  @Command(name = "sign", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int sign(@Mixin SignOptions options) throws IOException {
+    Checked<JournalEntry> signed =
+        new SignOff(options.folder(), clock, terminal.messages())
+            .sign(options.signed(), options.code());
+    if (!(signed instanceof Checked.Ok<JournalEntry> ok)) {
+      return terminal.refuse(signed.problems());
+    }
+    terminal.report(ok.notes());
+    terminal.say("note.entered", ok.value().id());
+    return ExitCode.DONE.number();
+  }
+
+  private interface Shown {
+    int of(ClassLook look) throws IOException;
+  }
+
+  private interface Paper {
+    String of(ClassLook look) throws IOException;
+  }
+
+  private int paper(Path folder, Path out, CommonOptions common, Paper paper) throws IOException {
+    return looked(
+        folder,
+        Optional.of(out),
+        common,
+        look -> {
+          PaperFile.write(out, paper.of(look));
+          terminal.say("air.written", out.toString());
+          return ExitCode.DONE.number();
+        });
+  }
+
+  private int looked(Path folder, Optional<Path> out, CommonOptions common, Shown shown)
+      throws IOException {
+    Optional<Problem> trouble = Optional.empty();
+    if (out.isPresent()) {
+      trouble = common.output(out.get()).trouble(List.of(folder));
+    }
+    if (trouble.isPresent()) {
+      return terminal.misuse(trouble.get());
+    }
+    Checked<ClassLook> look =
+        new LookAtClass(folder, terminal.messages()).look(OffsetDateTime.now(clock));
+    return look instanceof Checked.Ok<ClassLook> ok
+        ? shown.of(ok.value())
+        : terminal.refuse(look.problems());
+  }
+}

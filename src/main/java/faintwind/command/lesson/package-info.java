@@ -1,0 +1,5 @@
+/** The command for a class of pairs. */
+@NullMarked
+package faintwind.command.lesson;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The file of a class. */
+@NullMarked
+package faintwind.files.lesson;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,96 @@
+package faintwind.job.lesson;
+
+import faintwind.guide.lesson.SchoolClass;
+import faintwind.guide.lesson.SchoolClass.Lesson;
+import faintwind.guide.lesson.Spread;
+import faintwind.job.bench.BenchRow;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A class as it was found.
+ *
+ * @param it the class
+ * @param pairs in their order, then folders that are none of the class
+ * @param now when it was looked at
+ */
+public record ClassLook(SchoolClass it, List<PairLook> pairs, OffsetDateTime now) {
+  public ClassLook {
+    pairs = List.copyOf(pairs);
+  }
+
+  /**
+   * A pair in the queue of the turntable.
+   *
+   * @param from minutes from the beginning of the lesson
+   * @param minutes its session takes
+   */
+  public record Turn(PairLook pair, double from, double minutes) {}
+
+  /**
+   * A clock that runs.
+   *
+   * @param pair whose
+   * @param clock which, until when
+   * @param before the first lesson that finds it ended; empty after the last
+   */
+  public record Cure(PairLook pair, BenchRow.Clock clock, Optional<Lesson> before) {}
+
+  /** The lesson that runs or comes next. */
+  public Optional<Lesson> lesson() {
+    return it.lesson(now.toLocalDateTime());
+  }
+
+  /** The queue of the one turntable, in the order of the pairs. */
+  public List<Turn> queue() {
+    List<Turn> queue = new ArrayList<>();
+    double from = 0;
+    for (PairLook pair : pairs) {
+      if (pair.trouble().isEmpty()
+          && pair.known().filter(PairLook.Known::waitsForTurntable).isPresent()) {
+        double minutes = pair.known().get().turntable_min();
+        queue.add(new Turn(pair, from, minutes));
+        from += minutes;
+      }
+    }
+    return queue;
+  }
+
+  /** Every clock that runs. */
+  public List<Cure> cures() {
+    List<Cure> cures = new ArrayList<>();
+    for (PairLook pair : pairs) {
+      pair.known().stream()
+          .flatMap(known -> known.looked().row().clocks().stream())
+          .forEach(
+              clock -> {
+                LocalDateTime end =
+                    clock.ends().withOffsetSameInstant(now.getOffset()).toLocalDateTime();
+                cures.add(new Cure(pair, clock, it.lessonAfter(end)));
+              });
+    }
+    return cures;
+  }
+
+  /** How far the instruments lie apart in a quantity; empty where none has it. */
+  public Optional<Spread> spread(Quantity quantity) {
+    Map<Integer, Double> values = new HashMap<>();
+    for (PairLook pair : pairs) {
+      pair.known()
+          .map(known -> known.numbers().get(quantity))
+          .filter(value -> pair.trouble().isEmpty())
+          .ifPresent(value -> values.put(pair.pair().number(), value));
+    }
+    return Spread.of(values);
+  }
+
+  /** Which quantities are known of anybody. */
+  public List<Quantity> quantities() {
+    return List.of(Quantity.values()).stream().filter(q -> spread(q).isPresent()).toList();
+  }
+}

@@ -1,0 +1,116 @@
+package faintwind.job.lesson;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.fit.judging.StraightLineLook;
+import faintwind.calibration.fit.judging.StraightLineLook.Misreading;
+import faintwind.files.calibration.CalibrationFile;
+import faintwind.job.bench.BenchRow;
+import faintwind.job.formula.FormulaRuns;
+import faintwind.message.Messages;
+import faintwind.message.Numerals;
+import faintwind.report.page.LogWords;
+import faintwind.report.page.Page;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * What a class found out, pair by pair and together. Of each pair's own data it says how far a
+ * straight line, fitted to the first slope of each spin, reads off the formula.
+ */
+public final class ClassReport {
+  private static final double PER_CENT = 100;
+
+  private final LogWords words;
+  private final ClassText text;
+  private final ClassPage page;
+
+  public ClassReport(Messages messages) {
+    words = new LogWords(messages);
+    text = new ClassText(messages);
+    page = new ClassPage(messages);
+  }
+
+  /**
+   * The page. Names are not in it: a pair is its number or nickname.
+   *
+   * @throws IOException where a calibration or recording that is there cannot be read
+   */
+  public String of(ClassLook look) throws IOException {
+    List<List<String>> rows = new ArrayList<>();
+    for (PairLook pair : look.pairs()) {
+      rows.add(row(pair));
+    }
+    String title = words.text("class.report.title", look.it().name());
+    return new Page(words, title, "", "")
+        .html(
+            html -> {
+              html.element("h1", title);
+              html.element("p", text.title(look));
+              html.element("h2", words.text("class.report.calibrations"));
+              html.table("wide", heads(), rows);
+              html.element("p", words.text("class.report.line-means"));
+              page.part(html, "class.part.spread", text.spread(look));
+              html.element("h2", words.text("class.report.where"));
+              page.matrix(html, look);
+            });
+  }
+
+  private List<String> heads() {
+    return Stream.of("pair", "range", "u95", "line")
+        .map(head -> words.text("class.column." + head))
+        .toList();
+  }
+
+  private List<String> row(PairLook pair) throws IOException {
+    Optional<BenchRow.InForce> inForce =
+        pair.known().flatMap(known -> known.looked().row().inForce());
+    Optional<BenchRow.Range> range = inForce.flatMap(f -> f.range());
+    return List.of(
+        pair.label(),
+        range
+            .map(
+                r ->
+                    words.text(
+                        "class.report.range",
+                        Numerals.digits(r.lowest_m_s(), 2),
+                        Numerals.digits(r.highest_m_s(), 2)))
+            .orElse(words.text("class.report.none")),
+        range.map(r -> "± " + Numerals.digits(PER_CENT * r.u95Share(), 2) + " %").orElse(""),
+        inForce.isPresent() ? line(pair, inForce.get()) : "");
+  }
+
+  /** How far the straight line is off between the slowest and fastest calibrated speed. */
+  private String line(PairLook pair, BenchRow.InForce inForce) throws IOException {
+    Path folder = pair.known().orElseThrow().looked().view().path();
+    Optional<Calibration> calibration =
+        CalibrationFile.read(folder.resolve(inForce.file()), inForce.file())
+            .fold((it, notes) -> Optional.of(it), problems -> Optional.empty());
+    if (calibration.isEmpty()) {
+      return words.text("class.report.no-runs");
+    }
+    var state = pair.known().orElseThrow().looked().view().state();
+    return FormulaRuns.of(calibration.get(), FormulaRuns.tables(state, folder))
+        .fold(
+            (runs, notes) -> said(StraightLineLook.of(calibration.get(), runs.runs())),
+            problems -> words.text("class.report.no-runs"));
+  }
+
+  private String said(StraightLineLook look) {
+    if (!(look.slope_per_m() > 0)) {
+      return words.text("class.report.no-line");
+    }
+    List<String> errors = new ArrayList<>();
+    for (Misreading error : look.errors()) {
+      errors.add(
+          words.text(
+              "class.report.error",
+              Numerals.digits(error.speed_m_s(), 2),
+              Numerals.signed(PER_CENT * error.relative(), 0)));
+    }
+    return String.join("; ", errors);
+  }
+}

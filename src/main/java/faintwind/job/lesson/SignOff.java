@@ -1,0 +1,93 @@
+package faintwind.job.lesson;
+
+import faintwind.files.lesson.ClassFile;
+import faintwind.guide.lesson.SchoolClass;
+import faintwind.guide.lesson.SchoolClass.Pair;
+import faintwind.guide.lesson.SchoolClass.Teacher;
+import faintwind.job.record.AtInstrument;
+import faintwind.job.record.Enter;
+import faintwind.message.Checked;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.record.Event.NoteWritten;
+import faintwind.record.JournalEntry;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+
+/**
+ * The teacher signs something of a pair by the code: a doubtful reading that may count, a
+ * calibration that does not meet the build, or that a step was looked at. The entry says that it
+ * was signed by the code.
+ */
+public final class SignOff {
+  private final Path folder;
+  private final Clock clock;
+  private final Messages words;
+
+  public SignOff(Path folder, Clock clock, Messages words) {
+    this.folder = folder;
+    this.clock = clock;
+    this.words = words;
+  }
+
+  /**
+   * What is signed.
+   *
+   * @param pair its number
+   * @param step of which
+   * @param what a reading, clock or {@code photo} that is waived; empty where the step was looked
+   *     at
+   * @param because why
+   */
+  public record Signed(int pair, String step, Optional<String> what, String because) {}
+
+  /**
+   * Signs.
+   *
+   * @return refused where the code is wrong, the pair unknown, or the rules of waivers say no
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<JournalEntry> sign(Signed signed, String code) throws IOException {
+    String reason = words.text("class.signed", signed.because());
+    return at(
+        signed.pair(),
+        code,
+        (view, enter) ->
+            signed.what().isPresent()
+                ? enter.waive(signed.step(), signed.what().get(), reason)
+                : enter.plain(Optional.of(signed.step()), new NoteWritten(reason)));
+  }
+
+  /** Signs that a calibration counts though it does not meet the build. */
+  public Checked<JournalEntry> putInForce(int pair, String file, String because, String code)
+      throws IOException {
+    String reason = words.text("class.signed", because);
+    return at(pair, code, (view, enter) -> enter.forceExplained(file, reason));
+  }
+
+  private Checked<JournalEntry> at(int number, String code, AtInstrument.Work<JournalEntry> work)
+      throws IOException {
+    Checked<SchoolClass> read = ClassFile.read(folder);
+    if (!(read instanceof Checked.Ok<SchoolClass> ok)) {
+      return Checked.refused(read.problems());
+    }
+    Optional<Teacher> teacher = ok.value().teacher();
+    if (teacher.isEmpty()) {
+      return Checked.refused(Problem.error("class.no-code", Where.file(ClassFile.NAME), ""));
+    }
+    if (!TeacherCode.fits(teacher.get(), code)) {
+      return Checked.refused(Problem.error("class.wrong-code", Where.NOWHERE, ""));
+    }
+    Optional<Pair> pair = ok.value().pairs().stream().filter(p -> p.number() == number).findFirst();
+    if (pair.isEmpty()) {
+      return Checked.refused(
+          Problem.error("class.unknown-pair", Where.file(ClassFile.NAME), String.valueOf(number)));
+    }
+    Enter.Person person =
+        new Enter.Person(teacher.get().name(), Enter.Person.named("").ids(), true);
+    return new AtInstrument(folder.resolve(pair.get().folder()), clock, person).work(work);
+  }
+}

@@ -1,0 +1,171 @@
+package faintwind.ui.lesson;
+
+import faintwind.job.PaperFile;
+import faintwind.job.lesson.ClassLook;
+import faintwind.job.lesson.ClassPage;
+import faintwind.job.lesson.ClassReport;
+import faintwind.job.lesson.ClassText;
+import faintwind.job.lesson.LookAtClass;
+import faintwind.job.lesson.PairLook;
+import faintwind.job.lesson.SignOff;
+import faintwind.job.lesson.ToSign;
+import faintwind.message.Checked;
+import faintwind.ui.frame.DataModel;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
+import faintwind.ui.work.DiskWords;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+
+/** A class as the teacher's window shows it; looked at again as often as somebody asks. */
+public final class ClassModel extends DataModel<Optional<ClassLook>> {
+  private static final int USUAL_min = 45;
+  private static final int MOST_min = 600;
+
+  private final Desk desk;
+  private final Path folder;
+  private final LookAtClass looking;
+  private final ClassText text;
+  private final StringProperty minutes = new SimpleStringProperty("");
+  private final StringProperty code = new SimpleStringProperty("");
+  private final StringProperty because = new SimpleStringProperty("");
+  private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+
+  public ClassModel(Desk desk, Path folder) {
+    super(desk.words(), Optional.empty());
+    this.desk = desk;
+    this.folder = folder;
+    looking = new LookAtClass(folder, desk.words());
+    text = new ClassText(desk.words());
+    say(Next.say(Mark.DOING, text("class.reading")));
+  }
+
+  /** Reads what changed, in the background. */
+  public void look() {
+    desk.background()
+        .runQuietly(
+            watch -> looking.look(OffsetDateTime.now(desk.clock())),
+            this::show,
+            broke -> say(Next.say(Mark.BLOCKED, DiskWords.say(broke, words()))));
+  }
+
+  private void show(Checked<ClassLook> found) {
+    if (!(found instanceof Checked.Ok<ClassLook> ok)) {
+      String why = String.join(" ", lines(found.problems()));
+      say(Next.say(Mark.BLOCKED, why));
+      return;
+    }
+    put(Optional.of(ok.value()));
+    Act report = new Act("class-report", text("class.write-report"), this::report);
+    List<PairLook> stuck = stuck(ok.value());
+    Next now =
+        stuck.isEmpty()
+            ? Next.say(Mark.DONE, text("class.nobody-stuck"), report)
+            : Next.say(
+                Mark.ATTENTION,
+                text(
+                    "class.stuck",
+                    stuck.stream()
+                        .map(pair -> this.text.label(pair, true))
+                        .collect(Collectors.joining(", "))),
+                report);
+    say(now);
+  }
+
+  private static List<PairLook> stuck(ClassLook look) {
+    return look.pairs().stream().filter(pair -> ClassText.isStuck(pair)).toList();
+  }
+
+  ClassText said() {
+    return text;
+  }
+
+  /** How long the lesson is, as typed; empty for the one of the class. */
+  StringProperty minutes() {
+    return minutes;
+  }
+
+  /** What fits into that time, a line a pair. */
+  List<String> fits(ClassLook look) {
+    int usual = look.lesson().map(lesson -> lesson.minutes()).orElse(USUAL_min);
+    String typed = minutes.get().strip();
+    int time = typed.matches("\\d{1,3}") ? Integer.parseInt(typed) : usual;
+    return text.fits(look, Math.max(1, Math.min(MOST_min, time)));
+  }
+
+  /** Doubtful readings that the teacher may sign. */
+  List<ToSign> toSign(ClassLook look) {
+    return ToSign.of(look, words());
+  }
+
+  StringProperty code() {
+    return code;
+  }
+
+  StringProperty because() {
+    return because;
+  }
+
+  /** What came of the last thing that was asked for. */
+  ReadOnlyStringProperty remark() {
+    return remark.getReadOnlyProperty();
+  }
+
+  /** Signs a reading by the code that was typed; the code is forgotten at once. */
+  void sign(ToSign one) {
+    SignOff.Signed signed =
+        new SignOff.Signed(one.pair(), one.step(), Optional.of(one.reading()), because.get());
+    String typed = code.get();
+    code.set("");
+    desk.background()
+        .entry(
+            watch -> new SignOff(folder, desk.clock(), words()).sign(signed, typed),
+            done -> {
+              remark.set(
+                  done.isOk()
+                      ? text("class.was-signed")
+                      : String.join(" ", lines(done.problems())));
+              look();
+            },
+            broke -> remark.set(DiskWords.say(broke, words())));
+  }
+
+  /** Writes what the class found out, where a person says. */
+  void report() {
+    paper("class.report.file", look -> new ClassReport(words()).of(look));
+  }
+
+  /** Prints labels for the boxes of the pairs. */
+  void labels() {
+    paper("class.labels.file", look -> new ClassPage(words()).labels(look, words()));
+  }
+
+  private interface Paper {
+    String of(ClassLook look) throws IOException;
+  }
+
+  private void paper(String name, Paper paper) {
+    Optional<ClassLook> look = view().get();
+    Optional<Path> target = look.flatMap(l -> desk.files().save(text(name), text(name) + ".pdf"));
+    target.ifPresent(
+        file ->
+            desk.background()
+                .runQuietly(
+                    watch -> {
+                      PaperFile.write(file, paper.of(look.orElseThrow()));
+                      return file;
+                    },
+                    written -> desk.files().show(written),
+                    broke -> remark.set(failed(file, broke))));
+  }
+}

@@ -1,0 +1,214 @@
+package faintwind.ui.lesson;
+
+import faintwind.guide.checklist.Stage;
+import faintwind.job.lesson.ClassLook;
+import faintwind.job.lesson.ClassText;
+import faintwind.job.lesson.PairLook;
+import faintwind.job.lesson.ToSign;
+import faintwind.ui.fold.FoldingRow;
+import faintwind.ui.frame.DataScreen;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.instrument.StepMarks;
+import faintwind.ui.part.Boxes;
+import faintwind.ui.part.Fields;
+import faintwind.ui.part.Mark;
+import faintwind.ui.part.MarkShape;
+import faintwind.ui.part.Words;
+import java.util.List;
+import java.util.Optional;
+import javafx.animation.Animation;
+import javafx.animation.KeyFrame;
+import javafx.animation.Timeline;
+import javafx.beans.value.ChangeListener;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.PasswordField;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.util.Duration;
+
+/**
+ * Where each pair is, the turntable, what fits, clocks and spread. On the projector only numbers,
+ * marks and the turntable are shown, in large type.
+ */
+public final class ClassScreen extends DataScreen {
+  private static final Duration AGAIN = Duration.seconds(5);
+  private static final int MINUTES_COLUMNS = 4;
+  private static final int CODE_COLUMNS = 8;
+  private static final int REASON_COLUMNS = 24;
+
+  private final ClassModel model;
+  private final Timeline again = new Timeline();
+
+  @FXML private Label title;
+  @FXML private Label lesson;
+  @FXML private HBox ways;
+  @FXML private Label remark;
+  @FXML private GridPane matrix;
+  @FXML private VBox queue;
+  @FXML private VBox fits;
+  @FXML private VBox sign;
+  @FXML private VBox clocks;
+  @FXML private VBox spread;
+
+  public ClassScreen(Desk desk, ClassModel model) {
+    super(desk, model.next());
+    this.model = model;
+    fillWays();
+    remark.textProperty().bind(model.remark());
+    model.remark().addListener((property, was, now) -> showNow());
+    ChangeListener<Boolean> shown = (property, was, now) -> showNow();
+    desk.look().projector().addListener(shown);
+    whenLeft(() -> desk.look().projector().removeListener(shown));
+    model.minutes().addListener((property, was, now) -> showNow());
+    filledBy(model.view(), look -> look.ifPresent(this::show));
+    again.getKeyFrames().add(new KeyFrame(AGAIN, event -> model.look()));
+    again.setCycleCount(Animation.INDEFINITE);
+    again.play();
+    whenLeft(again::stop);
+    model.look();
+  }
+
+  private void fillWays() {
+    TextField minutes =
+        Fields.field(
+            "class-minutes", "class.minutes", model.minutes(), MINUTES_COLUMNS, desk().words());
+    ways.getChildren()
+        .addAll(
+            Words.whole(text("class.minutes")),
+            minutes,
+            Words.button("class-labels", text("class.print-labels"), model::labels),
+            Words.button(
+                "class-projector",
+                text("window.projector"),
+                () -> desk().look().projector().set(!desk().look().projector().get())));
+  }
+
+  private boolean isProjected() {
+    return desk().look().projector().get();
+  }
+
+  private void showNow() {
+    model.view().get().ifPresent(this::show);
+  }
+
+  private void show(ClassLook look) {
+    boolean big = isProjected();
+    ClassText said = model.said();
+    title.setText(big ? look.it().name() : said.title(look));
+    lesson.setText(said.lesson(look));
+    matrix(look, big);
+    part(queue, "class.part.queue", said.queue(look, big));
+    Boxes.present(ways, !big);
+    Boxes.present(remark, !big && !model.remark().get().isEmpty());
+    Boxes.present(lesson, !big);
+    part(fits, "class.part.fits", big ? List.of() : model.fits(look));
+    part(clocks, "class.part.clocks", big ? List.of() : said.clocks(look));
+    part(spread, "class.part.spread", big ? List.of() : said.spread(look));
+    sign(big ? List.of() : model.toSign(look));
+    sheet().getStyleClass().remove("class-projected");
+    if (big) {
+      sheet().getStyleClass().add("class-projected");
+    }
+  }
+
+  private void part(VBox box, String head, List<String> lines) {
+    box.getChildren().clear();
+    Boxes.present(box, !lines.isEmpty());
+    if (!lines.isEmpty()) {
+      box.getChildren().add(Words.label(text(head), "tell", "semibold"));
+      lines.forEach(line -> box.getChildren().add(Words.label(line)));
+    }
+  }
+
+  /** A row a pair, a column a stage, and what it is stuck on. */
+  private void matrix(ClassLook look, boolean big) {
+    matrix.getChildren().clear();
+    List<Stage> stages = ClassText.stages(look);
+    int row = 1;
+    for (int i = 0; i < stages.size(); i++) {
+      matrix.add(Words.label(stages.get(i).title(), "column-head"), i + 1, 0);
+    }
+    for (PairLook pair : look.pairs()) {
+      Label name = Words.whole(model.said().label(pair, big), "semibold");
+      name.setId("class-pair-" + pair.pair().folder());
+      matrix.add(name, 0, row);
+      for (int i = 0; i < stages.size(); i++) {
+        Stage stage = stages.get(i);
+        int column = i + 1;
+        int line = row;
+        pair.known().ifPresent(known -> matrix.add(cell(known, stage, big), column, line));
+      }
+      String state = big ? model.said().shortState(pair) : model.said().state(pair);
+      Label said = Words.label(state, ClassText.isStuck(pair) ? "bold" : "soft");
+      said.setId("class-state-" + pair.pair().folder());
+      if (big) {
+        matrix.add(said, stages.size() + 1, row);
+        row++;
+      } else {
+        matrix.add(said, 1, row + 1, stages.size() + 1, 1);
+        row += 2;
+      }
+    }
+  }
+
+  private Node cell(PairLook.Known known, Stage stage, boolean big) {
+    Mark mark = StepMarks.of(stage, known.looked().progress());
+    String said = stage.title() + ": " + text(mark.key()) + ", " + known.share(stage);
+    MarkShape shape = new MarkShape(mark, said, 0.6);
+    Tooltip.install(shape, new Tooltip(said));
+    VBox cell = Boxes.column("class-cell", shape);
+    if (!big) {
+      cell.getChildren().add(Words.whole(known.share(stage), "fine", "soft"));
+    }
+    return cell;
+  }
+
+  private void sign(List<ToSign> all) {
+    List<Node> kept = List.copyOf(sign.getChildren());
+    Boxes.present(sign, !all.isEmpty());
+    if (all.isEmpty()) {
+      sign.getChildren().clear();
+      return;
+    }
+    Node head = kept.isEmpty() ? signHead() : kept.get(0);
+    sign.getChildren().setAll(head);
+    for (ToSign one : all) {
+      String id = "class-sign-" + one.pair() + "-" + one.reading();
+      sign.getChildren()
+          .add(
+              new FoldingRow(
+                  "class-sign",
+                  Words.label(one.text()),
+                  Words.button(id, text("class.sign"), () -> model.sign(one))));
+    }
+  }
+
+  private Node signHead() {
+    PasswordField code = new PasswordField();
+    code.setId("class-code");
+    code.setPrefColumnCount(CODE_COLUMNS);
+    code.setAccessibleText(text("class.code"));
+    code.textProperty().bindBidirectional(model.code());
+    TextField because =
+        Fields.field(
+            "class-because", "class.because", model.because(), REASON_COLUMNS, desk().words());
+    FoldingRow row =
+        new FoldingRow(
+            "class-sign",
+            Words.whole(text("class.because")),
+            because,
+            Words.whole(text("class.code")),
+            code);
+    return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row);
+  }
+
+  @Override
+  public Optional<Node> firstFocus() {
+    return ways.getChildren().stream().filter(TextField.class::isInstance).findFirst();
+  }
+}

@@ -1,0 +1,89 @@
+package faintwind.job.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.job.record.AtInstrument;
+import faintwind.job.record.Enter;
+import faintwind.message.Messages;
+import faintwind.record.Event;
+import faintwind.record.Event.InstrumentCreated;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Rows that were worked out before are used again, and only where they still hold. */
+class ReadBenchTest {
+  private static final OffsetDateTime NOW = OffsetDateTime.parse("2026-11-29T10:00Z");
+  private static final Clock CLOCK = Clock.fixed(NOW.toInstant(), ZoneOffset.UTC);
+  private static final int MANY = 26;
+
+  @TempDir Path folder;
+  private Path kept = Path.of("");
+
+  @BeforeEach
+  void manyInstruments() throws IOException {
+    for (int i = 0; i < MANY; i++) {
+      InstrumentCreated first = new InstrumentCreated("Ball " + i, true);
+      Enter.begin(folder.resolve("ball-" + i), first, CLOCK, Enter.Person.named("Ada"));
+    }
+    kept = folder.resolve(".bench-rows.json");
+  }
+
+  private List<BenchRow> rows(OffsetDateTime now) throws IOException {
+    return new ReadBench(Messages.of(Locale.UK)).rows(folder, now);
+  }
+
+  private BenchRow row(String name) throws IOException {
+    return rows(NOW).stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
+  }
+
+  @Test
+  void secondLookShowsWhatTheFirstOneDid() throws IOException {
+    List<BenchRow> first = rows(NOW);
+    assertThat(kept).exists();
+    assertThat(rows(NOW.plusHours(1))).isEqualTo(first);
+  }
+
+  @Test
+  void keptRowIsWhatIsShown() throws IOException {
+    rows(NOW);
+    Files.writeString(kept, Files.readString(kept).replace("Ball 7", "Ball of the kept row"));
+    assertThat(row("Ball of the kept row").folder()).isEqualTo(folder.resolve("ball-7"));
+  }
+
+  @Test
+  void instrumentThatChangedIsReadAgain() throws IOException {
+    rows(NOW);
+    Files.writeString(kept, Files.readString(kept).replace("Ball 7", "Ball of the kept row"));
+    new AtInstrument(folder.resolve("ball-7"), CLOCK, "Ada")
+        .work((view, enter) -> enter.plain(Optional.empty(), new Event.NoteWritten("looked at")));
+    assertThat(row("Ball 7").folder()).isEqualTo(folder.resolve("ball-7"));
+  }
+
+  @Test
+  void ownChecklistOfTheFolderMakesAllBeReadAgain() throws IOException {
+    rows(NOW);
+    Files.writeString(kept, Files.readString(kept).replace("Ball 7", "Ball of the kept row"));
+    Files.createDirectories(folder.resolve("checklist"));
+    Files.writeString(folder.resolve("checklist/remedies.json"), "{}");
+    assertThat(row("Ball 7").folder()).isEqualTo(folder.resolve("ball-7"));
+  }
+
+  @Test
+  void keptFileThatIsBrokenCountsAsNone() throws IOException {
+    List<BenchRow> first = rows(NOW);
+    for (String broken : List.of("", "{\"basis\": 3", "{\"basis\":\"x\",\"rows\":[{}]}")) {
+      Files.writeString(kept, broken);
+      assertThat(rows(NOW)).as(broken).isEqualTo(first);
+    }
+  }
+}

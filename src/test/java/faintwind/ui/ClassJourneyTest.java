@@ -1,0 +1,149 @@
+package faintwind.ui;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.guide.lesson.SchoolClass.Lesson;
+import faintwind.job.lesson.MakeClass;
+import faintwind.message.Messages;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javafx.scene.control.TextInputControl;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+
+/**
+ * Three lessons in rehearsal: five virtual builds, two of them faulty, from the teacher's window
+ * and one pair's, on one folder.
+ */
+@Tag("long")
+@ExtendWith(ApplicationExtension.class)
+class ClassJourneyTest {
+  private final MovedClock clock =
+      new MovedClock(OffsetDateTime.parse("2026-11-21T14:30:00Z").toInstant());
+
+  @SuppressWarnings("NullAway.Init")
+  @TempDir
+  Path folder;
+
+  @Test
+  void threeLessonsFromTheTeachersWindowAndOnePairs(FxRobot robot) throws IOException {
+    rehearse();
+    Journey teacher = new Journey(robot, folder, clock).asked();
+    teacher.open(1366, 800);
+    Waiting.until(() -> teacher.there("#open-class"));
+    teacher.fire("#open-class");
+    Waiting.until(() -> said(teacher, "#class-state-pair-03").startsWith("Stopped."));
+    assertThat(teacher.wordsHere("#next-sentence")).isEqualTo("Stuck: Pair 3, Pair 4");
+    assertThat(teacher.wordsHere("#class-lesson")).startsWith("Lesson 1: 21 November 2026");
+    assertThat(teacher.wordsHere("#class-spread"))
+        .contains("Pair 4 lies outside with 104 Ω", "colour code");
+    assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
+    teacher.pictures("class");
+    onePairWorks(robot, teacher);
+    secondLesson(robot, teacher);
+    thirdLesson(teacher);
+    teacher.close();
+  }
+
+  /** The pair's own window: what it enters is in the teacher's a moment later. */
+  private void onePairWorks(FxRobot robot, Journey teacher) throws IOException {
+    String before = said(teacher, "#class-state-pair-01");
+    Journey pair = new Journey(robot, folder, clock);
+    pair.open(1280, 800);
+    pair.openInstrument("pair-01");
+    pair.step("glue-heater");
+    Waiting.until(() -> said(teacher, "#class-state-pair-01").endsWith("Open at another window."));
+    assertThat(before).doesNotContain("another window");
+    pair.close();
+    Waiting.until(() -> said(teacher, "#class-state-pair-01").equals(before));
+  }
+
+  /** Two days later: the clock has ended, and the teacher signs a doubtful reading by the code. */
+  private void secondLesson(FxRobot robot, Journey teacher) throws IOException {
+    clock.move(Duration.ofDays(2));
+    Waiting.until(() -> said(teacher, "#class-lesson").startsWith("Lesson 2"));
+    assertThat(teacher.there("#class-clocks")).isFalse();
+    write(robot, "#class-because", "the meter was cold in the morning");
+    write(robot, "#class-code", "1234");
+    teacher.fire("#class-sign-4-heater-alone");
+    Waiting.until(() -> said(teacher, "#class-remark").contains("not the teacher's"));
+    write(robot, "#class-code", "4711");
+    teacher.fire("#class-sign-4-heater-alone");
+    Waiting.until(() -> said(teacher, "#class-remark").equals("Signed."));
+    assertThat(Files.readString(folder.resolve("pair-04/journal.jsonl")))
+        .contains("(signed by the teacher's code)");
+  }
+
+  /** The folder of one pair drops off the network; on the projector no nickname is shown. */
+  private void thirdLesson(Journey teacher) throws IOException {
+    clock.move(Duration.ofDays(2));
+    Files.move(folder.resolve("pair-02"), folder.resolve(".gone"));
+    Waiting.until(() -> said(teacher, "#class-state-pair-02").contains("not there any more"));
+    assertThat(said(teacher, "#class-pair-pair-01")).isEqualTo("Pair 1, Otters");
+    teacher.fire("#class-projector");
+    Waiting.until(() -> said(teacher, "#class-pair-pair-01").equals("Pair 1"));
+    assertThat(said(teacher, "#class-state-pair-02")).isEqualTo("Its folder needs you");
+    teacher.pictures("class-projector");
+    Path report = folder.resolve("report.html");
+    teacher.choose(report);
+    teacher.fire("#class-report");
+    Waiting.until(() -> Files.exists(report));
+    assertThat(Files.readString(report)).contains("Pair 3", "not calibrated yet");
+  }
+
+  private static String said(Journey journey, String id) {
+    return journey.there(id) ? journey.wordsHere(id) : "";
+  }
+
+  private static void write(FxRobot robot, String id, String text) {
+    robot.interact(() -> robot.lookup(id).queryAs(TextInputControl.class).setText(text));
+  }
+
+  private void rehearse() throws IOException {
+    List<Lesson> lessons =
+        List.of(
+            new Lesson(LocalDateTime.parse("2026-11-21T14:20"), 45),
+            new Lesson(LocalDateTime.parse("2026-11-23T14:20"), 45),
+            new Lesson(LocalDateTime.parse("2026-11-25T14:20"), 45));
+    MakeClass.Wish wish =
+        new MakeClass.Wish(
+            "Year 10",
+            "How strong is the draught at our windows?",
+            lessons,
+            List.of("Otters", "", "", "", ""),
+            List.of("builds", "checks and writes"),
+            Optional.empty(),
+            "4711");
+    new MakeClass(clock, Messages.of(Locale.ENGLISH)).make(folder, wish);
+    build(1, "glue-heater").open("glue-heater").into(folder, "pair-01");
+    build(2, "zero-check").into(folder, "pair-02");
+    build(3, "glue-heater").type("heater-alone", "heater-alone", "150").into(folder, "pair-03");
+    build(4, "glue-heater").type("heater-alone", "heater-alone", "104").into(folder, "pair-04");
+    build(5, "coat-parts")
+        .cautions("coat-parts")
+        .clock("coat-parts", 8 * 3600, 60)
+        .into(folder, "pair-05");
+  }
+
+  /** A virtual build in the place of the folder that was made. */
+  private Cellar build(int number, String before) throws IOException {
+    try (Stream<Path> made = Files.walk(folder.resolve("pair-0" + number))) {
+      for (Path file : made.sorted((one, other) -> other.compareTo(one)).toList()) {
+        Files.delete(file);
+      }
+    }
+    return Cellar.begin("Pair " + number).design().before(before);
+  }
+}
