@@ -75,7 +75,8 @@ class PooledClassTest {
   @Test
   void eachPairGetsItsCalibrationAndSaysWithWhomItWasPooled() throws IOException {
     assertThat(shell.run("pool", bench, "--who", "Ida")).as(shell.said()).isZero();
-    assertThat(shell.said()).contains("Learned from 3 instruments together", "share of carried air");
+    assertThat(shell.said())
+        .contains("Learned from 3 instruments together", "share of carried air");
     for (int i = 0; i < PAIRS; i++) {
       Calibration made = read(calibrations(i).get(0));
       Pooled pooled = made.origin().pooled().orElseThrow();

@@ -65,8 +65,7 @@ public final class PoolCommand implements Callable<Integer> {
     List<Path> instruments = instruments();
     KeepPooled keep =
         new KeepPooled(
-            folder -> new AtInstrument(folder, InstrumentOptions.clock(), who),
-            calibrate);
+            folder -> new AtInstrument(folder, InstrumentOptions.clock(), who), calibrate);
     List<Problem> shut = look ? List.of() : keep.trouble(instruments);
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);

@@ -21,7 +21,6 @@ import faintwind.job.JobWatch;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.Calibrate.Begun;
 import faintwind.job.formula.FormulaRuns;
-import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
