@@ -161,8 +161,8 @@ class NothingUnaskedTest {
         out("o.csv"));
     silent("flow", example("points"));
     silent("list", temp);
-    silentEntry("pool", "--look", folder);
     silent("class", "create", out("class"), "--pairs", 1);
+    silentEntry("pool", "--look", folder);
     silent("check", folder);
     silent("size", example("design"), "--json");
     silent("clicks", ClicksCommandTest.beat(temp), "--per-turn", 4);
