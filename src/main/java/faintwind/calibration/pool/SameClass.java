@@ -68,7 +68,7 @@ public final class SameClass {
     Optional<Double> first = sets.get(0).build().flatMap(number);
     return own.filter(n -> first.isPresent())
         .filter(n -> Math.abs(n / first.orElseThrow() - 1) > SAME_PART)
-        .map(n -> what);
+        .map(n -> "field.pool.design." + what);
   }
 
   private static boolean turnsAt(RunSet set, double radius_m) {

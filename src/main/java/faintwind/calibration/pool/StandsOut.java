@@ -25,6 +25,6 @@ public record StandsOut(String what, double deviations) {
 
   /** Bundle key of its name. */
   public String key() {
-    return "pool.of." + word();
+    return "field.pool." + word();
   }
 }

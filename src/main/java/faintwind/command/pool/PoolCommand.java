@@ -71,8 +71,7 @@ public final class PoolCommand implements Callable<Integer> {
       return terminal.refuse(shut);
     }
     Checked<Done> pooled =
-        new PoolInstruments(calibrate, terminal.messages())
-            .of(instruments, ProgressLine.on(terminal));
+        new PoolInstruments(calibrate).of(instruments, ProgressLine.on(terminal));
     if (!(pooled instanceof Checked.Ok<Done> ok)) {
       return terminal.refuse(pooled.problems());
     }

@@ -22,7 +22,6 @@ import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.Calibrate.Begun;
 import faintwind.job.formula.FormulaRuns;
 import faintwind.message.Checked;
-import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -43,11 +42,9 @@ import java.util.stream.Collectors;
  */
 public final class PoolInstruments {
   private final Calibrate calibrate;
-  private final Messages messages;
 
-  public PoolInstruments(Calibrate calibrate, Messages messages) {
+  public PoolInstruments(Calibrate calibrate) {
     this.calibrate = calibrate;
-    this.messages = messages;
   }
 
   /**
@@ -159,7 +156,7 @@ public final class PoolInstruments {
   }
 
   /** The runs with the fit of the class, or with their own where they stand out, and its note. */
-  private Begun judged(Begun alone, Member member, List<Fitted> others) {
+  private static Begun judged(Begun alone, Member member, List<Fitted> others) {
     List<Problem> notes = new ArrayList<>(alone.notes());
     Optional<StandsOut> out = member.standsOut();
     if (out.isPresent()) {
@@ -180,12 +177,9 @@ public final class PoolInstruments {
     return shared.parameter(expected.value(), expected.u().orElseThrow());
   }
 
-  private Problem standsOut(StandsOut out) {
-    return Problem.warning(
-        "pool.stands-out",
-        Where.NOWHERE,
-        messages.text(out.key()),
-        Numerals.digits(out.deviations(), 2));
+  private static Problem standsOut(StandsOut out) {
+    String far = Numerals.digits(out.deviations(), 2);
+    return Problem.warning("pool.stands-out", Where.NOWHERE, "", out.key(), far);
   }
 
   private static Pooled.Other other(Fitted one) {
