@@ -12,8 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.NavigableSet;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -54,7 +54,7 @@ public record Spoken(Messages words, List<Problem> problems) {
     if (system.getLanguage().equals(Locale.ENGLISH.getLanguage())) {
       return new Spoken(ENGLISH, List.of());
     }
-    SortedSet<String> known = known(own);
+    NavigableSet<String> known = known(own);
     return List.of(system.toLanguageTag(), system.getLanguage()).stream()
         .filter(known::contains)
         .findFirst()
@@ -71,8 +71,8 @@ public record Spoken(Messages words, List<Problem> problems) {
   }
 
   /** Codes of every language there is, English among them. */
-  public static SortedSet<String> known(Path own) {
-    SortedSet<String> codes = new TreeSet<>(List.of(Locale.ENGLISH.getLanguage()));
+  public static NavigableSet<String> known(Path own) {
+    NavigableSet<String> codes = new TreeSet<>(List.of(Locale.ENGLISH.getLanguage()));
     try {
       codes.addAll(new LanguageFolders(own).codes());
     } catch (IOException unreadable) {
