@@ -85,7 +85,8 @@ public record Translation(
    */
   public List<Problem> problems(Map<String, String> english, String file) {
     List<Problem> problems = new ArrayList<>();
-    for (String key : new TreeSet<>(texts.keySet())) {
+    for (Map.Entry<String, String> text : new TreeMap<>(texts).entrySet()) {
+      String key = text.getKey();
       Where where = Where.file(file).atColumn(key);
       String base = english.get(key);
       if (base == null) {
@@ -93,7 +94,7 @@ public record Translation(
         continue;
       }
       Set<String> wanted = values(base);
-      Set<String> found = values(texts.get(key));
+      Set<String> found = values(text.getValue());
       wanted.stream()
           .filter(value -> !found.contains(value))
           .forEach(value -> problems.add(missing("language.value-missing", where, value)));

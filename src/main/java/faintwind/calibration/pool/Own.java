@@ -8,6 +8,7 @@ import java.util.Map;
  * logarithm (own choices, no source). It is compared, never made alike: a wrong radius, a fouled
  * ball or leads that touch it show here.
  */
+@SuppressWarnings("ImmutableEnumChecker") // made by Map.of: nothing can change it
 public enum Own {
   /** Heat that moving air takes away, over the heat that the resistor gives. */
   CONVECTION(0.04, Map.of("conduction", 1.0, "forced", 1.0, "heating", -1.0)),

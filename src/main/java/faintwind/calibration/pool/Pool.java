@@ -88,7 +88,7 @@ public final class Pool {
       farthest = Math.max(farthest, squared);
     }
     double far = StandsOut.deviations(cost, BETWEEN.length);
-    return farthest(List.of(new StandsOut(Shared.values()[most].name(), far)));
+    return farthest(List.of(new StandsOut(List.of(Shared.values()).get(most).name(), far)));
   }
 
   private static Optional<StandsOut> farthest(List<StandsOut> all) {

@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Whether instruments are of one design and were turned on one arm, as far as is on record. */
 public final class SameClass {
@@ -47,7 +49,7 @@ public final class SameClass {
       return problems;
     }
     for (double radius_m : radii_m(sets.get(i))) {
-      if (sets.stream().filter(s -> s != sets.get(i)).noneMatch(s -> turnsAt(s, radius_m))) {
+      if (others(i).noneMatch(s -> turnsAt(s, radius_m))) {
         String found = Numerals.digits(1000 * radius_m, 3);
         problems.add(Problem.error("pool.other-arm", where, found));
       }
@@ -69,6 +71,10 @@ public final class SameClass {
     return own.filter(n -> first.isPresent())
         .filter(n -> Math.abs(n / first.orElseThrow() - 1) > SAME_PART)
         .map(n -> "field.pool.design." + what);
+  }
+
+  private Stream<RunSet> others(int i) {
+    return IntStream.range(0, sets.size()).filter(k -> k != i).mapToObj(sets::get);
   }
 
   private static boolean turnsAt(RunSet set, double radius_m) {

@@ -25,8 +25,10 @@ public enum SpeedFlag {
   /** The row could not be read; it has no speed. */
   BAD;
 
+  private static final List<SpeedFlag> ALL = List.of(values());
+
   private static final List<Set<SpeedFlag>> SETS =
-      IntStream.range(0, 1 << values().length).mapToObj(SpeedFlag::ofNumber).toList();
+      IntStream.range(0, 1 << ALL.size()).mapToObj(SpeedFlag::ofNumber).toList();
 
   private static final List<String> TEXTS =
       SETS.stream()
@@ -50,17 +52,17 @@ public enum SpeedFlag {
 
   private static int number(Set<SpeedFlag> flags) {
     int number = 0;
-    for (SpeedFlag flag : flags) {
-      number |= 1 << flag.ordinal();
+    for (int i = 0; i < ALL.size(); i++) {
+      number |= flags.contains(ALL.get(i)) ? 1 << i : 0;
     }
     return number;
   }
 
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
-    for (SpeedFlag flag : values()) {
-      if ((number >> flag.ordinal() & 1) == 1) {
-        set.add(flag);
+    for (int i = 0; i < ALL.size(); i++) {
+      if ((number >> i & 1) == 1) {
+        set.add(ALL.get(i));
       }
     }
     return Collections.unmodifiableSet(set);

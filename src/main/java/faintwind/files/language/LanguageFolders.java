@@ -10,7 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.SortedSet;
+import java.util.NavigableSet;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,8 +30,8 @@ public record LanguageFolders(Path own) {
    *
    * @throws IOException where a folder cannot be listed
    */
-  public SortedSet<String> codes() throws IOException {
-    SortedSet<String> codes = new TreeSet<>(codes(own.resolve(FOLDER)));
+  public NavigableSet<String> codes() throws IOException {
+    NavigableSet<String> codes = new TreeSet<>(codes(own.resolve(FOLDER)));
     codes.addAll(ShippedFolder.with("assets", assets -> codes(assets.resolve(FOLDER))));
     return codes;
   }

@@ -9,7 +9,7 @@ import java.util.Optional;
 
 /** Counts the rows of one conversion. For one log and one thread. */
 final class ConversionCount {
-  private final long[] flagged = new long[SpeedFlag.values().length];
+  private final Map<SpeedFlag, Long> flagged = new EnumMap<>(SpeedFlag.class);
   private long rows;
   private long usable;
   private double lowest_m_s = Double.MAX_VALUE;
@@ -19,7 +19,7 @@ final class ConversionCount {
   void add(SpeedRow row) {
     rows++;
     for (SpeedFlag flag : row.flags()) {
-      flagged[flag.ordinal()]++;
+      flagged.merge(flag, 1L, Long::sum);
     }
     if (row.usable() && row.speed_m_s().isPresent()) {
       double speed_m_s = row.speed_m_s().getAsDouble();
@@ -36,7 +36,7 @@ final class ConversionCount {
 
   /** Whether no row at all could be read. */
   boolean allBad() {
-    return rows > 0 && flagged[SpeedFlag.BAD.ordinal()] == rows;
+    return rows > 0 && flagged.getOrDefault(SpeedFlag.BAD, 0L) == rows;
   }
 
   ConversionSummary summary(String log, String calibration, SpeedSettings settings) {
@@ -44,12 +44,7 @@ final class ConversionCount {
         usable == 0
             ? Optional.empty()
             : Optional.of(new ConversionSummary.Range(lowest_m_s, sum_m_s / usable, highest_m_s));
-    Map<SpeedFlag, Long> flags = new EnumMap<>(SpeedFlag.class);
-    for (SpeedFlag flag : SpeedFlag.values()) {
-      if (flagged[flag.ordinal()] > 0) {
-        flags.put(flag, flagged[flag.ordinal()]);
-      }
-    }
-    return new ConversionSummary(log, calibration, settings, rows, usable, flags, range);
+    return new ConversionSummary(
+        log, calibration, settings, rows, usable, new EnumMap<>(flagged), range);
   }
 }

@@ -46,8 +46,9 @@ public final class PoolText {
   /** What the class shares, a row each. */
   static List<SharedRow> rows(Pool.Spread spread) {
     List<SharedRow> rows = new ArrayList<>();
-    for (Shared shared : Shared.values()) {
-      int k = shared.ordinal();
+    List<Shared> all = List.of(Shared.values());
+    for (int k = 0; k < all.size(); k++) {
+      Shared shared = all.get(k);
       double mean = spread.means().get(k);
       Parameter found = shared.parameter(mean, spread.unsure().get(k));
       double between = shared.parameter(mean, spread.between().get(k)).u();

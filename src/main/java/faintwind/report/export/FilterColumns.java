@@ -118,7 +118,7 @@ final class FilterColumns {
   private void layChain(Matcher chain) {
     Map<String, String> given = new LinkedHashMap<>();
     Map<String, Double> known = new HashMap<>();
-    for (String input : chain.group(4).split(", ")) {
+    for (String input : chain.group(4).split(", ", -1)) {
       String[] parts = input.split("=", 2);
       given.put(parts[0], parts[1]);
       if (!parts[1].startsWith("[")) {

@@ -15,6 +15,7 @@ import java.util.function.Consumer;
  */
 public record Page(LogWords words, String title, String label, String ownStyle) {
   private static final String CUT = "\u0001";
+  @SuppressWarnings("InlineFormatString") // too long to be read in the middle of code
   private static final String STYLE =
       """
       @page { size: A4; margin: 22mm 18mm 20mm 18mm;
@@ -87,14 +88,8 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
   private String style() {
     // the two places of the numbers are cut out of the sentence: CSS counts the pages
     String[] page = words.text("build-log.page", CUT, CUT).split(CUT, 3);
-    return String.format(
-        Locale.ROOT,
-        STYLE,
-        quoted(title),
-        quoted(label),
-        quoted(page[0]),
-        quoted(page[1]),
-        quoted(page[2]));
+    return filled(
+        STYLE, quoted(title), quoted(label), quoted(page[0]), quoted(page[1]), quoted(page[2]));
   }
 
   /**
@@ -112,5 +107,9 @@ public record Page(LogWords words, String title, String label, String ownStyle) 
               }
             });
     return safe.toString();
+  }
+
+  private static String filled(String pattern, Object... texts) {
+    return String.format(Locale.ROOT, pattern, texts);
   }
 }

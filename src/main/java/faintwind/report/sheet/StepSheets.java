@@ -26,6 +26,7 @@ import java.util.Set;
  * readings, the stage's banner at the head of each page. One self-contained page of XHTML.
  */
 public final class StepSheets {
+  @SuppressWarnings("InlineFormatString") // stands beside the other style
   private static final String PART_STYLE =
       """
       @page %1$s { @top-center { content: "%2$s"; font-size: 9pt; font-weight: bold;
@@ -76,7 +77,7 @@ public final class StepSheets {
     StringBuilder pages = new StringBuilder(STYLE);
     for (int i = 0; i < parts.size(); i++) {
       String banner = Page.quoted(parts.get(i).stage().banner().orElse(""));
-      pages.append(String.format(Locale.ROOT, PART_STYLE, "part" + i, banner));
+      pages.append(filled(PART_STYLE, "part" + i, banner));
       if (i > 0) {
         pages.append(".part").append(i).append(" { page-break-before: always; }\n");
       }
@@ -178,5 +179,9 @@ public final class StepSheets {
                 html.element("p", messages.text("print.card-above", filled.title()));
               }
             });
+  }
+
+  private static String filled(String pattern, Object... texts) {
+    return String.format(Locale.ROOT, pattern, texts);
   }
 }

@@ -40,8 +40,6 @@ final class StepWeights {
   final double[] difference = new double[3];
   final double[] resistor = new double[3];
 
-  private final double[] row = new double[3];
-
   /**
    * Forms the weights of a step.
    *
