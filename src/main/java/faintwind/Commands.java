@@ -26,6 +26,7 @@ import faintwind.command.begin.ExampleCommand;
 import faintwind.command.bench.CheckCommand;
 import faintwind.command.bench.ListCommand;
 import faintwind.command.lesson.ClassCommand;
+import faintwind.command.pool.PoolCommand;
 import faintwind.command.record.AcceptCommand;
 import faintwind.command.record.CorrectCommand;
 import faintwind.command.record.NewCommand;
@@ -46,6 +47,7 @@ final class Commands {
   private static final List<Named> COMMANDS =
       List.of(
           new Named("calibrate", CalibrateCommand::new),
+          new Named("pool", PoolCommand::new),
           new Named("convert", ConvertCommand::new),
           new Named("export", ExportCommand::new),
           new Named("summary", SummaryCommand::new),

@@ -41,7 +41,7 @@ final class FaintwindCommand implements Callable<Integer> {
       names = AskedLanguage.LANGUAGE,
       paramLabel = "CODE",
       scope = ScopeType.INHERIT,
-      descriptionKey = "language")
+      descriptionKey = "faintwind.language")
   private @Nullable String language;
 
   FaintwindCommand(Terminal terminal) {

@@ -1,7 +1,9 @@
 package faintwind.calibration;
 
 import faintwind.message.Numerals;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a session's recordings showed of the arm and its room, each with its standard uncertainty:
@@ -12,17 +14,23 @@ import java.util.List;
  * @param decay_s time constant with which it goes
  * @param runUp_s time constant with which the arm comes to speed
  * @param draught_m_s draught of the room
+ * @param asymmetry relative gain of clockwise speed, loss of the other; empty where the recordings
+ *     hardly show it
  */
 public record ArmShown(
     Parameter carriedShare,
     Parameter rise_s,
     Parameter decay_s,
     Parameter runUp_s,
-    Parameter draught_m_s) {
+    Parameter draught_m_s,
+    Optional<Parameter> asymmetry) {
 
   /** All of them, in this order. */
   public List<Parameter> all() {
-    return List.of(carriedShare, rise_s, decay_s, runUp_s, draught_m_s);
+    List<Parameter> all =
+        new ArrayList<>(List.of(carriedShare, rise_s, decay_s, runUp_s, draught_m_s));
+    asymmetry.ifPresent(all::add);
+    return all;
   }
 
   /** Share in per cent, rise and decay, each followed by its standard uncertainty, as text. */

@@ -16,6 +16,7 @@ import java.util.TreeMap;
  * @param journalHead SHA-256 of the last line of the instrument's journal when the calibration was
  *     made; empty where the runs belong to no instrument's folder
  * @param measured when and with what its runs were measured, where that is known
+ * @param pooled what instruments of its class had a say in it, where they did
  */
 public record Origin(
     String instrumentId,
@@ -23,7 +24,8 @@ public record Origin(
     String softwareVersion,
     Map<String, String> inputSha256,
     Optional<String> journalHead,
-    Optional<Measured> measured) {
+    Optional<Measured> measured,
+    Optional<Pooled> pooled) {
   public Origin {
     inputSha256 = Collections.unmodifiableMap(new TreeMap<>(inputSha256));
   }
@@ -34,7 +36,26 @@ public record Origin(
       OffsetDateTime created,
       String softwareVersion,
       Map<String, String> inputSha256) {
-    this(instrumentId, created, softwareVersion, inputSha256, Optional.empty(), Optional.empty());
+    this(
+        instrumentId,
+        created,
+        softwareVersion,
+        inputSha256,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /** The same where others had a say. */
+  public Origin with(Pooled others) {
+    return new Origin(
+        instrumentId,
+        created,
+        softwareVersion,
+        inputSha256,
+        journalHead,
+        measured,
+        Optional.of(others));
   }
 
   /** From when on the calibration can count: the end of its measurement, else when it was made. */

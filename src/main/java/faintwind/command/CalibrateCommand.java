@@ -10,6 +10,7 @@ import faintwind.job.EnteredFile;
 import faintwind.job.formula.Calibrate;
 import faintwind.job.formula.CalibrationText;
 import faintwind.job.formula.FittedFormula;
+import faintwind.job.formula.KeepArm;
 import faintwind.job.formula.KeepFormula;
 import faintwind.job.formula.MeasuredWhen;
 import faintwind.job.record.AtInstrument;
@@ -89,9 +90,15 @@ public final class CalibrateCommand implements Callable<Integer> {
 
   @Option(
       names = "--arm-from",
-      paramLabel = "CALIBRATION.json",
+      paramLabel = "FILE.json",
       descriptionKey = "faintwind.calibrate.arm-from")
   private List<Path> armFrom = List.of();
+
+  @Option(
+      names = "--keep-arm",
+      paramLabel = "ARM.json",
+      descriptionKey = "faintwind.calibrate.keep-arm")
+  private @Nullable Path keepArm;
 
   @Option(names = "--files-outside", descriptionKey = "faintwind.calibrate.files-outside")
   private boolean filesOutside;
@@ -112,6 +119,10 @@ public final class CalibrateCommand implements Callable<Integer> {
         terminal.tell("usage.see-help", "faintwind calibrate");
       }
       return ExitCode.USAGE.number();
+    }
+    List<Problem> noArm = keepArm == null ? List.of() : KeepArm.trouble(keepArm);
+    if (!noArm.isEmpty()) {
+      return terminal.refuse(noArm);
     }
     Calibrate.Settings settings =
         new Calibrate.Settings(
@@ -165,8 +176,16 @@ public final class CalibrateCommand implements Callable<Integer> {
     return new AtInstrument(folder, InstrumentOptions.clock(), who);
   }
 
-  private int told(Calibration calibration, Path target, List<Problem> shortfalls) {
+  private int told(Calibration calibration, Path target, List<Problem> shortfalls)
+      throws IOException {
     terminal.report(calibration.warnings());
+    if (keepArm != null) {
+      Checked<Path> kept = KeepArm.add(keepArm, calibration);
+      if (!kept.isOk()) {
+        return terminal.refuse(kept.problems());
+      }
+      terminal.tell("air.written", keepArm.toString());
+    }
     if (json) {
       String file = target.toString();
       terminal

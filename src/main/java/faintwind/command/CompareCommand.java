@@ -3,15 +3,25 @@ package faintwind.command;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.compare.CompareCalibrations;
 import faintwind.calibration.compare.Comparison;
+import faintwind.job.PaperFile;
+import faintwind.job.bench.BenchFolder;
+import faintwind.job.bench.BenchRow;
+import faintwind.job.bench.BenchText;
+import faintwind.job.bench.CompareBench;
 import faintwind.job.formula.ComparisonPaper;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.message.Checked;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -37,6 +47,9 @@ public final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "LATER", descriptionKey = "faintwind.compare.later")
   private Path later = Path.of("");
 
+  @Parameters(index = "2..*", paramLabel = "MORE", descriptionKey = "faintwind.compare.more")
+  private List<Path> more = List.of();
+
   @Option(names = "--report", paramLabel = "FILE", descriptionKey = "faintwind.compare.report")
   private @Nullable Path report;
 
@@ -48,12 +61,21 @@ public final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    List<Path> all = new ArrayList<>(List.of(earlier, later));
+    all.addAll(more);
     if (report != null) {
-      Optional<Problem> trouble = common.output(report).trouble(List.of(earlier, later));
+      Optional<Problem> trouble = common.output(report).trouble(all);
       if (trouble.isPresent()) {
         terminal.report(List.of(trouble.get()));
         return ExitCode.USAGE.number();
       }
+    }
+    if (all.stream().allMatch(BenchFolder::isInstrument)) {
+      return sideBySide(all);
+    }
+    if (!more.isEmpty()) {
+      return terminal.misuse(
+          Problem.error("bench-compare.instruments", Where.NOWHERE, more.get(0).toString()));
     }
     Checked<Calibration> one = OpenCalibration.read(earlier);
     Checked<Calibration> other = OpenCalibration.read(later);
@@ -74,5 +96,25 @@ public final class CompareCommand implements Callable<Integer> {
       paper.write(report);
     }
     return (ok.value().agrees() ? ExitCode.DONE : ExitCode.LIMIT).number();
+  }
+
+  /** Instruments side by side. */
+  private int sideBySide(List<Path> instruments) throws IOException {
+    Messages words = terminal.messages();
+    Checked<CompareBench> read =
+        CompareBench.of(
+            instruments, words, OffsetDateTime.now(Clock.system(ZoneId.systemDefault())));
+    if (!(read instanceof Checked.Ok<CompareBench> ok)) {
+      return terminal.refuse(read.problems());
+    }
+    CompareBench compared = ok.value();
+    List<BenchRow> rows = compared.ones().stream().map(CompareBench.One::row).toList();
+    new BenchText(words).lines(rows).forEach(terminal.out()::println);
+    terminal.say("bench-compare.designs");
+    compared.designs(words).forEach(row -> terminal.out().println("  " + String.join("  ", row)));
+    if (report != null) {
+      PaperFile.write(report, compared.page(words));
+    }
+    return ExitCode.DONE.number();
   }
 }

@@ -290,7 +290,7 @@ public final class FaintwindWindow {
             leaving.leave(
                 screen,
                 () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
-    return new HomeScreen(desk, model);
+    return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */

@@ -67,6 +67,7 @@ class FormatPagesTest {
             "class", "class",
             "meter", "meter",
             "plan", "plan",
+            "arm", "arm",
             "profile", "profile",
             "checklist", "step");
     return schemas.entrySet().stream()

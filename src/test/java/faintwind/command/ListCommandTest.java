@@ -64,6 +64,19 @@ class ListCommandTest {
   }
 
   @Test
+  void instrumentsStandSideBySideWithCurvesAndLogs() throws IOException {
+    Path html = folder.resolve("compared.html");
+    Path one = folder.resolve("cellar");
+    int code = shell.run("compare", one, folder.resolve("cellar-door"), one, "--report", html);
+    assertThat(code).as(shell.said()).isZero();
+    assertThat(shell.said()).contains("Rind 1, north shelf: ", "Rind 2, by the door: ");
+    assertThat(Files.readString(html))
+        .contains("Compared: Rind 1, north shelf", "<svg")
+        .contains("Hours from the beginning");
+    assertThat(shell.run("compare", one, folder, folder)).isEqualTo(2);
+  }
+
+  @Test
   void forAnotherProgram() throws IOException {
     assertThat(shell.run("list", folder, "--json")).isZero();
     JsonNode told = new ObjectMapper().readTree(shell.said());

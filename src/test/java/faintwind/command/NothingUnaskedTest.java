@@ -162,6 +162,7 @@ class NothingUnaskedTest {
     silent("flow", example("points"));
     silent("list", temp);
     silent("class", "create", out("class"), "--pairs", 1);
+    silentEntry("pool", "--look", folder);
     silent("check", folder);
     silent("size", example("design"), "--json");
     silent("clicks", ClicksCommandTest.beat(temp), "--per-turn", 4);

@@ -56,10 +56,14 @@ class VoiceTest {
     BUNDLE.keySet().forEach(key -> TEXTS.put(key, BUNDLE.getString(key)));
     Path steps = Path.of("checklists/standard");
     try (Stream<Path> files = Files.walk(steps)) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".json")).toList()) {
+      for (Path file : files.filter(VoiceTest::isEnglish).toList()) {
         add(steps.relativize(file).toString(), new ObjectMapper().readTree(file.toFile()));
       }
     }
+  }
+
+  private static boolean isEnglish(Path file) {
+    return file.toString().endsWith(".json") && !file.getParent().endsWith("lang");
   }
 
   private static void add(String at, JsonNode node) {

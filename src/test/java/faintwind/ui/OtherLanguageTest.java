@@ -137,6 +137,9 @@ class OtherLanguageTest {
     if (node.isTextual() && node.asText().length() > 2) {
       to.add(node.asText());
     }
+    if (node.has("name")) {
+      to.add(node.path("name").asText().split("[ ,]", 2)[0]); // where there is little room
+    }
     node.forEach(inner -> texts(inner, to));
   }
 

@@ -50,7 +50,8 @@ record StoredCalibration(
       String instrumentId,
       String created,
       String softwareVersion,
-      Optional<StoredMeasured> measured) {}
+      Optional<StoredMeasured> measured,
+      Optional<StoredPooled> pooled) {}
 
   record Formula(
       Model model,
@@ -93,7 +94,8 @@ record StoredCalibration(
             origin.instrumentId(),
             created,
             origin.softwareVersion(),
-            origin.measured().map(StoredMeasured::of)),
+            origin.measured().map(StoredMeasured::of),
+            origin.pooled().map(StoredPooled::of)),
         calibration.signal(),
         formula(calibration.formula()),
         covered(calibration.coverage(), unit),
@@ -113,7 +115,8 @@ record StoredCalibration(
             head.softwareVersion(),
             tail.inputsSha256(),
             tail.journalHead(),
-            head.measured().map(StoredMeasured::toModel)),
+            head.measured().map(StoredMeasured::toModel),
+            head.pooled().map(StoredPooled::toModel)),
         signal,
         formulaFit(),
         new Coverage(
@@ -173,7 +176,10 @@ record StoredCalibration(
         parameter(arm, "carried_rise"),
         parameter(arm, "carried_decay"),
         parameter(arm, "run_up"),
-        parameter(arm, "draught"));
+        parameter(arm, "draught"),
+        Optional.of(arm)
+            .filter(a -> a.containsKey("asymmetry"))
+            .map(a -> parameter(a, "asymmetry")));
   }
 
   private static Parameter parameter(Map<String, Formula.Value> values, String name) {

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 
 /** What a file seems to be, by its name and its first bytes. */
 public enum FileKind {
+  ARM,
   CALIBRATION,
   CHAIN,
   DESIGN,
@@ -66,7 +67,7 @@ public enum FileKind {
   }
 
   private static FileKind json(String head) {
-    for (FileKind kind : List.of(DESIGN, PROFILE, PLAN)) {
+    for (FileKind kind : List.of(ARM, DESIGN, PROFILE, PLAN)) {
       if (head.contains("\"faintwind-" + kind.word() + "/")) {
         return kind;
       }

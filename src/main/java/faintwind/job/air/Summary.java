@@ -90,8 +90,8 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
     lines.add(
         words.text(
             found.mean().parted() ? "summary.parts" : "summary.parts-unknown",
-            speed(found.mean().shared_m_s()),
-            speed(found.mean().own_m_s())));
+            Numerals.digits(found.mean().shared_m_s(), 2),
+            Numerals.digits(found.mean().own_m_s(), 2)));
     lines.add(words.text("summary.faint", percent(cover.faintShare())));
     if (cover.beyondShare() > 0) {
       lines.add(words.text("summary.beyond", percent(cover.beyondShare())));

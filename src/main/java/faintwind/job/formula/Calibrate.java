@@ -164,9 +164,28 @@ public final class Calibrate {
         CalibrationPage.of(outcome.calibration(), outcome.look(), outcome.refitting(), messages));
   }
 
+  /**
+   * Runs that a model was chosen for, before it is judged.
+   *
+   * @param choice the model with its fit
+   * @param set what it was fitted to
+   * @param origin whose runs, from which files
+   * @param notes what came up on the way
+   */
+  public record Begun(Choice choice, RunSet set, Origin origin, List<Problem> notes) {
+    public Begun {
+      notes = List.copyOf(notes);
+    }
+  }
+
   /** The same without a file. Reading notes stand among the calibration's warnings. */
   public Checked<Outcome> of(Path table, JobWatch watcher) throws IOException {
     JobWatch watch = new FitSteps(watcher, settings.refits());
+    return begin(table, watch).map(begun -> finish(begun, watch));
+  }
+
+  /** Reads the runs and chooses their model. */
+  public Checked<Begun> begin(Path table, JobWatch watch) throws IOException {
     watch.progress("read", 0, 1);
     Checked<RunsTable> read = read(table);
     Checked<BuildRecord> build = BuildRecord.around(table);
@@ -197,14 +216,15 @@ public final class Calibrate {
     }
     watch.progress("fit", 0, 1);
     return ModelChoice.choose(set, watch::cancelled)
-        .map(choice -> outcome(choice, set, origin, notes, watch));
+        .map(choice -> new Begun(choice, set, origin, notes));
   }
 
   private Checked<EarlierArm> earlier(Path table, RunSet set, Origin origin) throws IOException {
     return EarlierArm.of(
         settings.armFrom().isEmpty()
             ? EarlierArm.onRecord(table, set, origin.inputSha256())
-            : settings.armFrom());
+            : settings.armFrom(),
+        origin.inputSha256());
   }
 
   private Checked<RunsTable> read(Path table) throws IOException {
@@ -222,14 +242,16 @@ public final class Calibrate {
     return profile.isEmpty() ? RunsTable.read(table) : RunsTable.readForeign(table, profile.get());
   }
 
-  private Outcome outcome(
-      Choice choice, RunSet set, Origin origin, List<Problem> notes, JobWatch watch) {
-    Instant begun = clock.instant();
+  /** Refits, judges and puts the calibration together. */
+  public Outcome finish(Begun begun, JobWatch watch) {
+    Choice choice = begun.choice();
+    RunSet set = begun.set();
+    Instant from = clock.instant();
     Optional<MonteCarloSummary> study =
         settings.refits() > 0 ? Optional.of(study(choice, watch)) : Optional.empty();
-    Optional<Duration> refitting = study.map(s -> Duration.between(begun, clock.instant()));
+    Optional<Duration> refitting = study.map(s -> Duration.between(from, clock.instant()));
     watch.progress("judge", 0, 1);
-    Calibration fitted = CalibrationAssembly.of(choice, set, origin, study);
+    Calibration fitted = CalibrationAssembly.of(choice, set, begun.origin(), study);
     List<Problem> shortfalls = new ArrayList<>();
     limit(fitted).ifPresent(shortfalls::add);
     if (Diagnosis.runsContradict(choice.fit(), set)) {
@@ -238,7 +260,7 @@ public final class Calibrate {
     if (fitted.evidence().build().filter(BuildAgreement::disagrees).isPresent()) {
       shortfalls.add(Problem.warning("calibrate.build-off", Where.NOWHERE, ""));
     }
-    List<Problem> warnings = new ArrayList<>(notes);
+    List<Problem> warnings = new ArrayList<>(begun.notes());
     warnings.addAll(fitted.warnings());
     warnings.addAll(shortfalls);
     Calibration calibration =
@@ -297,6 +319,12 @@ public final class Calibrate {
     String instrument = settings.instrument().or(record::instrument).orElse(folderName);
     OffsetDateTime now = OffsetDateTime.now(clock).truncatedTo(ChronoUnit.SECONDS);
     return new Origin(
-        instrument, now, SoftwareVersion.text(), hashes, record.journalHead(), measured);
+        instrument,
+        now,
+        SoftwareVersion.text(),
+        hashes,
+        record.journalHead(),
+        measured,
+        Optional.empty());
   }
 }

@@ -1,11 +1,10 @@
 package faintwind.job.formula;
 
-import faintwind.calibration.ArmShown;
 import faintwind.calibration.Calibration;
-import faintwind.calibration.Parameter;
 import faintwind.calibration.run.ArmKnown;
 import faintwind.calibration.run.RunSet;
-import faintwind.calibration.run.Uncertain;
+import faintwind.files.arm.ArmFile;
+import faintwind.files.arm.ArmSession;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.files.run.ChainFile;
 import faintwind.job.EnteredFile;
@@ -39,28 +38,50 @@ record EarlierArm(Optional<ArmKnown> known, List<Problem> notes) {
   }
 
   /**
-   * The arm of these calibrations, all on one.
+   * The arm of these calibrations or records of arms, all of one.
    *
+   * @param inputs SHA-256 of this table's files: what they showed before is not told to them
    * @return refused where a file is none, or says nothing of an arm
    * @throws IOException where a file cannot be read
    */
-  static Checked<EarlierArm> of(List<Path> files) throws IOException {
+  static Checked<EarlierArm> of(List<Path> files, Map<String, String> inputs) throws IOException {
     List<ArmKnown> sessions = new ArrayList<>();
     for (Path file : files) {
-      Checked<Calibration> read = OpenCalibration.read(file);
-      if (!(read instanceof Checked.Ok<Calibration> ok)) {
+      Checked<List<ArmKnown>> read = ArmFile.is(file) ? recorded(file, inputs) : shown(file);
+      if (!(read instanceof Checked.Ok<List<ArmKnown>> ok)) {
         return Checked.refused(read.problems());
       }
-      Optional<ArmShown> arm = ok.value().coverage().arm();
-      if (arm.isEmpty()) {
-        return Checked.refused(
-            Problem.error("calibrate.arm-from-none", Where.file(file.toString()), ""));
-      }
-      sessions.add(known(arm.get()));
+      sessions.addAll(ok.value());
     }
     Optional<ArmKnown> known = ArmKnown.ofSessions(sessions);
     return Checked.ok(
         new EarlierArm(known, known.map(arm -> List.of(note(files, arm))).orElse(List.of())));
+  }
+
+  private static Checked<List<ArmKnown>> recorded(Path file, Map<String, String> inputs)
+      throws IOException {
+    return ArmFile.read(file)
+        .map(
+            sessions ->
+                sessions.stream()
+                    .filter(
+                        session -> session.inputsSha256().stream().noneMatch(inputs::containsValue))
+                    .map(ArmSession::shown)
+                    .toList());
+  }
+
+  private static Checked<List<ArmKnown>> shown(Path file) throws IOException {
+    return OpenCalibration.read(file)
+        .then(
+            read ->
+                read.coverage()
+                    .arm()
+                    .map(arm -> Checked.ok(List.of(KeepArm.known(arm))))
+                    .orElseGet(
+                        () ->
+                            Checked.refused(
+                                Problem.error(
+                                    "calibrate.arm-from-none", Where.file(file.toString()), ""))));
   }
 
   /**
@@ -125,17 +146,5 @@ record EarlierArm(Optional<ArmKnown> known, List<Problem> notes) {
         names,
         Numerals.digits(100 * arm.carriedShare().value(), 2),
         Numerals.digits(100 * arm.carriedShare().u().orElse(0), 2));
-  }
-
-  private static ArmKnown known(ArmShown arm) {
-    return new ArmKnown(
-        uncertain(arm.carriedShare()),
-        uncertain(arm.rise_s()),
-        uncertain(arm.decay_s()),
-        uncertain(arm.runUp_s()));
-  }
-
-  private static Uncertain uncertain(Parameter parameter) {
-    return Uncertain.of(parameter.value(), parameter.u());
   }
 }

@@ -59,13 +59,21 @@ public final class KeepFormula {
     if (!(outcome instanceof Checked.Ok<Calibrate.Outcome> ok)) {
       return Checked.refused(outcome.problems());
     }
-    Calibrate.Outcome made = ok.value();
+    return Checked.ok(keep(ok.value()), ok.notes());
+  }
+
+  /**
+   * Keeps a formula that was fitted; an earlier file is never replaced.
+   *
+   * @throws IOException where the disk or a permission fails
+   */
+  public Kept keep(Calibrate.Outcome made) throws IOException {
     Path file = freeName(DAY.format(made.calibration().origin().created()));
     CalibrationFile.write(file, made.calibration());
     calibrate.writePage(made, page(file));
     FittedFormula formula =
         new FittedFormula(made.calibration(), made.shortfalls(), Checked.ok(made.look()));
-    return Checked.ok(new Kept(formula, name(file), Sha256.of(file)), ok.notes());
+    return new Kept(formula, name(file), Sha256.of(file));
   }
 
   /** What the journal says of a formula that was made: the file, and the page beside it. */

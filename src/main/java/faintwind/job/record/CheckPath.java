@@ -1,6 +1,7 @@
 package faintwind.job.record;
 
 import faintwind.calibration.run.SignalChain;
+import faintwind.files.arm.ArmFile;
 import faintwind.files.asset.ProfileFile;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.files.plan.PlanFile;
@@ -109,6 +110,7 @@ public final class CheckPath {
   private static Checked<?> problems(FileKind kind, Path path, String name, Locale language)
       throws IOException {
     return switch (kind) {
+      case ARM -> ArmFile.read(path);
       case CALIBRATION -> CalibrationFile.read(path, name);
       case CHAIN -> ChainFile.read(path, name);
       case DESIGN -> Size.run(path);

@@ -352,9 +352,10 @@ public final class Enter {
     if (folder.isPresent()) {
       return folder;
     }
-    return person.name().isBlank()
-        ? Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""))
-        : EntryRules.unsigned(view.path(), person);
+    if (person.name().isBlank()) {
+      return Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""));
+    }
+    return person.byCode() ? Optional.empty() : EntryRules.unsigned(view.path(), person.name());
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {

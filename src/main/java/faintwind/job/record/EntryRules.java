@@ -113,19 +113,19 @@ final class EntryRules {
   }
 
   /**
-   * That somebody goes by the name of a teacher whose class asks for a code; empty where nobody
-   * does. A file of a class that cannot be read asks for none.
+   * That somebody without a code goes by the name of a teacher whose class asks for one; empty
+   * where nobody does. A file of a class that cannot be read asks for none.
    */
-  static Optional<Problem> unsigned(Path instrument, Enter.Person person) {
+  static Optional<Problem> unsigned(Path instrument, String who) {
     Path around = instrument.toAbsolutePath().normalize().getParent();
-    if (around == null || person.byCode() || !Files.isRegularFile(around.resolve(ClassFile.NAME))) {
+    if (around == null || !Files.isRegularFile(around.resolve(ClassFile.NAME))) {
       return Optional.empty();
     }
     try {
       return ClassFile.read(around)
           .fold((it, notes) -> it.teacher().stream(), p -> Stream.<SchoolClass.Teacher>empty())
           .map(SchoolClass.Teacher::name)
-          .filter(name -> name.equalsIgnoreCase(person.name().strip()))
+          .filter(name -> name.equalsIgnoreCase(who.strip()))
           .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name))
           .findFirst();
     } catch (IOException unreadable) {

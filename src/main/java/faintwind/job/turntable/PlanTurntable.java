@@ -70,7 +70,7 @@ public final class PlanTurntable {
       case CALIBRATION -> OpenCalibration.read(source).map(PlanTurntable::of);
       case DESIGN -> Size.run(source).then(sized -> of(sized, name));
       case INSTRUMENT -> ofFolder(source, now);
-      case CHAIN, PLAN, PROFILE, RUNS_TABLE, RUN_FILE, UNKNOWN ->
+      case ARM, CHAIN, PLAN, PROFILE, RUNS_TABLE, RUN_FILE, UNKNOWN ->
           Checked.refused(Problem.error("plan.no-source", Where.file(name), name));
     };
   }

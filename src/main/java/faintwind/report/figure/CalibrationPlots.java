@@ -165,14 +165,18 @@ public final class CalibrationPlots {
 
   /** Loss curves of several calibrations over one another, oldest first. */
   public PlotFigure overlay(List<Calibration> calibrations) {
+    return overlay(
+        calibrations,
+        calibrations.stream().map(c -> DateText.day(messages, c.origin().validFrom())).toList());
+  }
+
+  /** Loss curves of several calibrations over one another, each with its band and its own label. */
+  public PlotFigure overlay(List<Calibration> calibrations, List<String> labels) {
     List<PlotLine> lines = new ArrayList<>();
     for (int i = 0; i < calibrations.size(); i++) {
-      Calibration calibration = calibrations.get(i);
       lines.add(
           PlotLine.of(
-              DateText.day(messages, calibration.origin().validFrom()),
-              LossCurve.of(calibration).points(),
-              PlotLook.series(i + 1)));
+              labels.get(i), LossCurve.of(calibrations.get(i)).points(), PlotLook.series(i + 1)));
     }
     PlotPanel panel =
         new PlotPanel(

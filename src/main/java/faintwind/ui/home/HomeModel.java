@@ -1,7 +1,9 @@
 package faintwind.ui.home;
 
 import faintwind.job.bench.Archive;
+import faintwind.job.bench.CompareBench;
 import faintwind.job.lesson.LookAtClass;
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -14,6 +16,7 @@ import faintwind.ui.work.Background;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -45,6 +48,7 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<String> remark = new ReadOnlyObjectWrapper<>("");
   private Consumer<Path> letGo = path -> {};
   private Runnable toClass = () -> {};
+  private Consumer<CompareBench> toComparison = compared -> {};
   private HomeFilter filter = HomeFilter.ALL;
   private boolean byName;
   private Optional<Path> selected = Optional.empty();
@@ -210,6 +214,27 @@ public final class HomeModel {
 
   void openClass() {
     toClass.run();
+  }
+
+  /** Shows several instruments side by side. */
+  void whenCompared(Consumer<CompareBench> show) {
+    toComparison = show;
+  }
+
+  /** Reads what is ticked, to be shown side by side. */
+  void compare() {
+    List<Path> these = picked();
+    background.run(
+        watch -> CompareBench.of(these, words, OffsetDateTime.now(clock)),
+        found -> {
+          if (found instanceof Checked.Ok<CompareBench> ok) {
+            toComparison.accept(ok.value());
+          } else {
+            remark.set(
+                found.problems().stream().map(words::line).collect(Collectors.joining("\n")));
+          }
+        },
+        this::unreadable);
   }
 
   /** Takes what is ticked off the bench, or brings it back where the archive is shown. */

@@ -4,6 +4,7 @@ import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Screen;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.PictureView;
@@ -11,6 +12,7 @@ import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.StringProperty;
 import javafx.fxml.FXML;
@@ -41,6 +43,7 @@ public final class HomeScreen extends DataScreen {
   @FXML private TextField find;
   @FXML private ComboBox<HomeFilter> filter;
   @FXML private Button archive;
+  @FXML private Button compare;
   @FXML private Label remark;
   @FXML private Hyperlink more;
   @FXML private VBox rows;
@@ -48,8 +51,14 @@ public final class HomeScreen extends DataScreen {
   @FXML private VBox first;
   @FXML private VBox naming;
 
-  public HomeScreen(Desk desk, HomeModel model) {
+  /**
+   * A screen.
+   *
+   * @param show shows another one in its place
+   */
+  public HomeScreen(Desk desk, HomeModel model, Consumer<Screen> show) {
     super(desk, model.next());
+    model.whenCompared(compared -> show.accept(CompareScreen.of(desk, compared)));
     this.model = model;
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
@@ -89,6 +98,8 @@ public final class HomeScreen extends DataScreen {
     filter.setValue(HomeFilter.ALL);
     filter.valueProperty().addListener((property, was, now) -> model.filter(now));
     archive.setOnAction(event -> model.archive());
+    compare.setOnAction(event -> model.compare());
+    compare.setText(text("window.home.compare"));
     remark.textProperty().bind(model.remark());
     model.remark().addListener((property, was, now) -> Boxes.present(remark, !now.isEmpty()));
     Boxes.present(remark, false);
@@ -98,6 +109,7 @@ public final class HomeScreen extends DataScreen {
   private void showPicked() {
     int picked = model.picked().size();
     Boxes.present(archive, picked > 0);
+    Boxes.present(compare, picked > 1);
     String key = model.showsArchive() ? "window.home.bring-back" : "window.home.archive";
     archive.setText(text(key, picked));
   }

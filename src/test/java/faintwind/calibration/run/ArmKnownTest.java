@@ -4,12 +4,17 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ArmKnownTest {
   private static ArmKnown session(double share, double u) {
     return new ArmKnown(
-        Uncertain.of(share, u), Uncertain.of(20, 4), Uncertain.of(25, 5), Uncertain.of(2, 0.3));
+        Uncertain.of(share, u),
+        Uncertain.of(20, 4),
+        Uncertain.of(25, 5),
+        Uncertain.of(2, 0.3),
+        Optional.of(Uncertain.of(share / 10, u / 10)));
   }
 
   private static Uncertain shareOf(ArmKnown... sessions) {

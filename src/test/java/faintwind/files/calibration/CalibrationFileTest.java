@@ -16,6 +16,7 @@ import faintwind.calibration.Measured;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
+import faintwind.calibration.Pooled;
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ResponseModel;
@@ -196,7 +197,8 @@ class CalibrationFileTest {
             "0.1.0",
             Map.of("runs.csv", Sha256.of(new byte[0])),
             Optional.of("ab".repeat(32)),
-            Optional.of(measured())),
+            Optional.of(measured()),
+            Optional.of(pooled())),
         new SignalPath(SignalUnit.DELTA_K, chain, Optional.of("K"), 1, OptionalDouble.of(5.0123)),
         formula,
         new Coverage(0.1, 2.97, 6.5, 31.2, true, Optional.empty()),
@@ -205,6 +207,12 @@ class CalibrationFileTest {
         List.of(
             Problem.warning("runs.turns-not-whole", Where.run("spin01"), "10.5"),
             Problem.warning("runs.units-differ", Where.NOWHERE, "x")));
+  }
+
+  private static Pooled pooled() {
+    return new Pooled(
+        List.of(new Pooled.Other("cellar-2", "cd".repeat(32))),
+        List.of(new Parameter("tilt", 0.002, 0.003, "1")));
   }
 
   private static FormulaFit formula(double a, double variance) {

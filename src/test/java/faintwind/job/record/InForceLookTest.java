@@ -92,7 +92,8 @@ class InForceLookTest {
             Optional.empty(),
             Optional.of(
                 new Measured(
-                    MEASURED.minusHours(3), MEASURED, Measured.Basis.RECORDINGS, Map.of())));
+                    MEASURED.minusHours(3), MEASURED, Measured.Basis.RECORDINGS, Map.of())),
+            Optional.empty());
     Calibration calibration =
         new Calibration(
             origin,

@@ -26,8 +26,8 @@ class PictureWordsTest {
         TEXT.matcher(Files.readString(file))
             .results()
             .map(found -> found.group(1))
-            .filter(text -> !PseudoWords.english(text).isEmpty())
-            .forEach(text -> drawn.put(PictureWords.key(text), text));
+            .filter(text -> !PseudoWords.english(text.replaceAll("\\{\\w+}", "")).isEmpty())
+            .forEach(text -> drawn.put(PictureWords.key(text), PictureWords.pattern(text)));
       }
     }
     Map<String, String> known = new TreeMap<>(ProgramTexts.english());

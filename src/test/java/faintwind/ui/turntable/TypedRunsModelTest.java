@@ -13,6 +13,7 @@ import faintwind.job.turntable.TypedRuns;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.ui.Quiet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,6 +51,26 @@ class TypedRunsModelTest {
             "turntable.typed.not-a-number turns",
             "turntable.typed.not-a-number turns_time_s",
             "turntable.typed.not-a-number spin_stop_s");
+  }
+
+  @Test
+  void whatIsTypedStaysWithItsInstrumentAndIsAskedAboutUntilItIsInATable() {
+    LiveTables tables = new LiveTables(new Quiet(SESSION).desk());
+    Path rind = Path.of("rind-2");
+    TypedRunsModel typed = tables.typed(rind);
+    assertThat(tables.typed(rind)).isSameAs(typed);
+    typed.rows().get(0).radius().set("600");
+    assertThat(tables.unsaved()).as("a radius alone is no run").isEmpty();
+    typed.rows().get(0).turns().set("10");
+    assertThat(tables.unsaved())
+        .singleElement()
+        .satisfies(asked -> assertThat(asked.question()).startsWith("rind-2: runs are typed"));
+    tables.forgetTyped(rind);
+    assertThat(tables.typed(rind)).isSameAs(typed);
+    typed.markWritten();
+    assertThat(tables.unsaved()).isEmpty();
+    tables.forgetTyped(rind);
+    assertThat(tables.typed(rind)).isNotSameAs(typed);
   }
 
   @Test

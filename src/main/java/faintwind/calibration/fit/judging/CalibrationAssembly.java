@@ -11,6 +11,7 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
@@ -22,6 +23,14 @@ import java.util.function.IntFunction;
 
 /** Puts a calibration together from what the fit, the choice and the studies found. */
 public final class CalibrationAssembly {
+  /** Recordings say more of the directions than was believed before them. */
+  private static final double TELLING = 1;
+
+  /** What recordings say at least, and how far from the belief, in units of it. */
+  private static final double LEAST_INFORMATION = 0.05;
+
+  private static final double FARTHEST = 4;
+
   private CalibrationAssembly() {}
 
   /**
@@ -93,21 +102,47 @@ public final class CalibrationAssembly {
       return Optional.empty();
     }
     Layout at = fit.setup().layout();
-    double[][] covariance = fit.covariance();
+    double[][] covariance = fit.solution().optimum().unitCovariance();
+    boolean told = !fit.setting().known().tellsNothingOfTheArm();
     IntFunction<Parameter> shown =
-        i ->
-            new Parameter(
-                fit.setup().unknowns().get(i).name(),
-                fit.values()[i],
-                Math.sqrt(covariance[i][i]),
-                i == at.carriedShare() ? "1" : i == at.draught() ? "m/s" : "s");
+        i -> shown(fit, i, told ? 1 / covariance[i][i] - 1 : Double.POSITIVE_INFINITY);
+    double ofDirections = 1 / covariance[at.asymmetry()][at.asymmetry()] - 1;
     return Optional.of(
         new ArmShown(
             shown.apply(at.carriedShare()),
             shown.apply(at.carriedRise()),
             shown.apply(at.carriedDecay()),
             shown.apply(at.runUp()),
-            shown.apply(at.draught())));
+            shown.apply(at.draught()),
+            Optional.of(ofDirections)
+                .filter(information -> information > TELLING)
+                .map(information -> shown(fit, at.asymmetry(), information))));
+  }
+
+  /**
+   * What a fit found of an unknown; where it was told of the arm, what the recordings alone say:
+   * knowledge must not count again with each session that it was handed to.
+   *
+   * @param information of the recordings, in units of what was believed; infinite where nothing was
+   *     told, and the belief stays in
+   */
+  private static Parameter shown(FitResult fit, int i, double information) {
+    Unknown unknown = fit.setup().unknowns().get(i);
+    Layout at = fit.setup().layout();
+    double found = fit.solution().optimum().point()[i];
+    double variance = fit.solution().optimum().unitCovariance()[i][i];
+    double x = found;
+    if (Double.isFinite(information)) {
+      double least = Math.max(information, LEAST_INFORMATION);
+      x = Math.max(-FARTHEST, Math.min(FARTHEST, found / variance / least));
+      variance = 1 / least;
+    }
+    boolean share = i == at.carriedShare() || i == at.asymmetry();
+    return new Parameter(
+        unknown.name(),
+        unknown.value(x),
+        Math.sqrt(variance) * unknown.slope(x),
+        share ? "1" : i == at.draught() ? "m/s" : "s");
   }
 
   private static double lowestSignal(Run run, double offset, double sign) {

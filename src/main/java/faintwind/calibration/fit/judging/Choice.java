@@ -21,4 +21,9 @@ public record Choice(FitResult fit, List<LeftOut> leftOut, List<Candidate> candi
   public static Choice only(FitResult fit) {
     return new Choice(fit, List.of(), List.of(new Candidate(fit.model(), fit.deviance(), 0, true)));
   }
+
+  /** The same with this fit of the model chosen. */
+  public Choice with(FitResult other) {
+    return new Choice(other, LeftOutRuns.of(other), candidates);
+  }
 }

@@ -8,7 +8,9 @@ import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.fit.numerics.Wander;
+import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ThermalPath;
@@ -16,6 +18,7 @@ import faintwind.calibration.run.SignalPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** One fit of one model to all recordings. Read-only once made; not for several threads at once. */
 public final class FitResult {
@@ -114,6 +117,28 @@ public final class FitResult {
       }
     }
     return covariance;
+  }
+
+  /** What it says of the unknowns that all runs share, where instruments can be pooled by it. */
+  public SessionShown shown() {
+    double[] point = solution.optimum().point();
+    double[][] unit = solution.optimum().unitCovariance();
+    int size = setup.layout().shared();
+    double[][] covariance = new double[size][size];
+    List<Unknown> unknowns = IntStream.range(0, size).mapToObj(setup.unknowns()::get).toList();
+    List<Double> estimates = new ArrayList<>();
+    for (int i = 0; i < size; i++) {
+      estimates.add(unknowns.get(i).normal(point[i]));
+      for (int j = 0; j < size; j++) {
+        covariance[i][j] = unit[i][j] * unknowns.get(i).spread() * unknowns.get(j).spread();
+      }
+    }
+    return new SessionShown(
+        unknowns.stream().map(Unknown::name).toList(),
+        estimates,
+        Covariance.of(covariance),
+        unknowns.stream().map(each -> each.normal(0)).toList(),
+        unknowns.stream().map(Unknown::spread).toList());
   }
 
   /** The formula with its covariance, the allowance for its form included. */

@@ -18,6 +18,7 @@ import faintwind.calibration.fit.numerics.Wildness;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -300,6 +301,17 @@ public final class FitToRuns {
     leaveOut(problem, fit.aside());
     double[] start = setup.unknowns().convert(fit.values());
     return refine(fit.setting(), setup, problem, start, cancelled).withoutRuns(fit.aside());
+  }
+
+  /** The same fit of an instrument of whose class the others showed this, from where it rests. */
+  public static FitResult among(FitResult fit, ClassKnown others, BooleanSupplier cancelled) {
+    Setting setting = fit.setting().among(others);
+    Setup setup = new Setup(setting, fit.setup().layout().model());
+    setup.free(fit.setup().freed());
+    RunProblem problem = setup.problem();
+    leaveOut(problem, fit.aside());
+    double[] start = setup.unknowns().convert(fit.values());
+    return refine(setting, setup, problem, start, cancelled).withoutRuns(fit.aside());
   }
 
   private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {

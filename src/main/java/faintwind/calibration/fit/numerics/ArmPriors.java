@@ -84,12 +84,18 @@ final class ArmPriors {
     return List.of(
         time("run_up", RUN_UP_S, U_RUN, known.map(ArmKnown::runUp_s)),
         Unknown.linear("counted_from_rest", fromRest, u),
-        Unknown.linear("asymmetry", 0, ASYMMETRY),
+        asymmetry(known.flatMap(ArmKnown::asymmetry)),
         Unknown.log("draught", DRAUGHT_M_S, U_DRAUGHT),
         Unknown.soft("carried_slowing", SLOWING, U_SLOWING),
         Unknown.linear("carried_by_turn", BY_TURN, U_BY_TURN),
         Unknown.log("run_down", RUN_DOWN_S, U_RUN),
         Unknown.linear("clock", 0, U_CLOCK_S));
+  }
+
+  private static Unknown asymmetry(Optional<Uncertain> known) {
+    return known
+        .map(k -> Unknown.linear("asymmetry", k.value(), k.u().orElse(ASYMMETRY)))
+        .orElseGet(() -> Unknown.linear("asymmetry", 0, ASYMMETRY));
   }
 
   /** How far one noted start or stop is off, s. */

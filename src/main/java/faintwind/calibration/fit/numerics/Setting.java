@@ -6,6 +6,7 @@ import faintwind.calibration.fit.track.SignalScale;
 import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.BuildFacts;
+import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.KnownBefore;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -104,6 +105,11 @@ public record Setting(
         noise_K,
         still_K,
         KnownBefore.NOTHING);
+  }
+
+  /** The same of an instrument of a class. */
+  public Setting among(ClassKnown others) {
+    return new Setting(files, zeros, signal, referenceAir, noise, largest, known.among(others));
   }
 
   public Optional<BuildFacts> build() {

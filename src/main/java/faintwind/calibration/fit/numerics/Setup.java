@@ -110,6 +110,7 @@ public final class Setup {
             .orElse(Uncertain.of(CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
     ArmPriors.carried(share, arm).forEach(unknowns::add);
     ArmPriors.arm(fromRest, arm).forEach(unknowns::add);
+    unknowns.expect(setting.known().others());
     addZeros();
     for (FileRows file : setting.files()) {
       tracks.add(track(file));
@@ -157,6 +158,7 @@ public final class Setup {
   public boolean carriedShown() {
     return statedShare
         || knownArm().isPresent()
+        || setting.known().others().expected().containsKey("carried_share")
         || setting.files().stream()
             .flatMap(file -> file.runs().stream())
             .filter(run -> run.kind() == RunKind.SPIN)

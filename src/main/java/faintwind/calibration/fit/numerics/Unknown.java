@@ -1,6 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
 import faintwind.calibration.response.ParameterPrior;
+import faintwind.calibration.run.Uncertain;
 
 /**
  * One number that a fit looks for, with its prior. The fit works on a variable x whose prior is a
@@ -46,6 +47,17 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
 
   static Unknown soft(String name, double mean, double spread) {
     return new Unknown(name, mean, spread, Shape.SOFT);
+  }
+
+  /** The same with another prior, stated where it is normal: of the logarithm for that shape. */
+  Unknown expecting(Uncertain normal) {
+    double mean = shape == Shape.LOG ? Math.exp(normal.value()) : normal.value();
+    return new Unknown(name, mean, normal.u().orElse(spread), shape);
+  }
+
+  /** Where the prior is normal: the logarithm for that shape, else the value before it is bent. */
+  public double normal(double x) {
+    return (shape == Shape.LOG ? Math.log(mean) : mean) + spread * x;
   }
 
   public double value(double x) {

@@ -1,7 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.run.ClassKnown;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The list of unknowns of one fit; an index, once given, stays. */
 public final class Unknowns {
@@ -26,6 +28,15 @@ public final class Unknowns {
    */
   public void replace(int index, Unknown unknown) {
     list.set(index, unknown);
+  }
+
+  /** Takes what others showed in the place of what is usual. */
+  void expect(ClassKnown others) {
+    list.replaceAll(
+        unknown ->
+            Optional.ofNullable(others.expected().get(unknown.name()))
+                .map(unknown::expecting)
+                .orElse(unknown));
   }
 
   public double[] values(double[] x) {

@@ -1,0 +1,100 @@
+package faintwind.calibration.pool;
+
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
+
+/**
+ * What the recordings of one session say of the shared unknowns, without what was believed before
+ * them: with covariance C, estimates e and independent priors of mean m and spread s, the
+ * information C⁻¹ − diag(1/s²) and its right side C⁻¹e − m/s². Otherwise what was believed once
+ * would count as often as there are instruments.
+ */
+final class Information {
+  private final RealMatrix matrix;
+  private final RealVector right;
+
+  private Information(RealMatrix matrix, RealVector right) {
+    this.matrix = matrix;
+    this.right = right;
+  }
+
+  /** What a session adds to the information about the mean. */
+  record Pull(RealMatrix information, RealVector right) {}
+
+  static Information of(SessionShown shown) {
+    int n = shown.names().size();
+    double[] scale = shown.spreads().stream().mapToDouble(Double::doubleValue).toArray();
+    RealMatrix covariance = new Array2DRowRealMatrix(n, n);
+    RealVector off = new ArrayRealVector(n);
+    for (int i = 0; i < n; i++) {
+      off.setEntry(i, (shown.estimates().get(i) - shown.before().get(i)) / scale[i]);
+      for (int j = 0; j < n; j++) {
+        covariance.setEntry(i, j, shown.covariance().at(i, j) / scale[i] / scale[j]);
+      }
+    }
+    // in units of the priors: what the curvature says beyond them cannot be less than nothing
+    EigenDecomposition eigen = new EigenDecomposition(symmetric(covariance));
+    RealMatrix information = new Array2DRowRealMatrix(n, n);
+    RealVector right = new ArrayRealVector(n);
+    for (int k = 0; k < n; k++) {
+      RealVector along = eigen.getEigenvector(k);
+      double more = Math.max(0, 1 / eigen.getRealEigenvalue(k) - 1);
+      information = information.add(along.outerProduct(along).scalarMultiply(more));
+      // the estimate lies between what was believed (0) and what the recordings alone say
+      right = right.add(along.mapMultiply((more + (more > 0 ? 1 : 0)) * along.dotProduct(off)));
+    }
+    RealMatrix unscale = MatrixUtils.createRealDiagonalMatrix(inverted(scale));
+    RealVector centre =
+        new ArrayRealVector(shown.before().stream().mapToDouble(Double::doubleValue).toArray());
+    RealMatrix matrix = unscale.multiply(information).multiply(unscale);
+    return new Information(matrix, unscale.operate(right).add(matrix.operate(centre)));
+  }
+
+  private static RealMatrix symmetric(RealMatrix matrix) {
+    return matrix.add(matrix.transpose()).scalarMultiply(0.5);
+  }
+
+  private static double[] inverted(double[] scale) {
+    double[] inverted = scale.clone();
+    for (int i = 0; i < scale.length; i++) {
+      inverted[i] = 1 / scale[i];
+    }
+    return inverted;
+  }
+
+  /** What it says of the mean of instruments that differ by this spread. */
+  Pull through(RealMatrix spread) {
+    RealMatrix own = Inverse.of(spread);
+    RealMatrix through = own.multiply(Inverse.of(matrix.add(own)));
+    return new Pull(through.multiply(matrix), through.operate(right));
+  }
+
+  /** Expected squares of this instrument's own values about the mean. */
+  double[] expectedSquares(RealVector mean, RealMatrix uncertainty, RealMatrix spread) {
+    RealMatrix covariance = Inverse.of(matrix.add(Inverse.of(spread)));
+    RealVector off = covariance.operate(right.subtract(matrix.operate(mean)));
+    RealMatrix byMean = covariance.multiply(matrix);
+    RealMatrix all = covariance.add(byMean.multiply(uncertainty).multiply(byMean.transpose()));
+    double[] squares = new double[off.getDimension()];
+    for (int k = 0; k < squares.length; k++) {
+      squares[k] = off.getEntry(k) * off.getEntry(k) + all.getEntry(k, k);
+    }
+    return squares;
+  }
+
+  /** Squared distance from a population, in standard deviations. */
+  double squaredFrom(RealVector mean, RealMatrix ofAnother) {
+    if (matrix.getNorm() == 0) {
+      return 0;
+    }
+    // with covariance V of the other: (J⁻¹ + V)⁻¹ = J − J (J + V⁻¹)⁻¹ J, also where J is singular
+    RealMatrix both = Inverse.of(matrix.add(Inverse.of(ofAnother)));
+    RealMatrix weight = matrix.subtract(matrix.multiply(both).multiply(matrix));
+    RealVector off = Inverse.of(matrix).operate(right).subtract(mean);
+    return off.dotProduct(weight.operate(off));
+  }
+}

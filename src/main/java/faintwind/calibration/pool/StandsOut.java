@@ -1,0 +1,30 @@
+package faintwind.calibration.pool;
+
+import java.util.Locale;
+
+/**
+ * That an instrument lies farther from the others than chance explains.
+ *
+ * @param what the name of the {@link Shared} or {@link Own} in which it does so most
+ * @param deviations how far, in standard deviations of a normal number
+ */
+public record StandsOut(String what, double deviations) {
+  /** From here on (own choice: one class of six in a hundred or so has one by chance). */
+  static final double LIMIT = 3.5;
+
+  /** Chi-squared as so many deviations of a normal number (Wilson and Hilferty 1931). */
+  static double deviations(double chiSquared, int freedom) {
+    double variance = 2.0 / (9 * freedom);
+    return (Math.cbrt(Math.max(0, chiSquared) / freedom) - (1 - variance)) / Math.sqrt(variance);
+  }
+
+  /** Its word in files and bundle keys. */
+  public String word() {
+    return what.toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  /** Bundle key of its name. */
+  public String key() {
+    return "pool.of." + word();
+  }
+}

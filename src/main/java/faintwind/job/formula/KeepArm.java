@@ -1,0 +1,77 @@
+package faintwind.job.formula;
+
+import faintwind.calibration.ArmShown;
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.run.ArmKnown;
+import faintwind.calibration.run.Uncertain;
+import faintwind.files.arm.ArmFile;
+import faintwind.files.arm.ArmSession;
+import faintwind.files.run.ChainFile;
+import faintwind.message.Checked;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/** Keeps what calibrations showed of an arm in the record of that arm. */
+public final class KeepArm {
+  private KeepArm() {}
+
+  /** Why nothing can be kept in a file; to be asked before a calibration is made. */
+  public static List<Problem> trouble(Path file) throws IOException {
+    return Files.exists(file) ? ArmFile.read(file).problems() : List.of();
+  }
+
+  /**
+   * Adds what a calibration showed, in the place of what the same runs showed before.
+   *
+   * @return refused where the file is no record of an arm, or the calibration says nothing of one
+   * @throws IOException where the disk or a permission fails
+   */
+  public static Checked<Path> add(Path file, Calibration calibration) throws IOException {
+    Optional<ArmShown> shown = calibration.coverage().arm();
+    if (shown.isEmpty()) {
+      return Checked.refused(
+          Problem.error("calibrate.arm-from-none", Where.file(file.toString()), ""));
+    }
+    Checked<List<ArmSession>> before =
+        Files.exists(file) ? ArmFile.read(file) : Checked.ok(List.of());
+    if (!(before instanceof Checked.Ok<List<ArmSession>> ok)) {
+      return Checked.refused(before.problems());
+    }
+    List<ArmSession> sessions = new ArrayList<>(ok.value());
+    Map<String, String> inputs = new TreeMap<>(calibration.origin().inputSha256());
+    inputs.remove(ChainFile.NAME); // the same for many
+    sessions.removeIf(each -> each.inputsSha256().stream().anyMatch(inputs::containsValue));
+    sessions.add(
+        new ArmSession(
+            calibration.origin().instrumentId(),
+            DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().validFrom()),
+            inputs.values().stream().sorted().toList(),
+            known(shown.get())));
+    ArmFile.write(file, sessions);
+    return Checked.ok(file);
+  }
+
+  /** What a calibration showed, as knowledge before the next. */
+  static ArmKnown known(ArmShown arm) {
+    return new ArmKnown(
+        uncertain(arm.carriedShare()),
+        uncertain(arm.rise_s()),
+        uncertain(arm.decay_s()),
+        uncertain(arm.runUp_s()),
+        arm.asymmetry().map(KeepArm::uncertain));
+  }
+
+  private static Uncertain uncertain(Parameter parameter) {
+    return Uncertain.of(parameter.value(), parameter.u());
+  }
+}

@@ -1,0 +1,5 @@
+/** Jobs on instruments of one class. */
+@NullMarked
+package faintwind.job.pool;
+
+import org.jspecify.annotations.NullMarked;

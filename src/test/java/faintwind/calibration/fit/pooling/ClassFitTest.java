@@ -1,0 +1,80 @@
+package faintwind.calibration.fit.pooling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.calibration.fit.judging.FitResult;
+import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.pooling.ClassFit.Member;
+import faintwind.calibration.pool.SessionShown;
+import faintwind.calibration.run.RunSet;
+import faintwind.calibration.virtual.VirtualBuild;
+import faintwind.calibration.virtual.VirtualClass;
+import faintwind.calibration.virtual.VirtualClass.Fault;
+import faintwind.calibration.virtual.VirtualRehearsal;
+import java.util.ArrayList;
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** One made-up class, with a lesson on the arm each. */
+@Tag("long")
+class ClassFitTest {
+  private static final long SEED = 83_002;
+
+  private static List<FitResult> alone(Fault ofTheLast) {
+    List<VirtualBuild> pairs = VirtualClass.pairs(SEED, 4);
+    List<FitResult> fits = new ArrayList<>();
+    for (int i = 0; i < pairs.size(); i++) {
+      Fault fault = i == 3 ? ofTheLast : Fault.NONE;
+      RunSet set =
+          VirtualRehearsal.calibration(
+                  fault.in(pairs.get(i)), VirtualClass.lesson(i), SEED * 10 + i)
+              .runSet();
+      fits.add(
+          FitToRuns.fit(fault.in(set), () -> false)
+              .fold(
+                  (fit, notes) -> fit,
+                  problems -> {
+                    throw new AssertionError(problems.toString());
+                  }));
+    }
+    return fits;
+  }
+
+  private static double u(FitResult fit, String name) {
+    SessionShown shown = fit.shown();
+    int at = shown.names().indexOf(name);
+    return Math.sqrt(shown.covariance().at(at, at));
+  }
+
+  private static double value(FitResult fit, String name) {
+    return fit.shown().estimates().get(fit.shown().names().indexOf(name));
+  }
+
+  @Test
+  void togetherEachKnowsMoreAndKeepsItsOwn() {
+    List<FitResult> alone = alone(Fault.NONE);
+    List<Member> together = ClassFit.of(alone, () -> false).members();
+    for (int i = 0; i < alone.size(); i++) {
+      FitResult fit = together.get(i).fit();
+      assertThat(together.get(i).standsOut()).isEmpty();
+      assertThat(u(fit, "tilt")).isLessThan(0.9 * u(alone.get(i), "tilt"));
+      assertThat(u(fit, "carried_share")).isLessThan(u(alone.get(i), "carried_share"));
+      assertThat(value(fit, "heating")).isCloseTo(value(alone.get(i), "heating"), within(fit));
+    }
+  }
+
+  private static Offset<Double> within(FitResult fit) {
+    return Offset.offset(5 * u(fit, "heating"));
+  }
+
+  @Test
+  void whoHasOtherRadiiOnPaperIsNamedAndKeepsItsOwnFit() {
+    List<FitResult> alone = alone(Fault.RADIUS);
+    List<Member> together = ClassFit.of(alone, () -> false).members();
+    assertThat(together.get(3).standsOut()).isPresent();
+    assertThat(together.get(3).fit()).isSameAs(alone.get(3));
+    assertThat(together.subList(0, 3)).allMatch(member -> member.standsOut().isEmpty());
+  }
+}
