@@ -59,7 +59,7 @@ public enum SpeedFlag {
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
     for (SpeedFlag flag : values()) {
-      if ((number >> flag.ordinal() & 1) == 1) {
+      if ((number & (1 << flag.ordinal())) != 0) {
         set.add(flag);
       }
     }
