@@ -26,6 +26,7 @@ PAGE = HOME / "docs" / "performance.md"
 CLASSES = f"{HOME}/target/faintwind.jar:{HOME}/target/lib/*"
 FAINTWIND = str(HOME / "faintwind")
 PYTHON = "/usr/bin/python3"
+ROWS = [10_000, 100_000, 1_000_000]
 
 
 class Took:
@@ -80,7 +81,7 @@ def conversion(work, long):
     rows += ["| --- | --- | --- | --- | --- | --- |"]
     ratios = ["| rows | of the copy's speed | times King's law | times the same in numba |", "| --- | --- | --- | --- |"]
     per_row = []
-    for count in [10_000, 100_000, 1_000_000] + ([10_000_000] if long else []):
+    for count in ROWS + ([10_000_000] if long else []):
         made = log(work, count)
         times = 3 if count < 1_000_000 else 2
         ours = Took(convert(made, out), times)
