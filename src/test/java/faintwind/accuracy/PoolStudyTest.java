@@ -178,7 +178,7 @@ class PoolStudyTest {
         String.format(
             Locale.ROOT,
             "\n%d classes (seeds from %d). Median over the classes: error alone %.2f %%, together"
-                + " %.2f %%, their ratio %.2f. Within U95 alone %.3f, together %.3f; mean U95 alone"
+                + " %.2f %%, their ratio %.3f (wanted: 0.6). Within U95 alone %.3f, together %.3f; mean U95 alone"
                 + " %.1f %%, together %.1f %%.\n\n"
                 + "| class | fault of pair 4 | alone | together | ratio | stands out by, pair 1 to 6"
                 + " |\n| --- | --- | --- | --- | --- | --- |\n",

@@ -20,13 +20,13 @@ import org.junit.jupiter.api.Test;
 /** One made-up class, with a lesson on the arm each. */
 @Tag("long")
 class ClassFitTest {
-  private static final long SEED = 83_002;
+  private static final long SEED = 81_005;
 
-  private static List<FitResult> alone(Fault ofTheLast) {
-    List<VirtualBuild> pairs = VirtualClass.pairs(SEED, 4);
+  private static List<FitResult> alone(int count, Fault ofTheFourth) {
+    List<VirtualBuild> pairs = VirtualClass.pairs(SEED, count);
     List<FitResult> fits = new ArrayList<>();
     for (int i = 0; i < pairs.size(); i++) {
-      Fault fault = i == 3 ? ofTheLast : Fault.NONE;
+      Fault fault = i == 3 ? ofTheFourth : Fault.NONE;
       RunSet set =
           VirtualRehearsal.calibration(
                   fault.in(pairs.get(i)), VirtualClass.lesson(i), SEED * 10 + i)
@@ -54,7 +54,7 @@ class ClassFitTest {
 
   @Test
   void togetherEachKnowsMoreAndKeepsItsOwn() {
-    List<FitResult> alone = alone(Fault.NONE);
+    List<FitResult> alone = alone(4, Fault.NONE);
     List<Member> together = ClassFit.of(alone, () -> false).members();
     for (int i = 0; i < alone.size(); i++) {
       FitResult fit = together.get(i).fit();
@@ -71,10 +71,10 @@ class ClassFitTest {
 
   @Test
   void whoHasOtherRadiiOnPaperIsNamedAndKeepsItsOwnFit() {
-    List<FitResult> alone = alone(Fault.RADIUS);
+    List<FitResult> alone = alone(6, Fault.RADIUS);
     List<Member> together = ClassFit.of(alone, () -> false).members();
     assertThat(together.get(3).standsOut()).isPresent();
     assertThat(together.get(3).fit()).isSameAs(alone.get(3));
-    assertThat(together.subList(0, 3)).allMatch(member -> member.standsOut().isEmpty());
+    assertThat(List.of(0, 1, 2, 4, 5)).allMatch(i -> together.get(i).standsOut().isEmpty());
   }
 }
