@@ -56,7 +56,8 @@ class GlossaryTest {
   }
 
   private static boolean isEnglish(Path file) {
-    return file.toString().endsWith(".json") && !file.getParent().endsWith("lang");
+    return file.toString().endsWith(".json")
+        && !file.toString().replace('\\', '/').contains("/lang/");
   }
 
   @Test

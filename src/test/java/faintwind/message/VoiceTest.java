@@ -63,7 +63,8 @@ class VoiceTest {
   }
 
   private static boolean isEnglish(Path file) {
-    return file.toString().endsWith(".json") && !file.getParent().endsWith("lang");
+    return file.toString().endsWith(".json")
+        && !file.toString().replace('\\', '/').contains("/lang/");
   }
 
   private static void add(String at, JsonNode node) {
