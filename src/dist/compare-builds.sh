@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds the program and its package twice, each time from a copy of this project, and says which files differ.
 # Left out: the archives of classes (*.jsa), which this Java does not write twice alike; the package makes them where
-# it is installed. Some minutes: src/dist/compare-builds.sh [MAVEN OPTIONS], such as -o
+# it is installed. Some minutes: [COMMIT=...] src/dist/compare-builds.sh [MAVEN OPTIONS], such as -o
 set -euo pipefail
 project=$(cd "$(dirname "$0")/../.." && pwd -P)
 work=$(mktemp -d)
@@ -9,7 +9,7 @@ trap 'rm -rf "$work"' EXIT
 
 for build in first second; do
   mkdir "$work/$build"
-  git -C "$project" archive HEAD | tar x -C "$work/$build"
+  git -C "$project" archive "${COMMIT:-HEAD}" | tar x -C "$work/$build"
   (cd "$work/$build" && mvn -B -ntp -q -Dmaven.test.skip=true -Pdist "$@" package)
   (cd "$work/$build/target" && find faintwind.jar lib dist -type f ! -name '*.jsa' -print0 | sort -z | xargs -0 sha256sum) \
     >"$work/$build.sums"
