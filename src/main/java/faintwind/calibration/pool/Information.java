@@ -1,7 +1,9 @@
 package faintwind.calibration.pool;
 
+import faintwind.calibration.Covariance;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.MatrixUtils;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -27,16 +29,30 @@ final class Information {
 
   static Information of(SessionShown shown) {
     int n = shown.names().size();
-    double[] scale = shown.spreads().stream().mapToDouble(Double::doubleValue).toArray();
-    RealMatrix covariance = new Array2DRowRealMatrix(n, n);
-    RealVector off = new ArrayRealVector(n);
+    RealMatrix believed = matrix(shown.believed());
+    RealVector size = new ArrayRealVector(n);
     for (int i = 0; i < n; i++) {
-      off.setEntry(i, (shown.estimates().get(i) - shown.before().get(i)) / scale[i]);
+      size.setEntry(i, Math.sqrt(believed.getEntry(i, i)));
+    }
+    // believed = S L Lᵀ S, S the standard deviations
+    RealMatrix scaled = believed.copy();
+    for (int i = 0; i < n; i++) {
       for (int j = 0; j < n; j++) {
-        covariance.setEntry(i, j, shown.covariance().at(i, j) / scale[i] / scale[j]);
+        scaled.multiplyEntry(i, j, 1 / size.getEntry(i) / size.getEntry(j));
       }
     }
-    // in units of the priors: what the curvature says beyond them cannot be less than nothing
+    RealMatrix lower =
+        MatrixUtils.createRealDiagonalMatrix(size.toArray())
+            .multiply(new CholeskyDecomposition(scaled, 1e-9, 1e-14).getL());
+    RealMatrix whiten = Inverse.of(lower);
+    RealVector centre =
+        new ArrayRealVector(shown.before().stream().mapToDouble(Double::doubleValue).toArray());
+    RealVector found =
+        new ArrayRealVector(shown.estimates().stream().mapToDouble(Double::doubleValue).toArray());
+    RealVector off = whiten.operate(found.subtract(centre));
+    RealMatrix covariance =
+        whiten.multiply(matrix(shown.covariance())).multiply(whiten.transpose());
+    // in units of what was believed: what the curvature says beyond it cannot be less than nothing
     EigenDecomposition eigen = new EigenDecomposition(symmetric(covariance));
     RealMatrix information = new Array2DRowRealMatrix(n, n);
     RealVector right = new ArrayRealVector(n);
@@ -47,23 +63,22 @@ final class Information {
       // the estimate lies between what was believed (0) and what the recordings alone say
       right = right.add(along.mapMultiply((more + (more > 0 ? 1 : 0)) * along.dotProduct(off)));
     }
-    RealMatrix unscale = MatrixUtils.createRealDiagonalMatrix(inverted(scale));
-    RealVector centre =
-        new ArrayRealVector(shown.before().stream().mapToDouble(Double::doubleValue).toArray());
-    RealMatrix matrix = unscale.multiply(information).multiply(unscale);
-    return new Information(matrix, unscale.operate(right).add(matrix.operate(centre)));
+    RealMatrix matrix = whiten.transpose().multiply(information).multiply(whiten);
+    return new Information(matrix, whiten.transpose().operate(right).add(matrix.operate(centre)));
+  }
+
+  private static RealMatrix matrix(Covariance covariance) {
+    RealMatrix matrix = new Array2DRowRealMatrix(covariance.size(), covariance.size());
+    for (int i = 0; i < covariance.size(); i++) {
+      for (int j = 0; j < covariance.size(); j++) {
+        matrix.setEntry(i, j, covariance.at(i, j));
+      }
+    }
+    return matrix;
   }
 
   private static RealMatrix symmetric(RealMatrix matrix) {
     return matrix.add(matrix.transpose()).scalarMultiply(0.5);
-  }
-
-  private static double[] inverted(double[] scale) {
-    double[] inverted = scale.clone();
-    for (int i = 0; i < scale.length; i++) {
-      inverted[i] = 1 / scale[i];
-    }
-    return inverted;
   }
 
   /** What it says of the mean of instruments that differ by this spread. */

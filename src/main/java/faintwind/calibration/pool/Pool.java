@@ -49,7 +49,21 @@ public final class Pool {
           first.names().get(k),
           Uncertain.of(others.mean().getEntry(k), Math.sqrt(another.getEntry(k, k))));
     }
-    return new ClassKnown(expected);
+    return new ClassKnown(expected, ties(another));
+  }
+
+  /** What the covariance of all says beyond that of each alone. */
+  private List<ClassKnown.Tie> ties(RealMatrix covariance) {
+    RealMatrix information = Inverse.of(covariance);
+    List<ClassKnown.Tie> ties = new ArrayList<>();
+    for (int k = 0; k < BETWEEN.length; k++) {
+      for (int j = 0; j <= k; j++) {
+        double both = (information.getEntry(k, j) + information.getEntry(j, k)) / 2;
+        double alone = k == j ? 1 / covariance.getEntry(k, k) : 0;
+        ties.add(new ClassKnown.Tie(first.names().get(k), first.names().get(j), both - alone));
+      }
+    }
+    return ties;
   }
 
   /** In which of what is its own a session stands out most, where it does. */

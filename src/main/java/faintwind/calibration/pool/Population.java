@@ -35,8 +35,7 @@ final class Population {
     beforeInformation = new Array2DRowRealMatrix(n, n);
     double[] centre = new double[n];
     for (int i = 0; i < n; i++) {
-      double spread = like.spreads().get(i);
-      beforeInformation.setEntry(i, i, 1 / (spread * spread));
+      beforeInformation.setEntry(i, i, 1 / like.believed().at(i, i));
       centre[i] = like.before().get(i);
     }
     before = new ArrayRealVector(centre, false);

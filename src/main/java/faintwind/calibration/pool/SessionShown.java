@@ -14,19 +14,18 @@ import java.util.TreeMap;
  * @param estimates what the fit found
  * @param covariance of the estimates
  * @param before what was expected before any run
- * @param spreads standard deviations of that
+ * @param believed covariance of that
  */
 public record SessionShown(
     List<String> names,
     List<Double> estimates,
     Covariance covariance,
     List<Double> before,
-    List<Double> spreads) {
+    Covariance believed) {
   public SessionShown {
     names = List.copyOf(names);
     estimates = List.copyOf(estimates);
     before = List.copyOf(before);
-    spreads = List.copyOf(spreads);
   }
 
   /** The same of some unknowns, in this order. */
@@ -42,21 +41,17 @@ public record SessionShown(
     double[][] both = new double[gradients.size()][gradients.size()];
     List<Double> found = new ArrayList<>();
     List<Double> expected = new ArrayList<>();
-    List<Double> unsure = new ArrayList<>();
+    double[][] unsure = new double[both.length][both.length];
     for (int i = 0; i < both.length; i++) {
       double[] along = gradients.get(i);
       for (int j = 0; j < both.length; j++) {
-        both[i][j] = product(along, gradients.get(j));
+        both[i][j] = product(covariance, along, gradients.get(j));
+        unsure[i][j] = product(believed, along, gradients.get(j));
       }
       found.add(sum(along, estimates));
       expected.add(sum(along, before));
-      double squares = 0;
-      for (int k = 0; k < along.length; k++) {
-        squares += Math.pow(along[k] * spreads.get(k), 2);
-      }
-      unsure.add(Math.sqrt(squares));
     }
-    return new SessionShown(called, found, Covariance.of(both), expected, unsure);
+    return new SessionShown(called, found, Covariance.of(both), expected, Covariance.of(unsure));
   }
 
   private double[] gradient(Map<String, Double> weights) {
@@ -65,7 +60,7 @@ public record SessionShown(
     return gradient;
   }
 
-  private double product(double[] one, double[] other) {
+  private static double product(Covariance covariance, double[] one, double[] other) {
     double sum = 0;
     for (int i = 0; i < one.length; i++) {
       for (int j = 0; j < other.length && one[i] != 0; j++) {

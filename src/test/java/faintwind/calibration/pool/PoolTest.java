@@ -29,13 +29,15 @@ class PoolTest {
     double keep = SPREAD * SPREAD / (SPREAD * SPREAD + u * u);
     List<Double> estimates = new ArrayList<>();
     double[][] covariance = new double[NAMES.size()][NAMES.size()];
+    double[][] believed = new double[NAMES.size()][NAMES.size()];
     for (int i = 0; i < NAMES.size(); i++) {
       estimates.add(keep * (truth + off[i]));
       covariance[i][i] = keep * u * u;
+      believed[i][i] = SPREAD * SPREAD;
     }
     List<Double> before = NAMES.stream().map(name -> 0.0).toList();
-    List<Double> spreads = NAMES.stream().map(name -> SPREAD).toList();
-    return new SessionShown(NAMES, estimates, Covariance.of(covariance), before, spreads);
+    return new SessionShown(
+        NAMES, estimates, Covariance.of(covariance), before, Covariance.of(believed));
   }
 
   private static List<SessionShown> class6(double truth, double u) {

@@ -138,7 +138,7 @@ public final class FitResult {
         estimates,
         Covariance.of(covariance),
         unknowns.stream().map(each -> each.normal(0)).toList(),
-        unknowns.stream().map(Unknown::spread).toList());
+        Covariance.of(setup.unknowns().believed(size)));
   }
 
   /** The formula with its covariance, the allowance for its form included. */

@@ -335,6 +335,6 @@ public final class FitToRuns {
     for (double each : x) {
       sum += each * each;
     }
-    return sum;
+    return sum + problem.tied(x);
   }
 }

@@ -99,9 +99,9 @@ public final class Refits {
     double[] zeros =
         problem.zeros().stream().mapToDouble(z -> offset + z.u() * random.nextGaussian()).toArray();
     double[] point = fit.solution().optimum().point();
-    double[] targets = new double[point.length];
+    double[] targets = fit.setup().unknowns().drawn(random);
     for (int i = 0; i < targets.length; i++) {
-      targets[i] = point[i] + random.nextGaussian();
+      targets[i] += point[i];
     }
     problem.replace(drawn, zeros, targets);
     atFit.replace(drawn, zeros, targets);

@@ -4,10 +4,12 @@ import faintwind.calibration.run.ClassKnown;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 
 /** The list of unknowns of one fit; an index, once given, stays. */
 public final class Unknowns {
   private final List<Unknown> list = new ArrayList<>();
+  private Ties ties = Ties.NONE;
 
   /** Adds one and returns its index. */
   int add(Unknown unknown) {
@@ -37,6 +39,22 @@ public final class Unknowns {
             Optional.ofNullable(others.expected().get(unknown.name()))
                 .map(unknown::expecting)
                 .orElse(unknown));
+    ties = Ties.of(others, list);
+  }
+
+  /** What is known of them in pairs. */
+  Ties ties() {
+    return ties;
+  }
+
+  /** Covariance of what is believed of the first so many, where they are normal. */
+  public double[][] believed(int size) {
+    return ties.believed(this, size);
+  }
+
+  /** Values drawn from what is believed of all, about 0, in the fit's own variables. */
+  public double[] drawn(SplittableRandom random) {
+    return ties.drawn(this, random);
   }
 
   public double[] values(double[] x) {
