@@ -116,4 +116,45 @@ class PoolTest {
     double between = pool(sessions).spread().between().get(Shared.TILT.ordinal());
     assertThat(between).isCloseTo(0.06, within(0.01));
   }
+
+  /** What the recordings say is the same, whatever was believed of two unknowns at once before. */
+  @Test
+  void beliefInPairsIsTakenOffAgain() {
+    Pool plain = pool(class6(0.1, 0.01));
+    List<SessionShown> tied = class6(0.1, 0.01).stream().map(PoolTest::tied).toList();
+    Pool same = new Pool(session(0, new double[NAMES.size()], SPREAD), tied);
+    assertThat(tilt(same, 2).value()).isCloseTo(tilt(plain, 2).value(), within(1e-9));
+    assertThat(tilt(same, 2).u().orElseThrow())
+        .isCloseTo(tilt(plain, 2).u().orElseThrow(), within(1e-9));
+  }
+
+  /** The same recordings where forced convection and tilt were believed to move together by 0.8. */
+  private static SessionShown tied(SessionShown plain) {
+    int one = NAMES.indexOf("forced");
+    int other = NAMES.indexOf("tilt");
+    double[][] believed = new double[NAMES.size()][NAMES.size()];
+    double[][] covariance = new double[NAMES.size()][NAMES.size()];
+    for (int i = 0; i < NAMES.size(); i++) {
+      believed[i][i] = SPREAD * SPREAD;
+      covariance[i][i] = plain.covariance().at(i, i);
+    }
+    believed[one][other] = 0.8 * SPREAD * SPREAD;
+    believed[other][one] = believed[one][other];
+    // of the two unknowns: (J + B⁻¹)⁻¹, J = 1/c − 1/s² by the recordings, and J of the plain centre
+    double own = 1 / plain.covariance().at(one, one) - 1 / (SPREAD * SPREAD);
+    double along = 1 / (SPREAD * SPREAD * (1 - 0.64));
+    double across = -0.8 * along;
+    double both = (own + along) * (own + along) - across * across;
+    covariance[one][one] = (own + along) / both;
+    covariance[other][other] = covariance[one][one];
+    covariance[one][other] = -across / both;
+    covariance[other][one] = covariance[one][other];
+    List<Double> estimates = new ArrayList<>(plain.estimates());
+    double first = plain.estimates().get(one) / plain.covariance().at(one, one);
+    double second = plain.estimates().get(other) / plain.covariance().at(other, other);
+    estimates.set(one, covariance[one][one] * first + covariance[one][other] * second);
+    estimates.set(other, covariance[other][one] * first + covariance[other][other] * second);
+    return new SessionShown(
+        NAMES, estimates, Covariance.of(covariance), plain.before(), Covariance.of(believed));
+  }
 }
