@@ -1,5 +1,6 @@
 package faintwind.calibration.pool;
 
+import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -55,7 +56,7 @@ class PoolTest {
   }
 
   private static Uncertain tilt(Pool pool, int session) {
-    return pool.known(session).expected().get("tilt");
+    return requireNonNull(pool.known(session).expected().get("tilt"));
   }
 
   @Test
