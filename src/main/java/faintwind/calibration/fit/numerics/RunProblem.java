@@ -163,14 +163,14 @@ public final class RunProblem {
       right[i] += away;
       cost += away * away;
     }
-    unknowns.ties().add(unknowns, x, priorTargets, normal, right);
+    unknowns.addTies(x, priorTargets, normal, right);
     cost += tied(x);
     return compress(normal, right, cost);
   }
 
   /** What is known of unknowns in pairs, as it counts in the sum of squares. */
   public double tied(double[] x) {
-    return unknowns.ties().cost(unknowns, x, priorTargets);
+    return unknowns.tied(x, priorTargets);
   }
 
   private double add(int k, double[] slopes, double[][] normal, double[] right) {

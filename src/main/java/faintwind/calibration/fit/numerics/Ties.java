@@ -62,7 +62,7 @@ final class Ties {
   }
 
   /** How far each unknown lies off what was expected of it, where it is normal. */
-  private double[] off(Unknowns unknowns, double[] x, double[] targets) {
+  private double[] off(List<Unknown> unknowns, double[] x, double[] targets) {
     double[] off = new double[expected.size()];
     for (int i = 0; i < off.length; i++) {
       off[i] = unknowns.get(i).normal(x[i]) - expected.get(i).normal(targets[i]);
@@ -71,7 +71,7 @@ final class Ties {
   }
 
   /** What they add to the sum of squares at x, the priors' centres at these targets. */
-  double cost(Unknowns unknowns, double[] x, double[] targets) {
+  double cost(List<Unknown> unknowns, double[] x, double[] targets) {
     if (ties.isEmpty()) {
       return 0;
     }
@@ -84,7 +84,8 @@ final class Ties {
   }
 
   /** Adds them to the normal equations at x. */
-  void add(Unknowns unknowns, double[] x, double[] targets, double[][] normal, double[] right) {
+  void add(
+      List<Unknown> unknowns, double[] x, double[] targets, double[][] normal, double[] right) {
     if (ties.isEmpty()) {
       return;
     }
@@ -104,7 +105,7 @@ final class Ties {
   }
 
   /** Covariance of what is believed of the first so many unknowns, where they are normal. */
-  double[][] believed(Unknowns unknowns, int size) {
+  double[][] believed(List<Unknown> unknowns, int size) {
     RealMatrix information = new Array2DRowRealMatrix(size, size);
     for (int i = 0; i < size; i++) {
       double spread = unknowns.get(i).spread();
@@ -120,7 +121,7 @@ final class Ties {
   }
 
   /** Values drawn from what is believed of all unknowns, about 0, in the fit's own variables. */
-  double[] drawn(Unknowns unknowns, SplittableRandom random) {
+  double[] drawn(List<Unknown> unknowns, SplittableRandom random) {
     double[] drawn = new double[unknowns.size()];
     for (int i = 0; i < drawn.length; i++) {
       drawn[i] = random.nextGaussian();

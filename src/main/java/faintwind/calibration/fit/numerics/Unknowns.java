@@ -42,19 +42,24 @@ public final class Unknowns {
     ties = Ties.of(others, list);
   }
 
-  /** What is known of them in pairs. */
-  Ties ties() {
-    return ties;
+  /** What is known of them in pairs, as it counts in the sum of squares at x. */
+  double tied(double[] x, double[] targets) {
+    return ties.cost(list, x, targets);
+  }
+
+  /** Adds what is known of them in pairs to the normal equations at x. */
+  void addTies(double[] x, double[] targets, double[][] normal, double[] right) {
+    ties.add(list, x, targets, normal, right);
   }
 
   /** Covariance of what is believed of the first so many, where they are normal. */
   public double[][] believed(int size) {
-    return ties.believed(this, size);
+    return ties.believed(list, size);
   }
 
   /** Values drawn from what is believed of all, about 0, in the fit's own variables. */
   public double[] drawn(SplittableRandom random) {
-    return ties.drawn(this, random);
+    return ties.drawn(list, random);
   }
 
   public double[] values(double[] x) {

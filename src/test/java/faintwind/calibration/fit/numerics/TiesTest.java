@@ -46,16 +46,14 @@ class TiesTest {
     double[] x = {0.7, -0.4, 0.2};
     double[][] normal = new double[3][3];
     double[] right = new double[3];
-    unknowns.ties().add(unknowns, x, NO_TARGETS, normal, right);
+    unknowns.addTies(x, NO_TARGETS, normal, right);
     double step = 1e-6;
     for (int i = 0; i < x.length; i++) {
       double[] up = x.clone();
       double[] down = x.clone();
       up[i] += step;
       down[i] -= step;
-      double rise =
-          unknowns.ties().cost(unknowns, up, NO_TARGETS)
-              - unknowns.ties().cost(unknowns, down, NO_TARGETS);
+      double rise = unknowns.tied(up, NO_TARGETS) - unknowns.tied(down, NO_TARGETS);
       assertThat(right[i]).isCloseTo(rise / (4 * step), within(1e-6));
     }
     assertThat(normal[0][1]).isEqualTo(normal[1][0]).isNotZero();
