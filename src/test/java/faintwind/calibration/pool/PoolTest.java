@@ -7,6 +7,7 @@ import faintwind.calibration.Covariance;
 import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -53,7 +54,7 @@ class PoolTest {
   }
 
   private static Uncertain tilt(Pool pool, int session) {
-    return pool.known(session).expected().get("tilt");
+    return Objects.requireNonNull(pool.known(session).expected().get("tilt"));
   }
 
   @Test
@@ -111,7 +112,8 @@ class PoolTest {
       off[NAMES.indexOf("tilt")] = 0.04 * (i - 2.5);
       sessions.add(session(0.1, off, 0.002));
     }
-    double between = pool(sessions).spread().between().get(Shared.TILT.ordinal());
+    double between =
+        pool(sessions).spread().between().get(List.of(Shared.values()).indexOf(Shared.TILT));
     assertThat(between).isCloseTo(0.06, within(0.01));
   }
 }
