@@ -1,7 +1,7 @@
 #!/usr/bin/env bash
 # Builds the program and its package twice, each time from a copy of this project, and says which files differ.
 # Left out: the archives of classes (*.jsa), which this Java does not write twice alike; the package makes them where
-# it is installed. Some minutes: [COMMIT=...] src/dist/compare-builds.sh [MAVEN OPTIONS], such as -o
+# it is installed. Some minutes, and not offline, where no list of parts is made: [COMMIT=...] src/dist/compare-builds.sh [MAVEN OPTIONS]
 set -euo pipefail
 project=$(cd "$(dirname "$0")/../.." && pwd -P)
 work=$(mktemp -d)

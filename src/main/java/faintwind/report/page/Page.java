@@ -15,6 +15,7 @@ import java.util.function.Consumer;
  */
 public record Page(LogWords words, String title, String label, String ownStyle) {
   private static final String CUT = "\u0001";
+
   @SuppressWarnings("InlineFormatString") // too long to be read in the middle of code
   private static final String STYLE =
       """

@@ -33,6 +33,7 @@ public final class StepSheets {
         font-family: "DejaVu Sans"; } }
       .%1$s { page: %1$s; }
       """;
+
   private static final String STYLE =
       """
       .sheet-step { border-top: 1px solid #000000; padding-top: 4px; margin: 1.6em 0 0; }

@@ -1,6 +1,5 @@
 package faintwind.calibration.pool;
 
-import static java.util.Objects.requireNonNull;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,6 +7,7 @@ import faintwind.calibration.Covariance;
 import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +56,7 @@ class PoolTest {
   }
 
   private static Uncertain tilt(Pool pool, int session) {
-    return requireNonNull(pool.known(session).expected().get("tilt"));
+    return Objects.requireNonNull(pool.known(session).expected().get("tilt"));
   }
 
   @Test
@@ -114,7 +114,8 @@ class PoolTest {
       off[NAMES.indexOf("tilt")] = 0.04 * (i - 2.5);
       sessions.add(session(0.1, off, 0.002));
     }
-    double between = pool(sessions).spread().between().get(Shared.TILT.ordinal());
+    double between =
+        pool(sessions).spread().between().get(List.of(Shared.values()).indexOf(Shared.TILT));
     assertThat(between).isCloseTo(0.06, within(0.01));
   }
 

@@ -150,7 +150,8 @@ class FlowModelTest {
     assertThat(model.view().get().unread()).isZero();
     model.at(new InstrumentAir(quiet.desk(), quiet.open(r2, "Ida")), Optional.empty());
     assertThat(model.view().get().unread()).as("Ida comes back on another day").isZero();
-    assertThat(model.readBy(FlowModel.CAUTION)).hasValueSatisfying(who -> who.contains("Ida"));
+    assertThat(model.readBy(FlowModel.CAUTION))
+        .hasValueSatisfying(who -> assertThat(who).contains("Ida"));
     model.at(new InstrumentAir(quiet.desk(), quiet.open(r2, "Jo")), Optional.empty());
     assertThat(model.view().get().unread()).as("Jo has not answered").isEqualTo(2);
   }
