@@ -20,6 +20,8 @@ final class Dress {
     this.stage = stage;
     this.frame = frame;
     this.look = look;
+    // the toolkit's own hint is neither in the language of the window nor gone before it closes
+    stage.setFullScreenExitHint("");
   }
 
   /** Puts the style sheets on and follows what is chosen. */

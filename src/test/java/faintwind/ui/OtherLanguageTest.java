@@ -54,7 +54,7 @@ class OtherLanguageTest {
   private final Map<String, TreeSet<String>> english = new TreeMap<>();
   private List<String> parts = List.of();
 
-  @Tag("long")
+  @Tag("slow")
   @Test
   void noScreenHasAWordOfEnglish(FxRobot robot) throws IOException {
     parts = namesOfParts();

@@ -72,7 +72,7 @@ class ReadableWindowTest {
     assertNothing();
   }
 
-  @Tag("long")
+  @Tag("slow")
   @Test
   void everythingCanBeReadInEveryLookAndALongerLanguage(FxRobot robot) throws IOException {
     walk(robot, LongerWords.LOCALE, SIZES, List.of(Theme.values()));

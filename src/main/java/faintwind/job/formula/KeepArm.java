@@ -14,7 +14,6 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -54,7 +53,7 @@ public final class KeepArm {
     sessions.add(
         new ArmSession(
             calibration.origin().instrumentId(),
-            DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(calibration.origin().validFrom()),
+            calibration.origin().validFrom().toString(),
             inputs.values().stream().sorted().toList(),
             known(shown.get())));
     ArmFile.write(file, sessions);

@@ -73,9 +73,17 @@ class ExportedProgramsTest {
     needs("python3 with numpy", "python3", "-c", "import numpy");
     assertThat(Files.readAllLines(READER)).hasSizeLessThan(200);
     String reader = READER.toString();
-    for (Path log : List.of(DAY, STEPS, switched)) {
-      List<String> rows = run(empty(), "python3", reader, CALIBRATION.toString(), log.toString());
-      meets(rows, converted(log), 0.001);
+    String log = switched.toString();
+    meets(run(empty(), "python3", reader, CALIBRATION.toString(), log), afterSwitch, 0.001);
+  }
+
+  @Tag("long")
+  @Test
+  void readerMeetsConvertOnWholeLogs() throws Exception {
+    needs("python3 with numpy", "python3", "-c", "import numpy");
+    for (Path log : List.of(DAY, STEPS)) {
+      String[] words = {"python3", READER.toString(), CALIBRATION.toString(), log.toString()};
+      meets(run(empty(), words), converted(log), 0.001);
     }
   }
 
@@ -147,6 +155,7 @@ class ExportedProgramsTest {
     meets(run(empty(), node, log.toString()), converted, 0.001);
   }
 
+  @Tag("long")
   @Test
   void microPythonModuleIsPlainPythonToo() throws Exception {
     needs("python3", "python3", "-V");

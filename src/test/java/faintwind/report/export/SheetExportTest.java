@@ -57,8 +57,8 @@ class SheetExportTest {
 
   @Test
   void theFilterMeetsConvertFromTheFirstRow() throws IOException {
-    Differences quick = compare(STEPS, 5700, 60);
-    assertThat(quick.relative()).hasSizeGreaterThan(15);
+    Differences quick = compare(STEPS, 5700, 40);
+    assertThat(quick.relative()).hasSizeGreaterThan(10);
     assertThat(quick.largest()).isLessThan(1e-4);
     assertThat(quick.otherFlags()).isZero();
   }
