@@ -51,6 +51,9 @@ public final class FitToRuns {
   /** Rounds in which runs are set aside. */
   private static final int MOST_ROUNDS_ASIDE = 3;
 
+  /** Fits whose deviances differ by less may rest in one valley (own choice). */
+  private static final double ONE_VALLEY = 1;
+
   private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
@@ -293,7 +296,26 @@ public final class FitToRuns {
     return fit.setup().speedColumns().keySet().stream().filter(fit.setup()::counts).count();
   }
 
+  /**
+   * The fit that these runs are freed in too: from where it rests, and from what was expected,
+   * because the runs that contradict may have drawn it into a valley that it does not leave without
+   * them; the likelier of both.
+   */
   private static FitResult freed(FitResult fit, Set<String> runs, BooleanSupplier cancelled) {
+    FitResult near = freedNear(fit, runs, cancelled);
+    Set<String> free = new HashSet<>(fit.setup().freed());
+    free.addAll(runs);
+    try {
+      FitResult anew =
+          fitFromExpected(
+              fit.setting(), fit.setup().layout().model(), free, fit.aside(), cancelled);
+      return anew.deviance() < near.deviance() - ONE_VALLEY ? anew : near;
+    } catch (Minimum.NoneFound none) {
+      return near;
+    }
+  }
+
+  private static FitResult freedNear(FitResult fit, Set<String> runs, BooleanSupplier cancelled) {
     Setup setup = new Setup(fit.setting(), fit.setup().layout().model());
     setup.free(fit.setup().freed());
     setup.free(runs);

@@ -21,7 +21,9 @@ final class HeatStep {
 
   /**
    * Most of a step over the heater's time that Runge–Kutta bears (its limit is 2.78); in a longer
-   * step, far from any change, the heater counts as that slow, which is next to nothing there.
+   * step, far from any change, the heater counts as that slow, which is next to nothing there. The
+   * same holds for the carried air: beyond the limit its sensitivities grow without bound, and
+   * rounding alone decides where a search goes.
    */
   private static final double STABLE = 2.2;
 
@@ -190,18 +192,21 @@ final class HeatStep {
     double left = decays ? Math.max(LEAST_LEFT, Math.abs(trial[V]) / atStop()) : 1;
     double logLeft = decays ? Math.log(left) : 0;
     double logTurn = arm.lastLogTurn();
-    double rate =
+    double asked =
         Math.exp(decays ? slowing * logLeft : -values[layout.carriedByTurn()] * logTurn) / time;
+    double rate = Math.min(asked, STABLE / h);
     double dV = (settled - trial[V]) * rate;
+    double byLogRate = rate < asked ? 0 : dV;
     boolean slows = decays && left > LEAST_LEFT;
+    double bySlowing = slows ? slowing * byLogRate : 0;
     slope[i][V] = dV;
-    weights.air[i] = (slows ? slowing * dV / trial[V] : 0) - rate;
+    weights.air[i] = (slows ? bySlowing / trial[V] : 0) - rate;
     inputs.arm[i] = carrying * rate;
-    inputs.carriedShare[i] = arm.carrying() * armSpeed * rate - (slows ? slowing * dV / share : 0);
-    inputs.rise[i] = decays ? 0 : -dV / time;
-    inputs.decay[i] = decays ? -dV / time : 0;
-    inputs.byTurn[i] = decays ? 0 : -dV * logTurn;
-    inputs.slowing[i] = dV * logLeft;
+    inputs.carriedShare[i] = arm.carrying() * armSpeed * rate - bySlowing / share;
+    inputs.rise[i] = decays ? 0 : -byLogRate / time;
+    inputs.decay[i] = decays ? -byLogRate / time : 0;
+    inputs.byTurn[i] = decays ? 0 : -byLogRate * logTurn;
+    inputs.slowing[i] = byLogRate * logLeft;
   }
 
   /** Carried air as the last stop left it, settled, m/s. */

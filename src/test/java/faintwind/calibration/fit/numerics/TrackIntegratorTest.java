@@ -81,6 +81,29 @@ class TrackIntegratorTest {
     }
   }
 
+  @Test
+  void sensitivitiesStayBoundedWhereTheAirIsCarriedAlongWithinAStep() {
+    Setting setting = Setting.of(SampleRuns.of("bench-f"));
+    Setup setup = new Setup(setting, setting.model(PhysicsShaped.ID));
+    Track track = setup.problem().tracks().get(setup.problem().tracks().size() - 1);
+    TrackIntegrator integrator = new TrackIntegrator(setup.layout(), track);
+    double[] x = new double[setup.unknowns().size()];
+    int rise = setup.layout().carriedRise();
+    x[rise] = setup.unknowns().get(rise).x(0.8);
+    double[] slopes = setup.unknowns().slopes(x);
+    int[] columns = integrator.columns();
+    double[][] jacobian = new double[track.rows.size()][columns.length];
+    integrator.run(setup.unknowns().values(x), new double[track.rows.size()], jacobian);
+
+    for (double[] row : jacobian) {
+      for (int c = 0; c < columns.length; c++) {
+        assertThat(Math.abs(row[c] * slopes[columns[c]]))
+            .as(setup.unknowns().get(columns[c]).name())
+            .isLessThan(10 * setting.largest());
+      }
+    }
+  }
+
   private static double[] signals(
       TrackIntegrator integrator, Setup setup, double[] x, int column, double step, double[][] by) {
     double[] moved = x.clone();
