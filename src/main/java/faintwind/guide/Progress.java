@@ -43,6 +43,11 @@ public record Progress(List<StepProgress> steps) {
     }
   }
 
+  /** Whether a step is needed, as far as is known. */
+  public boolean needs(Step step) {
+    return step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
+  }
+
   /** Works out every step's state. */
   public static Progress of(Checklist checklist, Situation situation) {
     Optional<String> open = situation.state().last(StepOpened.class).flatMap(Standing::step);

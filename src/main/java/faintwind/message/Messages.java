@@ -26,11 +26,13 @@ public final class Messages {
   private final Locale language;
   private final Translation.Direction direction;
   private final ResourceBundle bundle;
+  private final char decimalMark;
 
   private Messages(Locale language, Translation.Direction direction, ResourceBundle bundle) {
     this.language = language;
     this.direction = direction;
     this.bundle = bundle;
+    this.decimalMark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
   }
 
   /**
@@ -69,11 +71,10 @@ public final class Messages {
    * words, plain numbers with the decimal mark of the language.
    */
   public String text(String key, Object... arguments) {
-    char mark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
     Object[] marked = new Object[arguments.length];
     for (int i = 0; i < arguments.length; i++) {
       boolean number = arguments[i] instanceof String text && NUMBER.matcher(text).matches();
-      marked[i] = number ? ((String) arguments[i]).replace('.', mark) : arguments[i];
+      marked[i] = number ? ((String) arguments[i]).replace('.', decimalMark) : arguments[i];
     }
     return format(bundle.getString(key), marked);
   }

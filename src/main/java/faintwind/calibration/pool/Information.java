@@ -11,9 +11,9 @@ import org.apache.commons.math3.linear.RealVector;
 
 /**
  * What the recordings of one session say of the shared unknowns, without what was believed before
- * them: with covariance C, estimates e and independent priors of mean m and spread s, the
- * information C⁻¹ − diag(1/s²) and its right side C⁻¹e − m/s². Otherwise what was believed once
- * would count as often as there are instruments.
+ * them: with covariance C and estimates e, of which m was believed with covariance B, the
+ * information C⁻¹ − B⁻¹ and its right side C⁻¹e − B⁻¹m. Otherwise what was believed once would
+ * count as often as there are instruments.
  */
 final class Information {
   private final RealMatrix matrix;

@@ -42,7 +42,6 @@ import picocli.CommandLine.Spec;
     versionProvider = VersionText.class,
     resourceBundle = "faintwind.messages")
 public final class ClassCommand implements Callable<Integer> {
-  private static final int USUAL_min = 45;
 
   private final Terminal terminal;
   private final Clock clock = Clock.system(ZoneId.systemDefault());
@@ -118,8 +117,7 @@ public final class ClassCommand implements Callable<Integer> {
         Optional.ofNullable(out),
         common,
         look -> {
-          int least = look.lesson().map(SchoolClass.Lesson::minutes).orElse(USUAL_min);
-          int time = minutes > 0 ? minutes : least;
+          int time = minutes > 0 ? minutes : look.minutes();
           if (out != null) {
             return print(look, pair, time, out);
           }
@@ -147,35 +145,13 @@ public final class ClassCommand implements Callable<Integer> {
   }
 
   @Command(name = "labels", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
-  int labels(
-      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
-      @Option(
-              names = "--out",
-              required = true,
-              paramLabel = "FILE",
-              descriptionKey = "faintwind.class.out")
-          Path out,
-      @Mixin CommonOptions common)
-      throws IOException {
-    return paper(
-        folder,
-        out,
-        common,
-        look -> new ClassPage(terminal.messages()).labels(look, terminal.messages()));
+  int labels(@Mixin PaperOptions options) throws IOException {
+    return paper(options, new ClassPage(terminal.messages())::labels);
   }
 
   @Command(name = "report", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
-  int report(
-      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
-      @Option(
-              names = "--out",
-              required = true,
-              paramLabel = "FILE",
-              descriptionKey = "faintwind.class.out")
-          Path out,
-      @Mixin CommonOptions common)
-      throws IOException {
-    return paper(folder, out, common, new ClassReport(terminal.messages())::of);
+  int report(@Mixin PaperOptions options) throws IOException {
+    return paper(options, new ClassReport(terminal.messages())::of);
   }
 
   @Command(name = "sign", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
@@ -199,14 +175,14 @@ public final class ClassCommand implements Callable<Integer> {
     String of(ClassLook look) throws IOException;
   }
 
-  private int paper(Path folder, Path out, CommonOptions common, Paper paper) throws IOException {
+  private int paper(PaperOptions options, Paper paper) throws IOException {
     return looked(
-        folder,
-        Optional.of(out),
-        common,
+        options.folder(),
+        Optional.of(options.out()),
+        options.common(),
         look -> {
-          PaperFile.write(out, paper.of(look));
-          terminal.say("air.written", out.toString());
+          PaperFile.write(options.out(), paper.of(look));
+          terminal.say("air.written", options.out().toString());
           return ExitCode.DONE.number();
         });
   }

@@ -1,9 +1,9 @@
 package faintwind.guide.lesson;
 
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
  * One quantity over the instruments of a class: median, robust standard deviation, and who lies
@@ -31,17 +31,12 @@ public record Spread(double median, double deviation, Map<Integer, Double> value
     if (values.isEmpty()) {
       return Optional.empty();
     }
-    double median = median(values.values().stream().mapToDouble(v -> v).toArray());
+    double median = new Median().evaluate(values.values().stream().mapToDouble(v -> v).toArray());
     double apart =
-        median(values.values().stream().mapToDouble(v -> Math.abs(v - median)).toArray());
+        new Median()
+            .evaluate(values.values().stream().mapToDouble(v -> Math.abs(v - median)).toArray());
     double deviation = Math.max(NORMAL * apart, LEAST_SHARE * Math.abs(median));
     return Optional.of(new Spread(median, deviation, values));
-  }
-
-  private static double median(double[] values) {
-    Arrays.sort(values);
-    int half = values.length / 2;
-    return values.length % 2 == 1 ? values[half] : 0.5 * (values[half - 1] + values[half]);
   }
 
   /** Where a pair lies: how many deviations above the median, below it where negative. */

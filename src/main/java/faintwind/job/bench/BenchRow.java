@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One instrument among many.
@@ -53,6 +54,12 @@ public record BenchRow(
     REHEARSAL,
     /** It was taken off the bench. */
     ARCHIVED
+  }
+
+  /** The next moment at which it says something else by itself; empty where none is known. */
+  public Optional<OffsetDateTime> until() {
+    Stream<OffsetDateTime> due = inForce.filter(f -> !f.past()).map(f -> f.due().at()).stream();
+    return Stream.concat(clocks.stream().map(Clock::ends), due).min(OffsetDateTime.timeLineOrder());
   }
 
   /**

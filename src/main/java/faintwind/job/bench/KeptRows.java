@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * The rows of a folder of many as they were last worked out, in a hidden file of that folder. A row
@@ -69,12 +68,7 @@ final class KeptRows {
   /** Remembers a row that was worked out; a broken one is looked at again each time. */
   BenchRow worked(BenchRow row, String print) {
     if (row.need().kind() != BenchRow.Kind.BROKEN) {
-      Stream<OffsetDateTime> due =
-          row.inForce().filter(f -> !f.past()).map(f -> f.due().at()).stream();
-      Optional<String> until =
-          Stream.concat(row.clocks().stream().map(c -> c.ends()), due)
-              .min(OffsetDateTime.timeLineOrder())
-              .map(OffsetDateTime::toString);
+      Optional<String> until = row.until().map(OffsetDateTime::toString);
       keep(new Kept(print, now.toString(), until, RowForm.of(row)));
     }
     return row;

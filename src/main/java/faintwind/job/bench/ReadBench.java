@@ -90,17 +90,16 @@ public final class ReadBench {
       String print = FolderPrint.of(folder);
       return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder, now), print));
     } catch (IOException world) {
-      Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
-      return empty(folder, String.valueOf(folder.getFileName()), need);
+      return broken(folder, String.valueOf(world.getMessage()));
     }
   }
 
   private BenchRow row(Path folder, OffsetDateTime now) {
     try {
-      return look(folder, now).fold((looked, notes) -> looked.row(), p -> broken(folder, p));
+      return look(folder, now)
+          .fold((looked, notes) -> looked.row(), p -> broken(folder, sentences(p)));
     } catch (IOException world) {
-      Need need = new Need(Kind.BROKEN, "", "", String.valueOf(world.getMessage()));
-      return empty(folder, String.valueOf(folder.getFileName()), need);
+      return broken(folder, String.valueOf(world.getMessage()));
     }
   }
 
@@ -124,9 +123,8 @@ public final class ReadBench {
     return new Looked(view, progress, row(view, situation, progress));
   }
 
-  private BenchRow broken(Path folder, List<Problem> problems) {
-    Need need = new Need(Kind.BROKEN, "", "", sentences(problems));
-    return empty(folder, String.valueOf(folder.getFileName()), need);
+  private static BenchRow broken(Path folder, String why) {
+    return empty(folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
 
   private static BenchRow empty(Path folder, String name, Need need) {

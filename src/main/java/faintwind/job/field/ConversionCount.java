@@ -44,7 +44,6 @@ final class ConversionCount {
         usable == 0
             ? Optional.empty()
             : Optional.of(new ConversionSummary.Range(lowest_m_s, sum_m_s / usable, highest_m_s));
-    return new ConversionSummary(
-        log, calibration, settings, rows, usable, new EnumMap<>(flagged), range);
+    return new ConversionSummary(log, calibration, settings, rows, usable, flagged, range);
   }
 }

@@ -71,17 +71,7 @@ record EarlierArm(Optional<ArmKnown> known, List<Problem> notes) {
   }
 
   private static Checked<List<ArmKnown>> shown(Path file) throws IOException {
-    return OpenCalibration.read(file)
-        .then(
-            read ->
-                read.coverage()
-                    .arm()
-                    .map(arm -> Checked.ok(List.of(KeepArm.known(arm))))
-                    .orElseGet(
-                        () ->
-                            Checked.refused(
-                                Problem.error(
-                                    "calibrate.arm-from-none", Where.file(file.toString()), ""))));
+    return OpenCalibration.read(file).then(read -> KeepArm.shown(read, file)).map(List::of);
   }
 
   /**

@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /** Keeps what calibrations showed of an arm in the record of that arm. */
@@ -36,10 +35,9 @@ public final class KeepArm {
    * @throws IOException where the disk or a permission fails
    */
   public static Checked<Path> add(Path file, Calibration calibration) throws IOException {
-    Optional<ArmShown> shown = calibration.coverage().arm();
-    if (shown.isEmpty()) {
-      return Checked.refused(
-          Problem.error("calibrate.arm-from-none", Where.file(file.toString()), ""));
+    Checked<ArmKnown> shown = shown(calibration, file);
+    if (!(shown instanceof Checked.Ok<ArmKnown> arm)) {
+      return Checked.refused(shown.problems());
     }
     Checked<List<ArmSession>> before =
         Files.exists(file) ? ArmFile.read(file) : Checked.ok(List.of());
@@ -55,13 +53,24 @@ public final class KeepArm {
             calibration.origin().instrumentId(),
             calibration.origin().validFrom().toString(),
             inputs.values().stream().sorted().toList(),
-            known(shown.get())));
+            arm.value()));
     ArmFile.write(file, sessions);
     return Checked.ok(file);
   }
 
-  /** What a calibration showed, as knowledge before the next. */
-  static ArmKnown known(ArmShown arm) {
+  /** What a calibration showed, as knowledge before the next; refused where that is nothing. */
+  static Checked<ArmKnown> shown(Calibration calibration, Path file) {
+    return calibration
+        .coverage()
+        .arm()
+        .map(arm -> Checked.ok(known(arm)))
+        .orElseGet(
+            () ->
+                Checked.refused(
+                    Problem.error("calibrate.arm-from-none", Where.file(file.toString()), "")));
+  }
+
+  private static ArmKnown known(ArmShown arm) {
     return new ArmKnown(
         uncertain(arm.carriedShare()),
         uncertain(arm.rise_s()),

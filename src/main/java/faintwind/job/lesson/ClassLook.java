@@ -20,6 +20,8 @@ import java.util.Optional;
  * @param now when it was looked at
  */
 public record ClassLook(SchoolClass it, List<PairLook> pairs, OffsetDateTime now) {
+  private static final int USUAL_min = 45;
+
   public ClassLook {
     pairs = List.copyOf(pairs);
   }
@@ -44,6 +46,11 @@ public record ClassLook(SchoolClass it, List<PairLook> pairs, OffsetDateTime now
   /** The lesson that runs or comes next. */
   public Optional<Lesson> lesson() {
     return it.lesson(now.toLocalDateTime());
+  }
+
+  /** How long that lesson is; the usual time where there is none. */
+  public int minutes() {
+    return lesson().map(Lesson::minutes).orElse(USUAL_min);
   }
 
   /** The queue of the one turntable, in the order of the pairs. */

@@ -71,7 +71,7 @@ public final class ClassPage {
   }
 
   /** Labels to cut out: one for the box of each pair. */
-  public String labels(ClassLook look, Messages messages) {
+  public String labels(ClassLook look) {
     String title = words.text("class.labels", look.it().name());
     String style =
         ".label { border: 1px dashed #17211e; padding: 6mm; margin: 0 0 6mm 0; width: 80mm;"

@@ -74,7 +74,7 @@ public final class LookAtClass {
     List<PairLook> pairs =
         ok.value().pairs().parallelStream().map(pair -> look(pair, shared, now)).toList();
     return Checked.ok(
-        new ClassLook(ok.value(), withCopies(pairs, strangers(ok.value(), now)), now));
+        new ClassLook(ok.value(), withCopies(pairs, strangers(ok.value(), shared, now)), now));
   }
 
   /** What every pair's checklist and meters depend on beside its own folder. */
@@ -126,19 +126,14 @@ public final class LookAtClass {
       return Checked.refused(looked.problems());
     }
     Known known = PairNumbers.known(ok.value(), now);
-    Stream<OffsetDateTime> due =
-        ok.value().row().inForce().filter(f -> !f.past()).map(f -> f.due().at()).stream();
-    Optional<OffsetDateTime> until =
-        Stream.concat(ok.value().row().clocks().stream().map(c -> c.ends()), due)
-            .min(OffsetDateTime.timeLineOrder());
-    kept.put(name, new Kept(print, until, known));
+    kept.put(name, new Kept(print, ok.value().row().until(), known));
     return Checked.ok(known);
   }
 
   /** Instruments in the class folder that no pair has. */
-  private List<PairLook> strangers(SchoolClass it, OffsetDateTime now) throws IOException {
+  private List<PairLook> strangers(SchoolClass it, String shared, OffsetDateTime now)
+      throws IOException {
     Set<String> own = it.pairs().stream().map(Pair::folder).collect(Collectors.toSet());
-    String shared = shared();
     List<PairLook> strangers = new ArrayList<>();
     for (Path path : BenchFolder.instruments(folder)) {
       String name = String.valueOf(path.getFileName());

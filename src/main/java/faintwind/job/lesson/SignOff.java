@@ -18,9 +18,8 @@ import java.time.Clock;
 import java.util.Optional;
 
 /**
- * The teacher signs something of a pair by the code: a doubtful reading that may count, a
- * calibration that does not meet the build, or that a step was looked at. The entry says that it
- * was signed by the code.
+ * The teacher signs something of a pair by the code: a doubtful reading that may count, or that a
+ * step was looked at. The entry says that it was signed by the code.
  */
 public final class SignOff {
   private final Path folder;
@@ -61,13 +60,6 @@ public final class SignOff {
                 : enter.plain(Optional.of(signed.step()), new NoteWritten(reason)));
   }
 
-  /** Signs that a calibration counts though it does not meet the build. */
-  public Checked<JournalEntry> putInForce(int pair, String file, String because, String code)
-      throws IOException {
-    String reason = words.text("class.signed", because);
-    return at(pair, code, (view, enter) -> enter.forceExplained(file, reason));
-  }
-
   private Checked<JournalEntry> at(int number, String code, AtInstrument.Work<JournalEntry> work)
       throws IOException {
     Checked<SchoolClass> read = ClassFile.read(folder);
@@ -86,8 +78,7 @@ public final class SignOff {
       return Checked.refused(
           Problem.error("class.unknown-pair", Where.file(ClassFile.NAME), String.valueOf(number)));
     }
-    Enter.Person person =
-        new Enter.Person(teacher.get().name(), Enter.Person.named("").ids(), true);
+    Enter.Person person = Enter.Person.byCode(teacher.get().name());
     return new AtInstrument(folder.resolve(pair.get().folder()), clock, person).work(work);
   }
 }

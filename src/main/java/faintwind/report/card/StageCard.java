@@ -1,5 +1,6 @@
 package faintwind.report.card;
 
+import faintwind.guide.Progress;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
@@ -18,9 +19,10 @@ public final class StageCard {
   /**
    * The card of a stage.
    *
-   * @param needed its steps, without those that are not needed
+   * @param progress tells which of its steps are needed
    */
-  public static StepCard of(Stage stage, List<Step> needed, Situation situation, Messages words) {
+  public static StepCard of(Stage stage, Progress progress, Situation situation, Messages words) {
+    List<Step> needed = stage.steps().stream().filter(progress::needs).toList();
     List<StepCard.Row> rows = new ArrayList<>();
     rows.add(row(words, "card.stage.ends", stage.ends().orElse(stage.about())));
     int minutes = needed.stream().mapToInt(step -> step.kit().minutes().orElse(0)).sum();

@@ -27,7 +27,8 @@ final class LogSheet {
   /** Columns that stay in sight. */
   static final int FROZEN = INPUTS + RESULTS.size();
 
-  private static final List<String> USED =
+  /** What the chain to the speed begins with. */
+  static final List<String> USED =
       List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
 
   private final String signal;

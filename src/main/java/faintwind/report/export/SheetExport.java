@@ -224,7 +224,7 @@ public final class SheetExport {
   }
 
   private void check(XSSFSheet sheet) {
-    List<String> inputs = List.of("signal", "rate", "air_C", "pressure_hPa", "rh_pct", "supply_V");
+    List<String> inputs = LogSheet.USED;
     Map<String, Integer> places = new LinkedHashMap<>();
     inputs.forEach(input -> places.put(input, places.size()));
     int first = inputs.size() + 2;

@@ -3,7 +3,6 @@ package faintwind.report.sheet;
 import faintwind.guide.Gate;
 import faintwind.guide.Progress;
 import faintwind.guide.Situation;
-import faintwind.guide.StepState;
 import faintwind.guide.checklist.Card;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.Step;
@@ -101,23 +100,18 @@ public final class StepSheets {
             content.checklist().id() + " " + content.checklist().version(),
             content.checklist().sha256().substring(0, 12)));
     if (part.steps().contains(stage.steps().get(0))) {
-      List<Step> needed = stage.steps().stream().filter(s -> isNeeded(s, progress)).toList();
-      StepCard card = StageCard.of(stage, needed, content.situation(), messages);
+      StepCard card = StageCard.of(stage, progress, content.situation(), messages);
       StepSheetCard.write(html, card, messages.locale());
     }
     Set<Card> printed = new HashSet<>();
     for (Step step : part.steps()) {
       int number = stage.steps().indexOf(step) + 1;
-      if (isNeeded(step, progress)) {
+      if (progress.needs(step)) {
         html.block("sheet-step", () -> step(html, content, part, step, printed));
       } else {
         html.element("p", "soft", messages.text("print.not-needed", number + ". " + step.title()));
       }
     }
-  }
-
-  private static boolean isNeeded(Step step, Progress progress) {
-    return progress.step(step.id()).map(s -> s.state() != StepState.NOT_NEEDED).orElse(true);
   }
 
   private void step(Html html, StepSheetContent content, Part part, Step step, Set<Card> printed) {

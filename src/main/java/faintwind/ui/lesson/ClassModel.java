@@ -29,7 +29,6 @@ import javafx.beans.property.StringProperty;
 
 /** A class as the teacher's window shows it; looked at again as often as somebody asks. */
 public final class ClassModel extends DataModel<Optional<ClassLook>> {
-  private static final int USUAL_min = 45;
   private static final int MOST_min = 600;
 
   private final Desk desk;
@@ -97,9 +96,8 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   /** What fits into that time, a line a pair. */
   List<String> fits(ClassLook look) {
-    int usual = look.lesson().map(lesson -> lesson.minutes()).orElse(USUAL_min);
     String typed = minutes.get().strip();
-    int time = typed.matches("\\d{1,3}") ? Integer.parseInt(typed) : usual;
+    int time = typed.matches("\\d{1,3}") ? Integer.parseInt(typed) : look.minutes();
     return text.fits(look, Math.max(1, Math.min(MOST_min, time)));
   }
 
@@ -142,12 +140,12 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   /** Writes what the class found out, where a person says. */
   void report() {
-    paper("class.report.file", look -> new ClassReport(words()).of(look));
+    paper("class.report.file", new ClassReport(words())::of);
   }
 
   /** Prints labels for the boxes of the pairs. */
   void labels() {
-    paper("class.labels.file", look -> new ClassPage(words()).labels(look, words()));
+    paper("class.labels.file", new ClassPage(words())::labels);
   }
 
   private interface Paper {

@@ -6,7 +6,6 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.ReadingTrend;
 import faintwind.guide.Situation;
-import faintwind.guide.StepState;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
@@ -164,21 +163,19 @@ final class StepViews {
   }
 
   private Aside aside(Step step, Situation situation, Progress progress) {
+    StepProgress where = progress.step(step.id()).orElseThrow();
     List<String> photos =
         situation.state().standing(PhotoAdded.class, step.id()).stream()
             .map(line -> line.event().file())
             .toList();
     return new Aside(
         // a drawing shows how, too
-        step.text().picture().filter(picture -> !isLocked(progress.step(step.id()).orElseThrow())),
+        step.text().picture().filter(picture -> !isLocked(where)),
         new StepView.Reasons(
             situation.fill(step.text().why(), words),
             situation.fill(step.text().good(), words),
             step.text().wrong().stream().map(line -> situation.fill(line, words)).toList()),
-        progress
-            .step(step.id())
-            .flatMap(StepProgress::clock)
-            .flatMap(clock -> clocks.face(step, clock, situation)),
+        where.clock().flatMap(clock -> clocks.face(step, clock, situation)),
         Optional.of(new Photos(step.asks().photo().orElse(""), photos)),
         cards(step, situation, progress),
         meters.of(step, situation),
@@ -190,18 +187,10 @@ final class StepViews {
         checklist
             .stageOf(step.id())
             .filter(stage -> stage.steps().get(0).equals(step))
-            .map(stage -> StageCard.of(stage, needed(stage, progress), situation, words));
+            .map(stage -> StageCard.of(stage, progress, situation, words));
     Optional<StepCard> own =
         step.text().card().flatMap(card -> new StepCards(words).of(card, situation));
     return Stream.concat(atStart.stream(), own.stream()).toList();
-  }
-
-  private static List<Step> needed(Stage stage, Progress progress) {
-    return stage.steps().stream()
-        .filter(
-            step ->
-                progress.step(step.id()).filter(s -> s.state() != StepState.NOT_NEEDED).isPresent())
-        .toList();
   }
 
   private List<PlotFigure> trends(Step step, Situation situation) {

@@ -75,7 +75,7 @@ final class EventWords {
           question.flatMap(q -> q.choice(e.choice())).map(c -> c.text()).orElse(e.choice()));
     } else if (event instanceof CautionAcknowledged e) {
       String text = at.flatMap(s -> s.caution(e.caution())).map(Caution::text).orElse(e.caution());
-      return words.text("window.record.caution", shortened(text));
+      return words.text("window.record.caution", FirstSentences.of(text, MOST_LETTERS));
     } else if (event instanceof Waived e) {
       return words.text("window.record.waived", reading(at, e.what()), e.reason());
     } else if (event instanceof ClockStarted e) {
@@ -105,10 +105,6 @@ final class EventWords {
 
   private static String clock(Optional<Step> step, String id) {
     return step.flatMap(s -> s.asks().clock()).map(Step.ClockSpec::label).orElse(id);
-  }
-
-  private static String shortened(String text) {
-    return FirstSentences.of(text, MOST_LETTERS);
   }
 
   private String sayThing(Event event) {

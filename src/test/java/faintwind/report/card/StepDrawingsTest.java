@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
+import faintwind.guide.Progress;
 import faintwind.guide.Situation;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Reading;
@@ -41,6 +42,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class StepDrawingsTest {
   private static final Path PICTURES = Path.of("assets/pictures");
   private static final Checklist CHECKLIST = ShippedChecklist.standard();
+  private static final Progress ALL_NEEDED = new Progress(List.of());
   private static final Messages WORDS = Messages.of(Locale.ENGLISH);
 
   /** Decisions, and work at the screen: nothing is moved by hand. */
@@ -100,13 +102,13 @@ class StepDrawingsTest {
   @Test
   void everyStageSaysAtItsStartWhatItGivesAndTakes() {
     for (Stage stage : CHECKLIST.stages()) {
-      StepCard card = StageCard.of(stage, stage.steps(), situation, WORDS);
+      StepCard card = StageCard.of(stage, ALL_NEEDED, situation, WORDS);
       assertThat(card.rows().get(0).value()).isEqualTo(stage.ends().orElseThrow());
       assertThat(card.rows().get(1).value()).matches("about [0-9.]+\u00a0(h|min)");
       assertThat(card.remarks()).as(stage.id()).anyMatch(line -> line.startsWith("Parts: "));
     }
     Stage assemble = CHECKLIST.stageOf("glue-heater").orElseThrow();
-    StepCard card = StageCard.of(assemble, assemble.steps(), situation, WORDS);
+    StepCard card = StageCard.of(assemble, ALL_NEEDED, situation, WORDS);
     assertThat(card.rows())
         .contains(
             new StepCard.Row("The epoxy of the heater cures, at 20 °C or more", "24\u00a0h", ""));

@@ -1,5 +1,7 @@
 package faintwind.calibration.speed.state;
 
+import java.util.Arrays;
+
 /**
  * Products of the matrices of a {@link HeatState}, written out, since most of their elements are
  * known: ball and resistor do not feel the bead, and nothing changes the loss ratio over a step.
@@ -22,7 +24,7 @@ final class StepMatrix {
 
   /** Φ ← 1. */
   static void identity(double[] step) {
-    java.util.Arrays.fill(step, 0);
+    Arrays.fill(step, 0);
     step[0] = 1;
     step[4] = 1;
     step[8] = 1;
