@@ -45,6 +45,20 @@ class ClassCommandTest {
   }
 
   @Test
+  void aDesignThatIsRefusedLeavesNothingBehind() throws IOException {
+    Path folder = temp.resolve("class");
+    Path broken = Files.writeString(temp.resolve("mine.json"), "{\"format\":");
+    assertThat(shell.run("class", "create", folder, "--pairs", 2, "--design", broken)).isEqualTo(3);
+    assertThat(shell.said()).contains("mine.json");
+    assertThat(folder).doesNotExist();
+    Path good = Path.of("assets/examples/design.json");
+    assertThat(shell.run("class", "create", folder, "--pairs", 2, "--design", good)).isZero();
+    assertThat(folder.resolve("design.json")).hasSameBinaryContentAs(good);
+    assertThat(Files.readString(folder.resolve("pair-02/journal.jsonl")))
+        .contains("\"what\":\"design\"");
+  }
+
+  @Test
   void misuseSaysWhatIsExpected() {
     Path folder = temp.resolve("class");
     assertThat(shell.run("class")).isEqualTo(2);

@@ -28,6 +28,7 @@ import java.util.Optional;
  */
 public final class MakeClass {
   private static final String STEP = "choose-use";
+  private static final String DESIGN = "design.json";
 
   private final Clock clock;
   private final Messages words;
@@ -65,6 +66,7 @@ public final class MakeClass {
 
   /**
    * Makes it. Where it is stopped half way, the same wish goes on: pairs that are there are kept.
+   * What is refused leaves nothing behind.
    *
    * @return refused where there is a class already, the design is wrong or the code too short
    * @throws IOException where the disk or a permission fails
@@ -79,21 +81,18 @@ public final class MakeClass {
           Problem.error(
               "class.short-code", Where.NOWHERE, String.valueOf(TeacherCode.LEAST_LETTERS)));
     }
-    Files.createDirectories(folder);
-    Optional<String> design = Optional.empty();
-    if (wish.design().isPresent()) {
-      Path target = folder.resolve("design.json");
-      AtomicFile.write(target, Files.readAllBytes(wish.design().get()));
-      design = Optional.of("design.json");
-    }
     List<Pair> pairs = new ArrayList<>();
     for (int i = 1; i <= wish.pairs().size(); i++) {
       Pair pair = new Pair(i, String.format(Locale.ROOT, "pair-%02d", i), wish.pairs().get(i - 1));
-      List<Problem> problems = begin(folder, pair, design);
+      List<Problem> problems = begin(folder, pair, wish.design());
       if (!problems.isEmpty()) {
         return Checked.refused(problems);
       }
       pairs.add(pair);
+    }
+    Optional<String> design = wish.design().map(given -> DESIGN);
+    if (wish.design().isPresent()) {
+      AtomicFile.write(folder.resolve(DESIGN), Files.readAllBytes(wish.design().get()));
     }
     Optional<Teacher> teacher =
         wish.code().isEmpty()
@@ -110,15 +109,14 @@ public final class MakeClass {
     return words.text("class.teacher");
   }
 
-  private List<Problem> begin(Path folder, Pair pair, Optional<String> design) throws IOException {
+  private List<Problem> begin(Path folder, Pair pair, Optional<Path> design) throws IOException {
     Path instrument = folder.resolve(pair.folder());
     if (AtInstrument.is(instrument)) {
       return List.of();
     }
     String name = new ClassWords(words).label(pair);
     Checked<Path> begun =
-        new BeginInstrument(clock, teacherName())
-            .begin(instrument, Optional.of(name), design.map(folder::resolve));
+        new BeginInstrument(clock, teacherName()).begin(instrument, Optional.of(name), design);
     if (!begun.isOk()) {
       return begun.problems();
     }
