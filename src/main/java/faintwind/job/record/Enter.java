@@ -88,16 +88,7 @@ public final class Enter {
 
     /** A person whose entries get random ids. */
     public static Person named(String name) {
-      return new Person(name, Person::randomId);
-    }
-
-    /** A teacher whose code was right; the entries get random ids. */
-    public static Person byCode(String name) {
-      return new Person(name, Person::randomId, true);
-    }
-
-    private static String randomId() {
-      return UUID.randomUUID().toString();
+      return new Person(name, () -> UUID.randomUUID().toString());
     }
   }
 
