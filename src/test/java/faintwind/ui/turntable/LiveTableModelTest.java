@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.util.WaitForAsyncUtils;
@@ -36,9 +37,12 @@ class LiveTableModelTest {
   private LiveSession session;
 
   @Test
-  void countsTheBeatInBeforeTheArmTurnsAndTakesTheTableOnWhenAskedTo() throws TimeoutException {
+  void countsTheBeatInBeforeTheArmTurnsAndTakesTheTableOnWhenAskedTo() throws Exception {
     LiveTableModel model = model();
+    List<Thread> before = listening();
     model.start(Runnable::run);
+    List<Thread> own = listening();
+    own.removeAll(before);
     waitFor(Action.SWITCH_ON);
     press(model, "live-heater-on");
     waitFor(Action.SPIN_NOW);
@@ -63,6 +67,15 @@ class LiveTableModelTest {
     assertThat(session.spins()).hasSize(1);
     press(model, "live-end");
     assertThat(tables).containsExactly(session.table());
+    for (Thread thread : own) {
+      thread.join(20_000); // it writes its last rows, and the folder is taken away after the test
+    }
+  }
+
+  private static List<Thread> listening() {
+    return Thread.getAllStackTraces().keySet().stream()
+        .filter(thread -> thread.getName().equals("faintwind-live"))
+        .collect(Collectors.toList());
   }
 
   private int beatsPerMinute() {
