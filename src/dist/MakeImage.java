@@ -66,6 +66,9 @@ public final class MakeImage {
     for (String launcher : List.of("faintwind", "src/dist/faintwind.cmd")) {
       copy(project.resolve(launcher), image.resolve(Path.of(launcher).getFileName()));
     }
+    packed(
+        image.resolve("window.classes.gz"),
+        Files.readString(project.resolve("src/dist/window.classes")));
     licences();
     stamp(image);
     ran(List.of(java(), "-Xshare:dump", "-Xlog:disable", "-Xlog:all=error"), null);
@@ -136,7 +139,7 @@ public final class MakeImage {
     Path completions = share.resolve("bash-completion/completions");
     Files.createDirectories(completions);
     Files.writeString(completions.resolve("faintwind"), completion);
-    page(pages.resolve("faintwind.1.gz"), said("man"));
+    packed(pages.resolve("faintwind.1.gz"), said("man"));
     for (String command :
         said("--help")
             .lines()
@@ -144,12 +147,12 @@ public final class MakeImage {
             .map(l -> l.strip().split(" ")[0])
             .toList()) {
       if (!command.equals("help")) {
-        page(pages.resolve("faintwind-" + command + ".1.gz"), said("man", command));
+        packed(pages.resolve("faintwind-" + command + ".1.gz"), said("man", command));
       }
     }
   }
 
-  private static void page(Path file, String text) throws IOException {
+  private static void packed(Path file, String text) throws IOException {
     try (GZIPOutputStream out =
         new GZIPOutputStream(Files.newOutputStream(file)) {
           {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The language that a command line asks for, known before the command line is read: its own texts
@@ -14,6 +15,8 @@ import java.util.Optional;
 final class AskedLanguage {
   static final String LANGUAGE = "--language";
   static final String INSTRUMENTS = "--instruments";
+  static final String OPEN = "--open";
+  private static final Set<String> WINDOW = Set.of(LANGUAGE, INSTRUMENTS, OPEN);
 
   private final List<String> arguments;
 
@@ -21,6 +24,20 @@ final class AskedLanguage {
     List<String> all = Arrays.asList(arguments);
     int end = all.indexOf("--");
     this.arguments = List.copyOf(end < 0 ? all : all.subList(0, end));
+  }
+
+  /** Whether nothing is said but what the window is opened with. */
+  static boolean asksForTheWindow(List<String> arguments) {
+    boolean value = false;
+    for (String word : arguments) {
+      boolean option = WINDOW.contains(word);
+      boolean whole = WINDOW.stream().anyMatch(name -> word.startsWith(name + "="));
+      if (!option && !whole && (!value || word.startsWith("-"))) {
+        return false;
+      }
+      value = option;
+    }
+    return true;
   }
 
   /** The words of the language asked for; empty where none is. */

@@ -87,10 +87,14 @@ final class Commands {
   private Commands() {}
 
   /**
-   * Adds the command that the first word names, or all of them where it names none: reading the
-   * options and texts of all takes longer than most short commands themselves.
+   * Adds the command that the first word names, none where the window is asked for, or all of them
+   * where no word names one: reading the options and texts of all takes longer than most short
+   * commands themselves.
    */
   static void add(CommandLine line, Terminal terminal, List<String> arguments) {
+    if (AskedLanguage.asksForTheWindow(arguments)) {
+      return;
+    }
     String first = arguments.isEmpty() ? "" : arguments.get(0);
     List<Named> one =
         COMMANDS.stream().filter(c -> c.name.equals(first) && !OF_ALL.contains(first)).toList();

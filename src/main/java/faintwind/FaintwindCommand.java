@@ -30,7 +30,7 @@ final class FaintwindCommand implements Callable<Integer> {
 
   /** A desktop starts the program with nothing after it where no file was opened. */
   @Option(
-      names = "--open",
+      names = AskedLanguage.OPEN,
       paramLabel = "CALIBRATION",
       arity = "0..1",
       descriptionKey = "faintwind.open")

@@ -91,6 +91,6 @@ public final class FaintwindApp {
   /** Loads fonts and the base theme; once, on the JavaFX thread, before the first window. */
   public static void dressProgram() {
     Fonts.load();
-    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
+    Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheetBSS());
   }
 }
