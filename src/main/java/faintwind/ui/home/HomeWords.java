@@ -48,8 +48,12 @@ final class HomeWords {
     clocks = new ClockWords(words);
   }
 
-  HomeView view(Workspace.Found found, Comparator<Line> order, HomeFilter filter) {
-    List<Line> all = found.instruments().stream().map(this::line).sorted(order).toList();
+  /** A line an instrument. */
+  List<Line> lines(Workspace.Found found) {
+    return found.instruments().stream().map(this::line).toList();
+  }
+
+  HomeView view(Workspace.Found found, List<Line> all, HomeChoice choice) {
     List<Line> lines = all.stream().filter(line -> !line.board().archived()).toList();
     List<Clock> running =
         found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
@@ -59,26 +63,19 @@ final class HomeWords {
             .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
             .toList();
     return new HomeView(
-        words.text("window.home.title", lines.size(), needing),
-        all.stream().filter(filter::shows).toList(),
-        running,
-        broken);
+        words.text("window.home.title", lines.size(), needing), choice.of(all), running, broken);
   }
 
   /** Folders that were not looked into yet: each can be opened, and no more is known. */
-  HomeView glance(List<Path> folders) {
+  List<Line> glance(List<Path> folders) {
     State unread = new State(Mark.DOING, words.text("window.home.unread"), "");
-    List<Line> lines =
-        folders.stream()
-            .map(
-                folder -> {
-                  String name = String.valueOf(folder.getFileName());
-                  return new Line(
-                      folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
-                })
-            .toList();
-    String title = words.text("window.home.reading-many", lines.size());
-    return new HomeView(title, lines, List.of(), List.of());
+    return folders.stream()
+        .map(
+            folder -> {
+              String name = String.valueOf(folder.getFileName());
+              return new Line(folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
+            })
+        .toList();
   }
 
   private String sentences(List<Problem> problems) {
