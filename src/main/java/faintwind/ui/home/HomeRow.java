@@ -33,6 +33,7 @@ final class HomeRow extends FoldingRow {
   private final List<Length> drawn = new ArrayList<>();
   private final Label word = Words.whole("", "bold");
   private final Label note = Words.label("");
+  private final Label notes = Words.label("", "fine", "soft");
   private final Label sentence = Words.label("", "semibold");
   private final Label detail = Words.label("", "fine", "soft");
   private Optional<HomeView.Line> shown = Optional.empty();
@@ -49,7 +50,7 @@ final class HomeRow extends FoldingRow {
             tick,
             PairDrawing.metal(words.text("window.sign")),
             Boxes.column("home-name", name, what, calibration, band),
-            Boxes.column("home-path", lengths, Boxes.row("home-said", word, note)),
+            Boxes.column("home-path", lengths, Boxes.row("home-said", word, note), notes),
             next);
   }
 
@@ -72,6 +73,7 @@ final class HomeRow extends FoldingRow {
     word.getStyleClass().removeIf(style -> style.startsWith("mark-"));
     word.getStyleClass().add(line.state().mark().styleClass());
     note.setText(line.state().note());
+    say(notes, String.join("\n", line.board().notes()));
     sentence.setText(line.next().sentence());
     say(detail, line.next().detail());
   }

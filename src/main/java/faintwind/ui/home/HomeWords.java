@@ -6,12 +6,14 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
+import faintwind.job.bench.BenchText;
+import faintwind.job.bench.ReadBench;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
-import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.record.Event.Retired;
+import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.ui.home.HomeView.Board;
@@ -26,6 +28,7 @@ import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Mark;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -42,10 +45,12 @@ final class HomeWords {
 
   private final Messages words;
   private final ClockWords clocks;
+  private final BenchText bench;
 
   HomeWords(Messages words) {
     this.words = words;
     clocks = new ClockWords(words);
+    bench = new BenchText(words);
   }
 
   /** A line an instrument. */
@@ -104,19 +109,16 @@ final class HomeWords {
   }
 
   private Board board(Workspace.Listed listed) {
-    String calibration =
-        listed
-            .range()
-            .map(
-                r ->
-                    words.text(
-                        "window.home.calibration",
-                        Numerals.digits(r.lowest_m_s(), 2),
-                        Numerals.digits(r.highest_m_s(), 2),
-                        Numerals.digits(100 * r.u95Share(), 2)))
-            .orElse("");
-    boolean archived = listed.standpoint().view().state().retired();
-    return new Board(calibration, listed.range(), archived);
+    Standpoint at = listed.standpoint();
+    InstrumentState state = at.view().state();
+    List<String> notes = new ArrayList<>();
+    ReadBench.jar(at.view(), at.situation(), words).map(bench::jar).ifPresent(notes::add);
+    int waivers = state.standing(Waived.class).size();
+    if (waivers > 0) {
+      notes.add(words.text("bench-list.waivers", waivers));
+    }
+    String calibration = listed.range().map(bench::brief).orElse("");
+    return new Board(calibration, listed.range(), notes, state.retired());
   }
 
   /** A folder for rehearsals has no instrument whose steps could wait. */
