@@ -8,7 +8,6 @@ import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;
 import faintwind.calibration.speed.state.NoiseLevel;
 import faintwind.calibration.speed.state.PreparedRow;
-import faintwind.calibration.speed.state.StillLoss;
 import faintwind.calibration.speed.state.WindJumps;
 import java.util.EnumSet;
 import java.util.Set;
@@ -33,7 +32,6 @@ final class RowJudge {
   static final double STILL_AWAY = 2;
 
   private final FieldFormula formula;
-  private final StillLoss still;
   private final double warm_K;
   private final ErrorMemory memory;
   private final double[] points = new double[3];
@@ -49,7 +47,6 @@ final class RowJudge {
   RowJudge(FieldFormula formula, HeaterLimits limits, ErrorMemory memory) {
     this.formula = formula;
     this.memory = memory;
-    still = new StillLoss(formula);
     warm_K = WARM_SHARE * limits.stillDelta_K();
   }
 
@@ -77,7 +74,7 @@ final class RowJudge {
       PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
     double delta_K = mean[HeatState.DELTA];
     double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
-    double still_1_s = still.at(Math.max(delta_K, LEAST_DELTA_K), row.air());
+    double still_1_s = formula.stillLoss_1_s(Math.max(delta_K, LEAST_DELTA_K), row.air());
     double logLoss = Math.log(Math.max(0.3, Math.min(50, mean[HeatState.RATIO])));
     double lost = still_1_s * Math.exp(logLoss) * Math.max(delta_K, LEAST_DELTA_K);
     Estimate estimate =

@@ -57,14 +57,14 @@ public final class SmoothedSpeed implements SpeedEstimator {
     this.calibration = calibration;
     this.block = block;
     this.fixedWalk2_1_s = fixedWalk2_1_s;
-    formula = new FieldFormula(calibration);
+    formula = FieldFormula.forLog(calibration);
     preparation = new LogPreparation(calibration, formula, settings);
     noise = calibration.performance().noise();
     stillSignal = calibration.performance().stillSignal();
     filter = new ForwardFilter(calibration, formula);
     scratch = new ForwardFilter(calibration, formula);
     strength = new WalkStrength(new ForwardFilter(calibration, formula));
-    FieldFormula own = new FieldFormula(calibration);
+    FieldFormula own = FieldFormula.forLog(calibration);
     judge = new RowJudge(own, filter.limits(), ErrorMemory.SMOOTHED);
     means =
         new SpeedMeans(

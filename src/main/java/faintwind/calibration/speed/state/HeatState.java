@@ -49,7 +49,7 @@ public final class HeatState {
 
   static final double SWITCHED_FLOW_SHARE = 0.5;
 
-  private final StillLoss still;
+  private final FieldFormula formula;
   private final double ballShare;
   private final double heaterShare;
   private final double heaterTime_s;
@@ -61,7 +61,7 @@ public final class HeatState {
   private final double[] step = new double[StepMatrix.KEPT];
 
   HeatState(FieldFormula formula) {
-    still = new StillLoss(formula);
+    this.formula = formula;
     ThermalPath path = formula.path();
     heaterShare = Math.min(0.5, Math.max(0, path.heaterShare()));
     ballShare = 1 - heaterShare;
@@ -166,11 +166,11 @@ public final class HeatState {
    */
   private void step(double h, double heating_K_s, AirPoint air) {
     double delta = mean[DELTA];
-    double still_1_s = still.at(delta, air);
+    double still_1_s = formula.stillLoss_1_s(delta, air);
     double ratio = Math.max(LEAST_RATIO, mean[RATIO]);
     double loss = still_1_s * ratio;
     double back = heaterShare / heaterTime_s;
-    double b00 = -h * (loss + delta * still.slope() * ratio) / ballShare;
+    double b00 = -h * (loss + delta * formula.stillSlope() * ratio) / ballShare;
     double b01 = h / ballShare;
     double b10 = -back * b00;
     double b11 = -h / heaterTime_s - back * b01;
