@@ -53,7 +53,7 @@ class QuickLossTest {
       quick.loss(speed_m_s, delta_K, air, found);
       for (int j = 0; j < wanted.length; j++) {
         // a derivative counts beside the loss itself: near 0 its own size is no measure
-        double scale = Math.max(Math.abs(wanted[j]), wanted[0] * 0.01);
+        double scale = Math.max(Math.abs(wanted[j]), wanted[0]);
         assertThat(found[j]).as("of place " + j).isCloseTo(wanted[j], within(SAME * scale));
       }
     }
