@@ -34,12 +34,7 @@ record EstimatedRow(
       double variance,
       double memory_s,
       double heatingShare,
-      double hidden) {
-
-    double loss_1_s() {
-      return stillLoss_1_s * Math.exp(logLoss);
-    }
-  }
+      double hidden) {}
 
   /**
    * Where a row lies among sudden changes of the wind.

@@ -75,18 +75,18 @@ final class RowJudge {
     double delta_K = mean[HeatState.DELTA];
     double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
     double still_1_s = formula.stillLoss_1_s(Math.max(delta_K, LEAST_DELTA_K), row.air());
-    double logLoss = Math.log(Math.max(0.3, Math.min(50, mean[HeatState.RATIO])));
-    double lost = still_1_s * Math.exp(logLoss) * Math.max(delta_K, LEAST_DELTA_K);
+    double ratio = Math.max(0.3, Math.min(50, mean[HeatState.RATIO]));
+    double lost = still_1_s * ratio * Math.max(delta_K, LEAST_DELTA_K);
     Estimate estimate =
         new Estimate(
             Math.max(delta_K, LEAST_DELTA_K),
             still_1_s,
-            logLoss,
+            Math.log(ratio),
             variance,
             Math.min(LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)),
             formula.relative(hidden, Math.max(delta_K, LEAST_DELTA_K), row.air().air_K()));
-    double speed_m_s = speed_m_s(estimate, row.air());
+    double speed_m_s = speed_m_s(still_1_s * ratio, estimate, row.air());
     Set<SpeedFlag> flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);
   }
@@ -97,8 +97,7 @@ final class RowJudge {
    * mean loss. Gauss–Hermite rule of three points; near still air, where the bend is no longer that
    * of moving air, the speed of the mean loss.
    */
-  private double speed_m_s(Estimate estimate, AirPoint air) {
-    double loss = estimate.loss_1_s();
+  private double speed_m_s(double loss, Estimate estimate, AirPoint air) {
     double delta_K = estimate.delta_K();
     double away = Math.sqrt(3 * estimate.variance());
     if (estimate.variance() < LEAST_BEND_VARIANCE || estimate.logLoss() < STILL_AWAY * away) {

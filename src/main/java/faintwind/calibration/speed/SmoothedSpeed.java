@@ -99,7 +99,8 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private void handOn(int core, Consumer<SpeedRow> ready) {
     List<Optional<PreparedRow>> coreRows = List.copyOf(rows.subList(0, core));
     NoiseLevel level = NoiseLevel.of(coreRows, noise, stillSignal);
-    List<PreparedRow> readable = rows.stream().flatMap(Optional::stream).toList();
+    List<PreparedRow> readable = new ArrayList<>(rows.size());
+    rows.forEach(row -> row.ifPresent(readable::add));
     int coreReadable = (int) coreRows.stream().filter(Optional::isPresent).count();
     Block readableBlock = new Block(readable, coreReadable, level.variance());
     WindJumps jumps = new WindJumps();

@@ -100,6 +100,12 @@ public final class BlockTrace {
     return store[at + 1] > 0 ? Math.abs(store[at]) / Math.sqrt(store[at + 1]) : 0;
   }
 
+  /** Whether {@link #shockScore} lies above a number. */
+  boolean shocks(int row, double score) {
+    int at = row * PER_ROW + SHOCK;
+    return store[at] * store[at] > score * score * store[at + 1] && store[at + 1] > 0;
+  }
+
   /** The change of the loss ratio that is likeliest there. */
   double shock(int row) {
     int at = row * PER_ROW + SHOCK;

@@ -58,13 +58,12 @@ public final class ForwardFilter {
       return;
     }
     innovation.correct(state);
-    double noise_K = Math.sqrt(noise2) / Math.abs(innovation.sensitivity());
-    double still_1_s = formula.stillLoss_1_s(state.mean()[HeatState.DELTA], row.air());
-    if (watch.look(row, noise_K, state, still_1_s)) {
+    double perKelvin = innovation.sensitivity();
+    if (watch.look(row, noise2 / (perKelvin * perKelvin), state)) {
       switched(row);
     }
     rowsSinceBegin++;
-    settled |= state.logVariance() < SETTLED_VARIANCE;
+    settled = settled || state.logVariance() < SETTLED_VARIANCE;
   }
 
   /** The heater is known to be lost from elsewhere, after this row was taken in. */

@@ -57,8 +57,11 @@ public final class HeatState {
 
   private final double[] mean = new double[SIZE];
   private final double[] covariance = new double[StepMatrix.KEPT];
-  private final double[] transition = new double[StepMatrix.KEPT];
-  private final double[] step = new double[StepMatrix.KEPT];
+  private double[] transition = new double[StepMatrix.KEPT];
+  private double[] step = new double[StepMatrix.KEPT];
+  private double stillAt_K;
+  private double still_1_s;
+  private double stillSlope;
 
   HeatState(FieldFormula formula) {
     this.formula = formula;
@@ -119,6 +122,11 @@ public final class HeatState {
     covariance[RATIOS] += SWITCHED_RATIO_VARIANCE;
   }
 
+  /** Loss of still air, by its tangent where the last step began, 1/s. */
+  double stillNearby_1_s() {
+    return still_1_s + stillSlope * (mean[DELTA] - stillAt_K);
+  }
+
   private static double square(double x) {
     return x * x;
   }
@@ -151,11 +159,19 @@ public final class HeatState {
     double h = duration_s / steps;
     double ratio = Math.max(1, Math.min(GREATEST_RATIO, mean[RATIO]));
     double walk = walk2_1_s * ratio * ratio;
-    StepMatrix.identity(transition);
+    if (steps == 0) {
+      StepMatrix.identity(transition);
+    }
     for (int i = 0; i < steps; i++) {
       step(h, heating_K_s, air);
-      StepMatrix.follow(transition, step);
       spread(h, walk);
+      if (i == 0) {
+        double[] first = step;
+        step = transition;
+        transition = first;
+      } else {
+        StepMatrix.follow(transition, step);
+      }
     }
   }
 
@@ -166,11 +182,13 @@ public final class HeatState {
    */
   private void step(double h, double heating_K_s, AirPoint air) {
     double delta = mean[DELTA];
-    double still_1_s = formula.stillLoss_1_s(delta, air);
+    still_1_s = formula.stillLoss_1_s(delta, air);
+    stillSlope = formula.stillSlope();
+    stillAt_K = delta;
     double ratio = Math.max(LEAST_RATIO, mean[RATIO]);
     double loss = still_1_s * ratio;
     double back = heaterShare / heaterTime_s;
-    double b00 = -h * (loss + delta * formula.stillSlope() * ratio) / ballShare;
+    double b00 = -h * (loss + delta * stillSlope * ratio) / ballShare;
     double b01 = h / ballShare;
     double b10 = -back * b00;
     double b11 = -h / heaterTime_s - back * b01;
