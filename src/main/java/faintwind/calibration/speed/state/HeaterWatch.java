@@ -151,12 +151,12 @@ final class HeaterWatch {
   }
 
   private boolean isImpossible(PreparedRow row, HeatState state) {
-    double delta = state.mean()[HeatState.DELTA];
+    double delta = state.delta_K();
     double still_1_s = formula.stillLoss_1_s(delta, row.air());
     double loss = still_1_s * state.ratio();
     return loss > limits.greatestLoss_1_s()
         && state.logVariance() < SURE_VARIANCE
-        && loss - state.mean()[HeatState.FLOW] / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
+        && loss - state.flow_K_s() / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
   }
 
   private void anchor(PreparedRow row) {
