@@ -12,7 +12,7 @@ import java.util.function.DoubleUnaryOperator;
  * points, a textbook result, from memory). For xᵖ that is 2·10⁻¹¹ |p (p−1) (p−2) (p−3)| of the
  * value. For one thread.
  */
-final class QuickCurve {
+public final class QuickCurve {
   private static final int LOWEST_EXPONENT = -64;
   private static final int DOUBLINGS = 128;
   private static final int PIECE_BITS = 6;
@@ -24,12 +24,13 @@ final class QuickCurve {
   private final DoubleUnaryOperator exact;
   private final double[][] doublings = new double[DOUBLINGS][0];
 
-  QuickCurve(DoubleUnaryOperator exact) {
+  /** The curve of a function. */
+  public QuickCurve(DoubleUnaryOperator exact) {
     this.exact = exact;
   }
 
   /** The function; exact for numbers that have no piece, such as 0. */
-  double at(double x) {
+  public double at(double x) {
     long bits = Double.doubleToRawLongBits(x);
     int doubling = (int) (bits >>> 52) - (1023 + LOWEST_EXPONENT);
     if (doubling < 0 || doubling >= DOUBLINGS) {
@@ -49,14 +50,14 @@ final class QuickCurve {
     double from = Math.scalb(1.0, doubling + LOWEST_EXPONENT);
     double width = from / PIECES;
     for (int i = 0; i < PIECES; i++) {
-      piece(from + i * width, width, pieces, i * ORDER);
+      piece(exact, from + i * width, width, pieces, i * ORDER);
     }
     doublings[doubling] = pieces;
     return pieces;
   }
 
   /** The polynomial through four points in Newton's form, multiplied out. */
-  private void piece(double from, double width, double[] pieces, int at) {
+  static void piece(DoubleUnaryOperator exact, double from, double width, double[] pieces, int at) {
     double[] t = new double[ORDER];
     double[] c = new double[ORDER];
     for (int i = 0; i < ORDER; i++) {

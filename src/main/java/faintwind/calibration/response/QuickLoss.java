@@ -19,6 +19,7 @@ public final class QuickLoss implements BoundLoss {
   /** Of the air's temperature: diameter over viscosity, which at 300 K is 1. */
   private final QuickCurve perViscosity;
 
+  private final FilmCurve still;
   private final QuickCurve fourthRoot = new QuickCurve(x -> Math.sqrt(Math.sqrt(x)));
 
   /** Of a part of the mixed sum: its power, and back. */
@@ -62,6 +63,15 @@ public final class QuickLoss implements BoundLoss {
         new QuickCurve(film -> q[PhysicsShaped.CONDUCTION] * exact.conductivityRatio(film));
     natural =
         new QuickCurve(film -> q[PhysicsShaped.NATURAL] * exact.naturalPart(1, film, nu(film)));
+    still =
+        new FilmCurve(
+            film -> exact.conductivityRatio(film) * q[PhysicsShaped.CONDUCTION] + fixed(film),
+            film ->
+                0.5
+                    * q[PhysicsShaped.CONDUCTION]
+                    * exact.conductivityRatio(film)
+                    * q[PhysicsShaped.NATURAL]
+                    * exact.naturalPart(1, film, nu(film)));
     perViscosity = new QuickCurve(air_K -> exact.diameter_m() / nu(air_K));
     power = new QuickCurve(x -> Math.pow(x, m));
     root = new QuickCurve(x -> Math.pow(x, 1 / m));
@@ -79,6 +89,12 @@ public final class QuickLoss implements BoundLoss {
     return Math.exp(AirPoint.NU_EXPONENT * AirPoint.log(temperature_K));
   }
 
+  /** Leads and radiation, 1/s. */
+  private double fixed(double film_K) {
+    double cubed = film_K * film_K * film_K * perReference3;
+    return q[PhysicsShaped.LEADS] + q[PhysicsShaped.RADIATION] * cubed;
+  }
+
   private void unmoved(double delta, double film, AirPoint air) {
     conducted = conduction.at(film);
     cube = film * film * film * perReference3;
@@ -87,15 +103,16 @@ public final class QuickLoss implements BoundLoss {
 
   @Override
   public void stillLoss(double delta_K, AirPoint air, double[] out) {
-    double delta = Math.max(Math.abs(delta_K), PhysicsShaped.LEAST_DELTA_K);
-    double film = air.air_K() + 0.5 * delta_K;
-    unmoved(delta, film, air);
-    double half = 0.5 / film;
-    double radiated = q[PhysicsShaped.RADIATION] * cube;
-    double core = conducted * (1 + 0.5 * free);
-    double dLnY = 0.25 * (1 / delta - (1 + 2 * AirPoint.NU_EXPONENT) * half);
-    out[0] = core + q[PhysicsShaped.LEADS] + radiated;
-    out[2] = half * (core * AirPoint.K_EXPONENT + 3 * radiated) + 0.5 * conducted * free * dLnY;
+    double delta = Math.abs(delta_K);
+    delta = delta < PhysicsShaped.LEAST_DELTA_K ? PhysicsShaped.LEAST_DELTA_K : delta;
+    if (!still.at(air.air_K() + 0.5 * delta_K)) {
+      exact.stillLoss(q, delta_K, air, out);
+      return;
+    }
+    double root = fourthRoot.at(delta) * air.perRootNu_300();
+    double free_1_s = root * still.free;
+    out[0] = still.constant + free_1_s;
+    out[2] = 0.5 * (still.constantSlope + root * still.freeSlope) + 0.25 * free_1_s / delta;
   }
 
   @Override

@@ -14,6 +14,7 @@ import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.SignalPath;
 import java.util.Arrays;
 import java.util.function.BiFunction;
+import java.util.stream.IntStream;
 
 /**
  * The calibrated formula as the estimator needs it: loss of still air, speed from loss, and the
@@ -23,11 +24,15 @@ public final class FieldFormula {
   /** Least speed at which the slope of the speed against the loss is asked for. */
   public static final double LEAST_SPEED_M_S = 0.01;
 
+  /** Parameters of the path that the loss read from a row hangs on. */
+  private static final int[] BESIDE = {ThermalPath.HEATING, ThermalPath.OFFSET, ThermalPath.SLOPE};
+
   private final BoundLoss loss;
   private final int losses;
   private final ThermalPath path;
   private final double diameter_m;
   private final Covariance covariance;
+  private final double u_beadTime_s;
   private final double[] out;
   private final double[] gradient;
   private final double[] one = new double[1];
@@ -64,9 +69,15 @@ public final class FieldFormula {
             reference_K,
             bend);
     diameter_m = fit.diameter_m();
-    covariance = fit.covariance();
+    int[] places = IntStream.range(0, losses + BESIDE.length).toArray();
+    for (int i = 0; i < BESIDE.length; i++) {
+      places[losses + i] = losses + BESIDE[i];
+    }
+    covariance = fit.covariance().of(places);
+    int bead = losses + ThermalPath.BEAD_TIME;
+    u_beadTime_s = Math.sqrt(Math.max(0, fit.covariance().at(bead, bead)));
     out = new double[3 + losses];
-    gradient = new double[values.length];
+    gradient = new double[places.length];
   }
 
   public ThermalPath path() {
@@ -75,8 +86,7 @@ public final class FieldFormula {
 
   /** Standard uncertainty of the junction's lag by the calibration, s. */
   public double u_beadTime_s() {
-    int at = losses + ThermalPath.BEAD_TIME;
-    return Math.sqrt(Math.max(0, covariance.at(at, at)));
+    return u_beadTime_s;
   }
 
   /** Diameter of the ball, m. */
@@ -158,15 +168,14 @@ public final class FieldFormula {
    * @param heatingShare heat put in over heat lost at that moment, 1 at rest
    */
   public double relativeLossUncertainty(double delta_K, double air_K, double heatingShare) {
-    Arrays.fill(gradient, 0);
     for (int i = 0; i < losses; i++) {
       gradient[i] = out[3 + i] / out[0];
     }
     double perSignal = path.curve().signalByDelta(delta_K, air_K);
     double byDelta = (heatingShare / delta_K + out[2] / out[0]) / perSignal;
-    gradient[losses + ThermalPath.HEATING] = -heatingShare / path.heating_K_s();
-    gradient[losses + ThermalPath.OFFSET] = -byDelta;
-    gradient[losses + ThermalPath.SLOPE] = -byDelta * path.curve().signalBySlope(delta_K, air_K);
+    gradient[losses] = -heatingShare / path.heating_K_s();
+    gradient[losses + 1] = -byDelta;
+    gradient[losses + 2] = -byDelta * path.curve().signalBySlope(delta_K, air_K);
     return Math.sqrt(covariance.variance(gradient));
   }
 }
