@@ -50,7 +50,20 @@ public enum SpeedFlag {
     return SETS.get(number(flags));
   }
 
+  /** The flags whose bits a number has. */
+  static Set<SpeedFlag> of(int bits) {
+    return SETS.get(bits);
+  }
+
+  /** Its bit in a number that stands for several. */
+  int bit() {
+    return 1 << ordinal();
+  }
+
   private static int number(Set<SpeedFlag> flags) {
+    if (flags.isEmpty()) {
+      return 0;
+    }
     int number = 0;
     for (int i = 0; i < ALL.size(); i++) {
       number |= flags.contains(ALL.get(i)) ? 1 << i : 0;
