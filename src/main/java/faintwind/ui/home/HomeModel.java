@@ -4,6 +4,7 @@ import faintwind.job.lesson.LookAtClass;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -207,11 +208,6 @@ public final class HomeModel {
   }
 
   private List<Standpoint> byNeed() {
-<<<<<<< HEAD
-=======
-    List<Path> order =
-        HomeChoice.ALL_BY_NEED.of(lines).stream().map(HomeView.Line::folder).toList();
->>>>>>> hands
     return found.instruments().stream()
         .map(Workspace.Listed::standpoint)
         .filter(standpoint -> !standpoint.view().state().retired())
