@@ -13,8 +13,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 
 /**
@@ -28,7 +26,7 @@ final class LogConversion {
   private final SignalMatch match;
   private final Maker maker;
   private final Target target;
-  private final Queue<LogRow> waiting = new ConcurrentLinkedQueue<>();
+  private final WaitingRows waiting = new WaitingRows();
   private final ConversionCount count = new ConversionCount();
 
   /** The conversion of an open log. */
