@@ -4,6 +4,7 @@ import faintwind.job.lesson.LookAtClass;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
+import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
@@ -207,12 +208,12 @@ public final class HomeModel {
   }
 
   private List<Standpoint> byNeed() {
-    List<Path> order =
-        HomeChoice.ALL_BY_NEED.of(lines).stream().map(HomeView.Line::folder).toList();
     return found.instruments().stream()
         .map(Workspace.Listed::standpoint)
         .filter(standpoint -> !standpoint.view().state().retired())
-        .sorted(Comparator.comparing(standpoint -> order.indexOf(standpoint.view().path())))
+        .sorted(
+            Comparator.comparing(HomeWords::mark, StepMarks.byNeed())
+                .thenComparing(HomeWords::name, String.CASE_INSENSITIVE_ORDER))
         .toList();
   }
 
