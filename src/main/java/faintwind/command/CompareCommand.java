@@ -8,6 +8,8 @@ import faintwind.job.bench.BenchFolder;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.BenchText;
 import faintwind.job.bench.CompareBench;
+import faintwind.job.bench.ComparedDesigns;
+import faintwind.job.bench.ReadComparison;
 import faintwind.job.formula.ComparisonPaper;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.message.Checked;
@@ -102,7 +104,7 @@ public final class CompareCommand implements Callable<Integer> {
   private int sideBySide(List<Path> instruments) throws IOException {
     Messages words = terminal.messages();
     Checked<CompareBench> read =
-        CompareBench.of(
+        ReadComparison.of(
             instruments, words, OffsetDateTime.now(Clock.system(ZoneId.systemDefault())));
     if (!(read instanceof Checked.Ok<CompareBench> ok)) {
       return terminal.refuse(read.problems());
@@ -110,8 +112,15 @@ public final class CompareCommand implements Callable<Integer> {
     CompareBench compared = ok.value();
     List<BenchRow> rows = compared.ones().stream().map(CompareBench.One::row).toList();
     new BenchText(words).lines(rows).forEach(terminal.out()::println);
+    compared.missing(words).forEach(terminal.out()::println);
     terminal.say("bench-compare.designs");
-    compared.designs(words).forEach(row -> terminal.out().println("  " + String.join("  ", row)));
+    ComparedDesigns designs = compared.designs(words);
+    if (designs.rows().isEmpty()) {
+      terminal.say("bench-compare.same");
+    } else {
+      terminal.out().println("  " + String.join("  ", designs.heads()));
+    }
+    designs.rows().forEach(row -> terminal.out().println("  " + String.join("  ", row)));
     if (report != null) {
       PaperFile.write(report, compared.page(words));
     }

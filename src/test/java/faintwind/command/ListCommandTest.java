@@ -78,6 +78,35 @@ class ListCommandTest {
   }
 
   @Test
+  void whatIsMissingIsSaidAndTheOthersAreCompared() throws IOException {
+    Path html = folder.resolve("compared.html");
+    Files.delete(folder.resolve("cellar/calibrations/2026-09-13.json"));
+    Files.write(folder.resolve("cellar/logs/speeds-north-shelf-day.csv"), new byte[0]);
+    int code =
+        shell.run(
+            "compare",
+            folder.resolve("cellar"),
+            folder.resolve("cellar-door"),
+            folder.resolve("ripening-room"),
+            folder.resolve("broken"),
+            "--report",
+            html);
+    assertThat(code).as(shell.said()).isZero();
+    String all = "Rind 1, north shelf; Rind 2, by the door; Rind 3, ripening room";
+    assertThat(shell.said())
+        .contains("broken cannot be read: journal.jsonl, line 1:")
+        .contains("Without a calibration in force that can be read: " + all)
+        .contains("Without a converted log that can be read: " + all)
+        .contains("Quantity  Rind 1, north shelf  Rind 2, by the door  Rind 3, ripening room");
+    assertThat(Files.readString(html))
+        .contains("Rind 3, ripening room</th>")
+        .doesNotContain("Hours from the beginning");
+    assertThat(shell.run("compare", folder.resolve("broken"), folder.resolve("broken")))
+        .as("none can be read")
+        .isEqualTo(3);
+  }
+
+  @Test
   void forAnotherProgram() throws IOException {
     assertThat(shell.run("list", folder, "--json")).isZero();
     JsonNode told = new ObjectMapper().readTree(shell.said());

@@ -107,7 +107,8 @@ public final class ClassCommand implements Callable<Integer> {
       @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
       @Option(names = "--minutes", paramLabel = "N", descriptionKey = "faintwind.class.minutes")
           int minutes,
-      @Option(names = "--pair", paramLabel = "N", descriptionKey = "faintwind.class.pair") int pair,
+      @Option(names = "--pair", paramLabel = "N", descriptionKey = "faintwind.class.pair-print")
+          int pair,
       @Option(names = "--out", paramLabel = "FILE", descriptionKey = "faintwind.class.out")
           @Nullable Path out,
       @Mixin CommonOptions common)
@@ -119,13 +120,31 @@ public final class ClassCommand implements Callable<Integer> {
         look -> {
           int time = minutes > 0 ? minutes : look.minutes();
           if (out != null) {
-            return print(look, pair, time, out);
+            return pair == 0 ? printAll(look, time, out, common) : print(look, pair, time, out);
           }
           ClassText text = new ClassText(terminal.messages());
           terminal.out().println(text.lesson(look));
           text.fits(look, time).forEach(terminal.out()::println);
           return ExitCode.DONE.number();
         });
+  }
+
+  /** A print for every pair, where none of the files is there. */
+  private int printAll(ClassLook look, int minutes, Path out, CommonOptions common)
+      throws IOException {
+    for (PairLook pair : look.pairs()) {
+      Optional<Problem> trouble = common.output(PairPrint.beside(out, pair)).trouble(List.of());
+      if (trouble.isPresent()) {
+        return terminal.misuse(trouble.get());
+      }
+    }
+    Checked<List<Path>> written =
+        new PairPrint(clock, terminal.messages()).writeAll(look, minutes, out);
+    if (!(written instanceof Checked.Ok<List<Path>> ok)) {
+      return terminal.refuse(written.problems());
+    }
+    ok.value().forEach(file -> terminal.say("air.written", file.toString()));
+    return ExitCode.DONE.number();
   }
 
   private int print(ClassLook look, int number, int minutes, Path out) throws IOException {

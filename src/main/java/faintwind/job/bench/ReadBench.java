@@ -125,7 +125,7 @@ public final class ReadBench {
     return new Looked(view, progress, row(view, situation, progress));
   }
 
-  private static BenchRow broken(Path folder, String why) {
+  static BenchRow broken(Path folder, String why) {
     return empty(folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
 
@@ -306,7 +306,7 @@ public final class ReadBench {
         .toList();
   }
 
-  private String sentences(List<Problem> problems) {
+  String sentences(List<Problem> problems) {
     return problems.stream().map(words::line).collect(Collectors.joining(" "));
   }
 }

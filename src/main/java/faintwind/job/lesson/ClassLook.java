@@ -4,6 +4,7 @@ import faintwind.guide.lesson.SchoolClass;
 import faintwind.guide.lesson.SchoolClass.Lesson;
 import faintwind.guide.lesson.Spread;
 import faintwind.job.bench.BenchRow;
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -31,10 +32,16 @@ public record ClassLook(
   /**
    * A pair in the queue of the turntable.
    *
-   * @param from minutes from the beginning of the lesson
+   * @param lesson in which it turns; empty after the last one
+   * @param from minutes from the beginning of that lesson; without lessons, from now
    * @param minutes its session takes
    */
-  public record Turn(PairLook pair, double from, double minutes) {}
+  public record Turn(PairLook pair, Optional<Lesson> lesson, double from, double minutes) {
+    /** Whether its session is longer than the lesson. */
+    public boolean isTooLong() {
+      return lesson.filter(l -> from + minutes > l.minutes()).isPresent();
+    }
+  }
 
   /**
    * A clock that runs.
@@ -50,20 +57,38 @@ public record ClassLook(
     return it.lesson(now.toLocalDateTime());
   }
 
-  /** How long that lesson is; the usual time where there is none. */
+  /** The time that is left of that lesson, or its length; the usual time where there is none. */
   public int minutes() {
-    return lesson().map(Lesson::minutes).orElse(USUAL_min);
+    return lesson().map(lesson -> lesson.minutes() - gone(lesson)).orElse(USUAL_min);
   }
 
-  /** The queue of the one turntable, in the order of the pairs. */
+  /** Whole minutes that are gone of a lesson. */
+  private int gone(Lesson lesson) {
+    long minutes = Duration.between(lesson.at(), now.toLocalDateTime()).toMinutes();
+    return (int) Math.max(0, Math.min(minutes, lesson.minutes() - 1));
+  }
+
+  /**
+   * The queue of the one turntable, in the order of the pairs. A session that does not fit into the
+   * rest of a lesson begins the next one.
+   */
   public List<Turn> queue() {
+    List<Lesson> lessons =
+        it.lessons().stream().filter(l -> l.end().isAfter(now.toLocalDateTime())).toList();
     List<Turn> queue = new ArrayList<>();
-    double from = 0;
+    int at = 0;
+    double from = lessons.isEmpty() ? 0 : gone(lessons.get(0));
     for (PairLook pair : pairs) {
       if (pair.trouble().isEmpty()
           && pair.known().filter(PairLook.Known::waitsForTurntable).isPresent()) {
         double minutes = pair.known().get().turntable_min();
-        queue.add(new Turn(pair, from, minutes));
+        if (at < lessons.size() && from > 0 && from + minutes > lessons.get(at).minutes()) {
+          at++;
+          from = 0;
+        }
+        Optional<Lesson> lesson =
+            at < lessons.size() ? Optional.of(lessons.get(at)) : Optional.empty();
+        queue.add(new Turn(pair, lesson, from, minutes));
         from += minutes;
       }
     }

@@ -142,18 +142,31 @@ public final class ClassText {
     return queue(look, false);
   }
 
-  /** The same, by numbers only where names are to stay hidden. */
+  /** This lesson's alone, by numbers, where names are to stay hidden. */
   public List<String> queue(ClassLook look, boolean numberOnly) {
-    List<String> lines = new ArrayList<>();
-    for (ClassLook.Turn turn : look.queue()) {
-      lines.add(
-          words.text(
-              "class.turn",
-              label(turn.pair(), numberOnly),
-              Math.round(turn.from()),
-              Math.round(turn.from() + turn.minutes())));
+    return look.queue().stream()
+        .filter(turn -> !numberOnly || turn.lesson().equals(look.lesson()))
+        .map(turn -> turn(look, turn, label(turn.pair(), numberOnly)))
+        .toList();
+  }
+
+  private String turn(ClassLook look, ClassLook.Turn turn, String label) {
+    long from = Math.round(turn.from());
+    long minutes = Math.round(turn.minutes());
+    if (turn.lesson().isEmpty()) {
+      return look.it().lessons().isEmpty()
+          ? words.text("class.turn", label, from, from + minutes)
+          : words.text("class.turn-late", label, minutes);
     }
-    return lines;
+    Lesson lesson = turn.lesson().get();
+    String said =
+        words.text(
+            "class.turn-lesson",
+            label,
+            look.it().number(lesson),
+            DateText.clock(lesson.at().plusMinutes(from)),
+            DateText.clock(lesson.at().plusMinutes(from + minutes)));
+    return turn.isTooLong() ? words.text("class.turn-long", said, minutes, lesson.minutes()) : said;
   }
 
   /** What cures, until when, and which lesson finds it done. */

@@ -9,6 +9,7 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,6 +23,35 @@ public final class PairPrint {
   public PairPrint(Clock clock, Messages words) {
     this.clock = clock;
     this.words = words;
+  }
+
+  /**
+   * Writes a print for every pair for which something fits, each with its folder's name at the end
+   * of the file's.
+   *
+   * @return the files; refused where nothing fits for anybody
+   * @throws IOException where the disk or a permission fails
+   */
+  public Checked<List<Path>> writeAll(ClassLook look, int minutes, Path target) throws IOException {
+    List<Path> written = new ArrayList<>();
+    for (PairLook pair : look.pairs()) {
+      if (pair.pair().number() > 0) {
+        Checked<Path> one = write(look, pair, minutes, beside(target, pair));
+        one.fold((file, notes) -> written.add(file), problems -> false);
+      }
+    }
+    return written.isEmpty()
+        ? Checked.refused(
+            Problem.error("class.nothing-fits", Where.NOWHERE, String.valueOf(minutes)))
+        : Checked.ok(written);
+  }
+
+  /** The file of a pair: lesson.pdf becomes lesson-pair-01.pdf. */
+  public static Path beside(Path target, PairLook pair) {
+    String name = String.valueOf(target.getFileName());
+    int dot = name.lastIndexOf('.') < 0 ? name.length() : name.lastIndexOf('.');
+    return target.resolveSibling(
+        name.substring(0, dot) + "-" + pair.pair().folder() + name.substring(dot));
   }
 
   /**

@@ -33,14 +33,14 @@ public final class CurvePlots {
   }
 
   /**
-   * Curves of one quantity against another, labelled at their ends.
+   * Curves of one quantity against another, labelled at their ends; one alone at the right.
    *
    * @param axis the other quantity and its unit
    * @param title quantity and unit
    * @param curves label and points, in order of importance
    */
   public PlotFigure against(String axis, String title, List<Curve> curves) {
-    return panel(axis, title, "", curves);
+    return panel(axis, title, curves.size() == 1 ? curves.get(0).label() : "", curves);
   }
 
   private PlotFigure panel(String axis, String title, String caption, List<Curve> curves) {

@@ -2,7 +2,9 @@ package faintwind.ui.home;
 
 import faintwind.job.PaperFile;
 import faintwind.job.bench.CompareBench;
+import faintwind.job.bench.ComparedDesigns;
 import faintwind.ui.figure.FigureCard;
+import faintwind.ui.fold.FoldingTable;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Place;
@@ -13,11 +15,9 @@ import faintwind.ui.part.Next;
 import faintwind.ui.part.Words;
 import faintwind.ui.work.DiskWords;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.control.Label;
-import javafx.scene.layout.GridPane;
 import javafx.scene.layout.VBox;
 
 /** Several instruments side by side: designs, calibrations, logs. */
@@ -31,20 +31,21 @@ final class CompareScreen {
     sheet.getStyleClass().add("data-sheet");
     sheet.setId("compare-sheet");
     sheet.getChildren().add(Words.label(desk.text("bench-compare.head"), "title"));
-    List<List<String>> designs = compared.designs(desk.words());
-    sheet.getChildren().add(Words.label(desk.text("bench-compare.designs"), "tell", "semibold"));
-    sheet
-        .getChildren()
-        .add(
-            designs.isEmpty()
-                ? Words.label(desk.text("bench-compare.same"))
-                : table(compared.heads(desk.words()), designs));
+    compared.missing(desk.words()).forEach(m -> sheet.getChildren().add(Words.label(m, "soft")));
     compared
         .curves(desk.words())
         .ifPresent(f -> sheet.getChildren().add(FigureCard.of("compare-curves", f, PLOT_EM, desk)));
     compared
         .logs(desk.words())
         .ifPresent(f -> sheet.getChildren().add(FigureCard.of("compare-logs", f, PLOT_EM, desk)));
+    ComparedDesigns designs = compared.designs(desk.words());
+    sheet.getChildren().add(Words.label(desk.text("bench-compare.designs"), "tell", "semibold"));
+    sheet
+        .getChildren()
+        .add(
+            designs.rows().isEmpty()
+                ? Words.label(desk.text("bench-compare.same"))
+                : table(designs));
     Label remark = Words.label("", "soft");
     sheet.getChildren().add(remark);
     Next next =
@@ -63,18 +64,10 @@ final class CompareScreen {
     return DataScreen.of(desk, sheet, new SimpleObjectProperty<>(next));
   }
 
-  private static GridPane table(List<String> heads, List<List<String>> rows) {
-    GridPane table = new GridPane();
-    table.setId("compare-designs");
-    table.getStyleClass().add("class-matrix");
-    for (int i = 0; i < heads.size(); i++) {
-      table.add(Words.label(heads.get(i), "column-head"), i, 0);
-    }
-    for (int row = 0; row < rows.size(); row++) {
-      for (int i = 0; i < rows.get(row).size(); i++) {
-        table.add(Words.label(rows.get(row).get(i)), i, row + 1);
-      }
-    }
+  private static FoldingTable table(ComparedDesigns designs) {
+    FoldingTable table = new FoldingTable("compare-designs", "class-matrix");
+    table.row(designs.heads().stream().map(h -> Words.label(h, "column-head")).toList());
+    designs.rows().forEach(row -> table.row(row.stream().map(c -> Words.label(c)).toList()));
     return table;
   }
 

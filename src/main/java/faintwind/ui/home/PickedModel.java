@@ -2,6 +2,7 @@ package faintwind.ui.home;
 
 import faintwind.job.bench.Archive;
 import faintwind.job.bench.CompareBench;
+import faintwind.job.bench.ReadComparison;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.ui.frame.Desk;
@@ -70,7 +71,7 @@ public final class PickedModel {
     List<Path> these = List.copyOf(picked);
     desk.background()
         .run(
-            watch -> CompareBench.of(these, desk.words(), OffsetDateTime.now(desk.clock())),
+            watch -> ReadComparison.of(these, desk.words(), OffsetDateTime.now(desk.clock())),
             found -> {
               say(found.isOk() ? List.of() : found.problems());
               if (found instanceof Checked.Ok<CompareBench> ok) {

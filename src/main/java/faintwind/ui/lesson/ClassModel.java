@@ -7,6 +7,7 @@ import faintwind.job.lesson.ClassReport;
 import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.LookAtClass;
 import faintwind.job.lesson.PairLook;
+import faintwind.job.lesson.PairPrint;
 import faintwind.job.lesson.SignOff;
 import faintwind.job.lesson.ToSign;
 import faintwind.message.Checked;
@@ -111,9 +112,13 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   /** What fits into that time, a line a pair. */
   List<String> fits(ClassLook look) {
+    return text.fits(look, time(look));
+  }
+
+  private int time(ClassLook look) {
     String typed = minutes.get().strip();
     int time = typed.matches("\\d{1,3}") ? Integer.parseInt(typed) : look.minutes();
-    return text.fits(look, Math.max(1, Math.min(MOST_min, time)));
+    return Math.max(1, Math.min(MOST_min, time));
   }
 
   /** Doubtful readings that the teacher may sign. */
@@ -161,6 +166,26 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
   /** Prints labels for the boxes of the pairs. */
   void labels() {
     paper("class.labels.file", new ClassPage(words())::labels);
+  }
+
+  /** Prints all that each pair needs for the time there is, a file a pair. */
+  void sheets() {
+    Optional<ClassLook> look = view().get();
+    String name = text("class.sheets.file");
+    Optional<Path> target = look.flatMap(l -> desk.files().save(name, name + ".pdf"));
+    target.ifPresent(
+        file ->
+            desk.background()
+                .runQuietly(
+                    watch ->
+                        new PairPrint(desk.clock(), words())
+                            .writeAll(look.orElseThrow(), time(look.orElseThrow()), file),
+                    done ->
+                        remark.set(
+                            done.fold(
+                                (all, notes) -> text("class.sheets-written", all.size(), file),
+                                problems -> String.join(" ", lines(problems)))),
+                    broke -> remark.set(failed(file, broke))));
   }
 
   private interface Paper {

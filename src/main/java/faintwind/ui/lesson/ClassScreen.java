@@ -81,6 +81,7 @@ public final class ClassScreen extends DataScreen {
         .addAll(
             Words.whole(text("class.minutes")),
             minutes,
+            Words.button("class-sheets", text("class.print-sheets"), model::sheets),
             Words.button("class-labels", text("class.print-labels"), model::labels),
             Words.button(
                 "class-projector",
