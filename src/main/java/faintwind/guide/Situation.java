@@ -179,7 +179,7 @@ public record Situation(
     return name.equals(DESIGN_STOPS) || DesignSheet.ids().contains(plainName(name));
   }
 
-  private static String plainName(String name) {
+  static String plainName(String name) {
     return name.replaceFirst("^(low|high)_", "");
   }
 
