@@ -166,7 +166,7 @@ public final class Doubts {
     List<String> changed =
         among.isEmpty()
             ? List.of()
-            : step.names().stream()
+            : checklist.names(step).stream()
                 .filter(among::contains)
                 .filter(name -> redesigned || !isKnownByCalibration(name))
                 .toList();

@@ -47,6 +47,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 class ClassAtTableJourneyTest {
   private static final int PAIRS = 5;
   private static final int FIT_S = 400;
+  private static final int LOOK_AT_IT = 4;
   private static final Map<Integer, Fault> FAULTS = Map.of(2, Fault.DUSTY, 4, Fault.WEIGHED_EARLY);
 
   private final MovedClock clock =
@@ -176,7 +177,10 @@ class ClassAtTableJourneyTest {
 
   /** All together by the command, and put in force where nothing asks for the teacher. */
   private void pooled() {
-    assertThat(shell.run("pool", folder, "--who", "Ida")).as(shell.said()).isZero();
+    assertThat(shell.run("pool", folder, "--who", "Ida")).as(shell.said()).isEqualTo(LOOK_AT_IT);
+    assertThat(shell.said())
+        .contains("Learned from 3 instruments together")
+        .contains("Pair 2 stands out by its convection", "Pair 4 stands out by its heating");
     for (int number = 1; number <= PAIRS; number++) {
       int exit = shell.run("put-in-force", pair(number), "--who", "Pair " + number);
       assertThat(exit == 0).as(shell.said()).isEqualTo(number != 4);
