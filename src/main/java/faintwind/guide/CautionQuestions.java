@@ -9,7 +9,8 @@ import java.util.Optional;
 
 /**
  * Whether a caution's question is still to be asked: once an instrument and person. Where the same
- * caution comes again in another step, reading it is enough.
+ * caution comes again in another step, reading it is enough. In a class nobody gives a name: it is
+ * asked as often as a pair has members.
  */
 public final class CautionQuestions {
   private CautionQuestions() {}
@@ -17,12 +18,14 @@ public final class CautionQuestions {
   /** The question for a person; empty where there is none, or it was answered before. */
   public static Optional<Caution.Ask> of(
       Caution caution, Checklist checklist, InstrumentState state, String who) {
-    boolean answered =
+    boolean alone = state.members() == 1;
+    long answered =
         state.standing(CautionAcknowledged.class).stream()
-            .filter(line -> line.who().equals(who.strip()))
+            .filter(line -> !alone || line.who().equals(who.strip()))
             .flatMap(line -> caution(checklist, line).stream())
-            .anyMatch(read -> read.text().equals(caution.text()));
-    return answered ? Optional.empty() : caution.ask();
+            .filter(read -> read.text().equals(caution.text()))
+            .count();
+    return answered < state.members() ? caution.ask() : Optional.empty();
   }
 
   private static Optional<Caution> caution(

@@ -7,6 +7,7 @@ import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
+import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
@@ -34,6 +35,15 @@ public final class Doubts {
 
   /** The sizes of the arm hold margins of two: a tenth more is none of them (own choice). */
   private static final double ARM_MORE = 0.1;
+
+  private static final Set<OutcomeId> BY_CALIBRATION =
+      Set.of(
+          OutcomeId.SENSITIVITY,
+          OutcomeId.JAR_DELTA,
+          OutcomeId.JAR_AIR,
+          OutcomeId.JAR_SLOPE,
+          OutcomeId.JAR_PRESSURE,
+          OutcomeId.JAR_PRESSURE_SLOPE);
 
   private final Checklist checklist;
   private final Situation situation;
@@ -88,7 +98,9 @@ public final class Doubts {
 
   private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
     List<Standing<? extends Event>> struck =
-        situation.state().lines().stream().filter(line -> !line.stands()).toList();
+        situation.state().lines().stream()
+            .filter(line -> !line.stands() && line.voidCause().isEmpty()) // void: asked for anew
+            .toList();
     if (struck.isEmpty()) {
       return;
     }
@@ -150,10 +162,14 @@ public final class Doubts {
       return Optional.empty();
     }
     Set<String> among = then.isEmpty() ? changed(now.get()) : changed(then.get(), now.get());
+    boolean redesigned = then.isEmpty() || isDesignedSince(finished);
     List<String> changed =
         among.isEmpty()
             ? List.of()
-            : checklist.names(step).stream().filter(among::contains).toList();
+            : checklist.names(step).stream()
+                .filter(among::contains)
+                .filter(name -> redesigned || !isKnownByCalibration(name))
+                .toList();
     if (changed.isEmpty()) {
       return Optional.empty();
     }
@@ -161,6 +177,16 @@ public final class Doubts {
         then.isEmpty()
             ? warning("doubt.no-design-then", step, step.title())
             : warning("doubt.design-changed", step, String.join(", ", changed)));
+  }
+
+  private boolean isDesignedSince(Standing<StepFinished> finished) {
+    return situation.state().standing(DesignChosen.class).stream()
+        .anyMatch(design -> place(design) > place(finished));
+  }
+
+  /** A new calibration says what the jar has to show: nothing was made by the earlier number. */
+  private static boolean isKnownByCalibration(String name) {
+    return OutcomeId.of(Situation.plainName(name)).filter(BY_CALIBRATION::contains).isPresent();
   }
 
   /**

@@ -278,13 +278,7 @@ final class Requirements {
 
   static List<Caution> unread(Step step, Situation situation) {
     return step.cautions().stream()
-        .filter(
-            caution ->
-                situation
-                    .state()
-                    .acknowledged(step.id(), caution.id())
-                    .filter(line -> !line.who().isBlank())
-                    .isEmpty())
+        .filter(caution -> situation.state().unread(step.id(), caution.id()) > 0)
         .toList();
   }
 

@@ -193,7 +193,7 @@ public record Situation(
     return OWN_NAMES.contains(name) || DesignSheet.ids().contains(plainName(name));
   }
 
-  private static String plainName(String name) {
+  static String plainName(String name) {
     return name.replaceFirst("^(low|high)_", "");
   }
 

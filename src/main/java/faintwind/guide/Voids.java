@@ -134,7 +134,8 @@ public final class Voids {
   /** Work that the reading rests on was done again: glue, coat, mounting, a repair. */
   private Optional<Problem> undone(Step step, Reading reading, int at) {
     for (String id : under.computeIfAbsent(step.id(), same -> under(step))) {
-      boolean again = worked.getOrDefault(id, -1) > at && !(id.equals(step.id()) && sets(step, at));
+      boolean own = id.equals(step.id()) && (sets(step, at) || checkedAgain(step, reading, at));
+      boolean again = worked.getOrDefault(id, -1) > at && !own;
       if (again && (isElectrical(reading) || inOneStage(step.id(), id))) {
         return Optional.of(problem("void.undone", step, id));
       }
@@ -158,6 +159,29 @@ public final class Voids {
     return step.asks().clock().filter(Step.ClockSpec::afterReadings).isPresent()
         && later.size() == 1
         && later.get(0).event() instanceof ClockStarted;
+  }
+
+  /**
+   * A check that is made again and again, such as that in the jar: its clock settles it and undoes
+   * nothing. The earlier value was right in its time, as soon as a later one was taken.
+   */
+  private boolean checkedAgain(Step step, Reading reading, int at) {
+    List<Standing<? extends Event>> lines = state.lines();
+    boolean later = false;
+    for (int i = at + 1; i < lines.size(); i++) {
+      Standing<? extends Event> line = lines.get(i);
+      boolean here = line.stands() && line.inStep(step.id());
+      if (here && line.event() instanceof Repaired) {
+        return false;
+      }
+      later |=
+          here
+              && i > worked.getOrDefault(step.id(), -1)
+              && line.event() instanceof ReadingEntered entered
+              && entered.reading().equals(reading.id())
+              && clockRan(step, line, i).isEmpty();
+    }
+    return later && step.asks().clock().filter(spec -> !spec.afterReadings()).isPresent();
   }
 
   private static boolean isWork(Event event) {

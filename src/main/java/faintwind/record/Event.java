@@ -24,8 +24,19 @@ public sealed interface Event {
    */
   record Attached(String file, String sha256) {}
 
-  /** The folder was begun; {@code madeUp} marks demonstration data in every output. */
-  record InstrumentCreated(String name, boolean madeUp) implements Event {}
+  /**
+   * The folder was begun.
+   *
+   * @param madeUp marks demonstration data in every output
+   * @param members how many build it together, in a class; each of them reads every caution
+   */
+  record InstrumentCreated(String name, boolean madeUp, Optional<Integer> members)
+      implements Event {
+    /** One that is built alone. */
+    public InstrumentCreated(String name, boolean madeUp) {
+      this(name, madeUp, Optional.empty());
+    }
+  }
 
   /** The folder is for rehearsals with the virtual instrument: nothing in it was measured. */
   record RehearsalBegun() implements Event {}

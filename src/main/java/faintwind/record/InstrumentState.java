@@ -263,6 +263,20 @@ public final class InstrumentState {
     return last(CautionAcknowledged.class, step, read -> read.caution().equals(caution));
   }
 
+  /** How many of those who build it have still to read a caution of a step. */
+  public int unread(String step, String caution) {
+    long read =
+        standing(CautionAcknowledged.class, step).stream()
+            .filter(line -> line.event().caution().equals(caution) && !line.who().isBlank())
+            .count();
+    return (int) Math.max(0, members() - read);
+  }
+
+  /** How many build it together; one where nothing is said. */
+  public int members() {
+    return last(InstrumentCreated.class).flatMap(line -> line.event().members()).orElse(1);
+  }
+
   /** The last start of a clock of a step. */
   public Optional<Standing<ClockStarted>> clock(String step, String clock) {
     return last(ClockStarted.class, step, started -> started.clock().equals(clock));

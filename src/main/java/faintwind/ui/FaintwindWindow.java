@@ -183,7 +183,7 @@ public final class FaintwindWindow {
     Optional<Path> opened = instrument.map(OpenInstrument::folder);
     closeInstrument();
     desk.background().close();
-    Spoken spoken = FaintwindApp.spoken(kept.language().get(), kept.folder());
+    Spoken spoken = kept.spoken(Optional.empty());
     FaintwindWindow next =
         new FaintwindWindow(stage, spoken.words(), kept.again(), desk.clock(), desk.files());
     double wide = stage.getWidth();

@@ -49,9 +49,9 @@ final class DemoProjects {
       """;
 
   /** What the made-up builder's meter showed, by reading. */
-  private static final Map<String, String> TYPED = readings();
+  static final Map<String, String> TYPED = readings();
 
-  private static final Map<String, Map<String, String>> ANSWERS =
+  static final Map<String, Map<String, String>> ANSWERS =
       Map.ofEntries(
           Map.entry("choose-use", Map.of("place", "indoors", "group", "no")),
           Map.entry("choose-design", Map.of("sheet", "none")),
@@ -129,18 +129,18 @@ final class DemoProjects {
     walk.ok(walk.enter().reading("heater-insulation", "lead-to-lead", "100,4"));
   }
 
-  private static void begin(DemoWalk walk, String name, String design) throws IOException {
+  static void begin(DemoWalk walk, String name, String design) throws IOException {
     walk.begin(name);
     walk.plain(
         new Event.NoteWritten("Made-up data: an invented cheese-ageing cellar and its draughts."));
     walk.plain(new Event.DesignChosen(design, "first design"));
   }
 
-  private static String design(String name, String lead_mm, String type) {
+  static String design(String name, String lead_mm, String type) {
     return DESIGN.replace("NAME", name).replace("LEAD", lead_mm).replace("TYPE", type);
   }
 
-  private static void steps(DemoWalk walk, String last) throws IOException {
+  static void steps(DemoWalk walk, String last) throws IOException {
     steps(walk, last, Set.of());
   }
 
@@ -162,10 +162,15 @@ final class DemoProjects {
   }
 
   private static Path runs(DemoWalk walk, Path folder) throws IOException {
-    VirtualCalibration session =
+    return runs(
+        walk,
+        Files.createDirectories(folder.resolve("runs/first-session")),
         VirtualRehearsal.calibration(
-            DemoCellar.onTheTurntable(), VirtualPlan.staircase(), DemoCellar.SEED);
-    Path set = Files.createDirectories(folder.resolve("runs/first-session"));
+            DemoCellar.onTheTurntable(), VirtualPlan.staircase(), DemoCellar.SEED));
+  }
+
+  /** A session of four hours that ends now, as files of a folder. */
+  static Path runs(DemoWalk walk, Path set, VirtualCalibration session) throws IOException {
     String start = walk.now().minusHours(4).toString();
     for (String file : session.files().keySet()) {
       DemoTables.recording(set.resolve(file), session.file(file), start);

@@ -101,6 +101,22 @@ class VoidsTest {
   }
 
   @Test
+  void anEarlierJarCheckStandsOnceTheNextIsRead() {
+    finish("field-cautions");
+    checklist.stepsOfGate(Gate.HEATER_POWER).forEach(step -> finish(step.id()));
+    for (String expected : List.of("stands", "stands,stands", "stands,stands,stands")) {
+      enter("jar-check", new ClockStarted("jar", 3600));
+      List<String> meanwhile = causes("jar-check", "jar-delta");
+      assertThat(meanwhile.isEmpty() || meanwhile.contains("void.undone")).isTrue();
+      now = now.plus(Duration.ofHours(1));
+      read("jar-check", "jar-delta", "K");
+      assertThat(String.join(",", causes("jar-check", "jar-delta"))).isEqualTo(expected);
+    }
+    enter("jar-check", new Repaired("another reference ball"));
+    assertThat(causes("jar-check", "jar-delta")).containsOnly("void.undone");
+  }
+
+  @Test
   void aClockThatWasGoneOnWithoutVoidsNothing() {
     finish("field-cautions");
     checklist.stepsOfGate(Gate.HEATER_POWER).forEach(step -> finish(step.id()));

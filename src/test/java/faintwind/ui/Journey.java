@@ -175,13 +175,13 @@ public final class Journey {
   }
 
   /** All words within a node, in order; none where it is not there. */
-  String words(String id) {
+  public String words(String id) {
     Optional<Node> part = robot.lookup(id).tryQuery();
     return part.map(this::words).orElse("");
   }
 
   /** The same in this journey's own window, where another one is open too. */
-  String wordsHere(String id) {
+  public String wordsHere(String id) {
     Node root = stage().getScene().getRoot();
     return robot.from(root).lookup(id).tryQuery().map(this::words).orElse("");
   }

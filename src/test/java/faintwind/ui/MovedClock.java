@@ -7,14 +7,14 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 
 /** A clock that stands still until a test moves it. */
-final class MovedClock extends Clock {
+public final class MovedClock extends Clock {
   private volatile Instant now;
 
-  MovedClock(Instant start) {
+  public MovedClock(Instant start) {
     now = start;
   }
 
-  void move(Duration by) {
+  public void move(Duration by) {
     now = instant().plus(by);
   }
 

@@ -16,7 +16,7 @@ public final class Waiting {
   }
 
   /** Waits longer, for a fit. */
-  static void within(int most_s, BooleanSupplier condition) {
+  public static void within(int most_s, BooleanSupplier condition) {
     try {
       WaitForAsyncUtils.waitFor(most_s, TimeUnit.SECONDS, condition::getAsBoolean);
     } catch (TimeoutException e) {

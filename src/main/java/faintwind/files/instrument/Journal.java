@@ -83,6 +83,15 @@ public record Journal(Path file) {
     return content(new Seal(Optional.empty(), 0, Optional.empty()));
   }
 
+  /** How many lines have their end. */
+  int endedLines() throws IOException {
+    int ended = 0;
+    for (byte each : Files.readAllBytes(file)) {
+      ended += each == '\n' ? 1 : 0;
+    }
+    return ended;
+  }
+
   /** Whatever can be read, compared with what the folder's summary knows of it. */
   Content content(Seal seal) throws IOException {
     String name = String.valueOf(file.getFileName());

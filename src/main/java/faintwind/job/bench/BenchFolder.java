@@ -29,7 +29,11 @@ public final class BenchFolder {
 
   /** Whether a folder is one instrument: it has a journal. */
   public static boolean isInstrument(Path folder) {
-    return Files.exists(folder.resolve(JOURNAL));
+    return Files.exists(journal(folder));
+  }
+
+  static Path journal(Path folder) {
+    return folder.resolve(JOURNAL);
   }
 
   /** Whether it is no instrument itself and holds some. */

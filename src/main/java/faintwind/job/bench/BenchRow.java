@@ -37,6 +37,8 @@ public record BenchRow(
   public enum Kind {
     /** Its folder cannot be read, or only be read. */
     BROKEN,
+    /** Another folder begins with the same entry: one is a copy of the other. */
+    COPIED,
     /** One of its own readings or answers says stop. */
     STOP,
     /** Something has to be looked at. */
@@ -53,6 +55,8 @@ public record BenchRow(
     IN_USE,
     /** It is a rehearsal: nothing is measured. */
     REHEARSAL,
+    /** It was handed over, and whoever has it entered nothing since. */
+    HANDED_OVER,
     /** It was taken off the bench. */
     ARCHIVED
   }

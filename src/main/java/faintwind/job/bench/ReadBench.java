@@ -26,11 +26,13 @@ import faintwind.job.record.KeptGuides;
 import faintwind.message.Amount;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
 import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event.CalibrationPutInForce;
+import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
@@ -76,9 +78,12 @@ public final class ReadBench {
    */
   public List<BenchRow> rows(Path folder, OffsetDateTime now) throws IOException {
     KeptRows kept = new KeptRows(folder, words.locale(), now);
-    List<BenchRow> rows =
+    List<BenchRow> read =
         BenchFolder.instruments(folder).parallelStream()
             .map(instrument -> row(instrument, now, kept))
+            .toList();
+    List<BenchRow> rows =
+        Copies.told(read, words).stream()
             .sorted(
                 Comparator.comparing((BenchRow row) -> row.need().kind())
                     .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
@@ -129,7 +134,7 @@ public final class ReadBench {
     return empty(folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
 
-  private static BenchRow empty(Path folder, String name, Need need) {
+  static BenchRow empty(Path folder, String name, Need need) {
     return new BenchRow(folder, name, need, Optional.empty(), Optional.empty(), List.of(), 0);
   }
 
@@ -156,6 +161,13 @@ public final class ReadBench {
       String why = retired.get().event().why();
       return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
     }
+    Optional<Standing<HandedOver>> given = handedOver(state);
+    if (given.isPresent()) {
+      String to = given.get().event().to();
+      String since = DateText.day(words, given.get().at());
+      String why = words.text("bench-list.given", to, since);
+      return empty(folder, name, new Need(Kind.HANDED_OVER, "", "", why));
+    }
     Optional<InForce> inForce = inForce(view, situation, guides::range);
     return new BenchRow(
         folder,
@@ -167,17 +179,29 @@ public final class ReadBench {
         state.standing(Waived.class).size());
   }
 
+  /** The hand-over, where it is the last that happened. */
+  private static Optional<Standing<HandedOver>> handedOver(InstrumentState state) {
+    List<Standing<?>> standing = state.lines().stream().filter(Standing::stands).toList();
+    return standing.isEmpty()
+        ? Optional.empty()
+        : state
+            .last(HandedOver.class)
+            .filter(line -> line.entry().equals(standing.get(standing.size() - 1).entry()));
+  }
+
   private Need need(
       InstrumentView view, Situation situation, Progress progress, Optional<InForce> inForce) {
     if (!view.writable()) {
       return new Need(Kind.BROKEN, "", "", sentences(view.problems()));
     }
     Optional<StepProgress> pressing = Pressing.of(progress);
+    Optional<InForce> due = inForce.filter(InForce::past);
+    boolean more = pressing.map(ReadBench::kind).filter(k -> k.compareTo(Kind.DUE) < 0).isPresent();
+    if (due.isPresent() && !more) {
+      return new Need(Kind.DUE, "", "", words.text(due.get().due().cause().key()));
+    }
     if (pressing.isEmpty()) {
-      return inForce
-          .filter(InForce::past)
-          .map(due -> new Need(Kind.DUE, "", "", words.text(due.due().cause().key())))
-          .orElse(new Need(Kind.IN_USE, "", "", ""));
+      return new Need(Kind.IN_USE, "", "", "");
     }
     StepProgress step = pressing.get();
     String stage = view.checklist().stageOf(step.step().id()).map(Stage::title).orElse("");

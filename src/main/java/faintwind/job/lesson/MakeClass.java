@@ -84,7 +84,7 @@ public final class MakeClass {
     List<Pair> pairs = new ArrayList<>();
     for (int i = 1; i <= wish.pairs().size(); i++) {
       Pair pair = new Pair(i, String.format(Locale.ROOT, "pair-%02d", i), wish.pairs().get(i - 1));
-      List<Problem> problems = begin(folder, pair, wish.design());
+      List<Problem> problems = begin(folder, pair, wish);
       if (!problems.isEmpty()) {
         return Checked.refused(problems);
       }
@@ -109,14 +109,20 @@ public final class MakeClass {
     return words.text("class.teacher");
   }
 
-  private List<Problem> begin(Path folder, Pair pair, Optional<Path> design) throws IOException {
+  /** A role a member; where no roles are given, nothing is known of how many there are. */
+  private static Optional<Integer> members(Wish wish) {
+    return Optional.of(wish.roles().size()).filter(roles -> roles > 1);
+  }
+
+  private List<Problem> begin(Path folder, Pair pair, Wish wish) throws IOException {
     Path instrument = folder.resolve(pair.folder());
     if (AtInstrument.is(instrument)) {
       return List.of();
     }
     String name = new ClassWords(words).label(pair);
     Checked<Path> begun =
-        new BeginInstrument(clock, teacherName()).begin(instrument, Optional.of(name), design);
+        new BeginInstrument(clock, teacherName(), members(wish))
+            .begin(instrument, Optional.of(name), wish.design());
     if (!begun.isOk()) {
       return begun.problems();
     }

@@ -37,9 +37,15 @@ public record PairLook(
    * @param origin the first entry of its journal: two folders with the same are copies
    * @param numbers what is compared over the class, as far as it is known
    * @param turntable_min what its session at the turntable takes
+   * @param toExplain the last calibration, where it does not meet the build and nobody who may
+   *     explained that
    */
   public record Known(
-      Looked looked, String origin, Map<Quantity, Double> numbers, double turntable_min) {
+      Looked looked,
+      String origin,
+      Map<Quantity, Double> numbers,
+      double turntable_min,
+      Optional<String> toExplain) {
     public Known {
       numbers = Map.copyOf(numbers);
     }

@@ -2,7 +2,9 @@ package faintwind.job.lesson;
 
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.calibration.plan.Response;
+import faintwind.files.calibration.CalibrationFile;
 import faintwind.guide.Due;
+import faintwind.guide.InForceGate;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.ReadBench.Looked;
 import faintwind.job.lesson.PairLook.Known;
@@ -11,12 +13,15 @@ import faintwind.job.turntable.PlanTurntable;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.message.Problem;
+import faintwind.record.Event.CalibrationMade;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -56,7 +61,22 @@ final class PairNumbers {
                 + state.lines().get(0).at()
                 + " "
                 + state.lines().get(0).event();
-    return new Known(looked, origin, numbers, turntable_min(view));
+    return new Known(looked, origin, numbers, turntable_min(view), toExplain(view));
+  }
+
+  private static Optional<String> toExplain(InstrumentView view) throws IOException {
+    Optional<String> last = view.state().last(CalibrationMade.class).map(l -> l.event().file());
+    if (last.isEmpty() || !Files.isRegularFile(view.path().resolve(last.get()))) {
+      return Optional.empty();
+    }
+    return CalibrationFile.read(view.path().resolve(last.get()), last.get())
+        .fold(
+            (made, notes) -> InForceGate.reasons(view.state(), last.get(), made),
+            problems -> List.<Problem>of())
+        .stream()
+        .filter(reason -> reason.id().equals("in-force.build-off"))
+        .findFirst()
+        .flatMap(off -> last);
   }
 
   private static void reading(

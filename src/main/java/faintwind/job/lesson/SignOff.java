@@ -1,11 +1,13 @@
 package faintwind.job.lesson;
 
 import faintwind.files.lesson.ClassFile;
+import faintwind.guide.InForceGate;
 import faintwind.guide.lesson.SchoolClass;
 import faintwind.guide.lesson.SchoolClass.Pair;
 import faintwind.guide.lesson.SchoolClass.Teacher;
 import faintwind.job.record.AtInstrument;
 import faintwind.job.record.Enter;
+import faintwind.job.record.PutInForce;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
@@ -18,8 +20,9 @@ import java.time.Clock;
 import java.util.Optional;
 
 /**
- * The teacher signs something of a pair by the code: a doubtful reading that may count, or that a
- * step was looked at. The entry says that it was signed by the code.
+ * The teacher signs something of a pair by the code: a doubtful reading that may count, a
+ * calibration that counts though it does not meet the build, or that a step was looked at. The
+ * entry says that it was signed by the code.
  */
 public final class SignOff {
   private final Path folder;
@@ -37,8 +40,8 @@ public final class SignOff {
    *
    * @param pair its number
    * @param step of which
-   * @param what a reading, clock or {@code photo} that is waived; empty where the step was looked
-   *     at
+   * @param what a reading, clock or {@code photo} that is waived, or {@code build-agreement:} and a
+   *     calibration that is put in force; empty where the step was looked at
    * @param because why
    */
   public record Signed(int pair, String step, Optional<String> what, String because) {}
@@ -54,10 +57,16 @@ public final class SignOff {
     return at(
         signed.pair(),
         code,
-        (view, enter) ->
-            signed.what().isPresent()
-                ? enter.waive(signed.step(), signed.what().get(), reason)
-                : enter.plain(Optional.of(signed.step()), new NoteWritten(reason)));
+        (view, enter) -> {
+          String what = signed.what().orElse("");
+          if (what.startsWith(InForceGate.EXPLAINED)) {
+            String file = what.substring(InForceGate.EXPLAINED.length());
+            return new PutInForce(view, enter).explained(file, reason);
+          }
+          return what.isEmpty()
+              ? enter.plain(Optional.of(signed.step()), new NoteWritten(reason))
+              : enter.waive(signed.step(), what, reason);
+        });
   }
 
   private Checked<JournalEntry> at(int number, String code, AtInstrument.Work<JournalEntry> work)

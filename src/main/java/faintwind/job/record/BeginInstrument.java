@@ -19,10 +19,17 @@ import java.util.Optional;
 public final class BeginInstrument {
   private final Clock clock;
   private final String who;
+  private final Optional<Integer> members;
 
   public BeginInstrument(Clock clock, String who) {
+    this(clock, who, Optional.empty());
+  }
+
+  /** The same for so many who build it together; each of them reads every caution. */
+  public BeginInstrument(Clock clock, String who, Optional<Integer> members) {
     this.clock = clock;
     this.who = who;
+    this.members = members;
   }
 
   /**
@@ -58,7 +65,8 @@ public final class BeginInstrument {
                     read.flatMap(
                         r -> r.fold((d, n) -> Optional.of(d.name()), p -> Optional.empty())))
             .orElse(String.valueOf(last));
-    Enter.begin(folder, new InstrumentCreated(called, false), clock, Enter.Person.named(who));
+    Enter.begin(
+        folder, new InstrumentCreated(called, false, members), clock, Enter.Person.named(who));
     if (design.isEmpty()) {
       return Checked.ok(folder);
     }

@@ -39,6 +39,29 @@ public final class PutInForce {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<String> put(Optional<String> wanted, Optional<String> reason) throws IOException {
+    Checked<String> sound = sound(wanted);
+    if (!(sound instanceof Checked.Ok<String> name)) {
+      return sound;
+    }
+    Checked<JournalEntry> put =
+        reason.isPresent()
+            ? enter.forceExplained(name.value(), reason.get())
+            : enter.plain(Optional.empty(), new CalibrationPutInForce(name.value()));
+    return put.isOk()
+        ? Checked.ok(name.value(), InForceGate.open(view.checklist(), enter.situation()))
+        : Checked.refused(put.problems());
+  }
+
+  /** Puts a calibration in force that does not meet the build, for a reason; else the same. */
+  public Checked<JournalEntry> explained(String file, String reason) throws IOException {
+    Checked<String> sound = sound(Optional.of(file));
+    return sound instanceof Checked.Ok<String> name
+        ? enter.forceExplained(name.value(), reason)
+        : Checked.refused(sound.problems());
+  }
+
+  /** The name in the folder of a calibration that is what was entered. */
+  private Checked<String> sound(Optional<String> wanted) throws IOException {
     List<CalibrationMade> made =
         view.state().standing(CalibrationMade.class).stream().map(Standing::event).toList();
     Optional<String> name =
@@ -61,16 +84,7 @@ public final class PutInForce {
           Problem.error("folder.file-changed", Where.file(name.get()), name.get(), now));
     }
     Checked<Calibration> read = CalibrationFile.read(file, name.get());
-    if (!read.isOk()) {
-      return Checked.refused(read.problems());
-    }
-    Checked<JournalEntry> put =
-        reason.isPresent()
-            ? enter.forceExplained(name.get(), reason.get())
-            : enter.plain(Optional.empty(), new CalibrationPutInForce(name.get()));
-    return put.isOk()
-        ? Checked.ok(name.get(), InForceGate.open(view.checklist(), enter.situation()))
-        : Checked.refused(put.problems());
+    return read.isOk() ? Checked.ok(name.get()) : Checked.refused(read.problems());
   }
 
   private String nameInFolder(String wanted) {

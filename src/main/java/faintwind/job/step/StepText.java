@@ -77,6 +77,7 @@ public final class StepText {
         situation
             .state()
             .acknowledged(step.id(), caution.id())
+            .filter(line -> situation.state().unread(step.id(), caution.id()) == 0)
             .map(line -> words.text("step-text.read", line.who(), DateText.zoned(words, line.at())))
             .orElseGet(() -> words.text("step-text.unread", caution.id()));
     return List.of(

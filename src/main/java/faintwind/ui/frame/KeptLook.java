@@ -1,6 +1,7 @@
 package faintwind.ui.frame;
 
 import faintwind.job.WindowChoices;
+import faintwind.job.language.Spoken;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -17,6 +18,7 @@ public final class KeptLook {
   private final StringProperty who = new SimpleStringProperty("");
   private final StringProperty language = new SimpleStringProperty("");
   private boolean asked;
+  private Locale system = Locale.ENGLISH;
 
   private KeptLook(Path folder) {
     this.folder = folder;
@@ -36,6 +38,12 @@ public final class KeptLook {
     return kept;
   }
 
+  /** The same where the system speaks a language, for who chooses none. */
+  public KeptLook on(Locale systems) {
+    system = systems;
+    return this;
+  }
+
   private void take(WindowChoices choices) {
     look.textPct().set(choices.textPct());
     for (Theme theme : Theme.values()) {
@@ -53,6 +61,7 @@ public final class KeptLook {
     KeptLook again = new KeptLook(folder);
     again.take(choices());
     again.asked = asked;
+    again.system = system;
     again.look.projector().set(look.projector().get());
     return again;
   }
@@ -68,6 +77,15 @@ public final class KeptLook {
   /** Code of the language the person chose; empty for the system's. */
   public StringProperty language() {
     return language;
+  }
+
+  /**
+   * The words of a language.
+   *
+   * @param asked its code; where empty, that of the person's choice, else the system's
+   */
+  public Spoken spoken(Optional<String> asked) {
+    return Spoken.of(asked.or(() -> Optional.of(language.get())), system, folder);
   }
 
   /** Whether the person was asked before. */

@@ -121,7 +121,7 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     return Math.max(1, Math.min(MOST_min, time));
   }
 
-  /** Doubtful readings that the teacher may sign. */
+  /** What waits for the teacher. */
   List<ToSign> toSign(ClassLook look) {
     return ToSign.of(look, words());
   }
@@ -139,10 +139,10 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     return remark.getReadOnlyProperty();
   }
 
-  /** Signs a reading by the code that was typed; the code is forgotten at once. */
+  /** Signs by the code that was typed; the code is forgotten at once. */
   void sign(ToSign one) {
     SignOff.Signed signed =
-        new SignOff.Signed(one.pair(), one.step(), Optional.of(one.reading()), because.get());
+        new SignOff.Signed(one.pair(), one.step(), Optional.of(one.what()), because.get());
     String typed = code.get();
     code.set("");
     desk.background()

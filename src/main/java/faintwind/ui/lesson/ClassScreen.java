@@ -179,7 +179,7 @@ public final class ClassScreen extends DataScreen {
     Node head = kept.isEmpty() ? signHead() : kept.get(0);
     sign.getChildren().setAll(head);
     for (ToSign one : all) {
-      String id = "class-sign-" + one.pair() + "-" + one.reading();
+      String id = "class-sign-" + one.pair() + "-" + one.name();
       sign.getChildren()
           .add(
               new FoldingRow(

@@ -126,12 +126,15 @@ final class StepViews {
             .state()
             .acknowledged(step.id(), caution.id())
             .filter(line -> !line.who().isBlank());
+    int unread = situation.state().unread(step.id(), caution.id());
+    String kind = words.text("caution." + caution.level().word());
     return new Caution(
         caution.id(),
-        words.text("caution." + caution.level().word()),
+        read.isPresent() && unread > 0 ? words.text("caution.other-of-pair", kind, unread) : kind,
         situation.fill(caution.text(), words),
         caution.source(),
-        read.map(r -> words.text("window.step.read", r.who(), DateText.minute(words, r.at())))
+        read.filter(r -> unread == 0)
+            .map(r -> words.text("window.step.read", r.who(), DateText.minute(words, r.at())))
             .orElse(""),
         false,
         CautionQuestions.of(caution, checklist, situation.state(), who.get()));

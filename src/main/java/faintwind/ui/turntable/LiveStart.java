@@ -139,10 +139,13 @@ public final class LiveStart {
       return;
     }
     Caution first = unread.get(0);
+    String kind = desk.text("turntable.caution.kind");
+    int others = instrument.state().unread(step.id(), first.id());
+    boolean begun = others < instrument.state().members();
     CautionCard.Caution card =
         new CautionCard.Caution(
             first.id(),
-            desk.text("turntable.caution.kind"),
+            begun ? desk.text("caution.other-of-pair", kind, others) : kind,
             first.text(),
             first.source(),
             "",

@@ -79,6 +79,30 @@ class ReadBenchTest {
   }
 
   @Test
+  void bothOfTwoFoldersThatBeginAlikeSaySo() throws IOException {
+    Path copy = Files.createDirectories(folder.resolve("ball-7 (conflict)"));
+    Files.copy(folder.resolve("ball-7/journal.jsonl"), copy.resolve("journal.jsonl"));
+    List<BenchRow> copied =
+        rows(NOW).stream().filter(row -> row.need().kind() == BenchRow.Kind.COPIED).toList();
+    assertThat(copied)
+        .extracting(row -> row.folder().getFileName().toString())
+        .containsExactlyInAnyOrder("ball-7", "ball-7 (conflict)");
+    assertThat(row("Ball 8").need().kind()).isEqualTo(BenchRow.Kind.READY);
+    new Archive(Messages.of(Locale.UK), CLOCK, "Ada").putAway(List.of(copy));
+    assertThat(rows(NOW)).noneMatch(row -> row.need().kind() == BenchRow.Kind.COPIED);
+  }
+
+  @Test
+  void whatWasHandedOverSaysSoUntilTheNextEntry() throws IOException {
+    AtInstrument given = new AtInstrument(folder.resolve("ball-7"), CLOCK, "Ada");
+    given.work((view, enter) -> enter.plain(Optional.empty(), new Event.HandedOver("Jo", "")));
+    assertThat(row("Ball 7").need().kind()).isEqualTo(BenchRow.Kind.HANDED_OVER);
+    assertThat(row("Ball 7").need().reason()).startsWith("To Jo, on 29 November 2026");
+    given.work((view, enter) -> enter.plain(Optional.empty(), new Event.NoteWritten("got it")));
+    assertThat(row("Ball 7").need().kind()).isEqualTo(BenchRow.Kind.READY);
+  }
+
+  @Test
   void keptFileThatIsBrokenCountsAsNone() throws IOException {
     List<BenchRow> first = rows(NOW);
     for (String broken : List.of("", "{\"basis\": 3", "{\"basis\":\"x\",\"rows\":[{}]}")) {

@@ -3,6 +3,10 @@ package faintwind.job.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.files.instrument.WriterLock;
+import faintwind.guide.CautionQuestions;
+import faintwind.guide.Gate;
+import faintwind.guide.checklist.Caution;
+import faintwind.guide.checklist.Step;
 import faintwind.guide.lesson.SchoolClass;
 import faintwind.guide.lesson.SchoolClass.Lesson;
 import faintwind.job.lesson.SignOff.Signed;
@@ -32,6 +36,7 @@ class LookAtClassTest {
   private static final OffsetDateTime NOW = OffsetDateTime.parse("2026-12-01T09:55Z");
   private static final Clock CLOCK = Clock.fixed(NOW.toInstant(), ZoneOffset.UTC);
   private static final Messages WORDS = Messages.of(Locale.UK);
+  private static final String CAUTION = "eyes";
   private static final int PAIRS = 12;
 
   @TempDir static Path made;
@@ -95,6 +100,35 @@ class LookAtClassTest {
     assertThat(look.it().rolesIn(2)).containsExactly("writes", "builds");
     assertThat(text.fits(look, 45)).hasSize(PAIRS).first().asString().contains("10 minutes");
     assertThat(text.json(look)).contains("faintwind-class-look/1");
+  }
+
+  @Test
+  void eachOfAPairReadsACautionAndAnswersItsQuestion() throws IOException {
+    AtInstrument first = new AtInstrument(folder.resolve("pair-01"), CLOCK, "Pair 1");
+    assertThat(unread(first)).isEqualTo(2);
+    assertThat(first.work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION)).isOk())
+        .isTrue();
+    assertThat(unread(first)).isEqualTo(1);
+    first.work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION));
+    assertThat(unread(first)).isZero();
+  }
+
+  /** How often the caution is still to be read; its question is asked as long as it is. */
+  private static int unread(AtInstrument pair) throws IOException {
+    return pair.work(
+            (view, enter) -> {
+              Step step = view.checklist().step("ready-workplace").orElseThrow();
+              Caution caution = step.caution(CAUTION).orElseThrow();
+              int left = view.state().unread(step.id(), CAUTION);
+              assertThat(Gate.unread(step, view.situation(NOW)).contains(caution))
+                  .isEqualTo(left > 0);
+              assertThat(
+                      CautionQuestions.of(caution, view.checklist(), view.state(), "Pair 1")
+                          .isPresent())
+                  .isEqualTo(left > 0);
+              return Checked.ok(left);
+            })
+        .fold((left, notes) -> left, problems -> -1);
   }
 
   @Test
