@@ -134,8 +134,26 @@ final class QuickLine {
               ? Optional.of(new Event.QuestionAnswered(of("question"), of("choice")))
               : none();
       case "reading" -> reading();
+      case "clock" -> clock();
+      case "note" -> has("text") ? Optional.of(new Event.NoteWritten(of("text"))) : none();
+      case "meter" -> has("meter") ? Optional.of(new Event.MeterChosen(of("meter"))) : none();
+      case "photo" ->
+          has("file", "sha256", "caption")
+              ? Optional.of(new Event.PhotoAdded(of("file"), of("sha256"), of("caption")))
+              : none();
+      case "calibration" ->
+          has("file", "sha256")
+              ? Optional.of(new Event.CalibrationMade(of("file"), of("sha256")))
+              : none();
       default -> none();
     };
+  }
+
+  private Optional<Event> clock() {
+    Double duration_s = numbers.remove("duration_s");
+    return duration_s != null && has("clock")
+        ? Optional.of(new Event.ClockStarted(of("clock"), duration_s))
+        : none();
   }
 
   private static Optional<Event> none() {
