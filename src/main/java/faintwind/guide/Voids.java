@@ -137,6 +137,7 @@ public final class Voids {
   private Set<String> under(Step step) {
     Set<String> all = new HashSet<>(checklist.allNeeds(step));
     all.add(step.id());
+    all.retainAll(worked.keySet());
     return all;
   }
 
