@@ -49,6 +49,8 @@ final class HeatStep {
   private ThermalPath path;
   private double share;
   private double armSpeed;
+  private double lastExponent;
+  private double lastByTurn = 1;
 
   /** Length of the present step, its time of the heater, and loss times temperature elsewhere. */
   private double h;
@@ -73,6 +75,7 @@ final class HeatStep {
     final double[] feed = new double[STAGES];
     final double[] heating = new double[STAGES];
     final double[] heaterTime = new double[STAGES];
+    final double[] byLoss = new double[STAGES];
   }
 
   HeatStep(Layout layout, ArmAt arm, Track track, int width) {
@@ -192,8 +195,7 @@ final class HeatStep {
     double left = decays ? Math.max(LEAST_LEFT, Math.abs(trial[V]) / atStop()) : 1;
     double logLeft = decays ? Math.log(left) : 0;
     double logTurn = arm.lastLogTurn();
-    double asked =
-        Math.exp(decays ? slowing * logLeft : -values[layout.carriedByTurn()] * logTurn) / time;
+    double asked = (decays ? Math.exp(slowing * logLeft) : byTurn(logTurn)) / time;
     double rate = Math.min(asked, STABLE / h);
     double dV = (settled - trial[V]) * rate;
     double byLogRate = rate < asked ? 0 : dV;
@@ -207,6 +209,16 @@ final class HeatStep {
     inputs.decay[i] = decays ? -byLogRate / time : 0;
     inputs.byTurn[i] = decays ? 0 : -byLogRate * logTurn;
     inputs.slowing[i] = byLogRate * logLeft;
+  }
+
+  /** What the time of a turn makes of the rise; the same all along the turn. */
+  private double byTurn(double logTurn) {
+    double exponent = -values[layout.carriedByTurn()] * logTurn;
+    if (exponent != lastExponent) {
+      lastExponent = exponent;
+      lastByTurn = Math.exp(exponent);
+    }
+    return lastByTurn;
   }
 
   /** Carried air as the last stop left it, settled, m/s. */
@@ -239,21 +251,22 @@ final class HeatStep {
   }
 
   private void addInputs(double t) {
-    for (int i = 0; i < STAGES; i++) {
-      toAir(i, layout.carriedShare(), inputs.carriedShare[i]);
-      toAir(i, layout.carriedRise(), inputs.rise[i]);
-      toAir(i, layout.carriedDecay(), inputs.decay[i]);
-      toAir(i, layout.carriedByTurn(), inputs.byTurn[i]);
-      toAir(i, layout.carriedSlowing(), inputs.slowing[i]);
-      toDifference(i, layout.draught(), inputs.draught[i]);
-      toDifference(i, layout.path(ThermalPath.SHARE), inputs.heaterShare[i]);
-      toDifference(i, layout.path(ThermalPath.MISMATCH), inputs.mismatch[i]);
-      toResistor(i, layout.path(ThermalPath.SHARE), inputs.feed[i]);
-      toResistor(i, layout.path(ThermalPath.HEATING), inputs.heating[i]);
-      toResistor(i, layout.path(ThermalPath.HEATER_TIME), inputs.heaterTime[i]);
-      for (int l = 0; l < losses.length; l++) {
-        toDifference(i, l, inputs.loss[i] * out[i][3 + l]);
+    toAir(layout.carriedShare(), inputs.carriedShare);
+    toAir(layout.carriedRise(), inputs.rise);
+    toAir(layout.carriedDecay(), inputs.decay);
+    toAir(layout.carriedByTurn(), inputs.byTurn);
+    toAir(layout.carriedSlowing(), inputs.slowing);
+    toDifference(layout.draught(), inputs.draught);
+    toBoth(layout.path(ThermalPath.SHARE), inputs.heaterShare, inputs.feed);
+    toDifference(layout.path(ThermalPath.MISMATCH), inputs.mismatch);
+    toResistor(layout.path(ThermalPath.HEATING), inputs.heating);
+    toResistor(layout.path(ThermalPath.HEATER_TIME), inputs.heaterTime);
+    double[] byLoss = inputs.byLoss;
+    for (int l = 0; l < losses.length; l++) {
+      for (int i = 0; i < STAGES; i++) {
+        byLoss[i] = inputs.loss[i] * out[i][3 + l];
       }
+      toDifference(l, byLoss);
     }
     addArm(t, 0, 0);
     addArm(t + h / 2, 1, 2);
@@ -273,19 +286,66 @@ final class HeatStep {
     arm.addChange(t, values, trial, by);
   }
 
-  private void toAir(int i, int column, double u) {
-    by[V][column] += weights.airByAir[i] * u;
-    by[DELTA][column] += weights.byAir[i] * u;
-    by[Q][column] += weights.resistorByAir[i] * u;
+  private static boolean isNothing(double[] u) {
+    return u[0] == 0 && u[1] == 0 && u[2] == 0 && u[3] == 0;
   }
 
-  private void toDifference(int i, int column, double u) {
-    by[DELTA][column] += weights.byDifference[i] * u;
-    by[Q][column] += weights.resistorByDifference[i] * u;
+  private void toAir(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double v = by[V][column];
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      v += weights.airByAir[i] * u[i];
+      x += weights.byAir[i] * u[i];
+      q += weights.resistorByAir[i] * u[i];
+    }
+    by[V][column] = v;
+    by[DELTA][column] = x;
+    by[Q][column] = q;
   }
 
-  private void toResistor(int i, int column, double u) {
-    by[DELTA][column] += weights.byResistor[i] * u;
-    by[Q][column] += weights.resistorByResistor[i] * u;
+  private void toDifference(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byDifference[i] * u[i];
+      q += weights.resistorByDifference[i] * u[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
+  }
+
+  private void toResistor(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byResistor[i] * u[i];
+      q += weights.resistorByResistor[i] * u[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
+  }
+
+  /** Stage by stage into the difference and the resistor. */
+  private void toBoth(int column, double[] difference, double[] resistor) {
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byDifference[i] * difference[i];
+      q += weights.resistorByDifference[i] * difference[i];
+      x += weights.byResistor[i] * resistor[i];
+      q += weights.resistorByResistor[i] * resistor[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
   }
 }

@@ -184,6 +184,8 @@ public final class RunProblem {
     Whitening whitening = whitenings.get(k);
     double expectedResidual = 0;
     double cost = 0;
+    // the columns of turns that have not begun are still 0
+    int begun = 0;
     for (int i = 0; i < rows.size(); i++) {
       double keep = whitening.keep(i);
       double gain = whitening.gain(i);
@@ -192,7 +194,8 @@ public final class RunProblem {
       double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
       expectedResidual = keep * expectedResidual + gain * surprise;
       double residual = surprise * scale;
-      for (int a = 0; a < width; a++) {
+      begun = begun(by, begun);
+      for (int a = 0; a < begun; a++) {
         double before = keep * expected[a];
         double fresh = by[a] * slopes[columns[a]] - before;
         expected[a] = before + gain * fresh;
@@ -201,7 +204,7 @@ public final class RunProblem {
       if (scale == 0) {
         continue;
       }
-      for (int a = 0; a < width; a++) {
+      for (int a = 0; a < begun; a++) {
         double[] target = local[a];
         double factor = scaled[a];
         if (factor != 0) {
@@ -223,6 +226,15 @@ public final class RunProblem {
       }
     }
     return cost;
+  }
+
+  /** How many leading columns hold all that is not 0, at least as many as before. */
+  private static int begun(double[] by, int before) {
+    int columns = by.length;
+    while (columns > before && by[columns - 1] == 0) {
+      columns--;
+    }
+    return columns;
   }
 
   /** A step so far off that nothing can be computed there: a cost that no search keeps. */
