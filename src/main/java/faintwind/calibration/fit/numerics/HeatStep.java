@@ -42,6 +42,7 @@ final class HeatStep {
   private final double[] trial = new double[STATES];
   private final double[][] slope = new double[STAGES][STATES];
   private final double[][] by;
+  private final int own;
   private final Inputs inputs = new Inputs();
 
   private double[] values = {};
@@ -86,6 +87,7 @@ final class HeatStep {
     this.losses = new double[layout.losses()];
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
+    this.own = layout.shared() + 2;
   }
 
   /** Puts the states to the start of the track. */
@@ -126,6 +128,11 @@ final class HeatStep {
   /** Change of the difference with the track's unknowns; this object's own. */
   double[] deltaBy() {
     return by[DELTA];
+  }
+
+  /** How many leading columns may hold something: those of turns that have not begun are 0. */
+  int begun() {
+    return Math.max(own, arm.begun());
   }
 
   /** From one time of the grid to the next. */
@@ -228,6 +235,7 @@ final class HeatStep {
 
   /** S → Φ S. */
   private void carry() {
+    int begun = begun();
     double[] air = by[V];
     double[] difference = by[DELTA];
     double[] resistor = by[Q];
@@ -240,7 +248,7 @@ final class HeatStep {
     double r1 = r[1];
     double r2 = r[2];
     double kept = weights.airKept;
-    for (int j = 0; j < air.length; j++) {
+    for (int j = 0; j < begun; j++) {
       double v = air[j];
       double x = difference[j];
       double q = resistor[j];
