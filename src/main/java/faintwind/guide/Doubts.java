@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.sheet.DesignSheet;
+import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
 import faintwind.record.Event.DesignChosen;
@@ -15,6 +16,7 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Standing;
 import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.IdentityHashMap;
@@ -49,14 +51,12 @@ public final class Doubts {
   private final Situation situation;
   private final Map<String, List<Problem>> known = new HashMap<>();
   private final IdentityHashMap<DesignSheet, Set<String>> changed = new IdentityHashMap<>();
-  private final Map<String, Integer> places = new HashMap<>();
   private final List<String> brought;
 
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;
     this.situation = situation;
     this.brought = situation.bringing();
-    situation.state().lines().forEach(line -> places.putIfAbsent(line.entry(), places.size()));
   }
 
   /** The doubts about one step; none where it is not finished. */
@@ -93,7 +93,7 @@ public final class Doubts {
   }
 
   private int place(Standing<?> entry) {
-    return places.getOrDefault(entry.entry(), -1);
+    return situation.state().place(entry.entry());
   }
 
   private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
@@ -123,7 +123,7 @@ public final class Doubts {
     if (strike.at().isAfter(finished.at())) {
       return true;
     }
-    return places.getOrDefault(strike.entry(), -1) > place(finished);
+    return situation.state().place(strike.entry()) > place(finished);
   }
 
   /** A reading on which heater power stands was typed anew after its step was finished. */
@@ -200,8 +200,8 @@ public final class Doubts {
     Optional<DesignSheet> found = Optional.empty();
     int latest = -1;
     for (int i = 0; i < brought.size(); i++) {
-      int place = places.getOrDefault(brought.get(i), Integer.MAX_VALUE);
-      if (place < place(finished) && place > latest) {
+      int place = situation.state().place(brought.get(i));
+      if (place >= 0 && place < place(finished) && place > latest) {
         latest = place;
         found = Optional.of(situation.designs().get(i).sheet());
       }
@@ -216,11 +216,12 @@ public final class Doubts {
 
   /** The names whose values differ from those of the sheet in force: as many steps ask. */
   private Set<String> changed(DesignSheet then, DesignSheet now) {
-    return changed.computeIfAbsent(then, sheet -> changes(Situation.values(sheet), now));
+    return changed.computeIfAbsent(then, sheet -> changes(sheet, now));
   }
 
-  private static Set<String> changes(Map<String, Double> before, DesignSheet now) {
-    Map<String, Double> after = Situation.values(now);
+  private static Set<String> changes(DesignSheet then, DesignSheet now) {
+    Map<String, Double> before = others(then, now);
+    Map<String, Double> after = others(now, then);
     Set<String> names = new HashSet<>(before.keySet());
     names.addAll(after.keySet());
     names.removeIf(
@@ -228,6 +229,14 @@ public final class Doubts {
             !differs(before.get(name), after.get(name))
                 || (isArm(name) && !grew(before.get(name), after.get(name))));
     return names;
+  }
+
+  /** What a sheet does not share with another: most of it follows from the same design. */
+  private static Map<String, Double> others(DesignSheet sheet, DesignSheet than) {
+    Set<Outcome> shared = Collections.newSetFromMap(new IdentityHashMap<>());
+    shared.addAll(than.quantities());
+    return Situation.values(
+        new DesignSheet(sheet.quantities().stream().filter(q -> !shared.contains(q)).toList()));
   }
 
   private static Problem warning(String id, Step step, String found, String... details) {

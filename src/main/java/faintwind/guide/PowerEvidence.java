@@ -147,15 +147,11 @@ final class PowerEvidence {
 
   /** Where in the journal the entry of a reading stands that counts; −1 where there is none. */
   private int place(Step step, Reading reading) {
-    Optional<String> entry =
-        situation.state().reading(step.id(), reading.id()).map(Standing::entry);
-    List<Standing<? extends Event>> lines = situation.state().lines();
-    for (int i = 0; i < lines.size() && entry.isPresent(); i++) {
-      if (lines.get(i).entry().equals(entry.get())) {
-        return i;
-      }
-    }
-    return -1;
+    return situation
+        .state()
+        .reading(step.id(), reading.id())
+        .map(line -> situation.state().place(line.entry()))
+        .orElse(-1);
   }
 
   private boolean isGoodProof(Standing<? extends Event> line) {
@@ -173,15 +169,13 @@ final class PowerEvidence {
 
   /** Whether no other meter was chosen between two places of the journal. */
   private boolean isSameMeter(int from, int to) {
-    List<Standing<? extends Event>> lines = situation.state().lines();
     Optional<String> was = Optional.empty();
-    for (int i = 0; i <= to; i++) {
-      if (lines.get(i).stands() && lines.get(i).event() instanceof MeterChosen chosen) {
-        if (i > from && !was.equals(Optional.of(chosen.meter()))) {
-          return false;
-        }
-        was = Optional.of(chosen.meter());
+    for (Standing<MeterChosen> chosen : situation.state().standing(MeterChosen.class)) {
+      int at = situation.state().place(chosen.entry());
+      if (at > from && at <= to && !was.equals(Optional.of(chosen.event().meter()))) {
+        return false;
       }
+      was = Optional.of(chosen.event().meter());
     }
     return true;
   }

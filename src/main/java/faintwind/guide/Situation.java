@@ -19,6 +19,7 @@ import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import java.time.OffsetDateTime;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,16 +28,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * Everything that a verdict or a gate depends on beside the checklist.
- *
- * @param state replayed from the journal
- * @param designs what each design on record adds up to, in the order they were chosen
- * @param now the time
- * @param meters the classes of meters that are known
- */
-public record Situation(
-    InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
+/** Everything that a verdict or a gate depends on beside the checklist. Safe from any thread. */
+public final class Situation {
   private static final Pattern VALUE = Pattern.compile("\\{([A-Za-z0-9_]+)}");
   private static final int DIGITS = 3;
   private static final Set<String> FINE_UNITS = Set.of("Ω", "hPa");
@@ -63,13 +56,49 @@ public record Situation(
     }
   }
 
-  public Situation {
-    designs = List.copyOf(designs);
+  private final InstrumentState state;
+  private final List<DatedSheet> designs;
+  private final OffsetDateTime now;
+  private final Meters meters;
+
+  /** What formulas may name, worked out at the first need: many ask. */
+  private final Map<String, Map<String, Double>> values = new HashMap<>();
+
+  /**
+   * A situation.
+   *
+   * @param state replayed from the journal
+   * @param designs what each design on record adds up to, in the order they were chosen
+   * @param now the time
+   * @param meters the classes of meters that are known
+   */
+  public Situation(
+      InstrumentState state, List<DatedSheet> designs, OffsetDateTime now, Meters meters) {
+    this.state = state;
+    this.designs = List.copyOf(designs);
+    this.now = now;
+    this.meters = meters;
   }
 
   /** The same without any meter: readings are taken as they are. */
   public Situation(InstrumentState state, List<DatedSheet> designs, OffsetDateTime now) {
     this(state, designs, now, Meters.NONE);
+  }
+
+  public InstrumentState state() {
+    return state;
+  }
+
+  public List<DatedSheet> designs() {
+    return designs;
+  }
+
+  public OffsetDateTime now() {
+    return now;
+  }
+
+  public Meters meters() {
+    return meters;
   }
 
   /** The meter in use at a time. */
@@ -111,8 +140,13 @@ public record Situation(
    * number. Each choice of a question is 1 where it was answered, else 0, as {@code
    * answer_STEP_QUESTION_CHOICE}.
    */
-  public Map<String, Double> values(Checklist checklist) {
-    Map<String, Double> values = sheetValues();
+  public synchronized Map<String, Double> values(Checklist checklist) {
+    return values.computeIfAbsent(
+        checklist.sha256(), same -> Collections.unmodifiableMap(found(checklist)));
+  }
+
+  private Map<String, Double> found(Checklist checklist) {
+    Map<String, Double> found = sheetValues();
     for (Step step : checklist.steps()) {
       for (Reading reading : step.asks().readings()) {
         state
@@ -120,14 +154,14 @@ public record Situation(
             .ifPresent(
                 line -> {
                   double value = inUnit(line, reading);
-                  values.put(reading.name(), value);
-                  values.put(reading.leastName(), least(line, reading, value));
-                  values.put(reading.errorName(), reading.meterError(value, meterAt(line.at())));
+                  found.put(reading.name(), value);
+                  found.put(reading.leastName(), least(line, reading, value));
+                  found.put(reading.errorName(), reading.meterError(value, meterAt(line.at())));
                 });
       }
-      step.asks().questions().forEach(question -> putAnswer(step, question, values));
+      step.asks().questions().forEach(question -> putAnswer(step, question, found));
     }
-    return values;
+    return found;
   }
 
   private void putAnswer(Step step, Question question, Map<String, Double> values) {

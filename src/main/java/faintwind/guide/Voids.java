@@ -110,7 +110,7 @@ public final class Voids {
             .anyMatch(waiver -> waiver.event().what().equals(clock));
     Optional<Standing<ClockStarted>> started =
         state.standing(ClockStarted.class, step.id()).stream()
-            .filter(s -> s.event().clock().equals(clock) && place(s) < at)
+            .filter(s -> s.event().clock().equals(clock) && state.place(s.entry()) < at)
             .reduce((first, second) -> second);
     boolean ended =
         started.filter(s -> !line.at().isBefore(s.at().plus(duration(s.event())))).isPresent();
@@ -121,14 +121,6 @@ public final class Voids {
 
   private static Duration duration(ClockStarted clock) {
     return Duration.ofMillis(Math.round(1000 * clock.duration_s()));
-  }
-
-  private int place(Standing<?> entry) {
-    int place = 0;
-    while (!state.lines().get(place).entry().equals(entry.entry())) {
-      place++;
-    }
-    return place;
   }
 
   /** Work that the reading rests on was done again: glue, coat, mounting, a repair. */
@@ -146,6 +138,7 @@ public final class Voids {
   private Set<String> under(Step step) {
     Set<String> all = new HashSet<>(checklist.allNeeds(step));
     all.add(step.id());
+    all.retainAll(worked.keySet());
     return all;
   }
 

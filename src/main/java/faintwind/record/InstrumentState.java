@@ -41,6 +41,7 @@ public final class InstrumentState {
   private final Map<Class<?>, List<Standing<? extends Event>>> byKind = new HashMap<>();
 
   private final Map<String, List<Standing<? extends Event>>> byStep = new HashMap<>();
+  private final Map<String, Integer> places = new HashMap<>();
 
   private InstrumentState(
       List<Standing<? extends Event>> lines, List<String> strayCorrections, String head) {
@@ -48,6 +49,7 @@ public final class InstrumentState {
     this.strayCorrections = List.copyOf(strayCorrections);
     this.head = head;
     for (Standing<? extends Event> line : lines) {
+      places.putIfAbsent(line.entry(), places.size());
       byKind.computeIfAbsent(line.event().getClass(), kind -> new ArrayList<>()).add(line);
       line.step()
           .ifPresent(step -> byStep.computeIfAbsent(step, id -> new ArrayList<>()).add(line));
@@ -57,6 +59,11 @@ public final class InstrumentState {
   /** Every event, struck or standing. */
   public List<Standing<? extends Event>> lines() {
     return lines;
+  }
+
+  /** Where among the lines an entry stands; −1 where there is none of that id. */
+  public int place(String entry) {
+    return places.getOrDefault(entry, -1);
   }
 
   /** Ids of corrections whose target is unknown or was struck before. */

@@ -106,7 +106,7 @@ public record CalibrationGlance(SignalPath signal, FormulaFit formula, Optional<
     ObjectNode object = JSON.createObjectNode();
     try (JsonParser in = JSON.getFactory().createParser(bytes)) {
       in.nextToken();
-      while (in.nextToken() == JsonToken.FIELD_NAME) {
+      while (object.size() < READ.size() && in.nextToken() == JsonToken.FIELD_NAME) {
         String key = in.currentName();
         in.nextToken();
         if (READ.contains(key)) {

@@ -3,6 +3,7 @@ package faintwind.files.design;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import faintwind.files.JsonFile;
 import faintwind.files.SchemaCheck;
 import faintwind.message.Checked;
@@ -20,6 +21,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -52,6 +54,11 @@ public final class DesignFile {
       return new Stored(design, other, note);
     }
 
+    /** The same design under another name, with another note. */
+    public Stored named(Head head) {
+      return new Stored(design.named(head.name()), prices, head.note());
+    }
+
     /** Another design with the same prices. */
     public Stored with(Design other) {
       return new Stored(other, prices, note);
@@ -61,6 +68,30 @@ public final class DesignFile {
     public String text() {
       return DesignFile.text(this);
     }
+  }
+
+  /**
+   * What two design files may differ by though the design is the same.
+   *
+   * @param name of the design
+   * @param note what somebody wrote beside it
+   * @param rest the text of everything else
+   */
+  public record Head(String name, String note, String rest) {}
+
+  /** The head of a text; empty where it is no JSON object with a name. */
+  public static Optional<Head> head(String text) throws IOException {
+    return JsonFile.parse(text.getBytes(StandardCharsets.UTF_8), "design")
+        .fold((node, notes) -> head(node), problems -> Optional.empty());
+  }
+
+  private static Optional<Head> head(ObjectNode node) {
+    JsonNode name = node.remove("name");
+    JsonNode note = node.has(NOTE) ? node.remove(NOTE) : TextNode.valueOf("");
+    boolean plain = name != null && name.isTextual() && note.isTextual();
+    return plain && !name.textValue().isEmpty() && name.textValue().strip().equals(name.textValue())
+        ? Optional.of(new Head(name.textValue(), note.textValue(), node.toString()))
+        : Optional.empty();
   }
 
   /**

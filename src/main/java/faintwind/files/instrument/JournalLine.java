@@ -61,6 +61,13 @@ final class JournalLine {
         OffsetDateTime.parse(line.path("at").textValue()),
         line.path("who").textValue(),
         Optional.ofNullable(line.path("step").textValue()),
-        EventForm.JSON.read(line, Event.class));
+        event(line));
+  }
+
+  private static Event event(ObjectNode line) {
+    // a design is the longest of all and stands in the record as the text it is
+    return line.path("what").asText().equals("design")
+        ? new Event.DesignChosen(line.path("design").toString(), line.path("why").asText())
+        : EventForm.JSON.read(line, Event.class);
   }
 }

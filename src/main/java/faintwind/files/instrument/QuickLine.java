@@ -1,6 +1,7 @@
 package faintwind.files.instrument;
 
 import faintwind.message.Amount;
+import faintwind.message.Field;
 import faintwind.record.Event;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the lines of which a journal has most in one pass, as the program writes them: texts
@@ -27,6 +29,9 @@ final class QuickLine {
   private static final Map<String, ReadingVerdict> VERDICTS =
       Arrays.stream(ReadingVerdict.values())
           .collect(Collectors.toMap(ReadingVerdict::word, verdict -> verdict));
+
+  private static final Map<String, Event.FileRole> KINDS =
+      Arrays.stream(Event.FileRole.values()).collect(Collectors.toMap(Field::word, kind -> kind));
 
   /** Digits that a double holds in any case. */
   private static final int DIGITS = 15;
@@ -134,8 +139,43 @@ final class QuickLine {
               ? Optional.of(new Event.QuestionAnswered(of("question"), of("choice")))
               : none();
       case "reading" -> reading();
+      case "file" -> file();
+      case "clock" -> clock();
+      case "note" -> has("text") ? Optional.of(new Event.NoteWritten(of("text"))) : none();
+      case "meter" -> has("meter") ? Optional.of(new Event.MeterChosen(of("meter"))) : none();
+      case "photo" ->
+          has("file", "sha256", "caption")
+              ? Optional.of(new Event.PhotoAdded(of("file"), of("sha256"), of("caption")))
+              : none();
+      case "part" -> part();
+      case "calibration" ->
+          has("file", "sha256")
+              ? Optional.of(new Event.CalibrationMade(of("file"), of("sha256")))
+              : none();
       default -> none();
     };
+  }
+
+  private Optional<Event> file() {
+    Event.@Nullable FileRole kind = KINDS.get(of("kind"));
+    return kind != null && has("kind", "file", "sha256")
+        ? Optional.of(new Event.FileAdded(kind, of("file"), of("sha256")))
+        : none();
+  }
+
+  private Optional<Event> clock() {
+    Double duration_s = numbers.remove("duration_s");
+    return duration_s != null && has("clock")
+        ? Optional.of(new Event.ClockStarted(of("clock"), duration_s))
+        : none();
+  }
+
+  private Optional<Event> part() {
+    Double price = numbers.remove("price");
+    return price != null && has("part", "lot", "currency")
+        ? Optional.of(
+            new Event.PartRecorded(of("part"), of("lot"), OptionalDouble.of(price), of("currency")))
+        : none();
   }
 
   private static Optional<Event> none() {

@@ -2,6 +2,7 @@ package faintwind.job.design;
 
 import faintwind.files.asset.Library;
 import faintwind.files.design.DesignFile;
+import faintwind.files.design.DesignFile.Head;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
 import faintwind.physics.design.BallDesign;
@@ -24,8 +25,8 @@ public final class KeptDesigns {
   private final Catalogue catalogue;
   private final Map<String, Optional<Sized>> known = new LinkedHashMap<>();
 
-  /** By the design without its name: a class makes one under twelve names. */
-  private final Map<Design, DesignSheet> sheets = new LinkedHashMap<>();
+  /** By the text without name and note: a class makes one design under twelve names. */
+  private final Map<String, Sized> alike = new LinkedHashMap<>();
 
   private KeptDesigns(Catalogue catalogue) {
     this.catalogue = catalogue;
@@ -50,23 +51,23 @@ public final class KeptDesigns {
     if (before != null) {
       return before;
     }
-    Optional<Sized> sized =
-        DesignFile.stored(json, catalogue)
-            .fold((stored, notes) -> Optional.of(sized(stored)), problems -> Optional.empty());
+    Optional<Head> head = DesignFile.head(json);
+    Optional<Sized> like = head.flatMap(h -> Optional.ofNullable(alike.get(h.rest())));
+    Optional<Sized> sized = like.isPresent() ? like.map(l -> l.named(head.get())) : read(json);
     if (known.size() >= MOST) {
       known.clear();
+      alike.clear();
     }
     known.put(json, sized);
+    if (head.isPresent() && sized.isPresent()) {
+      alike.put(head.get().rest(), sized.get());
+    }
     return sized;
   }
 
-  private Sized sized(DesignFile.Stored stored) {
-    Design design = stored.design();
-    if (sheets.size() >= MOST) {
-      sheets.clear();
-    }
-    DesignSheet sheet = sheets.computeIfAbsent(design.named(""), DesignSheet::of);
-    return new Sized(stored, sheet.named(design.name()));
+  private Optional<Sized> read(String json) throws IOException {
+    return DesignFile.stored(json, catalogue)
+        .fold((stored, notes) -> Optional.of(Sized.of(stored)), problems -> Optional.empty());
   }
 
   /** The sheet of a design; empty where the text is no design that can be worked out. */

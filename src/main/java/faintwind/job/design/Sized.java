@@ -29,6 +29,11 @@ public record Sized(DesignFile.Stored stored, DesignSheet sheet) {
     return stored.text();
   }
 
+  /** The same under another name, with another note. */
+  Sized named(DesignFile.Head head) {
+    return new Sized(stored.named(head), sheet.named(head.name()));
+  }
+
   /** The same with other prices. */
   public Sized with(Prices prices) {
     return new Sized(stored.with(prices), sheet);

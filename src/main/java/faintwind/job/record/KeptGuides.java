@@ -51,6 +51,12 @@ public final class KeptGuides {
       return own(instrument, name);
     }
     Checklist known = shipped.get(name);
+    return known == null ? shipped(instrument, name) : Checked.ok(known);
+  }
+
+  /** By one thread, while others wait for it. */
+  private synchronized Checked<Checklist> shipped(Path instrument, String name) throws IOException {
+    Checklist known = shipped.get(name);
     if (known != null) {
       return Checked.ok(known);
     }

@@ -34,7 +34,7 @@ final class QuickLineTest {
   void alteredLinesAreReadAlikeOrLeftToTheStrictWay() throws IOException {
     Random random = new Random(11);
     List<String> lines = lines();
-    for (int i = 0; i < 20_000; i++) {
+    for (int i = 0; i < 4_000; i++) {
       String line = altered(lines.get(random.nextInt(lines.size())), random);
       QuickLine.read(line)
           .ifPresent(entry -> assertThat(Optional.of(entry)).as(line).isEqualTo(strictly(line)));

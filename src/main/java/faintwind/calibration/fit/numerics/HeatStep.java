@@ -42,6 +42,7 @@ final class HeatStep {
   private final double[] trial = new double[STATES];
   private final double[][] slope = new double[STAGES][STATES];
   private final double[][] by;
+  private final int own;
   private final Inputs inputs = new Inputs();
 
   private double[] values = {};
@@ -49,6 +50,8 @@ final class HeatStep {
   private ThermalPath path;
   private double share;
   private double armSpeed;
+  private double lastExponent;
+  private double lastByTurn = 1;
 
   /** Length of the present step, its time of the heater, and loss times temperature elsewhere. */
   private double h;
@@ -73,6 +76,7 @@ final class HeatStep {
     final double[] feed = new double[STAGES];
     final double[] heating = new double[STAGES];
     final double[] heaterTime = new double[STAGES];
+    final double[] byLoss = new double[STAGES];
   }
 
   HeatStep(Layout layout, ArmAt arm, Track track, int width) {
@@ -83,6 +87,7 @@ final class HeatStep {
     this.losses = new double[layout.losses()];
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
+    this.own = layout.shared() + 2;
   }
 
   /** Puts the states to the start of the track. */
@@ -123,6 +128,11 @@ final class HeatStep {
   /** Change of the difference with the track's unknowns; this object's own. */
   double[] deltaBy() {
     return by[DELTA];
+  }
+
+  /** How many leading columns may hold something: those of turns that have not begun are 0. */
+  int begun() {
+    return Math.max(own, arm.begun());
   }
 
   /** From one time of the grid to the next. */
@@ -192,8 +202,7 @@ final class HeatStep {
     double left = decays ? Math.max(LEAST_LEFT, Math.abs(trial[V]) / atStop()) : 1;
     double logLeft = decays ? Math.log(left) : 0;
     double logTurn = arm.lastLogTurn();
-    double asked =
-        Math.exp(decays ? slowing * logLeft : -values[layout.carriedByTurn()] * logTurn) / time;
+    double asked = (decays ? Math.exp(slowing * logLeft) : byTurn(logTurn)) / time;
     double rate = Math.min(asked, STABLE / h);
     double dV = (settled - trial[V]) * rate;
     double byLogRate = rate < asked ? 0 : dV;
@@ -209,6 +218,16 @@ final class HeatStep {
     inputs.slowing[i] = byLogRate * logLeft;
   }
 
+  /** What the time of a turn makes of the rise; the same all along the turn. */
+  private double byTurn(double logTurn) {
+    double exponent = -values[layout.carriedByTurn()] * logTurn;
+    if (exponent != lastExponent) {
+      lastExponent = exponent;
+      lastByTurn = Math.exp(exponent);
+    }
+    return lastByTurn;
+  }
+
   /** Carried air as the last stop left it, settled, m/s. */
   private double atStop() {
     return Math.max(1e-9, share * arm.lastFull());
@@ -216,6 +235,7 @@ final class HeatStep {
 
   /** S → Φ S. */
   private void carry() {
+    int begun = begun();
     double[] air = by[V];
     double[] difference = by[DELTA];
     double[] resistor = by[Q];
@@ -228,7 +248,7 @@ final class HeatStep {
     double r1 = r[1];
     double r2 = r[2];
     double kept = weights.airKept;
-    for (int j = 0; j < air.length; j++) {
+    for (int j = 0; j < begun; j++) {
       double v = air[j];
       double x = difference[j];
       double q = resistor[j];
@@ -239,21 +259,22 @@ final class HeatStep {
   }
 
   private void addInputs(double t) {
-    for (int i = 0; i < STAGES; i++) {
-      toAir(i, layout.carriedShare(), inputs.carriedShare[i]);
-      toAir(i, layout.carriedRise(), inputs.rise[i]);
-      toAir(i, layout.carriedDecay(), inputs.decay[i]);
-      toAir(i, layout.carriedByTurn(), inputs.byTurn[i]);
-      toAir(i, layout.carriedSlowing(), inputs.slowing[i]);
-      toDifference(i, layout.draught(), inputs.draught[i]);
-      toDifference(i, layout.path(ThermalPath.SHARE), inputs.heaterShare[i]);
-      toDifference(i, layout.path(ThermalPath.MISMATCH), inputs.mismatch[i]);
-      toResistor(i, layout.path(ThermalPath.SHARE), inputs.feed[i]);
-      toResistor(i, layout.path(ThermalPath.HEATING), inputs.heating[i]);
-      toResistor(i, layout.path(ThermalPath.HEATER_TIME), inputs.heaterTime[i]);
-      for (int l = 0; l < losses.length; l++) {
-        toDifference(i, l, inputs.loss[i] * out[i][3 + l]);
+    toAir(layout.carriedShare(), inputs.carriedShare);
+    toAir(layout.carriedRise(), inputs.rise);
+    toAir(layout.carriedDecay(), inputs.decay);
+    toAir(layout.carriedByTurn(), inputs.byTurn);
+    toAir(layout.carriedSlowing(), inputs.slowing);
+    toDifference(layout.draught(), inputs.draught);
+    toBoth(layout.path(ThermalPath.SHARE), inputs.heaterShare, inputs.feed);
+    toDifference(layout.path(ThermalPath.MISMATCH), inputs.mismatch);
+    toResistor(layout.path(ThermalPath.HEATING), inputs.heating);
+    toResistor(layout.path(ThermalPath.HEATER_TIME), inputs.heaterTime);
+    double[] byLoss = inputs.byLoss;
+    for (int l = 0; l < losses.length; l++) {
+      for (int i = 0; i < STAGES; i++) {
+        byLoss[i] = inputs.loss[i] * out[i][3 + l];
       }
+      toDifference(l, byLoss);
     }
     addArm(t, 0, 0);
     addArm(t + h / 2, 1, 2);
@@ -273,19 +294,66 @@ final class HeatStep {
     arm.addChange(t, values, trial, by);
   }
 
-  private void toAir(int i, int column, double u) {
-    by[V][column] += weights.airByAir[i] * u;
-    by[DELTA][column] += weights.byAir[i] * u;
-    by[Q][column] += weights.resistorByAir[i] * u;
+  private static boolean isNothing(double[] u) {
+    return u[0] == 0 && u[1] == 0 && u[2] == 0 && u[3] == 0;
   }
 
-  private void toDifference(int i, int column, double u) {
-    by[DELTA][column] += weights.byDifference[i] * u;
-    by[Q][column] += weights.resistorByDifference[i] * u;
+  private void toAir(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double v = by[V][column];
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      v += weights.airByAir[i] * u[i];
+      x += weights.byAir[i] * u[i];
+      q += weights.resistorByAir[i] * u[i];
+    }
+    by[V][column] = v;
+    by[DELTA][column] = x;
+    by[Q][column] = q;
   }
 
-  private void toResistor(int i, int column, double u) {
-    by[DELTA][column] += weights.byResistor[i] * u;
-    by[Q][column] += weights.resistorByResistor[i] * u;
+  private void toDifference(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byDifference[i] * u[i];
+      q += weights.resistorByDifference[i] * u[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
+  }
+
+  private void toResistor(int column, double[] u) {
+    if (isNothing(u)) {
+      return;
+    }
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byResistor[i] * u[i];
+      q += weights.resistorByResistor[i] * u[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
+  }
+
+  /** Stage by stage into the difference and the resistor. */
+  private void toBoth(int column, double[] difference, double[] resistor) {
+    double x = by[DELTA][column];
+    double q = by[Q][column];
+    for (int i = 0; i < STAGES; i++) {
+      x += weights.byDifference[i] * difference[i];
+      q += weights.resistorByDifference[i] * difference[i];
+      x += weights.byResistor[i] * resistor[i];
+      q += weights.resistorByResistor[i] * resistor[i];
+    }
+    by[DELTA][column] = x;
+    by[Q][column] = q;
   }
 }

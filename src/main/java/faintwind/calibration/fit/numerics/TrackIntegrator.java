@@ -135,13 +135,15 @@ final class TrackIntegrator {
     double riseByLag = (1 - decay) / h - lag / h * decayByLag;
     double before = step.delta();
     double[] deltaBy = step.deltaBy();
-    for (int j = 0; j < width; j++) {
+    int begun = step.begun();
+    for (int j = 0; j < begun; j++) {
       beadBy[j] = beadBy[j] * decay + keep * deltaBy[j];
     }
     step.advance(k, referenceLoss_1_s, reference_K);
     followReference(k, path, h);
     double after = step.delta();
-    for (int j = 0; j < width; j++) {
+    begun = step.begun();
+    for (int j = 0; j < begun; j++) {
       beadBy[j] += now * deltaBy[j];
     }
     beadBy[layout.path(ThermalPath.BEAD_TIME)] +=
@@ -164,9 +166,11 @@ final class TrackIntegrator {
 
   private void jacobianRow(ThermocoupleCurve curve, double bead, double air_K, double[] row) {
     double scale = curve.signalByDelta(bead, air_K);
-    for (int j = 0; j < width; j++) {
+    int begun = step.begun();
+    for (int j = 0; j < begun; j++) {
       row[j] = scale * beadBy[j];
     }
+    Arrays.fill(row, begun, width, 0);
     row[layout.path(ThermalPath.OFFSET)] += 1;
     row[layout.path(ThermalPath.SLOPE)] += curve.signalBySlope(bead, air_K);
   }

@@ -1,5 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.track.Track;
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * Finds the strength of the wandering that makes the residuals of a fit most likely, one factor
  * after the other on a logarithmic scale.
@@ -11,11 +15,14 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
-  private final RunProblem problem;
+  private final List<Whitening.Likelihood> tracks = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
   public WanderSearch(RunProblem problem) {
-    this.problem = problem;
+    for (int k = 0; k < problem.tracks().size(); k++) {
+      Track.Rows rows = problem.tracks().get(k).rows;
+      tracks.add(new Whitening.Likelihood(rows, problem.course(k), problem.residuals(k)));
+    }
   }
 
   public Wander from(Wander start) {
@@ -58,10 +65,8 @@ public final class WanderSearch {
 
   private double deviance(Wander wander) {
     double sum = 0;
-    for (int k = 0; k < problem.tracks().size(); k++) {
-      sum +=
-          Whitening.of(problem.tracks().get(k).rows, problem.course(k), wander)
-              .deviance(problem.residuals(k));
+    for (Whitening.Likelihood track : tracks) {
+      sum += track.deviance(wander);
     }
     return sum;
   }

@@ -26,6 +26,9 @@ public final class ArmAt {
   /** Columns of the unknowns of each turn, in the order above; −1 where there is none. */
   private final int[][] places;
 
+  /** How many leading columns hold all of a turn. */
+  private final int[] reach;
+
   private final double[] start_s;
   private final double[] stop_s;
   private final double[] runUp_s;
@@ -35,11 +38,13 @@ public final class ArmAt {
   private final double[] by = new double[UNKNOWNS];
   private double carrying;
   private int last = -1;
+  private int begun;
 
   public ArmAt(Track track, int[] columns) {
     turns = track.turns.toArray(new Turn[0]);
     int n = turns.length;
     places = new int[n][];
+    reach = new int[n];
     start_s = new double[n];
     stop_s = new double[n];
     runUp_s = new double[n];
@@ -52,6 +57,7 @@ public final class ArmAt {
           IntStream.concat(Arrays.stream(own.all()), Arrays.stream(own.arm().all()))
               .map(c -> place(columns, c))
               .toArray();
+      reach[i] = Arrays.stream(places[i]).max().orElse(-1) + 1;
     }
   }
 
@@ -68,6 +74,7 @@ public final class ArmAt {
   public void set(double[] values) {
     carrying = 0;
     last = -1;
+    begun = 0;
     for (int i = 0; i < turns.length; i++) {
       Turn turn = turns[i];
       Turn.Columns own = turn.columns();
@@ -103,6 +110,11 @@ public final class ArmAt {
   /** Whether the turn of the last call carries air round, 1 or 0. */
   public double carrying() {
     return carrying;
+  }
+
+  /** How many leading columns hold all of the turns that began since {@link #set}. */
+  public int begun() {
+    return begun;
   }
 
   /** Speed at a time, m/s, signed. */
@@ -141,6 +153,7 @@ public final class ArmAt {
         continue;
       }
       changeOf(i, t, values, share);
+      begun = Math.max(begun, reach[i]);
       for (int u = 0; u < UNKNOWNS; u++) {
         int place = places[i][u];
         if (place >= 0 && by[u] != 0) {
