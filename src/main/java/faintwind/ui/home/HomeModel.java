@@ -197,14 +197,12 @@ public final class HomeModel {
   }
 
   private List<Standpoint> byNeed() {
-    List<Path> order =
-        homeWords.view(found, need(), HomeFilter.ALL).lines().stream()
-            .map(HomeView.Line::folder)
-            .toList();
     return found.instruments().stream()
         .map(Workspace.Listed::standpoint)
         .filter(standpoint -> !standpoint.view().state().retired())
-        .sorted(Comparator.comparing(standpoint -> order.indexOf(standpoint.view().path())))
+        .sorted(
+            Comparator.comparing(HomeWords::mark, StepMarks.byNeed())
+                .thenComparing(HomeWords::name, String.CASE_INSENSITIVE_ORDER))
         .toList();
   }
 

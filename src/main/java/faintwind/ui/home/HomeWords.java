@@ -96,7 +96,7 @@ final class HomeWords {
     Optional<StepProgress> pressing = Pressing.of(progress);
     return new Line(
         standpoint.view().path(),
-        state.name().orElseGet(() -> String.valueOf(standpoint.view().path().getFileName())),
+        name(standpoint),
         state.rehearsal() ? words.text("window.home.rehearse-why") : what(listed),
         lengths,
         state.rehearsal() ? rehearsal() : state(standpoint, pressing),
@@ -104,6 +104,35 @@ final class HomeWords {
             ? new Said(words.text("turntable.live.rehearse-title"), "")
             : next(standpoint, pressing),
         board(listed));
+  }
+
+  static String name(Standpoint standpoint) {
+    return standpoint
+        .view()
+        .state()
+        .name()
+        .orElseGet(() -> String.valueOf(standpoint.view().path().getFileName()));
+  }
+
+  /** The mark of its row, without its words. */
+  static Mark mark(Standpoint standpoint) {
+    InstrumentState state = standpoint.view().state();
+    if (state.rehearsal()) {
+      return Mark.REHEARSAL;
+    }
+    if (state.retired()) {
+      return Mark.DONE;
+    }
+    if (!standpoint.view().writable()) {
+      return Mark.BLOCKED;
+    }
+    return Pressing.of(standpoint.progress())
+        .map(StepMarks::of)
+        .orElseGet(() -> isPastDue(standpoint) ? Mark.ATTENTION : Mark.DONE);
+  }
+
+  private static boolean isPastDue(Standpoint standpoint) {
+    return due(standpoint).filter(d -> isPast(d, standpoint)).isPresent();
   }
 
   private Board board(Workspace.Listed listed) {
@@ -161,9 +190,10 @@ final class HomeWords {
   /** Nothing is left to be built: in use, until the calibration is due again. */
   private State inUse(Standpoint standpoint) {
     Optional<Due> due = due(standpoint);
-    boolean past = due.filter(d -> isPast(d, standpoint)).isPresent();
+    Mark mark = mark(standpoint);
+    boolean past = mark == Mark.ATTENTION;
     return new State(
-        past ? Mark.ATTENTION : Mark.DONE,
+        mark,
         words.text(past ? "window.home.due-now" : "window.home.in-use"),
         past ? capitalised(words.text(due.orElseThrow().cause().key())) : "");
   }
@@ -192,7 +222,7 @@ final class HomeWords {
 
   private Said next(Standpoint standpoint, Optional<StepProgress> pressing) {
     if (pressing.isEmpty()) {
-      boolean past = due(standpoint).filter(d -> isPast(d, standpoint)).isPresent();
+      boolean past = isPastDue(standpoint);
       return new Said(words.text(past ? "window.home.calibrate" : "window.home.bring-log"), "");
     }
     StepProgress step = pressing.get();

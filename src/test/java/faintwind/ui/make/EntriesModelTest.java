@@ -2,6 +2,7 @@ package faintwind.ui.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.checklist.Step;
 import faintwind.record.Event.ClockStarted;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.PartRecorded;
@@ -67,6 +68,30 @@ class EntriesModelTest {
             p ->
                 assertThat(p.event())
                     .isEqualTo(new PartRecorded("ball", "L7", OptionalDouble.of(2.5), "EUR")));
+  }
+
+  @Test
+  void aPriceWithoutItsCurrencyStaysTypedWhenTheStepIsLeft() throws Exception {
+    Bench bench = at("get-parts");
+    EntriesModel entries = bench.model().entries();
+    Step step = bench.model().step();
+    TypedPart typed = new TypedPart("ball", "L7", "2.50", "");
+    assertThat(entries.leavePart(step, typed)).contains("In which currency is the price?");
+    bench.model().move(1);
+    bench.quiet().answer();
+    bench.model().open(step.id());
+    bench.quiet().answer();
+    assertThat(entries.draft(step)).isEqualTo(typed);
+    assertThat(entries.unsaved())
+        .get()
+        .satisfies(u -> assertThat(u.question()).startsWith(step.title() + ": the part"));
+    assertThat(entries.leavePart(step, new TypedPart("ball", "L7", "2.50", "EUR"))).isEmpty();
+    assertThat(entries.unsaved()).isEmpty();
+    bench.quiet().answer();
+    assertThat(bench.instrument().state().standing(PartRecorded.class, step.id())).hasSize(1);
+    entries.leavePart(step, typed);
+    entries.leavePart(step, TypedPart.NONE);
+    assertThat(entries.unsaved()).as("what was deleted again is not asked about").isEmpty();
   }
 
   @Test
