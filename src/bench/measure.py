@@ -88,9 +88,9 @@ def conversion(work, long):
         others = [Took([*c, made, out], times) for c in (copy, script("king"))]
         others += [Took([*script("same"), made, out], 1 if count >= 1_000_000 else 2)]
         rows.append(f"| {count:,} | {ours.text()} | " + " | ".join(o.text() for o in others) + f" | {ours.memory:.0f} MB |")
-        ratios.append(f"| {count:,} | " + " | ".join(f"{o.wall / ours.wall:.2f}" for o in others) + " |")
+        ratios.append(f"| {count:,} | " + " | ".join(f"{o.wall / ours.wall:.2f} ({o.cpu / ours.cpu:.2f})" for o in others) + " |")
         per_row.append(f"{count:,} rows {1e6 * ours.wall / count:.2f} µs")
-    return ["Seconds from command to exit, in brackets of processor time.", "", *rows, "", *ratios, "",
+    return ["Seconds from command to exit, in brackets of processor time; below, their ratios.", "", *rows, "", *ratios, "",
             "A row takes: " + ", ".join(per_row) + "."]
 
 
