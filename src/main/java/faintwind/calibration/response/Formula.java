@@ -21,11 +21,11 @@ public final class Formula {
    * calibration, by parts (own estimates, no source; docs/accuracy.md). The supply by a tenth of a
    * per cent of what its voltmeter says, so the heat by twice that; gain and zero of the chain,
    * 0.15 %; the balls' surface, dust and damp, 0.2 %; the reference ball, which follows the room
-   * late and takes a little of the other's heat, 0.2 %. Temperature and pressure of the air are
-   * measured, and what the formula makes of them is in its covariance; a log without supply or air
-   * has terms of its own.
+   * late and takes a little of the other's heat, 0.2 %: together 0.38 %. Temperature and pressure
+   * of the air are measured, and what the formula makes of them is in its covariance; a log without
+   * supply or air has terms of its own.
    */
-  public static final double U_STILL_SINCE = root(0.002, 0.0015, 0.002, 0.002);
+  public static final double U_STILL_SINCE = 0.0038;
 
   private final ResponseModel model;
   private final double[] lossValues;
@@ -159,9 +159,5 @@ public final class Formula {
       double speed_m_s, OptionalDouble supply_V, AirState air, Covariance covariance) {
     double[] gradient = steadySpeedGradient(speed_m_s, supply_V, AirPoint.of(air));
     return Math.sqrt(covariance.variance(gradient));
-  }
-
-  private static double root(double... parts) {
-    return Math.sqrt(Arrays.stream(parts).map(part -> part * part).sum());
   }
 }

@@ -89,7 +89,7 @@ class SteadySpeedTest {
     AirPoint air = AirPoint.of(known.formula().referenceAir());
     double delta_K = formula.steadyDelta_K(speed_m_s, known.signal().supply_V(), air);
     double[] loss = formula.lossAndSlopes(speed_m_s, delta_K, air);
-    return 2 * 0.003775 * formula.loss_1_s(0, delta_K, air) / loss[1] / speed_m_s;
+    return 2 * 0.0038 * formula.loss_1_s(0, delta_K, air) / loss[1] / speed_m_s;
   }
 
   @ParameterizedTest(name = "{0} hPa, {1} °C")
