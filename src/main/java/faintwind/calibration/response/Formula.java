@@ -17,10 +17,15 @@ import java.util.OptionalDouble;
  */
 public final class Formula {
   /**
-   * Relative standard uncertainty of the loss of still air in the field: what supply, air, chain
-   * and surface may have changed by since the calibration (own choice, no source).
+   * Relative standard uncertainty of the loss of still air in the field: what may differ from the
+   * calibration, by parts (own estimates, no source; docs/accuracy.md). The supply by a tenth of a
+   * per cent of what its voltmeter says, so the heat by twice that; gain and zero of the chain,
+   * 0.15 %; the balls' surface, dust and damp, 0.2 %; the reference ball, which follows the room
+   * late and takes a little of the other's heat, 0.2 %: together 0.38 %. Temperature and pressure
+   * of the air are measured, and what the formula makes of them is in its covariance; a log without
+   * supply or air has terms of its own.
    */
-  public static final double U_STILL_SINCE = 0.0045;
+  public static final double U_STILL_SINCE = 0.0038;
 
   private final ResponseModel model;
   private final double[] lossValues;

@@ -10,11 +10,10 @@ import faintwind.calibration.speed.state.PreparedRow;
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
  * calibration's covariance (JCGM 100:2008, equation 13), the estimator's variance less what the
- * averaging takes off it, the air and the supply where they were not recorded, and what the loss of
- * still air may have changed by since the calibration: supply, air, chain and surface together 0.45
- * % of that loss (own choice, no source), and what a coarse logger's step hides. Where the speed
- * hardly bends over the band the slope carries them to the speed; near still air the formula itself
- * does, and the wider side counts.
+ * averaging takes off it, the air and the supply where they were not recorded, what the loss of
+ * still air may have changed by since the calibration ({@link Formula#U_STILL_SINCE}), and what a
+ * coarse logger's step hides. Where the speed hardly bends over the band the slope carries them to
+ * the speed; near still air the formula itself does, and the wider side counts.
  *
  * <p>A lag of the junction that is off by a time shifts every speed in time: a mean over A changes
  * by that time times the change of the speed over A, divided by A.

@@ -7,6 +7,7 @@ import faintwind.calibration.fit.health.RunHealth;
 import faintwind.calibration.fit.health.SpinMarks;
 import faintwind.calibration.fit.health.Step;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,7 +23,7 @@ final class SetAside {
   /** Scatter between runs from which a lasting change of the speeds is looked for (own choice). */
   static final double SCATTERED = 0.018;
 
-  /** Delay of start or stop that no hand explains, s (own choice). */
+  /** Delay of start or stop that neither hand nor arm explains, s (own choice). */
   private static final double DELAYED_S = 6;
 
   private SetAside() {}
@@ -95,11 +96,17 @@ final class SetAside {
             || fit.problem().tracks().stream()
                 .flatMap(track -> track.turns.stream())
                 .filter(turn -> turn.run().equals(run.name()))
-                .anyMatch(
-                    turn ->
-                        Math.abs(value(fit, turn.columns().start())) > DELAYED_S
-                            || Math.abs(value(fit, turn.columns().stop())) > DELAYED_S);
+                .anyMatch(turn -> isDelayed(fit, turn));
     return delayed ? bends : OptionalDouble.empty();
+  }
+
+  /** By the delays, or by a run-up or run-down that is longer than that of the other runs. */
+  private static boolean isDelayed(FitResult fit, Turn turn) {
+    Turn.Columns own = turn.columns();
+    double up_s = value(fit, own.arm().runUp()) * (value(fit, own.runUp()) - 1);
+    double down_s = value(fit, own.arm().runDown()) * (value(fit, own.runDown()) - 1);
+    return Math.max(Math.abs(value(fit, own.start())), up_s) > DELAYED_S
+        || Math.max(Math.abs(value(fit, own.stop())), down_s) > DELAYED_S;
   }
 
   private static double value(FitResult fit, int column) {

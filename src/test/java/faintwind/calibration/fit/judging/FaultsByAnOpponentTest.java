@@ -71,7 +71,7 @@ class FaultsByAnOpponentTest {
     "radii_inch, fit.slip-all.inch",
     "radius_x10_one, fit.slip-one.ten",
     "turns_digits_swapped, fit.wrong-count",
-    "runs_exchanged, fit.runs-exchanged",
+    "runs_exchanged, fit.turns-exchanged",
     "fouled, fit.fouled",
     "sensor_moved, fit.moved",
     "gain_switched, fit.gain",
