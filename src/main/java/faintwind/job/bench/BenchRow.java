@@ -33,6 +33,11 @@ public record BenchRow(
     clocks = List.copyOf(clocks);
   }
 
+  /** One of which there is no more to say than what it needs. */
+  static BenchRow bare(Path folder, String name, Need need) {
+    return new BenchRow(folder, name, need, Optional.empty(), Optional.empty(), List.of(), 0);
+  }
+
   /** What an instrument is in need of, the most pressing first. */
   public enum Kind {
     /** Its folder cannot be read, or only be read. */

@@ -47,7 +47,7 @@ final class Copies {
 
   private static BenchRow told(BenchRow row, String others, Messages words) {
     String why = words.text("bench-list.copy", others);
-    return ReadBench.empty(row.folder(), row.name(), new Need(Kind.COPIED, "", "", why));
+    return BenchRow.bare(row.folder(), row.name(), new Need(Kind.COPIED, "", "", why));
   }
 
   /** The first line of the journal; empty where it cannot be read, which its row says already. */

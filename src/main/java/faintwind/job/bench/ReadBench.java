@@ -131,11 +131,8 @@ public final class ReadBench {
   }
 
   static BenchRow broken(Path folder, String why) {
-    return empty(folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
-  }
-
-  static BenchRow empty(Path folder, String name, Need need) {
-    return new BenchRow(folder, name, need, Optional.empty(), Optional.empty(), List.of(), 0);
+    return BenchRow.bare(
+        folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
 
   private synchronized Optional<DesignSheet> sheetOf(String json) {
@@ -154,19 +151,19 @@ public final class ReadBench {
     Path folder = view.path();
     String name = state.name().orElseGet(() -> String.valueOf(folder.getFileName()));
     if (state.rehearsal()) {
-      return empty(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
+      return BenchRow.bare(folder, name, new Need(Kind.REHEARSAL, "", "", ""));
     }
     Optional<Standing<Retired>> retired = state.last(Retired.class);
     if (retired.isPresent()) {
       String why = retired.get().event().why();
-      return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
+      return BenchRow.bare(folder, name, new Need(Kind.ARCHIVED, "", "", why));
     }
     Optional<Standing<HandedOver>> given = handedOver(state);
     if (given.isPresent()) {
       String to = given.get().event().to();
       String since = DateText.day(words, given.get().at());
       String why = words.text("bench-list.given", to, since);
-      return empty(folder, name, new Need(Kind.HANDED_OVER, "", "", why));
+      return BenchRow.bare(folder, name, new Need(Kind.HANDED_OVER, "", "", why));
     }
     Optional<InForce> inForce = inForce(view, situation, guides::range);
     return new BenchRow(
