@@ -12,6 +12,7 @@ import faintwind.job.step.TodayText;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -102,6 +103,34 @@ public final class ClassText {
         : pair.known().map(known -> bench.kind(known.looked().row())).orElse("");
   }
 
+  /** The stage a pair is at; empty where nothing presses. */
+  public static Optional<Stage> stage(PairLook.Known known) {
+    String title = known.looked().row().need().stage();
+    return known.looked().view().checklist().stages().stream()
+        .filter(stage -> stage.title().equals(title))
+        .findFirst();
+  }
+
+  /** Where a pair works now: at the turntable at its time in this lesson, else in its stage. */
+  public String where(ClassLook look, PairLook pair) {
+    return look.queue().stream()
+        .filter(turn -> turn.pair().equals(pair))
+        .filter(turn -> turn.lesson().isPresent() && turn.lesson().equals(look.lesson()))
+        .findFirst()
+        .map(turn -> words.text("class.turns", from(turn), to(turn)))
+        .orElse(pair.known().flatMap(ClassText::stage).map(Stage::title).orElse(""));
+  }
+
+  private static String from(ClassLook.Turn turn) {
+    LocalDateTime begin = turn.lesson().orElseThrow().at();
+    return DateText.clock(begin.plusMinutes(Math.round(turn.from())));
+  }
+
+  private static String to(ClassLook.Turn turn) {
+    LocalDateTime begin = turn.lesson().orElseThrow().at();
+    return DateText.clock(begin.plusMinutes(Math.round(turn.from() + turn.minutes())));
+  }
+
   /** Whether a pair needs somebody: its folder tells nothing, or it was stopped or is in doubt. */
   public static boolean isStuck(PairLook pair) {
     return pair.trouble().isPresent()
@@ -139,18 +168,11 @@ public final class ClassText {
 
   /** Who turns when, from the beginning of the lesson. */
   public List<String> queue(ClassLook look) {
-    return queue(look, false);
+    return look.queue().stream().map(turn -> turn(look, turn)).toList();
   }
 
-  /** This lesson's alone, by numbers, where names are to stay hidden. */
-  public List<String> queue(ClassLook look, boolean numberOnly) {
-    return look.queue().stream()
-        .filter(turn -> !numberOnly || turn.lesson().equals(look.lesson()))
-        .map(turn -> turn(look, turn, label(turn.pair(), numberOnly)))
-        .toList();
-  }
-
-  private String turn(ClassLook look, ClassLook.Turn turn, String label) {
+  private String turn(ClassLook look, ClassLook.Turn turn) {
+    String label = turn.pair().label();
     long from = Math.round(turn.from());
     long minutes = Math.round(turn.minutes());
     if (turn.lesson().isEmpty()) {
@@ -160,12 +182,7 @@ public final class ClassText {
     }
     Lesson lesson = turn.lesson().get();
     String said =
-        words.text(
-            "class.turn-lesson",
-            label,
-            look.it().number(lesson),
-            DateText.clock(lesson.at().plusMinutes(from)),
-            DateText.clock(lesson.at().plusMinutes(from + minutes)));
+        words.text("class.turn-lesson", label, look.it().number(lesson), from(turn), to(turn));
     return turn.isTooLong() ? words.text("class.turn-long", said, minutes, lesson.minutes()) : said;
   }
 

@@ -100,10 +100,16 @@ public final class ClassScreen extends DataScreen {
   private void show(ClassLook look) {
     boolean big = isProjected();
     ClassText said = model.said();
-    title.setText(big ? look.it().name() : said.title(look));
+    title.setText(said.title(look));
+    Boxes.present(title, !big);
     lesson.setText(said.lesson(look));
-    matrix(look, big);
-    part(queue, "class.part.queue", said.queue(look, big));
+    matrix.getChildren().clear();
+    if (big) {
+      tiles(look);
+    } else {
+      matrix(look);
+    }
+    part(queue, "class.part.queue", big ? List.of() : said.queue(look));
     Boxes.present(ways, !big);
     Boxes.present(remark, !big && !model.remark().get().isEmpty());
     Boxes.present(lesson, !big);
@@ -126,47 +132,65 @@ public final class ClassScreen extends DataScreen {
     }
   }
 
+  /** Two columns of pairs by their numbers: twelve of them fit without scrolling. */
+  private void tiles(ClassLook look) {
+    int high = (look.pairs().size() + 1) / 2;
+    for (int i = 0; i < look.pairs().size(); i++) {
+      matrix.add(tile(look, look.pairs().get(i)), i / high, i % high);
+    }
+  }
+
+  private Node tile(ClassLook look, PairLook pair) {
+    FoldingRow first = new FoldingRow("class-tile", name(pair, true));
+    pair.known()
+        .flatMap(ClassText::stage)
+        .ifPresent(
+            stage -> {
+              Mark mark = StepMarks.of(stage, pair.known().orElseThrow().looked().progress());
+              first.getChildren().add(new MarkShape(mark, text(mark.key()), 0.6));
+            });
+    first.getChildren().add(state(pair, model.said().shortState(pair)));
+    return Boxes.column("class-tile", first, Words.label(model.said().where(look, pair), "soft"));
+  }
+
+  private Label name(PairLook pair, boolean numberOnly) {
+    Label name = Words.whole(model.said().label(pair, numberOnly), "semibold");
+    name.setId("class-pair-" + pair.pair().folder());
+    return name;
+  }
+
+  private static Label state(PairLook pair, String words) {
+    Label state = Words.label(words, ClassText.isStuck(pair) ? "bold" : "soft");
+    state.setId("class-state-" + pair.pair().folder());
+    return state;
+  }
+
   /** A row a pair, a column a stage, and what it is stuck on. */
-  private void matrix(ClassLook look, boolean big) {
-    matrix.getChildren().clear();
+  private void matrix(ClassLook look) {
     List<Stage> stages = ClassText.stages(look);
     int row = 1;
     for (int i = 0; i < stages.size(); i++) {
       matrix.add(Words.label(stages.get(i).title(), "column-head"), i + 1, 0);
     }
     for (PairLook pair : look.pairs()) {
-      Label name = Words.whole(model.said().label(pair, big), "semibold");
-      name.setId("class-pair-" + pair.pair().folder());
-      matrix.add(name, 0, row);
+      matrix.add(name(pair, false), 0, row);
       for (int i = 0; i < stages.size(); i++) {
         Stage stage = stages.get(i);
         int column = i + 1;
         int line = row;
-        pair.known().ifPresent(known -> matrix.add(cell(known, stage, big), column, line));
+        pair.known().ifPresent(known -> matrix.add(cell(known, stage), column, line));
       }
-      String state = big ? model.said().shortState(pair) : model.said().state(pair);
-      Label said = Words.label(state, ClassText.isStuck(pair) ? "bold" : "soft");
-      said.setId("class-state-" + pair.pair().folder());
-      if (big) {
-        matrix.add(said, stages.size() + 1, row);
-        row++;
-      } else {
-        matrix.add(said, 1, row + 1, stages.size() + 1, 1);
-        row += 2;
-      }
+      matrix.add(state(pair, model.said().state(pair)), 1, row + 1, stages.size() + 1, 1);
+      row += 2;
     }
   }
 
-  private Node cell(PairLook.Known known, Stage stage, boolean big) {
+  private Node cell(PairLook.Known known, Stage stage) {
     Mark mark = StepMarks.of(stage, known.looked().progress());
     String said = stage.title() + ": " + text(mark.key()) + ", " + known.share(stage);
     MarkShape shape = new MarkShape(mark, said, 0.6);
     Tooltip.install(shape, new Tooltip(said));
-    VBox cell = Boxes.column("class-cell", shape);
-    if (!big) {
-      cell.getChildren().add(Words.whole(known.share(stage), "fine", "soft"));
-    }
-    return cell;
+    return Boxes.column("class-cell", shape, Words.whole(known.share(stage), "fine", "soft"));
   }
 
   private void sign(List<ToSign> all) {

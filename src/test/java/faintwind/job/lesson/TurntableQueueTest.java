@@ -77,7 +77,10 @@ class TurntableQueueTest {
     List<String> said = new ClassText(WORDS).queue(look);
     assertThat(said.get(0)).startsWith("Pair 1, Otters: lesson 2, 09:50 to ");
     assertThat(said.get(2)).startsWith("Pair 3: after the last lesson, ");
-    assertThat(new ClassText(WORDS).queue(look, true)).as("nobody in this lesson").isEmpty();
+    assertThat(new ClassText(WORDS).where(look, queue.get(0).pair())).isEqualTo("Turntable");
+    ClassLook early = look(LESSONS, NOW.plusDays(3));
+    assertThat(new ClassText(WORDS).where(early, early.pairs().get(0)))
+        .startsWith("Turntable, 09:50 to ");
   }
 
   @Test
