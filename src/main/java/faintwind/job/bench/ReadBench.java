@@ -162,7 +162,7 @@ public final class ReadBench {
         name,
         need(view, situation, progress, inForce),
         inForce,
-        jar(view, situation),
+        jar(view, situation, words),
         clocks(progress, situation),
         state.standing(Waived.class).size());
   }
@@ -246,7 +246,8 @@ public final class ReadBench {
                         }));
   }
 
-  private Optional<JarLevel> jar(InstrumentView view, Situation situation) {
+  /** The last jar check; empty where none was made. */
+  public static Optional<JarLevel> jar(InstrumentView view, Situation situation, Messages words) {
     List<Standing<ReadingEntered>> checks =
         view.state().history(Due.JAR_STEP, Due.JAR_READING).stream()
             .filter(Standing::stands)
