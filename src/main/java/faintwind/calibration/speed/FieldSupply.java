@@ -1,6 +1,7 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.speed.state.Decay;
 import faintwind.calibration.speed.state.PreparedRow.Supply;
 import java.util.OptionalDouble;
 

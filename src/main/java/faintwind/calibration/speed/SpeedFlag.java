@@ -11,19 +11,19 @@ import java.util.stream.IntStream;
 /** Why a row's speed must be used with care, or not at all. */
 public enum SpeedFlag {
   /** Below the smallest speed that can be told from still air; a speed is still given. */
-  FLOOR,
+  FLOOR(1 << 0),
   /** Beyond the calibrated speeds. */
-  ABOVE,
+  ABOVE(1 << 1),
   /**
    * The difference is still below a tenth of its still-air value, or the estimator has not settled.
    */
-  WARMUP,
+  WARMUP(1 << 2),
   /** A break in the record just before. */
-  GAP,
+  GAP(1 << 3),
   /** Supply out of tolerance, or the heat balance says that the heater is off. */
-  POWER,
+  POWER(1 << 4),
   /** The row could not be read; it has no speed. */
-  BAD;
+  BAD(1 << 5);
 
   private static final List<SpeedFlag> ALL = List.of(values());
 
@@ -34,6 +34,12 @@ public enum SpeedFlag {
       SETS.stream()
           .map(set -> set.stream().map(SpeedFlag::word).collect(Collectors.joining("+")))
           .toList();
+
+  private final int bit;
+
+  SpeedFlag(int bit) {
+    this.bit = bit;
+  }
 
   /** The word in a converted log. */
   public String word() {
@@ -57,7 +63,7 @@ public enum SpeedFlag {
 
   /** Its bit in a number that stands for several. */
   int bit() {
-    return 1 << ordinal();
+    return bit;
   }
 
   private static int number(Set<SpeedFlag> flags) {
@@ -66,16 +72,16 @@ public enum SpeedFlag {
     }
     int number = 0;
     for (int i = 0; i < ALL.size(); i++) {
-      number |= flags.contains(ALL.get(i)) ? 1 << i : 0;
+      number |= flags.contains(ALL.get(i)) ? ALL.get(i).bit : 0;
     }
     return number;
   }
 
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
-    for (int i = 0; i < ALL.size(); i++) {
-      if ((number >> i & 1) == 1) {
-        set.add(ALL.get(i));
+    for (SpeedFlag flag : ALL) {
+      if ((number & flag.bit) != 0) {
+        set.add(flag);
       }
     }
     return Collections.unmodifiableSet(set);
