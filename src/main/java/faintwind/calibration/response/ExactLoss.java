@@ -1,12 +1,20 @@
 package faintwind.calibration.response;
 
-/**
- * A model with its parameters, which does what the model does.
- *
- * @param model the model
- * @param q its loss parameters in order; not changed
- */
-public record ExactLoss(ResponseModel model, double[] q) implements BoundLoss {
+/** A model with its parameters, which does what the model does. */
+public final class ExactLoss implements BoundLoss {
+  private final ResponseModel model;
+  private final double[] q;
+
+  /**
+   * The model with its parameters.
+   *
+   * @param q the loss parameters in order
+   */
+  public ExactLoss(ResponseModel model, double[] q) {
+    this.model = model;
+    this.q = q.clone();
+  }
+
   @Override
   public void loss(double speed_m_s, double delta_K, AirPoint air, double[] out) {
     model.loss(q, speed_m_s, delta_K, air, out);
