@@ -6,13 +6,13 @@ public final class ExactLoss implements BoundLoss {
   private final double[] q;
 
   /**
-   * A model at its parameters.
+   * The model with its parameters.
    *
-   * @param q its loss parameters in order; not changed
+   * @param q the loss parameters in order
    */
   public ExactLoss(ResponseModel model, double[] q) {
     this.model = model;
-    this.q = q;
+    this.q = q.clone();
   }
 
   @Override

@@ -11,19 +11,19 @@ import java.util.stream.IntStream;
 /** Why a row's speed must be used with care, or not at all. */
 public enum SpeedFlag {
   /** Below the smallest speed that can be told from still air; a speed is still given. */
-  FLOOR(1),
+  FLOOR(1 << 0),
   /** Beyond the calibrated speeds. */
-  ABOVE(2),
+  ABOVE(1 << 1),
   /**
    * The difference is still below a tenth of its still-air value, or the estimator has not settled.
    */
-  WARMUP(4),
+  WARMUP(1 << 2),
   /** A break in the record just before. */
-  GAP(8),
+  GAP(1 << 3),
   /** Supply out of tolerance, or the heat balance says that the heater is off. */
-  POWER(16),
+  POWER(1 << 4),
   /** The row could not be read; it has no speed. */
-  BAD(32);
+  BAD(1 << 5);
 
   private static final List<SpeedFlag> ALL = List.of(values());
 
@@ -79,9 +79,9 @@ public enum SpeedFlag {
 
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
-    for (int i = 0; i < ALL.size(); i++) {
-      if ((number & ALL.get(i).bit) != 0) {
-        set.add(ALL.get(i));
+    for (SpeedFlag flag : ALL) {
+      if ((number & flag.bit) != 0) {
+        set.add(flag);
       }
     }
     return Collections.unmodifiableSet(set);

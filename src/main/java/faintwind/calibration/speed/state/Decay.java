@@ -6,6 +6,7 @@ public final class Decay {
   private double last_s;
   private double lastShare;
 
+  /** Of this smoothing time, s. */
   public Decay(double time_s) {
     this.time_s = time_s;
   }
