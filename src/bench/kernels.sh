@@ -7,21 +7,23 @@ set -eu
 home=$(cd "$(dirname "$0")/../.." && pwd)
 cd "$home"
 [ -d target/jmh ] || mvn -q -B -Pkernels dependency:copy-dependencies -DincludeScope=provided -DoutputDirectory=target/jmh
-[ $# -gt 0 ] || set -- -f 2 -wi 3 -w 1 -i 5 -r 1
+[ $# -gt 0 ] || set -- -f 2 -wi 4 -w 1 -i 4 -r 1
 made=$(mktemp -d)
 trap 'rm -rf "$made"' EXIT
 # shellcheck disable=SC2046  # names without blanks
 javac -d "$made" -cp "target/faintwind.jar:target/lib/*:target/jmh/*" -processorpath "$(echo target/jmh/*.jar | tr ' ' ':')" \
   $(find src/bench/jmh -name '*.java')
-java -cp "target/faintwind.jar:target/lib/*:target/jmh/*:$made" org.openjdk.jmh.Main \
-  -rf csv -rff "$made/result.csv" "$@"
-# a kernel's time in units of FastCSV's reading of one row
-awk -F, '
-  NR > 1 { gsub("\"", ""); sub(".*\\.", "", $1); time[$1] = $5; error[$1] = $6 }
+java -cp "target/faintwind.jar:target/lib/*:target/jmh/*:$made" org.openjdk.jmh.Main "$@" | tee "$made/said"
+# the least processor time of an iteration after the warm-up, in units of FastCSV's reading of one row
+awk '
+  /^# Benchmark: / { sub(".*\\.", "", $3); name = $3 }
+  /^processor /    { last = $2 }
+  /^Iteration /    { counts = 1 }
+  /^# Warmup/      { counts = 0 }
+  /^processor / && counts { if (!(name in least) || last < least[name]) least[name] = last }
   END {
-    unit = time["rowReadByFastCsv"]
-    print "| kernel | µs | ± | times FastCSV'"'"'s reading of a row |"
-    print "| --- | --- | --- | --- |"
-    for (name in time)
-      printf "| %s | %.3g | %.2g | %s |\n", name, time[name], error[name], unit ? sprintf("%.3g", time[name] / unit) : "–"
-  }' "$made/result.csv" | { IFS= read -r head; IFS= read -r line; echo "$head"; echo "$line"; sort; }
+    if ("rowReadByFastCsv" in least) unit = least["rowReadByFastCsv"]
+    print "| kernel | µs of a processor | times FastCSV'"'"'s reading of a row |"
+    print "| --- | --- | --- |"
+    for (name in least) printf "| %s | %.3g | %s |\n", name, least[name], unit ? sprintf("%.3g", least[name] / unit) : "–" | "sort"
+  }' "$made/said"

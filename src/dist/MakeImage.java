@@ -33,6 +33,11 @@ public final class MakeImage {
   private static final String MODULES =
       "java.base,java.desktop,java.logging,java.xml,jdk.net,jdk.unsupported,jdk.xml.dom,jdk.zipfs";
 
+  /** Faces that the toolkit of the window never puts on; a class of each package has to stay. */
+  private static final String UNUSED_LOOKS =
+      "/java.desktop/javax/swing/plaf/nimbus/*Painter*.class,"
+          + "/java.desktop/com/sun/java/swing/plaf/gtk/GTK*.class";
+
   private final Path project;
   private final FileTime time;
   private final Path image;
@@ -88,6 +93,8 @@ public final class MakeImage {
             "--no-man-pages",
             "--compress=2",
             "--order-resources=**", // else the order is drawn anew in every run
+            "--exclude-resources=" + UNUSED_LOOKS,
+            "--exclude-files=**/public_suffix_list.dat", // for pages of the web
             "--output",
             runtime.toString()),
         null);

@@ -83,7 +83,8 @@ public class RowKernels {
 
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public void rowRead(Blackhole hole) throws IOException {
+  public void rowRead(Blackhole hole, Spent spent) throws IOException {
+    spent.on(ROWS);
     try (LogReader reader = open()) {
       for (var next = reader.next(); next.isPresent(); next = reader.next()) {
         hole.consume(next.get());
@@ -93,7 +94,8 @@ public class RowKernels {
 
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public void rowReadByFastCsv(Blackhole hole) throws IOException {
+  public void rowReadByFastCsv(Blackhole hole, Spent spent) throws IOException {
+    spent.on(ROWS);
     try (CsvReader<CsvRecord> csv = csv()) {
       csv.forEach(hole::consume);
     }
@@ -102,7 +104,8 @@ public class RowKernels {
   /** All six filters of a live stream, with averages, uncertainty and flags. */
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public List<SpeedRow> rowFilteredLive() {
+  public List<SpeedRow> rowFilteredLive(Spent spent) {
+    spent.on(ROWS);
     List<SpeedRow> made = new ArrayList<>(ROWS);
     estimate(SpeedEstimator.filtering(calibration, SpeedSettings.usual(calibration)), made);
     return made;
@@ -111,7 +114,8 @@ public class RowKernels {
   /** Filter and smoother of a file, with averages, uncertainty and flags. */
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public List<SpeedRow> rowSmoothed() {
+  public List<SpeedRow> rowSmoothed(Spent spent) {
+    spent.on(ROWS);
     List<SpeedRow> made = new ArrayList<>(ROWS);
     estimate(SpeedEstimator.smoothing(calibration, SpeedSettings.usual(calibration)), made);
     return made;
@@ -119,7 +123,8 @@ public class RowKernels {
 
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public void rowWritten() throws IOException {
+  public void rowWritten(Spent spent) throws IOException {
+    spent.on(ROWS);
     SpeedWriter writer =
         SpeedWriter.begin(OutputStream.nullOutputStream(), columns, TableForm.POINTS);
     for (int i = 0; i < ROWS; i++) {
@@ -130,7 +135,8 @@ public class RowKernels {
 
   @Benchmark
   @OperationsPerInvocation(ROWS)
-  public void rowWrittenByFastCsv() throws IOException {
+  public void rowWrittenByFastCsv(Spent spent) throws IOException {
+    spent.on(ROWS);
     try (CsvWriter csv =
         CsvWriter.builder()
             .build(

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.bench.Spent;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.RunSet;
@@ -51,7 +52,8 @@ public class RunKernel {
   }
 
   @Benchmark
-  public double[] runIntegrated() {
+  public double[] runIntegrated(Spent spent) {
+    spent.on(1);
     integrator.run(values, predicted, jacobian);
     return predicted;
   }
