@@ -46,6 +46,17 @@ public final class Covariance {
     return element.length;
   }
 
+  /** Of some of the parameters, by their places, in this order. */
+  public Covariance of(int... places) {
+    double[][] part = new double[places.length][places.length];
+    for (int i = 0; i < places.length; i++) {
+      for (int j = 0; j < places.length; j++) {
+        part[i][j] = element[places[i]][places[j]];
+      }
+    }
+    return new Covariance(part);
+  }
+
   public double at(int row, int column) {
     return element[row][column];
   }

@@ -41,19 +41,22 @@ public final class CsvLine {
   public void read(TextLines lines) {
     count = 0;
     sound = true;
-    if (lines.contains('"')) {
+    if (!lines.isPlain() && lines.contains('"')) {
       readQuoted(lines.text());
       return;
     }
-    bytes = lines.bytes();
+    byte[] all = lines.bytes();
+    bytes = all;
     int start = lines.start();
-    for (int i = start; i < lines.end(); i++) {
-      if (bytes[i] == delimiter) {
+    int end = lines.end();
+    char between = delimiter;
+    for (int i = start; i < end; i++) {
+      if (all[i] == between) {
         add(start, i);
         start = i + 1;
       }
     }
-    add(start, lines.end());
+    add(start, end);
   }
 
   private void readQuoted(String text) {

@@ -91,6 +91,37 @@ public final class RowText {
     return suspect ? harmlessCells(row) : row;
   }
 
+  /**
+   * Whether {@link #harmlessRow} leaves a row as it is, found quickly; false where that is not
+   * known.
+   */
+  public static boolean isSurelyHarmless(byte[] row) {
+    boolean begins = true;
+    for (int i = 0; i < row.length; i++) {
+      byte c = row[i];
+      if (begins && (c < '0' || c > '9') && c != ',' && !isNegative(row, i)) {
+        return false;
+      }
+      begins = c == ',';
+    }
+    return true;
+  }
+
+  private static boolean isNegative(byte[] row, int at) {
+    int points = 0;
+    int i = at + 1;
+    if (row[at] != '-' || i == row.length || row[i] < '0' || row[i] > '9') {
+      return false;
+    }
+    for (; i < row.length && row[i] != ','; i++) {
+      points += row[i] == '.' ? 1 : 0;
+      if (row[i] != '.' && (row[i] < '0' || row[i] > '9')) {
+        return false;
+      }
+    }
+    return points <= 1;
+  }
+
   private static boolean isNumberAt(String row, int from) {
     int end = from;
     while (end < row.length() && row.charAt(end) != ',' && row.charAt(end) != '"') {

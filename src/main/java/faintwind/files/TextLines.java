@@ -31,6 +31,7 @@ public final class TextLines {
   private boolean finished;
   private boolean cut;
   private boolean torn;
+  private boolean plain;
 
   public TextLines(InputStream in) {
     this(in, 0);
@@ -45,6 +46,7 @@ public final class TextLines {
   /** Moves to the next line; false where there is none. */
   public boolean next() throws IOException {
     cut = false;
+    plain = true;
     int from = nextStart;
     int search = from;
     while (true) {
@@ -92,6 +94,7 @@ public final class TextLines {
     keepRest(head.length, rest);
     take(0, head.length, head.length);
     cut = true;
+    plain = false;
     return true;
   }
 
@@ -140,12 +143,21 @@ public final class TextLines {
   }
 
   private int indexOfLineEnd(int from) {
-    for (int i = from; i < filled; i++) {
-      if (buffer[i] == '\n') {
-        return i;
-      }
+    byte[] bytes = buffer;
+    int any = 0;
+    boolean quoted = false;
+    int i = from;
+    for (; i < filled && bytes[i] != '\n'; i++) {
+      any |= bytes[i];
+      quoted |= bytes[i] == '"';
     }
-    return -1;
+    plain &= any >= 0 && !quoted;
+    return i < filled ? i : -1;
+  }
+
+  /** Whether this line is of ASCII and has no quotation mark, as nearly every one is. */
+  boolean isPlain() {
+    return plain;
   }
 
   public byte[] bytes() {
@@ -191,7 +203,9 @@ public final class TextLines {
 
   /** This line as text, see {@link #decoded}. */
   public String text() {
-    return decoded(buffer, start, end);
+    return plain
+        ? new String(buffer, start, end - start, StandardCharsets.ISO_8859_1)
+        : decoded(buffer, start, end);
   }
 
   /** Whether this line is well-formed UTF-8. */

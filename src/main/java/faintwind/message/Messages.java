@@ -73,10 +73,13 @@ public final class Messages {
   public String text(String key, Object... arguments) {
     Object[] marked = new Object[arguments.length];
     for (int i = 0; i < arguments.length; i++) {
-      boolean number = arguments[i] instanceof String text && NUMBER.matcher(text).matches();
-      marked[i] = number ? ((String) arguments[i]).replace('.', decimalMark) : arguments[i];
+      marked[i] = arguments[i] instanceof String text ? marked(text) : arguments[i];
     }
     return format(bundle.getString(key), marked);
+  }
+
+  private String marked(String argument) {
+    return NUMBER.matcher(argument).matches() ? argument.replace('.', decimalMark) : argument;
   }
 
   /** What was found, where, what was expected and what to do, as one line. */
@@ -110,11 +113,13 @@ public final class Messages {
 
   /**
    * A detail that is the key of a field's name becomes the name; a time, the time as people read
-   * it.
+   * it; a number takes the decimal mark of the language. What was found in a line of a file is
+   * quoted as it stands there.
    */
   private Object[] arguments(Problem problem) {
     List<String> arguments = new ArrayList<>();
-    arguments.add(problem.found());
+    boolean quoted = problem.where().line().isPresent();
+    arguments.add(quoted ? problem.found() : marked(problem.found()));
     for (String detail : problem.details()) {
       boolean name = detail.startsWith("field.") && bundle.containsKey(detail);
       arguments.add(name ? text(detail) : time(detail));
@@ -125,7 +130,7 @@ public final class Messages {
   private String time(String detail) {
     return TIME.matcher(detail).matches()
         ? new DateForm(language).zoned(OffsetDateTime.parse(detail))
-        : detail;
+        : marked(detail);
   }
 
   /** The sentence, and after it in brackets the place in the input; the run is left out. */

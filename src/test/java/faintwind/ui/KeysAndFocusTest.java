@@ -221,7 +221,7 @@ class KeysAndFocusTest {
     Stage stage = journey.stage();
     robot.interact(
         () -> Event.fireEvent(stage, new WindowEvent(stage, WindowEvent.WINDOW_CLOSE_REQUEST)));
-    Waiting.until(() -> journey.there("#unsaved-keep") || !stage.isShowing());
+    Waiting.until(() -> journey.there("#unsaved-stay") || !stage.isShowing());
   }
 
   @Test
@@ -235,11 +235,18 @@ class KeysAndFocusTest {
     journey.open();
     journey.openInstrument("r2");
     TextField part = robot.lookup("#entry-part").queryAs(TextField.class);
+    TextField price = robot.lookup("#entry-price").queryAs(TextField.class);
+    TextField currency = robot.lookup("#entry-currency").queryAs(TextField.class);
     robot.interact(
         () -> {
           part.requestFocus();
           part.setText("Two balls of copper");
+          price.setText("9.50");
         });
+    askToClose(robot);
+    assertThat(journey.words("#next-sentence")).contains("In which currency is the price?");
+    journey.fire("#unsaved-stay");
+    robot.interact(() -> currency.setText("EUR"));
     askToClose(robot);
     Waiting.until(() -> !journey.stage().isShowing());
     assertThat(journey.state("r2").standing(PartRecorded.class))

@@ -1,6 +1,7 @@
 package faintwind.calibration.response;
 
 import faintwind.physics.AirState;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The air around the balls, with the two properties that a ball's loss needs, fast enough to be
@@ -38,16 +39,26 @@ public final class AirPoint {
 
   private final double air_K;
   private final double nu_300;
-  private final double ownLog;
-  private final double ownConductivity;
-  private final double ownViscosity;
+  private final double perRootNu_300;
+  private @Nullable Own own;
 
-  private AirPoint(double air_K, double nu_300) {
+  private AirPoint(double air_K, double nu_300, double perRootNu_300) {
     this.air_K = air_K;
     this.nu_300 = nu_300;
-    this.ownLog = log(air_K);
-    this.ownConductivity = K_300 * Math.exp(K_EXPONENT * ownLog);
-    this.ownViscosity = nu_300 * Math.exp(NU_EXPONENT * ownLog);
+    this.perRootNu_300 = perRootNu_300;
+  }
+
+  /** Properties at the air's own temperature, found when they are first asked for. */
+  private record Own(double log, double conductivity, double viscosity) {}
+
+  private Own own() {
+    Own found = own;
+    if (found == null) {
+      double log = log(air_K);
+      found = new Own(log, conductivityOfLog(log), viscosityOfLog(log));
+      own = found;
+    }
+    return found;
   }
 
   /** The point of an air state. */
@@ -57,12 +68,13 @@ public final class AirPoint {
         SATURATION_0_PA * Math.exp(SATURATION_FACTOR * celsius / (celsius + SATURATION_C));
     double vapour = air.relativeHumidity() * saturation_Pa / air.pressure_Pa();
     double density_300 = air.pressure_Pa() / (R_DRY * 300) * (1 - VAPOUR_DEFICIT * vapour);
-    return new AirPoint(air.temperature_K(), MU_300 / density_300);
+    double nu_300 = MU_300 / density_300;
+    return new AirPoint(air.temperature_K(), nu_300, 1 / Math.sqrt(nu_300));
   }
 
   /** The same air at another temperature. */
   public AirPoint withTemperature(double temperature_K) {
-    return new AirPoint(temperature_K, nu_300);
+    return new AirPoint(temperature_K, nu_300, perRootNu_300);
   }
 
   /** Air temperature, K. */
@@ -85,7 +97,7 @@ public final class AirPoint {
     return Math.log(temperature_K / 300);
   }
 
-  double conductivityOfLog(double log) {
+  static double conductivityOfLog(double log) {
     return K_300 * Math.exp(K_EXPONENT * log);
   }
 
@@ -93,18 +105,28 @@ public final class AirPoint {
     return nu_300 * Math.exp(NU_EXPONENT * log);
   }
 
+  /** Kinematic viscosity at 300 K, m²/s. */
+  double nu_300() {
+    return nu_300;
+  }
+
+  /** One over the root of {@link #nu_300}. */
+  double perRootNu_300() {
+    return perRootNu_300;
+  }
+
   /** Logarithm of the air's own temperature over 300 K. */
   double ownLog() {
-    return ownLog;
+    return own().log();
   }
 
   /** Thermal conductivity at the air's own temperature, W/(m K). */
   double ownConductivity() {
-    return ownConductivity;
+    return own().conductivity();
   }
 
   /** Kinematic viscosity at the air's own temperature, m²/s. */
   double ownViscosity() {
-    return ownViscosity;
+    return own().viscosity();
   }
 }

@@ -134,6 +134,20 @@ public final class Empirical implements ResponseModel {
   }
 
   @Override
+  public void stillLoss(double[] q, double delta_K, AirPoint air, double[] out) {
+    double k = conductivityRatio(air);
+    double linear = form == Form.MIXED_LINEAR ? 1 + q[R] * delta_K : 1;
+    out[0] = q[A] * k * linear;
+    out[2] = form == Form.MIXED_LINEAR ? q[A] * k * q[R] : 0;
+    if (form.parameters > C) {
+      double delta = Math.max(Math.abs(delta_K), LEAST_DELTA_K);
+      double natural = q[C] * naturalRatio(air, k) * Math.sqrt(Math.sqrt(delta));
+      out[0] += natural;
+      out[2] += 0.25 * natural / delta;
+    }
+  }
+
+  @Override
   public double speed_m_s(double[] q, double loss_1_s, double delta_K, AirPoint air) {
     double k = conductivityRatio(air);
     double n = form == Form.KING_HALF ? 0.5 : q[N];

@@ -26,7 +26,7 @@ public final class PhysicsShaped implements ResponseModel {
   public static final String ID = "physics-shaped";
 
   static final double PRANDTL = 0.706;
-  private static final double PR_04 = Math.pow(PRANDTL, 0.4);
+  static final double PR_04 = Math.pow(PRANDTL, 0.4);
   private static final double CHURCHILL =
       0.589 * Math.pow(PRANDTL, 0.25) / Math.pow(1 + Math.pow(0.469 / PRANDTL, 9.0 / 16), 4.0 / 9);
   static final double RE_PIVOT = 300;
@@ -38,14 +38,14 @@ public final class PhysicsShaped implements ResponseModel {
   /** A miss of the logarithm that one more step of Newton's makes smaller than the last digit. */
   private static final double NEAR_ENOUGH = 1e-7;
 
-  private static final int CONDUCTION = 0;
-  private static final int FORCED = 1;
-  private static final int NATURAL = 2;
-  private static final int LEADS = 3;
-  private static final int RADIATION = 4;
-  private static final int TILT = 5;
-  private static final int MIXING = 6;
-  private static final int WARMTH = 7;
+  static final int CONDUCTION = 0;
+  static final int FORCED = 1;
+  static final int NATURAL = 2;
+  static final int LEADS = 3;
+  static final int RADIATION = 4;
+  static final int TILT = 5;
+  static final int MIXING = 6;
+  static final int WARMTH = 7;
 
   private static final List<ParameterPrior> QUANTITIES =
       List.of(
@@ -97,7 +97,7 @@ public final class PhysicsShaped implements ResponseModel {
     double film = air.air_K() + 0.5 * delta_K;
     double lnFilm = AirPoint.log(film);
     double half = 0.5 / film;
-    double k = air.conductivityOfLog(lnFilm) / referenceConductivity;
+    double k = AirPoint.conductivityOfLog(lnFilm) / referenceConductivity;
     double dLnK = AirPoint.K_EXPONENT * half;
     double dLnNu = AirPoint.NU_EXPONENT * half;
     double lnY = Math.log(q[NATURAL] * naturalPart(delta, film, air.viscosityOfLog(lnFilm)));
@@ -173,6 +173,19 @@ public final class PhysicsShaped implements ResponseModel {
         q[WARMTH]);
   }
 
+  double diameter_m() {
+    return diameter_m;
+  }
+
+  double reference_K() {
+    return reference_K;
+  }
+
+  /** Conductivity at a film temperature over that at the reference. */
+  double conductivityRatio(double film_K) {
+    return AirPoint.conductivityOfLog(AirPoint.log(film_K)) / referenceConductivity;
+  }
+
   /** Forced part X at a speed, of a ball hardly warmer than the air. */
   double forcedPart(double[] q, double speed_m_s, AirPoint air) {
     double re = speed_m_s * diameter_m / air.ownViscosity();
@@ -182,7 +195,7 @@ public final class PhysicsShaped implements ResponseModel {
   }
 
   /** Nu − 2 of a still ball in air. Source: Churchill (1983), without the turbulent factor. */
-  private double naturalPart(double delta_K, double film_K, double nu) {
+  double naturalPart(double delta_K, double film_K, double nu) {
     double d3 = diameter_m * diameter_m * diameter_m;
     double grashof = GRAVITY * delta_K * d3 / (film_K * nu * nu);
     return CHURCHILL * Math.sqrt(Math.sqrt(grashof));
@@ -214,12 +227,25 @@ public final class PhysicsShaped implements ResponseModel {
     }
   }
 
+  /** ln((0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt). */
+  static double logShape(double re, double tilt) {
+    double lnRe = Math.log(re);
+    double sixth = Math.exp(lnRe / 6);
+    return Math.log(0.4 + 0.06 * sixth) + 0.5 * lnRe + tilt * (lnRe - LN_PIVOT);
+  }
+
+  /** Slope of {@link #logShape} against ln Re without its tilt. */
+  static double slope(double re) {
+    double sixth = Math.exp(Math.log(re) / 6);
+    return (0.2 + 0.04 * sixth) / (0.4 + 0.06 * sixth);
+  }
+
   /**
    * Solves (0.4 Re^½ + 0.06 Re^⅔)(Re/300)^tilt = target, given its logarithm, by Newton's method on
    * the logarithms, which doubles the right digits each time; the first guess is right within a
    * fifth where balls are used.
    */
-  private static double reynolds(double logTarget, double tilt) {
+  static double reynolds(double logTarget, double tilt) {
     double logRe = (logTarget + 1.1) / 0.6;
     for (int i = 0; i < 60; i++) {
       double sixth = Math.exp(logRe / 6);

@@ -1,7 +1,6 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.speed.state.PreparedRow;
-import java.util.Set;
 
 /**
  * What the estimator knows at one row, before averaging.
@@ -9,11 +8,10 @@ import java.util.Set;
  * @param row the row
  * @param estimate the state there
  * @param speed_m_s speed that belongs to it
- * @param flags known so far
+ * @param flags known so far, by their {@link SpeedFlag#bit}
  * @param place where it lies among sudden changes of the wind
  */
-record EstimatedRow(
-    PreparedRow row, Estimate estimate, double speed_m_s, Set<SpeedFlag> flags, Place place) {
+record EstimatedRow(PreparedRow row, Estimate estimate, double speed_m_s, int flags, Place place) {
 
   /**
    * State at a row.
@@ -34,12 +32,7 @@ record EstimatedRow(
       double variance,
       double memory_s,
       double heatingShare,
-      double hidden) {
-
-    double loss_1_s() {
-      return stillLoss_1_s * Math.exp(logLoss);
-    }
-  }
+      double hidden) {}
 
   /**
    * Where a row lies among sudden changes of the wind.
@@ -51,6 +44,6 @@ record EstimatedRow(
 
   /** Whether the speed may enter the average of its neighbours. */
   boolean averages() {
-    return !flags.contains(SpeedFlag.WARMUP) && !flags.contains(SpeedFlag.POWER);
+    return (flags & (SpeedFlag.WARMUP.bit() | SpeedFlag.POWER.bit())) == 0;
   }
 }

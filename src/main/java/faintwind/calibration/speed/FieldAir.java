@@ -29,6 +29,7 @@ final class FieldAir {
   private boolean begun;
   private boolean seen;
   private double jumpFor_s;
+  private final Decay decay = new Decay(SMOOTHING_S);
 
   FieldAir(LogAir given, AirState reference) {
     this.given = given;
@@ -69,7 +70,7 @@ final class FieldAir {
     if (jumpFor_s > JUMP_STANDS_S) {
       temperature_K = read_K;
     } else if (jumpFor_s <= 0) {
-      temperature_K += (read_K - temperature_K) * (1 - Math.exp(-step_s / SMOOTHING_S));
+      temperature_K += (read_K - temperature_K) * decay.share(step_s);
     }
   }
 

@@ -19,6 +19,7 @@ final class FieldSupply {
 
   private final double heating_K_s;
   private final OptionalDouble nominal_V;
+  private final Decay decay = new Decay(SMOOTHING_S);
   private double smooth_V;
   private Supply supply = Supply.NOT_RECORDED;
 
@@ -37,8 +38,7 @@ final class FieldSupply {
     double off_V = nominal_V.isPresent() ? OFF_SHARE * nominal_V.getAsDouble() : UNKNOWN_OFF_V;
     boolean off = Math.abs(volts) < off_V;
     boolean jump = Math.abs(volts - smooth_V) > JUMP_SHARE * Math.abs(smooth_V);
-    smooth_V =
-        jump || off ? volts : smooth_V + (volts - smooth_V) * (1 - Math.exp(-step_s / SMOOTHING_S));
+    smooth_V = jump || off ? volts : smooth_V + (volts - smooth_V) * decay.share(step_s);
     if (off) {
       supply = Supply.OFF;
       return nominal_V.isPresent() ? heating_K_s * ratio2() : 0;

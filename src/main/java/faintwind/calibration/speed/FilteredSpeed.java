@@ -50,7 +50,7 @@ public final class FilteredSpeed implements SpeedEstimator {
   private boolean wasOff;
 
   FilteredSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
-    formula = new FieldFormula(calibration);
+    formula = FieldFormula.forLog(calibration);
     preparation = new LogPreparation(calibration, formula, settings);
     for (double strength : STRENGTH) {
       candidates.add(new Candidate(new ForwardFilter(calibration, formula), strength * strength));

@@ -6,7 +6,6 @@ import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.PreparedRow;
-import faintwind.calibration.speed.state.StillLoss;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -54,7 +53,6 @@ final class HeaterTrace {
 
   /** Takes along the rows before each discovery in which the smoothed state falls unheated. */
   void lookBack(BlockTrace smoothed, FieldFormula formula) {
-    StillLoss still = new StillLoss(formula);
     for (int discovery : discoveries) {
       int end = discovery;
       int i = discovery - 1;
@@ -63,7 +61,7 @@ final class HeaterTrace {
           end--;
         }
         boolean near = rows.get(discovery).time_s() < rows.get(i).time_s() + WINDOW_S;
-        if (!near && !fallsUnheated(smoothed, i, end, still)) {
+        if (!near && !fallsUnheated(smoothed, i, end, formula)) {
           break;
         }
         belief.set(i, Heater.OFF);
@@ -73,13 +71,13 @@ final class HeaterTrace {
   }
 
   /** Whether Δ falls from a row to a later one as still air without heat lets it, or faster. */
-  private boolean fallsUnheated(BlockTrace smoothed, int row, int later, StillLoss still) {
+  private boolean fallsUnheated(BlockTrace smoothed, int row, int later, FieldFormula formula) {
     double delta_K = Math.max(LEAST_K, smoothed.mean(row, HeatState.DELTA));
     double laterDelta_K = Math.max(LEAST_K, smoothed.mean(later, HeatState.DELTA));
     if (delta_K <= NOTHING_K) {
       return true;
     }
-    double still_1_s = still.at(delta_K, rows.get(row).air());
+    double still_1_s = formula.stillLoss_1_s(delta_K, rows.get(row).air());
     double duration_s = rows.get(later).time_s() - rows.get(row).time_s();
     return Math.log(delta_K / laterDelta_K) > FALL_SHARE * still_1_s * duration_s;
   }

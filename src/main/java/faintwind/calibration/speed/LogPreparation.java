@@ -32,7 +32,7 @@ final class LogPreparation {
   private boolean begun;
   private double last_s;
   private double lastSignal;
-  private double lastDelta_K;
+  private double lastAir_K;
   private double sinceSignal_s;
   private int spikes;
 
@@ -57,7 +57,7 @@ final class LogPreparation {
       return Optional.empty();
     }
     double step_s = begun ? time_s - last_s : 0;
-    Kind kind = begun ? kind(step_s, signal) : Kind.FIRST;
+    Kind kind = begun ? kind(step_s, signal, formula) : Kind.FIRST;
     PreparedRow row =
         new PreparedRow(
             time_s,
@@ -69,7 +69,7 @@ final class LogPreparation {
             kind);
     if (kind != Kind.SPIKE) {
       lastSignal = signal;
-      lastDelta_K = Math.abs(formula.delta_K(signal, row.air().air_K()));
+      lastAir_K = row.air().air_K();
       sinceSignal_s = 0;
     }
     begun = true;
@@ -77,7 +77,7 @@ final class LogPreparation {
     return Optional.of(row);
   }
 
-  private Kind kind(double step_s, double signal) {
+  private Kind kind(double step_s, double signal, FieldFormula formula) {
     sinceSignal_s += step_s;
     boolean gap = usual.isKnown() && step_s > Math.max(LEAST_GAP_S, GAP_STEPS * usual.median_s());
     if (!gap) {
@@ -87,14 +87,21 @@ final class LogPreparation {
       spikes = 0;
       return Kind.AFTER_LONG_GAP;
     }
-    double possible_K = (2 * heating_K_s + fastest_1_s * lastDelta_K) * sinceSignal_s;
-    double allowed = perKelvin * possible_K * SPIKE_ALLOWANCE + NOISE_MARGIN * noise;
-    if (Math.abs(signal - lastSignal) > allowed && spikes < SPIKES_IN_A_ROW) {
+    double change = Math.abs(signal - lastSignal);
+    if (change > allowed(0)
+        && change > allowed(Math.abs(formula.delta_K(lastSignal, lastAir_K)))
+        && spikes < SPIKES_IN_A_ROW) {
       spikes++;
       return Kind.SPIKE;
     }
     boolean accepted = spikes >= SPIKES_IN_A_ROW;
     spikes = 0;
     return gap || accepted ? Kind.AFTER_GAP : Kind.USUAL;
+  }
+
+  /** The greatest change of the signal since the last that a ball with this difference can make. */
+  private double allowed(double delta_K) {
+    double possible_K = (2 * heating_K_s + fastest_1_s * delta_K) * sinceSignal_s;
+    return perKelvin * possible_K * SPIKE_ALLOWANCE + NOISE_MARGIN * noise;
   }
 }

@@ -54,7 +54,9 @@ final class MinuteMeans {
       minute = its;
     }
     rows++;
-    row.flags().forEach(flag -> flagged.merge(flag, 1, Integer::sum));
+    if (row.flags() != 0) {
+      SpeedFlag.of(row.flags()).forEach(flag -> flagged.merge(flag, 1, Integer::sum));
+    }
     if (row.averages()) {
       if (teller.isAbove(row.speed_m_s())) {
         flagged.merge(SpeedFlag.ABOVE, 1, Integer::sum);

@@ -1,6 +1,7 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.response.QuickCurve;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
@@ -8,10 +9,7 @@ import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;
 import faintwind.calibration.speed.state.NoiseLevel;
 import faintwind.calibration.speed.state.PreparedRow;
-import faintwind.calibration.speed.state.StillLoss;
 import faintwind.calibration.speed.state.WindJumps;
-import java.util.EnumSet;
-import java.util.Set;
 
 /**
  * Makes an {@link EstimatedRow} of a state and flags what the state and the record show. For one
@@ -33,9 +31,9 @@ final class RowJudge {
   static final double STILL_AWAY = 2;
 
   private final FieldFormula formula;
-  private final StillLoss still;
   private final double warm_K;
   private final ErrorMemory memory;
+  private final QuickCurve logarithm = new QuickCurve(Math::log);
   private final double[] points = new double[3];
   private EstimatedRow.Place place = new EstimatedRow.Place(0, false);
   private double hidden;
@@ -49,7 +47,6 @@ final class RowJudge {
   RowJudge(FieldFormula formula, HeaterLimits limits, ErrorMemory memory) {
     this.formula = formula;
     this.memory = memory;
-    still = new StillLoss(formula);
     warm_K = WARM_SHARE * limits.stillDelta_K();
   }
 
@@ -77,20 +74,20 @@ final class RowJudge {
       PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
     double delta_K = mean[HeatState.DELTA];
     double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
-    double still_1_s = still.at(Math.max(delta_K, LEAST_DELTA_K), row.air());
-    double logLoss = Math.log(Math.max(0.3, Math.min(50, mean[HeatState.RATIO])));
-    double lost = still_1_s * Math.exp(logLoss) * Math.max(delta_K, LEAST_DELTA_K);
+    double still_1_s = formula.stillLoss_1_s(Math.max(delta_K, LEAST_DELTA_K), row.air());
+    double ratio = Math.max(0.3, Math.min(50, mean[HeatState.RATIO]));
+    double lost = still_1_s * ratio * Math.max(delta_K, LEAST_DELTA_K);
     Estimate estimate =
         new Estimate(
             Math.max(delta_K, LEAST_DELTA_K),
             still_1_s,
-            logLoss,
+            logarithm.at(ratio),
             variance,
             Math.min(LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)),
             formula.relative(hidden, Math.max(delta_K, LEAST_DELTA_K), row.air().air_K()));
-    double speed_m_s = speed_m_s(estimate, row.air());
-    Set<SpeedFlag> flags = flags(row, shown_K, variance, heater);
+    double speed_m_s = speed_m_s(still_1_s * ratio, estimate, row.air());
+    int flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);
   }
 
@@ -100,8 +97,7 @@ final class RowJudge {
    * mean loss. Gauss–Hermite rule of three points; near still air, where the bend is no longer that
    * of moving air, the speed of the mean loss.
    */
-  private double speed_m_s(Estimate estimate, AirPoint air) {
-    double loss = estimate.loss_1_s();
+  private double speed_m_s(double loss, Estimate estimate, AirPoint air) {
     double delta_K = estimate.delta_K();
     double away = Math.sqrt(3 * estimate.variance());
     if (estimate.variance() < LEAST_BEND_VARIANCE || estimate.logLoss() < STILL_AWAY * away) {
@@ -122,23 +118,23 @@ final class RowJudge {
     CHANGED
   }
 
-  private Set<SpeedFlag> flags(PreparedRow row, double delta_K, double variance, Heater heater) {
-    EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
+  private int flags(PreparedRow row, double delta_K, double variance, Heater heater) {
+    int flags = 0;
     if (begins(row) || heater != Heater.ON) {
       settled = false;
       begun_s = row.time_s();
     }
     settled |= variance < SETTLED_VARIANCE || row.time_s() > begun_s + SURELY_SETTLED_S;
     if (!settled || delta_K < warm_K) {
-      flags.add(SpeedFlag.WARMUP);
+      flags |= SpeedFlag.WARMUP.bit();
     }
     // in the row of the change a supply that is recorded and good has the last word
     boolean changed = heater == Heater.CHANGED && row.supply() == PreparedRow.Supply.NOT_RECORDED;
     if (heater == Heater.OFF || changed || row.supply() == PreparedRow.Supply.OUT) {
-      flags.add(SpeedFlag.POWER);
+      flags |= SpeedFlag.POWER.bit();
     }
     if (isAfterGap(row, variance)) {
-      flags.add(SpeedFlag.GAP);
+      flags |= SpeedFlag.GAP.bit();
     }
     lastVariance = variance;
     return flags;

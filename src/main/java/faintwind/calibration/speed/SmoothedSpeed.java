@@ -57,14 +57,14 @@ public final class SmoothedSpeed implements SpeedEstimator {
     this.calibration = calibration;
     this.block = block;
     this.fixedWalk2_1_s = fixedWalk2_1_s;
-    formula = new FieldFormula(calibration);
+    formula = FieldFormula.forLog(calibration);
     preparation = new LogPreparation(calibration, formula, settings);
     noise = calibration.performance().noise();
     stillSignal = calibration.performance().stillSignal();
     filter = new ForwardFilter(calibration, formula);
     scratch = new ForwardFilter(calibration, formula);
     strength = new WalkStrength(new ForwardFilter(calibration, formula));
-    FieldFormula own = new FieldFormula(calibration);
+    FieldFormula own = FieldFormula.forLog(calibration);
     judge = new RowJudge(own, filter.limits(), ErrorMemory.SMOOTHED);
     means =
         new SpeedMeans(
@@ -99,7 +99,8 @@ public final class SmoothedSpeed implements SpeedEstimator {
   private void handOn(int core, Consumer<SpeedRow> ready) {
     List<Optional<PreparedRow>> coreRows = List.copyOf(rows.subList(0, core));
     NoiseLevel level = NoiseLevel.of(coreRows, noise, stillSignal);
-    List<PreparedRow> readable = rows.stream().flatMap(Optional::stream).toList();
+    List<PreparedRow> readable = new ArrayList<>(rows.size());
+    rows.forEach(row -> row.ifPresent(readable::add));
     int coreReadable = (int) coreRows.stream().filter(Optional::isPresent).count();
     Block readableBlock = new Block(readable, coreReadable, level.variance());
     WindJumps jumps = new WindJumps();

@@ -28,7 +28,8 @@ record SmoothingBlock(
       return 0;
     }
     double wait_s = supplyRecorded ? beyond_s : beyondWithoutSupply_s;
-    Optional<PreparedRow> first = rows.stream().flatMap(Optional::stream).findFirst();
+    Optional<PreparedRow> first =
+        rows.get(0).isPresent() ? rows.get(0) : rows.stream().flatMap(Optional::stream).findFirst();
     Optional<PreparedRow> last = rows.get(size - 1);
     if (first.isEmpty() || size >= mostRows + MOST_BEYOND) {
       return Math.min(size, mostRows);

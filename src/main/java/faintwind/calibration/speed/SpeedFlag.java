@@ -11,19 +11,19 @@ import java.util.stream.IntStream;
 /** Why a row's speed must be used with care, or not at all. */
 public enum SpeedFlag {
   /** Below the smallest speed that can be told from still air; a speed is still given. */
-  FLOOR,
+  FLOOR(1),
   /** Beyond the calibrated speeds. */
-  ABOVE,
+  ABOVE(2),
   /**
    * The difference is still below a tenth of its still-air value, or the estimator has not settled.
    */
-  WARMUP,
+  WARMUP(4),
   /** A break in the record just before. */
-  GAP,
+  GAP(8),
   /** Supply out of tolerance, or the heat balance says that the heater is off. */
-  POWER,
+  POWER(16),
   /** The row could not be read; it has no speed. */
-  BAD;
+  BAD(32);
 
   private static final List<SpeedFlag> ALL = List.of(values());
 
@@ -34,6 +34,12 @@ public enum SpeedFlag {
       SETS.stream()
           .map(set -> set.stream().map(SpeedFlag::word).collect(Collectors.joining("+")))
           .toList();
+
+  private final int bit;
+
+  SpeedFlag(int bit) {
+    this.bit = bit;
+  }
 
   /** The word in a converted log. */
   public String word() {
@@ -50,10 +56,23 @@ public enum SpeedFlag {
     return SETS.get(number(flags));
   }
 
+  /** The flags whose bits a number has. */
+  static Set<SpeedFlag> of(int bits) {
+    return SETS.get(bits);
+  }
+
+  /** Its bit in a number that stands for several. */
+  int bit() {
+    return bit;
+  }
+
   private static int number(Set<SpeedFlag> flags) {
+    if (flags.isEmpty()) {
+      return 0;
+    }
     int number = 0;
     for (int i = 0; i < ALL.size(); i++) {
-      number |= flags.contains(ALL.get(i)) ? 1 << i : 0;
+      number |= flags.contains(ALL.get(i)) ? ALL.get(i).bit : 0;
     }
     return number;
   }
@@ -61,7 +80,7 @@ public enum SpeedFlag {
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
     for (int i = 0; i < ALL.size(); i++) {
-      if ((number >> i & 1) == 1) {
+      if ((number & ALL.get(i).bit) != 0) {
         set.add(ALL.get(i));
       }
     }

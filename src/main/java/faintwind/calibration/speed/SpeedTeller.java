@@ -3,7 +3,6 @@ package faintwind.calibration.speed;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
-import java.util.EnumSet;
 import java.util.OptionalDouble;
 
 /**
@@ -32,15 +31,15 @@ final class SpeedTeller {
   SpeedRow told(EstimatedRow row, WeightedSums.Mean found) {
     double speed_m_s = found.speed_m_s();
     SpeedUncertainty.Band band = uncertainty.band(row, found);
-    EnumSet<SpeedFlag> flags = EnumSet.noneOf(SpeedFlag.class);
-    flags.addAll(row.flags());
+    int flags = row.flags();
     if (speed_m_s < floor_m_s || !band.aboveStill()) {
-      flags.add(SpeedFlag.FLOOR);
+      flags |= SpeedFlag.FLOOR.bit();
     }
     if (isAbove(speed_m_s)) {
-      flags.add(SpeedFlag.ABOVE);
+      flags |= SpeedFlag.ABOVE.bit();
     }
-    return new SpeedRow(OptionalDouble.of(speed_m_s), OptionalDouble.of(band.u95_m_s()), flags);
+    return new SpeedRow(
+        OptionalDouble.of(speed_m_s), OptionalDouble.of(band.u95_m_s()), SpeedFlag.of(flags));
   }
 
   /** Sums of an average of what this tells. */

@@ -2,6 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.response.QuickCurve;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.PreparedRow;
@@ -40,6 +41,7 @@ final class SpeedUncertainty {
   static final double U_LAG_S = 0.6;
 
   private final FieldFormula formula;
+  private final QuickCurve falling = new QuickCurve(x -> Math.exp(-x));
   private final double lag_s;
 
   SpeedUncertainty(FieldFormula formula) {
@@ -71,7 +73,7 @@ final class SpeedUncertainty {
     double calibration =
         formula.relativeLossUncertainty(delta_K, air.air_K(), estimate.heatingShare());
     double airPart = unknownAir(row.row(), estimate);
-    double stillPart = U_STILL * Math.exp(-Math.max(0, logLoss));
+    double stillPart = U_STILL * falling.at(Math.max(0, logLoss));
     boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
     double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
     double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;

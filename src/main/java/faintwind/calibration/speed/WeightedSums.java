@@ -1,5 +1,6 @@
 package faintwind.calibration.speed;
 
+import faintwind.calibration.response.QuickCurve;
 import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.PreparedRow;
 import java.util.Deque;
@@ -8,7 +9,7 @@ import java.util.Deque;
 final class WeightedSums {
   private static final int REFRESH = 2000;
 
-  private final ErrorMemory memory;
+  private final QuickCurve left;
   private double weight;
   private double speed;
   private double logLoss;
@@ -17,7 +18,7 @@ final class WeightedSums {
   private int removed;
 
   WeightedSums(ErrorMemory memory) {
-    this.memory = memory;
+    left = memory.curve();
   }
 
   void add(EstimatedRow row) {
@@ -52,7 +53,7 @@ final class WeightedSums {
     double lasted_s = last.row().time_s() - first.row().time_s();
     double rate_m_s2 = lasted_s > 0 ? (last.speed_m_s() - first.speed_m_s()) / lasted_s : 0;
     // what averaging takes off the variance is taken off
-    double left = memory.left(weight, memoryTime / weight);
+    double left = ErrorMemory.left(this.left, weight, memoryTime / weight);
     return new Mean(
         Math.max(0, speed / weight),
         logLoss / weight,

@@ -18,8 +18,8 @@ final class ConversionCount {
 
   void add(SpeedRow row) {
     rows++;
-    for (SpeedFlag flag : row.flags()) {
-      flagged.merge(flag, 1L, Long::sum);
+    if (!row.flags().isEmpty()) {
+      row.flags().forEach(flag -> flagged.merge(flag, 1L, Long::sum));
     }
     if (row.usable() && row.speed_m_s().isPresent()) {
       double speed_m_s = row.speed_m_s().getAsDouble();

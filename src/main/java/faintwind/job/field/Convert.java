@@ -241,8 +241,10 @@ public final class Convert {
     }
     SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns(), form);
     try (MinuteFile minuteFile = MinuteFile.begin(minutes, log, form)) {
+      LogConversion conversion =
+          new LogConversion(log, maker(flush), new Written(writer, minuteFile, flush));
       ConversionCount count =
-          new LogConversion(log, maker(flush), new Written(writer, minuteFile, flush)).run(watch);
+          flush == Flush.EACH_ROW ? conversion.runLive(watch) : conversion.run(watch);
       writer.flush();
       Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
       if (nothing.isPresent()) {

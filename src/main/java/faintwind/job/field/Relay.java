@@ -12,11 +12,13 @@ import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Does tasks in their order on a second thread, while the first brings the next ones. Whoever is
- * too far ahead waits, so that memory stays bounded. For one job.
+ * Does tasks in their order on a thread of its own, while another brings the next ones. Whoever is
+ * too far ahead waits, so that memory stays bounded. After a task that failed none is done. For one
+ * job.
  */
 final class Relay implements Closeable {
-  private static final int AHEAD = 2;
+  private final int mostAhead;
+  private volatile boolean failed;
 
   private final ExecutorService second =
       Executors.newSingleThreadExecutor(
@@ -28,12 +30,26 @@ final class Relay implements Closeable {
 
   private final Deque<Future<?>> ahead = new ArrayDeque<>();
 
+  /** A relay whose tasks may wait, but no more than so many. */
+  Relay(int mostAhead) {
+    this.mostAhead = mostAhead;
+  }
+
   /** Hands a task on. What an earlier one has thrown is thrown here, or by {@link #finish}. */
   void run(Runnable task) {
-    ahead.add(second.submit(task));
-    while (ahead.size() > AHEAD) {
+    ahead.add(second.submit(() -> unlessFailed(task)));
+    while (ahead.size() > mostAhead) {
       await(ahead.removeFirst());
     }
+  }
+
+  private void unlessFailed(Runnable task) {
+    if (failed) {
+      return;
+    }
+    failed = true;
+    task.run();
+    failed = false;
   }
 
   /** Waits for all tasks. */

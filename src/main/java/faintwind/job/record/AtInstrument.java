@@ -30,6 +30,7 @@ public final class AtInstrument {
   private final Clock clock;
   private final Enter.Person person;
   private final KeptGuides guides;
+  private Optional<KeptDesigns> designs = Optional.empty();
 
   /**
    * Prepares work.
@@ -90,14 +91,21 @@ public final class AtInstrument {
     WriterLock lock = taken.get();
     try (lock) {
       Optional<Problem> mended = new InstrumentFolder(folder).mendSummary();
-      Checked<InstrumentView> view =
-          InstrumentView.open(folder, KeptDesigns.withShippedParts()::sheet, guides);
+      Checked<InstrumentView> view = InstrumentView.open(folder, designs()::sheet, guides);
       if (!(view instanceof Checked.Ok<InstrumentView> ok)) {
         return Checked.refused(view.problems());
       }
       Checked<T> done = work.at(ok.value(), new Enter(ok.value(), clock, person));
       return Checked.ok(true, mended.stream().toList()).then(told -> done);
     }
+  }
+
+  /** The shipped parts are read once, however often there is work; the lock keeps it to one. */
+  private synchronized KeptDesigns designs() throws IOException {
+    if (designs.isEmpty()) {
+      designs = Optional.of(KeptDesigns.withShippedParts());
+    }
+    return designs.get();
   }
 
   /** Why nothing can be entered now; empty where something can. */

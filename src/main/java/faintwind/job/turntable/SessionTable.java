@@ -27,6 +27,7 @@ public final class SessionTable {
   private final Source source;
   private final List<SessionNote> notes;
   private final StringBuilder text = new StringBuilder(HEAD);
+  private boolean lastRow;
 
   /**
    * Where the rows come from.
@@ -58,6 +59,7 @@ public final class SessionTable {
     int still = 0;
     for (int i = 0; i < steps.size(); i++) {
       DoneStep step = steps.get(i);
+      lastRow = steps.subList(i + 1, steps.size()).stream().noneMatch(SessionTable::hasRow);
       switch (step.step().kind()) {
         case ZERO -> plain("zero", step);
         case WARM_UP, STILL -> {
@@ -68,6 +70,11 @@ public final class SessionTable {
         case REST, MOVE -> {} // belongs to the spin before it
       }
     }
+  }
+
+  private static boolean hasRow(DoneStep step) {
+    PlannedStep.Kind kind = step.step().kind();
+    return kind != PlannedStep.Kind.REST && kind != PlannedStep.Kind.MOVE;
   }
 
   /** The rest belongs to its spin; hands that move the balls do not. */
@@ -110,12 +117,15 @@ public final class SessionTable {
     text.append(kind).append(',');
   }
 
-  /** With what was noted since the row before. */
+  /**
+   * With what was noted since the row before; the last row takes what was noted in a run that never
+   * ended.
+   */
   private void end(String note, double to_s) {
     List<String> said = new ArrayList<>();
     said.add(source.provenance() == Provenance.REHEARSAL ? "rehearsal" : "");
     said.add(note);
-    List<SessionNote> own = notes.stream().filter(n -> n.time_s() < to_s).toList();
+    List<SessionNote> own = notes.stream().filter(n -> lastRow || n.time_s() < to_s).toList();
     own.forEach(n -> said.add(Numerals.digits(n.time_s(), 5) + " s: " + n.text()));
     notes.removeAll(own);
     said.removeIf(String::isEmpty);

@@ -6,6 +6,7 @@ import faintwind.message.Where;
 import faintwind.physics.part.Catalogue;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.HeatSheet;
+import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -39,7 +40,7 @@ public final class Suggest {
   }
 
   private List<Suggestion> best() {
-    Map<Trial, List<Problem>> chosen = new LinkedHashMap<>();
+    Map<Trial, List<String>> chosen = new LinkedHashMap<>();
     choose(chosen, "suggest.balanced", Comparator.comparingDouble(this::shortfall));
     choose(
         chosen,
@@ -49,24 +50,25 @@ public final class Suggest {
     return chosen.entrySet().stream().map(e -> suggestion(e.getKey(), e.getValue())).toList();
   }
 
-  private void choose(Map<Trial, List<Problem>> chosen, String reason, Comparator<Trial> order) {
+  private void choose(Map<Trial, List<String>> chosen, String reason, Comparator<Trial> order) {
     trials.stream()
         .min(order)
-        .ifPresent(
-            t ->
-                chosen
-                    .computeIfAbsent(t, x -> new ArrayList<>())
-                    .add(
-                        Problem.warning(
-                            reason,
-                            Where.NOWHERE,
-                            Numerals.digits(t.smallest_m_s()),
-                            Numerals.digits(t.tau_s()),
-                            Numerals.digits(t.still_K()))));
+        .ifPresent(t -> chosen.computeIfAbsent(t, x -> new ArrayList<>()).add(reason));
   }
 
-  private Suggestion suggestion(Trial trial, List<Problem> reasons) {
-    List<Problem> all = new ArrayList<>(reasons);
+  /** Its numbers are those of its sheet, as the table beside it shows them. */
+  private Suggestion suggestion(Trial trial, List<String> reasons) {
+    DesignSheet sheet = DesignSheet.of(trial.design());
+    List<Problem> all = new ArrayList<>();
+    for (String reason : reasons) {
+      all.add(
+          Problem.warning(
+              reason,
+              Where.NOWHERE,
+              digits(sheet, OutcomeId.SMALLEST_SPEED),
+              digits(sheet, OutcomeId.TIME_CONSTANT_AT_1),
+              digits(sheet, OutcomeId.STILL_DELTA)));
+    }
     if (trial.smallest_m_s() > wish.use().slowest_m_s()) {
       all.add(
           missed(
@@ -84,7 +86,11 @@ public final class Suggest {
     if (trial.leads() > HeatSheet.MOST_LEAD_SHARE) {
       all.add(missed("suggest.leads", Numerals.digits(100 * trial.leads()), ""));
     }
-    return new Suggestion(trial.design(), DesignSheet.of(trial.design()), all);
+    return new Suggestion(trial.design(), sheet, all);
+  }
+
+  private static String digits(DesignSheet sheet, OutcomeId id) {
+    return sheet.quantity(id).map(q -> Numerals.digits(q.value().nominal())).orElse("–");
   }
 
   private static Problem missed(String id, String found, String wanted) {

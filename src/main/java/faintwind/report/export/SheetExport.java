@@ -111,6 +111,8 @@ public final class SheetExport {
     double share = of.applyAsDouble("supply_off_share");
     put("off_V", hasSupply ? share * nominal_V : of.applyAsDouble("supply_off_V"), "V");
     put("bead_rate", 1 / of.applyAsDouble("bead_lag"), "1/s");
+    double lag_s = Math.min(of.applyAsDouble("bead_lag"), of.applyAsDouble("heater_lag"));
+    put("longest_s", Math.min(of.applyAsDouble("longest_step_s"), lag_s), "s");
     put("b", ball, "1");
     put("g", heater, "1/s");
     put("c", of.applyAsDouble("heater_share") * heater, "1/s");

@@ -21,7 +21,6 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** What to buy: one row a part with what to look for, a price to type, totals. */
@@ -104,7 +103,10 @@ final class DesignPartsView {
     row.what().setText(line.tolerance().isEmpty() ? what : what + "; " + line.tolerance());
     row.amount().setText(amount(line));
     row.total()
-        .setText(line.total().isPresent() ? PartsList.money(line.total().getAsDouble()) : "");
+        .setText(
+            line.total().isPresent()
+                ? words.text("design.parts.total", PartsList.money(line.total().getAsDouble()))
+                : "");
     return row.node();
   }
 
@@ -127,8 +129,7 @@ final class DesignPartsView {
     part.setMaxWidth(Double.MAX_VALUE);
     Label buy = Words.label(words.text("parts.head.buy"), "column-head", "part-amount");
     Label price = Words.label(words.text("parts.head.price"), "column-head", "price-field");
-    Label total = Words.label(words.text("parts.head.total"), "column-head", "part-total");
-    return Boxes.row("part-line", part, buy, price, total);
+    return Boxes.row("part-line", part, buy, price);
   }
 
   private Row newRow(String key, PartsList.Line line) {
@@ -145,9 +146,9 @@ final class DesignPartsView {
     HBox.setHgrow(said, Priority.ALWAYS);
     Label amount = Words.label("", "part-amount");
     Label total = new Prose();
-    total.setMinWidth(Region.USE_PREF_SIZE);
-    total.getStyleClass().add("part-total");
-    HBox lineBox = Boxes.row("part-line", said, amount, field, total);
+    total.getStyleClass().addAll("fine", "soft");
+    VBox cost = Boxes.column("price-field", field, total);
+    HBox lineBox = Boxes.row("part-line", said, amount, cost);
     VBox node = new VBox(lineBox);
     node.setId("part-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT));
     node.getStyleClass().addAll("outcome", "row");

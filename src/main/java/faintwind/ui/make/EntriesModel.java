@@ -7,9 +7,12 @@ import faintwind.record.Event.PartRecorded;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -26,9 +29,16 @@ final class EntriesModel {
   private final OpenInstrument instrument;
   private final StringProperty hours = new SimpleStringProperty("");
   private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+  private final Map<Step, TypedPart> drafts = new LinkedHashMap<>();
 
   /** A part as it is typed. */
-  record TypedPart(String part, String lot, String price, String currency) {}
+  record TypedPart(String part, String lot, String price, String currency) {
+    static final TypedPart NONE = new TypedPart("", "", "", "");
+
+    private boolean isBlank() {
+      return (part + lot + price).isBlank();
+    }
+  }
 
   EntriesModel(Desk desk, OpenInstrument instrument) {
     words = desk.words();
@@ -77,27 +87,78 @@ final class EntriesModel {
   }
 
   /**
-   * Keeps a part with a step.
+   * Keeps a part where its step is left; one that lacks something stays typed.
+   *
+   * @return why it cannot be kept; empty where it is, or nothing was typed
+   */
+  Optional<String> leavePart(Step step, TypedPart typed) {
+    if (typed.isBlank()) {
+      drafts.remove(step);
+      return Optional.empty();
+    }
+    return part(step, typed);
+  }
+
+  /** What is still typed of a step's part. */
+  TypedPart draft(Step step) {
+    return drafts.getOrDefault(step, TypedPart.NONE);
+  }
+
+  /** A part that lacks something would be lost with the screen. */
+  Optional<Unsaved> unsaved() {
+    return drafts.entrySet().stream()
+        .findFirst()
+        .map(
+            draft ->
+                new Unsaved(
+                    words.text(
+                        "window.entry.part-unsaved",
+                        draft.getKey().title(),
+                        lacking(draft.getValue()).orElse("")),
+                    Optional.empty(),
+                    words.text("window.unsaved.drop")));
+  }
+
+  /**
+   * Keeps a part with a step; one that lacks something stays a draft.
    *
    * @return why it cannot be kept; empty where it is
    */
   Optional<String> part(Step step, TypedPart typed) {
-    if (typed.part().isBlank()) {
-      return Optional.of(words.text("window.entry.no-part"));
+    Optional<String> lacking = lacking(typed);
+    if (lacking.isPresent()) {
+      drafts.put(step, typed);
+      return lacking;
     }
-    OptionalDouble price = OptionalDouble.empty();
-    if (!typed.price().isBlank()) {
-      String number = typed.price().strip().replace(',', '.');
-      if (!number.matches("\\d{1,9}(\\.\\d{1,2})?") || typed.currency().isBlank()) {
-        return Optional.of(words.text("window.entry.no-price"));
-      }
-      price = OptionalDouble.of(Double.parseDouble(number));
-    }
+    drafts.remove(step);
+    OptionalDouble price =
+        typed.price().isBlank()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Double.parseDouble(number(typed)));
     PartRecorded part =
         new PartRecorded(
             typed.part().strip(), typed.lot().strip(), price, typed.currency().strip());
     instrument.enter(enter -> enter.plain(Optional.of(step.id()), part));
     return Optional.empty();
+  }
+
+  private Optional<String> lacking(TypedPart typed) {
+    if (typed.part().isBlank()) {
+      return Optional.of(words.text("window.entry.no-part"));
+    }
+    if (typed.price().isBlank()) {
+      return Optional.empty();
+    }
+    if (!number(typed).matches("\\d{1,9}(\\.\\d{1,2})?")) {
+      return Optional.of(words.text("window.entry.no-price"));
+    }
+    return typed.currency().isBlank()
+        ? Optional.of(words.text("window.entry.no-currency"))
+        : Optional.empty();
+  }
+
+  private static String number(TypedPart typed) {
+    return typed.price().strip().replace(',', '.');
   }
 
   /** Notes and parts of a step that count, the earliest first. */

@@ -9,6 +9,8 @@ import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javafx.beans.property.SimpleStringProperty;
 import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
@@ -102,8 +104,11 @@ final class EntriesView extends VBox {
 
   private void part(String label) {
     List<String> names = List.of("part", "lot", "price", "currency");
+    EntriesModel.TypedPart draft = entries.draft(step);
     List<StringProperty> typed =
-        names.stream().<StringProperty>map(name -> new SimpleStringProperty("")).toList();
+        Stream.of(draft.part(), draft.lot(), draft.price(), draft.currency())
+            .<StringProperty>map(SimpleStringProperty::new)
+            .toList();
     Node[] fields = new Node[names.size()];
     for (int i = 0; i < fields.length; i++) {
       String key = "window.entry." + names.get(i);
@@ -114,35 +119,32 @@ final class EntriesView extends VBox {
       fields[i] = Fields.named(key, field, words);
     }
     Label refusal = Words.label("", "mark-attention");
-    Boxes.present(refusal, false);
-    Runnable keep =
-        () -> {
-          Optional<String> why =
-              entries.part(
-                  step,
-                  new EntriesModel.TypedPart(
-                      typed.get(0).get(),
-                      typed.get(1).get(),
-                      typed.get(2).get(),
-                      typed.get(3).get()));
+    refusal.setId("entry-part-refusal");
+    Consumer<Optional<String>> answer =
+        why -> {
           refusal.setText(why.orElse(""));
           Boxes.present(refusal, why.isPresent());
           if (why.isEmpty()) {
             typed.subList(0, 3).forEach(text -> text.set(""));
           }
         };
-    keeping.add(
-        () -> {
-          if (typed.stream().limit(3).anyMatch(text -> !text.get().isBlank())) {
-            keep.run();
-          }
-        });
+    Runnable leave = () -> answer.accept(entries.leavePart(step, typedPart(typed)));
+    leave.run();
+    keeping.add(leave);
     getChildren()
         .addAll(
             Words.label(label, "semibold"),
             Fields.line(fields),
-            Words.button("entry-part-keep", words.text("window.entry.keep-part"), keep),
+            Words.button(
+                "entry-part-keep",
+                words.text("window.entry.keep-part"),
+                () -> answer.accept(entries.part(step, typedPart(typed)))),
             refusal);
+  }
+
+  private static EntriesModel.TypedPart typedPart(List<StringProperty> typed) {
+    return new EntriesModel.TypedPart(
+        typed.get(0).get(), typed.get(1).get(), typed.get(2).get(), typed.get(3).get());
   }
 
   private void hours(Step.OwnTime own) {

@@ -7,6 +7,7 @@ import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.FxScreen;
 import faintwind.ui.frame.Screen;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.CautionCard;
@@ -160,6 +161,12 @@ public final class StepScreen implements Screen {
   @Override
   public boolean paste(Clipboard clipboard) {
     return photo.paste(model.stepId(), clipboard);
+  }
+
+  @Override
+  public Optional<Unsaved> unsaved() {
+    leaveEntries();
+    return model.entries().unsaved();
   }
 
   @Override

@@ -58,6 +58,16 @@ final class EventWords {
     return checklist.step(id).map(Step::title).orElse(id);
   }
 
+  /** What a caution says that stands before the turntable or an opening. */
+  private String ofNoStep(String caution) {
+    return switch (caution) {
+      case "spinning-arm" -> words.text("turntable.caution.text");
+      case "opening" -> words.text("flow.caution");
+      case "opening-hive" -> words.text("flow.caution-hive");
+      default -> caution;
+    };
+  }
+
   /** What the event says, without its time and its author. */
   String say(Optional<String> step, Event event) {
     Optional<Step> at = step.flatMap(checklist::step);
@@ -74,7 +84,10 @@ final class EventWords {
           question.map(Question::text).orElse(e.question()),
           question.flatMap(q -> q.choice(e.choice())).map(c -> c.text()).orElse(e.choice()));
     } else if (event instanceof CautionAcknowledged e) {
-      String text = at.flatMap(s -> s.caution(e.caution())).map(Caution::text).orElse(e.caution());
+      String text =
+          at.flatMap(s -> s.caution(e.caution()))
+              .map(Caution::text)
+              .orElseGet(() -> ofNoStep(e.caution()));
       return words.text("window.record.caution", FirstSentences.of(text, MOST_LETTERS));
     } else if (event instanceof Waived e) {
       return words.text("window.record.waived", reading(at, e.what()), e.reason());

@@ -18,7 +18,7 @@ class RelayTest {
     List<Integer> done = new ArrayList<>();
     AtomicInteger handed = new AtomicInteger();
     List<Integer> behind = new ArrayList<>();
-    try (Relay relay = new Relay()) {
+    try (Relay relay = new Relay(2)) {
       for (int i = 0; i < 50; i++) {
         int number = i;
         handed.incrementAndGet();
@@ -36,13 +36,27 @@ class RelayTest {
 
   @Test
   void throwsWhatATaskHasThrown() throws IOException {
-    try (Relay relay = new Relay()) {
+    try (Relay relay = new Relay(2)) {
       relay.run(
           () -> {
             throw new UncheckedIOException(new IOException("disk full"));
           });
       assertThatThrownBy(relay::finish).hasRootCauseMessage("disk full");
     }
+  }
+
+  @Test
+  void doesNothingMoreAfterATaskThatFailed() throws IOException {
+    List<String> done = new ArrayList<>();
+    try (Relay relay = new Relay(5)) {
+      relay.run(() -> done.add("before"));
+      relay.run(
+          () -> {
+            throw new UncheckedIOException(new IOException("disk full"));
+          });
+      relay.run(() -> done.add("after"));
+    }
+    assertThat(done).containsExactly("before");
   }
 
   @Test

@@ -68,8 +68,8 @@ class SheetExportTest {
   void theFilterMeetsConvertInSteps() throws IOException {
     Differences steps = compare(STEPS, 5500, 400);
     assertThat(steps.relative()).hasSizeGreaterThan(200);
-    assertThat(steps.median()).isLessThan(1e-3);
-    assertThat(steps.largest()).isLessThan(1e-2);
+    assertThat(steps.median()).isLessThan(1e-4);
+    assertThat(steps.largest()).isLessThan(1e-3);
     assertThat(steps.otherFlags()).isZero();
   }
 
@@ -78,8 +78,9 @@ class SheetExportTest {
   void theFilterMeetsConvertOnADayOfFaintDraughts() throws IOException {
     Differences day = compare(DAY, 3000, 400);
     assertThat(day.relative()).hasSizeGreaterThan(200);
-    assertThat(day.median()).isLessThan(1e-3);
-    assertThat(day.relative().get(day.relative().size() * 98 / 100)).isLessThan(1e-2);
+    assertThat(day.median()).isLessThan(1e-4);
+    assertThat(day.relative().get(day.relative().size() * 98 / 100)).isLessThan(1e-3);
+    assertThat(day.otherFlags()).isZero();
   }
 
   @Tag("slow")

@@ -2,7 +2,9 @@ package faintwind.ui.make;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.checklist.Step;
 import faintwind.record.Event.ClockStarted;
+import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.Waived;
@@ -11,7 +13,9 @@ import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.make.EntriesModel.TypedPart;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -70,6 +74,30 @@ class EntriesModelTest {
   }
 
   @Test
+  void aPriceWithoutItsCurrencyStaysTypedWhenTheStepIsLeft() throws Exception {
+    Bench bench = at("get-parts");
+    EntriesModel entries = bench.model().entries();
+    Step step = bench.model().step();
+    TypedPart typed = new TypedPart("ball", "L7", "2.50", "");
+    assertThat(entries.leavePart(step, typed)).contains("In which currency is the price?");
+    bench.model().move(1);
+    bench.quiet().answer();
+    bench.model().open(step.id());
+    bench.quiet().answer();
+    assertThat(entries.draft(step)).isEqualTo(typed);
+    assertThat(entries.unsaved())
+        .get()
+        .satisfies(u -> assertThat(u.question()).startsWith(step.title() + ": the part"));
+    assertThat(entries.leavePart(step, new TypedPart("ball", "L7", "2.50", "EUR"))).isEmpty();
+    assertThat(entries.unsaved()).isEmpty();
+    bench.quiet().answer();
+    assertThat(bench.instrument().state().standing(PartRecorded.class, step.id())).hasSize(1);
+    entries.leavePart(step, typed);
+    entries.leavePart(step, TypedPart.NONE);
+    assertThat(entries.unsaved()).as("what was deleted again is not asked about").isEmpty();
+  }
+
+  @Test
   void theTimeOfTheTinCountsWithinTheLimitsOfItsStep() throws Exception {
     Bench bench = at("coat-parts");
     EntriesModel entries = bench.model().entries();
@@ -92,6 +120,28 @@ class EntriesModelTest {
         .singleElement()
         .satisfies(c -> assertThat(c.event().duration_s()).isEqualTo(36 * 3600));
     assertThat(entries.hours().get()).isEmpty();
+  }
+
+  @Test
+  void paintTakesTheTimeOfItsTinAndBareBallsWaitForNothing() throws Exception {
+    Bench bare = at("polish-and-degrease");
+    assertThat(bare.model().isMissing("gate.clock-not-started")).isFalse();
+    String painted = resource().replace("bare-polished-copper", "black-paint");
+    bare.instrument()
+        .enter(enter -> enter.plain(Optional.empty(), new DesignChosen(painted, "paint")));
+    bare.quiet().answer();
+    StepModel model = bare.model();
+    assertThat(model.isMissing("gate.clock-not-started")).isTrue();
+    model.entries().hours().set("6");
+    model.startClock();
+    bare.quiet().answer();
+    assertThat(bare.instrument().state().standing(ClockStarted.class, "polish-and-degrease"))
+        .singleElement()
+        .satisfies(c -> assertThat(c.event().duration_s()).isEqualTo(6 * 3600));
+  }
+
+  private static String resource() throws IOException {
+    return Files.readString(Path.of("src/test/resources/design/half-inch-copper.json"));
   }
 
   @Test

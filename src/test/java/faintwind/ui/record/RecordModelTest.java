@@ -8,6 +8,7 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.NoteWritten;
@@ -29,7 +30,7 @@ class RecordModelTest {
   private final Messages words = Messages.of(Locale.ENGLISH);
   private final List<RecordModel> asked = new ArrayList<>();
 
-  private static JournalEntry entry(int n, Optional<String> step, faintwind.record.Event event) {
+  private static JournalEntry entry(int n, Optional<String> step, Event event) {
     return new JournalEntry("e" + n, Cellar.NOW.plusMinutes(n), "Ida", step, event);
   }
 
@@ -59,6 +60,15 @@ class RecordModelTest {
     assertThat(lines).noneMatch(line -> line.who().contains("glue-heater"));
     assertThat(lines.get(0).text()).contains("bore 3.3 mm");
     assertThat(lines.get(lines.size() - 1).text()).contains("Rind 1");
+  }
+
+  @Test
+  void aCautionThatBelongsToNoStepIsSaidInItsWords() {
+    for (String caution : List.of("opening", "opening-hive", "spinning-arm")) {
+      List<JournalEntry> one =
+          List.of(entry(0, Optional.empty(), new Event.CautionAcknowledged(caution)));
+      assertThat(record(one).lines().get().get(0).text()).hasSizeGreaterThan(40);
+    }
   }
 
   @Test

@@ -10,7 +10,7 @@ import java.util.Arrays;
 public final class BlockTrace {
   private static final int N = HeatState.SIZE;
   private static final double LEAST_RATIO = 0.3;
-  private static final int KEPT = StepMatrix.KEPT;
+  private static final int KEPT = HeatStep.KEPT;
   private static final int PER_ROW = N + 2 * KEPT + N + 6;
   private static final int COVARIANCE = N;
   private static final int TRANSITION = N + KEPT;
@@ -21,8 +21,7 @@ public final class BlockTrace {
 
   private double[] store = new double[0];
   private int rows;
-  private final double[] lambda = new double[N];
-  private final double[] bigLambda = new double[KEPT];
+  private final BackwardSums after = new BackwardSums();
 
   public void clear() {
     rows = 0;
@@ -36,15 +35,16 @@ public final class BlockTrace {
     }
     HeatState state = filter.state();
     Innovation innovation = filter.innovation();
-    System.arraycopy(state.mean(), 0, store, at, N);
-    System.arraycopy(state.covariance(), 0, store, at + COVARIANCE, KEPT);
+    state.store(store, at);
     if (filter.restarted()) {
       Arrays.fill(store, at + TRANSITION, at + PER_ROW, 0);
       store[at + REST + 1] = 1;
       store[at + RESTARTED] = 1;
     } else {
-      System.arraycopy(state.transition(), 0, store, at + TRANSITION, KEPT);
-      System.arraycopy(innovation.gain(), 0, store, at + GAIN, N);
+      store[at + GAIN] = innovation.gain0();
+      store[at + GAIN + 1] = innovation.gain1();
+      store[at + GAIN + 2] = innovation.gain2();
+      store[at + GAIN + 3] = innovation.gain3();
       store[at + REST] = innovation.miss();
       store[at + REST + 1] = innovation.variance();
       store[at + REST + 2] = innovation.sensitivity();
@@ -61,7 +61,7 @@ public final class BlockTrace {
   /** Filtered variance of ln(loss) at a row; smoothed after {@link #smooth}. */
   public double logLossVariance(int row) {
     double ratio = Math.max(LEAST_RATIO, mean(row, HeatState.RATIO));
-    return store[row * PER_ROW + COVARIANCE + HeatState.RATIOS] / (ratio * ratio);
+    return store[row * PER_ROW + COVARIANCE + StateCovariance.RATIOS] / (ratio * ratio);
   }
 
   /** Means and variances of ln(loss) of all rows as they are now, to be kept. */
@@ -100,6 +100,12 @@ public final class BlockTrace {
     return store[at + 1] > 0 ? Math.abs(store[at]) / Math.sqrt(store[at + 1]) : 0;
   }
 
+  /** Whether {@link #shockScore} lies above a number. */
+  boolean shocks(int row, double score) {
+    int at = row * PER_ROW + SHOCK;
+    return store[at] * store[at] > score * score * store[at + 1] && store[at + 1] > 0;
+  }
+
   /** The change of the loss ratio that is likeliest there. */
   double shock(int row) {
     int at = row * PER_ROW + SHOCK;
@@ -108,19 +114,19 @@ public final class BlockTrace {
 
   /** Replaces filtered by smoothed means and the variance of the loss, from the last row back. */
   public void smooth() {
-    Arrays.fill(lambda, 0);
-    Arrays.fill(bigLambda, 0);
+    after.clear();
     for (int row = rows - 1; row >= 0; row--) {
       int at = row * PER_ROW;
       replace(at);
-      backOverReading(at);
-      store[at + SHOCK] = lambda[HeatState.RATIO];
-      store[at + SHOCK + 1] = bigLambda[HeatState.RATIOS];
+      double weight = 1 / store[at + REST + 1];
+      double missShare = store[at + REST] * weight;
+      after.overReading(store, at + GAIN, store[at + REST + 2], missShare, weight);
+      store[at + SHOCK] = after.l3;
+      store[at + SHOCK + 1] = after.b9;
       if (store[at + RESTARTED] > 0) {
-        Arrays.fill(lambda, 0);
-        Arrays.fill(bigLambda, 0);
+        after.clear();
       } else {
-        StepMatrix.backwards(store, at + TRANSITION, bigLambda, lambda);
+        after.overStep(store, at + TRANSITION);
       }
     }
   }
@@ -128,43 +134,17 @@ public final class BlockTrace {
   /** x ← x − P λ, P(r,r) ← P(r,r) − P(r,·) Λ P(·,r). */
   private void replace(int at) {
     int c = at + COVARIANCE;
+    double p1 = store[c + 1];
+    double p2 = store[c + 2];
     double r0 = store[c + 3];
+    double p5 = store[c + 5];
     double r1 = store[c + 6];
     double r2 = store[c + 8];
-    double r3 = store[c + 9];
-    double[] l = lambda;
-    store[at] -= store[c] * l[0] + store[c + 1] * l[1] + store[c + 2] * l[2] + r0 * l[3];
-    store[at + 1] -= store[c + 1] * l[0] + store[c + 4] * l[1] + store[c + 5] * l[2] + r1 * l[3];
-    store[at + 2] -= store[c + 2] * l[0] + store[c + 5] * l[1] + store[c + 7] * l[2] + r2 * l[3];
-    store[at + 3] -= r0 * l[0] + r1 * l[1] + r2 * l[2] + r3 * l[3];
-    double[] b = bigLambda;
-    double less =
-        r0 * (b[0] * r0 + b[1] * r1 + b[2] * r2 + b[3] * r3)
-            + r1 * (b[1] * r0 + b[4] * r1 + b[5] * r2 + b[6] * r3)
-            + r2 * (b[2] * r0 + b[5] * r1 + b[7] * r2 + b[8] * r3)
-            + r3 * (b[3] * r0 + b[6] * r1 + b[8] * r2 + b[9] * r3);
-    store[c + HeatState.RATIOS] = Math.max(1e-12, r3 - less);
-  }
-
-  /** λ ← Cᵀ λ − Hᵀ ν / S, Λ ← Cᵀ Λ C + Hᵀ H / S with C = I − K H; H is of the bead only. */
-  private void backOverReading(int at) {
-    double sensitivity = store[at + REST + 2];
-    double variance = store[at + REST + 1];
-    double g0 = store[at + GAIN];
-    double g1 = store[at + GAIN + 1];
-    double g2 = store[at + GAIN + 2];
-    double g3 = store[at + GAIN + 3];
-    double dot = g0 * lambda[0] + g1 * lambda[1] + g2 * lambda[2] + g3 * lambda[3];
-    lambda[HeatState.BEAD] -= sensitivity * (dot + store[at + REST] / variance);
-    double[] b = bigLambda;
-    double less0 = sensitivity * (b[0] * g0 + b[1] * g1 + b[2] * g2 + b[3] * g3);
-    double less1 = sensitivity * (b[1] * g0 + b[4] * g1 + b[5] * g2 + b[6] * g3);
-    double less2 = sensitivity * (b[2] * g0 + b[5] * g1 + b[7] * g2 + b[8] * g3);
-    double less3 = sensitivity * (b[3] * g0 + b[6] * g1 + b[8] * g2 + b[9] * g3);
-    double corner = g0 * less0 + g1 * less1 + g2 * less2 + g3 * less3;
-    b[2] -= less0;
-    b[5] -= less1;
-    b[7] += sensitivity * (corner + sensitivity / variance) - 2 * less2;
-    b[8] -= less3;
+    double r3 = store[c + StateCovariance.RATIOS];
+    store[at] -= after.change(store[c], p1, p2, r0);
+    store[at + 1] -= after.change(p1, store[c + 4], p5, r1);
+    store[at + 2] -= after.change(p2, p5, store[c + 7], r2);
+    store[at + 3] -= after.change(r0, r1, r2, r3);
+    store[c + StateCovariance.RATIOS] = Math.max(1e-12, r3 - after.less(r0, r1, r2, r3));
   }
 }

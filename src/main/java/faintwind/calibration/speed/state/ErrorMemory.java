@@ -1,5 +1,7 @@
 package faintwind.calibration.speed.state;
 
+import faintwind.calibration.response.QuickCurve;
+
 /**
  * How long an estimator's error of ln(loss) stays the same, and so what an average leaves of it.
  * The loss walks at random with variance q a second and is seen through the integral of the heat
@@ -41,10 +43,15 @@ public enum ErrorMemory {
     return times * variance / walk2_1_s;
   }
 
-  /** Share of the variance that is left in an average over a time. */
-  public double left(double average_s, double memory_s) {
+  /** Share of the variance that is left in an average, by its time over the memory. */
+  public QuickCurve curve() {
+    return new QuickCurve(this::left);
+  }
+
+  /** Share of the variance that is left in an average over a time, by such a curve. */
+  public static double left(QuickCurve curve, double average_s, double memory_s) {
     double x = average_s / Math.max(LEAST_S, memory_s);
-    return x < SHORT ? 1 : left(x);
+    return x < SHORT ? 1 : curve.at(x);
   }
 
   abstract double left(double x);

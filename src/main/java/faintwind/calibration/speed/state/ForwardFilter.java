@@ -10,7 +10,6 @@ public final class ForwardFilter {
 
   private final FieldFormula formula;
   private final HeaterLimits limits;
-  private final StillLoss still;
   private final HeatState state;
   private final Innovation innovation;
   private final HeaterWatch watch;
@@ -21,7 +20,6 @@ public final class ForwardFilter {
   public ForwardFilter(Calibration calibration, FieldFormula formula) {
     this.formula = formula;
     limits = HeaterLimits.of(calibration, formula);
-    still = new StillLoss(formula);
     state = new HeatState(formula);
     innovation = new Innovation(formula);
     watch = new HeaterWatch(limits, formula);
@@ -60,13 +58,12 @@ public final class ForwardFilter {
       return;
     }
     innovation.correct(state);
-    double noise_K = Math.sqrt(noise2) / Math.abs(innovation.sensitivity());
-    double still_1_s = still.at(state.mean()[HeatState.DELTA], row.air());
-    if (watch.look(row, noise_K, state, still_1_s)) {
+    double perKelvin = innovation.sensitivity();
+    if (watch.look(row, noise2 / (perKelvin * perKelvin), state)) {
       switched(row);
     }
     rowsSinceBegin++;
-    settled |= state.logVariance() < SETTLED_VARIANCE;
+    settled = settled || state.logVariance() < SETTLED_VARIANCE;
   }
 
   /** The heater is known to be lost from elsewhere, after this row was taken in. */

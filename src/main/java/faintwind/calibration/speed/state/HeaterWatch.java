@@ -22,6 +22,12 @@ final class HeaterWatch {
   private static final int IMPOSSIBLE_ROWS = 3;
   private static final double SURE_VARIANCE = 0.09;
 
+  /**
+   * The loss of still air bends downwards over the difference but for the small part of radiation,
+   * so that a tangent lies above it, or below by less than this.
+   */
+  private static final double STILL_MARGIN = 1.1;
+
   private final HeaterLimits limits;
   private final FieldFormula formula;
   private boolean off;
@@ -82,12 +88,11 @@ final class HeaterWatch {
   /**
    * Looks at a row after the filter has taken it in.
    *
-   * @param noise_K standard deviation of the difference as read
+   * @param noise2 variance of a reading over the square of the signal per kelvin, K²
    * @param state the filter's state
-   * @param still_1_s loss of still air there
    * @return whether the belief has changed
    */
-  boolean look(PreparedRow row, double noise_K, HeatState state, double still_1_s) {
+  boolean look(PreparedRow row, double noise2, HeatState state) {
     boolean wasOff = isOff();
     supplyOff = row.supply() == Supply.OFF;
     anchorRows++;
@@ -95,9 +100,9 @@ final class HeaterWatch {
       off = false;
       anchor(row);
     } else if (off) {
-      lookForOn(row, noise_K, state);
+      lookForOn(row, Math.sqrt(noise2), state);
     } else {
-      lookForOff(row, state, still_1_s);
+      lookForOff(row, state);
     }
     switchedOn = wasOff && !isOff();
     return wasOff != isOff();
@@ -123,7 +128,7 @@ final class HeaterWatch {
     }
   }
 
-  private void lookForOff(PreparedRow row, HeatState state, double still_1_s) {
+  private void lookForOff(PreparedRow row, HeatState state) {
     double age_s = row.time_s() - anchor_s;
     if (age_s > OFF_WINDOW_S && anchorRows >= 3) {
       double cool_K = COOL_SHARE * limits.stillDelta_K();
@@ -133,12 +138,9 @@ final class HeaterWatch {
       off = cool && flat;
       anchor(row);
     }
-    double delta = state.mean()[HeatState.DELTA];
-    double loss = still_1_s * state.ratio();
     boolean impossible =
-        loss > limits.greatestLoss_1_s()
-            && state.logVariance() < SURE_VARIANCE
-            && loss - state.mean()[HeatState.FLOW] / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
+        STILL_MARGIN * state.stillNearby_1_s() * state.ratio() > limits.greatestLoss_1_s()
+            && isImpossible(row, state);
     impossibleRows += impossible ? 1 : -1;
     impossible_s += impossible ? row.step_s() : -row.step_s();
     if (impossibleRows <= 0 || impossible_s <= 0) {
@@ -146,6 +148,15 @@ final class HeaterWatch {
       impossible_s = 0;
     }
     off |= impossible_s > IMPOSSIBLE_S && impossibleRows >= IMPOSSIBLE_ROWS;
+  }
+
+  private boolean isImpossible(PreparedRow row, HeatState state) {
+    double delta = state.delta_K();
+    double still_1_s = formula.stillLoss_1_s(delta, row.air());
+    double loss = still_1_s * state.ratio();
+    return loss > limits.greatestLoss_1_s()
+        && state.logVariance() < SURE_VARIANCE
+        && loss - state.flow_K_s() / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
   }
 
   private void anchor(PreparedRow row) {

@@ -4,12 +4,15 @@ import faintwind.calibration.response.ThermocoupleCurve;
 
 /**
  * Update of a {@link HeatState} by one reading of the signal: signal = offset + curve(bead) +
- * noise. Reuses its array; for one thread.
+ * noise. For one thread.
  */
 public final class Innovation {
   private final ThermocoupleCurve curve;
   private final double offset;
-  private final double[] gain = new double[HeatState.SIZE];
+  private double gain0;
+  private double gain1;
+  private double gain2;
+  private double gain3;
   private double miss;
   private double variance;
   private double sensitivity;
@@ -21,41 +24,56 @@ public final class Innovation {
 
   /** Compares with what the state foretells, and leaves the state as it is. */
   void foresee(HeatState state, double signal, double noise2, double air_K) {
-    double bead_K = state.mean()[HeatState.BEAD];
+    double bead_K = state.believed().bead_K;
+    StateCovariance p = state.covariance();
     sensitivity = curve.signalByDelta(bead_K, air_K);
     miss = signal - offset - curve.signal(bead_K, air_K);
-    double[] p = state.covariance();
-    variance = sensitivity * sensitivity * p[HeatState.BEADS] + noise2;
+    variance = sensitivity * sensitivity * p.p7 + noise2;
     double share = sensitivity / variance;
-    gain[0] = p[2] * share;
-    gain[1] = p[5] * share;
-    gain[2] = p[7] * share;
-    gain[3] = p[8] * share;
+    gain0 = p.p2 * share;
+    gain1 = p.p5 * share;
+    gain2 = p.p7 * share;
+    gain3 = p.p8 * share;
   }
 
   /** Corrects the state by what was foreseen. */
   void correct(HeatState state) {
-    double[] p = state.covariance();
-    double[] mean = state.mean();
-    int at = 0;
-    for (int i = 0; i < HeatState.SIZE; i++) {
-      mean[i] += gain[i] * miss;
-      double less = gain[i] * variance;
-      for (int j = i; j < HeatState.SIZE; j++) {
-        p[at++] -= less * gain[j];
-      }
-    }
+    HeatMean mean = state.believed();
+    mean.delta_K += gain0 * miss;
+    mean.flow_K_s += gain1 * miss;
+    mean.bead_K += gain2 * miss;
+    mean.ratio += gain3 * miss;
+    state.covariance().correct(gain0, gain1, gain2, gain3, variance);
   }
 
   /** The reading does not count: no gain. */
   void ignore() {
-    java.util.Arrays.fill(gain, 0);
+    gain0 = 0;
+    gain1 = 0;
+    gain2 = 0;
+    gain3 = 0;
     miss = 0;
     sensitivity = 0;
   }
 
-  double[] gain() {
-    return gain;
+  /** What a unit of the miss changes the difference by. */
+  double gain0() {
+    return gain0;
+  }
+
+  /** The same of the heat flow. */
+  double gain1() {
+    return gain1;
+  }
+
+  /** The same of the bead. */
+  double gain2() {
+    return gain2;
+  }
+
+  /** The same of the loss ratio. */
+  double gain3() {
+    return gain3;
   }
 
   /** Reading less what was foretold, signal unit. */

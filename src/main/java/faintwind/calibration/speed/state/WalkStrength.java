@@ -15,6 +15,11 @@ public final class WalkStrength {
   private static final int SETTLING_ROWS = 20;
 
   /**
+   * One logarithm is taken of many variances' product, before it runs out of what a number holds.
+   */
+  private static final double LEAST_PRODUCT = 1e-200;
+
+  /**
    * Gusts forget themselves within some seconds, a random walk does not: the walk that is likeliest
    * over a block is weaker than the gusts are quick, and its bands too narrow. Twice its variance
    * holds in simulated gusts (own choice).
@@ -76,15 +81,21 @@ public final class WalkStrength {
     scratch.copyFrom(start);
     double walk2_1_s = Math.exp(2 * logStrength);
     double sum = 0;
+    double variances = 1;
     for (int i = 0; i < block.core(); i++) {
       double room = jumps.variance(i);
       scratch.step(block.rows().get(i), walk2_1_s, block.noise2(), room);
       if (scratch.rowsSinceBegin() > SETTLING_ROWS && !scratch.heaterIsOff()) {
         Innovation innovation = scratch.innovation();
         double miss2 = innovation.miss() * innovation.miss() / innovation.variance();
-        sum -= 0.5 * (Math.log(innovation.variance()) + Math.min(CLIP2, miss2));
+        sum += Math.min(CLIP2, miss2);
+        variances *= innovation.variance();
+        if (variances < LEAST_PRODUCT || variances > 1 / LEAST_PRODUCT) {
+          sum += Math.log(variances);
+          variances = 1;
+        }
       }
     }
-    return sum;
+    return -0.5 * (sum + Math.log(variances));
   }
 }

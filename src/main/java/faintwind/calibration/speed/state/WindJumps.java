@@ -70,9 +70,9 @@ public final class WindJumps {
   }
 
   private static boolean stands(BlockTrace smoothed, int row) {
-    double ratio = Math.max(LEAST_RATIO, smoothed.mean(row, HeatState.RATIO));
-    return smoothed.shockScore(row) > DEVIATIONS
-        && Math.abs(smoothed.shock(row)) > LEAST_CHANGE * ratio;
+    return smoothed.shocks(row, DEVIATIONS)
+        && Math.abs(smoothed.shock(row))
+            > LEAST_CHANGE * Math.max(LEAST_RATIO, smoothed.mean(row, HeatState.RATIO));
   }
 
   private boolean isKnown(List<PreparedRow> rows, int row) {

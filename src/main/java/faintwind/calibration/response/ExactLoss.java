@@ -1,0 +1,32 @@
+package faintwind.calibration.response;
+
+/** A model with its parameters, which does what the model does. */
+public final class ExactLoss implements BoundLoss {
+  private final ResponseModel model;
+  private final double[] q;
+
+  /**
+   * A model at its parameters.
+   *
+   * @param q its loss parameters in order; not changed
+   */
+  public ExactLoss(ResponseModel model, double[] q) {
+    this.model = model;
+    this.q = q;
+  }
+
+  @Override
+  public void loss(double speed_m_s, double delta_K, AirPoint air, double[] out) {
+    model.loss(q, speed_m_s, delta_K, air, out);
+  }
+
+  @Override
+  public void stillLoss(double delta_K, AirPoint air, double[] out) {
+    model.stillLoss(q, delta_K, air, out);
+  }
+
+  @Override
+  public void speeds_m_s(double[] losses, double delta_K, AirPoint air) {
+    model.speeds_m_s(q, losses, delta_K, air);
+  }
+}
