@@ -349,9 +349,6 @@ class FiveYearsTest {
           .readTree(text.json(bench, all))
           .path("instruments")
           .forEach(row -> told.put(row.path("folder").asText(), row));
-      if (System.getProperty("years.print") != null) {
-        text.lines(all).forEach(System.out::println);
-      }
     }
 
     BenchRow row(String name) {

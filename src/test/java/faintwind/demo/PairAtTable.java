@@ -25,7 +25,7 @@ import java.util.Optional;
  */
 final class PairAtTable {
   private static final double DUST = 0.84;
-  private static final double LIGHTER = 0.88;
+  private static final double LIGHTER = 0.78;
 
   private PairAtTable() {}
 
@@ -34,8 +34,8 @@ final class PairAtTable {
     NONE,
     /** A sixth of the air's cooling is kept away from the ball. */
     DUSTY,
-    /** The ball was weighed before its second hole. */
-    WEIGHED_EARLY
+    /** The ball has less mass than the one that was weighed. */
+    OTHER_WEIGHED
   }
 
   /** The build of a pair, made by other hands than the next one's. */
@@ -44,7 +44,7 @@ final class PairAtTable {
     VirtualBall ball = like.heated();
     VirtualConvection c = ball.convection();
     double hands = (1 + 0.008 * (number % 3 - 1)) * (fault == Fault.DUSTY ? DUST : 1);
-    double capacity = fault == Fault.WEIGHED_EARLY ? LIGHTER : 1 + 0.003 * (number % 2);
+    double capacity = fault == Fault.OTHER_WEIGHED ? LIGHTER : 1 + 0.003 * (number % 2);
     VirtualBall heated =
         new VirtualBall(
             ball.diameter_m(),
