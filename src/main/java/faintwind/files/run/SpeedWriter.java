@@ -184,7 +184,7 @@ public final class SpeedWriter implements Flushable {
         digits[--at] = '.';
       }
       // a tenth by multiplying, which is quicker and exact below 2³²
-      long tenth = left < MOST_QUICK ? left * TENTH >>> TENTH_SHIFT : left / 10;
+      long tenth = left < MOST_QUICK ? (left * TENTH) >>> TENTH_SHIFT : left / 10;
       digits[--at] = (byte) ('0' + (left - 10 * tenth));
       left = tenth;
     }
