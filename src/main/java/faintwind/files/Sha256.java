@@ -12,7 +12,16 @@ import java.util.HexFormat;
 
 /** SHA-256 (FIPS 180-4) of files and bytes, in lower-case hexadecimal. */
 public final class Sha256 {
-  private Sha256() {}
+  private final MessageDigest digest = digest();
+
+  /** For many pieces, one after the other. Mutable; for one thread. */
+  public Sha256() {}
+
+  /** Of a piece of some bytes. */
+  public String of(byte[] bytes, int from, int length) {
+    digest.update(bytes, from, length);
+    return HexFormat.of().formatHex(digest.digest());
+  }
 
   public static String of(byte[] bytes) {
     return HexFormat.of().formatHex(digest().digest(bytes));

@@ -19,19 +19,19 @@ public final class ClockStart {
 
   /** The usual time, by the design in force. */
   public static Checked<Event> usual(Step step, Map<String, Double> values) {
-    Optional<Step.ClockSpec> clock = step.asks().clock();
+    Optional<Step.ClockSpec> clock = clock(step, values);
     if (clock.isEmpty()) {
       return refused(step, "enter.unknown-item", "clock", step.id());
     }
     OptionalDouble duration_s = clock.get().duration_s().number(values);
     return duration_s.isEmpty()
         ? refused(step, "gate.reading-not-judged", clock.get().label())
-        : Checked.ok(new ClockStarted(clock.get().id(), Math.max(0, duration_s.getAsDouble())));
+        : Checked.ok(new ClockStarted(clock.get().id(), duration_s.getAsDouble()));
   }
 
   /** The time of a tin; refused outside the limits of the step. */
-  public static Checked<Event> own(Step step, double own_h) {
-    Optional<Step.ClockSpec> clock = step.asks().clock();
+  public static Checked<Event> own(Step step, double own_h, Map<String, Double> values) {
+    Optional<Step.ClockSpec> clock = clock(step, values);
     Optional<Step.OwnTime> own = clock.flatMap(Step.ClockSpec::own);
     if (own.isEmpty()) {
       return refused(step, "enter.unknown-item", "hours", step.id());
@@ -45,6 +45,10 @@ public final class ClockStart {
             hours(own_h),
             hours(limits.least_h()),
             hours(limits.most_h()));
+  }
+
+  private static Optional<Step.ClockSpec> clock(Step step, Map<String, Double> values) {
+    return step.asks().clock().filter(spec -> spec.runs(values));
   }
 
   private static String hours(double time_h) {

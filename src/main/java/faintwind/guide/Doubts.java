@@ -151,7 +151,9 @@ public final class Doubts {
     }
     Set<String> among = then.isEmpty() ? changed(now.get()) : changed(then.get(), now.get());
     List<String> changed =
-        among.isEmpty() ? List.of() : step.names().stream().filter(among::contains).toList();
+        among.isEmpty()
+            ? List.of()
+            : checklist.names(step).stream().filter(among::contains).toList();
     if (changed.isEmpty()) {
       return Optional.empty();
     }

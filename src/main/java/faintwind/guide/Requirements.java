@@ -182,7 +182,11 @@ final class Requirements {
     for (Reading reading : step.asks().readings()) {
       reading(step, reading).ifPresent(reasons::add);
     }
-    step.asks().clock().flatMap(clock -> clock(step, clock)).ifPresent(reasons::add);
+    step.asks()
+        .clock()
+        .filter(clock -> clock.runs(values))
+        .flatMap(clock -> clock(step, clock))
+        .ifPresent(reasons::add);
     if (step.asks().photo().isPresent() && !hasPhoto(step)) {
       reasons.add(error("gate.photo", step, step.asks().photo().get()));
     }

@@ -10,6 +10,7 @@ import faintwind.message.Amount;
 import faintwind.message.AmountText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
+import faintwind.physics.part.Coat;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -42,6 +43,11 @@ public record Situation(
 
   /** In formulas: 1 where there is no design or it says stop, else 0. */
   public static final String DESIGN_STOPS = "design_stops";
+
+  /** In formulas: 1 where the balls of the design are painted, else 0. */
+  public static final String BALLS_PAINTED = "balls_painted";
+
+  private static final Set<String> OWN_NAMES = Set.of(DESIGN_STOPS, BALLS_PAINTED);
 
   /**
    * A design sheet and since when it counts.
@@ -140,6 +146,13 @@ public record Situation(
     return values;
   }
 
+  private static boolean isPainted(DesignSheet sheet) {
+    return sheet
+        .design()
+        .filter(design -> design.ball().coat().kind() == Coat.Kind.PAINTED)
+        .isPresent();
+  }
+
   private static double inUnit(Standing<ReadingEntered> line, Reading reading) {
     Amount amount = line.event().amount();
     return switch (amount.bound()) {
@@ -171,12 +184,13 @@ public record Situation(
       values.put("low_" + id, quantity.value().low());
       values.put("high_" + id, quantity.value().high());
     }
+    values.put(BALLS_PAINTED, isPainted(sheet) ? 1.0 : 0.0);
     return values;
   }
 
   /** Whether a name can be a value of a design sheet: an id, or an id after low_ or high_. */
   public static boolean isSheetName(String name) {
-    return name.equals(DESIGN_STOPS) || DesignSheet.ids().contains(plainName(name));
+    return OWN_NAMES.contains(name) || DesignSheet.ids().contains(plainName(name));
   }
 
   private static String plainName(String name) {

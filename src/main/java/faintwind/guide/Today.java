@@ -42,7 +42,7 @@ public record Today(List<Item> items, List<Item> running, Optional<Item> next) {
     }
 
     private boolean hasClock() {
-      return step.step().asks().clock().isPresent();
+      return step.reasons().stream().anyMatch(r -> r.id().equals("gate.clock-not-started"));
     }
   }
 

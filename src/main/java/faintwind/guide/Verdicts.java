@@ -26,7 +26,14 @@ public final class Verdicts {
     return situation
         .state()
         .reading(step.id(), reading.id())
-        .flatMap(line -> of(reading, line, situation, situation.values(checklist)));
+        .flatMap(line -> of(reading, line, situation, values(checklist, reading, situation)));
+  }
+
+  private static Map<String, Double> values(
+      Checklist checklist, Reading reading, Situation situation) {
+    return reading.names().stream().allMatch(Situation::isSheetName)
+        ? situation.sheetValues()
+        : situation.values(checklist);
   }
 
   /**

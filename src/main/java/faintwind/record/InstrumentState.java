@@ -15,9 +15,11 @@ import faintwind.record.Event.Waived;
 import faintwind.record.Standing.Strike;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Predicate;
 
@@ -25,21 +27,49 @@ import java.util.function.Predicate;
  * Everything the journal says, with corrections applied: a corrected event is struck through and
  * stays. The order is that of the journal. A correction that names no known entry strikes nothing
  * and is listed in {@link #strayCorrections()}.
- *
- * @param lines every event, struck or standing
- * @param strayCorrections ids of corrections whose target is unknown or was struck before
- * @param head SHA-256 of the journal's last line, in lower-case hexadecimal: whoever knows it can
- *     tell that nothing before it was altered since; empty where nothing is on record
  */
-public record InstrumentState(
-    List<Standing<? extends Event>> lines, List<String> strayCorrections, String head) {
+public final class InstrumentState {
 
   /** A folder in which nothing has happened. */
   public static final InstrumentState EMPTY = new InstrumentState(List.of(), List.of(), "");
 
-  public InstrumentState {
-    lines = List.copyOf(lines);
-    strayCorrections = List.copyOf(strayCorrections);
+  private final List<Standing<? extends Event>> lines;
+  private final List<String> strayCorrections;
+  private final String head;
+
+  /** The lines by what they say and by their step: each step asks for its own again and again. */
+  private final Map<Class<?>, List<Standing<? extends Event>>> byKind = new HashMap<>();
+
+  private final Map<String, List<Standing<? extends Event>>> byStep = new HashMap<>();
+
+  private InstrumentState(
+      List<Standing<? extends Event>> lines, List<String> strayCorrections, String head) {
+    this.lines = List.copyOf(lines);
+    this.strayCorrections = List.copyOf(strayCorrections);
+    this.head = head;
+    for (Standing<? extends Event> line : lines) {
+      byKind.computeIfAbsent(line.event().getClass(), kind -> new ArrayList<>()).add(line);
+      line.step()
+          .ifPresent(step -> byStep.computeIfAbsent(step, id -> new ArrayList<>()).add(line));
+    }
+  }
+
+  /** Every event, struck or standing. */
+  public List<Standing<? extends Event>> lines() {
+    return lines;
+  }
+
+  /** Ids of corrections whose target is unknown or was struck before. */
+  public List<String> strayCorrections() {
+    return strayCorrections;
+  }
+
+  /**
+   * SHA-256 of the journal's last line, in lower-case hexadecimal: whoever knows it can tell that
+   * nothing before it was altered since; empty where nothing is on record.
+   */
+  public String head() {
+    return head;
   }
 
   /** Reads entries that no journal keeps. */
@@ -125,11 +155,14 @@ public record InstrumentState(
 
   /** All events of one kind, struck through or not, in order. */
   public <E extends Event> List<Standing<E>> all(Class<E> kind) {
+    return all(kind, byKind.getOrDefault(kind, List.of()));
+  }
+
+  private static <E extends Event> List<Standing<E>> all(
+      Class<E> kind, List<Standing<? extends Event>> among) {
     List<Standing<E>> found = new ArrayList<>();
-    for (Standing<? extends Event> line : lines) {
-      if (kind.isInstance(line.event())) {
-        line.of(kind).ifPresent(found::add);
-      }
+    for (Standing<? extends Event> line : among) {
+      line.of(kind).ifPresent(found::add);
     }
     return found;
   }
@@ -141,7 +174,11 @@ public record InstrumentState(
 
   /** The events of one kind that are in force in a step, in order. */
   public <E extends Event> List<Standing<E>> standing(Class<E> kind, String step) {
-    return standing(kind).stream().filter(line -> line.inStep(step)).toList();
+    return all(kind, ofStep(step)).stream().filter(Standing::stands).toList();
+  }
+
+  private List<Standing<? extends Event>> ofStep(String step) {
+    return byStep.getOrDefault(step, List.of());
   }
 
   /** The last event of a kind that is in force. */
@@ -152,8 +189,13 @@ public record InstrumentState(
   /** The last of them that is wanted: from the end, for the last ones are asked for most. */
   public <E extends Event> Optional<Standing<E>> last(
       Class<E> kind, Predicate<Standing<E>> wanted) {
-    for (int i = lines.size() - 1; i >= 0; i--) {
-      Standing<? extends Event> line = lines.get(i);
+    return last(kind, byKind.getOrDefault(kind, List.of()), wanted);
+  }
+
+  private static <E extends Event> Optional<Standing<E>> last(
+      Class<E> kind, List<Standing<? extends Event>> among, Predicate<Standing<E>> wanted) {
+    for (int i = among.size() - 1; i >= 0; i--) {
+      Standing<? extends Event> line = among.get(i);
       if (kind.isInstance(line.event()) && line.stands()) {
         Optional<Standing<E>> found = line.of(kind);
         if (wanted.test(found.orElseThrow())) {
@@ -166,7 +208,7 @@ public record InstrumentState(
 
   private <E extends Event> Optional<Standing<E>> last(
       Class<E> kind, String step, Predicate<E> wanted) {
-    return last(kind, line -> line.inStep(step) && wanted.test(line.event()));
+    return last(kind, ofStep(step), line -> wanted.test(line.event()));
   }
 
   /** The instrument's name, where it was begun. */
@@ -201,8 +243,8 @@ public record InstrumentState(
 
   /** Every entry of one reading, struck through or not: its history. */
   public List<Standing<ReadingEntered>> history(String step, String reading) {
-    return all(ReadingEntered.class).stream()
-        .filter(line -> line.inStep(step) && line.event().reading().equals(reading))
+    return all(ReadingEntered.class, ofStep(step)).stream()
+        .filter(line -> line.event().reading().equals(reading))
         .toList();
   }
 
@@ -233,7 +275,7 @@ public record InstrumentState(
 
   /** When the builder last said that a step's work is finished. */
   public Optional<Standing<StepFinished>> finished(String step) {
-    return last(StepFinished.class, line -> line.inStep(step));
+    return last(StepFinished.class, step, finished -> true);
   }
 
   /**
@@ -247,5 +289,18 @@ public record InstrumentState(
   /** Since when a calibration counts that was put in force. */
   public static OffsetDateTime countsFrom(Standing<CalibrationPutInForce> line) {
     return line.event().from().orElse(line.at());
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof InstrumentState state
+        && lines.equals(state.lines)
+        && strayCorrections.equals(state.strayCorrections)
+        && head.equals(state.head);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(lines, strayCorrections, head);
   }
 }

@@ -78,14 +78,17 @@ public final class FaintwindApp {
     Stage stage = new Stage();
     stage.setOnHidden(event -> closed.countDown());
     KeptLook kept = KeptLook.in(folder);
-    Spoken spoken =
-        Spoken.of(
-            language.or(() -> Optional.of(kept.language().get())), Locale.getDefault(), folder);
+    Spoken spoken = spoken(language.orElseGet(kept.language()::get), folder);
     FaintwindWindow window =
         new FaintwindWindow(stage, spoken.words(), kept, Clock.system(ZoneId.systemDefault()));
     window.show();
     LanguageMenu.tell(window.desk(), spoken.problems(), stage.getScene().getRoot());
     calibration.ifPresent(window::showField);
+  }
+
+  /** The words of a language by its code; of the system's where it is empty. */
+  static Spoken spoken(String code, Path folder) {
+    return Spoken.of(Optional.of(code), Locale.getDefault(), folder);
   }
 
   /** Loads fonts and the base theme; once, on the JavaFX thread, before the first window. */

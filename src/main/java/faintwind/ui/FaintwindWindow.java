@@ -2,16 +2,16 @@ package faintwind.ui;
 
 import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
+import faintwind.job.language.Spoken;
 import faintwind.message.Messages;
 import faintwind.record.Event;
-import faintwind.ui.field.FieldPage;
-import faintwind.ui.formula.FormulaModels;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
 import faintwind.ui.frame.FirstStartScreen;
 import faintwind.ui.frame.Frame;
 import faintwind.ui.frame.HelpNote;
 import faintwind.ui.frame.KeptLook;
+import faintwind.ui.frame.LanguageMenu;
 import faintwind.ui.frame.Look;
 import faintwind.ui.frame.LookMenu;
 import faintwind.ui.frame.NextLine;
@@ -25,14 +25,11 @@ import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.lesson.ClassModel;
 import faintwind.ui.lesson.ClassScreen;
-import faintwind.ui.make.StepScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
-import faintwind.ui.record.RecordScreen;
 import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
 import faintwind.ui.work.DiskWords;
-import faintwind.ui.work.Running;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
@@ -43,6 +40,7 @@ import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
+import javafx.event.EventHandler;
 import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.stage.Stage;
@@ -56,7 +54,6 @@ public final class FaintwindWindow {
   private static final double LEAST_WIDTH_PX = 960;
   private static final double LEAST_HEIGHT_PX = 600;
   private static final Duration TICK = Duration.seconds(10);
-  private static final Duration WORK_LOOK = Duration.millis(100);
 
   private final Stage stage;
   private final Desk desk;
@@ -65,7 +62,7 @@ public final class FaintwindWindow {
   private Workspace workspace;
   private final LiveTables tables;
   private final FieldRoom field;
-  private final FormulaModels formulas = new FormulaModels();
+  private final Rooms rooms;
   private final TopStrip strip;
   private final NextLine nextLine;
   private final Questions questions;
@@ -73,8 +70,9 @@ public final class FaintwindWindow {
   private final Frame frame;
   private final Dress dress;
   private final Scene scene;
-  private final Timeline workLook;
+  private final WorkLine work;
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
+  private final EventHandler<WindowEvent> hidden = gone -> hidden();
   private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
   private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
@@ -105,7 +103,7 @@ public final class FaintwindWindow {
     own = new Workspace(kept.folder(), clock, words.locale());
     workspace = own;
     tables = new LiveTables(desk);
-    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help));
+    strip = new TopStrip(words, this::go, new LookMenu(desk, kept, this::help, this::speak));
     strip.whenDemoIsLeft(this::leaveDemo);
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
@@ -114,13 +112,14 @@ public final class FaintwindWindow {
     frame = new Frame(words, desk.notes(), strip, nextLine);
     dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
-    workLook = new Timeline(new KeyFrame(WORK_LOOK, event -> lookAtWork()));
-    workLook.setCycleCount(Animation.INDEFINITE);
+    rooms = new Rooms(desk, tables, field, this::rehearse);
+    work = new WorkLine(desk.background(), nextLine, () -> screen);
     listen();
     new Meant(scene, nextLine).listen();
     new KeptFocus(scene, strip, this::nextThing).listen();
     new Keys(
-            new Keys.Ways(() -> screen, this::help, () -> work().ifPresent(questions::askToStop)),
+            new Keys.Ways(
+                () -> screen, this::help, () -> work.work().ifPresent(questions::askToStop)),
             frame,
             nextLine,
             desk)
@@ -129,11 +128,17 @@ public final class FaintwindWindow {
 
   /** Shows the window with all instruments of the folder. */
   public void show() {
-    stage.setTitle(desk.text("window.name"));
     stage.setScene(scene);
     stage.setMinWidth(LEAST_WIDTH_PX);
     stage.setMinHeight(LEAST_HEIGHT_PX);
     StagePlace.restore(stage, kept.folder());
+    begin();
+    stage.show();
+    dress.fit();
+  }
+
+  private void begin() {
+    stage.setTitle(desk.text("window.name"));
     desk.files().beginIn(kept.folder());
     if (kept.asked()) {
       go(Place.HOME);
@@ -144,20 +149,61 @@ public final class FaintwindWindow {
     stage.setOnCloseRequest(
         event -> {
           event.consume();
-          List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
-          elsewhere.addAll(tables.unsaved());
-          leaving.leaveAll(screen, elsewhere, instrument, stage::close);
+          leave(stage::close);
         });
-    stage.addEventHandler(
-        WindowEvent.WINDOW_HIDDEN,
-        gone -> {
-          StagePlace.keep(stage, kept.folder());
-          instrument.ifPresent(OpenInstrument::close);
-        });
-    stage.show();
-    dress.fit();
+    stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, hidden);
     ticking.setCycleCount(Animation.INDEFINITE);
     ticking.play();
+  }
+
+  private void leave(Runnable then) {
+    List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
+    elsewhere.addAll(tables.unsaved());
+    leaving.leaveAll(screen, elsewhere, instrument, then);
+  }
+
+  private void hidden() {
+    StagePlace.keep(stage, kept.folder());
+    closeInstrument();
+  }
+
+  /** Goes on in the language that was chosen; not while something is turned or worked out. */
+  private boolean speak() {
+    boolean now = !tables.isBusy() && desk.background().count().get() == 0;
+    if (now) {
+      leave(this::inOtherWords);
+    }
+    return now;
+  }
+
+  /** Another window takes the place of this one, with the same instrument at the same place. */
+  private void inOtherWords() {
+    ticking.stop();
+    stage.removeEventHandler(WindowEvent.WINDOW_HIDDEN, hidden);
+    Optional<Path> opened = instrument.map(OpenInstrument::folder);
+    closeInstrument();
+    desk.background().close();
+    Spoken spoken = FaintwindApp.spoken(kept.language().get(), kept.folder());
+    FaintwindWindow next =
+        new FaintwindWindow(stage, spoken.words(), kept.again(), desk.clock(), desk.files());
+    double wide = stage.getWidth();
+    double high = stage.getHeight();
+    stage.setScene(next.scene);
+    stage.setWidth(wide);
+    stage.setHeight(high);
+    next.begin();
+    next.dress.fit();
+    opened.ifPresent(folder -> next.openAgain(folder, place));
+    screen.filter(ClassScreen.class::isInstance).ifPresent(it -> next.showClass());
+    LanguageMenu.tell(next.desk, spoken.problems(), next.frame);
+  }
+
+  private void openAgain(Path folder, Optional<Place> at) {
+    desk.background()
+        .entry(
+            watch -> own.standpoint(folder),
+            standpoint -> open(standpoint, at),
+            world -> nextLine.warn(DiskWords.say(world, desk.words())));
   }
 
   /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
@@ -204,6 +250,10 @@ public final class FaintwindWindow {
 
   /** Opens an instrument at the step where its journal left off; one that is new at its design. */
   void open(OpenInstrument.Standpoint standpoint) {
+    open(standpoint, Optional.empty());
+  }
+
+  private void open(OpenInstrument.Standpoint standpoint, Optional<Place> at) {
     OpenInstrument opened = new OpenInstrument(desk, standpoint, workspace.opening(), kept.who());
     opened.trouble().addListener((property, was, now) -> nextLine.warn(now));
     opened.stranded().addListener((property, was, now) -> questions.offerAnotherPlace(opened, now));
@@ -215,7 +265,7 @@ public final class FaintwindWindow {
     workspace = isDemo(opened) ? demo() : own;
     strip.demo(workspace.isDemo());
     Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
-    go(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first);
+    go(at.orElse(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first));
   }
 
   private Workspace demo() {
@@ -272,7 +322,7 @@ public final class FaintwindWindow {
   private void come(Place there) {
     place = Optional.of(there);
     frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
-    show(there == Place.HOME ? home() : screenAt(there, instrument.get()));
+    show(there == Place.HOME ? home() : rooms.at(there, instrument.get()));
     if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
@@ -285,12 +335,13 @@ public final class FaintwindWindow {
   private Screen home() {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.picked().whenEntering(this::letGo);
-    model.whenClass(
-        () ->
-            leaving.leave(
-                screen,
-                () -> show(new ClassScreen(desk, new ClassModel(desk, workspace.folder())))));
+    model.whenClass(this::showClass);
     return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
+  }
+
+  private void showClass() {
+    ClassModel model = new ClassModel(desk, workspace.folder());
+    leaving.leave(screen, () -> show(new ClassScreen(desk, model)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */
@@ -298,19 +349,6 @@ public final class FaintwindWindow {
     if (instrument.filter(opened -> opened.folder().equals(folder)).isPresent()) {
       closeInstrument();
     }
-  }
-
-  /** The one place where the screens of an instrument are made. */
-  private Screen screenAt(Place place, OpenInstrument opened) {
-    return switch (place) {
-      case HOME -> home();
-      case RECORD -> new RecordScreen(desk, opened);
-      case MAKE -> new StepScreen(desk, opened);
-      case TURNTABLE -> DataScreens.turntable(desk, opened, tables, this::rehearse);
-      case FIELD -> field.page(FieldPage.LOG, opened);
-      case DESIGN -> DataScreens.design(desk, opened);
-      case FORMULA -> DataScreens.formula(desk, opened, formulas);
-    };
   }
 
   private void show(Screen now) {
@@ -324,7 +362,7 @@ public final class FaintwindWindow {
     now.next().addListener(nextChanged);
     showNext(now.next().getValue());
     nextLine.renew();
-    lookAtWork();
+    work.look();
     frame.show(now);
     // After the layout, when the nodes of the new screen are in the scene.
     Platform.runLater(
@@ -337,16 +375,6 @@ public final class FaintwindWindow {
 
   private void showNext(Next now) {
     nextLine.show(now);
-  }
-
-  private Optional<Running> work() {
-    return desk.background().running().get().or(() -> screen.flatMap(Screen::work));
-  }
-
-  private void lookAtWork() {
-    work()
-        .filter(running -> running.shows(System.nanoTime()))
-        .ifPresentOrElse(running -> nextLine.work(running, System.nanoTime()), nextLine::workEnded);
   }
 
   private void listen() {
@@ -363,17 +391,6 @@ public final class FaintwindWindow {
             (property, was, now) -> {
               if (now != null) {
                 frame.reveal(now);
-              }
-            });
-    desk.background()
-        .count()
-        .addListener(
-            (property, was, now) -> {
-              if (now.intValue() > 0) {
-                workLook.playFromStart();
-              } else {
-                workLook.stop();
-                nextLine.workQuestionEnded();
               }
             });
   }

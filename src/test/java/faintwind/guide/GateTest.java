@@ -85,12 +85,7 @@ class GateTest {
                         stage.steps().stream().filter(s -> !s.id().equals(step)).toList()))
             .toList();
     return new Checklist(
-        CHECKLIST.id(),
-        CHECKLIST.version(),
-        CHECKLIST.sha256(),
-        stages,
-        CHECKLIST.remedies(),
-        CHECKLIST.ownFiles());
+        CHECKLIST.id(), CHECKLIST.version(), CHECKLIST.sha256(), stages, CHECKLIST.remedies());
   }
 
   @Test

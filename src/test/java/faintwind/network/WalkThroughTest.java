@@ -244,6 +244,6 @@ class WalkThroughTest {
 
   private static Checklist of(List<Step> steps) {
     Stage stage = new Stage("all", "All", "All", Optional.empty(), Optional.empty(), steps);
-    return new Checklist("walked", "1", "0", List.of(stage), List.of(), List.of());
+    return new Checklist("walked", "1", "0", List.of(stage), List.of());
   }
 }

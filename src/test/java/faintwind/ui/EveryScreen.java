@@ -205,8 +205,8 @@ final class EveryScreen {
 
   private void open(String instrument) {
     await("#instrument-" + instrument);
-    robot.interact(() -> robot.lookup("#instrument-" + instrument).query().requestFocus());
-    journey.press(javafx.scene.input.KeyCode.ENTER);
+    robot.interact(
+        () -> robot.lookup("#instrument-" + instrument).query().fireEvent(Presses.click()));
     await("#step-title");
   }
 

@@ -124,7 +124,7 @@ public final class Journey {
     keys()
         .ifPresentOrElse(
             hands -> {
-              hands.goTo(row);
+              hands.goToRow(row);
               hands.press(KeyCode.ENTER);
             },
             () -> robot.clickOn(row));

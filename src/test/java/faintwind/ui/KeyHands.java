@@ -67,6 +67,19 @@ final class KeyHands {
     throw new AssertionError("Tab does not come to " + id);
   }
 
+  /** Walks to the list of instruments and within it with the arrows. */
+  void goToRow(String id) {
+    goTo("#home-rows");
+    press(KeyCode.HOME);
+    for (int rows = 0; rows < MOST_TABS; rows++) {
+      if (on(() -> robot.lookup(".list-cell:selected " + id).tryQuery().isPresent())) {
+        return;
+      }
+      press(KeyCode.DOWN);
+    }
+    throw new AssertionError("No arrow comes to " + id);
+  }
+
   private String focused() {
     return on(
         () -> {

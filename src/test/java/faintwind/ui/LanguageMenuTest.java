@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.files.instrument.WriterLock;
 import faintwind.job.WindowChoices;
 import faintwind.job.language.Spoken;
 import java.io.IOException;
@@ -12,6 +13,7 @@ import javafx.geometry.NodeOrientation;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextField;
 import javafx.stage.Window;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -19,14 +21,16 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
-/** A language read from the right turns the window; another one is chosen in the menu and kept. */
+/** A language read from the right turns the window; another one is chosen and spoken at once. */
 @ExtendWith(ApplicationExtension.class)
 class LanguageMenuTest {
   private static final String FROM_THE_RIGHT =
       """
       {"format": "faintwind-language/1", "language": "ar", "direction": "rtl",
-       "texts": {"window.language.later": "لاحقا"}}
+       "texts": {"window.place.record": "سجل"}}
       """;
+
+  private static final String LOOK = "[Ļóóóķ]";
 
   @SuppressWarnings("NullAway.Init")
   @TempDir
@@ -48,10 +52,64 @@ class LanguageMenuTest {
         .extracting(MenuItem::getId)
         .containsExactly("language-system", "language-ar", "language-en", "language-en-XA");
     robot.interact(languages.get(3)::fire);
-    Waiting.until(() -> journey.there("#note"));
-    assertThat(journey.words("#note")).contains("لاحقا");
+    Waiting.until(() -> journey.words("#look").equals(LOOK));
+    assertThat(journey.stage().getScene().getRoot().getEffectiveNodeOrientation())
+        .isEqualTo(NodeOrientation.LEFT_TO_RIGHT);
     Waiting.until(() -> kept().equals("en-XA"));
     journey.close();
+  }
+
+  @Test
+  void theSameInstrumentStaysOpenAtTheSamePlaceAndCanBeWrittenTo(FxRobot robot) throws IOException {
+    Cellar.begin("Attic").design().into(folder, "attic");
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    journey.openInstrument("attic");
+    journey.fire("#place-record");
+    Waiting.until(() -> journey.there("#ledger"));
+    double wide = journey.stage().getWidth();
+    choose(robot, journey, "language-en-XA");
+    Waiting.until(() -> journey.words("#place-record").equals("[Řéççóřřď]"));
+    Waiting.until(() -> journey.there("#ledger"));
+    assertThat(journey.stage().getWidth()).isEqualTo(wide);
+    assertThat(WriterLock.heldBy(folder.resolve("attic"))).isPresent();
+    choose(robot, journey, "language-en");
+    Waiting.until(() -> journey.words("#place-record").equals("Record"));
+    Waiting.until(() -> kept().equals("en"));
+    journey.close();
+  }
+
+  @Test
+  void whatIsNotKeptIsAskedAboutFirst(FxRobot robot) throws IOException {
+    Cellar.begin("Attic").design().into(folder, "attic");
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    journey.openInstrument("attic");
+    journey.fire("#place-design");
+    Waiting.until(() -> journey.there("#outcome-smallest-speed-m-s"));
+    robot.interact(
+        () -> {
+          TextField diameter = robot.lookup("#design-diameter").queryAs(TextField.class);
+          diameter.requestFocus();
+          diameter.setText("16");
+        });
+    choose(robot, journey, "language-en-XA");
+    Waiting.until(() -> journey.there("#unsaved-stay"));
+    journey.fire("#unsaved-stay");
+    assertThat(journey.words("#place-design")).isEqualTo("Design");
+    choose(robot, journey, "language-en-XA");
+    Waiting.until(() -> journey.there("#unsaved-drop"));
+    journey.fire("#unsaved-drop");
+    Waiting.until(() -> journey.words("#place-design").equals("[Ďéššíğğñ]"));
+    journey.close();
+  }
+
+  private static void choose(FxRobot robot, Journey journey, String language) {
+    journey.fire("#look");
+    Waiting.until(() -> !menu().isEmpty());
+    MenuItem item =
+        menu().stream().filter(each -> language.equals(each.getId())).findFirst().orElseThrow();
+    robot.interact(item::fire);
   }
 
   private static List<MenuItem> menu() {

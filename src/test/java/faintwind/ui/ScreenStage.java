@@ -51,7 +51,9 @@ public final class ScreenStage {
     nextLine = new NextLine(words);
     TopStrip strip =
         new TopStrip(
-            words, place -> {}, new LookMenu(desk, KeptLook.in(Path.of("none")), () -> {}));
+            words,
+            place -> {},
+            new LookMenu(desk, KeptLook.in(Path.of("none")), () -> {}, () -> false));
     frame = new Frame(words, notes, strip, nextLine);
     frame.getStyleClass().add("fw-light");
     frame.setStyle("-fx-font-size: 15px;");

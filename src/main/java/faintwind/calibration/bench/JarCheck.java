@@ -1,6 +1,7 @@
 package faintwind.calibration.bench;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.FormulaFit;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.SignalPath;
@@ -33,11 +34,16 @@ public final class JarCheck {
    * signal's scale in kelvin is not on record.
    */
   public static List<Outcome> of(Calibration calibration) {
-    if (!isInKelvin(calibration.signal())) {
+    return of(calibration.formula(), calibration.signal());
+  }
+
+  /** The same of its formula and what the numbers of its signal are. */
+  public static List<Outcome> of(FormulaFit fit, SignalPath signal) {
+    if (!isInKelvin(signal)) {
       return List.of();
     }
-    Formula formula = Formula.of(calibration);
-    AirState air = calibration.formula().referenceAir();
+    Formula formula = Formula.of(fit, signal);
+    AirState air = fit.referenceAir();
     double still = still_K(formula, air);
     double warmer =
         still_K(formula, air.withTemperature(air.temperature_K() + OwnChoices.JAR_STEP_K));

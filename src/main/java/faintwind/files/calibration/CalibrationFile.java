@@ -112,6 +112,11 @@ public final class CalibrationFile {
     return JsonFile.read(path, name).then(node -> checked(node, Where.file(name)));
   }
 
+  /** Some keys of a file that is known to be a calibration. */
+  static <T> T part(ObjectNode file, Class<T> type) {
+    return FORM.read(file, type);
+  }
+
   private static Checked<Calibration> parse(byte[] bytes, String name) throws IOException {
     return JsonFile.parse(bytes, name).then(node -> checked(node, Where.file(name)));
   }

@@ -64,6 +64,18 @@ record StoredCalibration(
     record Value(double value, double standardUncertainty, String unit) {}
 
     record Matrix(List<String> order, List<List<Double>> matrix) {}
+
+    FormulaFit toModel() {
+      List<Parameter> fitted = new ArrayList<>();
+      for (String name : covariance.order()) {
+        fitted.add(parameter(parameters, name));
+      }
+      // the words in the file are for people; the program has its own
+      String equation =
+          ResponseModel.of(model.name(), referenceAir, FormulaFit.USUAL_BALL_M).equationKey();
+      Covariance matrix = Covariance.of(covariance.matrix());
+      return new FormulaFit(model.name(), equation, fitted, matrix, referenceAir, ballDiameter_m);
+    }
   }
 
   record Covered(
@@ -118,7 +130,7 @@ record StoredCalibration(
             head.measured().map(StoredMeasured::toModel),
             head.pooled().map(StoredPooled::toModel)),
         signal,
-        formulaFit(),
+        formula.toModel(),
         new Coverage(
             covered.speedRange_m_s().from(),
             covered.speedRange_m_s().to(),
@@ -139,19 +151,6 @@ record StoredCalibration(
         new Formula.Matrix(List.copyOf(parameters.keySet()), fit.covariance().rows()),
         fit.referenceAir(),
         fit.ball_m());
-  }
-
-  private FormulaFit formulaFit() {
-    List<Parameter> parameters = new ArrayList<>();
-    for (String name : formula.covariance().order()) {
-      parameters.add(parameter(formula.parameters(), name));
-    }
-    String model = formula.model().name();
-    // the words in the file are for people; the program has its own
-    AirState air = formula.referenceAir();
-    String equation = ResponseModel.of(model, air, FormulaFit.USUAL_BALL_M).equationKey();
-    Covariance covariance = Covariance.of(formula.covariance().matrix());
-    return new FormulaFit(model, equation, parameters, covariance, air, formula.ballDiameter_m());
   }
 
   private static Covered covered(Coverage coverage, String unit) {

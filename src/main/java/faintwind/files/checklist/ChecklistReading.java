@@ -78,12 +78,12 @@ final class ChecklistReading {
     unlisted(listed);
     Checklist checklist =
         new Checklist(
-            list.get().path("id").asText(),
-            list.get().path("version").asText(),
-            Sha256.of(hashed.toString().getBytes(StandardCharsets.UTF_8)),
-            stages,
-            remedies,
-            own);
+                list.get().path("id").asText(),
+                list.get().path("version").asText(),
+                Sha256.of(hashed.toString().getBytes(StandardCharsets.UTF_8)),
+                stages,
+                remedies)
+            .withOwnFiles(own);
     if (problems.isEmpty()) {
       problems.addAll(ChecklistRules.problems(checklist));
     }

@@ -34,6 +34,9 @@ public final class DesignFile {
   private static final String CURRENCY = "currency";
   private static final String NOTE = "note";
 
+  /** Read once: a folder holds hundreds of designs. */
+  private static final SchemaCheck SCHEMA = SchemaCheck.of("design");
+
   private DesignFile() {}
 
   /**
@@ -69,15 +72,13 @@ public final class DesignFile {
    */
   public static Checked<Stored> stored(Path file, Catalogue catalogue) throws IOException {
     String name = file.getFileName().toString();
-    SchemaCheck check = SchemaCheck.of("design");
-    return JsonFile.read(file, name).then(node -> stored(node, check, name, catalogue));
+    return JsonFile.read(file, name).then(node -> stored(node, name, catalogue));
   }
 
   /** The same from a text. */
   public static Checked<Stored> stored(String text, Catalogue catalogue) throws IOException {
-    SchemaCheck check = SchemaCheck.of("design");
     return JsonFile.parse(text.getBytes(StandardCharsets.UTF_8), "design")
-        .then(node -> stored(node, check, "design", catalogue));
+        .then(node -> stored(node, "design", catalogue));
   }
 
   /** The design of a file, without what stands beside it. */
@@ -133,8 +134,7 @@ public final class DesignFile {
     }
   }
 
-  private static Checked<Stored> stored(
-      ObjectNode node, SchemaCheck check, String name, Catalogue catalogue) {
+  private static Checked<Stored> stored(ObjectNode node, String name, Catalogue catalogue) {
     Where where = Where.file(name);
     String format = node.path("format").asText();
     if (format.startsWith("faintwind-design/") && !format.equals(FORMAT)) {
@@ -143,7 +143,7 @@ public final class DesignFile {
     }
     Map<String, String> texts = new LinkedHashMap<>();
     collect(node, "", texts);
-    List<Problem> problems = check.problems(node, where, DesignTexts.problems(texts, where));
+    List<Problem> problems = SCHEMA.problems(node, where, DesignTexts.problems(texts, where));
     return problems.isEmpty()
         ? DesignTexts.design(texts, catalogue, where)
             .map(d -> new Stored(d, prices(node), node.path(NOTE).asText("")))

@@ -42,6 +42,7 @@ record ChainedLines(List<Line> lines, String older) {
 
   static ChainedLines of(byte[] bytes) {
     List<Line> lines = new ArrayList<>();
+    Sha256 sha256 = new Sha256();
     int start = 0;
     int chained = -1;
     while (start < bytes.length) {
@@ -49,11 +50,10 @@ record ChainedLines(List<Line> lines, String older) {
       while (end < bytes.length && bytes[end] != '\n') {
         end++;
       }
-      byte[] line = Arrays.copyOfRange(bytes, start, end);
-      String text = new String(line, StandardCharsets.UTF_8);
+      String text = new String(bytes, start, end - start, StandardCharsets.UTF_8);
       Optional<String> prev = prev(text);
       chained = chained < 0 && prev.isPresent() ? start : chained;
-      lines.add(new Line(text, Sha256.of(line), prev, end < bytes.length));
+      lines.add(new Line(text, sha256.of(bytes, start, end - start), prev, end < bytes.length));
       start = end + 1;
     }
     byte[] older = Arrays.copyOf(bytes, chained < 0 ? bytes.length : chained);

@@ -30,6 +30,12 @@ final class JournalLine {
 
   /** The entry in a line; refused with what is missing or not understood. */
   static Checked<JournalEntry> read(String line, Where where) {
+    Optional<JournalEntry> quick = QuickLine.read(line);
+    return quick.isPresent() ? Checked.ok(quick.get()) : strictly(line, where);
+  }
+
+  /** The same of any line. */
+  static Checked<JournalEntry> strictly(String line, Where where) {
     Optional<ObjectNode> object = object(line);
     if (object.isEmpty()) {
       return Checked.refused(

@@ -19,6 +19,7 @@ import com.ezylang.evalex.operators.booleans.InfixLessEqualsOperator;
 import com.ezylang.evalex.operators.booleans.InfixLessOperator;
 import com.ezylang.evalex.operators.booleans.InfixOrOperator;
 import com.ezylang.evalex.operators.booleans.PrefixNotOperator;
+import com.ezylang.evalex.parser.ASTNode;
 import com.ezylang.evalex.parser.ParseException;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
@@ -28,17 +29,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * A formula in a checklist: comparison ({@code < <= > >=}), arithmetic ({@code + - * /}), {@code &&
  * || !} and parentheses over named numbers. There are no functions, no assignment, no text, no
  * lists: whatever else stands there is refused when the checklist is read.
- *
- * @param text as written
- * @param names the names it uses
  */
-public record Condition(String text, Set<String> names) {
+public final class Condition {
   private static final ExpressionConfiguration PLAIN =
       ExpressionConfiguration.builder()
           .operatorDictionary(operators())
@@ -50,8 +47,26 @@ public record Condition(String text, Set<String> names) {
           .singleQuoteStringLiteralsAllowed(false)
           .build();
 
-  public Condition {
-    names = Set.copyOf(names);
+  private final String text;
+  private final Set<String> names;
+
+  /** Parsed once: it is asked for every instrument of a folder, by several threads. */
+  private final ASTNode tree;
+
+  private Condition(String text, Set<String> names, ASTNode tree) {
+    this.text = text;
+    this.names = Set.copyOf(names);
+    this.tree = tree;
+  }
+
+  /** As written. */
+  public String text() {
+    return text;
+  }
+
+  /** The names it uses. */
+  public Set<String> names() {
+    return names;
   }
 
   /** The condition in a text; refused with what is not understood. */
@@ -62,7 +77,8 @@ public record Condition(String text, Set<String> names) {
     try {
       Expression expression = new Expression(text, PLAIN);
       expression.validate();
-      return Checked.ok(new Condition(text, new TreeSet<>(expression.getUsedVariables())));
+      return Checked.ok(
+          new Condition(text, expression.getUsedVariables(), expression.getAbstractSyntaxTree()));
     } catch (ParseException e) {
       return Checked.refused(Problem.error("condition.not-understood", where, text));
     }
@@ -93,11 +109,26 @@ public record Condition(String text, Set<String> names) {
       expression.with(name, value);
     }
     try {
-      return Optional.of(expression.evaluate());
-    } catch (EvaluationException | ParseException e) {
+      return Optional.of(expression.evaluateSubtree(tree));
+    } catch (EvaluationException e) {
       // a division by zero, or numbers joined as if they were yes and no
       return Optional.empty();
     }
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Condition condition && text.equals(condition.text);
+  }
+
+  @Override
+  public int hashCode() {
+    return text.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return text;
   }
 
   private static OperatorDictionaryIfc operators() {

@@ -1,7 +1,9 @@
 package faintwind.guide.checklist;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
@@ -120,7 +122,18 @@ public record Step(
       Condition duration_s,
       String then,
       boolean afterReadings,
-      Optional<OwnTime> own) {}
+      Optional<OwnTime> own) {
+
+    /**
+     * Whether there is anything to wait for: paint dries on painted balls alone.
+     *
+     * @param values those of the design sheet
+     */
+    public boolean runs(Map<String, Double> values) {
+      OptionalDouble wait_s = duration_s.number(values);
+      return wait_s.isEmpty() || wait_s.getAsDouble() > 0;
+    }
+  }
 
   /**
    * The time that a tin or packet states, where it may count in place of the usual one.

@@ -28,6 +28,7 @@ public final class BenchText {
           "lowest_m_s",
           "highest_m_s",
           "u95_pct",
+          "u95_word",
           "due",
           "due_cause",
           "jar",
@@ -36,6 +37,8 @@ public final class BenchText {
           "jar_drift_pct",
           "clock_ends",
           "waivers");
+
+  private static final int BAND_LETTERS = 30;
 
   private final Messages words;
 
@@ -51,6 +54,7 @@ public final class BenchText {
       for (String line : known(row)) {
         lines.add("  " + line);
       }
+      row.inForce().flatMap(InForce::range).map(this::band).ifPresent(b -> lines.add("  " + b));
     }
     return lines;
   }
@@ -101,11 +105,32 @@ public final class BenchText {
                     Numerals.digits(range.lowest_m_s(), 2),
                     Numerals.digits(range.highest_m_s(), 2),
                     Numerals.digits(100 * range.u95Share(), 2),
-                    due))
+                    due,
+                    words.text(range.grade().key())))
         .orElseGet(() -> words.text("bench-list.calibration-unread", inForce.file(), due));
   }
 
-  private String jar(BenchRow.JarLevel jar) {
+  /** The calibrated speeds in brief, with the uncertainty in a word. */
+  public String brief(BenchRow.Range range) {
+    return words.text(
+        "bench-list.brief",
+        Numerals.digits(range.lowest_m_s(), 2),
+        Numerals.digits(range.highest_m_s(), 2),
+        words.text(range.grade().key()),
+        Numerals.digits(100 * range.u95Share(), 2));
+  }
+
+  /** The calibrated speeds as a row of letters between 0.01 and 10 m/s, logarithmic. */
+  private String band(BenchRow.Range range) {
+    int from = (int) Math.min(BAND_LETTERS - 1, Math.round(BAND_LETTERS * range.from()));
+    int to = (int) Math.max(from + 1, Math.round(BAND_LETTERS * range.to()));
+    return words.text(
+        "bench-list.letters",
+        ".".repeat(from) + "#".repeat(to - from) + ".".repeat(BAND_LETTERS - to));
+  }
+
+  /** The last jar check with what has changed since the calibration. */
+  public String jar(BenchRow.JarLevel jar) {
     String day = DateText.day(words, jar.at());
     return jar.drift()
         .map(
@@ -139,6 +164,7 @@ public final class BenchText {
     cells.add(range.map(r -> Numerals.digits(r.lowest_m_s(), 4)).orElse(""));
     cells.add(range.map(r -> Numerals.digits(r.highest_m_s(), 4)).orElse(""));
     cells.add(range.map(r -> Numerals.digits(100 * r.u95Share(), 3)).orElse(""));
+    cells.add(range.map(r -> r.grade().name().toLowerCase(Locale.ROOT)).orElse(""));
     cells.add(inForce.map(f -> String.valueOf(f.due().at().toLocalDate())).orElse(""));
     cells.add(inForce.map(f -> f.due().cause().name().toLowerCase(Locale.ROOT)).orElse(""));
     Optional<BenchRow.JarLevel> jar = row.jar();

@@ -2,6 +2,7 @@ package faintwind.job.bench;
 
 import faintwind.files.FolderPrint;
 import faintwind.files.calibration.CalibrationGlance;
+import faintwind.files.calibration.CalibrationGlance.Range;
 import faintwind.guide.Due;
 import faintwind.guide.Pressing;
 import faintwind.guide.Progress;
@@ -43,6 +44,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Reads every instrument of a folder; a broken one is a row with its reason. */
@@ -154,13 +156,13 @@ public final class ReadBench {
       String why = retired.get().event().why();
       return empty(folder, name, new Need(Kind.ARCHIVED, "", "", why));
     }
-    Optional<InForce> inForce = inForce(view, situation);
+    Optional<InForce> inForce = inForce(view, situation, guides::range);
     return new BenchRow(
         folder,
         name,
         need(view, situation, progress, inForce),
         inForce,
-        jar(view, situation),
+        jar(view, situation, words),
         clocks(progress, situation),
         state.standing(Waived.class).size());
   }
@@ -220,6 +222,11 @@ public final class ReadBench {
 
   /** The calibration that counts; empty where none does. */
   public static Optional<InForce> inForce(InstrumentView view, Situation situation) {
+    return inForce(view, situation, CalibrationGlance::range);
+  }
+
+  private static Optional<InForce> inForce(
+      InstrumentView view, Situation situation, Function<Path, Optional<Range>> rangeOf) {
     return view.state()
         .last(CalibrationPutInForce.class)
         .flatMap(
@@ -228,18 +235,19 @@ public final class ReadBench {
                     .map(
                         due -> {
                           String file = line.event().file();
-                          Path path = view.path().resolve(file);
                           Optional<BenchRow.Range> range =
-                              CalibrationGlance.of(path)
+                              rangeOf
+                                  .apply(view.path().resolve(file))
                                   .map(
-                                      g ->
+                                      r ->
                                           new BenchRow.Range(
-                                              g.lowest_m_s(), g.highest_m_s(), g.u95Share()));
+                                              r.lowest_m_s(), r.highest_m_s(), r.u95Share()));
                           return new InForce(file, range, due, due.isPast(situation.now()));
                         }));
   }
 
-  private Optional<JarLevel> jar(InstrumentView view, Situation situation) {
+  /** The last jar check; empty where none was made. */
+  public static Optional<JarLevel> jar(InstrumentView view, Situation situation, Messages words) {
     List<Standing<ReadingEntered>> checks =
         view.state().history(Due.JAR_STEP, Due.JAR_READING).stream()
             .filter(Standing::stands)

@@ -19,7 +19,12 @@ record RowForm(
     int waivers) {
 
   record Counts(
-      String file, Optional<BenchRow.Range> range, String due, String cause, boolean past) {}
+      String file,
+      Optional<BenchRow.Range> range,
+      Optional<String> u95Word,
+      String due,
+      String cause,
+      boolean past) {}
 
   record Jar(String amount, String at, Optional<ReadingVerdict> verdict, Optional<Double> drift) {}
 
@@ -36,6 +41,7 @@ record RowForm(
                     new Counts(
                         f.file(),
                         f.range(),
+                        f.range().map(r -> r.grade().name().toLowerCase(Locale.ROOT)),
                         String.valueOf(f.due().at()),
                         f.due().cause().name().toLowerCase(Locale.ROOT),
                         f.past())),

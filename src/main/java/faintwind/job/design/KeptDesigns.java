@@ -24,6 +24,9 @@ public final class KeptDesigns {
   private final Catalogue catalogue;
   private final Map<String, Optional<Sized>> known = new LinkedHashMap<>();
 
+  /** By the design without its name: a class makes one under twelve names. */
+  private final Map<Design, DesignSheet> sheets = new LinkedHashMap<>();
+
   private KeptDesigns(Catalogue catalogue) {
     this.catalogue = catalogue;
   }
@@ -49,12 +52,21 @@ public final class KeptDesigns {
     }
     Optional<Sized> sized =
         DesignFile.stored(json, catalogue)
-            .fold((stored, notes) -> Optional.of(Sized.of(stored)), problems -> Optional.empty());
+            .fold((stored, notes) -> Optional.of(sized(stored)), problems -> Optional.empty());
     if (known.size() >= MOST) {
       known.clear();
     }
     known.put(json, sized);
     return sized;
+  }
+
+  private Sized sized(DesignFile.Stored stored) {
+    Design design = stored.design();
+    if (sheets.size() >= MOST) {
+      sheets.clear();
+    }
+    DesignSheet sheet = sheets.computeIfAbsent(design.named(""), DesignSheet::of);
+    return new Sized(stored, sheet.named(design.name()));
   }
 
   /** The sheet of a design; empty where the text is no design that can be worked out. */

@@ -18,8 +18,10 @@ import java.util.Optional;
  * @param it the class
  * @param pairs in their order, then folders that are none of the class
  * @param now when it was looked at
+ * @param trouble why the class folder itself tells nothing now; empty where it does
  */
-public record ClassLook(SchoolClass it, List<PairLook> pairs, OffsetDateTime now) {
+public record ClassLook(
+    SchoolClass it, List<PairLook> pairs, OffsetDateTime now, Optional<String> trouble) {
   private static final int USUAL_min = 45;
 
   public ClassLook {

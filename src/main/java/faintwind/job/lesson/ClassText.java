@@ -36,6 +36,7 @@ public final class ClassText {
   public List<String> lines(ClassLook look) {
     List<String> lines = new ArrayList<>();
     lines.add(title(look));
+    look.trouble().map(t -> words.text("class.all-gone", t)).ifPresent(lines::add);
     lines.add(lesson(look));
     part(lines, "class.part.pairs", look.pairs().stream().map(this::pair).toList());
     part(lines, "class.part.queue", queue(look));
@@ -83,7 +84,7 @@ public final class ClassText {
     if (pair.trouble().isEmpty()) {
       pair.known().map(known -> need(known.looked().row())).ifPresent(said::add);
     }
-    pair.openAt().map(who -> words.text("class.open-at")).ifPresent(said::add);
+    said.addAll(pair.remarks());
     return String.join(" ", said);
   }
 
@@ -260,7 +261,7 @@ public final class ClassText {
         pair.pair().number(),
         pair.pair().folder(),
         pair.trouble(),
-        pair.openAt().isPresent(),
+        pair.remarks(),
         pair.known().map(known -> known.looked().row().need()),
         stages);
   }
@@ -272,7 +273,7 @@ public final class ClassText {
       int number,
       String folder,
       Optional<String> trouble,
-      boolean open,
+      List<String> remarks,
       Optional<BenchRow.Need> need,
       Map<String, String> stages) {}
 }

@@ -10,23 +10,25 @@ import faintwind.job.bench.ReadBench;
 import faintwind.job.bench.ReadBench.Looked;
 import faintwind.job.lesson.PairLook.Known;
 import faintwind.message.Checked;
+import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.record.Standing;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /**
  * Looks at the folder of a class, again and again: only what changed since is read anew. A pair's
@@ -34,18 +36,34 @@ import java.util.stream.Stream;
  * keeps what it told last.
  */
 public final class LookAtClass {
+  /** A clock may differ by less and nobody has to hear of it. */
+  private static final Duration FAST = Duration.ofMinutes(5);
+
   private final Path folder;
   private final Messages words;
   private final ClassWords names;
   private final ReadBench bench;
   private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
-  /** What a folder told, for as long as nothing in it changes and no clock or date passes. */
-  private record Kept(String print, Optional<OffsetDateTime> until, Known known) {
+  /** Folders that tell less than they should, as they are now. */
+  private final Map<String, Kept> odd = new ConcurrentHashMap<>();
+
+  private Optional<SchoolClass> last = Optional.empty();
+
+  /**
+   * What a folder told, for as long as nothing in it changes and no clock or date passes.
+   *
+   * @param seen when it last told it
+   */
+  private record Kept(
+      String print, Optional<OffsetDateTime> until, Known known, OffsetDateTime seen) {
     boolean holds(String nowPrint, OffsetDateTime now) {
       return print.equals(nowPrint) && until.filter(u -> !u.isAfter(now)).isEmpty();
     }
   }
+
+  /** One look: when, what pairs share, and the instruments there are by their folders' names. */
+  private record Round(OffsetDateTime now, String shared, Map<String, Path> there) {}
 
   public LookAtClass(Path folder, Messages words) {
     this.folder = folder;
@@ -60,46 +78,113 @@ public final class LookAtClass {
   }
 
   /**
-   * The class now.
+   * The class now. Once it was seen, a class folder that drops off the network is no reason to
+   * refuse: every pair is a row with what it told last, and comes back by itself.
    *
-   * @return refused where the file of the class cannot be used
-   * @throws IOException where the class folder itself cannot be read
+   * @return refused where the file of the class cannot be used and never could
+   * @throws IOException where the class folder itself cannot be read and never could
    */
-  public Checked<ClassLook> look(OffsetDateTime now) throws IOException {
-    Checked<SchoolClass> read = ClassFile.read(folder);
-    if (!(read instanceof Checked.Ok<SchoolClass> ok)) {
-      return Checked.refused(read.problems());
+  public synchronized Checked<ClassLook> look(OffsetDateTime now) throws IOException {
+    try {
+      Checked<SchoolClass> read = ClassFile.read(folder);
+      if (read instanceof Checked.Ok<SchoolClass> ok) {
+        last = Optional.of(ok.value());
+        return Checked.ok(look(ok.value(), now, Optional.empty()));
+      }
+      return last.isEmpty()
+          ? Checked.refused(read.problems())
+          : Checked.ok(look(last.get(), now, Optional.of(sentences(read.problems()))));
+    } catch (IOException | UncheckedIOException gone) {
+      if (last.isEmpty()) {
+        throw gone;
+      }
+      String why = words.text("class.unreadable", String.valueOf(gone.getMessage()));
+      return Checked.ok(look(last.get(), now, Optional.of(why)));
     }
-    String shared = shared();
-    List<PairLook> pairs =
-        ok.value().pairs().parallelStream().map(pair -> look(pair, shared, now)).toList();
-    return Checked.ok(
-        new ClassLook(ok.value(), withCopies(pairs, strangers(ok.value(), shared, now)), now));
   }
 
-  /** What every pair's checklist and meters depend on beside its own folder. */
-  private String shared() throws IOException {
-    return FolderPrint.of(folder.resolve("checklist")) + FolderPrint.of(folder.resolve("meters"));
+  private ClassLook look(SchoolClass it, OffsetDateTime now, Optional<String> trouble) {
+    Map<String, Path> there = new TreeMap<>();
+    String shared = "";
+    Optional<String> all = trouble;
+    try {
+      BenchFolder.instruments(folder).forEach(path -> there.put(plain(path), path));
+      shared = FolderPrint.of(folder.resolve("checklist"));
+      shared += FolderPrint.of(folder.resolve("meters"));
+    } catch (IOException | UncheckedIOException gone) {
+      there.clear();
+      all = Optional.of(words.text("class.unreadable", String.valueOf(gone.getMessage())));
+    }
+    Round round = new Round(now, shared, there);
+    List<PairLook> pairs = it.pairs().parallelStream().map(pair -> look(pair, round)).toList();
+    return new ClassLook(it, new Copies(words).told(pairs, strangers(it, round)), now, all);
   }
 
-  private PairLook look(Pair pair, String shared, OffsetDateTime now) {
-    Path instrument = folder.resolve(pair.folder());
-    String label = names.label(pair);
-    Optional<Known> before = Optional.ofNullable(kept.get(pair.folder())).map(Kept::known);
-    if (!BenchFolder.isInstrument(instrument)) {
-      String gone = words.text(before.isPresent() ? "class.gone" : "class.missing", pair.folder());
-      return new PairLook(pair, label, Optional.of(gone), Optional.empty(), before);
+  /** The name of a folder; some systems write an umlaut as two letters, others as one. */
+  private static String plain(Path path) {
+    return Normalizer.normalize(String.valueOf(path.getFileName()), Normalizer.Form.NFC);
+  }
+
+  private PairLook look(Pair pair, Round round) {
+    String name = Normalizer.normalize(pair.folder(), Normalizer.Form.NFC);
+    Optional<Kept> before = Optional.ofNullable(kept.get(name));
+    Optional<Path> instrument = Optional.ofNullable(round.there().get(name));
+    if (instrument.isEmpty()) {
+      String why = words.text(before.isPresent() ? "class.gone" : "class.missing", pair.folder());
+      return asBefore(pair, why, before, round);
     }
     try {
-      Checked<Known> known = known(pair.folder(), instrument, shared, now);
-      Optional<String> openAt = WriterLock.heldBy(instrument);
-      return known.fold(
-          (now1, notes) -> new PairLook(pair, label, broken(now1), openAt, Optional.of(now1)),
-          problems -> new PairLook(pair, label, Optional.of(sentences(problems)), openAt, before));
+      Checked<Known> known = known(name, instrument.get(), round);
+      if (!(known instanceof Checked.Ok<Known> ok)) {
+        return asBefore(pair, sentences(known.problems()), before, round);
+      }
+      boolean open = WriterLock.heldBy(instrument.get()).isPresent();
+      Optional<String> trouble = broken(ok.value());
+      // a journal only grows: one that is shorter is half copied, cut or an old one
+      Optional<Kept> whole = before.filter(b -> lines(b.known()) > lines(ok.value()));
+      return whole.isPresent()
+          ? asBefore(pair, trouble.orElse(words.text("class.shorter")), whole, round)
+          : new PairLook(
+              pair,
+              names.label(pair),
+              trouble,
+              remarks(ok.value(), open, round),
+              Optional.of(ok.value()));
     } catch (IOException | UncheckedIOException vanished) {
-      String gone = words.text("class.unreadable", String.valueOf(vanished.getMessage()));
-      return new PairLook(pair, label, Optional.of(gone), Optional.empty(), before);
+      String why = words.text("class.unreadable", String.valueOf(vanished.getMessage()));
+      return asBefore(pair, why, before, round);
     }
+  }
+
+  /** A folder that tells nothing now: its row is the one of before, with the time of that. */
+  private PairLook asBefore(Pair pair, String why, Optional<Kept> before, Round round) {
+    String said =
+        before
+            .map(b -> DateText.near(words, b.seen(), round.now()))
+            .map(seen -> why + " " + words.text("class.last-seen", seen))
+            .orElse(why);
+    return new PairLook(
+        pair, names.label(pair), Optional.of(said), List.of(), before.map(Kept::known));
+  }
+
+  /** What is odd and no trouble: it is open elsewhere; its clock is fast. */
+  private List<String> remarks(Known known, boolean open, Round round) {
+    List<String> remarks = new ArrayList<>();
+    if (open) {
+      remarks.add(words.text("class.open-at"));
+    }
+    List<? extends Standing<?>> lines = known.looked().view().state().lines();
+    if (!lines.isEmpty()) {
+      Duration ahead = Duration.between(round.now(), lines.get(lines.size() - 1).at());
+      if (ahead.compareTo(FAST) > 0) {
+        remarks.add(words.text("class.clock-fast", ahead.toMinutes()));
+      }
+    }
+    return remarks;
+  }
+
+  private static int lines(Known known) {
+    return known.looked().view().state().lines().size();
   }
 
   /** A folder that can only be read tells why; entries of a newer program are among the reasons. */
@@ -114,75 +199,44 @@ public final class LookAtClass {
     return problems.stream().map(words::line).collect(Collectors.joining(" "));
   }
 
-  private Checked<Known> known(String name, Path instrument, String shared, OffsetDateTime now)
-      throws IOException {
-    String print = FolderPrint.of(instrument) + shared;
+  private Checked<Known> known(String name, Path instrument, Round round) throws IOException {
+    String print = FolderPrint.of(instrument) + round.shared();
     Kept before = kept.get(name);
-    if (before != null && before.holds(print, now)) {
+    if (before != null && before.holds(print, round.now())) {
+      kept.put(name, new Kept(print, before.until(), before.known(), round.now()));
       return Checked.ok(before.known());
     }
-    Checked<Looked> looked = bench.look(instrument, now);
+    Kept same = odd.get(name);
+    if (same != null && same.holds(print, round.now())) {
+      return Checked.ok(same.known());
+    }
+    Checked<Looked> looked = bench.look(instrument, round.now());
     if (!(looked instanceof Checked.Ok<Looked> ok)) {
       return Checked.refused(looked.problems());
     }
-    Known known = PairNumbers.known(ok.value(), now);
-    kept.put(name, new Kept(print, ok.value().row().until(), known));
+    Known known = PairNumbers.known(ok.value(), round.now());
+    boolean whole =
+        broken(known).isEmpty() && (before == null || lines(before.known()) <= lines(known));
+    Kept now = new Kept(print, ok.value().row().until(), known, round.now());
+    (whole ? kept : odd).put(name, now);
     return Checked.ok(known);
   }
 
   /** Instruments in the class folder that no pair has. */
-  private List<PairLook> strangers(SchoolClass it, String shared, OffsetDateTime now)
-      throws IOException {
-    Set<String> own = it.pairs().stream().map(Pair::folder).collect(Collectors.toSet());
+  private List<PairLook> strangers(SchoolClass it, Round round) {
+    Set<String> own =
+        it.pairs().stream()
+            .map(pair -> Normalizer.normalize(pair.folder(), Normalizer.Form.NFC))
+            .collect(Collectors.toSet());
     List<PairLook> strangers = new ArrayList<>();
-    for (Path path : BenchFolder.instruments(folder)) {
-      String name = String.valueOf(path.getFileName());
+    for (String name : round.there().keySet()) {
       if (!own.contains(name)) {
-        PairLook look = look(new Pair(0, name, ""), shared, now);
+        PairLook look = look(new Pair(0, name, ""), round);
         String why = look.trouble().orElse(words.text("class.stranger"));
         strangers.add(
-            new PairLook(look.pair(), name, Optional.of(why), look.openAt(), look.known()));
+            new PairLook(look.pair(), name, Optional.of(why), look.remarks(), look.known()));
       }
     }
     return strangers;
-  }
-
-  /** Of two folders with the same beginning one is a copy: both are told, and neither is judged. */
-  private List<PairLook> withCopies(List<PairLook> pairs, List<PairLook> strangers) {
-    Map<String, List<PairLook>> byOrigin = new HashMap<>();
-    List<PairLook> all = Stream.concat(pairs.stream(), strangers.stream()).toList();
-    for (PairLook pair : all) {
-      pair.known()
-          .ifPresent(k -> byOrigin.computeIfAbsent(k.origin(), o -> new ArrayList<>()).add(pair));
-    }
-    return all.stream().map(pair -> told(pair, byOrigin)).toList();
-  }
-
-  private PairLook told(PairLook pair, Map<String, List<PairLook>> byOrigin) {
-    List<String> others =
-        pair
-            .known()
-            .map(known -> Objects.requireNonNull(byOrigin.get(known.origin())))
-            .orElse(List.of())
-            .stream()
-            .filter(other -> !other.equals(pair))
-            .map(other -> other.pair().folder())
-            .toList();
-    boolean original =
-        pair.pair().number() > 0 && others.stream().allMatch(o -> isStranger(o, byOrigin));
-    return others.isEmpty() || original
-        ? pair
-        : new PairLook(
-            pair.pair(),
-            pair.label(),
-            Optional.of(words.text("class.copy", String.join(", ", others))),
-            pair.openAt(),
-            pair.known());
-  }
-
-  private static boolean isStranger(String folder, Map<String, List<PairLook>> byOrigin) {
-    return byOrigin.values().stream()
-        .flatMap(List::stream)
-        .anyMatch(p -> p.pair().folder().equals(folder) && p.pair().number() == 0);
   }
 }

@@ -16,15 +16,19 @@ import java.util.Optional;
  * @param pair which
  * @param label how it is called
  * @param trouble why its folder tells nothing, or no more than before; empty where it does
- * @param openAt who holds its folder open; empty where nobody does
+ * @param remarks what is odd about its folder and no trouble, such as that it is open elsewhere
  * @param known what its folder tells, or told last
  */
 public record PairLook(
     Pair pair,
     String label,
     Optional<String> trouble,
-    Optional<String> openAt,
+    List<String> remarks,
     Optional<Known> known) {
+
+  public PairLook {
+    remarks = List.copyOf(remarks);
+  }
 
   /**
    * What a folder tells.

@@ -4,6 +4,7 @@ import faintwind.guide.Situation.DatedSheet;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event;
+import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.DesignChosen;
 import faintwind.record.InstrumentState;
@@ -21,6 +22,7 @@ import java.util.function.Function;
  */
 final class CalibratedSheets {
   private final Path folder;
+  private final InstrumentState state;
   private final KeptGuides guides;
   private final List<DatedSheet> all = new ArrayList<>();
   private final Optional<Standing<CalibrationPutInForce>> inForce;
@@ -28,6 +30,7 @@ final class CalibratedSheets {
 
   private CalibratedSheets(Path folder, InstrumentState state, KeptGuides guides) {
     this.folder = folder;
+    this.state = state;
     this.guides = guides;
     this.inForce = state.last(CalibrationPutInForce.class);
     this.arm = new ArmOnRecord(folder, state);
@@ -65,7 +68,8 @@ final class CalibratedSheets {
       DesignSheet sheet = all.get(all.size() - 1).sheet();
       List<Outcome> better = new ArrayList<>();
       if (inForce.filter(last -> last.entry().equals(line.entry())).isPresent()) {
-        better.addAll(guides.jar(folder.resolve(inForce.get().event().file())));
+        String file = inForce.get().event().file();
+        better.addAll(guides.jar(folder.resolve(file), entered(file)));
       }
       if (arm.changesBy(line)) {
         better.addAll(arm.sizes(sheet));
@@ -74,6 +78,12 @@ final class CalibratedSheets {
         all.add(dated(line, sheet.with(better)));
       }
     }
+  }
+
+  private Optional<String> entered(String file) {
+    return state
+        .last(CalibrationMade.class, line -> line.event().file().equals(file))
+        .map(line -> line.event().sha256());
   }
 
   private static DatedSheet dated(Standing<? extends Event> line, DesignSheet sheet) {

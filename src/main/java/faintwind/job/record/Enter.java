@@ -201,7 +201,8 @@ public final class Enter {
    * @return refused where the step takes no such time, or it is outside the step's limits
    */
   public Checked<JournalEntry> startClock(String stepId, double own_h) throws IOException {
-    return ofStep(stepId, step -> ClockStart.own(step, own_h));
+    return ofStep(
+        stepId, step -> ClockStart.own(step, own_h, situation().values(view.checklist())));
   }
 
   /** Keeps a photo with a step; refused where it is no whole picture or too large. */

@@ -5,6 +5,8 @@ import faintwind.files.FolderPrint;
 import faintwind.files.Sha256;
 import faintwind.files.asset.MeterFiles;
 import faintwind.files.calibration.CalibrationFile;
+import faintwind.files.calibration.CalibrationGlance;
+import faintwind.files.calibration.CalibrationGlance.Range;
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Meters;
@@ -16,6 +18,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -35,8 +38,8 @@ public final class KeptGuides {
     this.language = language;
   }
 
-  /** What a calibration of these very bytes shows at rest. */
-  private record Jar(String sha256, List<Outcome> outcomes) {}
+  /** What a calibration of these very bytes shows at rest, and over which speeds. */
+  private record Jar(String sha256, List<Outcome> outcomes, Optional<Range> range) {}
 
   /**
    * The checklist that guides an instrument.
@@ -97,25 +100,42 @@ public final class KeptGuides {
 
   /**
    * What the calibration in a file shows at rest in a jar; nothing where it cannot be read. The
-   * file is read each time: only where its bytes are the same, they are not worked out again.
+   * file is read each time: only where its bytes are the same, they are not worked out again. Bytes
+   * that are those that were entered were checked before that; others are checked here.
    *
+   * @param entered hash with which the journal entered it; empty where it did not
    * @throws IOException where it is there and cannot be read
    */
-  List<Outcome> jar(Path file) throws IOException {
+  List<Outcome> jar(Path file, Optional<String> entered) throws IOException {
     if (!Files.isRegularFile(file)) {
       return List.of();
     }
-    String sha256 = Sha256.of(file);
+    byte[] bytes = Files.readAllBytes(file);
+    String sha256 = Sha256.of(bytes);
     Jar known = jars.get(file);
     if (known == null || !known.sha256().equals(sha256)) {
+      Optional<CalibrationGlance> glance =
+          entered.filter(sha256::equals).flatMap(same -> CalibrationGlance.of(bytes));
       known =
-          new Jar(
-              sha256,
-              CalibrationFile.read(file, file.toString())
-                  .fold((calibration, notes) -> JarCheck.of(calibration), problems -> List.of()));
+          glance.isPresent()
+              ? new Jar(
+                  sha256,
+                  JarCheck.of(glance.get().formula(), glance.get().signal()),
+                  glance.get().range())
+              : new Jar(
+                  sha256,
+                  CalibrationFile.read(file, file.toString())
+                      .fold((calibration, notes) -> JarCheck.of(calibration), none -> List.of()),
+                  CalibrationGlance.range(file));
       jars.put(file, known);
     }
     return known.outcomes();
+  }
+
+  /** Over which speeds the calibration in a file holds, as it was read last. */
+  public Optional<Range> range(Path file) {
+    Jar known = jars.get(file);
+    return known == null ? CalibrationGlance.range(file) : known.range();
   }
 
   private static boolean has(Path instrument, String part) {

@@ -151,23 +151,20 @@ public final class StepText {
 
   private List<String> waiting(StepProgress at, Situation situation) {
     List<String> lines = new ArrayList<>();
-    at.step()
-        .asks()
-        .clock()
-        .ifPresent(
-            asked ->
-                lines.add(
-                    words.text(
-                        "step-text.clock",
-                        asked.id(),
-                        situation.fill(asked.label(), words),
-                        at.clock()
-                            .map(StepClock::end)
-                            .map(end -> words.text("step-text.ends", DateText.zoned(words, end)))
-                            .orElseGet(() -> words.text("step-text.not-started")))));
-    at.step()
-        .asks()
-        .clock()
+    Optional<Step.ClockSpec> clock =
+        at.step().asks().clock().filter(spec -> spec.runs(situation.sheetValues()));
+    clock.ifPresent(
+        asked ->
+            lines.add(
+                words.text(
+                    "step-text.clock",
+                    asked.id(),
+                    situation.fill(asked.label(), words),
+                    at.clock()
+                        .map(StepClock::end)
+                        .map(end -> words.text("step-text.ends", DateText.zoned(words, end)))
+                        .orElseGet(() -> words.text("step-text.not-started")))));
+    clock
         .flatMap(Step.ClockSpec::own)
         .ifPresent(
             own ->

@@ -24,6 +24,11 @@ public record Design(
     AirState air,
     Use use) {
 
+  /** The same under another name. */
+  public Design named(String other) {
+    return new Design(other, ball, heater, supply, sense, air, use);
+  }
+
   /** The same with other balls. */
   public Design with(BallDesign other) {
     return new Design(name, other, heater, supply, sense, air, use);

@@ -71,6 +71,11 @@ public record DesignSheet(
     return new DesignSheet(all, curve, budget, course, design);
   }
 
+  /** The same of a design that differs by its name alone. */
+  public DesignSheet named(String name) {
+    return new DesignSheet(quantities, curve, budget, course, design.map(d -> d.named(name)));
+  }
+
   /** Every name that a step may use, whatever the design. */
   public static List<String> ids() {
     return OutcomeId.ids();

@@ -31,7 +31,10 @@ public final class StageCard {
           row(words, "card.stage.hands", words.text("card.stage.about", time(minutes, words))));
     }
     for (Step step : needed) {
-      step.asks().clock().ifPresent(clock -> rows.add(clock(clock, situation, words)));
+      step.asks()
+          .clock()
+          .filter(clock -> clock.runs(situation.sheetValues()))
+          .ifPresent(clock -> rows.add(clock(clock, situation, words)));
     }
     List<String> remarks = new ArrayList<>();
     addKit(remarks, "today.tools", kit(needed, Step.Kit::tools), words);

@@ -175,10 +175,13 @@ final class StepSheetParts {
   }
 
   void clock(Html html, Step step) {
-    if (step.asks().clock().isEmpty()) {
-      return;
-    }
-    Step.ClockSpec clock = step.asks().clock().get();
+    step.asks()
+        .clock()
+        .filter(clock -> clock.runs(situation.sheetValues()))
+        .ifPresent(clock -> clock(html, clock));
+  }
+
+  private void clock(Html html, Step.ClockSpec clock) {
     OptionalDouble seconds = clock.duration_s().number(situation.sheetValues());
     String time =
         seconds.isPresent() ? hours(seconds.getAsDouble()) : messages.text("guide.value-not-known");

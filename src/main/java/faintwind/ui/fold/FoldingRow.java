@@ -3,6 +3,7 @@ package faintwind.ui.fold;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.geometry.Orientation;
 import javafx.geometry.VPos;
@@ -18,6 +19,8 @@ import javafx.scene.layout.Priority;
 public class FoldingRow extends HBox {
   private static final double LINE_GAP = 0.5;
 
+  private Optional<Lines> known = Optional.empty();
+
   public FoldingRow() {
     setMinHeight(USE_PREF_SIZE);
   }
@@ -31,7 +34,30 @@ public class FoldingRow extends HBox {
 
   /** Whether it has more than one line at a width. */
   boolean folds(double width_px) {
-    return lines(width_px - sides()).size() > 1;
+    return at(width_px - sides()).lines().size() > 1;
+  }
+
+  /** What it holds or how large that is changed. */
+  @Override
+  public void requestLayout() {
+    known = Optional.empty();
+    super.requestLayout();
+  }
+
+  /** Its lines at a width: words are measured once, however often a layout asks. */
+  private record Lines(double within_px, List<Line> lines, List<Double> heights_px) {}
+
+  private Lines at(double within_px) {
+    Lines at =
+        known
+            .filter(k -> k.within_px() == within_px)
+            .orElseGet(
+                () -> {
+                  List<Line> lines = lines(within_px);
+                  return new Lines(within_px, lines, lines.stream().map(this::height).toList());
+                });
+    known = Optional.of(at);
+    return at;
   }
 
   /** Children beside one another, each with its width. */
@@ -83,9 +109,10 @@ public class FoldingRow extends HBox {
   @Override
   protected double computePrefHeight(double width) {
     double within = width < 0 ? prefWidth(-1) : width;
-    List<Line> lines = lines(within - sides());
-    double high = lines.stream().mapToDouble(line -> snapSizeY(height(line))).sum();
-    return snappedTopInset() + snappedBottomInset() + high + gap() * Math.max(0, lines.size() - 1);
+    Lines at = at(within - sides());
+    double high = at.heights_px().stream().mapToDouble(this::snapSizeY).sum();
+    int gaps = Math.max(0, at.lines().size() - 1);
+    return snappedTopInset() + snappedBottomInset() + high + gap() * gaps;
   }
 
   @Override
@@ -95,12 +122,14 @@ public class FoldingRow extends HBox {
 
   @Override
   protected void layoutChildren() {
-    List<Line> lines = lines(getWidth() - sides());
+    Lines at = at(getWidth() - sides());
+    List<Line> lines = at.lines();
     VPos vertical = getAlignment().getVpos();
     double room = getHeight() - snappedTopInset() - snappedBottomInset();
     double y = snappedTopInset();
-    for (Line line : lines) {
-      double high = lines.size() == 1 ? room : snapSizeY(height(line));
+    for (int n = 0; n < lines.size(); n++) {
+      Line line = lines.get(n);
+      double high = lines.size() == 1 ? room : snapSizeY(at.heights_px().get(n));
       double x = snappedLeftInset() + begin(line);
       for (int i = 0; i < line.nodes().size(); i++) {
         double wide = line.widths_px().get(i);

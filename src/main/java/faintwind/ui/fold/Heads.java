@@ -1,20 +1,22 @@
 package faintwind.ui.fold;
 
 import java.util.List;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 
 /** Heads over the columns of rows: of use only where no row is folded, else they take no room. */
 public class Heads extends FoldingRow {
-  private List<FoldingRow> rows = List.of();
+  private Supplier<? extends List<? extends FoldingRow>> rows = () -> List.of();
 
   /** The rows under it, as wide as it is. */
-  public void over(List<? extends FoldingRow> under) {
-    rows = List.copyOf(under);
+  public void over(Supplier<? extends List<? extends FoldingRow>> under) {
+    rows = under;
     requestLayout();
   }
 
   private boolean useless(double width_px) {
-    return width_px > 0 && (folds(width_px) || rows.stream().anyMatch(row -> row.folds(width_px)));
+    return width_px > 0
+        && (folds(width_px) || rows.get().stream().anyMatch(row -> row.folds(width_px)));
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.ListView;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
@@ -19,7 +20,7 @@ public final class Focus {
     if (content == null || !isInside(node, content)) {
       return;
     }
-    Node shown = rowOf(node).orElse(node);
+    Node shown = selectedIn(node).or(() -> rowOf(node)).orElse(node);
     Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
     double view = pane.getViewportBounds().getHeight();
     double hidden = content.getLayoutBounds().getHeight() - view;
@@ -29,6 +30,23 @@ public final class Focus {
     }
     double wanted = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
+  }
+
+  /** The row that is selected, where a list has the focus. */
+  private static Optional<Node> selectedIn(Node node) {
+    return node instanceof ListView
+        ? Optional.ofNullable(node.lookup(".list-cell:selected"))
+        : Optional.empty();
+  }
+
+  /** Scrolls the pane it lies in so that a node is in sight. */
+  public static void intoSight(Node node) {
+    for (Node up = node; up != null; up = up.getParent()) {
+      if (up instanceof ScrollPane pane) {
+        reveal(node, pane);
+        return;
+      }
+    }
   }
 
   /** Scrolls so that a node stands at the top of the pane it lies in. */

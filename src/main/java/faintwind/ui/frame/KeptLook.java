@@ -48,6 +48,15 @@ public final class KeptLook {
     language.set(choices.language());
   }
 
+  /** The same choices, which nobody listens to yet: for a window in place of this one. */
+  public KeptLook again() {
+    KeptLook again = new KeptLook(folder);
+    again.take(choices());
+    again.asked = asked;
+    again.look.projector().set(look.projector().get());
+    return again;
+  }
+
   public Look look() {
     return look;
   }

@@ -6,19 +6,27 @@ import faintwind.ui.part.Note;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BooleanSupplier;
 import javafx.scene.Node;
 import javafx.scene.control.Menu;
 import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.ToggleGroup;
 
-/** The choice of the language; the window speaks it from its next start on. */
+/** The choice of the language; the window speaks it at once, as long as nothing runs in it. */
 public final class LanguageMenu {
   private final Desk desk;
   private final KeptLook kept;
+  private final BooleanSupplier speak;
 
-  LanguageMenu(Desk desk, KeptLook kept) {
+  /**
+   * A menu.
+   *
+   * @param speak goes on in the language that is chosen now; false where it cannot yet
+   */
+  LanguageMenu(Desk desk, KeptLook kept, BooleanSupplier speak) {
     this.desk = desk;
     this.kept = kept;
+    this.speak = speak;
   }
 
   /** Every language there is now, each by its own name. */
@@ -46,6 +54,9 @@ public final class LanguageMenu {
 
   private void choose(String code, Node asker) {
     kept.language().set(code);
+    if (speak.getAsBoolean()) {
+      return;
+    }
     String title = desk.text("window.language.chosen", name(code));
     desk.notes().clear();
     desk.notes()

@@ -3,6 +3,7 @@ package faintwind.ui.frame;
 import faintwind.message.Messages;
 import faintwind.ui.fold.ProseLink;
 import java.util.List;
+import java.util.function.BooleanSupplier;
 import javafx.geometry.Side;
 import javafx.scene.control.CheckMenuItem;
 import javafx.scene.control.ContextMenu;
@@ -23,10 +24,15 @@ public final class LookMenu {
   private final Hyperlink textLink;
   private final Hyperlink helpLink;
 
-  public LookMenu(Desk desk, KeptLook kept, Runnable help) {
+  /**
+   * The links.
+   *
+   * @param speak goes on in the language that is chosen now; false where it cannot yet
+   */
+  public LookMenu(Desk desk, KeptLook kept, Runnable help, BooleanSupplier speak) {
     words = desk.words();
     look = desk.look();
-    language = new LanguageMenu(desk, kept);
+    language = new LanguageMenu(desk, kept, speak);
     lookLink = link("look", "window.look");
     lookLink.setOnAction(event -> themes().show(lookLink, Side.BOTTOM, 0, 0));
     textLink = link("text-size", "window.text-size");

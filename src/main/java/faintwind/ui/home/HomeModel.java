@@ -37,8 +37,8 @@ public final class HomeModel {
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
   private final PickedModel picked;
   private Runnable toClass = () -> {};
-  private HomeFilter filter = HomeFilter.ALL;
-  private boolean byName;
+  private List<HomeView.Line> lines = List.of();
+  private HomeChoice choice = HomeChoice.ALL_BY_NEED;
   private Optional<Path> selected = Optional.empty();
 
   /** What the sheet shows. */
@@ -113,13 +113,16 @@ public final class HomeModel {
   private void glance(List<Path> folders) {
     if (mode.get() == Mode.READING && found.isEmpty()) {
       mode.set(Mode.LIST);
-      view.set(homeWords.glance(folders));
+      lines = homeWords.glance(folders);
+      String title = words.text("window.home.reading-many", lines.size());
+      view.set(new HomeView(title, lines, List.of(), List.of()));
       next.set(Next.say(Mark.DOING, words.text("window.home.reading")));
     }
   }
 
   private void show(Workspace.Found now) {
     found = now;
+    lines = homeWords.lines(now);
     boolean empty = now.isEmpty();
     if (mode.get() != Mode.NAMING) {
       mode.set(empty ? Mode.FIRST_RUN : Mode.LIST);
@@ -130,36 +133,44 @@ public final class HomeModel {
 
   /** Orders by name, or by need again. */
   public void toggleOrder() {
-    byName = !byName;
-    sort();
+    choose(choice.inOtherOrder());
   }
 
   public boolean isByName() {
-    return byName;
+    return choice.byName();
   }
 
   /** Shows only some of them. */
   void filter(HomeFilter now) {
-    filter = now;
     picked.clear();
-    sort();
-    showNext();
+    choose(choice.with(now));
+  }
+
+  /** Shows only those whose row says this. */
+  void find(String wanted) {
+    choose(choice.with(wanted));
+  }
+
+  private void choose(HomeChoice now) {
+    choice = now;
+    if (!found.isEmpty()) {
+      sort();
+      showNext();
+    }
+  }
+
+  /** How many there are, shown or not. */
+  int size() {
+    return lines.size();
   }
 
   private void sort() {
-    Comparator<HomeView.Line> order =
-        byName ? Comparator.comparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER) : need();
-    view.set(homeWords.view(found, order, filter));
-  }
-
-  private static Comparator<HomeView.Line> need() {
-    return Comparator.comparing((HomeView.Line line) -> line.state().mark(), StepMarks.byNeed())
-        .thenComparing(HomeView.Line::name, String.CASE_INSENSITIVE_ORDER);
+    view.set(homeWords.view(found, lines, choice));
   }
 
   /** Whether those that were taken off the bench are shown. */
   boolean showsArchive() {
-    return filter == HomeFilter.ARCHIVED;
+    return choice.filter() == HomeFilter.ARCHIVED;
   }
 
   /** Shows the class, where the folder is that of one. */
@@ -206,12 +217,21 @@ public final class HomeModel {
         .toList();
   }
 
-  /** The row that has the focus: the Next line speaks of it and its button opens it. */
+  /** The row that is selected: the Next line speaks of it and its button opens it. */
   void select(Path folder) {
     selected = Optional.of(folder);
     if (mode.get() == Mode.LIST && !found.isEmpty()) {
       showNext();
     }
+  }
+
+  /** The row that is selected: the first one until somebody selects another; empty where none. */
+  Optional<HomeView.Line> selected() {
+    List<HomeView.Line> shown = view.get().lines();
+    return shown.stream()
+        .filter(line -> selected.filter(line.folder()::equals).isPresent())
+        .findFirst()
+        .or(() -> shown.stream().findFirst());
   }
 
   /** Opens the instrument of a folder. */
@@ -323,10 +343,7 @@ public final class HomeModel {
   }
 
   private Next list() {
-    return view.get().lines().stream()
-        .filter(line -> selected.filter(line.folder()::equals).isPresent())
-        .findFirst()
-        .or(() -> view.get().lines().stream().findFirst())
+    return selected()
         .map(
             line ->
                 Next.say(

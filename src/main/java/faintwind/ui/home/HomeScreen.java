@@ -1,6 +1,5 @@
 package faintwind.ui.home;
 
-import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
@@ -9,8 +8,6 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
-import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -23,6 +20,7 @@ import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** The instruments of a folder, or the first run. */
@@ -30,10 +28,7 @@ public final class HomeScreen extends DataScreen {
   private final HomeModel model;
   private final HomeMargin margin;
 
-  /** So many rows at a time: each is a drawing of its own, and nobody reads five hundred. */
-  private static final int PAGE = 40;
-
-  private int most = PAGE;
+  private final HomeList rows;
 
   @FXML private Label title;
   @FXML private VBox list;
@@ -45,8 +40,6 @@ public final class HomeScreen extends DataScreen {
   @FXML private Button archive;
   @FXML private Button compare;
   @FXML private Label remark;
-  @FXML private Hyperlink more;
-  @FXML private VBox rows;
   @FXML private VBox broken;
   @FXML private VBox first;
   @FXML private VBox naming;
@@ -60,10 +53,13 @@ public final class HomeScreen extends DataScreen {
     super(desk, model.next());
     model.picked().whenCompared(compared -> show.accept(CompareScreen.of(desk, compared)));
     this.model = model;
+    rows = new HomeList(desk.words(), model, this::showPicked);
+    VBox.setVgrow(rows, Priority.ALWAYS);
+    list.getChildren().add(list.getChildren().indexOf(broken), rows);
+    heads.over(rows::rows);
     margin = new HomeMargin(desk.words(), model);
     order.setOnAction(event -> model.toggleOrder());
-    find.textProperty().addListener((text, was, now) -> showRows(model.view().get()));
-    more.setOnAction(event -> showMore());
+    find.textProperty().addListener((text, was, now) -> model.find(now));
     fillBoard();
     fillFirst();
     fillNaming();
@@ -74,11 +70,13 @@ public final class HomeScreen extends DataScreen {
   }
 
   private void show(HomeView view) {
-    boolean came = rows.getChildren().isEmpty() && !view.lines().isEmpty();
+    boolean came = rows.getItems().isEmpty() && !view.lines().isEmpty();
     margin.show(view);
     orderSaid.setText(text(model.isByName() ? "window.home.by-name" : "window.home.by-need"));
     order.setText(text(model.isByName() ? "window.home.order-need" : "window.home.order-name"));
-    showRows(view);
+    showPicked();
+    Boxes.present(find, model.size() > HomeList.FEW);
+    rows.show(view.lines());
     broken
         .getChildren()
         .setAll(view.broken().stream().map(b -> (Node) Words.label(b, "broken-folder")).toList());
@@ -115,48 +113,7 @@ public final class HomeScreen extends DataScreen {
     Boxes.present(compare, picked > 1);
     String key = model.showsArchive() ? "window.home.bring-back" : "window.home.archive";
     archive.setText(text(key, picked));
-  }
-
-  private void showRows(HomeView view) {
-    showPicked();
-    String wanted = find.getText().strip().toLowerCase(Locale.ROOT);
-    List<HomeView.Line> found =
-        view.lines().stream()
-            .filter(line -> line.said().toLowerCase(Locale.ROOT).contains(wanted))
-            .toList();
-    rows.getChildren().setAll(found.stream().limit(most).map(this::row).toList());
-    heads.over(rows.getChildren().stream().map(row -> (FoldingRow) row).toList());
-    Boxes.present(find, view.lines().size() > PAGE);
-    int hidden = found.size() - rows.getChildren().size();
-    Boxes.present(more, hidden > 0);
-    more.setText(text("window.home.more", Math.min(PAGE, hidden), hidden));
-  }
-
-  private HomeRow row(HomeView.Line line) {
-    HomeRow row = new HomeRow(line, desk().words(), () -> model.open(line.folder()));
-    row.tick()
-        .selectedProperty()
-        .addListener(
-            (property, was, now) -> {
-              model.picked().pick(line.folder(), now);
-              showPicked();
-            });
-    row.tick().setSelected(model.picked().isPicked(line.folder()));
-    row.focusedProperty()
-        .addListener(
-            (property, was, now) -> {
-              if (now) {
-                model.select(line.folder());
-              }
-            });
-    return row;
-  }
-
-  private void showMore() {
-    int first = rows.getChildren().size();
-    most += PAGE;
-    showRows(model.view().get());
-    rows.getChildren().get(first).requestFocus();
+    rows.showTicks();
   }
 
   private void showMode(HomeModel.Mode mode) {
@@ -213,6 +170,6 @@ public final class HomeScreen extends DataScreen {
 
   @Override
   public Optional<Node> firstFocus() {
-    return rows.getChildren().stream().findFirst();
+    return rows.getItems().isEmpty() ? Optional.empty() : Optional.of(rows);
   }
 }

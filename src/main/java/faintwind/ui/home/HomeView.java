@@ -3,6 +3,7 @@ package faintwind.ui.home;
 import faintwind.job.bench.BenchRow;
 import faintwind.ui.part.Mark;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,8 +49,10 @@ public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<
 
     /** Everything the row says, for a screen reader and for whoever looks for a word. */
     String said() {
-      return String.join(
-          ", ", name, what, board.calibration(), state.word(), state.note(), next.sentence());
+      List<String> all = new ArrayList<>(List.of(name, what, board.calibration()));
+      all.addAll(List.of(state.word(), state.note(), next.sentence()));
+      all.addAll(board.notes());
+      return String.join(", ", all);
     }
   }
 
@@ -58,10 +61,16 @@ public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<
    *
    * @param calibration its speeds and uncertainty in words; empty where none counts
    * @param range the same for a band; empty where none counts
+   * @param notes the last jar check, and how many waivers are open
    * @param archived whether it was taken off the bench
    */
-  public record Board(String calibration, Optional<BenchRow.Range> range, boolean archived) {
-    static final Board NOTHING = new Board("", Optional.empty(), false);
+  public record Board(
+      String calibration, Optional<BenchRow.Range> range, List<String> notes, boolean archived) {
+    static final Board NOTHING = new Board("", Optional.empty(), List.of(), false);
+
+    public Board {
+      notes = List.copyOf(notes);
+    }
   }
 
   /** A stage's mark with its name. */

@@ -6,12 +6,14 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
+import faintwind.job.bench.BenchText;
+import faintwind.job.bench.ReadBench;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
-import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.record.Event.Retired;
+import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
 import faintwind.ui.home.HomeView.Board;
@@ -26,6 +28,7 @@ import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Mark;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -42,14 +45,20 @@ final class HomeWords {
 
   private final Messages words;
   private final ClockWords clocks;
+  private final BenchText bench;
 
   HomeWords(Messages words) {
     this.words = words;
     clocks = new ClockWords(words);
+    bench = new BenchText(words);
   }
 
-  HomeView view(Workspace.Found found, Comparator<Line> order, HomeFilter filter) {
-    List<Line> all = found.instruments().stream().map(this::line).sorted(order).toList();
+  /** A line an instrument. */
+  List<Line> lines(Workspace.Found found) {
+    return found.instruments().stream().map(this::line).toList();
+  }
+
+  HomeView view(Workspace.Found found, List<Line> all, HomeChoice choice) {
     List<Line> lines = all.stream().filter(line -> !line.board().archived()).toList();
     List<Clock> running =
         found.instruments().stream().flatMap(s -> clocksOf(s.standpoint()).stream()).toList();
@@ -59,26 +68,19 @@ final class HomeWords {
             .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
             .toList();
     return new HomeView(
-        words.text("window.home.title", lines.size(), needing),
-        all.stream().filter(filter::shows).toList(),
-        running,
-        broken);
+        words.text("window.home.title", lines.size(), needing), choice.of(all), running, broken);
   }
 
   /** Folders that were not looked into yet: each can be opened, and no more is known. */
-  HomeView glance(List<Path> folders) {
+  List<Line> glance(List<Path> folders) {
     State unread = new State(Mark.DOING, words.text("window.home.unread"), "");
-    List<Line> lines =
-        folders.stream()
-            .map(
-                folder -> {
-                  String name = String.valueOf(folder.getFileName());
-                  return new Line(
-                      folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
-                })
-            .toList();
-    String title = words.text("window.home.reading-many", lines.size());
-    return new HomeView(title, lines, List.of(), List.of());
+    return folders.stream()
+        .map(
+            folder -> {
+              String name = String.valueOf(folder.getFileName());
+              return new Line(folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
+            })
+        .toList();
   }
 
   private String sentences(List<Problem> problems) {
@@ -136,19 +138,16 @@ final class HomeWords {
   }
 
   private Board board(Workspace.Listed listed) {
-    String calibration =
-        listed
-            .range()
-            .map(
-                r ->
-                    words.text(
-                        "window.home.calibration",
-                        Numerals.digits(r.lowest_m_s(), 2),
-                        Numerals.digits(r.highest_m_s(), 2),
-                        Numerals.digits(100 * r.u95Share(), 2)))
-            .orElse("");
-    boolean archived = listed.standpoint().view().state().retired();
-    return new Board(calibration, listed.range(), archived);
+    Standpoint at = listed.standpoint();
+    InstrumentState state = at.view().state();
+    List<String> notes = new ArrayList<>();
+    ReadBench.jar(at.view(), at.situation(), words).map(bench::jar).ifPresent(notes::add);
+    int waivers = state.standing(Waived.class).size();
+    if (waivers > 0) {
+      notes.add(words.text("bench-list.waivers", waivers));
+    }
+    String calibration = listed.range().map(bench::brief).orElse("");
+    return new Board(calibration, listed.range(), notes, state.retired());
   }
 
   /** A folder for rehearsals has no instrument whose steps could wait. */

@@ -38,6 +38,7 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
   private final StringProperty minutes = new SimpleStringProperty("");
   private final StringProperty code = new SimpleStringProperty("");
   private final StringProperty because = new SimpleStringProperty("");
+  private boolean looks;
   private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
 
   public ClassModel(Desk desk, Path folder) {
@@ -51,11 +52,21 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   /** Reads what changed, in the background. */
   public void look() {
+    if (looks) {
+      return; // a shared folder may answer late
+    }
+    looks = true;
     desk.background()
         .runQuietly(
             watch -> looking.look(OffsetDateTime.now(desk.clock())),
-            this::show,
-            broke -> say(Next.say(Mark.BLOCKED, DiskWords.say(broke, words()))));
+            found -> {
+              looks = false;
+              show(found);
+            },
+            broke -> {
+              looks = false;
+              say(Next.say(Mark.BLOCKED, DiskWords.say(broke, words())));
+            });
   }
 
   private void show(Checked<ClassLook> found) {
@@ -66,6 +77,10 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     }
     put(Optional.of(ok.value()));
     Act report = new Act("class-report", text("class.write-report"), this::report);
+    if (ok.value().trouble().isPresent()) {
+      say(Next.say(Mark.BLOCKED, text("class.all-gone", ok.value().trouble().get()), report));
+      return;
+    }
     List<PairLook> stuck = stuck(ok.value());
     Next now =
         stuck.isEmpty()

@@ -190,6 +190,11 @@ public final class ListenModel {
                         .with(entered.problems().stream().map(words::sentence).toList())));
   }
 
+  /** Whether it is recording. */
+  public boolean isRecording() {
+    return view.get().stage() == Stage.LISTENING;
+  }
+
   /** Whether readings are typed. */
   public boolean isTyped() {
     return running.flatMap(Listen.Ready::typed).isPresent();

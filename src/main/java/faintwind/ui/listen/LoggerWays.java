@@ -41,7 +41,7 @@ public final class LoggerWays {
 
   /** Whether it is listened to now. */
   public boolean isListening() {
-    return recording.view().get().stage() == ListenModel.Stage.LISTENING;
+    return recording.isRecording();
   }
 
   /** Who hears the air speeds of what is recorded, from now on. */

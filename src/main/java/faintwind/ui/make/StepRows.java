@@ -55,7 +55,7 @@ final class StepRows {
               });
       box.getChildren().add(row);
     }
-    heads.over(List.copyOf(rows.values()));
+    heads.over(() -> List.copyOf(rows.values()));
   }
 
   /** Shows verdicts and earlier entries; what is being typed is kept. */

@@ -48,6 +48,11 @@ public final class LiveTables {
     return Optional.ofNullable(running.get(instrument));
   }
 
+  /** Whether something is turned or recorded now. */
+  public boolean isBusy() {
+    return !running.isEmpty() || recordings.values().stream().anyMatch(ListenModel::isRecording);
+  }
+
   /** The runs that are typed for an instrument; they stay while other screens are looked at. */
   public TypedRunsModel typed(Path instrument) {
     return typed.computeIfAbsent(instrument, folder -> new TypedRunsModel(desk.words()));

@@ -62,6 +62,13 @@ public final class Background {
     return watch;
   }
 
+  /** Takes no more work; what was taken is done. */
+  public void close() {
+    longWork.shutdown();
+    entries.shutdown();
+    beside.shutdown();
+  }
+
   /** How many jobs are not ended that some screen may show. */
   public ReadOnlyIntegerProperty count() {
     return count.getReadOnlyProperty();

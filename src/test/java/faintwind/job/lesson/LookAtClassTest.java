@@ -124,13 +124,13 @@ class LookAtClassTest {
   void folderThatIsOpenElsewhereIsReadAllTheSame() throws IOException {
     try (WriterLock lock =
         WriterLock.take(folder.resolve("pair-07"), "Ida, room 3").orElseThrow()) {
-      assertThat(pair(7).openAt()).isPresent();
+      assertThat(pair(7).remarks()).hasSize(1);
       assertThat(pair(7).trouble()).isEmpty();
       assertThat(new ClassText(WORDS).state(pair(7))).endsWith("Open at another window.");
       assertThat(new ClassText(WORDS).json(look())).as("no names").doesNotContain("Ida");
       assertThat(lock).isNotNull();
     }
-    assertThat(pair(7).openAt()).isEmpty();
+    assertThat(pair(7).remarks()).isEmpty();
   }
 
   @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.checklist.Step;
 import faintwind.record.Event.ClockStarted;
+import faintwind.record.Event.DesignChosen;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.Waived;
@@ -12,7 +13,9 @@ import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.make.EntriesModel.TypedPart;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -117,6 +120,28 @@ class EntriesModelTest {
         .singleElement()
         .satisfies(c -> assertThat(c.event().duration_s()).isEqualTo(36 * 3600));
     assertThat(entries.hours().get()).isEmpty();
+  }
+
+  @Test
+  void paintTakesTheTimeOfItsTinAndBareBallsWaitForNothing() throws Exception {
+    Bench bare = at("polish-and-degrease");
+    assertThat(bare.model().isMissing("gate.clock-not-started")).isFalse();
+    String painted = resource().replace("bare-polished-copper", "black-paint");
+    bare.instrument()
+        .enter(enter -> enter.plain(Optional.empty(), new DesignChosen(painted, "paint")));
+    bare.quiet().answer();
+    StepModel model = bare.model();
+    assertThat(model.isMissing("gate.clock-not-started")).isTrue();
+    model.entries().hours().set("6");
+    model.startClock();
+    bare.quiet().answer();
+    assertThat(bare.instrument().state().standing(ClockStarted.class, "polish-and-degrease"))
+        .singleElement()
+        .satisfies(c -> assertThat(c.event().duration_s()).isEqualTo(6 * 3600));
+  }
+
+  private static String resource() throws IOException {
+    return Files.readString(Path.of("src/test/resources/design/half-inch-copper.json"));
   }
 
   @Test
