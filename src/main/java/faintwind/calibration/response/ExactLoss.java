@@ -6,13 +6,13 @@ public final class ExactLoss implements BoundLoss {
   private final double[] q;
 
   /**
-   * The model with its parameters.
+   * A model at its parameters.
    *
-   * @param q the loss parameters in order
+   * @param q its loss parameters in order; not changed
    */
   public ExactLoss(ResponseModel model, double[] q) {
     this.model = model;
-    this.q = q.clone();
+    this.q = q;
   }
 
   @Override

@@ -11,19 +11,19 @@ import java.util.stream.IntStream;
 /** Why a row's speed must be used with care, or not at all. */
 public enum SpeedFlag {
   /** Below the smallest speed that can be told from still air; a speed is still given. */
-  FLOOR(1 << 0),
+  FLOOR(1),
   /** Beyond the calibrated speeds. */
-  ABOVE(1 << 1),
+  ABOVE(2),
   /**
    * The difference is still below a tenth of its still-air value, or the estimator has not settled.
    */
-  WARMUP(1 << 2),
+  WARMUP(4),
   /** A break in the record just before. */
-  GAP(1 << 3),
+  GAP(8),
   /** Supply out of tolerance, or the heat balance says that the heater is off. */
-  POWER(1 << 4),
+  POWER(16),
   /** The row could not be read; it has no speed. */
-  BAD(1 << 5);
+  BAD(32);
 
   private static final List<SpeedFlag> ALL = List.of(values());
 
@@ -79,9 +79,9 @@ public enum SpeedFlag {
 
   private static Set<SpeedFlag> ofNumber(int number) {
     EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
-    for (SpeedFlag flag : ALL) {
-      if ((number & flag.bit) != 0) {
-        set.add(flag);
+    for (int i = 0; i < ALL.size(); i++) {
+      if ((number & ALL.get(i).bit) != 0) {
+        set.add(ALL.get(i));
       }
     }
     return Collections.unmodifiableSet(set);
