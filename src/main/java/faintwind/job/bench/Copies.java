@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /**
@@ -47,7 +48,9 @@ final class Copies {
 
   private static BenchRow told(BenchRow row, String others, Messages words) {
     String why = words.text("bench-list.copy", others);
-    return ReadBench.empty(row.folder(), row.name(), new Need(Kind.COPIED, "", "", why));
+    Need need = new Need(Kind.COPIED, "", "", why);
+    return new BenchRow(
+        row.folder(), row.name(), need, Optional.empty(), Optional.empty(), List.of(), 0);
   }
 
   /** The first line of the journal; empty where it cannot be read, which its row says already. */

@@ -134,7 +134,7 @@ public final class ReadBench {
     return empty(folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
 
-  static BenchRow empty(Path folder, String name, Need need) {
+  private static BenchRow empty(Path folder, String name, Need need) {
     return new BenchRow(folder, name, need, Optional.empty(), Optional.empty(), List.of(), 0);
   }
 
