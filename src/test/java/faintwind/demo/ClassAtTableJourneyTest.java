@@ -39,8 +39,8 @@ import org.testfx.framework.junit5.ApplicationExtension;
  * The lessons at the turntable, in rehearsal: five virtual builds of one design, two of them
  * faulty, wait in the queue of the one table, turn a session each, and get their calibrations, from
  * the teacher's window and the first pair's. The second pair's ball is dusty: it must lie outside
- * of the class, by a long time constant. The fourth weighed another ball than the one it built in: its
- * calibration must not count before the teacher has signed it.
+ * of the class, by a long time constant. The fourth weighed another ball than the one it built in:
+ * its calibration must not count before the teacher has signed it.
  */
 @Tag("long")
 @ExtendWith(ApplicationExtension.class)
