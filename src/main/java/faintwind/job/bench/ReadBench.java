@@ -130,7 +130,7 @@ public final class ReadBench {
     return new Looked(view, progress, row(view, situation, progress));
   }
 
-  private static BenchRow broken(Path folder, String why) {
+  static BenchRow broken(Path folder, String why) {
     return BenchRow.bare(
         folder, String.valueOf(folder.getFileName()), new Need(Kind.BROKEN, "", "", why));
   }
