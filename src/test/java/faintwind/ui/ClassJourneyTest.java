@@ -2,19 +2,11 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.guide.lesson.SchoolClass.Lesson;
-import faintwind.job.lesson.MakeClass;
-import faintwind.message.Messages;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
-import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
-import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Stream;
 import javafx.scene.control.TextInputControl;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -39,7 +31,7 @@ class ClassJourneyTest {
 
   @Test
   void threeLessonsFromTheTeachersWindowAndOnePairs(FxRobot robot) throws IOException {
-    rehearse();
+    RehearsedClass.into(folder, clock);
     Journey teacher = new Journey(robot, folder, clock).asked();
     teacher.open(1366, 800);
     Waiting.until(() -> teacher.there("#open-class"));
@@ -109,41 +101,5 @@ class ClassJourneyTest {
 
   private static void write(FxRobot robot, String id, String text) {
     robot.interact(() -> robot.lookup(id).queryAs(TextInputControl.class).setText(text));
-  }
-
-  private void rehearse() throws IOException {
-    List<Lesson> lessons =
-        List.of(
-            new Lesson(LocalDateTime.parse("2026-11-21T14:20"), 45),
-            new Lesson(LocalDateTime.parse("2026-11-23T14:20"), 45),
-            new Lesson(LocalDateTime.parse("2026-11-25T14:20"), 45));
-    MakeClass.Wish wish =
-        new MakeClass.Wish(
-            "Year 10",
-            "How strong is the draught at our windows?",
-            lessons,
-            List.of("Otters", "", "", "", ""),
-            List.of("builds", "checks and writes"),
-            Optional.empty(),
-            "4711");
-    new MakeClass(clock, Messages.of(Locale.ENGLISH)).make(folder, wish);
-    build(1, "glue-heater").open("glue-heater").into(folder, "pair-01");
-    build(2, "zero-check").into(folder, "pair-02");
-    build(3, "glue-heater").type("heater-alone", "heater-alone", "150").into(folder, "pair-03");
-    build(4, "glue-heater").type("heater-alone", "heater-alone", "104").into(folder, "pair-04");
-    build(5, "coat-parts")
-        .cautions("coat-parts")
-        .clock("coat-parts", 8 * 3600, 60)
-        .into(folder, "pair-05");
-  }
-
-  /** A virtual build in the place of the folder that was made. */
-  private Cellar build(int number, String before) throws IOException {
-    try (Stream<Path> made = Files.walk(folder.resolve("pair-0" + number))) {
-      for (Path file : made.sorted((one, other) -> other.compareTo(one)).toList()) {
-        Files.delete(file);
-      }
-    }
-    return Cellar.begin("Pair " + number).design().before(before);
   }
 }

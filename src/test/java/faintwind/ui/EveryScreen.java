@@ -98,6 +98,29 @@ final class EveryScreen {
     journey.close();
   }
 
+  /** Instruments laid beside one another, and a class with its projector. */
+  void many() throws IOException {
+    for (String one : List.of("cellar", "cellar-door", "ripening-room")) {
+      journey.copy(Path.of("demo-projects").resolve(one), one);
+    }
+    RehearsedClass.into(folder, Quiet.CLOCK);
+    journey.open();
+    for (String one : List.of("cellar", "cellar-door", "ripening-room", "pair-03")) {
+      fire("#tick-" + one);
+    }
+    stop.accept("home-picked");
+    fire("#home-compare");
+    await("#compare-curves");
+    stop.accept("compare");
+    fire("#compare-back");
+    fire("#open-class");
+    await("#class-spread");
+    stop.accept("class");
+    fire("#class-projector");
+    stop.accept("class-projector");
+    journey.close();
+  }
+
   private void making() {
     open("rind-2");
     await("#waive");

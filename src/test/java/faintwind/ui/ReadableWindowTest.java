@@ -81,7 +81,7 @@ class ReadableWindowTest {
 
   private void walk(FxRobot robot, Locale locale, List<Size> sizes, List<Theme> themes)
       throws IOException {
-    for (String part : List.of("fresh", "made", "live")) {
+    for (String part : List.of("fresh", "made", "many", "live")) {
       Path place = Files.createDirectories(folder.resolve(part));
       Journey journey = Journey.of(robot, place).in(Messages.of(locale));
       EveryScreen screens =
@@ -95,6 +95,10 @@ class ReadableWindowTest {
         case "made" -> {
           screens.prepare();
           screens.all();
+        }
+        case "many" -> {
+          screens.unasked();
+          screens.many();
         }
         default -> {
           screens.unasked();

@@ -104,7 +104,7 @@ public record CompareBench(List<One> ones) {
     List<String> names = names(of.stream().filter(has.negate()).toList());
     return names.isEmpty()
         ? Optional.empty()
-        : Optional.of(words.text("bench-compare.no-" + what, String.join("; ", names)));
+        : Optional.of(words.text("bench-compare.without." + what, String.join("; ", names)));
   }
 
   /** What the designs differ in. */
