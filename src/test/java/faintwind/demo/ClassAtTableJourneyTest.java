@@ -46,7 +46,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 @ExtendWith(ApplicationExtension.class)
 class ClassAtTableJourneyTest {
   private static final int PAIRS = 5;
-  private static final int FIT_S = 400;
+  private static final int FIT_S = 100;
   private static final int LOOK_AT_IT = 4;
   private static final Map<Integer, Fault> FAULTS = Map.of(2, Fault.DUSTY, 4, Fault.OTHER_WEIGHED);
 
@@ -149,7 +149,7 @@ class ClassAtTableJourneyTest {
     pair.open(1280, 800);
     pair.openInstrument("pair-01");
     pair.fire("#place-turntable");
-    Waiting.within(FIT_S, () -> pair.there("#caution-spinning-arm-read"));
+    Waiting.until(() -> pair.there("#caution-spinning-arm-read"));
     pair.fire("#caution-spinning-arm-read");
     pair.choose(table);
     pair.fire("#turntable-way-file");

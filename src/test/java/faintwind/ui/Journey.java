@@ -167,7 +167,9 @@ public final class Journey {
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
   public void fire(String id) {
-    keys().ifPresentOrElse(hands -> hands.fire(id), () -> Presses.fire(robot, id));
+    keys()
+        .ifPresentOrElse(
+            hands -> hands.fire(id), () -> Presses.fire(robot, stage().getScene().getRoot(), id));
   }
 
   public boolean there(String id) {

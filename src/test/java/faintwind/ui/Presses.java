@@ -4,12 +4,14 @@ import faintwind.ui.frame.NextLine;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BooleanSupplier;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.PickResult;
 import org.testfx.api.FxRobot;
+import org.testfx.service.query.NodeQuery;
 
 /** Presses what a person would press, as soon as it is there. */
 public final class Presses {
@@ -17,19 +19,30 @@ public final class Presses {
 
   /** Waits for a button or link and presses it, in one go: the screens are drawn anew often. */
   public static void fire(FxRobot robot, String id) {
+    fire(robot, () -> button(robot.lookup(id)));
+  }
+
+  /** The same, looked for in one window before any other. */
+  static void fire(FxRobot robot, Node window, String id) {
+    fire(robot, () -> button(robot.from(window).lookup(id)).or(() -> button(robot.lookup(id))));
+  }
+
+  private static void fire(FxRobot robot, Supplier<Optional<ButtonBase>> look) {
     AtomicBoolean pressed = new AtomicBoolean();
     Waiting.until(
         () -> {
-          robot.interact(() -> pressed.set(press(robot, id)));
+          robot.interact(
+              () -> {
+                Optional<ButtonBase> button = look.get();
+                button.ifPresent(ButtonBase::fire);
+                pressed.set(button.isPresent());
+              });
           return pressed.get();
         });
   }
 
-  private static boolean press(FxRobot robot, String id) {
-    Optional<ButtonBase> button =
-        robot.lookup(id).match(Node::isVisible).tryQueryAs(ButtonBase.class);
-    button.ifPresent(ButtonBase::fire);
-    return button.isPresent();
+  private static Optional<ButtonBase> button(NodeQuery query) {
+    return query.match(Node::isVisible).tryQueryAs(ButtonBase.class);
   }
 
   /** Looks at the screen while nothing draws it anew. */
