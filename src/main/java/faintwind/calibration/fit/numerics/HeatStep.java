@@ -302,58 +302,44 @@ final class HeatStep {
     if (isNothing(u)) {
       return;
     }
-    double v = by[V][column];
-    double x = by[DELTA][column];
-    double q = by[Q][column];
-    for (int i = 0; i < STAGES; i++) {
-      v += weights.airByAir[i] * u[i];
-      x += weights.byAir[i] * u[i];
-      q += weights.resistorByAir[i] * u[i];
-    }
-    by[V][column] = v;
-    by[DELTA][column] = x;
-    by[Q][column] = q;
+    add(by[V], column, weights.airByAir, u);
+    add(by[DELTA], column, weights.byAir, u);
+    add(by[Q], column, weights.resistorByAir, u);
   }
 
   private void toDifference(int column, double[] u) {
     if (isNothing(u)) {
       return;
     }
-    double x = by[DELTA][column];
-    double q = by[Q][column];
-    for (int i = 0; i < STAGES; i++) {
-      x += weights.byDifference[i] * u[i];
-      q += weights.resistorByDifference[i] * u[i];
-    }
-    by[DELTA][column] = x;
-    by[Q][column] = q;
+    add(by[DELTA], column, weights.byDifference, u);
+    add(by[Q], column, weights.resistorByDifference, u);
   }
 
   private void toResistor(int column, double[] u) {
     if (isNothing(u)) {
       return;
     }
-    double x = by[DELTA][column];
-    double q = by[Q][column];
-    for (int i = 0; i < STAGES; i++) {
-      x += weights.byResistor[i] * u[i];
-      q += weights.resistorByResistor[i] * u[i];
-    }
-    by[DELTA][column] = x;
-    by[Q][column] = q;
+    add(by[DELTA], column, weights.byResistor, u);
+    add(by[Q], column, weights.resistorByResistor, u);
   }
 
-  /** Stage by stage into the difference and the resistor. */
+  /** Into the difference and the resistor, stage by stage. */
   private void toBoth(int column, double[] difference, double[] resistor) {
-    double x = by[DELTA][column];
-    double q = by[Q][column];
+    double[] x = by[DELTA];
+    double[] q = by[Q];
     for (int i = 0; i < STAGES; i++) {
-      x += weights.byDifference[i] * difference[i];
-      q += weights.resistorByDifference[i] * difference[i];
-      x += weights.byResistor[i] * resistor[i];
-      q += weights.resistorByResistor[i] * resistor[i];
+      x[column] += weights.byDifference[i] * difference[i];
+      x[column] += weights.byResistor[i] * resistor[i];
+      q[column] += weights.resistorByDifference[i] * difference[i];
+      q[column] += weights.resistorByResistor[i] * resistor[i];
     }
-    by[DELTA][column] = x;
-    by[Q][column] = q;
+  }
+
+  private static void add(double[] to, int column, double[] weight, double[] u) {
+    double sum = to[column];
+    for (int i = 0; i < STAGES; i++) {
+      sum += weight[i] * u[i];
+    }
+    to[column] = sum;
   }
 }

@@ -5,6 +5,13 @@ import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
  * The least-squares problem of all recordings at once: weighted residuals of every averaged row, of
@@ -21,9 +28,6 @@ public final class RunProblem {
 
   /** Keeps the factor positive where rounding in the sums would outweigh the priors. */
   private static final double ROUNDING = 1e-14;
-
-  /** A matrix is not positive definite where a pivot is no larger (that of Commons Math). */
-  private static final double LEAST_PIVOT = 1e-10;
 
   private final Layout layout;
   private final Unknowns unknowns;
@@ -244,43 +248,29 @@ public final class RunProblem {
     return new Optimiser.Linearised(residuals, jacobian);
   }
 
-  /**
-   * Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. The
-   * factor takes the place of the upper half.
-   */
+  /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
   private static Optimiser.Linearised compress(double[][] normal, double[] right, double cost) {
     int p = right.length;
-    double[][] jacobian = new double[p + 1][];
-    double[] residuals = Arrays.copyOf(right, p + 1);
+    double[][] jacobian = new double[p + 1][p];
+    double[] residuals = new double[p + 1];
     for (int i = 0; i < p; i++) {
       normal[i][i] *= 1 + ROUNDING;
     }
-    double solved = 0;
-    for (int i = 0; i < p; i++) {
-      double[] row = normal[i];
-      if (row[i] <= LEAST_PIVOT) {
-        return wild(p);
-      }
-      row[i] = Math.sqrt(row[i]);
-      Arrays.fill(row, 0, i, 0);
-      double inverse = 1 / row[i];
-      residuals[i] /= row[i];
-      for (int q = i + 1; q < p; q++) {
-        row[q] *= inverse;
-        residuals[q] -= residuals[i] * row[q];
-      }
-      for (int q = i + 1; q < p; q++) {
-        double[] below = normal[q];
-        double factor = row[q];
-        for (int r = q; factor != 0 && r < p; r++) {
-          below[r] -= factor * row[r];
-        }
-      }
-      solved += residuals[i] * residuals[i];
-      jacobian[i] = row;
+    RealMatrix factor;
+    try {
+      factor = new CholeskyDecomposition(new Array2DRowRealMatrix(normal, false)).getLT();
+    } catch (MathIllegalArgumentException wildStep) {
+      return wild(p);
     }
-    jacobian[p] = new double[p];
-    residuals[p] = Math.sqrt(Math.max(cost - solved, 0));
+    for (int i = 0; i < p; i++) {
+      jacobian[i] = factor.getRow(i);
+    }
+    RealVector solved = new ArrayRealVector(right);
+    MatrixUtils.solveLowerTriangularSystem(factor.transpose(), solved);
+    for (int i = 0; i < p; i++) {
+      residuals[i] = solved.getEntry(i);
+    }
+    residuals[p] = Math.sqrt(Math.max(cost - solved.dotProduct(solved), 0));
     return new Optimiser.Linearised(residuals, jacobian);
   }
 }

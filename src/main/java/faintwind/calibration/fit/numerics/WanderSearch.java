@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.track.Track;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,13 +14,16 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
-  private final List<Whitening.Likelihood> tracks = new ArrayList<>();
+  private final RunProblem problem;
+
+  /** Of each track; they do not hang on the wandering. */
+  private final List<double[]> decays = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
   public WanderSearch(RunProblem problem) {
+    this.problem = problem;
     for (int k = 0; k < problem.tracks().size(); k++) {
-      Track.Rows rows = problem.tracks().get(k).rows;
-      tracks.add(new Whitening.Likelihood(rows, problem.course(k), problem.residuals(k)));
+      decays.add(Whitening.decays(problem.tracks().get(k).rows, problem.course(k)));
     }
   }
 
@@ -65,8 +67,10 @@ public final class WanderSearch {
 
   private double deviance(Wander wander) {
     double sum = 0;
-    for (Whitening.Likelihood track : tracks) {
-      sum += track.deviance(wander);
+    for (int k = 0; k < decays.size(); k++) {
+      sum +=
+          Whitening.of(problem.tracks().get(k).rows, problem.course(k), decays.get(k), wander)
+              .deviance(problem.residuals(k));
     }
     return sum;
   }

@@ -35,20 +35,32 @@ public final class Whitening {
    * @param wander strength of the wandering
    */
   public static Whitening of(Track.Rows rows, Course course, Wander wander) {
+    return of(rows, course, decays(rows, course), wander);
+  }
+
+  /** What is left at each row of the residual of the row before, whatever the wandering. */
+  static double[] decays(Track.Rows rows, Course course) {
+    double[] decays = new double[rows.size()];
+    for (int i = 0; i < decays.length; i++) {
+      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
+      decays[i] = Math.exp(-course.rate_1_s[i] * h);
+    }
+    return decays;
+  }
+
+  /** The same with what {@link #decays} found: many wanderings are tried on one course. */
+  static Whitening of(Track.Rows rows, Course course, double[] keep, Wander wander) {
     int n = rows.size();
-    double[] keep = new double[n];
     double[] gain = new double[n];
     double[] scale = new double[n];
     double[] sd = new double[n];
     double variance = 0;
     double logs = 0;
     for (int i = 0; i < n; i++) {
-      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
       double rate = course.rate_1_s[i];
-      double decay = Math.exp(-rate * h);
+      double decay = keep[i];
       double drive = course.drive(i, wander) * rows.wildness[i];
       variance = variance * decay * decay + drive * (1 - decay * decay) / (2 * rate);
-      keep[i] = decay;
       double white = rows.sd[i] * wander.white();
       double total = variance + white * white;
       sd[i] = Math.sqrt(total);
@@ -122,60 +134,6 @@ public final class Whitening {
       sum += white * white;
     }
     return sum;
-  }
-
-  /** The deviance of the residuals of a track under one wandering after the other. */
-  static final class Likelihood {
-    private final Track.Rows rows;
-    private final Course course;
-    private final double[] residuals;
-    private final double[] decay;
-    private final double[] lost;
-    private final double[] white;
-
-    Likelihood(Track.Rows rows, Course course, double[] residuals) {
-      int n = rows.size();
-      this.rows = rows;
-      this.course = course;
-      this.residuals = residuals;
-      decay = new double[n];
-      lost = new double[n];
-      white = new double[n];
-      for (int i = 0; i < n; i++) {
-        double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
-        decay[i] = Math.exp(-course.rate_1_s[i] * h);
-        lost[i] = 1 - decay[i] * decay[i];
-      }
-    }
-
-    /** As {@link Whitening#of} and {@link Whitening#deviance} in one. */
-    double deviance(Wander wander) {
-      double variance = 0;
-      double expected = 0;
-      double logs = 0;
-      for (int i = 0; i < decay.length; i++) {
-        double drive = course.drive(i, wander) * rows.wildness[i];
-        variance = variance * decay[i] * decay[i] + drive * lost[i] / (2 * course.rate_1_s[i]);
-        expected *= decay[i];
-        white[i] = 0;
-        if (rows.leftOut[i]) {
-          continue;
-        }
-        double own = rows.sd[i] * wander.white();
-        double total = variance + own * own;
-        double gain = variance / total;
-        double surprise = residuals[i] - expected;
-        white[i] = surprise / Math.sqrt(total);
-        expected += gain * surprise;
-        variance *= 1 - gain;
-        logs += Math.log(total);
-      }
-      double sum = logs;
-      for (double each : white) {
-        sum += each * each;
-      }
-      return sum;
-    }
   }
 
   /** What a fit says of the ball at the rows of a track. */

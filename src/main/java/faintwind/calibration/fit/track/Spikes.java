@@ -29,26 +29,17 @@ public final class Spikes {
       for (int j = from; j < to; j++) {
         around[j - from] = series.value(j);
       }
-      double centre = median(around);
+      double centre = new Median().evaluate(around);
       double[] away = new double[around.length];
       for (int j = 0; j < away.length; j++) {
         away[j] = Math.abs(around[j] - centre);
       }
-      double scale = Math.max(1.4826 * median(away), noise);
+      double scale = Math.max(1.4826 * new Median().evaluate(away), noise);
       if (Math.abs(series.value(i) - centre) > LIMIT * scale) {
         found.add(i);
       }
     }
     return found;
-  }
-
-  /** Of a few numbers. */
-  private static double median(double[] of) {
-    double[] sorted = of.clone();
-    Arrays.sort(sorted);
-    int half = sorted.length / 2;
-    double low = sorted[(sorted.length - 1) / 2];
-    return low + 0.5 * (sorted[half] - low);
   }
 
   /** Standard deviation of single rows about their neighbours, from second differences. */
