@@ -30,12 +30,6 @@ final class JournalLine {
 
   /** The entry in a line; refused with what is missing or not understood. */
   static Checked<JournalEntry> read(String line, Where where) {
-    Optional<JournalEntry> quick = QuickLine.read(line);
-    return quick.isPresent() ? Checked.ok(quick.get()) : strictly(line, where);
-  }
-
-  /** The same of any line. */
-  static Checked<JournalEntry> strictly(String line, Where where) {
     Optional<ObjectNode> object = object(line);
     if (object.isEmpty()) {
       return Checked.refused(
@@ -61,13 +55,6 @@ final class JournalLine {
         OffsetDateTime.parse(line.path("at").textValue()),
         line.path("who").textValue(),
         Optional.ofNullable(line.path("step").textValue()),
-        event(line));
-  }
-
-  private static Event event(ObjectNode line) {
-    // a design is the longest of all and stands in the record as the text it is
-    return line.path("what").asText().equals("design")
-        ? new Event.DesignChosen(line.path("design").toString(), line.path("why").asText())
-        : EventForm.JSON.read(line, Event.class);
+        EventForm.JSON.read(line, Event.class));
   }
 }

@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 
 /**
@@ -32,7 +34,7 @@ final class LogConversion {
   private final SignalMatch match;
   private final Maker maker;
   private final Target target;
-  private final WaitingRows waiting = new WaitingRows();
+  private final Queue<LogRow> waiting = new ConcurrentLinkedQueue<>();
   private final ConversionCount count = new ConversionCount();
 
   /** The conversion of an open log. */
