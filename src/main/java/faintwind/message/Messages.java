@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
  * The words of the program in one language. Immutable; safe from any thread. A key that is missing
@@ -80,6 +81,11 @@ public final class Messages {
 
   private String marked(String argument) {
     return NUMBER.matcher(argument).matches() ? argument.replace('.', decimalMark) : argument;
+  }
+
+  /** The lines of several problems, one after the other. */
+  public String lines(List<Problem> problems) {
+    return problems.stream().map(this::line).collect(Collectors.joining(" "));
   }
 
   /** What was found, where, what was expected and what to do, as one line. */

@@ -1,61 +1,35 @@
 package faintwind.job.bench;
 
-import faintwind.job.bench.BenchRow.Kind;
-import faintwind.job.bench.BenchRow.Need;
-import faintwind.message.Messages;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
-import java.util.stream.Collectors;
+import java.util.function.Function;
 
-/**
- * Of two folders whose journals begin with the same line one is a copy of the other: each row says
- * so, whatever else it needs, since nobody can tell which one goes on. What was archived is left
- * out.
- */
-final class Copies {
+/** Folders that were copied: two with the same beginning. Nobody can tell which one goes on. */
+public final class Copies {
   private Copies() {}
 
-  static List<BenchRow> told(List<BenchRow> rows, Messages words) {
-    Map<String, List<BenchRow>> byBeginning = new HashMap<>();
-    for (BenchRow row : rows) {
-      String begins = row.need().kind() == Kind.ARCHIVED ? "" : beginning(row);
+  /**
+   * The others with the same beginning, for each that has some.
+   *
+   * @param beginning of one of them; blank where it is not known, and like that of none
+   */
+  public static <T> Map<T, List<T>> of(List<T> all, Function<T, String> beginning) {
+    Map<String, List<T>> same = new HashMap<>();
+    for (T one : all) {
+      String begins = beginning.apply(one);
       if (!begins.isBlank()) {
-        byBeginning.computeIfAbsent(begins, line -> new ArrayList<>()).add(row);
+        same.computeIfAbsent(begins, line -> new ArrayList<>()).add(one);
       }
     }
-    Map<BenchRow, String> others = new HashMap<>();
-    byBeginning.values().stream()
-        .filter(same -> same.size() > 1)
-        .forEach(same -> same.forEach(row -> others.put(row, others(row, same))));
-    return rows.stream()
-        .map(row -> others.containsKey(row) ? told(row, others.get(row), words) : row)
-        .toList();
-  }
-
-  private static String others(BenchRow row, List<BenchRow> same) {
-    return same.stream()
-        .filter(other -> !other.equals(row))
-        .map(other -> String.valueOf(other.folder().getFileName()))
-        .collect(Collectors.joining(", "));
-  }
-
-  private static BenchRow told(BenchRow row, String others, Messages words) {
-    String why = words.text("bench-list.copy", others);
-    return BenchRow.bare(row.folder(), row.name(), new Need(Kind.COPIED, "", "", why));
-  }
-
-  /** The first line of the journal; empty where it cannot be read, which its row says already. */
-  private static String beginning(BenchRow row) {
-    try (BufferedReader journal = Files.newBufferedReader(BenchFolder.journal(row.folder()))) {
-      return Objects.requireNonNullElse(journal.readLine(), "");
-    } catch (IOException unread) {
-      return "";
+    Map<T, List<T>> others = new HashMap<>();
+    for (List<T> alike : same.values()) {
+      if (alike.size() > 1) {
+        alike.forEach(
+            one -> others.put(one, alike.stream().filter(other -> !other.equals(one)).toList()));
+      }
     }
+    return others;
   }
 }

@@ -29,7 +29,6 @@ import faintwind.message.Checked;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
 import faintwind.message.NumberText;
-import faintwind.message.Problem;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.HandedOver;
@@ -83,7 +82,7 @@ public final class ReadBench {
             .map(instrument -> row(instrument, now, kept))
             .toList();
     List<BenchRow> rows =
-        Copies.told(read, words).stream()
+        CopiedRows.told(read, words).stream()
             .sorted(
                 Comparator.comparing((BenchRow row) -> row.need().kind())
                     .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
@@ -104,7 +103,7 @@ public final class ReadBench {
   private BenchRow row(Path folder, OffsetDateTime now) {
     try {
       return look(folder, now)
-          .fold((looked, notes) -> looked.row(), p -> broken(folder, sentences(p)));
+          .fold((looked, notes) -> looked.row(), p -> broken(folder, words.lines(p)));
     } catch (IOException world) {
       return broken(folder, String.valueOf(world.getMessage()));
     }
@@ -189,7 +188,7 @@ public final class ReadBench {
   private Need need(
       InstrumentView view, Situation situation, Progress progress, Optional<InForce> inForce) {
     if (!view.writable()) {
-      return new Need(Kind.BROKEN, "", "", sentences(view.problems()));
+      return new Need(Kind.BROKEN, "", "", words.lines(view.problems()));
     }
     Optional<StepProgress> pressing = Pressing.of(progress);
     Optional<InForce> due = inForce.filter(InForce::past);
@@ -325,9 +324,5 @@ public final class ReadBench {
                         })
                     .stream())
         .toList();
-  }
-
-  String sentences(List<Problem> problems) {
-    return problems.stream().map(words::line).collect(Collectors.joining(" "));
   }
 }

@@ -41,7 +41,7 @@ public final class ReadComparison {
                 .look(folder, now)
                 .fold(
                     (looked, notes) -> one(folder, looked, now),
-                    refused -> unread(ReadBench.broken(folder, bench.sentences(refused)))));
+                    refused -> unread(ReadBench.broken(folder, words.lines(refused)))));
       } catch (IOException world) {
         ones.add(unread(ReadBench.broken(folder, String.valueOf(world.getMessage()))));
       }

@@ -93,7 +93,7 @@ public final class LookAtClass {
       }
       return last.isEmpty()
           ? Checked.refused(read.problems())
-          : Checked.ok(look(last.get(), now, Optional.of(sentences(read.problems()))));
+          : Checked.ok(look(last.get(), now, Optional.of(words.lines(read.problems()))));
     } catch (IOException | UncheckedIOException gone) {
       if (last.isEmpty()) {
         throw gone;
@@ -117,7 +117,7 @@ public final class LookAtClass {
     }
     Round round = new Round(now, shared, there);
     List<PairLook> pairs = it.pairs().parallelStream().map(pair -> look(pair, round)).toList();
-    return new ClassLook(it, new Copies(words).told(pairs, strangers(it, round)), now, all);
+    return new ClassLook(it, CopiedPairs.told(pairs, strangers(it, round), words), now, all);
   }
 
   /** The name of a folder; some systems write an umlaut as two letters, others as one. */
@@ -136,7 +136,7 @@ public final class LookAtClass {
     try {
       Checked<Known> known = known(name, instrument.get(), round);
       if (!(known instanceof Checked.Ok<Known> ok)) {
-        return asBefore(pair, sentences(known.problems()), before, round);
+        return asBefore(pair, words.lines(known.problems()), before, round);
       }
       boolean open = WriterLock.heldBy(instrument.get()).isPresent();
       Optional<String> trouble = broken(ok.value());
@@ -192,11 +192,8 @@ public final class LookAtClass {
     return known.looked().view().writable()
         ? Optional.empty()
         : Optional.of(
-            sentences(known.looked().view().problems().stream().filter(Problem::isError).toList()));
-  }
-
-  private String sentences(List<Problem> problems) {
-    return problems.stream().map(words::line).collect(Collectors.joining(" "));
+            words.lines(
+                known.looked().view().problems().stream().filter(Problem::isError).toList()));
   }
 
   private Checked<Known> known(String name, Path instrument, Round round) throws IOException {

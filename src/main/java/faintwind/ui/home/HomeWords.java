@@ -11,7 +11,6 @@ import faintwind.job.bench.ReadBench;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
-import faintwind.message.Problem;
 import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
@@ -34,7 +33,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Puts the instruments of a folder into the words of a {@link HomeView}. */
@@ -65,7 +63,7 @@ final class HomeWords {
     long needing = lines.stream().filter(l -> NEEDS_HANDS.contains(l.state().mark())).count();
     List<String> broken =
         found.broken().stream()
-            .map(b -> b.folder().getFileName() + ": " + sentences(b.problems()))
+            .map(b -> b.folder().getFileName() + ": " + words.lines(b.problems()))
             .toList();
     return new HomeView(
         words.text("window.home.title", lines.size(), needing), choice.of(all), running, broken);
@@ -81,10 +79,6 @@ final class HomeWords {
               return new Line(folder, name, "", List.of(), unread, new Said("", ""), Board.NOTHING);
             })
         .toList();
-  }
-
-  private String sentences(List<Problem> problems) {
-    return problems.stream().map(words::line).collect(Collectors.joining(" "));
   }
 
   private Line line(Workspace.Listed listed) {
@@ -118,6 +112,10 @@ final class HomeWords {
 
   /** The mark of its row, without its words. */
   static Mark mark(Standpoint standpoint) {
+    return mark(standpoint, Pressing.of(standpoint.progress()));
+  }
+
+  private static Mark mark(Standpoint standpoint, Optional<StepProgress> pressing) {
     InstrumentState state = standpoint.view().state();
     if (state.rehearsal()) {
       return Mark.REHEARSAL;
@@ -128,7 +126,7 @@ final class HomeWords {
     if (!standpoint.view().writable()) {
       return Mark.BLOCKED;
     }
-    return Pressing.of(standpoint.progress())
+    return pressing
         .map(StepMarks::of)
         .orElseGet(() -> isPastDue(standpoint) ? Mark.ATTENTION : Mark.DONE);
   }
@@ -156,22 +154,20 @@ final class HomeWords {
   }
 
   private State state(Standpoint standpoint, Optional<StepProgress> pressing) {
+    Mark mark = mark(standpoint, pressing);
     Optional<Standing<Retired>> retired = standpoint.view().state().last(Retired.class);
     if (retired.isPresent()) {
       String why = retired.get().event().why();
-      return new State(Mark.DONE, words.text("window.home.archived"), why);
+      return new State(mark, words.text("window.home.archived"), why);
     }
     if (!standpoint.view().writable()) {
       return new State(
-          Mark.BLOCKED,
-          words.text("window.home.read-only"),
-          sentences(standpoint.view().problems()));
+          mark, words.text("window.home.read-only"), words.lines(standpoint.view().problems()));
     }
     if (pressing.isEmpty()) {
-      return inUse(standpoint);
+      return inUse(standpoint, mark);
     }
     StepProgress step = pressing.get();
-    Mark mark = StepMarks.of(step);
     String note =
         switch (mark) {
           case WAITING ->
@@ -187,9 +183,8 @@ final class HomeWords {
   }
 
   /** Nothing is left to be built: in use, until the calibration is due again. */
-  private State inUse(Standpoint standpoint) {
+  private State inUse(Standpoint standpoint, Mark mark) {
     Optional<Due> due = due(standpoint);
-    Mark mark = mark(standpoint);
     boolean past = mark == Mark.ATTENTION;
     return new State(
         mark,
