@@ -37,11 +37,18 @@ public final class JsonFile {
   private JsonFile() {}
 
   public static Checked<ObjectNode> read(Path path, String name) throws IOException {
+    Checked<byte[]> bytes = bytes(path, name);
+    return bytes instanceof Checked.Ok<byte[]> ok
+        ? parse(ok.value(), name)
+        : Checked.refused(bytes.problems());
+  }
+
+  /** The bytes of a file that may be one of JSON; refused where it is too large, or none at all. */
+  public static Checked<byte[]> bytes(Path path, String name) throws IOException {
     Optional<Problem> trouble = InputFile.trouble(path, name, LARGEST_BYTES);
-    if (trouble.isPresent()) {
-      return Checked.refused(trouble.get());
-    }
-    return parse(Files.readAllBytes(path), name);
+    return trouble.isPresent()
+        ? Checked.refused(trouble.get())
+        : Checked.ok(Files.readAllBytes(path));
   }
 
   public static Checked<ObjectNode> parse(byte[] bytes, String name) throws IOException {

@@ -117,7 +117,8 @@ public final class CalibrationFile {
     return FORM.read(file, type);
   }
 
-  private static Checked<Calibration> parse(byte[] bytes, String name) throws IOException {
+  /** The same of the bytes of a file. */
+  public static Checked<Calibration> parse(byte[] bytes, String name) throws IOException {
     return JsonFile.parse(bytes, name).then(node -> checked(node, Where.file(name)));
   }
 

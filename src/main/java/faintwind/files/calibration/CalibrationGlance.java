@@ -9,8 +9,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.run.SignalPath;
+import faintwind.files.JsonFile;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Set;
@@ -80,7 +80,17 @@ public record CalibrationGlance(SignalPath signal, FormulaFit formula, Optional<
   /** The range in a file; empty where it cannot be read: {@link CalibrationFile} says why. */
   public static Optional<Range> range(Path file) {
     try {
-      return range(object(Files.readAllBytes(file)));
+      return JsonFile.bytes(file, file.toString())
+          .fold((bytes, notes) -> range(bytes), problems -> Optional.empty());
+    } catch (IOException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  /** The same of the bytes of a file. */
+  public static Optional<Range> range(byte[] bytes) {
+    try {
+      return range(object(bytes));
     } catch (IOException unreadable) {
       return Optional.empty();
     }

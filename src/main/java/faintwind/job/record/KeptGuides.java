@@ -2,6 +2,7 @@ package faintwind.job.record;
 
 import faintwind.calibration.bench.JarCheck;
 import faintwind.files.FolderPrint;
+import faintwind.files.JsonFile;
 import faintwind.files.Sha256;
 import faintwind.files.asset.MeterFiles;
 import faintwind.files.calibration.CalibrationFile;
@@ -116,26 +117,31 @@ public final class KeptGuides {
     if (!Files.isRegularFile(file)) {
       return List.of();
     }
-    byte[] bytes = Files.readAllBytes(file);
-    String sha256 = Sha256.of(bytes);
+    Checked<byte[]> read = JsonFile.bytes(file, file.toString());
+    if (!(read instanceof Checked.Ok<byte[]> ok)) {
+      jars.remove(file);
+      return List.of();
+    }
+    String sha256 = Sha256.of(ok.value());
     Jar known = jars.get(file);
     if (known == null || !known.sha256().equals(sha256)) {
-      Optional<CalibrationGlance> glance =
-          entered.filter(sha256::equals).flatMap(same -> CalibrationGlance.of(bytes));
-      known =
-          glance.isPresent()
-              ? new Jar(
-                  sha256,
-                  JarCheck.of(glance.get().formula(), glance.get().signal()),
-                  glance.get().range())
-              : new Jar(
-                  sha256,
-                  CalibrationFile.read(file, file.toString())
-                      .fold((calibration, notes) -> JarCheck.of(calibration), none -> List.of()),
-                  CalibrationGlance.range(file));
+      known = jar(ok.value(), sha256, file.toString(), entered.filter(sha256::equals).isPresent());
       jars.put(file, known);
     }
     return known.outcomes();
+  }
+
+  private static Jar jar(byte[] bytes, String sha256, String name, boolean checked)
+      throws IOException {
+    Optional<CalibrationGlance> glance = checked ? CalibrationGlance.of(bytes) : Optional.empty();
+    if (glance.isPresent()) {
+      CalibrationGlance seen = glance.get();
+      return new Jar(sha256, JarCheck.of(seen.formula(), seen.signal()), seen.range());
+    }
+    List<Outcome> outcomes =
+        CalibrationFile.parse(bytes, name)
+            .fold((calibration, notes) -> JarCheck.of(calibration), problems -> List.of());
+    return new Jar(sha256, outcomes, CalibrationGlance.range(bytes));
   }
 
   /** Over which speeds the calibration in a file holds, as it was read last. */
