@@ -76,7 +76,7 @@ final class BackwardSums {
     b8 -= less3;
   }
 
-  /** Λ ← Φᵀ Λ Φ and λ ← Φᵀ λ for a {@link HeatStep} that begins at a place of an array. */
+  /** Λ ← Φᵀ Λ Φ and λ ← Φᵀ λ for a {@link StateStep} that begins at a place of an array. */
   void overStep(double[] x, int at) {
     double x0 = x[at];
     double x1 = x[at + 1];

@@ -10,7 +10,7 @@ import java.util.Arrays;
 public final class BlockTrace {
   private static final int N = HeatState.SIZE;
   private static final double LEAST_RATIO = 0.3;
-  private static final int KEPT = HeatStep.KEPT;
+  private static final int KEPT = StateStep.KEPT;
   private static final int PER_ROW = N + 2 * KEPT + N + 6;
   private static final int COVARIANCE = N;
   private static final int TRANSITION = N + KEPT;

@@ -36,13 +36,13 @@ public final class HeatState {
   static final double SWITCHED_FLOW_SHARE = 0.5;
 
   private final FieldFormula formula;
-  private final HeatStep step;
+  private final StateStep step;
   private final HeatMean mean = new HeatMean();
   private final StateCovariance covariance = new StateCovariance();
   private final double longest_s;
 
   /** Transition over the last advance where it took more than one step, or none. */
-  private final double[] product = new double[HeatStep.KEPT];
+  private final double[] product = new double[StateStep.KEPT];
 
   private int steps;
   private double stillAt_K;
@@ -51,7 +51,7 @@ public final class HeatState {
 
   HeatState(FieldFormula formula) {
     this.formula = formula;
-    step = new HeatStep(formula.path());
+    step = new StateStep(formula.path());
     longest_s = Math.min(LONGEST_STEP_S, Math.min(step.beadTime_s(), step.heaterTime_s()));
   }
 
@@ -98,13 +98,13 @@ public final class HeatState {
     if (steps == 1) {
       step.store(store, at + SIZE + StateCovariance.KEPT);
     } else {
-      System.arraycopy(product, 0, store, at + SIZE + StateCovariance.KEPT, HeatStep.KEPT);
+      System.arraycopy(product, 0, store, at + SIZE + StateCovariance.KEPT, StateStep.KEPT);
     }
   }
 
   /** Variance of ln(loss). */
   public double logVariance() {
-    double least = Math.max(HeatStep.LEAST_RATIO, mean.ratio);
+    double least = Math.max(StateStep.LEAST_RATIO, mean.ratio);
     return covariance.p9 / (least * least);
   }
 
@@ -174,7 +174,7 @@ public final class HeatState {
       return;
     }
     steps = (int) Math.ceil(duration_s / longest_s);
-    HeatStep.storeNone(product, 0);
+    StateStep.storeNone(product, 0);
     double h = duration_s / steps;
     for (int i = 0; i < steps; i++) {
       step.lasts(h);

@@ -59,7 +59,7 @@ final class StateCovariance {
   }
 
   /** P ← Φ P Φᵀ. */
-  void forwards(HeatStep x) {
+  void forwards(StateStep x) {
     double delta3 = x.x0 * p3 + x.x1 * p6 + x.x2 * p9;
     double flow3 = x.x3 * p3 + x.x4 * p6 + x.x5 * p9;
     double bead3 = x.x6 * p3 + x.x7 * p6 + x.x8 * p8 + x.x9 * p9;

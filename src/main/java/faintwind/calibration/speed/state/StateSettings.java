@@ -10,11 +10,11 @@ public final class StateSettings {
   /** All of them, in the file's order. */
   public static Map<String, Double> all() {
     Map<String, Double> all = new LinkedHashMap<>();
-    all.put("least_lag_s", HeatStep.LEAST_LAG_S);
+    all.put("least_lag_s", StateStep.LEAST_LAG_S);
     all.put("longest_step_s", HeatState.LONGEST_STEP_S);
-    all.put("series_terms", (double) HeatStep.TERMS);
+    all.put("series_terms", (double) StateStep.TERMS);
     all.put("model_noise_K2_s", HeatState.MODEL_NOISE_K2_S);
-    all.put("least_ratio", HeatStep.LEAST_RATIO);
+    all.put("least_ratio", StateStep.LEAST_RATIO);
     all.put("greatest_ratio", HeatState.GREATEST_RATIO);
     all.put("first_ratio", HeatState.FIRST_RATIO);
     all.put("first_ratio_variance", HeatState.FIRST_RATIO_VARIANCE);

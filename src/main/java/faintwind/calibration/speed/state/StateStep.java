@@ -18,7 +18,7 @@ import java.util.Arrays;
  * and Φ = 1 + φ(A) A. Plain numbers and products written out, since this is what a conversion
  * spends its time on. For one thread.
  */
-final class HeatStep {
+final class StateStep {
   static final double LEAST_LAG_S = 0.3;
   static final int TERMS = 6;
   static final double LEAST_RATIO = 0.3;
@@ -67,7 +67,7 @@ final class HeatStep {
   private double duration_s;
   private double w0;
 
-  HeatStep(ThermalPath path) {
+  StateStep(ThermalPath path) {
     double heaterShare = Math.min(0.5, Math.max(0, path.heaterShare()));
     ballShare = 1 - heaterShare;
     heaterTime_s = Math.max(LEAST_LAG_S, path.heaterTime_s());

@@ -12,7 +12,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.junit.jupiter.api.Test;
 
 /** Against plain products and series of whole matrices. */
-class HeatStepTest {
+class StateStepTest {
   private static final double STEP_S = 0.8;
   private static final double SHARE = 0.06;
   private static final double HEATER_S = 5;
@@ -22,8 +22,8 @@ class HeatStepTest {
   private static final double SLOPE = 2e-5;
 
   private final Random random = new Random(5);
-  private final HeatStep step =
-      new HeatStep(
+  private final StateStep step =
+      new StateStep(
           new ThermalPath(
               HEATING_K_S, SHARE, HEATER_S, BEAD_S, 0, 0, new ThermocoupleCurve(40, 293, 0, 0)));
 
@@ -51,7 +51,7 @@ class HeatStepTest {
     RealMatrix system = new Array2DRowRealMatrix(a).scalarMultiply(STEP_S);
     RealMatrix share = MatrixUtils.createRealIdentityMatrix(4);
     RealMatrix term = share;
-    for (int k = 1; k < HeatStep.TERMS; k++) {
+    for (int k = 1; k < StateStep.TERMS; k++) {
       term = term.multiply(system).scalarMultiply(1.0 / (k + 1));
       share = share.add(term);
     }
@@ -64,7 +64,7 @@ class HeatStepTest {
     double[] moved = share.operate(rates);
     assertThat(new double[] {step.moveDelta_K, step.moveFlow_K_s, step.moveBead_K, 0})
         .containsExactly(moved, within(1e-14));
-    double[] found = new double[HeatStep.KEPT];
+    double[] found = new double[StateStep.KEPT];
     step.store(found, 0);
     RealMatrix phi = MatrixUtils.createRealIdentityMatrix(4).add(share.multiply(system));
     assertSame(whole(found), phi, 1e-14);
@@ -78,7 +78,7 @@ class HeatStepTest {
     RealMatrix expected = symmetric(stored(p));
     for (int i = 0; i < 20; i++) {
       step.take(from(), HEATING_K_S, STILL_1_S, SLOPE);
-      double[] numbers = new double[HeatStep.KEPT];
+      double[] numbers = new double[StateStep.KEPT];
       step.store(numbers, 0);
       RealMatrix phi = whole(numbers);
       expected = phi.multiply(expected).multiply(phi.transpose());
@@ -105,9 +105,9 @@ class HeatStepTest {
 
   @Test
   void takesInformationBackwardsOverAStep() {
-    double[] numbers = random.doubles(3 + HeatStep.KEPT, -1, 1).toArray();
-    double[] x = new double[HeatStep.KEPT];
-    System.arraycopy(numbers, 3, x, 0, HeatStep.KEPT);
+    double[] numbers = random.doubles(3 + StateStep.KEPT, -1, 1).toArray();
+    double[] x = new double[StateStep.KEPT];
+    System.arraycopy(numbers, 3, x, 0, StateStep.KEPT);
     double[] big = random.doubles(StateCovariance.KEPT, -1, 1).toArray();
     double[] small = random.doubles(4, -1, 1).toArray();
     BackwardSums sums = sums(big, small);
@@ -147,16 +147,16 @@ class HeatStepTest {
 
   @Test
   void followsOneStepByAnother() {
-    double[] first = random.doubles(HeatStep.KEPT, -1, 1).toArray();
-    double[] later = new double[HeatStep.KEPT];
+    double[] first = random.doubles(StateStep.KEPT, -1, 1).toArray();
+    double[] later = new double[StateStep.KEPT];
     step.lasts(STEP_S);
     step.take(from(), HEATING_K_S, STILL_1_S, SLOPE);
     step.store(later, 0);
     RealMatrix both = whole(later).multiply(whole(first));
     step.follow(first, 0);
     assertSame(whole(first), both, 1e-14);
-    double[] none = new double[HeatStep.KEPT];
-    HeatStep.storeNone(none, 0);
+    double[] none = new double[StateStep.KEPT];
+    StateStep.storeNone(none, 0);
     step.follow(none, 0);
     assertThat(none).containsExactly(later, within(0.0));
   }
