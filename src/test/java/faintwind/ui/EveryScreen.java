@@ -114,7 +114,7 @@ final class EveryScreen {
     stop.accept("compare");
     fire("#compare-back");
     fire("#open-class");
-    await("#class-spread");
+    await("#class-pair-pair-01");
     stop.accept("class");
     fire("#class-projector");
     stop.accept("class-projector");
