@@ -12,11 +12,13 @@ class Speeds(LiveFilter):
         bumped = {name: self.p[name] + sides[i] for i, name in enumerate(self.order)}
         self.loss_bumped = chain(c, "loss", ["speed_m_s", "delta_K", *AIR], "loss_1_s", {**self.p, **bumped})
         self.vector = chain(c, "speed", ["signal", "rate", *AIR, "supply_V"], "speed_m_s", self.p)
+        self.pressure_seen, self.thicker = False, 1 + self.u.get("u_pressure_unrecorded", 0)
         self.air_seen, self.steps, self.step_count, self.usual_step = False, [0.0] * size, 0, 0.0
         self.gap_open, self.before_gap, self.last_v = False, 1.0, 1.0
 
     def follow_air(self, first, step, air):
         self.air_seen |= air[0] is not None
+        self.pressure_seen |= air[1] is not None
         super().follow_air(first, step, air)
 
     def kind_of(self, step, signal):
@@ -65,6 +67,8 @@ class Speeds(LiveFilter):
             hot = [air[0] + u["u_air_unrecorded_K"], *air[1:]]
             there2, change = float(self.bead(signal, *hot)), math.log(float(self.loss(0.0, delta, *hot)) / self.still)
             parts.append((change + (0 if abs(read) < 0.1 or there2 * read <= 0 else math.log(there2 / read))) ** 2)
+        if not self.pressure_seen:
+            parts.append(math.log(float(self.loss(at, delta, air[0], air[1] * self.thicker, *air[2:])) / there) ** 2)
         wide, U = u["coverage_factor"] * math.sqrt(sum(parts)), lambda loss: float(self.speed(loss, delta, *air))
         side = wide * there / ((more - less) / (2e-4 * at))
         if side >= u["nearly_straight"] * self.U:

@@ -70,6 +70,7 @@ public final class LiveSettings {
     all.put("u_still", SpeedUncertainty.U_STILL);
     all.put("u_heating_unseen", SpeedUncertainty.U_HEATING_UNSEEN);
     all.put("u_air_unrecorded_K", FieldAir.U_UNRECORDED_K);
+    all.put("u_pressure_unrecorded", FieldAir.U_UNRECORDED_PRESSURE);
     all.put("nearly_straight", SpeedUncertainty.NEARLY_STRAIGHT);
     all.put("direction_share", SpeedUncertainty.DIRECTION_U95);
     all.put("direction_from", SpeedUncertainty.MIXED);

@@ -6,6 +6,7 @@ import faintwind.calibration.response.QuickCurve;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.RowAir;
 
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
@@ -71,12 +72,13 @@ final class SpeedUncertainty {
     double slope_m_s = formula.speedByLogLoss_m_s(speed_m_s, delta_K, air);
     double calibration =
         formula.relativeLossUncertainty(delta_K, air.air_K(), estimate.heatingShare());
+    double pressurePart = unknownPressure(row.row().rowAir(), speed_m_s, delta_K);
     double airPart = unknownAir(row.row(), estimate);
     double stillPart = U_STILL * falling.at(Math.max(0, logLoss));
     boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
     double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
     double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;
-    known2 += estimate.hidden() * estimate.hidden();
+    known2 += pressurePart * pressurePart + estimate.hidden() * estimate.hidden();
     double u = Math.sqrt(known2 + stillPart * stillPart + found.variance());
     double wide = COVERAGE_FACTOR * u;
     boolean aboveStill = logLoss > wide;
@@ -105,6 +107,17 @@ final class SpeedUncertainty {
     double changed = Math.log(still_1_s / estimate.stillLoss_1_s());
     boolean cold = Math.abs(before_K) < 0.1 || delta_K * before_K <= 0;
     return Math.abs(changed + (cold ? 0 : Math.log(delta_K / before_K)));
+  }
+
+  /** What a wrong pressure does to the logarithm of the loss at a speed. */
+  private double unknownPressure(RowAir air, double speed_m_s, double delta_K) {
+    if (air.u_pressure() <= 0) {
+      return 0;
+    }
+    double at_m_s = Math.max(speed_m_s, FieldFormula.LEAST_SPEED_M_S);
+    AirPoint thicker = air.point().withPressureTimes(1 + air.u_pressure());
+    double as_1_s = formula.loss_1_s(at_m_s, delta_K, air.point());
+    return Math.log(formula.loss_1_s(at_m_s, delta_K, thicker) / as_1_s);
   }
 
   private double widerSide(
