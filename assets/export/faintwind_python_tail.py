@@ -43,7 +43,8 @@ class Speeds(LiveFilter):
         self.gap_open = gap or (self.gap_open and self.V > self.s["gap_variance_ratio"] * self.before_gap)
         self.last_v = self.V
         cold = self.shown < self.s["warm_share"] * self.s["still_delta_K"]
-        flags = (("floor", self.U < self.performance["floor_m_s"] or self.L <= wide), ("above", self.U > self.range["to"]),
+        still = self.L <= wide or self.U <= self.u.get("still_draught_m_s", 0)
+        flags = (("floor", self.U < self.performance["floor_m_s"] or still), ("above", self.U > self.range["to"]),
                  ("warmup", cold or not self.settled), ("gap", self.gap_open), ("power", self.supply in ("off", "out")))
         return [f"{self.U:.5f}", f"{u95:.5f}", "+".join(flag for flag, on in flags if on)]
 
@@ -76,7 +77,10 @@ class Speeds(LiveFilter):
             side = max(high - self.U, self.U - low)
         film_K = air[0] + 273.15 + delta / 2
         x = p["gravity"] * delta * p["ball_diameter_m"] / (film_K * self.U**2) if self.U > 0 else 0
-        return wide, math.hypot(side, u["direction_share"] * x / (1 + x) * self.U if x > u["direction_from"] else 0)
+        turned = u["direction_share"] * x / (1 + x) * self.U if x > u["direction_from"] else 0
+        V2, D2 = self.U**2, u.get("still_draught_m_s", 0) ** 2
+        blown = max(math.sqrt(V2 + D2) - self.U, self.U - math.sqrt(max(0, V2 - D2)))
+        return wide, math.hypot(side, turned, blown)
 
 
 def check(live):

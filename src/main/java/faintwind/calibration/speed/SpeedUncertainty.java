@@ -3,6 +3,7 @@ package faintwind.calibration.speed;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.QuickCurve;
+import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.PreparedRow;
@@ -18,6 +19,8 @@ import faintwind.calibration.speed.state.RowAir;
  *
  * <p>A lag of the junction that is off by a time shifts every speed in time: a mean over A changes
  * by that time times the change of the speed over A, divided by A.
+ *
+ * <p>The draught of the calibration's room adds what {@link StillDraught} says.
  *
  * <p>Where natural convection is not small against forced (Gr/Re² above 0.1) the direction of the
  * flow matters, and 6 % · x/(1 + x) with x = Gr/Re² is added: an assumption of this program, no
@@ -81,7 +84,7 @@ final class SpeedUncertainty {
     known2 += pressurePart * pressurePart + estimate.hidden() * estimate.hidden();
     double u = Math.sqrt(known2 + stillPart * stillPart + found.variance());
     double wide = COVERAGE_FACTOR * u;
-    boolean aboveStill = logLoss > wide;
+    boolean aboveStill = logLoss > wide && speed_m_s > formula.stillDraught_m_s();
     double straight_m_s = wide * slope_m_s;
     double side_m_s =
         straight_m_s < NEARLY_STRAIGHT * speed_m_s
@@ -89,8 +92,9 @@ final class SpeedUncertainty {
             : widerSide(speed_m_s, estimate, logLoss, wide, air);
     double direction_m_s = direction(speed_m_s, delta_K, air);
     double late_m_s = COVERAGE_FACTOR * lag_s * Math.abs(found.rate_m_s2());
-    double u95_m_s =
-        Math.sqrt(side_m_s * side_m_s + direction_m_s * direction_m_s + late_m_s * late_m_s);
+    double blown_m_s = StillDraught.u95_m_s(speed_m_s, formula.stillDraught_m_s());
+    double known2_m_s = side_m_s * side_m_s + direction_m_s * direction_m_s;
+    double u95_m_s = Math.sqrt(known2_m_s + late_m_s * late_m_s + blown_m_s * blown_m_s);
     return new Band(u95_m_s, aboveStill);
   }
 
