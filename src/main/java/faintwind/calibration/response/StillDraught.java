@@ -1,6 +1,5 @@
 package faintwind.calibration.response;
 
-import faintwind.calibration.ArmShown;
 import faintwind.calibration.Calibration;
 
 /**
@@ -11,24 +10,11 @@ import faintwind.calibration.Calibration;
  * choice; docs/accuracy.md says what shows it right).
  */
 public final class StillDraught {
-  /** Where recordings say little of it, they may say anything: no room is left so draughty, m/s. */
-  private static final double GREATEST_M_S = 0.03;
-
   private StillDraught() {}
 
   /** The draught that a calibration's recordings showed, m/s; 0 where no arm was turned. */
   public static double of(Calibration calibration) {
-    return calibration
-        .coverage()
-        .arm()
-        .map(ArmShown::draught_m_s)
-        .map(d -> of(d.value()))
-        .orElse(0.0);
-  }
-
-  /** The same of a fit that found it. */
-  public static double of(double found_m_s) {
-    return Math.min(found_m_s, GREATEST_M_S);
+    return calibration.coverage().arm().map(arm -> arm.draught_m_s().value()).orElse(0.0);
   }
 
   /** What it adds to the expanded uncertainty of a speed, in quadrature, m/s. */
