@@ -12,11 +12,13 @@ class Speeds(LiveFilter):
         bumped = {name: self.p[name] + sides[i] for i, name in enumerate(self.order)}
         self.loss_bumped = chain(c, "loss", ["speed_m_s", "delta_K", *AIR], "loss_1_s", {**self.p, **bumped})
         self.vector = chain(c, "speed", ["signal", "rate", *AIR, "supply_V"], "speed_m_s", self.p)
+        self.pressure_seen, self.thicker = False, 1 + self.u.get("u_pressure_unrecorded", 0)
         self.air_seen, self.steps, self.step_count, self.usual_step = False, [0.0] * size, 0, 0.0
         self.gap_open, self.before_gap, self.last_v = False, 1.0, 1.0
 
     def follow_air(self, first, step, air):
         self.air_seen |= air[0] is not None
+        self.pressure_seen |= air[1] is not None
         super().follow_air(first, step, air)
 
     def kind_of(self, step, signal):
@@ -41,7 +43,8 @@ class Speeds(LiveFilter):
         self.gap_open = gap or (self.gap_open and self.V > self.s["gap_variance_ratio"] * self.before_gap)
         self.last_v = self.V
         cold = self.shown < self.s["warm_share"] * self.s["still_delta_K"]
-        flags = (("floor", self.U < self.performance["floor_m_s"] or self.L <= wide), ("above", self.U > self.range["to"]),
+        still = self.L <= wide or self.U <= self.u.get("still_draught_m_s", 0)
+        flags = (("floor", self.U < self.performance["floor_m_s"] or still), ("above", self.U > self.range["to"]),
                  ("warmup", cold or not self.settled), ("gap", self.gap_open), ("power", self.supply in ("off", "out")))
         return [f"{self.U:.5f}", f"{u95:.5f}", "+".join(flag for flag, on in flags if on)]
 
@@ -65,6 +68,8 @@ class Speeds(LiveFilter):
             hot = [air[0] + u["u_air_unrecorded_K"], *air[1:]]
             there2, change = float(self.bead(signal, *hot)), math.log(float(self.loss(0.0, delta, *hot)) / self.still)
             parts.append((change + (0 if abs(read) < 0.1 or there2 * read <= 0 else math.log(there2 / read))) ** 2)
+        if not self.pressure_seen:
+            parts.append(math.log(float(self.loss(at, delta, air[0], air[1] * self.thicker, *air[2:])) / there) ** 2)
         wide, U = u["coverage_factor"] * math.sqrt(sum(parts)), lambda loss: float(self.speed(loss, delta, *air))
         side = wide * there / ((more - less) / (2e-4 * at))
         if side >= u["nearly_straight"] * self.U:
@@ -72,7 +77,10 @@ class Speeds(LiveFilter):
             side = max(high - self.U, self.U - low)
         film_K = air[0] + 273.15 + delta / 2
         x = p["gravity"] * delta * p["ball_diameter_m"] / (film_K * self.U**2) if self.U > 0 else 0
-        return wide, math.hypot(side, u["direction_share"] * x / (1 + x) * self.U if x > u["direction_from"] else 0)
+        turned = u["direction_share"] * x / (1 + x) * self.U if x > u["direction_from"] else 0
+        V2, D2 = self.U**2, u.get("still_draught_m_s", 0) ** 2
+        blown = max(math.sqrt(V2 + D2) - self.U, self.U - math.sqrt(max(0, V2 - D2)))
+        return wide, math.hypot(side, turned, blown)
 
 
 def check(live):

@@ -6,6 +6,7 @@ import faintwind.calibration.response.FormulaConstants;
 import faintwind.calibration.response.FormulaConstants.Constant;
 import faintwind.calibration.response.Relation;
 import faintwind.calibration.response.Relations;
+import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.speed.LiveSettings;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeaterLimits;
@@ -53,7 +54,7 @@ public record CompleteFormula(
         FormulaConstants.of(fit, calibration.signal()),
         new Chains(Relations.speed(fit.model()), Relations.loss(fit.model()), Relations.state()),
         new Filter(LiveSettings.walks_1_sqrt_s(), settings(calibration)),
-        LiveSettings.uncertainty(),
+        LiveSettings.uncertainty(StillDraught.of(calibration)),
         TestVectors.of(calibration));
   }
 

@@ -3,6 +3,7 @@ package faintwind.calibration.field;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.speed.state.FieldFormula;
 
 /**
@@ -53,7 +54,8 @@ public final class SharedPart {
     double since = Formula.U_STILL_SINCE * still_1_s / formula.loss_1_s(speed_m_s, delta_K, air);
     double slope_m_s = formula.speedByLogLoss_m_s(speed_m_s, delta_K, air);
     double calibration = formula.relativeLossUncertainty(delta_K, air.air_K(), 1);
-    return FACTOR * slope_m_s * Math.hypot(calibration, since);
+    double side_m_s = FACTOR * slope_m_s * Math.hypot(calibration, since);
+    return Math.hypot(side_m_s, StillDraught.u95_m_s(speed_m_s, formula.stillDraught_m_s()));
   }
 
   /** Whether the parts can be told from each other. */

@@ -77,6 +77,11 @@ public final class AirPoint {
     return new AirPoint(temperature_K, nu_300, perRootNu_300);
   }
 
+  /** The same air at so many times the pressure, its vapour's share unchanged. */
+  public AirPoint withPressureTimes(double factor) {
+    return new AirPoint(air_K, nu_300 / factor, perRootNu_300 * Math.sqrt(factor));
+  }
+
   /** Air temperature, K. */
   public double air_K() {
     return air_K;

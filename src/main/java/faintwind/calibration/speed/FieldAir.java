@@ -19,6 +19,12 @@ final class FieldAir {
   /** Of a room that is as in the calibration for all that is known (no source). */
   static final double U_UNRECORDED_K = 1.5;
 
+  /**
+   * The same of its pressure, relative: the weather of a place, some 10 hPa (own choice, no
+   * source).
+   */
+  static final double U_UNRECORDED_PRESSURE = 0.01;
+
   private static final double PRESSURE_STEP_PA = 20;
   private static final double HUMIDITY_STEP = 0.02;
 
@@ -28,7 +34,8 @@ final class FieldAir {
   private AirPoint point;
   private double temperature_K;
   private boolean begun;
-  private boolean seen;
+  private boolean temperatureSeen;
+  private boolean pressureSeen;
   private double jumpFor_s;
   private final Decay decay = new Decay(SMOOTHING_S);
 
@@ -55,9 +62,10 @@ final class FieldAir {
       point = AirPoint.of(state);
     }
     point = point.withTemperature(temperature_K);
-    boolean known = row.temperature_K().isPresent() || given.temperature_K().isPresent();
-    seen |= known;
-    return new RowAir(point, seen ? 0 : U_UNRECORDED_K);
+    temperatureSeen |= row.temperature_K().isPresent() || given.temperature_K().isPresent();
+    pressureSeen |= row.pressure_Pa().isPresent() || given.pressure_Pa().isPresent();
+    return new RowAir(
+        point, temperatureSeen ? 0 : U_UNRECORDED_K, pressureSeen ? 0 : U_UNRECORDED_PRESSURE);
   }
 
   private void smooth(double read_K, double step_s) {

@@ -63,16 +63,22 @@ public final class LiveSettings {
     all.put("supply_tolerance", FieldSupply.TOLERANCE);
   }
 
-  /** What the expanded uncertainty of a speed is made of besides the covariance. */
-  public static Map<String, Double> uncertainty() {
+  /**
+   * What the expanded uncertainty of a speed is made of besides the covariance.
+   *
+   * @param stillDraught_m_s draught of the calibration's room
+   */
+  public static Map<String, Double> uncertainty(double stillDraught_m_s) {
     Map<String, Double> all = new LinkedHashMap<>();
     all.put("coverage_factor", SpeedUncertainty.COVERAGE_FACTOR);
     all.put("u_still", SpeedUncertainty.U_STILL);
     all.put("u_heating_unseen", SpeedUncertainty.U_HEATING_UNSEEN);
     all.put("u_air_unrecorded_K", FieldAir.U_UNRECORDED_K);
+    all.put("u_pressure_unrecorded", FieldAir.U_UNRECORDED_PRESSURE);
     all.put("nearly_straight", SpeedUncertainty.NEARLY_STRAIGHT);
     all.put("direction_share", SpeedUncertainty.DIRECTION_U95);
     all.put("direction_from", SpeedUncertainty.MIXED);
+    all.put("still_draught_m_s", stillDraught_m_s);
     all.put("least_slope_speed_m_s", FieldFormula.LEAST_SPEED_M_S);
     return all;
   }

@@ -3,9 +3,11 @@ package faintwind.calibration.speed;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.QuickCurve;
+import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.PreparedRow;
+import faintwind.calibration.speed.state.RowAir;
 
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
@@ -17,6 +19,8 @@ import faintwind.calibration.speed.state.PreparedRow;
  *
  * <p>A lag of the junction that is off by a time shifts every speed in time: a mean over A changes
  * by that time times the change of the speed over A, divided by A.
+ *
+ * <p>The draught of the calibration's room adds what {@link StillDraught} says.
  *
  * <p>Where natural convection is not small against forced (Gr/Re² above 0.1) the direction of the
  * flow matters, and 6 % · x/(1 + x) with x = Gr/Re² is added: an assumption of this program, no
@@ -71,15 +75,16 @@ final class SpeedUncertainty {
     double slope_m_s = formula.speedByLogLoss_m_s(speed_m_s, delta_K, air);
     double calibration =
         formula.relativeLossUncertainty(delta_K, air.air_K(), estimate.heatingShare());
+    double pressurePart = unknownPressure(row.row().rowAir(), speed_m_s, delta_K);
     double airPart = unknownAir(row.row(), estimate);
     double stillPart = U_STILL * falling.at(Math.max(0, logLoss));
     boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
     double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
     double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;
-    known2 += estimate.hidden() * estimate.hidden();
+    known2 += pressurePart * pressurePart + estimate.hidden() * estimate.hidden();
     double u = Math.sqrt(known2 + stillPart * stillPart + found.variance());
     double wide = COVERAGE_FACTOR * u;
-    boolean aboveStill = logLoss > wide;
+    boolean aboveStill = logLoss > wide && speed_m_s > formula.stillDraught_m_s();
     double straight_m_s = wide * slope_m_s;
     double side_m_s =
         straight_m_s < NEARLY_STRAIGHT * speed_m_s
@@ -87,8 +92,9 @@ final class SpeedUncertainty {
             : widerSide(speed_m_s, estimate, logLoss, wide, air);
     double direction_m_s = direction(speed_m_s, delta_K, air);
     double late_m_s = COVERAGE_FACTOR * lag_s * Math.abs(found.rate_m_s2());
-    double u95_m_s =
-        Math.sqrt(side_m_s * side_m_s + direction_m_s * direction_m_s + late_m_s * late_m_s);
+    double blown_m_s = StillDraught.u95_m_s(speed_m_s, formula.stillDraught_m_s());
+    double known2_m_s = side_m_s * side_m_s + direction_m_s * direction_m_s;
+    double u95_m_s = Math.sqrt(known2_m_s + late_m_s * late_m_s + blown_m_s * blown_m_s);
     return new Band(u95_m_s, aboveStill);
   }
 
@@ -105,6 +111,17 @@ final class SpeedUncertainty {
     double changed = Math.log(still_1_s / estimate.stillLoss_1_s());
     boolean cold = Math.abs(before_K) < 0.1 || delta_K * before_K <= 0;
     return Math.abs(changed + (cold ? 0 : Math.log(delta_K / before_K)));
+  }
+
+  /** What a wrong pressure does to the logarithm of the loss at a speed. */
+  private double unknownPressure(RowAir air, double speed_m_s, double delta_K) {
+    if (air.u_pressure() <= 0) {
+      return 0;
+    }
+    double at_m_s = Math.max(speed_m_s, FieldFormula.LEAST_SPEED_M_S);
+    AirPoint thicker = air.point().withPressureTimes(1 + air.u_pressure());
+    double as_1_s = formula.loss_1_s(at_m_s, delta_K, air.point());
+    return Math.log(formula.loss_1_s(at_m_s, delta_K, thicker) / as_1_s);
   }
 
   private double widerSide(

@@ -1,10 +1,18 @@
 package faintwind.calibration.speed;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.ArmShown;
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Coverage;
+import faintwind.calibration.Parameter;
+import faintwind.calibration.Performance;
+import faintwind.calibration.response.StillDraught;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -50,6 +58,62 @@ class SpeedFlagsTest {
     assertThat(rows.subList(200, 1900)).allMatch(r -> r.flags().contains(SpeedFlag.FLOOR));
     assertThat(rows.subList(2300, 3900)).allMatch(SpeedRow::usable);
     assertThat(rows.subList(200, 1900)).allMatch(r -> r.speed_m_s().isPresent());
+  }
+
+  @Test
+  void whatADraughtOfTheCalibrationMayHaveBeenIsNotToldAsWind() {
+    // found: 20 mm/s; had there been none, still air would read as those 20 mm/s
+    Calibration draughty = draughty(instrument.calibration(), 0.02);
+    List<LogSample> log =
+        instrument.settledLog(
+            ModelInstrument.times(1, 4000),
+            ModelInstrument.Weather.of(t -> t < 2000 ? 0.018 : 0.045),
+            2);
+    SpeedSettings settings = new SpeedSettings(0, LogAir.UNKNOWN);
+    List<SpeedRow> rows =
+        ModelInstrument.convert(SpeedEstimator.smoothing(draughty, settings), log);
+    assertThat(rows.subList(400, 1800)).allMatch(r -> r.flags().contains(SpeedFlag.FLOOR));
+    double u95_m_s = rows.get(3000).u95_m_s().orElseThrow();
+    double quiet_m_s =
+        ModelInstrument.convert(
+                SpeedEstimator.smoothing(draughty(instrument.calibration(), 0), settings), log)
+            .get(3000)
+            .u95_m_s()
+            .orElseThrow();
+    double speed_m_s = rows.get(3000).speed_m_s().orElseThrow();
+    assertThat(u95_m_s)
+        .isCloseTo(Math.hypot(quiet_m_s, StillDraught.u95_m_s(speed_m_s, 0.02)), within(1e-9));
+  }
+
+  private static Calibration draughty(Calibration c, double draught_m_s) {
+    Parameter none = new Parameter("none", 0, 0, "1");
+    ArmShown arm =
+        new ArmShown(
+            none,
+            none,
+            none,
+            none,
+            new Parameter("draught", draught_m_s, 0, "m/s"),
+            Optional.empty());
+    Coverage was = c.coverage();
+    Coverage coverage =
+        new Coverage(
+            was.lowest_m_s(),
+            was.highest_m_s(),
+            was.lowestSignal(),
+            was.highestSignal(),
+            was.carriedAirShown(),
+            Optional.of(arm));
+    Performance sharp =
+        new Performance(
+            0.001,
+            c.performance().stillSignal(),
+            c.performance().noise(),
+            c.performance().rowStep_s(),
+            c.performance().runScatter(),
+            List.of());
+    return new Calibration(
+        c.origin(), c.signal(), c.formula(), coverage, c.evidence(), sharp, c.warnings());
   }
 
   @ParameterizedTest

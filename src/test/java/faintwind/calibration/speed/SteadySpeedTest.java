@@ -127,6 +127,38 @@ class SteadySpeedTest {
     assertThat(known).isCloseTo(2, within(0.02));
   }
 
+  @ParameterizedTest(name = "{0} m/s")
+  @CsvSource({"0.1", "0.5", "2"})
+  void aPressureThatNobodyRecordedWidensTheBandByWhatItDoes(double speed_m_s) {
+    // the calibration's air has 1000 hPa; this one is a per cent thicker, and the log does not say
+    // so
+    AirState thick = new AirState(293.15, 101_000, 0.5);
+    ModelInstrument instrument = new ModelInstrument(0.002);
+    ModelInstrument.Weather weather = new ModelInstrument.Weather(t -> speed_m_s, t -> 5, thick);
+    List<LogSample> log = instrument.settledLog(ModelInstrument.times(1, 1500), weather, 2);
+    SpeedRow told = ModelInstrument.convert(smoothing(instrument), log).get(750);
+    List<LogSample> silent =
+        log.stream()
+            .map(
+                s -> {
+                  LogAir air =
+                      new LogAir(
+                          s.air().temperature_K(),
+                          OptionalDouble.empty(),
+                          s.air().relativeHumidity());
+                  return new LogSample(s.time_s(), s.signal(), air, s.supply_V());
+                })
+            .toList();
+    SpeedRow untold = ModelInstrument.convert(smoothing(instrument), silent).get(750);
+    double moved = untold.speed_m_s().orElseThrow() - told.speed_m_s().orElseThrow();
+    double wider =
+        Math.sqrt(
+            Math.pow(untold.u95_m_s().orElseThrow(), 2)
+                - Math.pow(told.u95_m_s().orElseThrow(), 2));
+    assertThat(moved).isPositive();
+    assertThat(wider).isCloseTo(2 * moved, within(0.1 * wider));
+  }
+
   @ParameterizedTest(name = "seed {0}")
   @ValueSource(longs = {1, 2, 3})
   void unevenStepsDoNotMatter(long seed) {

@@ -113,7 +113,8 @@ public final class CalibrationAssembly {
             shown.apply(at.carriedRise()),
             shown.apply(at.carriedDecay()),
             shown.apply(at.runUp()),
-            shown.apply(at.draught()),
+            // a room's draught is not handed on with the arm: what was believed stays in
+            shown(fit, at.draught(), Double.POSITIVE_INFINITY),
             Optional.of(ofDirections)
                 .filter(information -> information > TELLING)
                 .map(information -> shown(fit, at.asymmetry(), information))));

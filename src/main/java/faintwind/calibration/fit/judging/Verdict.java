@@ -5,6 +5,7 @@ import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
+import faintwind.calibration.response.StillDraught;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -94,6 +95,7 @@ public final class Verdict {
     Formula formula = fit.formula();
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     OptionalDouble supply = fit.signal().supply_V();
+    double draught_m_s = draught_m_s(fit);
     for (double speed = LOWEST_FLOOR_M_S; speed < HIGHEST_FLOOR_M_S; speed *= 1.02) {
       double delta = formula.steadyDelta_K(speed, supply, air);
       double loss = formula.loss_1_s(speed, delta, air);
@@ -101,11 +103,18 @@ public final class Verdict {
       double field = NORMAL * Math.hypot(randomLoss(fit, formula), still);
       double up = formula.speed_m_s(loss * Math.exp(field), delta, air) - speed;
       double down = speed - formula.speed_m_s(loss * Math.exp(-field), delta, air);
-      if (Math.hypot(Math.max(up, down), u95_m_s(fit, speed)) <= SHARE_AT_FLOOR * speed) {
+      double blown = StillDraught.u95_m_s(speed, draught_m_s);
+      double known = Math.hypot(u95_m_s(fit, speed), blown);
+      if (Math.hypot(Math.max(up, down), known) <= SHARE_AT_FLOOR * speed) {
         return speed;
       }
     }
     return HIGHEST_FLOOR_M_S;
+  }
+
+  /** Draught that the recordings showed, 0 where no arm was turned. */
+  private static double draught_m_s(FitResult fit) {
+    return fit.setup().turns() ? fit.values()[fit.setup().layout().draught()] : 0;
   }
 
   /** Relative standard deviation of a loss averaged over half a minute. */

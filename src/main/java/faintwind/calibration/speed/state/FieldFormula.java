@@ -9,6 +9,7 @@ import faintwind.calibration.response.ExactLoss;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.QuickLoss;
 import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.SignalPath;
@@ -33,6 +34,7 @@ public final class FieldFormula {
   private final double diameter_m;
   private final Covariance covariance;
   private final double u_beadTime_s;
+  private final double stillDraught_m_s;
   private final double[] out;
   private final double[] gradient;
   private final double[] one = new double[1];
@@ -69,6 +71,7 @@ public final class FieldFormula {
             reference_K,
             bend);
     diameter_m = fit.diameter_m();
+    stillDraught_m_s = StillDraught.of(calibration);
     int[] places = IntStream.range(0, losses + BESIDE.length).toArray();
     for (int i = 0; i < BESIDE.length; i++) {
       places[losses + i] = losses + BESIDE[i];
@@ -87,6 +90,11 @@ public final class FieldFormula {
   /** Standard uncertainty of the junction's lag by the calibration, s. */
   public double u_beadTime_s() {
     return u_beadTime_s;
+  }
+
+  /** Draught that the calibration's recordings showed, see {@link StillDraught}, m/s. */
+  public double stillDraught_m_s() {
+    return stillDraught_m_s;
   }
 
   /** Diameter of the ball, m. */
