@@ -8,8 +8,10 @@ package faintwind.calibration.fit.numerics;
  * @param turning_s power density of the relative speed while air moves past the ball, s
  * @param draught_m2_s power density of the draught that adds to that speed, m²/s
  * @param white factor on the standard deviation of single rows
+ * @param memory_s time in which the draught is forgotten, s
  */
-public record Wander(double rest_s, double turning_s, double draught_m2_s, double white) {
+public record Wander(
+    double rest_s, double turning_s, double draught_m2_s, double white, double memory_s) {
   /** Before anything is known. */
-  public static final Wander FIRST = new Wander(0.01, 0.01, 0.0005, 1);
+  public static final Wander FIRST = new Wander(0.01, 0.01, 0.0005, 1, WanderSearch.MEMORY_S);
 }

@@ -14,6 +14,16 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
+  /**
+   * Eddies of some decimetres that pass at a centimetre or two a second last some tens of seconds
+   * (own calculation); the logarithm may be off by so much.
+   */
+  static final double MEMORY_S = 20;
+
+  private static final double U_MEMORY = 1;
+  private static final double LEAST_MEMORY_S = 3;
+  private static final double MOST_MEMORY_S = 200;
+
   private final RunProblem problem;
 
   /** Of each track; they do not hang on the wandering. */
@@ -34,7 +44,7 @@ public final class WanderSearch {
       boolean better = true;
       while (better) {
         better = false;
-        for (int which = 0; which < 8; which++) {
+        for (int which = 0; which < 10; which++) {
           Wander next = moved(best, which, factor);
           double deviance = deviance(next);
           if (deviance < least - 1e-6) {
@@ -58,7 +68,11 @@ public final class WanderSearch {
         which / 2 == 3
             ? Math.min(5, Math.max(0.4, wander.white() * Math.sqrt(by)))
             : wander.white();
-    return new Wander(rest, turning, draught, white);
+    double memory =
+        which / 2 == 4
+            ? Math.min(MOST_MEMORY_S, Math.max(LEAST_MEMORY_S, wander.memory_s() * Math.sqrt(by)))
+            : wander.memory_s();
+    return new Wander(rest, turning, draught, white, memory);
   }
 
   private static double clamp(double strength, double unit) {
@@ -66,7 +80,8 @@ public final class WanderSearch {
   }
 
   private double deviance(Wander wander) {
-    double sum = 0;
+    double lasting = Math.log(wander.memory_s() / MEMORY_S) / U_MEMORY;
+    double sum = lasting * lasting;
     for (int k = 0; k < decays.size(); k++) {
       sum +=
           Whitening.of(problem.tracks().get(k).rows, problem.course(k), decays.get(k), wander)
