@@ -336,24 +336,6 @@ public final class FitToRuns {
     return refine(setting, setup, problem, start, cancelled).withoutRuns(fit.aside());
   }
 
-  /**
-   * What it costs the recordings of a fit to agree with the others: chi-squared, its weights as the
-   * fit alone settled them, since a fit that may count its own speeds for less agrees with
-   * anything.
-   */
-  public static double costAmong(FitResult fit, ClassKnown others, BooleanSupplier cancelled) {
-    Setup setup = new Setup(fit.setting().among(others), fit.setup().layout().model());
-    setup.free(fit.setup().freed());
-    fit.setup()
-        .speedColumns()
-        .values()
-        .forEach(i -> setup.unknowns().replace(i, fit.setup().unknowns().get(i)));
-    RunProblem problem = setup.problem().withWeightsOf(fit.problem());
-    double[] start = setup.unknowns().convert(fit.values());
-    double least = Minimum.of(FINE, problem, start, cancelled).sumOfSquares();
-    return least - fit.solution().optimum().sumOfSquares();
-  }
-
   private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {
     double[] slopes = setup.unknowns().slopes(optimum.point());
     double[][] covariance = optimum.unitCovariance();
