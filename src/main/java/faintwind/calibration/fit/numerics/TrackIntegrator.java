@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.noise.Whitening;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;

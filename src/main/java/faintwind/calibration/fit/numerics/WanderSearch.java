@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.noise.Wander;
+import faintwind.calibration.fit.noise.Whitening;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,12 +16,7 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
-  /**
-   * Eddies of some decimetres that pass at a centimetre or two a second last some tens of seconds
-   * (own calculation); the logarithm may be off by so much.
-   */
-  static final double MEMORY_S = 20;
-
+  /** What the logarithm of the memory may be off by (own choice). */
   private static final double U_MEMORY = 1;
   private static final double LEAST_MEMORY_S = 3;
   private static final double MOST_MEMORY_S = 200;
@@ -80,7 +77,7 @@ public final class WanderSearch {
   }
 
   private double deviance(Wander wander) {
-    double lasting = Math.log(wander.memory_s() / MEMORY_S) / U_MEMORY;
+    double lasting = Math.log(wander.memory_s() / Wander.MEMORY_S) / U_MEMORY;
     double sum = lasting * lasting;
     for (int k = 0; k < decays.size(); k++) {
       sum +=

@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.pooling;
 
-import faintwind.calibration.fit.judging.Agreement;
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.pool.Pool;
@@ -87,7 +86,7 @@ public final class ClassFit {
     for (int k = 0; k < sound.size(); k++) {
       int i = sound.get(k);
       ClassKnown heard = pool.known(k);
-      double cost = Agreement.cost(alone.get(i), heard, cancelled);
+      double cost = alone.get(i).costOfAgreeing(heard, cancelled);
       FitResult fit = FitToRuns.among(members.get(i).fit(), heard, cancelled);
       members.set(i, new Member(fit, heard, Optional.empty()));
       pool.standsOut(k, cost).ifPresent(out -> off.add(new Off(i, out)));

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.noise;
 
 import faintwind.calibration.fit.track.Track;
 
@@ -51,7 +51,7 @@ public final class Whitening {
   }
 
   /** What is left at each row of the residual of the row before, whatever the wandering. */
-  static double[] decays(Track.Rows rows, Course course) {
+  public static double[] decays(Track.Rows rows, Course course) {
     double[] decays = new double[rows.size()];
     for (int i = 0; i < decays.length; i++) {
       decays[i] = Math.exp(-course.rate_1_s[i] * since(rows, i));
@@ -64,7 +64,7 @@ public final class Whitening {
   }
 
   /** The same with what {@link #decays} found: many wanderings are tried on one course. */
-  static Whitening of(Track.Rows rows, Course course, double[] keep, Wander wander) {
+  public static Whitening of(Track.Rows rows, Course course, double[] keep, Wander wander) {
     Whitening made = new Whitening(keep);
     DraughtWalk walk = new DraughtWalk(wander);
     for (int i = 0; i < rows.size(); i++) {
@@ -97,7 +97,7 @@ public final class Whitening {
     return scale[row] > 0;
   }
 
-  double keep(int row) {
+  public double keep(int row) {
     return keep[row];
   }
 
@@ -105,19 +105,19 @@ public final class Whitening {
     return gain[row];
   }
 
-  double scale(int row) {
+  public double scale(int row) {
     return scale[row];
   }
 
-  double stays(int row) {
+  public double stays(int row) {
     return stays[row];
   }
 
-  double pushes(int row) {
+  public double pushes(int row) {
     return pushes[row];
   }
 
-  double learns(int row) {
+  public double learns(int row) {
     return learns[row];
   }
 
@@ -131,7 +131,7 @@ public final class Whitening {
   }
 
   /** The same with the rows left out among them: how far each lies from what the others say. */
-  double[] surprises(double[] residuals) {
+  public double[] surprises(double[] residuals) {
     double[] white = new double[residuals.length];
     double expected = 0;
     double draught = 0;
@@ -174,18 +174,18 @@ public final class Whitening {
     public final double[] rate_1_s;
 
     /** Loss times difference in signal units, per second. */
-    final double[] lossSignal_1_s;
+    public final double[] lossSignal_1_s;
 
     /** Its change with the speed, per m/s. */
-    final double[] bySpeed_1_m;
+    public final double[] bySpeed_1_m;
 
     /** The same with a draught along the way. */
-    final double[] byDraught_1_m;
+    public final double[] byDraught_1_m;
 
-    final double[] speed_m_s;
-    final boolean[] moved;
+    public final double[] speed_m_s;
+    public final boolean[] moved;
 
-    Course(int rows) {
+    public Course(int rows) {
       rate_1_s = new double[rows];
       lossSignal_1_s = new double[rows];
       bySpeed_1_m = new double[rows];
