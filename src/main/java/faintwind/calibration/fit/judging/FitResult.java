@@ -3,6 +3,7 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.Parameter;
+import faintwind.calibration.fit.noise.Wander;
 import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
@@ -10,7 +11,6 @@ import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
-import faintwind.calibration.fit.noise.Wander;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ParameterPrior;
@@ -155,7 +155,10 @@ public final class FitResult {
   public double costOfAgreeing(ClassKnown others, BooleanSupplier cancelled) {
     Setup among = new Setup(setting.among(others), setup.layout().model());
     among.free(setup.freed());
-    setup.speedColumns().values().forEach(i -> among.unknowns().replace(i, setup.unknowns().get(i)));
+    setup
+        .speedColumns()
+        .values()
+        .forEach(i -> among.unknowns().replace(i, setup.unknowns().get(i)));
     RunProblem agreeing = among.problem().withWeightsOf(problem);
     double[] start = among.unknowns().convert(values());
     return Minimum.of(FINE, agreeing, start, cancelled).sumOfSquares()

@@ -18,6 +18,7 @@ public final class WanderSearch {
 
   /** What the logarithm of the memory may be off by (own choice). */
   private static final double U_MEMORY = 1;
+
   private static final double LEAST_MEMORY_S = 3;
   private static final double MOST_MEMORY_S = 200;
 
