@@ -30,6 +30,8 @@ class PoolStudyTest {
   private static final String BEGIN = "<!-- pooled: begin -->";
   private static final String END = "<!-- pooled: end -->";
   private static final long FIRST_SEED = 96_000;
+  private static final String SOUND = "–";
+  private static final int FAULTY = 3;
 
   /**
    * A class: scores of the sound pairs alone, together, and together without the faulty one (the
@@ -42,6 +44,11 @@ class PoolStudyTest {
       List<Score> together,
       List<Score> without,
       List<String> out) {
+    long soundNamed() {
+      long named = out.stream().filter(word -> !word.equals(SOUND)).count();
+      return named - (fault == Fault.NONE || out.get(FAULTY).equals(SOUND) ? 0 : 1);
+    }
+
     double ratio() {
       return Score.rms(together) / Score.rms(alone);
     }
@@ -61,13 +68,17 @@ class PoolStudyTest {
     }
     assertThat(median(scored.stream().mapToDouble(Scored::ratio).toArray())).isLessThan(0.8);
     assertThat(within(scored, true)).isGreaterThan(0.93);
+    assertThat(scored)
+        .filteredOn(c -> c.fault() != Fault.NONE)
+        .allMatch(c -> !c.out().get(FAULTY).equals(SOUND));
+    assertThat(scored.stream().mapToLong(Scored::soundNamed).sum()).isLessThanOrEqualTo(1);
   }
 
   private static Scored scored(long seed) {
     ClassDraw drawn = ClassDraw.of(seed);
     List<Member> together = ClassFit.of(drawn.alone(), () -> false).members();
     List<String> out = new ArrayList<>();
-    together.forEach(member -> out.add(member.standsOut().map(o -> o.word()).orElse("–")));
+    together.forEach(member -> out.add(member.standsOut().map(o -> o.word()).orElse(SOUND)));
     List<Score> all = drawn.scores(fits(together));
     List<Score> without =
         drawn.fault() == Fault.NONE
