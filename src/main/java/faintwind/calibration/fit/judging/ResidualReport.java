@@ -1,8 +1,8 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
+import faintwind.calibration.fit.noise.Whitening;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Whitening;
 import faintwind.calibration.fit.track.Track;
 
 /** Residuals of all recordings in numbers. */

@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.noise.Wander;
+import faintwind.calibration.fit.noise.Whitening;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import java.util.ArrayList;
@@ -180,6 +182,8 @@ public final class RunProblem {
     double[][] local = new double[width][width];
     double[] localRight = new double[width];
     double[] expected = new double[width];
+    double[] draughts = new double[width];
+    double draught = 0;
     double[] scaled = new double[width];
     Whitening whitening = whitenings.get(k);
     double expectedResidual = 0;
@@ -191,14 +195,20 @@ public final class RunProblem {
       double gain = whitening.gain(i);
       double scale = whitening.scale(i);
       double[] by = rowsBy.get(k)[i];
-      double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
-      expectedResidual = keep * expectedResidual + gain * surprise;
+      double stays = whitening.stays(i);
+      double pushes = whitening.pushes(i);
+      double learns = whitening.learns(i);
+      double ahead = keep * expectedResidual + pushes * draught;
+      double surprise = predicted.get(k)[i] - signals.get(k)[i] - ahead;
+      expectedResidual = ahead + gain * surprise;
+      draught = stays * draught + learns * surprise;
       double residual = surprise * scale;
       begun = begun(by, begun);
       for (int a = 0; a < begun; a++) {
-        double before = keep * expected[a];
+        double before = keep * expected[a] + pushes * draughts[a];
         double fresh = by[a] * slopes[columns[a]] - before;
         expected[a] = before + gain * fresh;
+        draughts[a] = stays * draughts[a] + learns * fresh;
         scaled[a] = fresh * scale;
       }
       if (scale == 0) {

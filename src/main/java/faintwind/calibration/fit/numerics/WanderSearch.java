@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.noise.Wander;
+import faintwind.calibration.fit.noise.Whitening;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -13,6 +15,12 @@ public final class WanderSearch {
 
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
+
+  /** What the logarithm of the memory may be off by (own choice). */
+  private static final double U_MEMORY = 1;
+
+  private static final double LEAST_MEMORY_S = 3;
+  private static final double MOST_MEMORY_S = 200;
 
   private final RunProblem problem;
 
@@ -34,7 +42,7 @@ public final class WanderSearch {
       boolean better = true;
       while (better) {
         better = false;
-        for (int which = 0; which < 8; which++) {
+        for (int which = 0; which < 10; which++) {
           Wander next = moved(best, which, factor);
           double deviance = deviance(next);
           if (deviance < least - 1e-6) {
@@ -58,7 +66,11 @@ public final class WanderSearch {
         which / 2 == 3
             ? Math.min(5, Math.max(0.4, wander.white() * Math.sqrt(by)))
             : wander.white();
-    return new Wander(rest, turning, draught, white);
+    double memory =
+        which / 2 == 4
+            ? Math.min(MOST_MEMORY_S, Math.max(LEAST_MEMORY_S, wander.memory_s() * Math.sqrt(by)))
+            : wander.memory_s();
+    return new Wander(rest, turning, draught, white, memory);
   }
 
   private static double clamp(double strength, double unit) {
@@ -66,7 +78,8 @@ public final class WanderSearch {
   }
 
   private double deviance(Wander wander) {
-    double sum = 0;
+    double lasting = Math.log(wander.memory_s() / Wander.MEMORY_S) / U_MEMORY;
+    double sum = lasting * lasting;
     for (int k = 0; k < decays.size(); k++) {
       sum +=
           Whitening.of(problem.tracks().get(k).rows, problem.course(k), decays.get(k), wander)

@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.noise.Wander;
+import faintwind.calibration.fit.noise.Whitening;
 import faintwind.calibration.fit.track.Track;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -48,7 +48,7 @@ public final class Track {
     /** Rows of runs that were set aside: left out for good. */
     public final boolean[] aside;
 
-    Rows(double[] time_s, double[] signal, int[] count, int[] run) {
+    public Rows(double[] time_s, double[] signal, int[] count, int[] run) {
       this.time_s = time_s;
       this.signal = signal;
       this.count = count;
