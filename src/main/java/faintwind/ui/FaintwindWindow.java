@@ -25,6 +25,8 @@ import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.lesson.ClassModel;
 import faintwind.ui.lesson.ClassScreen;
+import faintwind.ui.lesson.NewClassModel;
+import faintwind.ui.lesson.NewClassScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
 import faintwind.ui.turntable.LiveTables;
@@ -194,7 +196,9 @@ public final class FaintwindWindow {
     next.begin();
     next.dress.fit();
     opened.ifPresent(folder -> next.openAgain(folder, place));
-    screen.filter(ClassScreen.class::isInstance).ifPresent(it -> next.showClass());
+    screen
+        .filter(ClassScreen.class::isInstance)
+        .ifPresent(it -> next.showClass(((ClassScreen) it).folder()));
     LanguageMenu.tell(next.desk, spoken.problems(), next.frame);
   }
 
@@ -335,12 +339,17 @@ public final class FaintwindWindow {
   private Screen home() {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.picked().whenEntering(this::letGo);
-    model.whenClass(this::showClass);
+    model.classes().whenAsked(this::showClass, this::makeClass);
     return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
   }
 
-  private void showClass() {
-    ClassModel model = new ClassModel(desk, workspace.folder());
+  private void makeClass() {
+    NewClassModel model = new NewClassModel(desk, workspace, this::showClass);
+    leaving.leave(screen, () -> show(new NewClassScreen(desk, model)));
+  }
+
+  private void showClass(Path folder) {
+    ClassModel model = new ClassModel(desk, folder);
     leaving.leave(screen, () -> show(new ClassScreen(desk, model)));
   }
 

@@ -14,6 +14,7 @@ import faintwind.ui.part.Fields;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.animation.Animation;
@@ -230,6 +231,16 @@ public final class ClassScreen extends DataScreen {
             Words.whole(text("class.code")),
             code);
     return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row);
+  }
+
+  /** The folder of the class. */
+  public Path folder() {
+    return model.folder();
+  }
+
+  @Override
+  public Optional<String> help() {
+    return Optional.of("class");
   }
 
   @Override

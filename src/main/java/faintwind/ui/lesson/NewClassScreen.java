@@ -1,0 +1,128 @@
+package faintwind.ui.lesson;
+
+import faintwind.ui.frame.DataScreen;
+import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
+import faintwind.ui.part.Boxes;
+import faintwind.ui.part.Fields;
+import faintwind.ui.part.Words;
+import java.util.Optional;
+import javafx.beans.binding.Bindings;
+import javafx.css.PseudoClass;
+import javafx.fxml.FXML;
+import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.PasswordField;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.VBox;
+
+/** The form for a class of pairs: what a person decides once, before the first lesson. */
+public final class NewClassScreen extends DataScreen {
+  private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
+  private static final int NUMBER_COLUMNS = 4;
+  private static final int CODE_COLUMNS = 10;
+  private static final int NAME_COLUMNS = 20;
+  private static final int LINE_COLUMNS = 34;
+
+  private final NewClassModel model;
+  private final NewClassForm form;
+
+  @FXML private VBox boxes;
+
+  public NewClassScreen(Desk desk, NewClassModel model) {
+    super(desk, model.next());
+    this.model = model;
+    form = model.form();
+    boxes
+        .getChildren()
+        .addAll(
+            field("name", NAME_COLUMNS, form.name()),
+            field("purpose", LINE_COLUMNS, form.purpose())
+                .why(text("class.new.purpose-example"))
+                .optional(),
+            field("pairs", NUMBER_COLUMNS, form.pairs()).why(text("class.new.pairs-why")),
+            field("nicknames", LINE_COLUMNS, form.nicknames())
+                .why(text("class.new.nicknames-why"))
+                .optional(),
+            field("roles", LINE_COLUMNS, form.roles())
+                .why(text("class.new.roles-why"))
+                .optional(),
+            new NewLessonsView(desk, model),
+            design(),
+            Boxes.row(
+                "class-new-many",
+                code("code", form.code()).why(text("class.new.code-why")),
+                code("again", form.again())),
+            field("folder", NAME_COLUMNS, form.folder()));
+    filledBy(model.view(), boxes::setDisable);
+    model.whenRefused(this::toFirstRefused);
+    whenLeft(model::left);
+  }
+
+  private TypedField field(String name, int columns, TypedBox box) {
+    return field(name, TypedField.text("class-new-" + name, columns), box);
+  }
+
+  private TypedField code(String name, TypedBox box) {
+    PasswordField field =
+        TypedField.dressed(new PasswordField(), "class-new-" + name, CODE_COLUMNS);
+    return field(name, field, box).optional();
+  }
+
+  private TypedField field(String name, TextField field, TypedBox box) {
+    return new TypedField(text("class.new." + name), field, box, () -> model.leave(box));
+  }
+
+  private Node design() {
+    NewDesign design = form.design();
+    ComboBox<NewDesign.Choice> choice =
+        Fields.choice(
+            "class-new-design",
+            design.choices(),
+            each -> each.words(),
+            design.chosen());
+    Bindings.bindContent(choice.getItems(), design.choices());
+    choice.setAccessibleText(text("class.new.design"));
+    return Boxes.column(
+        "typed-box",
+        Words.label(text("class.new.design"), "semibold"),
+        Boxes.row(
+            "class-new-many",
+            choice,
+            Words.button(
+                "class-new-design-choose", text("class.new.design-choose"), design::chooseFile)),
+        Words.label(text("class.new.design-why"), "fine", "soft"),
+        TypedField.said("class-new-design", design.said()));
+  }
+
+  private void toFirstRefused() {
+    refused(boxes).ifPresent(Node::requestFocus);
+  }
+
+  /** The first field that is marked. */
+  private static Optional<Node> refused(Node under) {
+    if (under instanceof TextField && under.getPseudoClassStates().contains(REFUSED)) {
+      return Optional.of(under);
+    }
+    return under instanceof Parent parent
+        ? parent.getChildrenUnmodifiable().stream()
+            .flatMap(child -> refused(child).stream())
+            .findFirst()
+        : Optional.empty();
+  }
+
+  @Override
+  public Optional<String> help() {
+    return Optional.of("class-new");
+  }
+
+  @Override
+  public Optional<Unsaved> unsaved() {
+    return model.isUnsaved()
+        ? Optional.of(
+            new Unsaved(
+                text("class.new.unsaved"), Optional.empty(), text("window.unsaved.drop")))
+        : Optional.empty();
+  }
+}
