@@ -39,8 +39,7 @@ public final class ClassRules {
     Optional<LocalDateTime> read = DateText.read(words, typed);
     return read.isPresent()
         ? Checked.ok(read.get())
-        : Checked.refused(
-            Problem.error("class.no-date", ClassPart.LESSONS.where(), typed.strip()));
+        : Checked.refused(Problem.error("class.no-day", ClassPart.LESSONS.where(), typed.strip()));
   }
 
   /** A lesson by what was typed of it. */

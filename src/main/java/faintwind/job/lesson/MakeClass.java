@@ -91,9 +91,7 @@ public final class MakeClass {
       design = read.fold((text, notes) -> Optional.of(text), refused -> Optional.empty());
       problems.addAll(read.isOk() ? List.of() : read.problems());
     }
-    return problems.isEmpty()
-        ? make(folder, wish, design, watch)
-        : Checked.refused(problems);
+    return problems.isEmpty() ? make(folder, wish, design, watch) : Checked.refused(problems);
   }
 
   /** Why no class can be made in a folder; empty where one can. */
@@ -107,8 +105,8 @@ public final class MakeClass {
         : Optional.empty();
   }
 
-  private Checked<SchoolClass> make(
-      Path folder, Wish wish, Optional<String> design, JobWatch watch) throws IOException {
+  private Checked<SchoolClass> make(Path folder, Wish wish, Optional<String> design, JobWatch watch)
+      throws IOException {
     List<Pair> pairs = new ArrayList<>();
     int all = wish.pairs().size();
     for (int i = 1; i <= all; i++) {
@@ -116,8 +114,7 @@ public final class MakeClass {
       if (watch.cancelled()) {
         String done = String.valueOf(i - 1);
         Where where = ClassPart.FOLDER.where();
-        return Checked.refused(
-            Problem.error("class.half-made", where, done, String.valueOf(all)));
+        return Checked.refused(Problem.error("class.half-made", where, done, String.valueOf(all)));
       }
       Pair pair = new Pair(i, String.format(Locale.ROOT, "pair-%02d", i), wish.pairs().get(i - 1));
       List<Problem> problems = begin(folder, pair, wish, design);

@@ -47,7 +47,8 @@ public final class HelpNote {
       notes.close();
     } else {
       notes.open(
-          new Notes.Open(note(desk.words(), screen, place), asker, Optional.of(more(desk, screen, place))));
+          new Notes.Open(
+              note(desk.words(), screen, place), asker, Optional.of(more(desk, screen, place))));
     }
   }
 

@@ -46,8 +46,7 @@ final class HomeMargin {
     Hyperlink demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
-    Hyperlink makeClass =
-        Words.link("make-class", words.text("class.make"), model.classes()::make);
+    Hyperlink makeClass = Words.link("make-class", words.text("class.make"), model.classes()::make);
     // beside the made-up instruments nothing of one's own is begun
     own = model.isDemo() ? List.of() : List.of(begin, makeClass, rehearse, demo);
     classes = model.classes();

@@ -146,8 +146,7 @@ public final class HomeScreen extends DataScreen {
     Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
     VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
-    Hyperlink makeClass =
-        Words.link("first-class", text("class.make"), model.classes()::make);
+    Hyperlink makeClass = Words.link("first-class", text("class.make"), model.classes()::make);
     HBox choices = Boxes.row("first-choices", start, later, demo, makeClass);
     first
         .getChildren()

@@ -48,7 +48,8 @@ final class NewClassForm {
     roles = box(this::roles).with(words.text("class.new.roles-usual"));
     code = box(text -> judged(ClassRules.code(text), ""));
     again = box(this::again);
-    folder = box(text -> folder(text).map(path -> words.text("class.new.folder-is", path.toString())));
+    folder =
+        box(text -> folder(text).map(path -> words.text("class.new.folder-is", path.toString())));
     lessons = new NewLessons(words);
     design = new NewDesign(desk);
     name.typed().addListener((property, was, now) -> named(was, now));
@@ -112,20 +113,17 @@ final class NewClassForm {
   private Checked<String> again(String typed) {
     return typed.equals(code.text())
         ? Checked.ok("")
-        : Checked.refused(
-Problem.error("class.codes-differ", Where.NOWHERE, ""));
+        : Checked.refused(Problem.error("class.codes-differ", Where.NOWHERE, ""));
   }
 
   private Checked<Path> folder(String typed) {
     String text = typed.strip();
     try {
       return text.isEmpty()
-          ? Checked.refused(
-              Problem.error("class.folder-none", Where.NOWHERE, ""))
+          ? Checked.refused(Problem.error("class.folder-none", Where.NOWHERE, ""))
           : Checked.ok(into.resolve(text).toAbsolutePath().normalize());
     } catch (InvalidPathException notHere) {
-      return Checked.refused(
-          Problem.error("class.folder-bad", Where.NOWHERE, text));
+      return Checked.refused(Problem.error("class.folder-bad", Where.NOWHERE, text));
     }
   }
 
@@ -189,7 +187,8 @@ Problem.error("class.codes-differ", Where.NOWHERE, ""));
 
   /** What the disk knows better is said beside the box that it is about. */
   void refuse(Problem problem) {
-    switch (ClassPart.of(problem).orElse(design.from().isPresent() ? ClassPart.DESIGN : ClassPart.FOLDER)) {
+    switch (ClassPart.of(problem)
+        .orElse(design.from().isPresent() ? ClassPart.DESIGN : ClassPart.FOLDER)) {
       case NAME -> name.refuse(List.of(problem));
       case PAIRS -> pairs.refuse(List.of(problem));
       case NICKNAMES -> nicknames.refuse(List.of(problem));

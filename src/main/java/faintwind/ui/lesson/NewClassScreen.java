@@ -12,6 +12,7 @@ import javafx.css.PseudoClass;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
@@ -20,7 +21,6 @@ import javafx.scene.layout.VBox;
 /** The form for a class of pairs: what a person decides once, before the first lesson. */
 public final class NewClassScreen extends DataScreen {
   private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
-  private static final int NUMBER_COLUMNS = 4;
   private static final int CODE_COLUMNS = 10;
   private static final int NAME_COLUMNS = 20;
   private static final int LINE_COLUMNS = 34;
@@ -41,19 +41,18 @@ public final class NewClassScreen extends DataScreen {
             field("purpose", LINE_COLUMNS, form.purpose())
                 .why(text("class.new.purpose-example"))
                 .optional(),
-            field("pairs", NUMBER_COLUMNS, form.pairs()).why(text("class.new.pairs-why")),
+            field("pairs", TypedField.number("class-new-pairs"), form.pairs())
+                .why(text("class.new.pairs-why")),
             field("nicknames", LINE_COLUMNS, form.nicknames())
                 .why(text("class.new.nicknames-why"))
                 .optional(),
-            field("roles", LINE_COLUMNS, form.roles())
-                .why(text("class.new.roles-why"))
-                .optional(),
+            field("roles", LINE_COLUMNS, form.roles()).why(text("class.new.roles-why")).optional(),
             new NewLessonsView(desk, model),
             design(),
-            Boxes.row(
-                "class-new-many",
-                code("code", form.code()).why(text("class.new.code-why")),
-                code("again", form.again())),
+            Boxes.column(
+                "typed-box",
+                Boxes.row("class-new-many", code("code", form.code()), code("again", form.again())),
+                Words.label(text("class.new.code-why"), "fine", "soft")),
             field("folder", NAME_COLUMNS, form.folder()));
     filledBy(model.view(), boxes::setDisable);
     model.whenRefused(this::toFirstRefused);
@@ -75,23 +74,19 @@ public final class NewClassScreen extends DataScreen {
   }
 
   private Node design() {
+    Button choose =
+        Words.button(
+            "class-new-design-choose", text("class.new.design-choose"), form.design()::chooseFile);
+    choose.getStyleClass().add("quiet");
     NewDesign design = form.design();
     ComboBox<NewDesign.Choice> choice =
-        Fields.choice(
-            "class-new-design",
-            design.choices(),
-            each -> each.words(),
-            design.chosen());
+        Fields.choice("class-new-design", design.choices(), each -> each.words(), design.chosen());
     Bindings.bindContent(choice.getItems(), design.choices());
     choice.setAccessibleText(text("class.new.design"));
     return Boxes.column(
         "typed-box",
         Words.label(text("class.new.design"), "semibold"),
-        Boxes.row(
-            "class-new-many",
-            choice,
-            Words.button(
-                "class-new-design-choose", text("class.new.design-choose"), design::chooseFile)),
+        Boxes.row("class-new-many", choice, choose),
         Words.label(text("class.new.design-why"), "fine", "soft"),
         TypedField.said("class-new-design", design.said()));
   }
@@ -121,8 +116,7 @@ public final class NewClassScreen extends DataScreen {
   public Optional<Unsaved> unsaved() {
     return model.isUnsaved()
         ? Optional.of(
-            new Unsaved(
-                text("class.new.unsaved"), Optional.empty(), text("window.unsaved.drop")))
+            new Unsaved(text("class.new.unsaved"), Optional.empty(), text("window.unsaved.drop")))
         : Optional.empty();
   }
 }

@@ -88,8 +88,7 @@ final class NewDesign {
         .ifPresent(
             file -> {
               String name = String.valueOf(file.getFileName());
-              Choice one =
-                  new Choice(desk.text("class.new.design-file", name), Optional.of(file));
+              Choice one = new Choice(desk.text("class.new.design-file", name), Optional.of(file));
               if (!choices.contains(one)) {
                 choices.add(one);
               }

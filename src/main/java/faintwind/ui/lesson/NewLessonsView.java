@@ -17,9 +17,6 @@ import javafx.scene.layout.VBox;
 
 /** The lessons of the form: many at once, then a row each. */
 final class NewLessonsView extends VBox {
-  private static final int DAY_COLUMNS = 16;
-  private static final int NUMBER_COLUMNS = 4;
-
   private final Desk desk;
   private final NewClassModel model;
   private final NewLessons lessons;
@@ -40,7 +37,7 @@ final class NewLessonsView extends VBox {
             many(),
             add,
             rows);
-    add.setMinWidth(USE_PREF_SIZE);
+    add.getStyleClass().add("quiet");
     lessons
         .rows()
         .addListener((javafx.collections.ListChangeListener<NewLessons.Row>) change -> fill());
@@ -48,7 +45,7 @@ final class NewLessonsView extends VBox {
   }
 
   private Node many() {
-    TextField first = TypedField.text("class-new-first", DAY_COLUMNS);
+    TextField first = TypedField.day("class-new-first");
     first.setPromptText(desk.text("class.new.first-example"));
     ComboBox<Repeat> repeat =
         Fields.choice(
@@ -58,17 +55,12 @@ final class NewLessonsView extends VBox {
             lessons.repeat());
     repeat.setAccessibleText(desk.text("class.new.repeat"));
     Node named =
-        Boxes.column(
-            "typed-box", Words.label(desk.text("class.new.repeat"), "semibold"), repeat);
+        Boxes.column("typed-box", Words.label(desk.text("class.new.repeat"), "semibold"), repeat);
     return Boxes.row(
         "class-new-many",
         field("class.new.first", first, lessons.first()).optional(),
-        field(
-            "class.new.minutes",
-            TypedField.text("class-new-minutes", NUMBER_COLUMNS),
-            lessons.minutes()),
-        field(
-            "class.new.count", TypedField.text("class-new-count", NUMBER_COLUMNS), lessons.count()),
+        field("class.new.minutes", TypedField.number("class-new-minutes"), lessons.minutes()),
+        field("class.new.count", TypedField.number("class-new-count"), lessons.count()),
         named);
   }
 
@@ -86,8 +78,8 @@ final class NewLessonsView extends VBox {
 
   private Node row(int number, NewLessons.Row row) {
     String id = "class-new-lesson-" + number;
-    TextField at = TypedField.text(id, DAY_COLUMNS);
-    TextField minutes = TypedField.text(id + "-minutes", NUMBER_COLUMNS);
+    TextField at = TypedField.day(id);
+    TextField minutes = TypedField.number(id + "-minutes");
     String begins = desk.text("class.new.lesson", number);
     TypedField.bind(at, begins, row.at(), model::leaveLessons);
     String last = desk.text("class.new.lesson-minutes", number);

@@ -13,6 +13,9 @@ import javafx.scene.layout.VBox;
 final class TypedField extends VBox {
   private static final PseudoClass REFUSED = PseudoClass.getPseudoClass("refused");
 
+  private static final int DAY_COLUMNS = 16;
+  private static final int NUMBER_COLUMNS = 4;
+
   private final TextField field;
 
   /**
@@ -52,6 +55,22 @@ final class TypedField extends VBox {
     field.setId(id);
     field.setPrefColumnCount(columns);
     field.setMaxWidth(USE_PREF_SIZE);
+    return field;
+  }
+
+  /** A box for a day and its time, which are never cut. */
+  static TextField day(String id) {
+    return whole(id, DAY_COLUMNS);
+  }
+
+  /** A box for a number, which is never cut. */
+  static TextField number(String id) {
+    return whole(id, NUMBER_COLUMNS);
+  }
+
+  private static TextField whole(String id, int columns) {
+    TextField field = text(id, columns);
+    field.setMinWidth(USE_PREF_SIZE);
     return field;
   }
 

@@ -35,8 +35,7 @@ class RepeatTest {
       List<Lesson> two = Repeat.WEEKLY.lessons(at(first), 2);
       LocalDateTime second = two.get(1).at();
       assertThat(second.toLocalTime()).isEqualTo(two.get(0).at().toLocalTime());
-      Duration between =
-          Duration.between(two.get(0).at().atZone(BERLIN), second.atZone(BERLIN));
+      Duration between = Duration.between(two.get(0).at().atZone(BERLIN), second.atZone(BERLIN));
       assertThat(between.toHours()).isEqualTo(first.startsWith("2026") ? 7 * 24 + 1 : 7 * 24 - 1);
     }
   }

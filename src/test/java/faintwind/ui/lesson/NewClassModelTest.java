@@ -157,7 +157,7 @@ class NewClassModelTest {
     for (String wrong : List.of("", "monday", "30 February 2027, 09:50", "2026-12-01 25:00")) {
       type(lessons.first(), wrong);
       model.addLessons();
-      assertThat(said(lessons.first())).contains("is no date");
+      assertThat(said(lessons.first())).contains("is not a day and time");
     }
     type(lessons.first(), "2026-12-01 09:50");
     type(lessons.minutes(), "601");
@@ -218,7 +218,9 @@ class NewClassModelTest {
     quiet.answer();
     SchoolClass it = made("year-10-spring");
     assertThat(it.name()).isEqualTo("Year 10, spring");
-    assertThat(it.pairs()).extracting(SchoolClass.Pair::nickname).containsExactly("Otters", "", "Newts");
+    assertThat(it.pairs())
+        .extracting(SchoolClass.Pair::nickname)
+        .containsExactly("Otters", "", "Newts");
     assertThat(it.roles()).containsExactly("builds", "checks and writes");
     assertThat(it.lessons()).hasSize(2);
     assertThat(it.teacher()).isPresent();
