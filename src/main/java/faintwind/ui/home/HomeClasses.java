@@ -53,7 +53,7 @@ public final class HomeClasses {
 
   /** A button each. */
   List<Node> buttons(Messages words) {
-    return found.get().stream().map(one -> (Node) button(one, words)).toList();
+    return found.get().stream().<Node>map(one -> button(one, words)).toList();
   }
 
   private Node button(FoundClass one, Messages words) {

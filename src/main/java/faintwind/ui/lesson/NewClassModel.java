@@ -13,6 +13,7 @@ import faintwind.ui.part.Next;
 import faintwind.ui.work.DiskWords;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** A class that is being made. What it shows is whether it is being written just now. */
@@ -57,9 +58,12 @@ public final class NewClassModel extends DataModel<Boolean> {
     isLeft = true;
   }
 
-  /** Whether something was filled in that no folder has. */
-  boolean isUnsaved() {
-    return !isMade && !view().get() && !form.isEmpty();
+  /** What would be lost or left half made if the form were left now. */
+  Optional<String> unsaved() {
+    if (isMade || form.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(text(view().get() ? "class.new.unsaved-making" : "class.new.unsaved"));
   }
 
   /** Judges a box that somebody goes on from, and those that hang on it. */

@@ -114,9 +114,8 @@ public final class NewClassScreen extends DataScreen {
 
   @Override
   public Optional<Unsaved> unsaved() {
-    return model.isUnsaved()
-        ? Optional.of(
-            new Unsaved(text("class.new.unsaved"), Optional.empty(), text("window.unsaved.drop")))
-        : Optional.empty();
+    return model
+        .unsaved()
+        .map(question -> new Unsaved(question, Optional.empty(), text("class.new.leave")));
   }
 }

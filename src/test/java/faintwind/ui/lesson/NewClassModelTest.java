@@ -198,7 +198,7 @@ class NewClassModelTest {
     quiet.answer();
     assertThat(boards).containsExactly(folder.resolve("year-10-spring"));
     assertThat(made("year-10-spring").design()).hasValue("design.json");
-    assertThat(model.isUnsaved()).isFalse();
+    assertThat(model.unsaved()).isEmpty();
   }
 
   @Test
@@ -211,8 +211,9 @@ class NewClassModelTest {
     type(boxes().lessons().first(), "1 December 2026, 09:50");
     type(boxes().lessons().count(), "2");
     model.addLessons();
-    assertThat(model.isUnsaved()).isTrue();
+    assertThat(model.unsaved()).hasValueSatisfying(q -> assertThat(q).contains("not made yet"));
     model.make();
+    assertThat(model.unsaved()).hasValueSatisfying(q -> assertThat(q).contains("being made"));
     assertThat(model.view().get()).isTrue();
     model.make(); // once more while it is made
     quiet.answer();
