@@ -23,9 +23,7 @@ import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
-import faintwind.ui.lesson.ClassModel;
 import faintwind.ui.lesson.ClassScreen;
-import faintwind.ui.lesson.NewClassModel;
 import faintwind.ui.lesson.NewClassScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
@@ -196,9 +194,7 @@ public final class FaintwindWindow {
     next.begin();
     next.dress.fit();
     opened.ifPresent(folder -> next.openAgain(folder, place));
-    screen
-        .filter(ClassScreen.class::isInstance)
-        .ifPresent(it -> next.showClass(((ClassScreen) it).folder()));
+    screen.flatMap(ClassScreen::shownBy).ifPresent(next::showClass);
     LanguageMenu.tell(next.desk, spoken.problems(), next.frame);
   }
 
@@ -344,13 +340,11 @@ public final class FaintwindWindow {
   }
 
   private void makeClass() {
-    NewClassModel model = new NewClassModel(desk, workspace, this::showClass);
-    leaving.leave(screen, () -> show(new NewClassScreen(desk, model)));
+    leaving.leave(screen, () -> show(NewClassScreen.on(desk, workspace, this::showClass)));
   }
 
   private void showClass(Path folder) {
-    ClassModel model = new ClassModel(desk, folder);
-    leaving.leave(screen, () -> show(new ClassScreen(desk, model)));
+    leaving.leave(screen, () -> show(new ClassScreen(desk, folder)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */

@@ -113,16 +113,4 @@ public final class ClassRules {
   public static List<Lesson> inOrder(List<Lesson> lessons) {
     return lessons.stream().sorted(Comparator.comparing(Lesson::at)).toList();
   }
-
-  /** All that is wrong with a wish by itself, whatever is on the disk. */
-  static List<Problem> of(MakeClass.Wish wish, Messages words) {
-    List<Problem> problems = new ArrayList<>();
-    name(wish.name()).ifPresent(problems::add);
-    String pairs = String.valueOf(wish.pairs().size());
-    problems.addAll(whole(PAIRS, pairs, ClassPart.PAIRS).problems());
-    problems.addAll(lessons(wish.lessons(), words));
-    roles(wish.roles()).ifPresent(problems::add);
-    code(wish.code()).ifPresent(problems::add);
-    return problems;
-  }
 }

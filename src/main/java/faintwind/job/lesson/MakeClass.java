@@ -83,7 +83,7 @@ public final class MakeClass {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<SchoolClass> make(Path folder, Wish wish, JobWatch watch) throws IOException {
-    List<Problem> problems = new ArrayList<>(ClassRules.of(wish, words));
+    List<Problem> problems = new ArrayList<>(problems(wish));
     trouble(folder).ifPresent(problems::add);
     Optional<String> design = Optional.empty();
     if (wish.design().isPresent()) {
@@ -92,6 +92,18 @@ public final class MakeClass {
       problems.addAll(read.isOk() ? List.of() : read.problems());
     }
     return problems.isEmpty() ? make(folder, wish, design, watch) : Checked.refused(problems);
+  }
+
+  /** All that is wrong with a wish by itself, whatever is on the disk. */
+  private List<Problem> problems(Wish wish) {
+    List<Problem> problems = new ArrayList<>();
+    ClassRules.name(wish.name()).ifPresent(problems::add);
+    String pairs = String.valueOf(wish.pairs().size());
+    problems.addAll(ClassRules.whole(ClassRules.PAIRS, pairs, ClassPart.PAIRS).problems());
+    problems.addAll(ClassRules.lessons(wish.lessons(), words));
+    ClassRules.roles(wish.roles()).ifPresent(problems::add);
+    ClassRules.code(wish.code()).ifPresent(problems::add);
+    return problems;
   }
 
   /** Why no class can be made in a folder; empty where one can. */

@@ -8,6 +8,7 @@ import faintwind.job.lesson.ToSign;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
@@ -56,7 +57,12 @@ public final class ClassScreen extends DataScreen {
   @FXML private VBox clocks;
   @FXML private VBox spread;
 
-  public ClassScreen(Desk desk, ClassModel model) {
+  /** The board of a class by its folder. */
+  public ClassScreen(Desk desk, Path folder) {
+    this(desk, new ClassModel(desk, folder));
+  }
+
+  private ClassScreen(Desk desk, ClassModel model) {
     super(desk, model.next());
     this.model = model;
     fillWays();
@@ -233,9 +239,9 @@ public final class ClassScreen extends DataScreen {
     return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row);
   }
 
-  /** The folder of the class. */
-  public Path folder() {
-    return model.folder();
+  /** The folder of the class that a screen shows; empty for any other screen. */
+  public static Optional<Path> shownBy(Screen screen) {
+    return screen instanceof ClassScreen it ? Optional.of(it.model.folder()) : Optional.empty();
   }
 
   @Override

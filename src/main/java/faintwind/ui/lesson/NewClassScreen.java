@@ -3,10 +3,13 @@ package faintwind.ui.lesson;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Unsaved;
+import faintwind.ui.instrument.Workspace;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Words;
+import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.fxml.FXML;
@@ -30,7 +33,7 @@ public final class NewClassScreen extends DataScreen {
 
   @FXML private VBox boxes;
 
-  public NewClassScreen(Desk desk, NewClassModel model) {
+  private NewClassScreen(Desk desk, NewClassModel model) {
     super(desk, model.next());
     this.model = model;
     form = model.form();
@@ -41,7 +44,7 @@ public final class NewClassScreen extends DataScreen {
             field("purpose", LINE_COLUMNS, form.purpose())
                 .why(text("class.new.purpose-example"))
                 .optional(),
-            field("pairs", TypedField.number("class-new-pairs"), form.pairs())
+            field("pairs", TypedField.counted("class-new-pairs"), form.pairs())
                 .why(text("class.new.pairs-why")),
             field("nicknames", LINE_COLUMNS, form.nicknames())
                 .why(text("class.new.nicknames-why"))
@@ -59,8 +62,17 @@ public final class NewClassScreen extends DataScreen {
     whenLeft(model::left);
   }
 
+  /**
+   * An empty form.
+   *
+   * @param toBoard shows the board of the class that was made
+   */
+  public static NewClassScreen on(Desk desk, Workspace workspace, Consumer<Path> toBoard) {
+    return new NewClassScreen(desk, new NewClassModel(desk, workspace, toBoard));
+  }
+
   private TypedField field(String name, int columns, TypedBox box) {
-    return field(name, TypedField.text("class-new-" + name, columns), box);
+    return field(name, TypedField.line("class-new-" + name, columns), box);
   }
 
   private TypedField code(String name, TypedBox box) {

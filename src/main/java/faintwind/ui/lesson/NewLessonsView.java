@@ -59,8 +59,8 @@ final class NewLessonsView extends VBox {
     return Boxes.row(
         "class-new-many",
         field("class.new.first", first, lessons.first()).optional(),
-        field("class.new.minutes", TypedField.number("class-new-minutes"), lessons.minutes()),
-        field("class.new.count", TypedField.number("class-new-count"), lessons.count()),
+        field("class.new.minutes", TypedField.counted("class-new-minutes"), lessons.minutes()),
+        field("class.new.count", TypedField.counted("class-new-count"), lessons.count()),
         named);
   }
 
@@ -79,7 +79,7 @@ final class NewLessonsView extends VBox {
   private Node row(int number, NewLessons.Row row) {
     String id = "class-new-lesson-" + number;
     TextField at = TypedField.day(id);
-    TextField minutes = TypedField.number(id + "-minutes");
+    TextField minutes = TypedField.counted(id + "-minutes");
     String begins = desk.text("class.new.lesson", number);
     TypedField.bind(at, begins, row.at(), model::leaveLessons);
     String last = desk.text("class.new.lesson-minutes", number);

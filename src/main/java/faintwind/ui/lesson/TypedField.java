@@ -47,7 +47,7 @@ final class TypedField extends VBox {
   }
 
   /** A box for a text. */
-  static TextField text(String id, int columns) {
+  static TextField line(String id, int columns) {
     return dressed(new TextField(), id, columns);
   }
 
@@ -64,12 +64,12 @@ final class TypedField extends VBox {
   }
 
   /** A box for a number, which is never cut. */
-  static TextField number(String id) {
+  static TextField counted(String id) {
     return whole(id, NUMBER_COLUMNS);
   }
 
   private static TextField whole(String id, int columns) {
-    TextField field = text(id, columns);
+    TextField field = line(id, columns);
     field.setMinWidth(USE_PREF_SIZE);
     return field;
   }
