@@ -1,10 +1,12 @@
 package faintwind.message;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.TemporalAccessor;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Dates and times as people read them in the window, on pages and in the terminal: "1 November
@@ -52,6 +54,14 @@ public final class DateText {
   /** The head of a column of a week, such as "Sun 1": the week says month and year. */
   public static String weekday(Messages words, LocalDate at) {
     return text(words, "EEE d", at);
+  }
+
+  /**
+   * A day and minute as a person types it: as it is written here, or such as "2026-11-01 17:53".
+   * Empty where it is neither, or no day of the calendar.
+   */
+  public static Optional<LocalDateTime> read(Messages words, String typed) {
+    return new DateForm(words.locale()).read(typed.strip());
   }
 
   private static String text(Messages words, String pattern, TemporalAccessor at) {

@@ -23,8 +23,8 @@ import faintwind.ui.home.HomeModel;
 import faintwind.ui.home.HomeScreen;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
-import faintwind.ui.lesson.ClassModel;
 import faintwind.ui.lesson.ClassScreen;
+import faintwind.ui.lesson.NewClassScreen;
 import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
 import faintwind.ui.turntable.LiveTables;
@@ -194,7 +194,7 @@ public final class FaintwindWindow {
     next.begin();
     next.dress.fit();
     opened.ifPresent(folder -> next.openAgain(folder, place));
-    screen.filter(ClassScreen.class::isInstance).ifPresent(it -> next.showClass());
+    screen.flatMap(ClassScreen::shownBy).ifPresent(next::showClass);
     LanguageMenu.tell(next.desk, spoken.problems(), next.frame);
   }
 
@@ -335,13 +335,16 @@ public final class FaintwindWindow {
   private Screen home() {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.picked().whenEntering(this::letGo);
-    model.whenClass(this::showClass);
+    model.classes().whenAsked(this::showClass, this::makeClass);
     return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
   }
 
-  private void showClass() {
-    ClassModel model = new ClassModel(desk, workspace.folder());
-    leaving.leave(screen, () -> show(new ClassScreen(desk, model)));
+  private void makeClass() {
+    leaving.leave(screen, () -> show(NewClassScreen.on(desk, workspace, this::showClass)));
+  }
+
+  private void showClass(Path folder) {
+    leaving.leave(screen, () -> show(new ClassScreen(desk, folder)));
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */

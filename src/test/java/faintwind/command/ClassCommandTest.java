@@ -65,8 +65,55 @@ class ClassCommandTest {
     assertThat(shell.said()).contains("create, ", "show");
     assertThat(shell.run("class", "create", folder, "--pairs", 0, "--lesson", "monday"))
         .isEqualTo(2);
-    assertThat(shell.said()).contains("0 pairs", "\"monday\" is no lesson");
+    assertThat(shell.said())
+        .contains("Pairs 0 is outside its range", "from 1 to 30", "\"monday\" is no lesson");
     assertThat(shell.run("class", "show", folder)).isEqualTo(1);
+    assertThat(folder).doesNotExist();
+  }
+
+  @Test
+  void everythingThatIsNotRightIsSaidAtOnceAndNothingIsWritten() {
+    Path folder = temp.resolve("class");
+    int made =
+        shell.run(
+            "class",
+            "create",
+            folder,
+            "--pairs",
+            1,
+            "--nickname",
+            "Otters",
+            "--nickname",
+            "Newts",
+            "--lesson",
+            "2026-02-30T09:50/45",
+            "--lesson",
+            "2026-12-01 09:50/601");
+    assertThat(made).isEqualTo(2);
+    assertThat(shell.said())
+        .contains("2 nicknames are too many for 1 pairs")
+        .contains("\"2026-02-30T09:50\" is not a day and time", "from 1 to 600");
+    made =
+        shell.run(
+            "class",
+            "create",
+            folder,
+            "--pairs",
+            1,
+            "--name",
+            " ",
+            "--code",
+            "471",
+            "--role",
+            "",
+            "--lesson",
+            "2026-12-01T09:50/45",
+            "--lesson",
+            "2026-12-01T10:34/45");
+    assertThat(made).isEqualTo(3);
+    assertThat(shell.said())
+        .contains("The class has no name", "The code is too short", "One of the roles")
+        .contains("begins before the one that lasts until 1 December 2026, 10:35");
     assertThat(folder).doesNotExist();
   }
 

@@ -3,6 +3,7 @@ package faintwind.message;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.ui.measure.OtherDates;
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Locale;
@@ -37,6 +38,22 @@ class DateTextTest {
     Problem problem =
         Problem.warning("due.now.repair", Where.NOWHERE, "a.json", "2026-11-01T17:53:05+01:00");
     assertThat(WORDS.sentence(problem)).contains("since 1 November 2026, 17:53 UTC+01:");
+  }
+
+  @Test
+  void whatIsWrittenIsReadAgainAndADayThatIsNoneIsNot() {
+    LocalDateTime at = LocalDateTime.parse("2026-12-01T09:50");
+    for (String typed :
+        List.of(
+            DateText.minute(WORDS, at),
+            "1 december 2026, 09:50",
+            " 2026-12-01 09:50 ",
+            "2026-12-01T09:50")) {
+      assertThat(DateText.read(WORDS, typed)).as(typed).hasValue(at);
+    }
+    for (String typed : List.of("", "monday", "31 November 2026, 09:50", "2026-02-29 09:50")) {
+      assertThat(DateText.read(WORDS, typed)).as(typed).isEmpty();
+    }
   }
 
   @Test

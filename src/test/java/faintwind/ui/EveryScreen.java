@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.control.TextInputControl;
 import org.testfx.api.FxRobot;
 
 /** Goes to every screen of the window, on made-up instruments, and stops at each. */
@@ -33,10 +34,42 @@ final class EveryScreen {
     fire("#first-keep");
     await("#first-rehearse");
     stop.accept("home-first");
+    classForm();
     fire("#start-parts");
     await("#new-name");
     stop.accept("home-naming");
     journey.close();
+  }
+
+  /** The form of a class: filled in, then with something wrong in every box. */
+  private void classForm() {
+    fire("#first-class");
+    await("#class-new-name");
+    stop.accept("class-new-empty");
+    fill("name", "Year 10");
+    fill("pairs", "12");
+    fill("nicknames", "Otters, Newts, , Herons");
+    fill("first", "2026-12-22 09:50");
+    fire("#class-new-add");
+    await("#class-new-lesson-6");
+    fill("folder", "year-10");
+    robot.interact(() -> robot.lookup("#class-new-code").query().requestFocus());
+    stop.accept("class-new");
+    for (String box : List.of("pairs", "nicknames", "roles", "first", "lesson-2", "code")) {
+      fill(box, ",x,");
+    }
+    fire("#class-new-make");
+    await("#class-new-lesson-2-said");
+    stop.accept("class-new-wrong");
+    fire("#class-new-back");
+    fire("#unsaved-drop");
+    await("#first-rehearse");
+  }
+
+  private void fill(String box, String text) {
+    await("#class-new-" + box);
+    robot.interact(
+        () -> robot.lookup("#class-new-" + box).queryAs(TextInputControl.class).setText(text));
   }
 
   /** Instruments at every kind of step, and the shipped cellar. */

@@ -60,7 +60,7 @@ public final class ClassCommand implements Callable<Integer> {
 
   @Command(name = "create", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
   int create(@Mixin CreateOptions options) throws IOException {
-    Checked<MakeClass.Wish> wish = options.wish();
+    Checked<MakeClass.Wish> wish = options.wish(terminal.messages());
     if (!(wish instanceof Checked.Ok<MakeClass.Wish> ok)) {
       terminal.report(wish.problems());
       return ExitCode.USAGE.number();

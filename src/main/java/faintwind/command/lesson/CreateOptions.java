@@ -1,13 +1,14 @@
 package faintwind.command.lesson;
 
 import faintwind.guide.lesson.SchoolClass.Lesson;
+import faintwind.job.lesson.ClassPart;
+import faintwind.job.lesson.ClassRules;
 import faintwind.job.lesson.MakeClass;
 import faintwind.message.Checked;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.nio.file.Path;
-import java.time.DateTimeException;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,9 +18,6 @@ import picocli.CommandLine.Parameters;
 
 /** What a class is made of, on the command line. */
 final class CreateOptions {
-  private static final int MOST_PAIRS = 100;
-  private static final int MOST_min = 600;
-
   @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder")
   private Path folder = Path.of("");
 
@@ -58,47 +56,33 @@ final class CreateOptions {
     return folder;
   }
 
-  /** What is wanted; refused with every time that is none. */
-  Checked<MakeClass.Wish> wish() {
+  /** What is wanted; refused with all that is not understood. */
+  Checked<MakeClass.Wish> wish(Messages words) {
     List<Problem> problems = new ArrayList<>();
-    if (pairs < 1 || pairs > MOST_PAIRS) {
-      problems.add(
-          Problem.error(
-              "class.bad-number",
-              Where.NOWHERE,
-              String.valueOf(pairs),
-              String.valueOf(MOST_PAIRS)));
-    }
+    Checked<List<String>> called =
+        ClassRules.whole(ClassRules.PAIRS, String.valueOf(pairs), ClassPart.PAIRS)
+            .then(count -> ClassRules.called(nicknames, count));
+    problems.addAll(called.problems());
     List<Lesson> times = new ArrayList<>();
     for (String text : lessons) {
-      lesson(text)
-          .ifPresentOrElse(
-              times::add,
-              () -> problems.add(Problem.error("class.bad-lesson", Where.NOWHERE, text)));
-    }
-    if (!problems.isEmpty()) {
-      return Checked.refused(problems);
-    }
-    List<String> called = new ArrayList<>();
-    for (int i = 0; i < pairs; i++) {
-      called.add(i < nicknames.size() ? nicknames.get(i) : "");
+      Checked<Lesson> read = lesson(text, words);
+      problems.addAll(read.problems());
+      read.map(times::add);
     }
     Path last = folder.toAbsolutePath().normalize().getFileName();
     String title = name == null ? String.valueOf(last) : name;
-    return Checked.ok(
-        new MakeClass.Wish(
-            title, purpose, times, called, roles, Optional.ofNullable(design), code));
+    return problems.isEmpty()
+        ? called.map(
+            each ->
+                new MakeClass.Wish(
+                    title, purpose, times, each, roles, Optional.ofNullable(design), code))
+        : Checked.refused(problems);
   }
 
-  private static Optional<Lesson> lesson(String text) {
+  private static Checked<Lesson> lesson(String text, Messages words) {
     String[] parts = text.split("/", -1);
-    try {
-      int minutes = parts.length == 2 ? Integer.parseInt(parts[1]) : 0;
-      return minutes > 0 && minutes <= MOST_min
-          ? Optional.of(new Lesson(LocalDateTime.parse(parts[0]), minutes))
-          : Optional.empty();
-    } catch (DateTimeException | NumberFormatException none) {
-      return Optional.empty();
-    }
+    return parts.length == 2
+        ? ClassRules.lesson(parts[0], parts[1], words)
+        : Checked.refused(Problem.error("class.bad-lesson", Where.NOWHERE, text));
   }
 }

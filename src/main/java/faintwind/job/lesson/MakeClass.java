@@ -6,14 +6,19 @@ import faintwind.guide.lesson.SchoolClass;
 import faintwind.guide.lesson.SchoolClass.Lesson;
 import faintwind.guide.lesson.SchoolClass.Pair;
 import faintwind.guide.lesson.SchoolClass.Teacher;
+import faintwind.job.JobWatch;
 import faintwind.job.record.AtInstrument;
 import faintwind.job.record.BeginInstrument;
+import faintwind.job.record.Enter;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Event.DesignChosen;
+import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,6 +33,7 @@ import java.util.Optional;
  */
 public final class MakeClass {
   private static final String STEP = "choose-use";
+  private static final String QUESTION = "group";
   private static final String DESIGN = "design.json";
 
   private final Clock clock;
@@ -46,7 +52,7 @@ public final class MakeClass {
    * @param lessons their times
    * @param pairs a nickname each; empty where the number is enough
    * @param roles of a pair's members
-   * @param design the one design, a file anywhere; it is copied
+   * @param design the one design: a file anywhere, which is copied, or the folder of an instrument
    * @param code the teacher's; empty where nothing is to be signed
    */
   public record Wish(
@@ -64,35 +70,73 @@ public final class MakeClass {
     }
   }
 
+  /** The same as {@link #make(Path, Wish, JobWatch)}, which nobody watches. */
+  public Checked<SchoolClass> make(Path folder, Wish wish) throws IOException {
+    return make(folder, wish, JobWatch.NOBODY);
+  }
+
   /**
    * Makes it. Where it is stopped half way, the same wish goes on: pairs that are there are kept.
    * What is refused leaves nothing behind.
    *
-   * @return refused where there is a class already, the design is wrong or the code too short
+   * @return refused where there is a class already, or something of the wish is wrong
    * @throws IOException where the disk or a permission fails
    */
-  public Checked<SchoolClass> make(Path folder, Wish wish) throws IOException {
-    Where where = Where.file(folder.toString());
+  public Checked<SchoolClass> make(Path folder, Wish wish, JobWatch watch) throws IOException {
+    List<Problem> problems = new ArrayList<>(problems(wish));
+    trouble(folder).ifPresent(problems::add);
+    Optional<String> design = Optional.empty();
+    if (wish.design().isPresent()) {
+      Checked<String> read = OneDesign.text(wish.design().get());
+      design = read.fold((text, notes) -> Optional.of(text), refused -> Optional.empty());
+      problems.addAll(read.isOk() ? List.of() : read.problems());
+    }
+    return problems.isEmpty() ? make(folder, wish, design, watch) : Checked.refused(problems);
+  }
+
+  /** All that is wrong with a wish by itself, whatever is on the disk. */
+  private List<Problem> problems(Wish wish) {
+    List<Problem> problems = new ArrayList<>();
+    ClassRules.name(wish.name()).ifPresent(problems::add);
+    String pairs = String.valueOf(wish.pairs().size());
+    problems.addAll(ClassRules.whole(ClassRules.PAIRS, pairs, ClassPart.PAIRS).problems());
+    problems.addAll(ClassRules.lessons(wish.lessons(), words));
+    ClassRules.roles(wish.roles()).ifPresent(problems::add);
+    ClassRules.code(wish.code()).ifPresent(problems::add);
+    return problems;
+  }
+
+  /** Why no class can be made in a folder; empty where one can. */
+  private static Optional<Problem> trouble(Path folder) {
+    Where where = ClassPart.FOLDER.where();
     if (Files.exists(folder.resolve(ClassFile.NAME))) {
-      return Checked.refused(Problem.error("class.there-already", where, folder.toString()));
+      return Optional.of(Problem.error("class.there-already", where, folder.toString()));
     }
-    if (!wish.code().isEmpty() && wish.code().length() < TeacherCode.LEAST_LETTERS) {
-      return Checked.refused(
-          Problem.error(
-              "class.short-code", Where.NOWHERE, String.valueOf(TeacherCode.LEAST_LETTERS)));
-    }
+    return AtInstrument.is(folder)
+        ? Optional.of(Problem.error("class.in-instrument", where, folder.toString()))
+        : Optional.empty();
+  }
+
+  private Checked<SchoolClass> make(Path folder, Wish wish, Optional<String> design, JobWatch watch)
+      throws IOException {
     List<Pair> pairs = new ArrayList<>();
-    for (int i = 1; i <= wish.pairs().size(); i++) {
+    int all = wish.pairs().size();
+    for (int i = 1; i <= all; i++) {
+      watch.progress("class-pairs", i - 1, all);
+      if (watch.cancelled()) {
+        String done = String.valueOf(i - 1);
+        Where where = ClassPart.FOLDER.where();
+        return Checked.refused(Problem.error("class.half-made", where, done, String.valueOf(all)));
+      }
       Pair pair = new Pair(i, String.format(Locale.ROOT, "pair-%02d", i), wish.pairs().get(i - 1));
-      List<Problem> problems = begin(folder, pair, wish);
+      List<Problem> problems = begin(folder, pair, wish, design);
       if (!problems.isEmpty()) {
         return Checked.refused(problems);
       }
       pairs.add(pair);
     }
-    Optional<String> design = wish.design().map(given -> DESIGN);
-    if (wish.design().isPresent()) {
-      AtomicFile.write(folder.resolve(DESIGN), Files.readAllBytes(wish.design().get()));
+    if (design.isPresent()) {
+      AtomicFile.write(folder.resolve(DESIGN), design.get().getBytes(StandardCharsets.UTF_8));
     }
     Optional<Teacher> teacher =
         wish.code().isEmpty()
@@ -100,7 +144,13 @@ public final class MakeClass {
             : Optional.of(TeacherCode.of(teacherName(), wish.code()));
     SchoolClass made =
         new SchoolClass(
-            wish.name(), wish.purpose(), wish.lessons(), pairs, wish.roles(), design, teacher);
+            wish.name(),
+            wish.purpose(),
+            ClassRules.inOrder(wish.lessons()),
+            pairs,
+            wish.roles(),
+            design.map(text -> DESIGN),
+            teacher);
     ClassFile.write(folder, made);
     return Checked.ok(made);
   }
@@ -114,21 +164,39 @@ public final class MakeClass {
     return Optional.of(wish.roles().size()).filter(roles -> roles > 1);
   }
 
-  private List<Problem> begin(Path folder, Pair pair, Wish wish) throws IOException {
+  /** Begins a pair's instrument, or goes on where it was stopped before. */
+  private List<Problem> begin(Path folder, Pair pair, Wish wish, Optional<String> design)
+      throws IOException {
     Path instrument = folder.resolve(pair.folder());
-    if (AtInstrument.is(instrument)) {
-      return List.of();
+    if (!AtInstrument.is(instrument)) {
+      String name = new ClassWords(words).label(pair);
+      Checked<Path> begun =
+          new BeginInstrument(clock, teacherName(), members(wish))
+              .begin(instrument, Optional.of(name), Optional.empty());
+      if (!begun.isOk()) {
+        return begun.problems();
+      }
     }
-    String name = new ClassWords(words).label(pair);
-    Checked<Path> begun =
-        new BeginInstrument(clock, teacherName(), members(wish))
-            .begin(instrument, Optional.of(name), wish.design());
-    if (!begun.isOk()) {
-      return begun.problems();
-    }
-    Checked<JournalEntry> answered =
+    Checked<Boolean> done =
         new AtInstrument(instrument, clock, teacherName())
-            .work((view, enter) -> enter.answer(STEP, "group", "yes"));
-    return answered.isOk() ? List.of() : answered.problems();
+            .work((view, enter) -> complete(view.state(), enter, design));
+    return done.isOk() ? List.of() : done.problems();
+  }
+
+  private static Checked<Boolean> complete(
+      InstrumentState state, Enter enter, Optional<String> design) throws IOException {
+    List<Problem> problems = new ArrayList<>();
+    if (design.isPresent() && state.designJson().isEmpty()) {
+      DesignChosen first = new DesignChosen(design.get(), "first design");
+      problems.addAll(refusal(enter.plain(Optional.empty(), first)));
+    }
+    if (state.answer(STEP, QUESTION).isEmpty()) {
+      problems.addAll(refusal(enter.answer(STEP, QUESTION, "yes")));
+    }
+    return problems.isEmpty() ? Checked.ok(true) : Checked.refused(problems);
+  }
+
+  private static List<Problem> refusal(Checked<JournalEntry> entered) {
+    return entered.isOk() ? List.of() : entered.problems();
   }
 }

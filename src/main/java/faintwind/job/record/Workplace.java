@@ -14,10 +14,16 @@ public final class Workplace {
 
   /** A folder that is not there yet, named after an instrument. */
   public static Path freeFolder(Path into, String name) {
-    String plain =
-        name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-+|-+$", "");
-    String start = plain.isEmpty() ? "instrument" : shortened(plain);
-    return FreeName.in(into, start);
+    String plain = folderName(name);
+    return FreeName.in(into, plain.isEmpty() ? "instrument" : plain);
+  }
+
+  /** A name that every disk takes for a folder; empty where no letter or digit is in it. */
+  public static String folderName(String name) {
+    return shortened(
+        name.toLowerCase(Locale.ROOT)
+            .replaceAll("[^\\p{L}\\p{N}]+", "-")
+            .replaceAll("^-+|-+$", ""));
   }
 
   private static String shortened(String name) {

@@ -47,25 +47,34 @@ public final class HelpNote {
       notes.close();
     } else {
       notes.open(
-          new Notes.Open(note(desk.words(), place), asker, Optional.of(more(desk, screen, place))));
+          new Notes.Open(
+              note(desk.words(), screen, place), asker, Optional.of(more(desk, screen, place))));
     }
   }
 
-  private static Note note(Messages words, Optional<Place> place) {
-    String title =
-        words.text("help.title", words.text(place.map(Place::key).orElse("window.name")));
-    return new Note(title, words.text("help." + name(place)), List.of(), "", "");
+  private static Note note(Messages words, Screen screen, Optional<Place> place) {
+    String key =
+        screen
+            .help()
+            .map(own -> "help." + own + ".title")
+            .or(() -> place.map(Place::key))
+            .orElse("window.name");
+    String title = words.text("help.title", words.text(key));
+    return new Note(title, words.text("help." + name(screen, place)), List.of(), "", "");
   }
 
-  private static String name(Optional<Place> place) {
-    return place.map(p -> p.name().toLowerCase(Locale.ROOT)).orElse("first");
+  private static String name(Screen screen, Optional<Place> place) {
+    return screen
+        .help()
+        .or(() -> place.map(p -> p.name().toLowerCase(Locale.ROOT)))
+        .orElse("first");
   }
 
   private static Node more(Desk desk, Screen screen, Optional<Place> place) {
     VBox column = Boxes.column("aside-part");
     if (place.isPresent()) {
       column.getChildren().add(Words.label(desk.text("help.keys"), "semibold"));
-      String keys = desk.text("help." + name(place) + ".keys");
+      String keys = desk.text("help." + name(screen, place) + ".keys");
       Stream.of(keys.split(",")).map(key -> key(desk, key)).forEach(column.getChildren()::add);
     }
     VBox all = Boxes.column("aside-part");

@@ -70,6 +70,11 @@ public interface Screen {
     return false;
   }
 
+  /** Name of its own help; empty where that of its place is all there is. */
+  default Optional<String> help() {
+    return Optional.empty();
+  }
+
   /** What would be lost if the screen were left now, and how it is kept. */
   default Optional<Unsaved> unsaved() {
     return Optional.empty();

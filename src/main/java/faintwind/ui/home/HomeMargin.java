@@ -6,6 +6,7 @@ import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
+import java.util.List;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
@@ -22,7 +23,8 @@ final class HomeMargin {
   private final VBox clocks = Boxes.column("aside-part");
   private final TodayBox today;
   private final FlowPane buttons = new FlowPane(12, 12);
-  private final Hyperlink demo;
+  private final HomeClasses classes;
+  private final List<Node> own;
 
   HomeMargin(Messages words, HomeModel model) {
     this.words = words;
@@ -41,18 +43,13 @@ final class HomeMargin {
     today = new TodayBox(words, model.today(), model::open);
     Button begin =
         Words.button("new-instrument", words.text("window.home.new"), model::beginNaming);
-    demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
+    Hyperlink demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
-    if (model.hasClass()) {
-      buttons
-          .getChildren()
-          .add(Words.button("open-class", words.text("class.place"), model::openClass));
-    }
+    Hyperlink makeClass = Words.link("make-class", words.text("class.make"), model.classes()::make);
     // beside the made-up instruments nothing of one's own is begun
-    if (!model.isDemo()) {
-      buttons.getChildren().addAll(begin, rehearse, demo);
-    }
+    own = model.isDemo() ? List.of() : List.of(begin, makeClass, rehearse, demo);
+    classes = model.classes();
     buttons.getStyleClass().add("margin-buttons");
   }
 
@@ -77,6 +74,12 @@ final class HomeMargin {
     if (view.clocks().isEmpty()) {
       clocks.getChildren().add(Words.label(words.text("window.home.no-clocks"), "soft"));
     }
+  }
+
+  /** A button for each class there is, before what can be begun. */
+  void showClasses() {
+    buttons.getChildren().setAll(classes.buttons(words));
+    buttons.getChildren().addAll(own);
   }
 
   void showMode(HomeModel.Mode mode) {

@@ -1,6 +1,6 @@
 package faintwind.ui.home;
 
-import faintwind.job.lesson.LookAtClass;
+import faintwind.job.lesson.FoundClass;
 import faintwind.message.Messages;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.instrument.OpenInstrument.Standpoint;
@@ -36,7 +36,7 @@ public final class HomeModel {
   private final ReadOnlyObjectWrapper<Next> next;
   private Workspace.Found found = new Workspace.Found(List.of(), List.of());
   private final PickedModel picked;
-  private Runnable toClass = () -> {};
+  private final HomeClasses classes;
   private List<HomeView.Line> lines = List.of();
   private HomeChoice choice = HomeChoice.ALL_BY_NEED;
   private Optional<Path> selected = Optional.empty();
@@ -63,6 +63,7 @@ public final class HomeModel {
     background = desk.background();
     picked = new PickedModel(desk);
     this.workspace = workspace;
+    classes = new HomeClasses(workspace.folder());
     this.who = who;
     this.open = open;
     homeWords = new HomeWords(words);
@@ -94,11 +95,19 @@ public final class HomeModel {
     return who;
   }
 
+  /** All that is in the folder. */
+  private record Read(List<FoundClass> classes, Workspace.Found found) {}
+
   /** Reads the folder in the background. */
   public void read() {
     background.entry(
-        watch -> workspace.read(many -> background.meanwhile(() -> glance(many))),
-        this::show,
+        watch ->
+            new Read(
+                classes.read(), workspace.read(many -> background.meanwhile(() -> glance(many)))),
+        read -> {
+          classes.show(read.classes());
+          show(read.found());
+        },
         this::unreadable);
   }
 
@@ -173,18 +182,9 @@ public final class HomeModel {
     return choice.filter() == HomeFilter.ARCHIVED;
   }
 
-  /** Shows the class, where the folder is that of one. */
-  public void whenClass(Runnable show) {
-    toClass = show;
-  }
-
-  /** Whether the folder is that of a class. */
-  boolean hasClass() {
-    return LookAtClass.is(workspace.folder());
-  }
-
-  void openClass() {
-    toClass.run();
+  /** The classes of the folder. */
+  public HomeClasses classes() {
+    return classes;
   }
 
   /** The instruments that are ticked. */

@@ -29,6 +29,7 @@ public final class HomeScreen extends DataScreen {
   private final HomeMargin margin;
 
   private final HomeList rows;
+  private final HBox classes = Boxes.row("first-choices");
 
   @FXML private Label title;
   @FXML private VBox list;
@@ -64,6 +65,7 @@ public final class HomeScreen extends DataScreen {
     fillFirst();
     fillNaming();
     withMargin(margin.node());
+    filledBy(model.classes().found(), found -> showClasses());
     filledBy(model.view(), this::show);
     filledBy(model.mode(), this::showMode);
     model.read();
@@ -144,8 +146,17 @@ public final class HomeScreen extends DataScreen {
     Button rehearse = Words.button("first-rehearse", text("window.home.rehearse"), model::rehearse);
     VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
-    HBox choices = Boxes.row("first-choices", start, later, demo);
-    first.getChildren().addAll(Words.label(text("window.home.first-why"), "tell"), choices);
+    Hyperlink makeClass = Words.link("first-class", text("class.make"), model.classes()::make);
+    HBox choices = Boxes.row("first-choices", start, later, demo, makeClass);
+    first
+        .getChildren()
+        .addAll(Words.label(text("window.home.first-why"), "tell"), classes, choices);
+  }
+
+  private void showClasses() {
+    margin.showClasses();
+    classes.getChildren().setAll(model.classes().buttons(desk().words()));
+    Boxes.present(classes, !classes.getChildren().isEmpty());
   }
 
   private void fillNaming() {

@@ -101,6 +101,10 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     return look.pairs().stream().filter(pair -> ClassText.isStuck(pair)).toList();
   }
 
+  Path folder() {
+    return folder;
+  }
+
   ClassText said() {
     return text;
   }

@@ -8,12 +8,14 @@ import faintwind.job.lesson.ToSign;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javafx.animation.Animation;
@@ -55,7 +57,12 @@ public final class ClassScreen extends DataScreen {
   @FXML private VBox clocks;
   @FXML private VBox spread;
 
-  public ClassScreen(Desk desk, ClassModel model) {
+  /** The board of a class by its folder. */
+  public ClassScreen(Desk desk, Path folder) {
+    this(desk, new ClassModel(desk, folder));
+  }
+
+  private ClassScreen(Desk desk, ClassModel model) {
     super(desk, model.next());
     this.model = model;
     fillWays();
@@ -230,6 +237,16 @@ public final class ClassScreen extends DataScreen {
             Words.whole(text("class.code")),
             code);
     return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row);
+  }
+
+  /** The folder of the class that a screen shows; empty for any other screen. */
+  public static Optional<Path> shownBy(Screen screen) {
+    return screen instanceof ClassScreen it ? Optional.of(it.model.folder()) : Optional.empty();
+  }
+
+  @Override
+  public Optional<String> help() {
+    return Optional.of("class");
   }
 
   @Override

@@ -1,0 +1,116 @@
+package faintwind.job.lesson;
+
+import faintwind.guide.lesson.SchoolClass.Lesson;
+import faintwind.message.Checked;
+import faintwind.message.DateText;
+import faintwind.message.Field;
+import faintwind.message.Messages;
+import faintwind.message.Problem;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** What a class may be made of. The command line and the window judge by this alone. */
+public final class ClassRules {
+  /** How many pairs a class can have. */
+  public static final Field PAIRS = Field.whole("class.pairs", 1, 30).needed();
+
+  /** How long a lesson is. */
+  public static final Field MINUTES = Field.whole("class.lesson-min", 1, 600).needed();
+
+  /** How many lessons are written down at once. */
+  public static final Field LESSONS = Field.whole("class.lesson-count", 1, 60).needed();
+
+  private ClassRules() {}
+
+  /** A whole number as it was typed. */
+  public static Checked<Integer> whole(Field field, String typed, ClassPart part) {
+    String text = typed.strip();
+    return field
+        .trouble(text, part.where())
+        .map(Checked::<Integer>refused)
+        .orElseGet(() -> Checked.ok((int) Double.parseDouble(text)));
+  }
+
+  /** When a lesson begins, as it was typed. */
+  public static Checked<LocalDateTime> begin(String typed, Messages words) {
+    Optional<LocalDateTime> read = DateText.read(words, typed);
+    return read.isPresent()
+        ? Checked.ok(read.get())
+        : Checked.refused(Problem.error("class.no-day", ClassPart.LESSONS.where(), typed.strip()));
+  }
+
+  /** A lesson by what was typed of it. */
+  public static Checked<Lesson> lesson(String at, String minutes, Messages words) {
+    return begin(at, words)
+        .then(
+            begins ->
+                whole(MINUTES, minutes, ClassPart.LESSONS).map(long_ -> new Lesson(begins, long_)));
+  }
+
+  /** What each pair is called: its nickname, or nothing. */
+  public static Checked<List<String>> called(List<String> nicknames, int pairs) {
+    if (nicknames.size() > pairs) {
+      return Checked.refused(
+          Problem.error(
+              "class.more-nicknames",
+              ClassPart.NICKNAMES.where(),
+              String.valueOf(nicknames.size()),
+              String.valueOf(pairs)));
+    }
+    List<String> called = new ArrayList<>(nicknames);
+    while (called.size() < pairs) {
+      called.add("");
+    }
+    return Checked.ok(called);
+  }
+
+  /** What is wrong with the name of a class. */
+  public static Optional<Problem> name(String typed) {
+    return typed.isBlank()
+        ? Optional.of(Problem.error("class.no-name", ClassPart.NAME.where(), ""))
+        : Optional.empty();
+  }
+
+  /** What is wrong with the roles in a pair. */
+  public static Optional<Problem> roles(List<String> roles) {
+    return roles.stream().anyMatch(String::isBlank)
+        ? Optional.of(Problem.error("class.empty-role", ClassPart.ROLES.where(), ""))
+        : Optional.empty();
+  }
+
+  /** What is wrong with the teacher's code; an empty one signs nothing. */
+  public static Optional<Problem> code(String code) {
+    return !code.isEmpty() && code.length() < TeacherCode.LEAST_LETTERS
+        ? Optional.of(
+            Problem.error(
+                "class.short-code",
+                ClassPart.CODE.where(),
+                String.valueOf(TeacherCode.LEAST_LETTERS)))
+        : Optional.empty();
+  }
+
+  /** What is wrong with lessons: one begins before another ends. */
+  public static List<Problem> lessons(List<Lesson> lessons, Messages words) {
+    List<Lesson> ordered = inOrder(lessons);
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 1; i < ordered.size(); i++) {
+      if (ordered.get(i).at().isBefore(ordered.get(i - 1).end())) {
+        problems.add(
+            Problem.error(
+                "class.lessons-meet",
+                ClassPart.LESSONS.where(),
+                DateText.minute(words, ordered.get(i).at()),
+                DateText.minute(words, ordered.get(i - 1).end())));
+      }
+    }
+    return problems;
+  }
+
+  /** Lessons in the order of time. */
+  public static List<Lesson> inOrder(List<Lesson> lessons) {
+    return lessons.stream().sorted(Comparator.comparing(Lesson::at)).toList();
+  }
+}
