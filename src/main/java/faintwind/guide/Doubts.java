@@ -185,8 +185,11 @@ public final class Doubts {
   }
 
   private boolean isDesignedSince(Standing<StepFinished> finished) {
-    return situation.state().standing(DesignChosen.class).stream()
-        .anyMatch(design -> place(design) > place(finished));
+    return situation
+        .state()
+        .last(DesignChosen.class)
+        .filter(design -> place(design) > place(finished))
+        .isPresent();
   }
 
   /** A new calibration says what the jar has to show: nothing was made by the earlier number. */
