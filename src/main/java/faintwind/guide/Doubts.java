@@ -18,13 +18,13 @@ import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,13 +50,23 @@ public final class Doubts {
   private final Checklist checklist;
   private final Situation situation;
   private final Map<String, List<Problem>> known = new HashMap<>();
-  private final IdentityHashMap<DesignSheet, Set<String>> changed = new IdentityHashMap<>();
-  private final List<String> brought;
+  private final Map<Integer, Set<String>> changed = new HashMap<>();
+
+  /** Where in the journal the entry stands that brought each sheet; none where it is not known. */
+  private final List<Integer> brought;
+
+  /** What a person took back; what is void is asked for anew. */
+  private final List<Standing<? extends Event>> struck;
 
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;
     this.situation = situation;
-    this.brought = situation.bringing();
+    List<Integer> places = situation.bringing().stream().map(situation.state()::place).toList();
+    this.brought = places.size() == situation.designs().size() ? places : List.of();
+    this.struck =
+        situation.state().lines().stream()
+            .filter(line -> !line.stands() && line.voidCause().isEmpty())
+            .toList();
   }
 
   /** The doubts about one step; none where it is not finished. */
@@ -79,15 +89,18 @@ public final class Doubts {
     if (finished.isEmpty()) {
       return List.of();
     }
+    int end = place(finished.get());
     List<Problem> doubts = new ArrayList<>();
     byDesign(step, finished.get()).ifPresent(doubts::add);
     byCorrection(step, finished.get(), doubts);
-    List<Standing<? extends Event>> lines = situation.state().lines();
-    int end = place(finished.get());
-    List<Standing<? extends Event>> since = lines.subList(end + 1, lines.size());
-    since.forEach(line -> byReading(step, line).ifPresent(doubts::add));
+    situation.state().lines(step.id()).stream()
+        .filter(line -> place(line) > end)
+        .forEach(line -> byReading(step, line).ifPresent(doubts::add));
     if (step.order().gate().filter(Gate.HEATER_POWER::equals).isPresent()) {
-      since.forEach(line -> byPart(step, line, lines).ifPresent(doubts::add));
+      List<Standing<? extends Event>> lines = situation.state().lines();
+      lines
+          .subList(end + 1, lines.size())
+          .forEach(line -> byPart(step, line, lines).ifPresent(doubts::add));
     }
     return doubts.stream().distinct().toList();
   }
@@ -97,10 +110,6 @@ public final class Doubts {
   }
 
   private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
-    List<Standing<? extends Event>> struck =
-        situation.state().lines().stream()
-            .filter(line -> !line.stands() && line.voidCause().isEmpty()) // void: asked for anew
-            .toList();
     if (struck.isEmpty()) {
       return;
     }
@@ -128,9 +137,7 @@ public final class Doubts {
 
   /** A reading on which heater power stands was typed anew after its step was finished. */
   private static Optional<Problem> byReading(Step step, Standing<? extends Event> line) {
-    if (!(line.event() instanceof ReadingEntered entered)
-        || !line.stands()
-        || !line.inStep(step.id())) {
+    if (!(line.event() instanceof ReadingEntered entered) || !line.stands()) {
       return Optional.empty();
     }
     return step.reading(entered.reading())
@@ -156,32 +163,33 @@ public final class Doubts {
   }
 
   private Optional<Problem> byDesign(Step step, Standing<StepFinished> finished) {
-    Optional<DesignSheet> then = sheetAt(finished);
-    Optional<DesignSheet> now = situation.sheet();
-    if (now.isEmpty() || then.equals(now)) {
+    int now = situation.designs().size() - 1;
+    int then = designAt(finished);
+    if (then == now) {
       return Optional.empty();
     }
-    Set<String> among = then.isEmpty() ? changed(now.get()) : changed(then.get(), now.get());
-    boolean redesigned = then.isEmpty() || isDesignedSince(finished);
-    List<String> changed =
-        among.isEmpty()
-            ? List.of()
-            : checklist.names(step).stream()
-                .filter(among::contains)
-                .filter(name -> redesigned || !isKnownByCalibration(name))
-                .toList();
-    if (changed.isEmpty()) {
+    boolean redesigned = then < 0 || isDesignedSince(finished);
+    Set<String> uses = checklist.names(step);
+    List<String> names =
+        changed.computeIfAbsent(then, this::changed).stream()
+            .filter(uses::contains)
+            .filter(name -> redesigned || !isKnownByCalibration(name))
+            .toList();
+    if (names.isEmpty()) {
       return Optional.empty();
     }
     return Optional.of(
-        then.isEmpty()
+        then < 0
             ? warning("doubt.no-design-then", step, step.title())
-            : warning("doubt.design-changed", step, String.join(", ", changed)));
+            : warning("doubt.design-changed", step, String.join(", ", names)));
   }
 
   private boolean isDesignedSince(Standing<StepFinished> finished) {
-    return situation.state().standing(DesignChosen.class).stream()
-        .anyMatch(design -> place(design) > place(finished));
+    return situation
+        .state()
+        .last(DesignChosen.class)
+        .filter(design -> place(design) > place(finished))
+        .isPresent();
   }
 
   /** A new calibration says what the jar has to show: nothing was made by the earlier number. */
@@ -190,39 +198,38 @@ public final class Doubts {
   }
 
   /**
-   * The sheet that was in the journal when a step was finished: by the order of the journal, so
-   * that a computer's clock set back hides no change. Where a sheet comes from elsewhere, by time.
+   * Which sheet was in the journal when a step was finished, −1 for none: by the order of the
+   * journal, so that a computer's clock set back hides no change. Where a sheet comes from
+   * elsewhere, by time.
    */
-  private Optional<DesignSheet> sheetAt(Standing<StepFinished> finished) {
-    if (brought.size() != situation.designs().size()) {
-      return situation.sheetAt(finished.at());
+  private int designAt(Standing<StepFinished> finished) {
+    if (brought.isEmpty()) {
+      return situation.designAt(finished.at());
     }
-    Optional<DesignSheet> found = Optional.empty();
+    int found = -1;
     int latest = -1;
     for (int i = 0; i < brought.size(); i++) {
-      int place = situation.state().place(brought.get(i));
-      if (place >= 0 && place < place(finished) && place > latest) {
+      int place = brought.get(i);
+      if (place < place(finished) && place > latest) {
         latest = place;
-        found = Optional.of(situation.designs().get(i).sheet());
+        found = i;
       }
     }
     return found;
   }
 
-  /** Every name has changed where there was no sheet. */
-  private static Set<String> changed(DesignSheet now) {
-    return Situation.values(now).keySet();
-  }
-
-  /** The names whose values differ from those of the sheet in force: as many steps ask. */
-  private Set<String> changed(DesignSheet then, DesignSheet now) {
-    return changed.computeIfAbsent(then, sheet -> changes(sheet, now));
+  /** The names whose values the sheet in force gives otherwise; every one where there was none. */
+  private Set<String> changed(int then) {
+    DesignSheet now = situation.sheet().orElseThrow();
+    return then < 0
+        ? new TreeSet<>(Situation.values(now).keySet())
+        : changes(situation.designs().get(then).sheet(), now);
   }
 
   private static Set<String> changes(DesignSheet then, DesignSheet now) {
     Map<String, Double> before = others(then, now);
     Map<String, Double> after = others(now, then);
-    Set<String> names = new HashSet<>(before.keySet());
+    Set<String> names = new TreeSet<>(before.keySet());
     names.addAll(after.keySet());
     names.removeIf(
         name ->

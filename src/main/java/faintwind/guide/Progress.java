@@ -94,9 +94,7 @@ public record Progress(List<StepProgress> steps) {
     if (!toFinish.isEmpty() || !doubts.isEmpty() || waived) {
       return StepState.NEEDS_ATTENTION;
     }
-    boolean struck =
-        situation.state().lines().stream()
-            .anyMatch(line -> !line.stands() && line.inStep(step.id()));
+    boolean struck = situation.state().lines(step.id()).stream().anyMatch(line -> !line.stands());
     return struck ? StepState.CORRECTED : StepState.DONE;
   }
 

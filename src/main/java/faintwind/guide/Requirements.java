@@ -33,6 +33,7 @@ final class Requirements {
   private final Set<String> skipped;
   private final Map<String, Boolean> done = new HashMap<>();
   private final Map<String, Boolean> gates = new HashMap<>();
+  private final Map<String, List<Problem>> hindrances = new HashMap<>();
   private final Map<String, List<Problem>> missing = new HashMap<>();
   private final Doubts doubts;
   private Optional<List<Problem>> power = Optional.empty();
@@ -144,6 +145,15 @@ final class Requirements {
   }
 
   List<Problem> toBegin(Step step) {
+    List<Problem> known = hindrances.get(step.id());
+    if (known == null) {
+      known = List.copyOf(findHindrances(step));
+      hindrances.put(step.id(), known);
+    }
+    return known;
+  }
+
+  private List<Problem> findHindrances(Step step) {
     List<Problem> reasons = new ArrayList<>();
     for (String need : step.order().needs()) {
       checklist

@@ -40,6 +40,9 @@ public final class Situation {
   /** In formulas: 1 where the balls of the design are painted, else 0. */
   public static final String BALLS_PAINTED = "balls_painted";
 
+  private static final String LOW = "low_";
+  private static final String HIGH = "high_";
+
   private static final Set<String> OWN_NAMES = Set.of(DESIGN_STOPS, BALLS_PAINTED);
 
   /**
@@ -113,12 +116,12 @@ public final class Situation {
         : Optional.of(designs.get(designs.size() - 1).sheet());
   }
 
-  /** The sheet that was in force at a time. */
-  public Optional<DesignSheet> sheetAt(OffsetDateTime when) {
-    Optional<DesignSheet> found = Optional.empty();
-    for (DatedSheet dated : designs) {
-      if (!dated.since().isAfter(when)) {
-        found = Optional.of(dated.sheet());
+  /** Which of the designs was in force at a time; −1 for none. */
+  int designAt(OffsetDateTime when) {
+    int found = -1;
+    for (int i = 0; i < designs.size(); i++) {
+      if (!designs.get(i).since().isAfter(when)) {
+        found = i;
       }
     }
     return found;
@@ -215,8 +218,8 @@ public final class Situation {
     for (Outcome quantity : sheet.quantities()) {
       String id = quantity.id().id();
       values.put(id, quantity.value().nominal());
-      values.put("low_" + id, quantity.value().low());
-      values.put("high_" + id, quantity.value().high());
+      values.put(LOW + id, quantity.value().low());
+      values.put(HIGH + id, quantity.value().high());
     }
     values.put(BALLS_PAINTED, isPainted(sheet) ? 1.0 : 0.0);
     return values;
@@ -224,11 +227,13 @@ public final class Situation {
 
   /** Whether a name can be a value of a design sheet: an id, or an id after low_ or high_. */
   public static boolean isSheetName(String name) {
-    return OWN_NAMES.contains(name) || DesignSheet.ids().contains(plainName(name));
+    return OWN_NAMES.contains(name) || OutcomeId.of(plainName(name)).isPresent();
   }
 
   static String plainName(String name) {
-    return name.replaceFirst("^(low|high)_", "");
+    return name.startsWith(LOW) || name.startsWith(HIGH)
+        ? name.substring(name.indexOf('_') + 1)
+        : name;
   }
 
   /** A text with its {@code {values}} filled in from the sheet in force. */

@@ -18,6 +18,7 @@ import faintwind.record.Standing;
 import java.time.Duration;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -39,10 +40,12 @@ public final class Voids {
   /** Where in the journal a step was first finished, and where its work was last done. */
   private final Map<String, Integer> finished = new HashMap<>();
 
-  private final Map<String, Integer> worked = new HashMap<>();
+  private final Map<String, Integer> worked = new LinkedHashMap<>();
 
-  /** What a step rests on, itself with it: asked for each of its readings. */
-  private final Map<String, Set<String>> under = new HashMap<>();
+  /** The steps before a step, and those worked at that it rests on: asked for each reading. */
+  private final Map<String, Set<String>> before = new HashMap<>();
+
+  private final Map<String, List<String>> under = new HashMap<>();
 
   private Voids(Checklist checklist, InstrumentState state) {
     this.checklist = checklist;
@@ -86,17 +89,21 @@ public final class Voids {
 
   /** A step that this one needs, or that opens its gate, was not finished yet. */
   private Optional<Problem> tooEarly(Step step, int at) {
-    Set<String> before = new HashSet<>(step.order().needs());
-    for (String gate : step.order().behind()) {
-      checklist.stepsOfGate(gate).forEach(opener -> before.add(opener.id()));
-    }
-    for (String id : before) {
-      boolean there = checklist.step(id).isPresent() && !skipped.contains(id);
-      if (there && finished.getOrDefault(id, Integer.MAX_VALUE) > at) {
+    for (String id : before.computeIfAbsent(step.id(), same -> before(step))) {
+      if (finished.getOrDefault(id, Integer.MAX_VALUE) > at) {
         return Optional.of(problem("void.too-early", step, id));
       }
     }
     return Optional.empty();
+  }
+
+  private Set<String> before(Step step) {
+    Set<String> before = new HashSet<>(step.order().needs());
+    for (String gate : step.order().behind()) {
+      checklist.stepsOfGate(gate).forEach(opener -> before.add(opener.id()));
+    }
+    before.removeIf(id -> checklist.step(id).isEmpty() || skipped.contains(id));
+    return before;
   }
 
   /** The clock of its own step had not ended. */
@@ -135,11 +142,12 @@ public final class Voids {
     return Optional.empty();
   }
 
-  private Set<String> under(Step step) {
-    Set<String> all = new HashSet<>(checklist.allNeeds(step));
-    all.add(step.id());
-    all.retainAll(worked.keySet());
-    return all;
+  /** In the order in which they were begun. */
+  private List<String> under(Step step) {
+    Set<String> needs = checklist.allNeeds(step);
+    return worked.keySet().stream()
+        .filter(id -> id.equals(step.id()) || needs.contains(id))
+        .toList();
   }
 
   /** What was measured soft is all that was done since: its own clock was started, once. */

@@ -15,6 +15,7 @@ import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.measure.IncommensurableException;
 import javax.measure.MetricPrefix;
 import javax.measure.Unit;
@@ -49,6 +50,10 @@ final class UnitSymbols {
 
   private static final double TWELVE_DIGITS = 1e12;
 
+  /** The powers of ten that a double holds exactly. */
+  private static final double[] POWERS =
+      IntStream.rangeClosed(0, 22).mapToDouble(n -> Double.parseDouble("1e" + n)).toArray();
+
   private UnitSymbols() {}
 
   /** The unit of a symbol; Ω, µ and spellings such as ohm and kOhm are taken alike. */
@@ -70,12 +75,10 @@ final class UnitSymbols {
    * @throws IllegalArgumentException where the two do not measure the same
    */
   static double convert(double value, Entry from, Entry to) {
-    if (from.equals(to)) {
-      return twelveDigits(value);
-    }
     if (from.kind() == to.kind()) {
+      boolean same = from.scale() == to.scale() && from.offset() == to.offset();
       double system = from.offset() + from.scale() * value;
-      return twelveDigits((system - to.offset()) / to.scale());
+      return twelveDigits(same ? value : (system - to.offset()) / to.scale());
     }
     try {
       return twelveDigits(from.unit().getConverterToAny(to.unit()).convert(value));
@@ -88,9 +91,21 @@ final class UnitSymbols {
     if (value == Math.rint(value) && Math.abs(value) < TWELVE_DIGITS) {
       return value + 0.0; // a zero has no sign
     }
-    return Double.isFinite(value)
-        ? new BigDecimal(value).round(new MathContext(12)).doubleValue()
-        : value;
+    if (!Double.isFinite(value)) {
+      return value;
+    }
+    int shift = 11 - (int) Math.floor(Math.log10(Math.abs(value)));
+    if (Math.abs(shift) < POWERS.length) {
+      // one rounding to a whole number of twelve digits, one back: exact but near a half
+      double power = POWERS[Math.abs(shift)];
+      double shifted = shift < 0 ? value / power : value * power;
+      double whole = Math.rint(shifted);
+      double size = Math.abs(shifted);
+      if (size >= TWELVE_DIGITS / 10 && size < TWELVE_DIGITS && Math.abs(shifted - whole) < 0.499) {
+        return shift < 0 ? whole * power : whole / power;
+      }
+    }
+    return new BigDecimal(value).round(new MathContext(12)).doubleValue();
   }
 
   static String canonical(String symbol) {

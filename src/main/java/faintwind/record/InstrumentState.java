@@ -15,6 +15,7 @@ import faintwind.record.Event.Waived;
 import faintwind.record.Standing.Strike;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -59,6 +60,11 @@ public final class InstrumentState {
   /** Every event, struck or standing. */
   public List<Standing<? extends Event>> lines() {
     return lines;
+  }
+
+  /** Every event of a step, struck or standing. */
+  public List<Standing<? extends Event>> lines(String step) {
+    return Collections.unmodifiableList(byStep.getOrDefault(step, List.of()));
   }
 
   /** Where among the lines an entry stands; −1 where there is none of that id. */
@@ -181,11 +187,7 @@ public final class InstrumentState {
 
   /** The events of one kind that are in force in a step, in order. */
   public <E extends Event> List<Standing<E>> standing(Class<E> kind, String step) {
-    return all(kind, ofStep(step)).stream().filter(Standing::stands).toList();
-  }
-
-  private List<Standing<? extends Event>> ofStep(String step) {
-    return byStep.getOrDefault(step, List.of());
+    return all(kind, lines(step)).stream().filter(Standing::stands).toList();
   }
 
   /** The last event of a kind that is in force. */
@@ -215,7 +217,7 @@ public final class InstrumentState {
 
   private <E extends Event> Optional<Standing<E>> last(
       Class<E> kind, String step, Predicate<E> wanted) {
-    return last(kind, ofStep(step), line -> wanted.test(line.event()));
+    return last(kind, lines(step), line -> wanted.test(line.event()));
   }
 
   /** The instrument's name, where it was begun. */
@@ -250,7 +252,7 @@ public final class InstrumentState {
 
   /** Every entry of one reading, struck through or not: its history. */
   public List<Standing<ReadingEntered>> history(String step, String reading) {
-    return all(ReadingEntered.class, ofStep(step)).stream()
+    return all(ReadingEntered.class, lines(step)).stream()
         .filter(line -> line.event().reading().equals(reading))
         .toList();
   }
@@ -272,11 +274,16 @@ public final class InstrumentState {
 
   /** How many of those who build it have still to read a caution of a step. */
   public int unread(String step, String caution) {
-    long read =
-        standing(CautionAcknowledged.class, step).stream()
-            .filter(line -> line.event().caution().equals(caution) && !line.who().isBlank())
-            .count();
-    return (int) Math.max(0, members() - read);
+    int read = 0;
+    for (Standing<? extends Event> line : lines(step)) {
+      if (line.stands()
+          && line.event() instanceof CautionAcknowledged seen
+          && seen.caution().equals(caution)
+          && !line.who().isBlank()) {
+        read++;
+      }
+    }
+    return Math.max(0, members() - read);
   }
 
   /** How many build it together; one where nothing is said. */

@@ -111,7 +111,7 @@ public record CalibrationGlance(SignalPath signal, FormulaFit formula, Optional<
         : Optional.of(new Range(low, high, shares[shares.length / 2]));
   }
 
-  /** The object in a file, with the keys that are read. */
+  /** The object in a file, with the keys that are read; nothing after the last of them. */
   private static ObjectNode object(byte[] bytes) throws IOException {
     ObjectNode object = JSON.createObjectNode();
     try (JsonParser in = JSON.getFactory().createParser(bytes)) {
@@ -130,16 +130,24 @@ public record CalibrationGlance(SignalPath signal, FormulaFit formula, Optional<
   }
 
   private static JsonNode value(JsonParser in) throws IOException {
-    if (in.currentToken() == JsonToken.START_ARRAY) {
-      ArrayNode array = JSON.createArrayNode();
-      while (in.nextToken() != JsonToken.END_ARRAY) {
-        array.add(value(in));
-      }
-      return array;
+    return switch (in.currentToken()) {
+      case START_ARRAY -> array(in);
+      case START_OBJECT -> inner(in);
+      case VALUE_STRING -> JSON.getNodeFactory().textNode(in.getText());
+      case VALUE_NUMBER_FLOAT -> JSON.getNodeFactory().numberNode(in.getDoubleValue());
+      default -> JSON.readTree(in);
+    };
+  }
+
+  private static ArrayNode array(JsonParser in) throws IOException {
+    ArrayNode array = JSON.createArrayNode();
+    while (in.nextToken() != JsonToken.END_ARRAY) {
+      array.add(value(in));
     }
-    if (in.currentToken() != JsonToken.START_OBJECT) {
-      return JSON.readTree(in);
-    }
+    return array;
+  }
+
+  private static ObjectNode inner(JsonParser in) throws IOException {
     ObjectNode object = JSON.createObjectNode();
     while (in.nextToken() == JsonToken.FIELD_NAME) {
       String key = in.currentName();

@@ -18,6 +18,8 @@ final class JournalLine {
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
+  private static final List<String> EVERY_ENTRY = List.of("id", "at", "who", "step", "prev");
+
   private JournalLine() {}
 
   /** The entry as one line without its line end, and without the hash of the line before it. */
@@ -35,8 +37,10 @@ final class JournalLine {
       return Checked.refused(
           Problem.error("journal.not-json", where, JournalRules.shortened(line)));
     }
-    List<Problem> problems = JournalRules.problems(object.get(), where);
-    return problems.isEmpty() ? Checked.ok(entry(object.get())) : Checked.refused(problems);
+    JournalRules rules = JournalRules.of(object.get(), where);
+    return rules.problems().isEmpty()
+        ? Checked.ok(entry(object.get(), rules.at().orElseThrow()))
+        : Checked.refused(rules.problems());
   }
 
   private static Optional<ObjectNode> object(String line) {
@@ -49,12 +53,12 @@ final class JournalLine {
     }
   }
 
-  private static JournalEntry entry(ObjectNode line) {
-    return new JournalEntry(
-        line.path("id").textValue(),
-        OffsetDateTime.parse(line.path("at").textValue()),
-        line.path("who").textValue(),
-        Optional.ofNullable(line.path("step").textValue()),
-        EventForm.JSON.read(line, Event.class));
+  /** What is left of a line without the keys of every entry is the event. */
+  private static JournalEntry entry(ObjectNode line, OffsetDateTime at) {
+    String id = line.path("id").textValue();
+    String who = line.path("who").textValue();
+    Optional<String> step = Optional.ofNullable(line.path("step").textValue());
+    line.remove(EVERY_ENTRY);
+    return new JournalEntry(id, at, who, step, EventForm.JSON.read(line, Event.class));
   }
 }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -23,9 +24,34 @@ final class JournalRules {
   private static final JsonNode EVENT = SCHEMA.path("$defs").path("event");
   private static final Kind LINE = Kind.of(SCHEMA);
   private static final Map<String, Kind> KINDS = kinds();
+  private static final List<String> WHATS =
+      texts(EVENT.path("properties").path("what").path("enum"));
+
+  /** What the schema asks of a value. */
+  private enum Form {
+    TEXT,
+    NUMBER,
+    YES_OR_NO,
+    WORD,
+    OBJECT,
+    EVENT;
+
+    static Form of(JsonNode rule) {
+      return switch (rule.path("type").asText()) {
+        case "string" -> TEXT;
+        case "number" -> NUMBER;
+        case "boolean" -> YES_OR_NO;
+        default -> rule.has("$ref") ? EVENT : rule.has("enum") || rule.has("const") ? WORD : OBJECT;
+      };
+    }
+  }
 
   /** A key that an object may have, and whether it must. */
-  private record Key(String name, JsonNode rule, boolean required) {}
+  private record Key(String name, Form form, List<String> words, boolean required) {
+    static Key of(String name, JsonNode rule, boolean required) {
+      return new Key(name, Form.of(rule), texts(rule.path("enum")), required);
+    }
+  }
 
   /** The keys of one kind of object. */
   private record Kind(List<Key> keys) {
@@ -37,29 +63,41 @@ final class JournalRules {
           .path("properties")
           .properties()
           .forEach(
-              key ->
-                  keys.add(new Key(key.getKey(), key.getValue(), required.contains(key.getKey()))));
+              key -> {
+                String name = key.getKey();
+                keys.add(Key.of(name, key.getValue(), required.contains(name)));
+              });
       return new Kind(List.copyOf(keys));
     }
   }
 
   private final Where where;
   private final List<Problem> problems = new ArrayList<>();
+  private final Optional<OffsetDateTime> at;
 
-  private JournalRules(Where where) {
+  private JournalRules(ObjectNode line, Where where) {
     this.where = where;
+    keys(line, LINE);
+    at = time("at", line.path("at").asText());
+    event(line);
+    if (problems.isEmpty() && line.path("id").asText().isBlank()) {
+      missing("id", null);
+    }
+  }
+
+  /** A line laid beside them. */
+  static JournalRules of(ObjectNode line, Where where) {
+    return new JournalRules(line, where);
   }
 
   /** All that is missing or not understood; empty for an entry. */
-  static List<Problem> problems(ObjectNode line, Where where) {
-    JournalRules rules = new JournalRules(where);
-    rules.keys(line, LINE);
-    rules.time("at", line.path("at").asText());
-    rules.event(line);
-    if (rules.problems.isEmpty() && line.path("id").asText().isBlank()) {
-      rules.missing("id", null);
-    }
-    return rules.problems;
+  List<Problem> problems() {
+    return problems;
+  }
+
+  /** When the entry was made; empty where no time stands there, which is a problem. */
+  Optional<OffsetDateTime> at() {
+    return at;
   }
 
   private static Map<String, Kind> kinds() {
@@ -70,11 +108,12 @@ final class JournalRules {
     return kinds;
   }
 
-  private void time(String key, String text) {
+  private Optional<OffsetDateTime> time(String key, String text) {
     try {
-      OffsetDateTime.parse(text);
+      return Optional.of(OffsetDateTime.parse(text));
     } catch (DateTimeParseException e) {
       problems.add(Problem.error("journal.not-a-time", where.atColumn(key), text));
+      return Optional.empty();
     }
   }
 
@@ -86,7 +125,7 @@ final class JournalRules {
     }
     Kind kind = KINDS.get(what.textValue());
     if (kind == null) {
-      word("what", what, EVENT.path("properties").path("what").path("enum"));
+      word("what", what, WHATS);
       return;
     }
     keys(event, kind);
@@ -103,38 +142,43 @@ final class JournalRules {
     for (Key key : kind.keys()) {
       JsonNode value = object.get(key.name());
       if (value != null && !value.isNull()) {
-        value(key.name(), value, key.rule());
+        value(key, value);
       } else if (key.required()) {
         missing(key.name(), value);
       }
     }
   }
 
-  private void value(String key, JsonNode value, JsonNode rule) {
+  private void value(Key key, JsonNode value) {
     boolean right =
-        switch (rule.path("type").asText()) {
-          case "string" -> value.isTextual();
-          case "number" -> value.isNumber() || key.equals("value");
-          case "boolean" -> value.isBoolean();
-          default -> rule.has("enum") || rule.has("const") || value.isObject();
+        switch (key.form()) {
+          case TEXT -> value.isTextual();
+          case NUMBER -> value.isNumber() || key.name().equals("value");
+          case YES_OR_NO -> value.isBoolean();
+          case WORD -> true;
+          case OBJECT, EVENT -> value.isObject();
         };
     if (!right) {
-      missing(key, value);
-    } else if (rule.has("enum")) {
-      word(key, value, rule.path("enum"));
-    } else if (rule.has("$ref")) {
+      missing(key.name(), value);
+    } else if (!key.words().isEmpty()) {
+      word(key.name(), value, key.words());
+    } else if (key.form() == Form.EVENT) {
       event(value);
     }
   }
 
-  private void word(String key, JsonNode found, JsonNode allowed) {
-    List<String> words = new ArrayList<>();
-    allowed.forEach(word -> words.add(word.asText()));
-    if (!found.isTextual() || !words.contains(found.textValue())) {
-      String all = String.join(", ", words);
+  private void word(String key, JsonNode found, List<String> allowed) {
+    if (!found.isTextual() || !allowed.contains(found.textValue())) {
+      String all = String.join(", ", allowed);
       problems.add(
           Problem.error("journal.unknown-word", where.atColumn(key), found.asText(), key, all));
     }
+  }
+
+  private static List<String> texts(JsonNode all) {
+    List<String> words = new ArrayList<>();
+    all.forEach(word -> words.add(word.asText()));
+    return List.copyOf(words);
   }
 
   private void missing(String key, @Nullable JsonNode found) {

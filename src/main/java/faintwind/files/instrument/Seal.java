@@ -44,7 +44,8 @@ record Seal(Optional<String> head, int lines, Optional<Problem> problem) {
     if (!Files.isRegularFile(file)) {
       return unknown(Optional.of(Problem.error("summary.missing", where, FILE)));
     }
-    String text = Files.readString(file, StandardCharsets.ISO_8859_1);
+    byte[] bytes = Files.readAllBytes(file);
+    String text = new String(bytes, StandardCharsets.ISO_8859_1);
     int end = text.lastIndexOf(KEY);
     if (end < 0) {
       boolean older = !text.contains("\"head\"") && !text.contains("sha256\" : \"");
@@ -53,7 +54,7 @@ record Seal(Optional<String> head, int lines, Optional<Problem> problem) {
     if (!holds(text)) {
       return unknown(Optional.of(altered(where)));
     }
-    ObjectNode node = JsonFile.object(Files.readString(file));
+    ObjectNode node = JsonFile.object(new String(bytes, StandardCharsets.UTF_8));
     return new Seal(
         Optional.of(node.path("head").asText()), node.path("lines").asInt(), Optional.empty());
   }

@@ -6,6 +6,7 @@ import com.ezylang.evalex.config.ExpressionConfiguration;
 import com.ezylang.evalex.config.MapBasedFunctionDictionary;
 import com.ezylang.evalex.config.MapBasedOperatorDictionary;
 import com.ezylang.evalex.config.OperatorDictionaryIfc;
+import com.ezylang.evalex.data.DataAccessorIfc;
 import com.ezylang.evalex.data.EvaluationValue;
 import com.ezylang.evalex.operators.arithmetic.InfixDivisionOperator;
 import com.ezylang.evalex.operators.arithmetic.InfixMinusOperator;
@@ -29,6 +30,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A formula in a checklist: comparison ({@code < <= > >=}), arithmetic ({@code + - * /}), {@code &&
@@ -84,8 +86,19 @@ public final class Condition {
     }
   }
 
+  /** The numbers behind names. */
+  interface Values {
+    /** That of a name; null where it is not known. */
+    @Nullable Double get(String name);
+  }
+
   /** Whether it holds; empty where a name has no value here, or the result is no yes or no. */
   public Optional<Boolean> holds(Map<String, Double> values) {
+    return holds(values::get);
+  }
+
+  /** The same of values that are in no map. */
+  Optional<Boolean> holds(Values values) {
     return evaluate(values)
         .filter(EvaluationValue::isBooleanValue)
         .map(EvaluationValue::getBooleanValue);
@@ -93,26 +106,49 @@ public final class Condition {
 
   /** Its number; empty where a name has no value here, or the result is no number. */
   public OptionalDouble number(Map<String, Double> values) {
-    Optional<EvaluationValue> result = evaluate(values).filter(EvaluationValue::isNumberValue);
+    Optional<EvaluationValue> result = evaluate(values::get).filter(EvaluationValue::isNumberValue);
     return result.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(result.get().getNumberValue().doubleValue());
   }
 
-  private Optional<EvaluationValue> evaluate(Map<String, Double> values) {
-    Expression expression = new Expression(text, PLAIN);
+  private Optional<EvaluationValue> evaluate(Values values) {
     for (String name : names) {
-      Double value = values.get(name);
-      if (value == null) {
+      if (values.get(name) == null) {
         return Optional.empty();
       }
-      expression.with(name, value);
     }
     try {
-      return Optional.of(expression.evaluateSubtree(tree));
+      return Optional.of(new Evaluation(text, values).evaluateSubtree(tree));
     } catch (EvaluationException e) {
       // a division by zero, or numbers joined as if they were yes and no
       return Optional.empty();
+    }
+  }
+
+  /** One evaluation: asks for each value where its name stands, and only there. */
+  private static final class Evaluation extends Expression implements DataAccessorIfc {
+    private final Values values;
+
+    Evaluation(String text, Values values) {
+      super(text, PLAIN);
+      this.values = values;
+    }
+
+    @Override
+    public DataAccessorIfc getDataAccessor() {
+      return this;
+    }
+
+    @Override
+    public @Nullable EvaluationValue getData(String name) {
+      Double value = values.get(name);
+      return value == null ? null : convertValue(value);
+    }
+
+    @Override
+    public void setData(String name, EvaluationValue value) {
+      throw new UnsupportedOperationException("values come from outside");
     }
   }
 

@@ -2,7 +2,6 @@ package faintwind.guide.checklist;
 
 import faintwind.message.Amount;
 import faintwind.record.ReadingVerdict;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,13 +123,14 @@ public record Reading(
   private Optional<Judgement> judgeAt(
       double value, Map<String, Double> values, Optional<MeterClass> meter) {
     double error = meterError(value, meter);
+    Condition.Values named =
+        name ->
+            switch (name) {
+              case VALUE -> value;
+              case METER_ERROR -> error;
+              default -> values.get(name);
+            };
     for (ReadingBand band : bands) {
-      Map<String, Double> named = new HashMap<>();
-      band.when().names().stream()
-          .filter(values::containsKey)
-          .forEach(name -> named.put(name, values.get(name)));
-      named.put(VALUE, value);
-      named.put(METER_ERROR, error);
       Optional<Boolean> holds = band.when().holds(named);
       if (holds.isEmpty()) {
         return Optional.empty();

@@ -2,7 +2,9 @@ package faintwind.physics.sheet;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The closed list of quantities of a {@link DesignSheet}. Steps' {@code {values}} and the bands of
@@ -129,6 +131,9 @@ public enum OutcomeId {
   ARM_DRIVING_WEIGHT("arm_driving_weight_g", "g"),
   ARM_CLEAR("arm_clear_mm", "mm");
 
+  private static final Map<String, OutcomeId> BY_ID =
+      Arrays.stream(values()).collect(Collectors.toMap(OutcomeId::id, each -> each));
+
   private final String id;
   private final String unit;
 
@@ -180,7 +185,7 @@ public enum OutcomeId {
 
   /** The quantity of a name; empty where there is none. */
   public static Optional<OutcomeId> of(String id) {
-    return Arrays.stream(values()).filter(q -> q.id.equals(id)).findFirst();
+    return Optional.ofNullable(BY_ID.get(id));
   }
 
   /** Every name. */
