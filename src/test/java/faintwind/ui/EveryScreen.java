@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.ButtonBase;
+import javafx.scene.input.KeyCode;
 import org.testfx.api.FxRobot;
 
 /** Goes to every screen of the window, on made-up instruments, and stops at each. */
@@ -192,7 +193,7 @@ final class EveryScreen {
     place(Place.FIELD);
     await("#field-plot");
     stop.accept("field");
-    journey.press(javafx.scene.input.KeyCode.CONTROL, javafx.scene.input.KeyCode.T);
+    journey.press(KeyCode.CONTROL, KeyCode.T);
     stop.accept("field-table");
     new AirWalk(robot, stop).all();
     journey.choose(FOREIGN);

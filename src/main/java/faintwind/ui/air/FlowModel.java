@@ -92,7 +92,6 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     return readings;
   }
 
-  @Override
   public LiveAir live() {
     return live;
   }

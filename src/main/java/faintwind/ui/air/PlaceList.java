@@ -9,8 +9,6 @@ import java.nio.file.Path;
 interface PlaceList {
   Readings readings();
 
-  LiveAir live();
-
   AirWays ways();
 
   /** Takes times of a converted log from now on. */

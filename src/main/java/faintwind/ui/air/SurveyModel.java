@@ -1,7 +1,6 @@
 package faintwind.ui.air;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.survey.Survey;
 import faintwind.job.air.Reading;
 import faintwind.job.air.SurveyPlaces;
 import faintwind.message.Checked;
@@ -70,7 +69,6 @@ public final class SurveyModel extends DataModel<SurveyModel.View> implements Pl
     return readings;
   }
 
-  @Override
   public LiveAir live() {
     return live;
   }
@@ -202,10 +200,5 @@ public final class SurveyModel extends DataModel<SurveyModel.View> implements Pl
     String go = text(row == again() ? "air.survey.again" : "air.survey.go", place);
     return live.next(go, place)
         .orElseGet(() -> Next.say(Mark.DOING, go).withDetail(text("air.survey.go-detail")));
-  }
-
-  /** The places in their ranks. */
-  List<Survey.Ranked> ranks() {
-    return view().get().ranked().map(done -> done.survey().ranked()).orElse(List.of());
   }
 }

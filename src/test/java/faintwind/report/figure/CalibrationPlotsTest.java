@@ -50,7 +50,7 @@ class CalibrationPlotsTest {
   @Test
   void errorsAreInPerCentBesideTheStraightLine() {
     PlotFigure figure =
-        plots.errors(calibration, List.of(new CalibrationPlots.RunError("spin1", 0.1, 0.75)));
+        plots.errors(calibration, List.of(new CalibrationPlots.RunError(0.1, 0.75)));
     assertThat(rows(figure, "complete formula")).hasSize(7);
     assertThat(rows(figure, "straight line").get(0).numbers()).containsExactly(0.1, 75.0);
     assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains("straight line");
