@@ -48,7 +48,7 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
   private static final Pattern NO_CODE =
       Pattern.compile(
-          "(?s)/\\*.*?\\*/|\"\"\".*?\"\"\"|(?-s)\"(\\\\.|[^\"\\\\])*\"|//.*|(?m)^(import|package) .*");
+          "(?s)/\\*.*?\\*/|\"\"\".*?\"\"\"|(?-s)\"(\\\\.|[^\"\\\\\n])*\"|//.*|(?m)^(import|package) .*");
 
   private static final Pattern FULL_NAME =
       Pattern.compile(
