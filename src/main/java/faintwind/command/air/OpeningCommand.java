@@ -1,7 +1,7 @@
 package faintwind.command.air;
 
 import faintwind.calibration.Calibration;
-import faintwind.command.CommonOptions;
+import faintwind.command.StandardOptions;
 import faintwind.job.air.OpeningGuide;
 import faintwind.job.air.ResultFile;
 import faintwind.job.formula.OpenCalibration;
@@ -11,7 +11,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -29,11 +28,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 
 /** {@code faintwind opening --shape round --width-mm 315 --ball-mm 8 --out POINTS.csv}. */
-@Command(
-    name = "opening",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "opening")
 public final class OpeningCommand implements Callable<Integer> {
   private static final String BALL = "ball_mm";
 
@@ -51,7 +46,7 @@ public final class OpeningCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "POINTS.csv", descriptionKey = "faintwind.opening.out")
   private @Nullable Path out;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public OpeningCommand(Terminal terminal) {
     this.terminal = terminal;
