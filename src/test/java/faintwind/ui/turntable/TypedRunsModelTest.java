@@ -96,7 +96,7 @@ class TypedRunsModelTest {
         .extracting(r -> r.kind())
         .isEqualTo(List.of(RunKind.STILL, RunKind.SPIN, RunKind.SPIN));
     assertThat(runs.runs().get(1).arm().orElseThrow().speed_m_s())
-        .isCloseTo(2 * Math.PI * 0.6 * 30 / 282.7, Offset.offset(1e-12));
+        .isCloseTo(0.40006132129, Offset.offset(1e-10));
     assertThat(runs.runs().get(1).recording().signal().last_s()).isLessThanOrEqualTo(4000);
   }
 
