@@ -34,8 +34,11 @@ public final class PackCommand implements Callable<Integer> {
       return terminal.misuse(trouble.get());
     }
     Checked<String> packed = HandOver.pack(folder, out.path());
-    return terminal.end(packed, it -> {
-terminal.say("pack.written", out.path().toString());
-terminal.say("pack.head", it);});
+    return terminal.end(
+        packed,
+        it -> {
+          terminal.say("pack.written", out.path().toString());
+          terminal.say("pack.head", it);
+        });
   }
 }

@@ -32,8 +32,11 @@ public final class UnpackCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Checked<HandOver.TakenIn> taken = HandOver.unpack(archive, into);
-    return terminal.end(taken, it -> {
-terminal.say("unpack.done", it.folder().toString());
-terminal.say("pack.head", it.head());});
+    return terminal.end(
+        taken,
+        it -> {
+          terminal.say("unpack.done", it.folder().toString());
+          terminal.say("pack.head", it.head());
+        });
   }
 }

@@ -48,7 +48,8 @@ import org.junit.jupiter.api.Test;
 class ArchitectureTest {
   private static final Pattern NO_CODE =
       Pattern.compile(
-          "(?s)/\\*.*?\\*/|\"\"\".*?\"\"\"|(?-s)\"(\\\\.|[^\"\\\\\n])*\"|//.*|(?m)^(import|package) .*");
+          "(?s)/\\*.*?\\*/|\"\"\".*?\"\"\"|(?-s)\"(\\\\.|[^\"\\\\\n"
+              + "])*\"|//.*|(?m)^(import|package) .*");
 
   private static final Pattern FULL_NAME =
       Pattern.compile(

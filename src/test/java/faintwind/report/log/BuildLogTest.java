@@ -193,7 +193,8 @@ class BuildLogTest {
     assertThat(html())
         .contains("<s>“100,3”: 100.3")
         .containsPattern(
-            "Corrected by Ada Test, 1 May 2026,(<[^>]*>| )*08:00 UTC.01(<[^>]*>)*: other &lt;piece&gt;")
+            "Corrected by Ada Test, 1 May 2026,(<[^>]*>| )*08:00 UTC.01(<[^>]*>)*: other"
+                + " &lt;piece&gt;")
         .contains("“99.8”: 99.8");
   }
 
