@@ -116,7 +116,7 @@ class UnusedMembersTest {
     boolean made =
         method.getModifiers().contains(JavaModifier.SYNTHETIC)
             || name.contains("$")
-            || method.getOwner().isEnum() && (name.equals("values") || name.equals("valueOf"))
+            || (method.getOwner().isEnum() && (name.equals("values") || name.equals("valueOf")))
             || name.equals("main");
     boolean called =
         method.getAnnotations().stream()
