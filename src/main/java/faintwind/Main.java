@@ -13,6 +13,7 @@ import java.io.FileDescriptor;
 import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -78,8 +79,8 @@ public final class Main {
     return Optional.empty();
   }
 
-  private static java.io.PrintWriter writer(PrintStream stream) {
-    return new java.io.PrintWriter(stream, true, StandardCharsets.UTF_8);
+  private static PrintWriter writer(PrintStream stream) {
+    return new PrintWriter(stream, true, StandardCharsets.UTF_8);
   }
 
   private static int misused(Terminal terminal, CommandLine.ParameterException failure) {

@@ -9,6 +9,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -208,7 +209,7 @@ class RefusedGalleryTest {
           text.replace('\0', '␀').lines().limit(6).map(RefusedGalleryTest::cut).toList();
       boolean whole = text.lines().count() <= 6;
       return String.join("\n", head) + (whole ? "" : "\n…");
-    } catch (java.nio.charset.MalformedInputException notText) {
+    } catch (MalformedInputException notText) {
       return "(not UTF-8 text)";
     } catch (IOException e) {
       throw new UncheckedIOException(e);

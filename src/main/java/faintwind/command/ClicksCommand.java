@@ -10,7 +10,6 @@ import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -30,11 +29,7 @@ import picocli.CommandLine.Parameters;
  * {@code faintwind clicks SOUND.wav [--table RUNS.csv --run NAME --out NEW.csv]}: counts the turns
  * of one spin in a sound recording.
  */
-@Command(
-    name = "clicks",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "clicks")
 public final class ClicksCommand implements Callable<Integer> {
   private final Terminal terminal;
 
@@ -62,7 +57,7 @@ public final class ClicksCommand implements Callable<Integer> {
   @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public ClicksCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.Option;
 
 /** What every command that writes understands. */
-public final class CommonOptions {
+public class CommonOptions {
   @Option(names = "--force", descriptionKey = "force")
   private boolean force;
 

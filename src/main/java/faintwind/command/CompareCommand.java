@@ -18,7 +18,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -35,11 +34,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind compare EARLIER.json LATER.json [--report FILE.html]}. */
-@Command(
-    name = "compare",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "compare")
 public final class CompareCommand implements Callable<Integer> {
   private final Terminal terminal;
 
@@ -55,7 +50,7 @@ public final class CompareCommand implements Callable<Integer> {
   @Option(names = "--report", paramLabel = "FILE", descriptionKey = "faintwind.compare.report")
   private @Nullable Path report;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public CompareCommand(Terminal terminal) {
     this.terminal = terminal;

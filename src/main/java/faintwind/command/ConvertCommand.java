@@ -15,7 +15,6 @@ import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -37,11 +36,7 @@ import picocli.CommandLine.Parameters;
  * {@code faintwind convert CAL.json LOG.csv… --out SPEEDS.csv | --out - | --out-dir DIR}; {@code
  * faintwind convert FOLDER LOG.csv…} keeps them with the instrument.
  */
-@Command(
-    name = "convert",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "convert")
 public final class ConvertCommand implements Callable<Integer> {
   private static final String STANDARD = "-";
 
@@ -88,7 +83,7 @@ public final class ConvertCommand implements Callable<Integer> {
 
   @Mixin private AirOptions air = new AirOptions();
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public ConvertCommand(Terminal terminal) {
     this.terminal = terminal;

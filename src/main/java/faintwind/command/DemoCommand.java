@@ -9,7 +9,6 @@ import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import faintwind.ui.FaintwindApp;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -24,11 +23,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** {@code faintwind demo}: the whole main job on the shipped, made-up instrument. */
-@Command(
-    name = "demo",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "demo")
 public final class DemoCommand implements Callable<Integer> {
   private static final String FOLDER = "faintwind-demo";
 
@@ -40,7 +35,7 @@ public final class DemoCommand implements Callable<Integer> {
   @Option(names = "--no-window", descriptionKey = "faintwind.demo.no-window")
   private boolean withoutWindow;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public DemoCommand(Terminal terminal) {
     this.terminal = terminal;

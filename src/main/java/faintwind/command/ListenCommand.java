@@ -17,7 +17,6 @@ import faintwind.terminal.ListenNews;
 import faintwind.terminal.StopOnSignal;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.TypedDialogue;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NotDirectoryException;
@@ -34,11 +33,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind listen SOURCE --out LOG.csv [--calibration CAL.json]}. */
-@Command(
-    name = "listen",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "listen")
 public final class ListenCommand implements Callable<Integer> {
   private final Terminal terminal;
 

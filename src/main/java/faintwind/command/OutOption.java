@@ -2,25 +2,19 @@ package faintwind.command;
 
 import faintwind.job.OutputPath;
 import faintwind.message.Problem;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** The one file that a command writes, with what every command understands. */
-@Command(
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
 final class OutOption {
   @Option(names = "--out", required = true, paramLabel = "FILE", descriptionKey = "out")
   private Path out = Path.of("");
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   Path path() {
     return out;

@@ -3,7 +3,6 @@ package faintwind.command;
 import faintwind.job.record.HandOver;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -35,12 +34,11 @@ public final class PackCommand implements Callable<Integer> {
       return terminal.misuse(trouble.get());
     }
     Checked<String> packed = HandOver.pack(folder, out.path());
-    if (!(packed instanceof Checked.Ok<String> ok)) {
-      return terminal.refuse(packed.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("pack.written", out.path().toString());
-    terminal.say("pack.head", ok.value());
-    return ExitCode.DONE.number();
+    return terminal.end(
+        packed,
+        it -> {
+          terminal.say("pack.written", out.path().toString());
+          terminal.say("pack.head", it);
+        });
   }
 }

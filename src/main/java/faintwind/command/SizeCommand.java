@@ -13,7 +13,6 @@ import faintwind.physics.choice.DesignField;
 import faintwind.physics.choice.DesignTexts;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,11 +28,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind size DESIGN.json [--json] [--suggest] [--substitutes] [--parts PARTS.csv]}. */
-@Command(
-    name = "size",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "size")
 public final class SizeCommand implements Callable<Integer> {
   private final Terminal terminal;
 
@@ -58,7 +53,7 @@ public final class SizeCommand implements Callable<Integer> {
   @Option(names = "--set", paramLabel = "FIELD=VALUE", descriptionKey = "faintwind.size.set")
   private Map<String, String> changes = Map.of();
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public SizeCommand(Terminal terminal) {
     this.terminal = terminal;

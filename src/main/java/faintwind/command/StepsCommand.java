@@ -11,7 +11,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -29,11 +28,7 @@ import picocli.CommandLine.Parameters;
  * {@code faintwind steps INSTRUMENT_FOLDER}: what can be done now and what waits; with {@code
  * --out} the steps on paper.
  */
-@Command(
-    name = "steps",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "steps")
 public final class StepsCommand implements Callable<Integer> {
   private final Terminal terminal;
   private final Clock clock = Clock.system(ZoneId.systemDefault());
@@ -56,7 +51,7 @@ public final class StepsCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public StepsCommand(Terminal terminal) {
     this.terminal = terminal;

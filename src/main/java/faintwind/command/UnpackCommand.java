@@ -2,7 +2,6 @@ package faintwind.command;
 
 import faintwind.job.record.HandOver;
 import faintwind.message.Checked;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
@@ -33,12 +32,11 @@ public final class UnpackCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Checked<HandOver.TakenIn> taken = HandOver.unpack(archive, into);
-    if (!(taken instanceof Checked.Ok<HandOver.TakenIn> ok)) {
-      return terminal.refuse(taken.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("unpack.done", ok.value().folder().toString());
-    terminal.say("pack.head", ok.value().head());
-    return ExitCode.DONE.number();
+    return terminal.end(
+        taken,
+        it -> {
+          terminal.say("unpack.done", it.folder().toString());
+          terminal.say("pack.head", it.head());
+        });
   }
 }

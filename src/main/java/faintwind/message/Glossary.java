@@ -32,10 +32,6 @@ public record Glossary(List<Term> terms) {
      * Whether a text uses one of its words, in the singular or plural. A word all in small letters
      * is found in capitals too; En is not the word "en".
      */
-    public boolean isIn(String text) {
-      return isIn(text, text.toLowerCase(Locale.ROOT));
-    }
-
     private boolean isIn(String text, String lower) {
       return words.stream()
           .anyMatch(w -> has(w.equals(w.toLowerCase(Locale.ROOT)) ? lower : text, w));

@@ -8,7 +8,7 @@ import faintwind.message.Field;
  */
 @SuppressWarnings("ImmutableEnumChecker") // its field is a record without state
 public enum AirField {
-  TEMPERATURE(Field.number("air_C", -73, 126), 1, 273.15),
+  TEMPERATURE(Field.number("air_C", -73, 126), 1, Constants.ZERO_C_K),
   PRESSURE(Field.number("pressure_hPa", 300, 1200), 100, 0),
   HUMIDITY(Field.number("rh_pct", 0, 100), 0.01, 0);
 

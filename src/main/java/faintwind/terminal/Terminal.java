@@ -1,5 +1,6 @@
 package faintwind.terminal;
 
+import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import java.io.InputStream;
@@ -8,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * The standard streams and the words: how the command line speaks.
@@ -57,6 +59,16 @@ public record Terminal(
   public int refuse(List<Problem> problems) {
     report(problems);
     return ExitCode.of(problems).number();
+  }
+
+  /** Ends with why it was refused; else with its notes and what is said of it. */
+  public <T> int end(Checked<T> done, Consumer<T> said) {
+    if (!(done instanceof Checked.Ok<T> ok)) {
+      return refuse(done.problems());
+    }
+    report(ok.notes());
+    said.accept(ok.value());
+    return ExitCode.DONE.number();
   }
 
   /** A problem of the command line. */

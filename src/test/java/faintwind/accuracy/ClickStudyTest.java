@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.OptionalDouble;
 import java.util.function.LongFunction;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -85,7 +86,7 @@ class ClickStudyTest {
   }
 
   private static long[] seeds(int first, int count) {
-    return java.util.stream.LongStream.range(first, first + count).toArray();
+    return LongStream.range(first, first + count).toArray();
   }
 
   private Score over(LongFunction<SpinSound> drawing, long... seeds) throws IOException {

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A made-up sound of an arm that clicks once a turn, with the truth beside it. Drawn from the words
@@ -191,7 +192,7 @@ final class SpinSound {
     return Math.sqrt(sum / Math.max(1, knocks.size()));
   }
 
-  private byte[] secondOf(int second, @org.jspecify.annotations.Nullable Voice voice, double hiss) {
+  private byte[] secondOf(int second, @Nullable Voice voice, double hiss) {
     double[] sound = new double[rate_Hz];
     for (int i = 0; i < rate_Hz; i++) {
       sound[i] = hiss * random.nextGaussian() + (voice == null ? 0 : voice.next());

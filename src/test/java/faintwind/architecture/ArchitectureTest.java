@@ -22,6 +22,8 @@ import faintwind.message.Messages;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.net.URL;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.DecimalFormat;
@@ -29,17 +31,30 @@ import java.text.DecimalFormatSymbols;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.text.SimpleDateFormat;
+import java.time.Instant;
+import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeFormatterBuilder;
 import java.util.Formatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Random;
 import java.util.Scanner;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 @AnalyzeClasses(packages = "faintwind", importOptions = DoNotIncludeTests.class)
 class ArchitectureTest {
+  private static final Pattern NO_CODE =
+      Pattern.compile(
+          "(?s)/\\*.*?\\*/|\"\"\".*?\"\"\"|(?-s)\"(\\\\.|[^\"\\\\\n"
+              + "])*\"|//.*|(?m)^(import|package) .*");
+
+  private static final Pattern FULL_NAME =
+      Pattern.compile(
+          "(?<![\\w.])(javax?|javafx|faintwind|org|com)\\.[a-z]\\w*(\\.[a-z]\\w*)*\\.[A-Z]\\w*");
+
   private static final String[] CORE = {
     "faintwind.message..",
     "faintwind.physics..",
@@ -75,11 +90,11 @@ class ArchitectureTest {
           .orShould()
           .callMethod(System.class, "nanoTime")
           .orShould()
-          .callMethod(java.time.Instant.class, "now")
+          .callMethod(Instant.class, "now")
           .orShould()
-          .callMethod(java.time.OffsetDateTime.class, "now")
+          .callMethod(OffsetDateTime.class, "now")
           .orShould()
-          .callConstructor(java.util.Random.class)
+          .callConstructor(Random.class)
           .orShould()
           .callMethod(Math.class, "random")
           .because("time and seed arrive as arguments, so that every result can be had again");
@@ -123,9 +138,9 @@ class ArchitectureTest {
               "java\\.net\\.(.*Socket.*|.*URLConnection|Inet.*|http\\..*)"
                   + "|java\\.nio\\.channels\\..*(Socket|Datagram).*")
           .orShould()
-          .callMethod(java.net.URL.class, "openStream")
+          .callMethod(URL.class, "openStream")
           .orShould()
-          .callMethod(java.net.URL.class, "openConnection")
+          .callMethod(URL.class, "openConnection")
           .because("nothing is opened that nobody asked for, the window included");
 
   @ArchTest
@@ -311,6 +326,33 @@ class ArchitectureTest {
     }
   }
 
+  /** Where a name is written out in full in the code; those of the fit are still to be imported. */
+  @Test
+  void namesAreImported() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      List<String> writtenOut =
+          files
+              .filter(f -> f.toString().endsWith(".java"))
+              .filter(f -> !f.startsWith("src/main/java/faintwind/calibration/fit"))
+              .flatMap(ArchitectureTest::writtenOut)
+              .toList();
+      assertThat(writtenOut).isEmpty();
+    }
+  }
+
+  private static Stream<String> writtenOut(Path file) {
+    String code = NO_CODE.matcher(text(file)).replaceAll("");
+    return FULL_NAME.matcher(code).results().map(found -> file + ": " + found.group());
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   @Test
   void everyPackageIsNullMarked() throws IOException {
     try (Stream<Path> folders = Files.walk(Path.of("src/main/java/faintwind"))) {
@@ -324,7 +366,7 @@ class ArchitectureTest {
     try (Stream<Path> inside = Files.isDirectory(folder) ? Files.list(folder) : Stream.empty()) {
       return inside.anyMatch(f -> f.toString().endsWith(".java"));
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -333,7 +375,7 @@ class ArchitectureTest {
       Path info = folder.resolve("package-info.java");
       return Files.exists(info) && Files.readString(info).contains("@NullMarked");
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 
@@ -341,7 +383,7 @@ class ArchitectureTest {
     try (Stream<String> lines = Files.lines(file)) {
       return lines.count();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 }

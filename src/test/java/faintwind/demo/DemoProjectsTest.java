@@ -11,6 +11,7 @@ import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.InstrumentState;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -100,7 +101,7 @@ class DemoProjectsTest {
     try {
       return Files.readString(file);
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 

@@ -22,6 +22,7 @@ import faintwind.job.record.CheckPath;
 import faintwind.job.record.DecodedPhoto;
 import faintwind.job.turntable.FindTurns;
 import faintwind.message.Checked;
+import faintwind.physics.part.Catalogue;
 import java.io.BufferedInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,10 +74,10 @@ enum Reader {
 
   /** What the readers need beside the file. */
   private static final class Shipped {
-    static final faintwind.physics.part.Catalogue PARTS = parts();
+    static final Catalogue PARTS = parts();
     static final ImportProfile PROFILE = profile();
 
-    private static faintwind.physics.part.Catalogue parts() {
+    private static Catalogue parts() {
       try {
         return Library.shipped();
       } catch (IOException e) {

@@ -1,6 +1,7 @@
 package faintwind.network;
 
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -25,7 +26,7 @@ final class Assembly {
 
   private final Map<Part, Double> ohms = new EnumMap<>(Part.class);
   private final Map<Part, Double> withJunctions = new EnumMap<>(Part.class);
-  private final Map<String, String> farEnds = new java.util.HashMap<>();
+  private final Map<String, String> farEnds = new HashMap<>();
   private double supply_V;
   private double senseShare = 1;
   private boolean meterFuseBlown;

@@ -9,8 +9,10 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.guide.checklist.Step.ClockSpec;
 import faintwind.guide.checklist.Tips;
+import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.NumberText;
+import faintwind.record.Event;
 import faintwind.record.Event.MeterChosen;
 import faintwind.record.Event.ReadingEntered;
 import faintwind.record.InstrumentState;
@@ -119,7 +121,7 @@ final class MeasuredBuild {
   }
 
   private void enter(Step step, Reading reading, String typed) {
-    Checked<faintwind.message.Amount> read = NumberText.read(typed, reading.unit());
+    Checked<Amount> read = NumberText.read(typed, reading.unit());
     var amount =
         read.fold(
             (a, notes) -> a,
@@ -130,7 +132,7 @@ final class MeasuredBuild {
         entry(step.id(), new ReadingEntered(reading.id(), typed, amount, Optional.empty())));
   }
 
-  private JournalEntry entry(String step, faintwind.record.Event event) {
+  private JournalEntry entry(String step, Event event) {
     return new JournalEntry("n" + entries.size(), THEN, "Model builder", Optional.of(step), event);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.fit.numerics.Optimiser;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -146,8 +147,8 @@ class LeastSquaresPublishedTest {
     double[] speed = data.numbers("speed_m_s");
     double[] squared = data.numbers("voltage_squared_V2");
     if (!zero) {
-      speed = java.util.Arrays.copyOfRange(speed, 1, speed.length);
-      squared = java.util.Arrays.copyOfRange(squared, 1, squared.length);
+      speed = Arrays.copyOfRange(speed, 1, speed.length);
+      squared = Arrays.copyOfRange(squared, 1, squared.length);
     }
     Optimiser.Optimum optimum =
         held > 0
@@ -171,8 +172,8 @@ class LeastSquaresPublishedTest {
     Optimiser.Optimum optimum =
         fit(
             (q, u) -> q[0] + q[1] * power(u, q[2]),
-            java.util.Arrays.copyOfRange(speed, 1, speed.length),
-            java.util.Arrays.copyOfRange(squared, 1, squared.length),
+            Arrays.copyOfRange(speed, 1, speed.length),
+            Arrays.copyOfRange(squared, 1, squared.length),
             new double[] {1, 1, 0.5});
     double[][] unit = optimum.unitCovariance();
 
@@ -225,7 +226,7 @@ class LeastSquaresPublishedTest {
   @DisplayName("Whitaker 1972, 0.4 Re^(1/2) + 0.06 Re^(2/3) (seen): exponent between its slopes")
   void exponentFittedToWhitakerLiesBetweenItsSteepnesses() {
     Speeds whitaker = Speeds.of("Nu_Whitaker");
-    double[] forced = java.util.Arrays.stream(whitaker.nusselt()).map(nu -> nu - 2).toArray();
+    double[] forced = Arrays.stream(whitaker.nusselt()).map(nu -> nu - 2).toArray();
     Optimiser.Optimum optimum =
         fit((q, u) -> q[0] * power(u, q[1]), whitaker.speed_m_s(), forced, new double[] {10, 0.4});
 
@@ -251,8 +252,8 @@ class LeastSquaresPublishedTest {
       int from = 2;
       assertThat(speed[from]).isEqualTo(0.1);
       return new Speeds(
-          java.util.Arrays.copyOfRange(speed, from, speed.length),
-          java.util.Arrays.copyOfRange(data.numbers(column), from, speed.length));
+          Arrays.copyOfRange(speed, from, speed.length),
+          Arrays.copyOfRange(data.numbers(column), from, speed.length));
     }
   }
 

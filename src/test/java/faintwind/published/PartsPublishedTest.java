@@ -177,12 +177,15 @@ class PartsPublishedTest {
     return BatteryRun.time_s(supply(row, row.number("mAh")), load).nominal() / 3600;
   }
 
+  /** What a ball takes up, and by how much it is warmer when it loses as much. */
   private static double sun(PublishedRow row) {
-    double alpha = row.number("alpha");
-    return row.what().equals("sun_K")
-        ? SunLoad.excess_K(alpha, row.number("E"), row.number("h"))
-        : 1e3
-            * SunLoad.absorbed_W(Interval.exact(alpha), row.number("E"), row.number("D")).nominal();
+    Interval alpha = Interval.exact(row.number("alpha"));
+    if (row.what().equals("sun_mW")) {
+      return 1e3 * SunLoad.absorbed_W(alpha, row.number("E"), row.number("D")).nominal();
+    }
+    double any_m = 0.0127;
+    double absorbed_W = SunLoad.absorbed_W(alpha, row.number("E"), any_m).nominal();
+    return absorbed_W / (row.number("h") * new Ball(any_m, 1, 0, List.of()).area_m2());
   }
 
   private double wire(PublishedRow row) {

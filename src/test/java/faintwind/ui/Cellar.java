@@ -12,6 +12,7 @@ import faintwind.guide.checklist.Step;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.Amount;
 import faintwind.message.Checked;
+import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.Outcome;
 import faintwind.record.Event;
@@ -171,7 +172,7 @@ public final class Cellar {
   }
 
   private static boolean isGood(Reading reading, String typed, Map<String, Double> values) {
-    return faintwind.message.NumberText.read(typed, reading.unit())
+    return NumberText.read(typed, reading.unit())
         .fold(
             (amount, notes) ->
                 reading

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import org.testfx.api.FxRobot;
 
 /** Goes to every screen of the window, on made-up instruments, and stops at each. */
@@ -225,7 +226,7 @@ final class EveryScreen {
     place(Place.FIELD);
     await("#field-plot");
     stop.accept("field");
-    journey.press(javafx.scene.input.KeyCode.CONTROL, javafx.scene.input.KeyCode.T);
+    journey.press(KeyCode.CONTROL, KeyCode.T);
     stop.accept("field-table");
     new AirWalk(robot, stop).all();
     journey.choose(FOREIGN);

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.input.KeyCode;
@@ -103,7 +104,7 @@ final class KeyHands {
     }
   }
 
-  private <V> V on(java.util.function.Supplier<V> look) {
+  private <V> V on(Supplier<V> look) {
     AtomicReference<V> seen = new AtomicReference<>();
     robot.interact(() -> seen.set(look.get()));
     return Objects.requireNonNull(seen.get());

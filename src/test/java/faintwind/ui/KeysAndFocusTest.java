@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -63,7 +64,7 @@ class KeysAndFocusTest {
         });
   }
 
-  private void fire(javafx.event.EventType<KeyEvent> type, KeyCode code) {
+  private void fire(EventType<KeyEvent> type, KeyCode code) {
     Scene scene = journey.stage().getScene();
     Node target = scene.getFocusOwner() == null ? scene.getRoot() : scene.getFocusOwner();
     Event.fireEvent(target, new KeyEvent(type, "", "", code, false, true, false, false));

@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import javafx.geometry.VerticalDirection;
 import javafx.scene.Node;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
@@ -159,7 +160,7 @@ class MakingJourneyTest {
   void aWholeStageIsPrintedFromTheMargin(FxRobot robot) throws IOException {
     open("drill-heated");
     Node print = see(robot, "#stage-print");
-    robot.interact(() -> ((javafx.scene.control.Hyperlink) print).fire());
+    robot.interact(() -> ((Hyperlink) print).fire());
     Waiting.until(() -> journey.there("#note"));
     assertThat(parent.resolve("rind-2/reports/steps/02-make.pdf")).isNotEmptyFile();
   }
@@ -168,8 +169,7 @@ class MakingJourneyTest {
   void theDrillingCardStandsBesideTheStepAndExplainsItself(FxRobot robot) throws IOException {
     open("drill-heated");
     assertThat(robot.lookup("#step-card").tryQuery()).isPresent();
-    robot.interact(
-        () -> ((javafx.scene.control.Hyperlink) robot.lookup("#card-why-4").query()).fire());
+    robot.interact(() -> ((Hyperlink) robot.lookup("#card-why-4").query()).fire());
     Waiting.until(() -> journey.there("#note"));
     assertThat(robot.lookup("#note").query().getAccessibleText()).contains("v/(π·d)");
   }

@@ -1,6 +1,7 @@
 package faintwind.ui;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
 import java.awt.image.IndexColorModel;
 import java.awt.image.WritableRaster;
 import java.io.IOException;
@@ -52,8 +53,7 @@ public final class Pictures {
             .toList();
     int[] colours = palette.stream().mapToInt(Integer::intValue).toArray();
     IndexColorModel model =
-        new IndexColorModel(
-            8, colours.length, colours, 0, false, -1, java.awt.image.DataBuffer.TYPE_BYTE);
+        new IndexColorModel(8, colours.length, colours, 0, false, -1, DataBuffer.TYPE_BYTE);
     BufferedImage small = new BufferedImage(width, height, BufferedImage.TYPE_BYTE_INDEXED, model);
     WritableRaster raster = small.getRaster();
     Map<Integer, Integer> nearest = new HashMap<>();

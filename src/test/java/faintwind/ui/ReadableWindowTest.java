@@ -8,6 +8,7 @@ import faintwind.ui.measure.Finding;
 import faintwind.ui.measure.LaidOut;
 import faintwind.ui.measure.OtherDates;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -154,7 +155,7 @@ class ReadableWindowTest {
     try {
       Files.writeString(Path.of("target/readable.txt"), String.join("\n", all));
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
     assertThat(all.stream().limit(60)).as("all in target/readable.txt").isEmpty();
   }

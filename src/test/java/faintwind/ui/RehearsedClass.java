@@ -14,10 +14,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** A class of five virtual builds at the time of its first lesson; pairs 3 and 4 are faulty. */
-final class RehearsedClass {
+public final class RehearsedClass {
   private RehearsedClass() {}
 
-  static void into(Path folder, Clock clock) throws IOException {
+  public static void into(Path folder, Clock clock) throws IOException {
     List<Lesson> lessons =
         List.of(
             new Lesson(LocalDateTime.parse("2026-11-21T14:20"), 45),

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.ShippedChecklist;
+import faintwind.record.Event;
 import faintwind.record.Event.CautionAcknowledged;
 import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.ReadingEntered;
@@ -12,6 +13,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.scene.control.Button;
+import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.AfterEach;
@@ -91,7 +93,7 @@ class WindowJourneyTest {
   private String stepOnDisk(String instrument) {
     return journey
         .state(instrument)
-        .last(faintwind.record.Event.StepOpened.class)
+        .last(Event.StepOpened.class)
         .orElseThrow()
         .step()
         .orElseThrow();
@@ -139,8 +141,7 @@ class WindowJourneyTest {
             .map(line -> line.event().typed())
             .toList();
     assertThat(typed).containsExactly("6M", "OL 20M", "100,3");
-    robot.interact(
-        () -> robot.lookup("#waive").queryAs(javafx.scene.control.Hyperlink.class).fire());
+    robot.interact(() -> robot.lookup("#waive").queryAs(Hyperlink.class).fire());
     assertThat(robot.lookup("#waiver-go").queryAs(Button.class).isDisabled()).isTrue();
     robot.interact(() -> robot.lookup("#waiver-name").query().requestFocus());
     robot.write("Ida");

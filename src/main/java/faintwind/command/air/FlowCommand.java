@@ -7,7 +7,6 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -19,11 +18,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind flow POINTS.csv [--speeds SPEEDS.csv --calibration CAL.json] [--out FILE]}. */
-@Command(
-    name = "flow",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "flow")
 public final class FlowCommand implements Callable<Integer> {
   private final Terminal terminal;
 

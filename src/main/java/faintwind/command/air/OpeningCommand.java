@@ -1,74 +1,41 @@
 package faintwind.command.air;
 
 import faintwind.calibration.Calibration;
-import faintwind.command.CommonOptions;
+import faintwind.command.StandardOptions;
 import faintwind.job.air.OpeningGuide;
 import faintwind.job.air.ResultFile;
 import faintwind.job.formula.OpenCalibration;
 import faintwind.message.Checked;
+import faintwind.message.Field;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** {@code faintwind opening --shape round --width-mm 315 --ball-mm 8 --out POINTS.csv}. */
-@Command(
-    name = "opening",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "opening")
 public final class OpeningCommand implements Callable<Integer> {
+  private static final String BALL = "ball_mm";
+
   private final Terminal terminal;
 
-  @Option(
-      names = "--shape",
-      required = true,
-      paramLabel = "SHAPE",
-      descriptionKey = "faintwind.opening.shape")
-  private String shape = "";
-
-  @Option(
-      names = "--width-mm",
-      required = true,
-      paramLabel = "MM",
-      descriptionKey = "faintwind.opening.width-mm")
-  private String width_mm = "";
-
-  @Option(names = "--height-mm", paramLabel = "MM", descriptionKey = "faintwind.opening.height-mm")
-  private @Nullable String height_mm;
-
-  @Option(names = "--u-size-mm", paramLabel = "MM", descriptionKey = "faintwind.opening.u-size-mm")
-  private @Nullable String u_size_mm;
-
-  @Option(names = "--rule", paramLabel = "RULE", descriptionKey = "faintwind.opening.rule")
-  private @Nullable String rule;
-
-  @Option(names = "--count", paramLabel = "N", descriptionKey = "faintwind.opening.count")
-  private @Nullable String count;
-
-  @Option(names = "--ball-mm", paramLabel = "MM", descriptionKey = "faintwind.opening.ball-mm")
-  private @Nullable String ball_mm;
-
-  @Option(names = "--front-cm2", paramLabel = "CM2", descriptionKey = "faintwind.opening.front-cm2")
-  private @Nullable String front_cm2;
-
-  @Option(
-      names = "--u-position-mm",
-      paramLabel = "MM",
-      descriptionKey = "faintwind.opening.u-position-mm")
-  private @Nullable String u_position_mm;
+  /** Of each field what was said, under its key. */
+  private final Map<String, OptionSpec> options = new LinkedHashMap<>();
 
   @Option(
       names = "--calibration",
@@ -79,10 +46,36 @@ public final class OpeningCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "POINTS.csv", descriptionKey = "faintwind.opening.out")
   private @Nullable Path out;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public OpeningCommand(Terminal terminal) {
     this.terminal = terminal;
+  }
+
+  /** One option a field, before the others; the balls' diameter may come from a calibration. */
+  @Spec
+  void addOptions(CommandSpec command) {
+    List<OptionSpec> others = List.copyOf(command.options());
+    others.forEach(command::remove);
+    for (Field each : OpeningGuide.FIELDS) {
+      String name = each.key().replace('_', '-');
+      OptionSpec option =
+          OptionSpec.builder("--" + name)
+              .required(each.required() && !each.key().equals(BALL))
+              .paramLabel(label(each))
+              .descriptionKey("faintwind.opening." + name)
+              .type(String.class)
+              .build();
+      options.put(each.key(), option);
+      command.addOption(option);
+    }
+    others.forEach(command::addOption);
+  }
+
+  private static String label(Field field) {
+    String unit = field.key().substring(field.key().lastIndexOf('_') + 1);
+    boolean counted = field.range().isPresent() && field.range().get().whole();
+    return counted ? "N" : unit.toUpperCase(Locale.ROOT);
   }
 
   @Override
@@ -99,7 +92,7 @@ public final class OpeningCommand implements Callable<Integer> {
         return terminal.refuse(read.problems());
       }
       double diameter_mm = 1000 * by.value().formula().diameter_m();
-      said.putIfAbsent("ball_mm", String.valueOf(diameter_mm));
+      said.putIfAbsent(BALL, String.valueOf(diameter_mm));
     }
     Checked<OpeningGuide> guide = OpeningGuide.of(said);
     if (!(guide instanceof Checked.Ok<OpeningGuide> ok)) {
@@ -133,21 +126,13 @@ public final class OpeningCommand implements Callable<Integer> {
 
   private Map<String, String> said() {
     Map<String, String> said = new LinkedHashMap<>();
-    put(said, "shape", shape);
-    put(said, "width_mm", width_mm);
-    put(said, "height_mm", height_mm);
-    put(said, "u_size_mm", u_size_mm);
-    put(said, "rule", rule);
-    put(said, "count", count);
-    put(said, "ball_mm", ball_mm);
-    put(said, "front_cm2", front_cm2);
-    put(said, "u_position_mm", u_position_mm);
+    options.forEach(
+        (key, option) -> {
+          @Nullable String text = option.getValue();
+          if (text != null) {
+            said.put(key, text);
+          }
+        });
     return said;
-  }
-
-  private static void put(Map<String, String> said, String key, @Nullable String text) {
-    if (text != null) {
-      said.put(key, text);
-    }
   }
 }

@@ -1,7 +1,7 @@
 package faintwind.command.air;
 
-import faintwind.command.CommonOptions;
 import faintwind.command.IntoInstruments;
+import faintwind.command.StandardOptions;
 import faintwind.job.air.ResultFile;
 import faintwind.message.Problem;
 import faintwind.record.Event.FileRole;
@@ -29,7 +29,7 @@ final class ResultOptions {
   @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   boolean json() {
     return json;

@@ -2,9 +2,9 @@ package faintwind.command.air;
 
 import faintwind.calibration.field.FieldSummary;
 import faintwind.calibration.field.StretchMean;
-import faintwind.command.CommonOptions;
 import faintwind.command.IntoInstruments;
 import faintwind.command.OptionRange;
+import faintwind.command.StandardOptions;
 import faintwind.job.air.ResultFile;
 import faintwind.job.air.Summary;
 import faintwind.job.air.SummaryPicture;
@@ -15,7 +15,6 @@ import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -32,11 +31,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind summary SPEEDS.csv [--out SUMMARY.csv] [--picture FILE.svg|FILE.png]}. */
-@Command(
-    name = "summary",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "summary")
 public final class SummaryCommand implements Callable<Integer> {
   private final Terminal terminal;
 
@@ -67,7 +62,7 @@ public final class SummaryCommand implements Callable<Integer> {
 
   @Mixin private SourceOptions source = new SourceOptions();
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public SummaryCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -7,7 +7,6 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -21,11 +20,7 @@ import picocli.CommandLine.Parameters;
 /**
  * {@code faintwind survey PLACES.csv [--speeds SPEEDS.csv --calibration CAL.json] [--out FILE]}.
  */
-@Command(
-    name = "survey",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "survey")
 public final class SurveyCommand implements Callable<Integer> {
   private final Terminal terminal;
 

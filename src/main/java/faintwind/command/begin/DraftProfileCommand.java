@@ -1,14 +1,13 @@
 package faintwind.command.begin;
 
 import faintwind.calibration.profile.Understood;
-import faintwind.command.CommonOptions;
+import faintwind.command.StandardOptions;
 import faintwind.job.formula.DraftProfile;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.ZoneId;
@@ -23,11 +22,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind draft-profile SAMPLE [--zone ZONE] [--out PROFILE.json]}. */
-@Command(
-    name = "draft-profile",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "draft-profile")
 public final class DraftProfileCommand implements Callable<Integer> {
   private static final int SHOWN_ROWS = 5;
 
@@ -48,7 +43,7 @@ public final class DraftProfileCommand implements Callable<Integer> {
       descriptionKey = "faintwind.draft-profile.out")
   private @Nullable Path out;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public DraftProfileCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -1,11 +1,10 @@
 package faintwind.command.begin;
 
-import faintwind.command.CommonOptions;
+import faintwind.command.StandardOptions;
 import faintwind.job.WriteExample;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,11 +17,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind example runs|design|log|profile|points|places [--out FILE]}. */
-@Command(
-    name = "example",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "example")
 public final class ExampleCommand implements Callable<Integer> {
   private final Terminal terminal;
 
@@ -32,7 +27,7 @@ public final class ExampleCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "FILE", descriptionKey = "faintwind.example.out")
   private @Nullable Path out;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public ExampleCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -1,6 +1,6 @@
 package faintwind.command.bench;
 
-import faintwind.command.CommonOptions;
+import faintwind.command.StandardOptions;
 import faintwind.job.PaperFile;
 import faintwind.job.air.ResultFile;
 import faintwind.job.bench.BenchPage;
@@ -11,7 +11,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
-import faintwind.terminal.VersionText;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,11 +27,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind list FOLDER}: every instrument of a folder, those that need somebody first. */
-@Command(
-    name = "list",
-    mixinStandardHelpOptions = true,
-    versionProvider = VersionText.class,
-    resourceBundle = "faintwind.messages")
+@Command(name = "list")
 public final class ListCommand implements Callable<Integer> {
   private final Terminal terminal;
   private final Clock clock = Clock.system(ZoneId.systemDefault());
@@ -52,7 +47,7 @@ public final class ListCommand implements Callable<Integer> {
   @Option(names = "--archived", descriptionKey = "faintwind.list.archived")
   private boolean archived;
 
-  @Mixin private CommonOptions common = new CommonOptions();
+  @Mixin private StandardOptions common = new StandardOptions();
 
   public ListCommand(Terminal terminal) {
     this.terminal = terminal;

@@ -178,12 +178,7 @@ public final class ClassCommand implements Callable<Integer> {
     Checked<JournalEntry> signed =
         new SignOff(options.folder(), clock, terminal.messages())
             .sign(options.signed(), options.code());
-    if (!(signed instanceof Checked.Ok<JournalEntry> ok)) {
-      return terminal.refuse(signed.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("note.entered", ok.value().id());
-    return ExitCode.DONE.number();
+    return terminal.end(signed, it -> terminal.say("note.entered", it.id()));
   }
 
   private interface Shown {

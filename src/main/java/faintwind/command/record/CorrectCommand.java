@@ -2,7 +2,6 @@ package faintwind.command.record;
 
 import faintwind.message.Checked;
 import faintwind.record.JournalEntry;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.util.Optional;
@@ -46,11 +45,6 @@ public final class CorrectCommand implements Callable<Integer> {
                     value == null
                         ? enter.correct(entry, because, Optional.empty())
                         : enter.correctReading(entry, value, because));
-    if (!(done instanceof Checked.Ok<JournalEntry> ok)) {
-      return terminal.refuse(done.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("note.entered", ok.value().id());
-    return ExitCode.DONE.number();
+    return terminal.end(done, it -> terminal.say("note.entered", it.id()));
   }
 }

@@ -9,7 +9,6 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.JournalEntry;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -98,12 +97,7 @@ public final class NoteCommand implements Callable<Integer> {
             ? at.instrument(terminal).work(this::enter)
             : new BeginInstrument(InstrumentOptions.clock(), at.who())
                 .choose(at.folder(), chosen, text);
-    if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {
-      return terminal.refuse(entered.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("note.entered", ok.value().id());
-    return ExitCode.DONE.number();
+    return terminal.end(entered, it -> terminal.say("note.entered", it.id()));
   }
 
   private Checked<JournalEntry> enter(InstrumentView view, Enter enter) throws IOException {

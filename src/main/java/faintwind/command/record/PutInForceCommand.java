@@ -2,7 +2,6 @@ package faintwind.command.record;
 
 import faintwind.job.record.PutInForce;
 import faintwind.message.Checked;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.util.Optional;
@@ -42,11 +41,6 @@ public final class PutInForceCommand implements Callable<Integer> {
                 (view, enter) ->
                     new PutInForce(view, enter)
                         .put(Optional.ofNullable(file), Optional.ofNullable(reason)));
-    if (!(done instanceof Checked.Ok<String> ok)) {
-      return terminal.refuse(done.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("put-in-force.done", ok.value());
-    return ExitCode.DONE.number();
+    return terminal.end(done, it -> terminal.say("put-in-force.done", it));
   }
 }

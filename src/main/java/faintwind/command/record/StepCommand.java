@@ -8,7 +8,6 @@ import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.JournalEntry;
-import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.util.List;
@@ -84,22 +83,12 @@ public final class StepCommand implements Callable<Integer> {
   private int show() throws IOException {
     Checked<List<String>> lines =
         new StepText(InstrumentOptions.clock(), terminal.messages()).lines(at.folder(), step);
-    if (!(lines instanceof Checked.Ok<List<String>> ok)) {
-      return terminal.refuse(lines.problems());
-    }
-    terminal.report(ok.notes());
-    ok.value().forEach(terminal.out()::println);
-    return ExitCode.DONE.number();
+    return terminal.end(lines, all -> all.forEach(terminal.out()::println));
   }
 
   private int enter() throws IOException {
     Checked<JournalEntry> entered = at.instrument(terminal).work(this::enter);
-    if (!(entered instanceof Checked.Ok<JournalEntry> ok)) {
-      return terminal.refuse(entered.problems());
-    }
-    terminal.report(ok.notes());
-    terminal.say("note.entered", ok.value().id());
-    return ExitCode.DONE.number();
+    return terminal.end(entered, it -> terminal.say("note.entered", it.id()));
   }
 
   private Checked<JournalEntry> enter(InstrumentView view, Enter enter) throws IOException {

@@ -1,7 +1,5 @@
 package faintwind.guide.checklist;
 
-import java.util.Locale;
-
 /** What a step can show beside its words, worked out from the design in force: a closed list. */
 public enum Card {
   /** Holes, depths, drill speed and pecks, with both balls drawn. */
@@ -15,10 +13,5 @@ public enum Card {
   /** The chain drawn: supply, heater, thermocouple, joints, input. */
   WIRING,
   /** The arm from above, and what it has to hold. */
-  ARM;
-
-  /** The word in checklist files and bundle keys. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
-  }
+  ARM
 }

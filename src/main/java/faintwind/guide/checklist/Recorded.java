@@ -1,7 +1,5 @@
 package faintwind.guide.checklist;
 
-import java.util.Locale;
-
 /** What a reading is in a recording of the logger, so that it need not be typed. */
 public enum Recorded {
   /** Mean of the signal at the thermocouple, heater off. */
@@ -14,9 +12,4 @@ public enum Recorded {
   DROP,
   /** Its level at rest, heater on, in kelvin. */
   LEVEL;
-
-  /** The word in data files. */
-  public String word() {
-    return name().toLowerCase(Locale.ROOT);
-  }
 }

@@ -14,6 +14,7 @@ import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Other designs for the same wish, and what usual substitutions would change. */
 public final class DesignAdvice {
@@ -99,7 +100,7 @@ public final class DesignAdvice {
     return lines;
   }
 
-  private static java.util.Optional<String> change(
+  private static Optional<String> change(
       DesignSheet present, DesignSheet other, OutcomeId id, Messages words) {
     return present
         .quantity(id)

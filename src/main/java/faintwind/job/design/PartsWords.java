@@ -14,6 +14,7 @@ import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 
 /** What exactly each part of a design is, its tolerance, and what to look for when buying it. */
@@ -184,7 +185,7 @@ final class PartsWords {
     return Numerals.digits(value(id, Interval::nominal));
   }
 
-  private double value(OutcomeId id, java.util.function.ToDoubleFunction<Interval> edge) {
+  private double value(OutcomeId id, ToDoubleFunction<Interval> edge) {
     return sheet.quantity(id).map(Outcome::value).map(edge::applyAsDouble).orElse(0.0);
   }
 }

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * When a field log was recorded.
@@ -43,17 +44,18 @@ public record LogSpan(OffsetDateTime from, OffsetDateTime to) {
   }
 
   private static Optional<LogSpan> of(OffsetDateTime start, LogReader reader) throws IOException {
-    double from_s = Double.NaN;
-    double to_s = 0;
+    OptionalDouble from_s = OptionalDouble.empty();
+    OptionalDouble to_s = OptionalDouble.empty();
     for (Optional<LogRow> row = reader.next(); row.isPresent(); row = reader.next()) {
       if (row.get().time_s().isPresent()) {
-        to_s = row.get().time_s().getAsDouble();
-        from_s = Double.isNaN(from_s) ? to_s : from_s;
+        to_s = row.get().time_s();
+        from_s = from_s.isPresent() ? from_s : to_s;
       }
     }
-    return Double.isNaN(from_s)
-        ? Optional.empty()
-        : Optional.of(new LogSpan(after(start, from_s), after(start, to_s)));
+    return from_s.isPresent() && to_s.isPresent()
+        ? Optional.of(
+            new LogSpan(after(start, from_s.getAsDouble()), after(start, to_s.getAsDouble())))
+        : Optional.empty();
   }
 
   private static OffsetDateTime after(OffsetDateTime start, double time_s) {

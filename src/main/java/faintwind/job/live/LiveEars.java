@@ -36,7 +36,7 @@ final class LiveEars {
 
   void tell(LiveNews.Kind kind, Instant at, Problem problem) {
     if (gate.opens(kind + problem.id(), at)) {
-      LiveNews news = new LiveNews(kind, problem, at);
+      LiveNews news = new LiveNews(kind, problem);
       listeners.forEach(listener -> listener.happened(news));
     }
   }

@@ -1,16 +1,14 @@
 package faintwind.job.live;
 
 import faintwind.message.Problem;
-import java.time.Instant;
 
 /**
  * Something that happened to a live recording.
  *
  * @param kind what
  * @param problem the same in words, as a warning
- * @param at when
  */
-public record LiveNews(Kind kind, Problem problem, Instant at) {
+public record LiveNews(Kind kind, Problem problem) {
 
   /** What may happen. */
   public enum Kind {

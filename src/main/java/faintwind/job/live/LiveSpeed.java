@@ -17,6 +17,7 @@ import faintwind.files.run.SpeedWriter;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.physics.Constants;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -94,7 +95,8 @@ public final class LiveSpeed {
       return row.signal();
     }
     return row.terminal_K().isPresent()
-        ? OptionalDouble.of(row.signal().getAsDouble() - (row.terminal_K().getAsDouble() - 273.15))
+        ? OptionalDouble.of(
+            row.signal().getAsDouble() - (row.terminal_K().getAsDouble() - Constants.ZERO_C_K))
         : OptionalDouble.empty();
   }
 }

@@ -51,27 +51,6 @@ public record PartNeed(Kind kind, String key, double needed, double spare) {
     METRES
   }
 
-  /** Whether it belongs to the bench and not to the design. */
-  public boolean isOfTheWorkshop() {
-    return switch (kind) {
-      case CONSUMABLE, TOOL, ARM, HOME_PLATING -> true;
-      case BALL,
-          PLATING,
-          PAINT,
-          DRILL,
-          RESISTOR,
-          LEAD,
-          THERMOCOUPLE,
-          VARNISH,
-          EPOXY,
-          SUPPLY,
-          BATTERY,
-          CABLE,
-          LOGGER ->
-          false;
-    };
-  }
-
   /** What to buy: whole pieces, or metres rounded up to a tenth. */
   public double buy() {
     double all = needed + spare;

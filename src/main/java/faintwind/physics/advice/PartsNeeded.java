@@ -32,9 +32,6 @@ public final class PartsNeeded {
   /** Two junctions that fail: 50 mm of each conductor at each, and as much to hold, m. */
   private static final double FAILED_M = 0.2;
 
-  /** One tin of varnish and one pack of epoxy are enough for so many instruments. */
-  private static final int INSTRUMENTS_A_PACK = 10;
-
   private PartsNeeded() {}
 
   /**
@@ -59,7 +56,7 @@ public final class PartsNeeded {
     double loop_m = sense.lengths().pair_m() * instruments;
     double failed_m = Math.max(SPARE_SHARE * loop_m, FAILED_M * instruments);
     all.add(new PartNeed(Kind.THERMOCOUPLE, wire, loop_m, failed_m));
-    double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
+    double packs = Math.ceil(instruments / (double) Workshop.INSTRUMENTS_A_PACK);
     all.add(new PartNeed(Kind.VARNISH, "varnish", packs, 0));
     all.add(new PartNeed(Kind.EPOXY, "epoxy", packs, 0));
     all.addAll(supply(design.supply(), instruments));
@@ -80,7 +77,7 @@ public final class PartsNeeded {
     if (ball.coat().kind() == Coat.Kind.PLATED) {
       all.add(new PartNeed(Kind.PLATING, "plating-" + coat, balls.needed(), 0));
     } else if (ball.coat().kind() != Coat.Kind.BARE) {
-      double packs = Math.ceil(instruments / (double) INSTRUMENTS_A_PACK);
+      double packs = Math.ceil(instruments / (double) Workshop.INSTRUMENTS_A_PACK);
       all.add(new PartNeed(Kind.PAINT, "surface-" + coat, packs, 0));
     }
     all.add(new PartNeed(Kind.DRILL, "drill-" + mm(ball.bore().diameter_m()), 1, 1));

@@ -11,8 +11,8 @@ import java.util.Locale;
  * common practice, no source. The words are under {@code parts.item.ID}.
  */
 public final class Workshop {
-  /** One pack is enough for so many instruments. */
-  private static final int INSTRUMENTS_A_PACK = 10;
+  /** One pack, or one tin of varnish, is enough for so many instruments. */
+  static final int INSTRUMENTS_A_PACK = 10;
 
   private static final List<Item> ITEMS =
       List.of(

@@ -1,5 +1,7 @@
 package faintwind.physics.arm;
 
+import faintwind.physics.Constants;
+
 /**
  * What the air takes from a turning arm: ½·ρ·C_d·v² on each piece of its length (definition of the
  * drag coefficient). With v = ω·x along a bar of width w: torque ½·ρ·C_d·w·ω²·R⁴/4, power torque·ω.
@@ -42,6 +44,6 @@ public record ArmDrag(double airDensity_kg_m3, double width_m) {
    * @param drum_m radius of the drum, m
    */
   public double drivingWeight_kg(Turning tip, double held_m2, double drum_m) {
-    return torque_Nm(tip, held_m2) / (ThreadSwing.GRAVITY_M_S2 * drum_m);
+    return torque_Nm(tip, held_m2) / (Constants.GRAVITY_M_S2 * drum_m);
   }
 }

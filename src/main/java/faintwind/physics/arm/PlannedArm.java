@@ -1,5 +1,7 @@
 package faintwind.physics.arm;
 
+import faintwind.physics.Constants;
+
 /**
  * An arm of the kind that the steps build, at its fastest: a wooden bar on a stand, and on it a
  * pair on a stiff upright holder. Its sizes are common practice without a source.
@@ -72,8 +74,8 @@ public record PlannedArm(Turning tip) {
   /** Sag of the bar at the pair, m: its own weight and what it carries. */
   public double sag_m() {
     Beam bar = new Beam(tip.radius_m(), Beam.SOFTWOOD_PA, Beam.rectangle_m4(BAR_M, BAR_M));
-    double own = Beam.SOFTWOOD_KG_M3 * BAR_M * BAR_M * ThreadSwing.GRAVITY_M_S2;
-    return bar.evenDeflection_m(own) + bar.tipDeflection_m(HELD_KG * ThreadSwing.GRAVITY_M_S2);
+    double own = Beam.SOFTWOOD_KG_M3 * BAR_M * BAR_M * Constants.GRAVITY_M_S2;
+    return bar.evenDeflection_m(own) + bar.tipDeflection_m(HELD_KG * Constants.GRAVITY_M_S2);
   }
 
   /** Counterweight at half the radius, beyond the bar's own balance, kg. */

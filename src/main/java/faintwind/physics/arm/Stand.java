@@ -1,5 +1,7 @@
 package faintwind.physics.arm;
 
+import faintwind.physics.Constants;
+
 /**
  * Whether a stand tips: moments about the edge of its foot (statics of a rigid body, any textbook
  * of mechanics).
@@ -24,8 +26,8 @@ public record Stand(double foot_m, double height_m) {
    * @param unbalanced_kg the mass
    */
   public double leastFoot_kg(Turning tip, double unbalanced_kg) {
-    double weight = unbalanced_kg * ThreadSwing.GRAVITY_M_S2 * tip.radius_m();
+    double weight = unbalanced_kg * Constants.GRAVITY_M_S2 * tip.radius_m();
     double pull = tip.pull_N(unbalanced_kg) * height_m;
-    return Math.max(0, (weight + pull) / (ThreadSwing.GRAVITY_M_S2 * foot_m) - unbalanced_kg);
+    return Math.max(0, (weight + pull) / (Constants.GRAVITY_M_S2 * foot_m) - unbalanced_kg);
   }
 }

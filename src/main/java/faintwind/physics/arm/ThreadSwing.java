@@ -1,14 +1,13 @@
 package faintwind.physics.arm;
 
+import faintwind.physics.Constants;
+
 /**
  * How far a weight on a thread swings out on a turning arm (conical pendulum whose upper end goes
  * round as well): tan φ = ω²·(r + L·sin φ)/g, the balance of gravity, thread and m·ω²·r (any
  * textbook of mechanics). This is why a pair on the arm hangs on no thread.
  */
 public final class ThreadSwing {
-  /** Standard acceleration of gravity, m/s² (CGPM 1901, exact). */
-  static final double GRAVITY_M_S2 = 9.80665;
-
   private static final int HALVINGS = 60;
 
   private ThreadSwing() {}
@@ -25,7 +24,8 @@ public final class ThreadSwing {
     double high = Math.PI / 2;
     for (int i = 0; i < HALVINGS; i++) {
       double phi = (low + high) / 2;
-      double pulled = omega2 * (upper.radius_m() + thread_m * Math.sin(phi)) / GRAVITY_M_S2;
+      double pulled =
+          omega2 * (upper.radius_m() + thread_m * Math.sin(phi)) / Constants.GRAVITY_M_S2;
       if (Math.tan(phi) < pulled) {
         low = phi;
       } else {

@@ -52,9 +52,4 @@ record HotResistor(
   double body_K(double ball_K) {
     return ball_K + power_W(ball_K) * epoxy_K_W;
   }
-
-  /** Current, A, where the ball has a temperature, K. */
-  double current_A(double ball_K) {
-    return supply_V / (resistance_ohm(body_K(ball_K)) + cable_ohm);
-  }
 }

@@ -20,12 +20,4 @@ public final class SunLoad {
       Interval solarAbsorptance, double irradiance_W_m2, double diameter_m) {
     return solarAbsorptance.times(irradiance_W_m2 * Math.PI * diameter_m * diameter_m / 4);
   }
-
-  /**
-   * Excess of a sunlit ball over the air, K: α·E/(4·h), since the surface is four cross-sections.
-   */
-  public static double excess_K(
-      double solarAbsorptance, double irradiance_W_m2, double coefficient_W_m2K) {
-    return solarAbsorptance * irradiance_W_m2 / (4 * coefficient_W_m2K);
-  }
 }

@@ -2,6 +2,7 @@ package faintwind.report.export;
 
 import faintwind.calibration.Calibration;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -9,7 +10,6 @@ import java.util.stream.Collectors;
 
 /** The numbers that the templates of C and MicroPython name besides the formulas. */
 final class ExportNumbers {
-  private static final double ZERO_C_K = 273.15;
 
   private final ExportedFormula exported;
 
@@ -38,7 +38,7 @@ final class ExportNumbers {
   private static void surroundings(Map<String, Double> all, Calibration calibration) {
     AirState air = calibration.formula().referenceAir();
     all.put("has_supply", calibration.signal().supply_V().isPresent() ? 1.0 : 0.0);
-    all.put("air_C", air.temperature_K() - ZERO_C_K);
+    all.put("air_C", air.temperature_K() - Constants.ZERO_C_K);
     all.put("pressure_hPa", air.pressure_Pa() / 100);
     all.put("rh_pct", 100 * air.relativeHumidity());
     all.put("still_signal", calibration.performance().stillSignal());

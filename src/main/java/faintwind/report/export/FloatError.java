@@ -5,6 +5,7 @@ import faintwind.calibration.complete.TestVector;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -44,7 +45,7 @@ final class FloatError {
           new TestVector(
               signal,
               0,
-              air.temperature_K() - 273.15,
+              air.temperature_K() - Constants.ZERO_C_K,
               air.pressure_Pa() / 100,
               100 * air.relativeHumidity(),
               OptionalDouble.empty(),

@@ -6,9 +6,9 @@ import faintwind.calibration.response.Formula;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
@@ -16,7 +16,6 @@ import java.util.OptionalDouble;
  * largest error that straight lines between its rows and columns make.
  */
 public final class TableExport {
-  private static final double ZERO_C_K = 273.15;
   private static final int ROWS = 300;
   private static final double OVER = 1.1;
   private static final int[] WARMER_K = {-15, -10, -5, 0, 5, 10, 15};
@@ -70,11 +69,11 @@ public final class TableExport {
   }
 
   private String celsius(int warmer_K) {
-    return String.format(Locale.ROOT, "%.2f", air.air_K() - ZERO_C_K + warmer_K);
+    return Numerals.places(air.air_K() - Constants.ZERO_C_K + warmer_K, 2);
   }
 
   private String cell(double speed_m_s) {
-    return within(speed_m_s) ? String.format(Locale.ROOT, "%.5f", speed_m_s) : "";
+    return within(speed_m_s) ? Numerals.places(speed_m_s, 5) : "";
   }
 
   private boolean within(double speed_m_s) {

@@ -147,11 +147,10 @@ public final class CalibrationPlots {
   /**
    * Speed and relative error of one run by some other way.
    *
-   * @param run name
    * @param speed_m_s air speed by the arm
    * @param relative reading over speed less one
    */
-  public record RunError(String run, double speed_m_s, double relative) {}
+  public record RunError(double speed_m_s, double relative) {}
 
   private static double medianRelativeU95(Calibration calibration) {
     double[] relative =

@@ -50,9 +50,7 @@ public final class StraightLinePlots {
             .map(
                 p ->
                     new CalibrationPlots.RunError(
-                        p.run(),
-                        p.speed_m_s(),
-                        p.slope_per_s() / look.slope_per_m() / p.speed_m_s() - 1))
+                        p.speed_m_s(), p.slope_per_s() / look.slope_per_m() / p.speed_m_s() - 1))
             .toList()
         : List.of();
   }

@@ -29,16 +29,6 @@ public final class PlotPalette {
     return ofClass("fw-light");
   }
 
-  /** Light ink on a dark sheet. */
-  public static PlotPalette dark() {
-    return ofClass("fw-dark");
-  }
-
-  /** White and bright colours on black. */
-  public static PlotPalette contrast() {
-    return ofClass("fw-contrast");
-  }
-
   /** Black on white, for paper: series differ in dash, marker and label; greys only in areas. */
   public static PlotPalette print() {
     Map<PlotToken, Color> map = new EnumMap<>(PlotToken.class);

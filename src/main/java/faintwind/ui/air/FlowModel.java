@@ -9,31 +9,23 @@ import faintwind.job.air.OpeningGuide;
 import faintwind.job.air.Reading;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
-import faintwind.message.Problem;
-import faintwind.record.JournalEntry;
-import faintwind.ui.frame.DataModel;
 import faintwind.ui.frame.Unsaved;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.work.Background;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 
 /** The flow through an opening: what it is, its points one after another, what comes of them. */
-public final class FlowModel extends DataModel<FlowModel.View> implements PlaceList {
+public final class FlowModel extends PlacesModel<FlowModel.View> {
   /** Cautions that stand before the points. */
   static final String CAUTION = "opening";
 
   static final String HIVE_CAUTION = "opening-hive";
 
   private final OpeningForm form;
-  private final Readings readings;
-  private final LiveAir live;
-  private AirWays ways;
   private Optional<OpeningGuide> laid = Optional.empty();
-  private String kept = "";
 
   /**
    * What there is to show.
@@ -65,18 +57,15 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
 
   /** A model that knows no opening yet. */
   public FlowModel(Messages words, Background background, AirWays ways) {
-    super(words, View.ASKING);
-    this.ways = ways;
+    super(words, background, ways, View.ASKING);
     form = new OpeningForm(words);
-    readings = new Readings(words, background, this::work);
-    live = new LiveAir(words, mean -> readings.next().ifPresent(row -> row.take(mean)), this::say);
     say();
   }
 
   /** Goes on with the instrument as it is open now. */
   public void at(AirWays instrument, Optional<Calibration> calibration) {
-    ways = instrument;
-    calibration.ifPresent(live::by);
+    goOn(instrument);
+    calibration.ifPresent(live()::by);
     calibration.ifPresent(by -> form.ball_mm(1000 * by.formula().diameter_m()));
     View now = view().get();
     put(shown(now.guide(), now.measured(), now.problems(), now.refused()));
@@ -87,33 +76,18 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     return form;
   }
 
-  @Override
-  public Readings readings() {
-    return readings;
-  }
-
-  @Override
-  public LiveAir live() {
-    return live;
-  }
-
-  @Override
-  public AirWays ways() {
-    return ways;
-  }
-
   /** Lays the points of the opening that was said; what was read stays where it is the same. */
   public void lay() {
-    kept = "";
+    changed();
     Checked<OpeningGuide> guide = form.guide();
     if (guide instanceof Checked.Ok<OpeningGuide> ok) {
       if (!laid.equals(Optional.of(ok.value()))) {
         laid = Optional.of(ok.value());
-        readings.rows().clear();
-        points(ok.value()).forEach(point -> readings.add(point.name()));
+        readings().rows().clear();
+        points(ok.value()).forEach(point -> readings().add(point.name()));
       }
       put(shown(laid, Optional.empty(), lines(ok.notes()), false));
-      if (readings.missing() == 0) {
+      if (readings().missing() == 0) {
         work();
       }
     } else {
@@ -128,7 +102,7 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
       List<String> problems,
       boolean refused) {
     long unread = guide.stream().flatMap(g -> cautions(g).stream()).filter(this::isOpen).count();
-    return new View(guide, measured, unread, readings.missing(), problems, refused);
+    return new View(guide, measured, unread, readings().missing(), problems, refused);
   }
 
   private static List<FlowPoint> points(OpeningGuide guide) {
@@ -137,7 +111,7 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
 
   /** Asks for the opening again; nothing that was read is given up yet. */
   public void again() {
-    kept = "";
+    changed();
     put(View.ASKING);
     say();
   }
@@ -154,26 +128,19 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
 
   /** Who read a caution, in words; empty where nobody has. */
   Optional<String> readBy(String caution) {
-    return ways.cautionReadBy(caution);
+    return ways().cautionReadBy(caution);
   }
 
   /** A caution was read. */
   public void read(String caution) {
-    ways.cautionRead(caution);
+    ways().cautionRead(caution);
     View now = view().get();
     put(shown(now.guide(), now.measured(), now.problems(), now.refused()));
     say();
   }
 
   @Override
-  public void use(Path speeds) {
-    readings.use(
-        ways.log(speeds),
-        problems -> tell(lines(problems), problems.stream().anyMatch(Problem::isError)),
-        broke -> tell(List.of(failed(speeds, broke)), true));
-  }
-
-  private void tell(List<String> problems, boolean refused) {
+  void tell(List<String> problems, boolean refused) {
     if (!problems.isEmpty()) {
       View now = view().get();
       put(shown(now.guide(), now.measured(), problems, refused));
@@ -181,19 +148,19 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     say();
   }
 
-  /** Works out what can be worked out of what is filled in. */
-  private void work() {
+  @Override
+  void work() {
     View now = view().get();
-    kept = "";
+    changed();
     if (now.guide().isPresent()) {
       OpeningGuide guide = now.guide().get();
-      Checked<List<Reading>> filled = readings.filled();
-      boolean waits = filled.isOk() && readings.missing() > 0;
+      Checked<List<Reading>> filled = readings().filled();
+      boolean waits = filled.isOk() && readings().missing() > 0;
       put(
           waits
               ? shown(now.guide(), Optional.empty(), List.of(), false)
               : filled
-                  .then(all -> guide.flow(all, readings.source()))
+                  .then(all -> guide.flow(all, readings().source()))
                   .fold(
                       (value, notes) -> shown(now.guide(), Optional.of(value), lines(notes), false),
                       problems -> shown(now.guide(), Optional.empty(), lines(problems), true)));
@@ -206,41 +173,28 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
     View now = view().get();
     if (now.guide().isPresent()
         && now.measured().isPresent()
-        && readings.filled() instanceof Checked.Ok<List<Reading>> ok) {
-      ways.keepFlow(now.guide().get(), ok.value(), readings.inputs(), this::kept);
+        && readings().filled() instanceof Checked.Ok<List<Reading>> ok) {
+      ways().keepFlow(now.guide().get(), ok.value(), readings().inputs(), this::kept);
     }
   }
 
   /** What is typed and not kept, of an instrument. */
   Optional<Unsaved> unsaved(String instrument) {
     Act keep = new Act("flow-keep", text("air.keep"), this::keep);
-    return readings.isUnsaved()
-        ? Optional.of(
-            new Unsaved(
-                text("air.unsaved-flow", instrument),
-                view().get().measured().map(done -> keep),
-                text("window.unsaved.drop")))
-        : Optional.empty();
-  }
-
-  private void kept(Checked<JournalEntry> entry) {
-    kept = entry.isOk() ? text("air.kept", PlaceList.file(entry)) : "";
-    if (entry.isOk()) {
-      readings.markKept();
-    }
-    tell(entry.isOk() ? List.of() : lines(entry.problems()), !entry.isOk());
+    return unsaved(text("air.unsaved-flow", instrument), view().get().measured().map(done -> keep));
   }
 
   private String nextPlace() {
     Optional<OpeningGuide> guide = view().get().guide();
-    int at = readings.next().map(readings.rows()::indexOf).orElse(-1);
+    int at = readings().next().map(readings().rows()::indexOf).orElse(-1);
     return guide.isEmpty() || at < 0
         ? ""
         : new FlowText(words())
             .point(guide.get().traverse().opening(), points(guide.get()).get(at));
   }
 
-  private void say() {
+  @Override
+  void say() {
     View now = view().get();
     if (now.guide().isEmpty()) {
       Act lay = new Act("opening-lay", text("air.opening.lay"), this::lay);
@@ -264,23 +218,24 @@ public final class FlowModel extends DataModel<FlowModel.View> implements PlaceL
   }
 
   private Next sayPoint() {
-    if (readings.next().isEmpty()) {
+    if (readings().next().isEmpty()) {
       return Next.say(Mark.BLOCKED, text("air.flow.refused"));
     }
     String place = nextPlace();
     String go = text("air.flow.go", place);
-    return live.next(go, place)
+    return live()
+        .next(go, place)
         .orElseGet(
             () ->
                 Next.say(Mark.DOING, go)
-                    .withDetail(text("air.flow.go-detail", readings.missing())));
+                    .withDetail(text("air.flow.go-detail", readings().missing())));
   }
 
   private Next sayFlow(MeasureFlow measured) {
     String flow = new FlowText(words()).sentence(measured.flow());
-    if (!kept.isEmpty()) {
-      Act anew = new Act("flow-anew", text("air.flow.anew"), readings::clear);
-      return Next.say(Mark.DONE, flow, anew).withDetail(kept);
+    if (!kept().isEmpty()) {
+      Act anew = new Act("flow-anew", text("air.flow.anew"), readings()::clear);
+      return Next.say(Mark.DONE, flow, anew).withDetail(kept());
     }
     Act keep = new Act("flow-keep", text("air.keep"), this::keep);
     boolean faint = measured.flow().tooFaint();

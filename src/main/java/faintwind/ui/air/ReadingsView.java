@@ -25,7 +25,7 @@ final class ReadingsView extends VBox {
   private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
   private final Desk desk;
-  private final PlaceList list;
+  private final PlacesModel<?> list;
   private final Function<PlaceRow, Node> name;
   private final Map<PlaceRow, StackPane> marks = new HashMap<>();
   private final VBox rows = Boxes.column("typed-runs");
@@ -36,7 +36,7 @@ final class ReadingsView extends VBox {
    *
    * @param name shows or asks what a place is called
    */
-  ReadingsView(Desk desk, PlaceList list, Function<PlaceRow, Node> name) {
+  ReadingsView(Desk desk, PlacesModel<?> list, Function<PlaceRow, Node> name) {
     this.desk = desk;
     this.list = list;
     this.name = name;

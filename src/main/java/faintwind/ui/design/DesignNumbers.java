@@ -11,6 +11,7 @@ import faintwind.physics.design.SunLoad;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 
 /** The equation of an outcome with this design's own numbers in it. */
 final class DesignNumbers {
@@ -190,7 +191,7 @@ final class DesignNumbers {
     return of(id, Interval::nominal);
   }
 
-  private double of(OutcomeId id, java.util.function.ToDoubleFunction<Interval> edge) {
+  private double of(OutcomeId id, ToDoubleFunction<Interval> edge) {
     return worked.sheet().quantity(id).map(Outcome::value).map(edge::applyAsDouble).orElse(0.0);
   }
 

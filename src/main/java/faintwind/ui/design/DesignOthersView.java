@@ -13,6 +13,7 @@ import faintwind.ui.part.NumberModel;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
 import javafx.beans.property.StringProperty;
@@ -79,7 +80,7 @@ final class DesignOthersView {
     return parts.stream()
         .map(label)
         .map(l -> new DesignChoices.Option(l.id(), l.name()))
-        .sorted(java.util.Comparator.comparing(DesignChoices.Option::name))
+        .sorted(Comparator.comparing(DesignChoices.Option::name))
         .toList();
   }
 

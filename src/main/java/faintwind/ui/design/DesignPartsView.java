@@ -14,6 +14,7 @@ import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import javafx.scene.Node;
@@ -35,7 +36,7 @@ final class DesignPartsView {
   private final Node heads;
 
   /** A row that stays while it is typed into. */
-  private record Row(NumberModel price, VBox node, Label what, Label amount, Label total) {}
+  private record Row(VBox node, Label what, Label amount, Label total) {}
 
   DesignPartsView(Desk desk, DesignModel model) {
     this.model = model;
@@ -136,7 +137,7 @@ final class DesignPartsView {
     NumberModel price = new NumberModel("", words);
     line.price().ifPresent(p -> price.set(PartsList.money(p)));
     price.judged().addListener((property, was, now) -> model.partsList().priced(key, price));
-    String id = "price-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT);
+    String id = "price-" + key.replace('.', '-').toLowerCase(Locale.ROOT);
     NumberField field = new NumberField(id, words.text("design.parts.price", line.part()), price);
     field.getStyleClass().addAll("price-field", "optional");
     Label name = Words.label(line.part(), "semibold");
@@ -150,8 +151,8 @@ final class DesignPartsView {
     VBox cost = Boxes.column("price-field", field, total);
     HBox lineBox = Boxes.row("part-line", said, amount, cost);
     VBox node = new VBox(lineBox);
-    node.setId("part-" + key.replace('.', '-').toLowerCase(java.util.Locale.ROOT));
+    node.setId("part-" + key.replace('.', '-').toLowerCase(Locale.ROOT));
     node.getStyleClass().addAll("outcome", "row");
-    return new Row(price, node, what, amount, total);
+    return new Row(node, what, amount, total);
   }
 }

@@ -11,6 +11,7 @@ import faintwind.ui.work.Background;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
@@ -124,6 +125,6 @@ public final class DesignSideModel {
         : words.text(
             "design.compared.coated",
             plain,
-            words.text("design.coat." + kind.name().toLowerCase(java.util.Locale.ROOT)));
+            words.text("design.coat." + kind.name().toLowerCase(Locale.ROOT)));
   }
 }

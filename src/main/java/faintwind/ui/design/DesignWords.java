@@ -19,6 +19,7 @@ import faintwind.ui.part.Note;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 
 /** Says and draws what follows from a design. */
@@ -125,9 +126,9 @@ final class DesignWords {
     boolean outside =
         q.reason().isPresent()
             && (q.verdict() == DesignVerdict.GOOD || q.verdict() == DesignVerdict.PLAIN);
-    String verdict = q.verdict().name().toLowerCase(java.util.Locale.ROOT);
+    String verdict = q.verdict().name().toLowerCase(Locale.ROOT);
     return new OutcomeLine(
-        q.id().id().toLowerCase(java.util.Locale.ROOT).replace('_', '-'),
+        q.id().id().toLowerCase(Locale.ROOT).replace('_', '-'),
         words.text("quantity." + q.id().id()),
         FIRST.contains(q.id()) ? words.text("quantity." + q.id().id() + ".plain") : "",
         (Numerals.digits(v.nominal()) + " " + q.id().unit()).strip(),
@@ -154,12 +155,7 @@ final class DesignWords {
     Outcome q =
         worked.sheet().quantities().stream()
             .filter(
-                each ->
-                    each.id()
-                        .id()
-                        .toLowerCase(java.util.Locale.ROOT)
-                        .replace('_', '-')
-                        .equals(outcomeId))
+                each -> each.id().id().toLowerCase(Locale.ROOT).replace('_', '-').equals(outcomeId))
             .findFirst()
             .orElseThrow();
     String name = words.text("quantity." + q.id().id());
@@ -189,7 +185,7 @@ final class DesignWords {
                 line ->
                     words.text(
                         "design.why.part",
-                        words.text("part." + line.part().name().toLowerCase(java.util.Locale.ROOT)),
+                        words.text("part." + line.part().name().toLowerCase(Locale.ROOT)),
                         Numerals.digits(Math.max(line.down(), line.up()))))
             .toList();
     return words.text("design.why.budget", String.join(", ", parts));

@@ -129,11 +129,6 @@ public final class Workspace {
     return this::open;
   }
 
-  /** Reads every instrument. */
-  public Found read() throws IOException {
-    return read(folders -> {});
-  }
-
   /**
    * Reads every instrument.
    *

@@ -59,7 +59,6 @@ final class ReadingWords {
         judged
             .map(j -> words.text("window.verdict." + j.verdict().word()))
             .orElse(words.text("window.verdict.unknown")),
-        judged.map(j -> situation.fill(j.words(), words)).orElse(""),
         words.text("window.step.kept", when(line.at(), situation)));
   }
 

@@ -151,11 +151,10 @@ public record StepView(
    * @param typed as typed; empty where nothing was
    * @param mark of the verdict; ready where there is none
    * @param verdict the word; empty where there is none
-   * @param words what goes with the verdict
    * @param kept when it was kept, in words
    */
-  public record Answer(String typed, Mark mark, String verdict, String words, String kept) {
-    static final Answer NONE = new Answer("", Mark.READY, "", "", "");
+  public record Answer(String typed, Mark mark, String verdict, String kept) {
+    static final Answer NONE = new Answer("", Mark.READY, "", "");
 
     public boolean isGiven() {
       return !typed.isEmpty();

@@ -6,6 +6,7 @@ import faintwind.guide.Progress;
 import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.ReadingTrend;
 import faintwind.guide.Situation;
+import faintwind.guide.checklist.Caution;
 import faintwind.guide.checklist.Checklist;
 import faintwind.guide.checklist.Question;
 import faintwind.guide.checklist.Reading;
@@ -33,7 +34,7 @@ import faintwind.ui.make.StepView.Heading;
 import faintwind.ui.make.StepView.Instruction;
 import faintwind.ui.make.StepView.Outcome;
 import faintwind.ui.make.StepView.Photos;
-import faintwind.ui.part.CautionCard.Caution;
+import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.GateList.Missing;
 import faintwind.ui.part.Mark;
 import java.util.ArrayList;
@@ -119,8 +120,7 @@ final class StepViews {
         line.event().reason());
   }
 
-  private Caution caution(
-      Step step, faintwind.guide.checklist.Caution caution, Situation situation) {
+  private CautionCard.Caution caution(Step step, Caution caution, Situation situation) {
     Optional<Standing<CautionAcknowledged>> read =
         situation
             .state()
@@ -128,7 +128,7 @@ final class StepViews {
             .filter(line -> !line.who().isBlank());
     int unread = situation.state().unread(step.id(), caution.id());
     String kind = words.text("caution." + caution.level().word());
-    return new Caution(
+    return new CautionCard.Caution(
         caution.id(),
         read.isPresent() && unread > 0 ? words.text("caution.other-of-pair", kind, unread) : kind,
         situation.fill(caution.text(), words),

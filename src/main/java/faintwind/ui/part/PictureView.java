@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import javafx.geometry.Orientation;
 import javafx.geometry.Point2D;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Group;
@@ -252,8 +253,8 @@ public final class PictureView extends Region {
   }
 
   @Override
-  public javafx.geometry.Orientation getContentBias() {
-    return javafx.geometry.Orientation.HORIZONTAL;
+  public Orientation getContentBias() {
+    return Orientation.HORIZONTAL;
   }
 
   @Override

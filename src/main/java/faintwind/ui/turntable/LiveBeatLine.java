@@ -1,6 +1,7 @@
 package faintwind.ui.turntable;
 
 import java.util.List;
+import javafx.scene.AccessibleAction;
 import javafx.scene.AccessibleRole;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Region;
@@ -42,8 +43,8 @@ final class LiveBeatLine extends Region {
   }
 
   @Override
-  public void executeAccessibleAction(javafx.scene.AccessibleAction action, Object... parameters) {
-    if (action == javafx.scene.AccessibleAction.FIRE) {
+  public void executeAccessibleAction(AccessibleAction action, Object... parameters) {
+    if (action == AccessibleAction.FIRE) {
       tap.run();
     } else {
       super.executeAccessibleAction(action, parameters);

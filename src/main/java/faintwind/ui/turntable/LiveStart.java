@@ -45,9 +45,11 @@ public final class LiveStart {
   private final VBox box = Boxes.column("data-body");
   private final VBox parts = Boxes.column("data-body");
   private final VBox problems = new VBox();
-  private int filledAt = -1;
-  private boolean filledOpen;
+  private Optional<Filled> filled = Optional.empty();
   private final ChangeListener<OpenInstrument.Standpoint> changed = (p, was, now) -> fill();
+
+  /** What it was filled for: how many lines of the journal, and whether the gate is open. */
+  private record Filled(int entries, boolean open) {}
 
   /**
    * Who is told of what.
@@ -89,13 +91,12 @@ public final class LiveStart {
 
   /** Time alone changes nothing here, and must not take away what is being typed. */
   private void fill() {
-    int entries = instrument.state().lines().size();
     boolean open = instrument.rehearsal() || gate().open();
-    if (entries == filledAt && open == filledOpen) {
+    Optional<Filled> now = Optional.of(new Filled(instrument.state().lines().size(), open));
+    if (now.equals(filled)) {
       return;
     }
-    filledAt = entries;
-    filledOpen = open;
+    filled = now;
     box.getChildren().clear();
     if (instrument.rehearsal()) {
       fillRehearsal();

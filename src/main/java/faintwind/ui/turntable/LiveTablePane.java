@@ -15,7 +15,6 @@ import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.animation.AnimationTimer;
 import javafx.scene.Node;
@@ -138,8 +137,8 @@ final class LiveTablePane {
   private HBox paces() {
     HBox row = Boxes.row("live-paces");
     for (double pace : PACES) {
-      Hyperlink link = new ProseLink(String.format(Locale.ROOT, "%.0f×", pace));
-      link.setId(String.format(Locale.ROOT, "live-pace-%.0f", pace));
+      Hyperlink link = new ProseLink(Numerals.places(pace, 0) + "×");
+      link.setId("live-pace-" + Numerals.places(pace, 0));
       link.setAccessibleText(desk.text("turntable.live.pace", Math.round(pace)));
       link.setOnAction(
           event -> {

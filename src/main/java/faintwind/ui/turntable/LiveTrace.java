@@ -1,9 +1,9 @@
 package faintwind.ui.turntable;
 
 import faintwind.calibration.run.Series;
+import faintwind.message.Numerals;
 import faintwind.ui.part.Words;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -153,7 +153,7 @@ final class LiveTrace extends Region {
     for (double v = Math.ceil(low / step) * step; v <= high; v += step) {
       boolean ink = Math.abs(v) < step / 1e6;
       add(new Line(left(), y(v), getWidth() - right(), y(v)), ink ? "live-ink-line" : "live-rule");
-      String text = String.format(Locale.ROOT, step < 1 ? "%.1f" : "%.0f", v + 0.0);
+      String text = Numerals.places(v + 0.0, step < 1 ? 1 : 0);
       Label value = label(text.replace('-', '−'), "fine", "soft");
       value.relocate(left() - value.getWidth() - 0.4 * em(), y(v) - value.getHeight() / 2);
     }

@@ -9,9 +9,11 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
@@ -141,10 +143,7 @@ class PhotoFileTest {
     Files.createDirectories(folder.path());
     Path huge = temp.resolve("huge.jpg");
     try (var channel =
-        java.nio.channels.FileChannel.open(
-            huge,
-            java.nio.file.StandardOpenOption.CREATE,
-            java.nio.file.StandardOpenOption.WRITE)) {
+        FileChannel.open(huge, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
       channel.write(ByteBuffer.wrap(new byte[] {1}), PhotoFile.LARGEST_BYTES + 5);
     }
     Checked<PhotoAdded> kept = folder.keepPhoto(huge, "huge");

@@ -30,6 +30,8 @@ class StepsAndPartsTest {
   private static final Checklist STEPS = ShippedChecklist.standard();
   private static final Path MADE = Path.of("src/test/resources/parts/by-step.csv");
   private static final Path DESIGN = Path.of("src/test/resources/design/half-inch-copper.json");
+  private static final Set<Kind> OF_THE_BENCH =
+      Set.of(Kind.CONSUMABLE, Kind.TOOL, Kind.ARM, Kind.HOME_PLATING);
   private static final Messages WORDS = Messages.of(Locale.ENGLISH);
 
   /** What a step calls a part of the design, or what was made of it. */
@@ -69,7 +71,7 @@ class StepsAndPartsTest {
     Set<String> things = new HashSet<>();
     Set<Kind> kinds = new HashSet<>();
     for (PartsList.Line line : everything()) {
-      if (line.need().isOfTheWorkshop()) {
+      if (OF_THE_BENCH.contains(line.need().kind())) {
         things.add(line.what());
       } else {
         kinds.add(line.need().kind());
@@ -89,7 +91,9 @@ class StepsAndPartsTest {
     for (PartsList.Line line : everything()) {
       PartNeed need = line.need();
       boolean used =
-          need.isOfTheWorkshop() ? wanted.contains(line.what()) : kinds.contains(need.kind());
+          OF_THE_BENCH.contains(need.kind())
+              ? wanted.contains(line.what())
+              : kinds.contains(need.kind());
       assertThat(used).as("\"%s\" is in the list and in no step", line.what()).isTrue();
     }
   }

@@ -18,6 +18,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -112,7 +113,7 @@ class CalibrateTest {
   }
 
   private static JobWatch listening(List<String> stages) {
-    List<String> heard = java.util.Collections.synchronizedList(stages);
+    List<String> heard = Collections.synchronizedList(stages);
     return new JobWatch() {
       @Override
       public void progress(String stage, long done, long total) {

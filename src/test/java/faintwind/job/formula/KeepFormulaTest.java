@@ -27,6 +27,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -88,7 +89,7 @@ class KeepFormulaTest {
     assertThat(drawn.formula().recordings()).hasSameSizeAs(made.formula().recordings());
     double[] before = made.formula().recordings().get(0).fitted().values();
     double[] again = drawn.formula().recordings().get(0).fitted().values();
-    assertThat(again).containsExactly(before, org.assertj.core.api.Assertions.within(1e-9));
+    assertThat(again).containsExactly(before, Assertions.within(1e-9));
   }
 
   @Test

@@ -17,6 +17,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -149,7 +150,7 @@ class SharedFolderFaultsTest {
     look(0);
     byte[] whole = Files.readAllBytes(journal(2));
     for (int cut : List.of(0, 20, whole.length / 3)) {
-      Files.write(journal(2), java.util.Arrays.copyOf(whole, cut));
+      Files.write(journal(2), Arrays.copyOf(whole, cut));
       assertLastSeen(2, 1, "");
     }
     Files.write(journal(2), whole);
@@ -163,7 +164,7 @@ class SharedFolderFaultsTest {
     byte[] whole = Files.readAllBytes(journal(2));
     note(2, CLOCK);
     byte[] more = Files.readAllBytes(journal(2));
-    Files.write(journal(2), java.util.Arrays.copyOf(more, whole.length + 30));
+    Files.write(journal(2), Arrays.copyOf(more, whole.length + 30));
     assertThat(pair(2, 1).trouble()).isEmpty();
     Files.write(journal(2), more);
     assertThat(pair(2, 2).trouble()).isEmpty();

@@ -8,6 +8,7 @@ import faintwind.guide.turntable.Advice.Action;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -67,7 +68,7 @@ class BenchSourceTest {
     try {
       session.run();
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 

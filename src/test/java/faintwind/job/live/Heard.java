@@ -2,6 +2,7 @@ package faintwind.job.live;
 
 import faintwind.calibration.live.LiveRow;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -29,7 +30,7 @@ final class Heard implements LiveListener {
       try {
         recording.stop();
       } catch (IOException e) {
-        throw new java.io.UncheckedIOException(e);
+        throw new UncheckedIOException(e);
       }
     }
   }

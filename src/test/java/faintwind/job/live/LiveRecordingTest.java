@@ -11,11 +11,14 @@ import faintwind.files.run.LogReader;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -35,7 +38,7 @@ class LiveRecordingTest {
           try {
             recording.stop();
           } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+            throw new UncheckedIOException(e);
           }
         }
       }
@@ -68,7 +71,7 @@ class LiveRecordingTest {
         var read = reader.next().orElseThrow();
         assertThat(read.time_s().getAsDouble()).isEqualTo(row.time_s());
         assertThat(read.signal().getAsDouble())
-            .isCloseTo(row.signal().getAsDouble(), org.assertj.core.data.Offset.offset(1e-6));
+            .isCloseTo(row.signal().getAsDouble(), Offset.offset(1e-6));
       }
       assertThat(reader.next()).isEmpty();
     }
@@ -95,7 +98,7 @@ class LiveRecordingTest {
               assertThat(Double.parseDouble(last.substring(0, last.indexOf(','))))
                   .isEqualTo(row.time_s());
             } catch (IOException e) {
-              throw new java.io.UncheckedIOException(e);
+              throw new UncheckedIOException(e);
             }
           }
 
@@ -111,7 +114,7 @@ class LiveRecordingTest {
   void thePaceIsThatOfTheClockTimesTheFactor() throws IOException {
     var begin = time.now();
     List<LiveRow> heard = record(101);
-    double passed_s = java.time.Duration.between(begin, time.now()).toMillis() / 1000.0;
+    double passed_s = Duration.between(begin, time.now()).toMillis() / 1000.0;
     double instrument_s = heard.get(100).time_s() - heard.get(0).time_s();
     assertThat(instrument_s / passed_s).isBetween(9.9, 10.1);
   }

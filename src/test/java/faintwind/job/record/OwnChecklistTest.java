@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -127,8 +128,7 @@ class OwnChecklistTest {
       })
   void aBrokenCopyIsRefusedAndTheShippedStepStands(String problem, String from, String to)
       throws IOException {
-    String own =
-        shipped(STEP).replace(TITLE, "Mine").replaceFirst(java.util.regex.Pattern.quote(from), to);
+    String own = shipped(STEP).replace(TITLE, "Mine").replaceFirst(Pattern.quote(from), to);
     assertThat(own).contains(to);
     put(instrument, STEP, own);
     assertThat(title()).isEqualTo(TITLE);
@@ -183,7 +183,7 @@ class OwnChecklistTest {
       })
   void aCopyThatTakesEvidenceFromTheGateIsRefused(String from, String to) throws IOException {
     String step = "04-assemble/heater-insulation.json";
-    String own = shipped(step).replaceFirst(java.util.regex.Pattern.quote(from), to);
+    String own = shipped(step).replaceFirst(Pattern.quote(from), to);
     assertThat(own).contains(to);
     put(instrument, step, own);
     assertThat(view().problems()).extracting(Problem::id).contains("checklist.reading-dropped");

@@ -12,6 +12,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import javax.sound.sampled.AudioFileFormat;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioInputStream;
@@ -43,7 +44,7 @@ class FindTurnsTest {
     float[] sound = beat();
     BeatTrack track = new BeatTrack(BEAT, RATE_HZ, 0);
     int gone = (int) track.sampleOf(21);
-    java.util.Arrays.fill(sound, gone, gone + RATE_HZ / 20, 0);
+    Arrays.fill(sound, gone, gone + RATE_HZ / 20, 0);
     int twin = (int) track.sampleOf(40);
     System.arraycopy(sound, twin, sound, twin + RATE_HZ / 4, RATE_HZ / 20);
     Checked<BeatTimes> found = FindTurns.in(recording(sound), BEAT);

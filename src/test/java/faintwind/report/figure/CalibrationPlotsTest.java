@@ -50,7 +50,7 @@ class CalibrationPlotsTest {
   @Test
   void errorsAreInPerCentBesideTheStraightLine() {
     PlotFigure figure =
-        plots.errors(calibration, List.of(new CalibrationPlots.RunError("spin1", 0.1, 0.75)));
+        plots.errors(calibration, List.of(new CalibrationPlots.RunError(0.1, 0.75)));
     assertThat(rows(figure, "complete formula")).hasSize(7);
     assertThat(rows(figure, "straight line").get(0).numbers()).containsExactly(0.1, 75.0);
     assertThat(PictureSvg.of(figure, SIZE, PAPER)).contains("straight line");
@@ -64,8 +64,8 @@ class CalibrationPlotsTest {
         .allMatch(row -> row.numbers().get(0) <= highest_m_s * 1.001);
     // what was not tried carries its mark
     List<PlotTable.Row> u95 = rows(bands.u95(calibration), "beyond");
-    assertThat(u95.get(u95.size() - 1).numbers().get(1)).isCloseTo(100 * 0.094 / 3, within(1e-9));
+    assertThat(u95.get(u95.size() - 1).numbers().get(1)).isCloseTo(3.13333333, within(1e-8));
     assertThat(rows(bands.response(calibration), "beyond").get(0).numbers().get(1))
-        .isCloseTo(30 / 1.03, within(1e-9));
+        .isCloseTo(29.12621359, within(1e-8));
   }
 }

@@ -29,6 +29,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
@@ -85,7 +86,7 @@ class BuildLogTest {
   private static PDDocument pdf(String html) throws IOException {
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     Pdf.write(html, pdf);
-    return org.apache.pdfbox.Loader.loadPDF(pdf.toByteArray());
+    return Loader.loadPDF(pdf.toByteArray());
   }
 
   private static String page(PDDocument document, int page) throws IOException {
@@ -192,7 +193,8 @@ class BuildLogTest {
     assertThat(html())
         .contains("<s>“100,3”: 100.3")
         .containsPattern(
-            "Corrected by Ada Test, 1 May 2026,(<[^>]*>| )*08:00 UTC.01(<[^>]*>)*: other &lt;piece&gt;")
+            "Corrected by Ada Test, 1 May 2026,(<[^>]*>| )*08:00 UTC.01(<[^>]*>)*: other"
+                + " &lt;piece&gt;")
         .contains("“99.8”: 99.8");
   }
 
@@ -255,7 +257,7 @@ class BuildLogTest {
     }
     ByteArrayOutputStream pdf = new ByteArrayOutputStream();
     Pdf.write(html, pdf);
-    try (PDDocument document = org.apache.pdfbox.Loader.loadPDF(pdf.toByteArray())) {
+    try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
       assertThat(document.getNumberOfPages()).isGreaterThan(3);
       PDFTextStripper words = new PDFTextStripper();
       for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -273,7 +275,7 @@ class BuildLogTest {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 9 9\" width=\"9\" height=\"9\">"
             + "<title>Loss.</title><desc>Falls from 3 to 1.</desc><path d=\"M1,1H8\"/></svg>";
     Pdf.write(html().replace("</body>", drawing + "</body>"), pdf);
-    try (PDDocument document = org.apache.pdfbox.Loader.loadPDF(pdf.toByteArray())) {
+    try (PDDocument document = Loader.loadPDF(pdf.toByteArray())) {
       assertThat(document.getDocumentCatalog().getMarkInfo().isMarked()).isTrue();
       assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
       List<String> kinds = new ArrayList<>();

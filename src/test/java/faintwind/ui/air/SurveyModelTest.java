@@ -68,7 +68,7 @@ class SurveyModelTest {
     read(0, "0.10", "0.01");
     assertThat(model.next().get().sentence()).isEqualTo("Go to door.");
     read(1, "0.30", "0.02");
-    assertThat(model.ranks())
+    assertThat(model.view().get().ranked().orElseThrow().survey().ranked())
         .extracting(r -> r.rank() + " " + r.visit().place())
         .containsExactly("1 door", "2 sill");
     assertThat(model.next().get().sentence()).isEqualTo("Go back to sill, as a check.");

@@ -2,7 +2,6 @@ package faintwind.ui.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import faintwind.Main;
@@ -38,7 +37,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every field of a design, in the file, in the form, on the command line and in the schema. */
+/** Every field of a design, in the file, in the form and on the command line. */
 @TestInstance(TestInstance.Lifecycle.PER_CLASS)
 class DesignFieldsTest {
   private static final ObjectMapper JSON = new ObjectMapper();
@@ -187,38 +186,5 @@ class DesignFieldsTest {
     assertThat(plain).startsWith("{").endsWith("}\n");
     assertThat(commandLine(sets.toArray(String[]::new))).isEqualTo(plain);
     assertThat(commandLine("--set", "ball.diameter_mm=16")).isNotEqualTo(plain);
-  }
-
-  @Test
-  void schemaHasEveryFieldWithItsLimitsWordsAndUsualValue() throws IOException {
-    JsonNode schema = JSON.readTree(Path.of("assets/schemas/design.schema.json").toFile());
-    List<String> fields = new ArrayList<>();
-    for (DesignField each : DesignField.values()) {
-      Field field = each.field();
-      JsonNode at = schema;
-      for (String key : field.id().split("\\.", -1)) {
-        JsonNode object = at.has("oneOf") ? at.get("oneOf").get(1) : at;
-        at = object.path("properties").path(key);
-      }
-      assertThat(at.isMissingNode()).as(field.id()).isFalse();
-      if (field.range().isPresent()) {
-        assertThat(at.path("minimum").asDouble(Double.NaN))
-            .as(field.id())
-            .isEqualTo(field.range().get().least());
-        assertThat(at.path("maximum").asDouble(Double.NaN)).isEqualTo(field.range().get().most());
-        assertThat(at.path("type").asText().equals("integer"))
-            .isEqualTo(field.range().get().whole());
-      }
-      assertThat(at.findValuesAsText("enum").isEmpty() && !at.has("enum"))
-          .isEqualTo(field.words().isEmpty());
-      List<String> allowed = new ArrayList<>();
-      at.path("enum").forEach(word -> allowed.add(word.asText()));
-      assertThat(allowed).containsExactlyInAnyOrderElementsOf(field.words());
-      if (at.has("default")) {
-        assertThat(at.get("default").asText().replaceAll("\\.0$", "")).isEqualTo(field.usual());
-      }
-      fields.add(field.id());
-    }
-    assertThat(fields).doesNotHaveDuplicates();
   }
 }

@@ -23,6 +23,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -97,8 +98,7 @@ class DesignScreenTest {
     robot.press(KeyCode.TAB).release(KeyCode.TAB);
     WaitForAsyncUtils.waitFor(20, TimeUnit.SECONDS, () -> nominal(OutcomeId.BALL_DIAMETER) < 10);
     WaitForAsyncUtils.waitForFxEvents();
-    assertThat(nominal(OutcomeId.BALL_DIAMETER))
-        .isCloseTo(9.525, org.assertj.core.data.Offset.offset(1e-3));
+    assertThat(nominal(OutcomeId.BALL_DIAMETER)).isCloseTo(9.525, Offset.offset(1e-3));
     assertThat(nominal(OutcomeId.TIME_CONSTANT_STILL)).isLessThan(before);
     robot.interact(() -> window.theme(Theme.DARK));
     WaitForAsyncUtils.waitForFxEvents();

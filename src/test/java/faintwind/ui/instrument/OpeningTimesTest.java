@@ -75,7 +75,8 @@ class OpeningTimesTest {
     Workspace workspace = new Workspace(temp, Clock.systemUTC(), Locale.ENGLISH);
     for (int i = 0; i < 3; i++) {
       double open_s = seconds(() -> folder.open());
-      double all_s = seconds(() -> assertThat(workspace.read().instruments()).hasSize(1));
+      double all_s =
+          seconds(() -> assertThat(workspace.read(folders -> {}).instruments()).hasSize(1));
       JournalEntry one =
           new JournalEntry("x" + i, AT, "Ida", Optional.empty(), new Event.NoteWritten("one"));
       double append_s = seconds(() -> folder.append(List.of(one)));
@@ -111,7 +112,8 @@ class OpeningTimesTest {
     double cpu_s = 0;
     for (int i = 0; i < 4; i++) {
       double before_s = cpu_s();
-      double wall_s = seconds(() -> assertThat(workspace.read().instruments()).hasSize(500));
+      double wall_s =
+          seconds(() -> assertThat(workspace.read(folders -> {}).instruments()).hasSize(500));
       cpu_s = cpu_s() - before_s;
       System.out.printf("500 instruments (%s): %.2f s, %.2f s of processor%n", kind, wall_s, cpu_s);
     }

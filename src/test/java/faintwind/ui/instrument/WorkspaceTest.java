@@ -22,7 +22,7 @@ class WorkspaceTest {
   @Test
   void madeUpDemoOpensWhole() throws IOException {
     assertThat(CopyDemo.into(folder)).hasSize(3);
-    Workspace.Found found = new Workspace(folder, clock, Locale.ENGLISH).read();
+    Workspace.Found found = new Workspace(folder, clock, Locale.ENGLISH).read(folders -> {});
     assertThat(found.broken()).isEmpty();
     assertThat(found.instruments())
         .hasSize(3)
@@ -32,7 +32,10 @@ class WorkspaceTest {
 
   @Test
   void missingFolderHasNoInstruments() throws IOException {
-    assertThat(new Workspace(folder.resolve("none"), clock, Locale.ENGLISH).read().instruments())
+    assertThat(
+            new Workspace(folder.resolve("none"), clock, Locale.ENGLISH)
+                .read(folders -> {})
+                .instruments())
         .isEmpty();
   }
 

@@ -10,7 +10,9 @@ import faintwind.ui.Journey;
 import faintwind.ui.Waiting;
 import java.io.IOException;
 import java.nio.file.Path;
+import javafx.event.ActionEvent;
 import javafx.scene.control.Label;
+import javafx.scene.control.RadioButton;
 import javafx.scene.control.TextField;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -110,12 +112,7 @@ class PlatingJourneyTest {
     open();
     journey.go("choose-use");
     answer("group", "yes");
-    Waiting.until(
-        () ->
-            robot
-                .lookup("#answer-group-yes")
-                .queryAs(javafx.scene.control.RadioButton.class)
-                .isSelected());
+    Waiting.until(() -> robot.lookup("#answer-group-yes").queryAs(RadioButton.class).isSelected());
     step(robot, "plating-needed");
     answer("needed", "yes");
     step(robot, "plating-who");
@@ -166,7 +163,7 @@ class PlatingJourneyTest {
         () -> {
           TextField box = robot.lookup("#plating-" + field).queryAs(TextField.class);
           box.setText(text);
-          box.getOnAction().handle(new javafx.event.ActionEvent());
+          box.getOnAction().handle(new ActionEvent());
         });
   }
 

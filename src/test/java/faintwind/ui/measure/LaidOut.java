@@ -3,6 +3,7 @@ package faintwind.ui.measure;
 import faintwind.ui.measure.Finding.Fault;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -208,7 +209,7 @@ public final class LaidOut {
 
   private static String beyond(Bounds inner, Bounds outer) {
     return String.format(
-        java.util.Locale.ROOT,
+        Locale.ROOT,
         "left %.0f, right %.0f, top %.0f, low %.0f px",
         Math.max(0, outer.getMinX() - inner.getMinX()),
         Math.max(0, inner.getMaxX() - outer.getMaxX()),

@@ -25,7 +25,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -33,12 +32,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Every field of a plan, in the file, in the window, on the command line and in the schema. */
+/** Every field of a plan, in the file, in the window and on the command line. */
 class PlanFieldsTest {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Path GALLERY = Path.of("src/test/resources/refused/plan");
@@ -163,31 +161,5 @@ class PlanFieldsTest {
     assertThat(words.text(field.field().nameKey())).isNotBlank();
     String option = field == PlanField.DIRECTIONS ? "one-way" : field.option().substring(2);
     assertThat(words.text("faintwind.plan." + option)).isNotBlank();
-  }
-
-  @Test
-  void schemaHasEveryFieldWithItsLimitsAndWords() throws IOException {
-    JsonNode schema = JSON.readTree(Path.of("assets/schemas/plan.schema.json").toFile());
-    for (PlanField each : PlanField.values()) {
-      JsonNode at = schema;
-      for (String key : each.path().split("\\.", -1)) {
-        at = (at.has("items") ? at.get("items") : at).path("properties").path(key);
-      }
-      JsonNode leaf = at.has("items") ? at.get("items") : at;
-      each.field()
-          .range()
-          .ifPresent(
-              range -> {
-                assertThat(leaf.path("minimum").asDouble(Double.NaN))
-                    .as(each.path())
-                    .isEqualTo(each.perUnit() * range.least());
-                assertThat(leaf.path("maximum").asDouble(Double.NaN))
-                    .as(each.path())
-                    .isEqualTo(each.perUnit() * range.most());
-              });
-      List<String> allowed = new ArrayList<>();
-      leaf.path("enum").forEach(word -> allowed.add(word.asText()));
-      assertThat(allowed).containsExactlyInAnyOrderElementsOf(each.field().words());
-    }
   }
 }

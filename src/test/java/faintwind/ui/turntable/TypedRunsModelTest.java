@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -95,7 +96,7 @@ class TypedRunsModelTest {
         .extracting(r -> r.kind())
         .isEqualTo(List.of(RunKind.STILL, RunKind.SPIN, RunKind.SPIN));
     assertThat(runs.runs().get(1).arm().orElseThrow().speed_m_s())
-        .isCloseTo(2 * Math.PI * 0.6 * 30 / 282.7, org.assertj.core.data.Offset.offset(1e-12));
+        .isCloseTo(0.40006132129, Offset.offset(1e-10));
     assertThat(runs.runs().get(1).recording().signal().last_s()).isLessThanOrEqualTo(4000);
   }
 

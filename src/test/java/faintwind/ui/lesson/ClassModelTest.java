@@ -1,0 +1,102 @@
+package faintwind.ui.lesson;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import faintwind.job.lesson.ClassLook;
+import faintwind.job.lesson.ToSign;
+import faintwind.ui.Quiet;
+import faintwind.ui.RehearsedClass;
+import faintwind.ui.part.Act;
+import faintwind.ui.part.Mark;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestInstance;
+import org.junit.jupiter.api.io.TempDir;
+
+@TestInstance(TestInstance.Lifecycle.PER_CLASS)
+class ClassModelTest {
+  @SuppressWarnings("NullAway.Init")
+  private Quiet quiet;
+
+  @SuppressWarnings("NullAway.Init")
+  private ClassModel model;
+
+  @BeforeAll
+  void begin(@TempDir Path folder) throws IOException {
+    RehearsedClass.into(folder, Quiet.CLOCK);
+    quiet = new Quiet(folder);
+    model = new ClassModel(quiet.desk(), folder);
+  }
+
+  private ClassLook look() throws InterruptedException {
+    model.look();
+    quiet.answer();
+    return model.view().get().orElseThrow();
+  }
+
+  @Test
+  void whoIsStuckIsSaidOnceTheFoldersAreRead() throws InterruptedException {
+    assertThat(look().pairs()).hasSize(5);
+    assertThat(model.next().get().mark()).isEqualTo(Mark.ATTENTION);
+    assertThat(model.next().get().sentence()).isEqualTo("Stuck: Pair 3, Pair 4");
+    assertThat(model.next().get().act()).map(Act::id).contains("class-report");
+  }
+
+  @Test
+  void aLookThatIsStillUnderWayIsNotBegunTwice() throws InterruptedException {
+    model.look();
+    model.look();
+    quiet.answer();
+    assertThat(quiet.unanswered()).isZero();
+  }
+
+  @Test
+  void whatFitsGoesByTheMinutesTypedOrThoseThatAreLeftOfTheLesson() throws InterruptedException {
+    ClassLook look = look();
+    assertThat(look.minutes()).isEqualTo(35);
+    String lesson = String.join("\n", model.fits(look));
+    model.minutes().set("35");
+    assertThat(String.join("\n", model.fits(look))).isEqualTo(lesson);
+    model.minutes().set("5");
+    assertThat(String.join("\n", model.fits(look))).isNotEqualTo(lesson);
+    model.minutes().set("an hour");
+    assertThat(String.join("\n", model.fits(look))).isEqualTo(lesson);
+  }
+
+  @Test
+  void theTeachersCodeSignsAWrongOneDoesNotAndBothAreForgotten() throws InterruptedException {
+    List<ToSign> doubtful = model.toSign(look());
+    assertThat(doubtful).extracting(ToSign::pair).containsExactly(4);
+    model.because().set("measured again beside me");
+    model.code().set("0000");
+    assertThat(signed(doubtful.get(0))).isEqualTo(doubtful);
+    assertThat(model.remark().get()).isNotEmpty().isNotEqualTo("Signed.");
+    model.code().set("4711");
+    assertThat(signed(doubtful.get(0))).isEmpty();
+    assertThat(model.remark().get()).isEqualTo("Signed.");
+  }
+
+  /** What waits still, once the class was looked at again. */
+  private List<ToSign> signed(ToSign one) throws InterruptedException {
+    model.sign(one);
+    assertThat(model.code().get()).isEmpty();
+    quiet.answer();
+    quiet.answer();
+    return model.toSign(model.view().get().orElseThrow());
+  }
+
+  @Test
+  void aFolderWithoutAClassIsSaid(@TempDir Path empty) throws InterruptedException {
+    Quiet there = new Quiet(empty);
+    ClassModel none = new ClassModel(there.desk(), empty);
+    assertThat(none.next().get().mark()).isEqualTo(Mark.DOING);
+    none.look();
+    there.answer();
+    assertThat(none.view().get()).isEmpty();
+    assertThat(none.next().get().mark()).isEqualTo(Mark.BLOCKED);
+    assertThat(none.next().get().sentence()).contains("class.json");
+  }
+}
