@@ -22,7 +22,7 @@ final class FieldAir {
   private static final double PRESSURE_STEP_PA = 20;
   private static final double HUMIDITY_STEP = 0.02;
 
-  private final LogAir given;
+  private final LogSample given;
   private final AirState reference;
   private AirState state;
   private AirPoint point;
@@ -33,19 +33,21 @@ final class FieldAir {
   private final Decay decay = new Decay(SMOOTHING_S);
 
   FieldAir(LogAir given, AirState reference) {
-    this.given = given;
+    OptionalDouble none = OptionalDouble.empty();
+    this.given = new LogSample(none, none, given, none);
     this.reference = reference;
     this.state = reference;
     this.point = AirPoint.of(reference);
   }
 
-  RowAir next(LogAir row, double step_s) {
+  RowAir next(LogSample row, double step_s) {
+    boolean known = row.knows(LogSample.TEMPERATURE);
+    boolean wasGiven = given.knows(LogSample.TEMPERATURE);
     double last_K = begun ? temperature_K : reference.temperature_K();
-    double read_K = known(row.temperature_K(), given.temperature_K(), last_K);
+    double read_K = known ? row.temperature : wasGiven ? given.temperature : last_K;
     smooth(read_K, step_s);
-    double pressure_Pa = known(row.pressure_Pa(), given.pressure_Pa(), state.pressure_Pa());
-    double humidity =
-        known(row.relativeHumidity(), given.relativeHumidity(), state.relativeHumidity());
+    double pressure_Pa = pressure_Pa(row);
+    double humidity = humidity(row);
     boolean changed =
         Math.abs(pressure_Pa - state.pressure_Pa()) > PRESSURE_STEP_PA
             || Math.abs(humidity - state.relativeHumidity()) > HUMIDITY_STEP
@@ -55,9 +57,22 @@ final class FieldAir {
       point = AirPoint.of(state);
     }
     point = point.withTemperature(temperature_K);
-    boolean known = row.temperature_K().isPresent() || given.temperature_K().isPresent();
-    seen |= known;
+    seen |= known || wasGiven;
     return new RowAir(point, seen ? 0 : U_UNRECORDED_K);
+  }
+
+  private double pressure_Pa(LogSample row) {
+    if (row.knows(LogSample.PRESSURE)) {
+      return row.pressure;
+    }
+    return given.knows(LogSample.PRESSURE) ? given.pressure : state.pressure_Pa();
+  }
+
+  private double humidity(LogSample row) {
+    if (row.knows(LogSample.HUMIDITY)) {
+      return row.humidity;
+    }
+    return given.knows(LogSample.HUMIDITY) ? given.humidity : state.relativeHumidity();
   }
 
   private void smooth(double read_K, double step_s) {
@@ -73,9 +88,5 @@ final class FieldAir {
     } else if (jumpFor_s <= 0) {
       temperature_K += (read_K - temperature_K) * decay.share(step_s);
     }
-  }
-
-  private static double known(OptionalDouble first, OptionalDouble second, double otherwise) {
-    return first.isPresent() ? first.getAsDouble() : second.orElse(otherwise);
   }
 }
