@@ -112,7 +112,9 @@ public final class CsvLine {
         : decimals.number(text(index));
   }
 
-  /** Whether there is a number in a cell, which {@link #found} tells until the next is looked for. */
+  /**
+   * Whether there is a number in a cell, which {@link #found} tells until the next is looked for.
+   */
   public boolean find(int index) {
     if (index < count && delimiter == ',') {
       found = NumberCell.plain(bytes, from[index], to[index]);

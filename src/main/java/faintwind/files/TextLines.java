@@ -210,9 +210,7 @@ public final class TextLines {
 
   /** The same in UTF-8. */
   public byte[] utf8() {
-    return plain
-        ? Arrays.copyOfRange(buffer, start, end)
-        : text().getBytes(StandardCharsets.UTF_8);
+    return plain ? Arrays.copyOfRange(buffer, start, end) : text().getBytes(StandardCharsets.UTF_8);
   }
 
   /** Whether this line is well-formed UTF-8. */

@@ -83,8 +83,7 @@ public final class LogSample {
   public LogSample matched(SignalMatch match) {
     return match.isSame()
         ? this
-        : new LogSample(
-            known, time, match.apply(signal), temperature, pressure, humidity, supply);
+        : new LogSample(known, time, match.apply(signal), temperature, pressure, humidity, supply);
   }
 
   /** Whether all quantities with these bits are known. */

@@ -170,8 +170,8 @@ public final class Convert {
         .toList();
   }
 
-  private Optional<LogOutcome> unlessCancelled(
-      Path log, Path target, Pace pace, JobWatch watch) throws IOException {
+  private Optional<LogOutcome> unlessCancelled(Path log, Path target, Pace pace, JobWatch watch)
+      throws IOException {
     return watch.cancelled()
         ? Optional.empty()
         : Optional.of(new LogOutcome(log, file(log, target, pace, JobWatch.endedBy(watch))));
@@ -237,8 +237,7 @@ public final class Convert {
   }
 
   private Checked<ConversionSummary> rows(
-      InputStream in, OutputStream out, String name, Pace pace, JobWatch watch)
-      throws IOException {
+      InputStream in, OutputStream out, String name, Pace pace, JobWatch watch) throws IOException {
     Checked<OpenLog> opened = open(in, name);
     if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
       return Checked.refused(opened.problems());
@@ -272,8 +271,7 @@ public final class Convert {
   private LogConversion.Maker maker(Pace pace) {
     return pace == Pace.EACH_ROW
         ? (wanted, workers) -> SpeedEstimator.filtering(calibration, settings, wanted)
-        : (wanted, workers) ->
-            SpeedEstimator.smoothing(calibration, settings, wanted, workers);
+        : (wanted, workers) -> SpeedEstimator.smoothing(calibration, settings, wanted, workers);
   }
 
   private Checked<OpenLog> open(InputStream in, String name) throws IOException {

@@ -22,8 +22,7 @@ public record NoiseLevel(double variance, double hidden) {
    * @param calibrated noise of a row in the calibration, signal unit
    * @param stillSignal signal in still air, for the least noise that is reckoned with
    */
-  public static NoiseLevel of(
-      List<PreparedRow> rows, double calibrated, double stillSignal) {
+  public static NoiseLevel of(List<PreparedRow> rows, double calibrated, double stillSignal) {
     double least = LEAST_SHARE * Math.abs(stillSignal);
     int count = rows.size();
     double[] signal = new double[count];

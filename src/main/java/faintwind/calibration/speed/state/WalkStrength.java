@@ -101,8 +101,7 @@ public final class WalkStrength {
     }
   }
 
-  /**
-   * One strength of the walk on trial over a block: how likely its rows are under it. */
+  /** One strength of the walk on trial over a block: how likely its rows are under it. */
   private static final class Trial {
     private final ForwardFilter filter;
     private double walk2_1_s;
