@@ -5,7 +5,6 @@ import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.run.SignalChain;
-import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.SpeedEstimator;
 import faintwind.calibration.speed.SpeedRow;
@@ -70,10 +69,7 @@ public class RowKernels {
       throw new IllegalStateException(rows.size() + " rows");
     }
     for (LogRow row : rows) {
-      LogAir air =
-          new LogAir(
-              row.air().temperature_K(), row.air().pressure_Pa(), row.air().relativeHumidity());
-      samples.add(new LogSample(row.time_s(), row.signal(), air, row.supply_V()));
+      samples.add(row.read());
     }
     estimate(SpeedEstimator.filtering(calibration, SpeedSettings.usual(calibration)), speeds);
     try (CsvReader<CsvRecord> csv = csv()) {
@@ -128,7 +124,7 @@ public class RowKernels {
     SpeedWriter writer =
         SpeedWriter.begin(OutputStream.nullOutputStream(), columns, TableForm.POINTS);
     for (int i = 0; i < ROWS; i++) {
-      writer.write(rows.get(i).text(), speeds.get(i));
+      writer.write(rows.get(i), speeds.get(i));
     }
     writer.flush();
   }

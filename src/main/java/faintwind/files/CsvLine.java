@@ -24,6 +24,7 @@ public final class CsvLine {
   private int[] from = new int[16];
   private int[] to = new int[16];
   private int count;
+  private double found;
   private boolean sound;
 
   /** Lines with commas between their cells. */
@@ -109,6 +110,26 @@ public final class CsvLine {
     return delimiter == ','
         ? NumberCell.parse(bytes, from[index], to[index])
         : decimals.number(text(index));
+  }
+
+  /**
+   * Whether there is a number in a cell, which {@link #found} tells until the next is looked for.
+   */
+  public boolean find(int index) {
+    if (index < count && delimiter == ',') {
+      found = NumberCell.plain(bytes, from[index], to[index]);
+      if (!Double.isNaN(found)) {
+        return true;
+      }
+    }
+    OptionalDouble number = number(index);
+    found = number.orElse(0);
+    return number.isPresent();
+  }
+
+  /** The number that was found last. */
+  public double found() {
+    return found;
   }
 
   /** Message id that says why a cell is not a number. */

@@ -3,11 +3,9 @@ package faintwind.files;
 import ch.randelshofer.fastdoubleparser.JavaDoubleParser;
 import faintwind.message.Numerals;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.regex.Pattern;
-import java.util.stream.IntStream;
 
 /**
  * Reads a number as it stands in a cell: digits with a decimal point, an optional sign and an
@@ -19,9 +17,6 @@ public final class NumberCell {
   private static final int SHOWN_DIGITS = 9;
 
   private static final int PLAIN_LENGTH = 15;
-
-  private static final List<Double> POWERS_OF_TEN =
-      IntStream.range(0, PLAIN_LENGTH).mapToObj(i -> Math.rint(Math.pow(10, i))).toList();
 
   private static final Pattern DECIMAL_COMMA =
       Pattern.compile("[-+]?\\d{1,9},\\d+([eE][-+]?\\d+)?");
@@ -84,24 +79,25 @@ public final class NumberCell {
    * power of ten are whole numbers that a double holds, so that their quotient is the nearest one
    * (Clinger 1990).
    */
-  private static double plain(byte[] text, int from, int to) {
+  static double plain(byte[] text, int from, int to) {
     int first = from < to && (text[from] == '-' || text[from] == '+') ? from + 1 : from;
     if (first == to || to - first > PLAIN_LENGTH) {
       return Double.NaN;
     }
     long digits = 0;
-    int point = to;
+    double scale = 0;
     for (int i = first; i < to; i++) {
       int digit = text[i] - '0';
       if (digit >= 0 && digit <= 9) {
         digits = 10 * digits + digit;
-      } else if (text[i] == '.' && point == to && to - first > 1) {
-        point = i;
+        scale *= 10;
+      } else if (text[i] == '.' && scale == 0 && to - first > 1) {
+        scale = 1;
       } else {
         return Double.NaN;
       }
     }
-    double value = point == to ? digits : digits / POWERS_OF_TEN.get(to - point - 1);
+    double value = scale == 0 ? digits : digits / scale;
     return text[from] == '-' ? -value : value;
   }
 

@@ -208,6 +208,11 @@ public final class TextLines {
         : decoded(buffer, start, end);
   }
 
+  /** The same in UTF-8. */
+  public byte[] utf8() {
+    return plain ? Arrays.copyOfRange(buffer, start, end) : text().getBytes(StandardCharsets.UTF_8);
+  }
+
   /** Whether this line is well-formed UTF-8. */
   public boolean isUtf8() {
     return utf8(buffer, start, end).isPresent();

@@ -6,8 +6,11 @@ public interface BoundLoss {
   /** As {@link ResponseModel#loss}. */
   void loss(double speed_m_s, double delta_K, AirPoint air, double[] out);
 
-  /** As {@link ResponseModel#stillLoss}. */
-  void stillLoss(double delta_K, AirPoint air, double[] out);
+  /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */
+  double stillLoss_1_s(double delta_K, AirPoint air);
+
+  /** Change of the still air's loss that was asked for last with the difference, 1/(s K). */
+  double stillSlope();
 
   /**
    * As {@link ResponseModel#speeds_m_s}.

@@ -4,6 +4,7 @@ package faintwind.calibration.response;
 public final class ExactLoss implements BoundLoss {
   private final ResponseModel model;
   private final double[] q;
+  private final double[] still;
 
   /**
    * A model at its parameters.
@@ -13,6 +14,7 @@ public final class ExactLoss implements BoundLoss {
   public ExactLoss(ResponseModel model, double[] q) {
     this.model = model;
     this.q = q;
+    still = new double[3 + q.length];
   }
 
   @Override
@@ -21,8 +23,14 @@ public final class ExactLoss implements BoundLoss {
   }
 
   @Override
-  public void stillLoss(double delta_K, AirPoint air, double[] out) {
-    model.stillLoss(q, delta_K, air, out);
+  public double stillLoss_1_s(double delta_K, AirPoint air) {
+    model.stillLoss(q, delta_K, air, still);
+    return still[0];
+  }
+
+  @Override
+  public double stillSlope() {
+    return still[2];
   }
 
   @Override

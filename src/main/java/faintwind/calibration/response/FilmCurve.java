@@ -11,28 +11,25 @@ final class FilmCurve {
   static final double LOWEST_K = 200;
   static final double HIGHEST_K = 520;
   private static final double PIECES_1_K = 0.25;
-  private static final int ORDER = 4;
-  private static final int BOTH = 2 * ORDER;
 
-  private final double[] pieces;
+  private final Piece[] pieces;
 
-  /** The part that does not hang on the difference, 1/s; then the factor of its fourth root. */
+  /** A part and its change with the film's temperature, for both parts; what was found last. */
   double constant;
 
   double free;
-
-  /** Their changes with the film's temperature. */
   double constantSlope;
-
   double freeSlope;
 
+  /** The part that does not hang on the difference, 1/s; then the factor of its fourth root. */
   FilmCurve(DoubleUnaryOperator constant, DoubleUnaryOperator free) {
-    int count = (int) ((HIGHEST_K - LOWEST_K) * PIECES_1_K);
-    pieces = new double[count * BOTH];
-    for (int i = 0; i < count; i++) {
+    pieces = new Piece[(int) ((HIGHEST_K - LOWEST_K) * PIECES_1_K)];
+    for (int i = 0; i < pieces.length; i++) {
       double from_K = LOWEST_K + i / PIECES_1_K;
-      QuickCurve.piece(constant, from_K, 1 / PIECES_1_K, pieces, i * BOTH);
-      QuickCurve.piece(free, from_K, 1 / PIECES_1_K, pieces, i * BOTH + ORDER);
+      pieces[i] =
+          new Piece(
+              CubicPiece.of(constant, from_K, 1 / PIECES_1_K),
+              CubicPiece.of(free, from_K, 1 / PIECES_1_K));
     }
   }
 
@@ -40,21 +37,18 @@ final class FilmCurve {
   boolean at(double film_K) {
     double place = (film_K - LOWEST_K) * PIECES_1_K;
     int piece = (int) place;
-    int at = piece * BOTH;
-    if (!(place >= 0) || at >= pieces.length) {
+    if (!(place >= 0) || piece >= pieces.length) {
       return false;
     }
-    double t = (place - piece) / PIECES_1_K;
-    double c1 = pieces[at + 1];
-    double c2 = pieces[at + 2];
-    double c3 = pieces[at + 3];
-    constant = pieces[at] + t * (c1 + t * (c2 + t * c3));
-    constantSlope = c1 + t * (2 * c2 + 3 * t * c3);
-    double f1 = pieces[at + 5];
-    double f2 = pieces[at + 6];
-    double f3 = pieces[at + 7];
-    free = pieces[at + 4] + t * (f1 + t * (f2 + t * f3));
-    freeSlope = f1 + t * (2 * f2 + 3 * t * f3);
+    CubicPiece first = pieces[piece].constant;
+    double t = film_K - first.from;
+    constant = first.c0 + t * (first.c1 + t * (first.c2 + t * first.c3));
+    constantSlope = first.c1 + t * (2 * first.c2 + 3 * t * first.c3);
+    CubicPiece second = pieces[piece].free;
+    free = second.c0 + t * (second.c1 + t * (second.c2 + t * second.c3));
+    freeSlope = second.c1 + t * (2 * second.c2 + 3 * t * second.c3);
     return true;
   }
+
+  private record Piece(CubicPiece constant, CubicPiece free) {}
 }

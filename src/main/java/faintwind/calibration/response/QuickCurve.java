@@ -1,6 +1,8 @@
 package faintwind.calibration.response;
 
+import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A smooth function of a positive number by cubic pieces, 64 of equal width to each doubling of the
@@ -18,15 +20,15 @@ public final class QuickCurve {
   private static final int PIECE_BITS = 6;
   private static final int PIECES = 1 << PIECE_BITS;
   private static final int SHIFT = 52 - PIECE_BITS;
-  private static final long WITHIN = (1L << SHIFT) - 1;
-  private static final int ORDER = 4;
 
   private final DoubleUnaryOperator exact;
-  private final double[][] doublings = new double[DOUBLINGS][0];
+  private final @Nullable CubicPiece[] none = new CubicPiece[PIECES];
+  private final @Nullable CubicPiece[][] doublings = new CubicPiece[DOUBLINGS][];
 
   /** The curve of a function. */
   public QuickCurve(DoubleUnaryOperator exact) {
     this.exact = exact;
+    Arrays.fill(doublings, none);
   }
 
   /** The function; exact for numbers that have no piece, such as 0. */
@@ -36,44 +38,23 @@ public final class QuickCurve {
     if (doubling < 0 || doubling >= DOUBLINGS) {
       return exact.applyAsDouble(x);
     }
-    double[] pieces = doublings[doubling];
-    if (pieces.length == 0) {
-      pieces = pieces(doubling);
+    int place = (int) (bits >>> SHIFT) & PIECES - 1;
+    CubicPiece piece = doublings[doubling][place];
+    if (piece == null) {
+      piece = piece(doubling, place);
     }
-    int at = ((int) (bits >>> SHIFT) & PIECES - 1) * ORDER;
-    double t = x - Double.longBitsToDouble(bits & ~WITHIN);
-    return pieces[at] + t * (pieces[at + 1] + t * (pieces[at + 2] + t * pieces[at + 3]));
+    double t = x - piece.from;
+    return piece.c0 + t * (piece.c1 + t * (piece.c2 + t * piece.c3));
   }
 
-  private double[] pieces(int doubling) {
-    double[] pieces = new double[PIECES * ORDER];
+  private CubicPiece piece(int doubling, int place) {
+    if (doublings[doubling] == none) {
+      doublings[doubling] = new CubicPiece[PIECES];
+    }
     double from = Math.scalb(1.0, doubling + LOWEST_EXPONENT);
     double width = from / PIECES;
-    for (int i = 0; i < PIECES; i++) {
-      piece(exact, from + i * width, width, pieces, i * ORDER);
-    }
-    doublings[doubling] = pieces;
-    return pieces;
-  }
-
-  /** The polynomial through four points in Newton's form, multiplied out. */
-  static void piece(DoubleUnaryOperator exact, double from, double width, double[] pieces, int at) {
-    double[] t = new double[ORDER];
-    double[] c = new double[ORDER];
-    for (int i = 0; i < ORDER; i++) {
-      t[i] = 0.5 * width * (1 - Math.cos(Math.PI * (2 * i + 1) / (2 * ORDER)));
-      c[i] = exact.applyAsDouble(from + t[i]);
-    }
-    for (int step = 1; step < ORDER; step++) {
-      for (int i = ORDER - 1; i >= step; i--) {
-        c[i] = (c[i] - c[i - 1]) / (t[i] - t[i - step]);
-      }
-    }
-    for (int step = ORDER - 2; step >= 0; step--) {
-      for (int i = step; i < ORDER - 1; i++) {
-        c[i] -= t[step] * c[i + 1];
-      }
-    }
-    System.arraycopy(c, 0, pieces, at, ORDER);
+    CubicPiece piece = CubicPiece.of(exact, from + place * width, width);
+    doublings[doubling][place] = piece;
+    return piece;
   }
 }

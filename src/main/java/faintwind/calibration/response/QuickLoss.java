@@ -44,6 +44,10 @@ public final class QuickLoss implements BoundLoss {
   private final QuickCurve shares =
       new QuickCurve(p -> p > 0 ? p * Math.log(p) + (1 - p) * Math.log1p(-p) : 0);
 
+  /** For still air beyond what the curves are filled for. */
+  private final ExactLoss beyond;
+
+  private double stillSlope;
   private double conducted;
   private double cube;
   private double free;
@@ -56,6 +60,7 @@ public final class QuickLoss implements BoundLoss {
   public QuickLoss(PhysicsShaped exact, double[] q) {
     this.exact = exact;
     this.q = q.clone();
+    beyond = new ExactLoss(exact, this.q);
     double m = q[PhysicsShaped.MIXING];
     mixing = m;
     double reference_K = exact.reference_K();
@@ -103,17 +108,23 @@ public final class QuickLoss implements BoundLoss {
   }
 
   @Override
-  public void stillLoss(double delta_K, AirPoint air, double[] out) {
+  public double stillLoss_1_s(double delta_K, AirPoint air) {
     double delta = Math.abs(delta_K);
     delta = delta < PhysicsShaped.LEAST_DELTA_K ? PhysicsShaped.LEAST_DELTA_K : delta;
     if (!still.at(air.air_K() + 0.5 * delta_K)) {
-      exact.stillLoss(q, delta_K, air, out);
-      return;
+      double loss_1_s = beyond.stillLoss_1_s(delta_K, air);
+      stillSlope = beyond.stillSlope();
+      return loss_1_s;
     }
     double root = fourthRoot.at(delta) * air.perRootNu_300();
     double free_1_s = root * still.free;
-    out[0] = still.constant + free_1_s;
-    out[2] = 0.5 * (still.constantSlope + root * still.freeSlope) + 0.25 * free_1_s / delta;
+    stillSlope = 0.5 * (still.constantSlope + root * still.freeSlope) + 0.25 * free_1_s / delta;
+    return still.constant + free_1_s;
+  }
+
+  @Override
+  public double stillSlope() {
+    return stillSlope;
   }
 
   @Override

@@ -28,7 +28,7 @@ final class FieldAir {
   private static final double PRESSURE_STEP_PA = 20;
   private static final double HUMIDITY_STEP = 0.02;
 
-  private final LogAir given;
+  private final LogSample given;
   private final AirState reference;
   private AirState state;
   private AirPoint point;
@@ -40,19 +40,21 @@ final class FieldAir {
   private final Decay decay = new Decay(SMOOTHING_S);
 
   FieldAir(LogAir given, AirState reference) {
-    this.given = given;
+    OptionalDouble none = OptionalDouble.empty();
+    this.given = new LogSample(none, none, given, none);
     this.reference = reference;
     this.state = reference;
     this.point = AirPoint.of(reference);
   }
 
-  RowAir next(LogAir row, double step_s) {
+  RowAir next(LogSample row, double step_s) {
+    boolean known = row.knows(LogSample.TEMPERATURE);
+    boolean wasGiven = given.knows(LogSample.TEMPERATURE);
     double last_K = begun ? temperature_K : reference.temperature_K();
-    double read_K = known(row.temperature_K(), given.temperature_K(), last_K);
+    double read_K = known ? row.temperature : wasGiven ? given.temperature : last_K;
     smooth(read_K, step_s);
-    double pressure_Pa = known(row.pressure_Pa(), given.pressure_Pa(), state.pressure_Pa());
-    double humidity =
-        known(row.relativeHumidity(), given.relativeHumidity(), state.relativeHumidity());
+    double pressure_Pa = pressure_Pa(row);
+    double humidity = humidity(row);
     boolean changed =
         Math.abs(pressure_Pa - state.pressure_Pa()) > PRESSURE_STEP_PA
             || Math.abs(humidity - state.relativeHumidity()) > HUMIDITY_STEP
@@ -62,10 +64,24 @@ final class FieldAir {
       point = AirPoint.of(state);
     }
     point = point.withTemperature(temperature_K);
-    temperatureSeen |= row.temperature_K().isPresent() || given.temperature_K().isPresent();
-    pressureSeen |= row.pressure_Pa().isPresent() || given.pressure_Pa().isPresent();
+    temperatureSeen |= known || wasGiven;
+    pressureSeen |= row.knows(LogSample.PRESSURE) || given.knows(LogSample.PRESSURE);
     return new RowAir(
         point, temperatureSeen ? 0 : U_UNRECORDED_K, pressureSeen ? 0 : U_UNRECORDED_PRESSURE);
+  }
+
+  private double pressure_Pa(LogSample row) {
+    if (row.knows(LogSample.PRESSURE)) {
+      return row.pressure;
+    }
+    return given.knows(LogSample.PRESSURE) ? given.pressure : state.pressure_Pa();
+  }
+
+  private double humidity(LogSample row) {
+    if (row.knows(LogSample.HUMIDITY)) {
+      return row.humidity;
+    }
+    return given.knows(LogSample.HUMIDITY) ? given.humidity : state.relativeHumidity();
   }
 
   private void smooth(double read_K, double step_s) {
@@ -81,9 +97,5 @@ final class FieldAir {
     } else if (jumpFor_s <= 0) {
       temperature_K += (read_K - temperature_K) * decay.share(step_s);
     }
-  }
-
-  private static double known(OptionalDouble first, OptionalDouble second, double otherwise) {
-    return first.isPresent() ? first.getAsDouble() : second.orElse(otherwise);
   }
 }

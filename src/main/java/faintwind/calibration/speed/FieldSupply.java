@@ -30,12 +30,12 @@ final class FieldSupply {
   }
 
   /** Takes a row's supply and tells the heating rate, K/s. */
-  double next(OptionalDouble read_V, double step_s) {
-    if (read_V.isEmpty()) {
+  double next(LogSample row, double step_s) {
+    if (!row.knows(LogSample.SUPPLY)) {
       supply = supply == Supply.OFF ? Supply.OFF : Supply.NOT_RECORDED;
       return supply == Supply.OFF ? 0 : heating_K_s * ratio2();
     }
-    double volts = read_V.getAsDouble();
+    double volts = row.supply;
     double off_V = nominal_V.isPresent() ? OFF_SHARE * nominal_V.getAsDouble() : UNKNOWN_OFF_V;
     boolean off = Math.abs(volts) < off_V;
     boolean jump = Math.abs(volts - smooth_V) > JUMP_SHARE * Math.abs(smooth_V);

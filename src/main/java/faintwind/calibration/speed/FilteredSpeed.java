@@ -1,11 +1,11 @@
 package faintwind.calibration.speed;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.speed.RowJudge.Heater;
 import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.ForwardFilter;
 import faintwind.calibration.speed.state.HeatState;
+import faintwind.calibration.speed.state.HeaterTrace.Heater;
 import faintwind.calibration.speed.state.Innovation;
 import faintwind.calibration.speed.state.LostHeater;
 import faintwind.calibration.speed.state.NoiseLevel;
@@ -49,7 +49,8 @@ public final class FilteredSpeed implements SpeedEstimator {
   private int chosen = FIRST_CHOICE;
   private boolean wasOff;
 
-  FilteredSpeed(Calibration calibration, SpeedSettings settings, Consumer<MinuteSpeed> minutes) {
+  FilteredSpeed(
+      Calibration calibration, SpeedSettings settings, Optional<Consumer<MinuteSpeed>> minutes) {
     formula = FieldFormula.forLog(calibration);
     preparation = new LogPreparation(calibration, formula, settings);
     for (double strength : STRENGTH) {

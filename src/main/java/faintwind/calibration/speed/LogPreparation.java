@@ -48,11 +48,11 @@ final class LogPreparation {
 
   /** The row made ready; empty where it cannot be used. */
   Optional<PreparedRow> next(LogSample sample, FieldFormula formula) {
-    if (sample.time_s().isEmpty() || sample.signal().isEmpty()) {
+    if (!sample.knows(LogSample.TIME | LogSample.SIGNAL)) {
       return Optional.empty();
     }
-    double time_s = sample.time_s().getAsDouble();
-    double signal = sample.signal().getAsDouble();
+    double time_s = sample.time;
+    double signal = sample.signal;
     if (!Double.isFinite(time_s) || !Double.isFinite(signal) || (begun && time_s <= last_s)) {
       return Optional.empty();
     }
@@ -63,8 +63,8 @@ final class LogPreparation {
             time_s,
             step_s,
             signal,
-            air.next(sample.air(), step_s),
-            supply.next(sample.supply_V(), step_s),
+            air.next(sample, step_s),
+            supply.next(sample, step_s),
             supply.supply(),
             kind);
     if (kind != Kind.SPIKE) {

@@ -7,6 +7,7 @@ import faintwind.calibration.speed.state.ErrorMemory;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.HeatState;
 import faintwind.calibration.speed.state.HeaterLimits;
+import faintwind.calibration.speed.state.HeaterTrace.Heater;
 import faintwind.calibration.speed.state.NoiseLevel;
 import faintwind.calibration.speed.state.PreparedRow;
 import faintwind.calibration.speed.state.WindJumps;
@@ -108,14 +109,6 @@ final class RowJudge {
     points[2] = loss * (1 + away);
     formula.speeds_m_s(points, delta_K, air);
     return points[1] + (points[0] - 2 * points[1] + points[2]) / 6;
-  }
-
-  /** What is believed of the heater at a row. */
-  enum Heater {
-    ON,
-    OFF,
-    /** Switched or lost in this very row. */
-    CHANGED
   }
 
   private int flags(PreparedRow row, double delta_K, double variance, Heater heater) {

@@ -47,6 +47,11 @@ public record SignalMatch(double scale, double shift) {
     return Optional.empty();
   }
 
+  /** Whether the log has the calibration's unit. */
+  boolean isSame() {
+    return scale == 1 && shift == 0;
+  }
+
   /** A logged signal in the calibration's unit. */
   public double apply(double logged) {
     return scale * logged + shift;

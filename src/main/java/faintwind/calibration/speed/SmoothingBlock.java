@@ -41,10 +41,17 @@ record SmoothingBlock(
   }
 
   private int split(List<Optional<PreparedRow>> rows, double end_s) {
+    if (isAfter(rows.get(fewestRows), end_s)) {
+      return 0;
+    }
     int core = rows.size() - FEWEST_BEYOND;
-    while (core > 0 && (rows.get(core).isEmpty() || rows.get(core).get().time_s() > end_s)) {
+    while (core > 0 && (rows.get(core).isEmpty() || isAfter(rows.get(core), end_s))) {
       core--;
     }
     return core < fewestRows ? 0 : core;
+  }
+
+  private static boolean isAfter(Optional<PreparedRow> row, double end_s) {
+    return row.isPresent() && row.get().time_s() > end_s;
   }
 }

@@ -1,7 +1,7 @@
 package faintwind.calibration.speed;
 
-import java.util.Collections;
-import java.util.EnumSet;
+import java.util.AbstractSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -67,23 +67,43 @@ public enum SpeedFlag {
   }
 
   private static int number(Set<SpeedFlag> flags) {
-    if (flags.isEmpty()) {
-      return 0;
+    if (flags instanceof Kept kept) {
+      return kept.number;
     }
     int number = 0;
-    for (int i = 0; i < ALL.size(); i++) {
-      number |= flags.contains(ALL.get(i)) ? ALL.get(i).bit : 0;
+    for (SpeedFlag flag : flags) {
+      number |= flag.bit;
     }
     return number;
   }
 
   private static Set<SpeedFlag> ofNumber(int number) {
-    EnumSet<SpeedFlag> set = EnumSet.noneOf(SpeedFlag.class);
-    for (int i = 0; i < ALL.size(); i++) {
-      if ((number & ALL.get(i).bit) != 0) {
-        set.add(ALL.get(i));
-      }
+    return new Kept(number, ALL.stream().filter(flag -> (number & flag.bit) != 0).toList());
+  }
+
+  /** Flags that know the number that stands for them. */
+  private static final class Kept extends AbstractSet<SpeedFlag> {
+    private final int number;
+    private final List<SpeedFlag> flags;
+
+    Kept(int number, List<SpeedFlag> flags) {
+      this.number = number;
+      this.flags = flags;
     }
-    return Collections.unmodifiableSet(set);
+
+    @Override
+    public boolean contains(Object flag) {
+      return flag instanceof SpeedFlag asked && (number & asked.bit) != 0;
+    }
+
+    @Override
+    public Iterator<SpeedFlag> iterator() {
+      return flags.iterator();
+    }
+
+    @Override
+    public int size() {
+      return flags.size();
+    }
   }
 }

@@ -47,6 +47,9 @@ final class SpeedUncertainty {
   private final QuickCurve falling = new QuickCurve(x -> Math.exp(-x));
   private final double lag_s;
 
+  /** Losses at both ends of the band, then their speeds. */
+  private final double[] sides = new double[2];
+
   SpeedUncertainty(FieldFormula formula) {
     this.formula = formula;
     lag_s = Math.hypot(U_LAG_S, formula.u_beadTime_s());
@@ -129,9 +132,10 @@ final class SpeedUncertainty {
     double still_1_s = estimate.stillLoss_1_s();
     double high = still_1_s * Math.exp(Math.max(0, logLoss) + wide);
     double low = still_1_s * Math.exp(logLoss - wide);
-    double up_m_s = formula.speed_m_s(high, estimate.delta_K(), air) - speed_m_s;
-    double down_m_s = speed_m_s - formula.speed_m_s(low, estimate.delta_K(), air);
-    return Math.max(up_m_s, down_m_s);
+    sides[0] = high;
+    sides[1] = low;
+    formula.speeds_m_s(sides, estimate.delta_K(), air);
+    return Math.max(sides[0] - speed_m_s, speed_m_s - sides[1]);
   }
 
   private double direction(double speed_m_s, double delta_K, AirPoint air) {

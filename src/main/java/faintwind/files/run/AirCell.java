@@ -25,6 +25,10 @@ enum AirCell {
     return air.field().allows(cell);
   }
 
+  double si(double cell) {
+    return air.si(cell);
+  }
+
   /** The allowed numbers, for a message. */
   String allowed() {
     return air.field().allowed();
@@ -33,7 +37,7 @@ enum AirCell {
   /** The value in SI, or nothing where the cell has none or one that no air can have. */
   OptionalDouble siOf(OptionalDouble cell) {
     return cell.isPresent() && allows(cell.getAsDouble())
-        ? OptionalDouble.of(air.si(cell.getAsDouble()))
+        ? OptionalDouble.of(si(cell.getAsDouble()))
         : OptionalDouble.empty();
   }
 }

@@ -3,6 +3,7 @@ package faintwind.files.run;
 import faintwind.calibration.profile.ImportProfile;
 import faintwind.calibration.run.Possible;
 import faintwind.calibration.run.SignalChain;
+import faintwind.calibration.speed.LogSample;
 import faintwind.files.CsvLine;
 import faintwind.files.RowText;
 import faintwind.files.TextLines;
@@ -12,10 +13,9 @@ import faintwind.message.Problem;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.DoublePredicate;
 
 /**
  * A field log row by row, in bounded memory, from a file or a live stream; each row is handed out
@@ -157,38 +157,48 @@ public final class LogReader implements Closeable {
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
       return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
     }
-    OptionalDouble value = only(cells.number(signal), possible::allowsSignal);
-    if (terminal >= 0 && value.isPresent()) {
-      OptionalDouble own_C = cells.number(terminal);
-      value =
-          own_C.isPresent() ? OptionalDouble.of(value.getAsDouble() - own_C.getAsDouble()) : own_C;
+    int known = 0;
+    double value = 0;
+    if (finds(signal) && possible.allowsSignal(cells.found())) {
+      value = cells.found();
+      known |= LogSample.SIGNAL;
     }
-    LogRow.Air state =
-        new LogRow.Air(
-            AirCell.TEMPERATURE.siOf(optional(air)),
-            AirCell.PRESSURE.siOf(optional(pressure)),
-            AirCell.HUMIDITY.siOf(optional(humidity)));
-    String text = cells.hasCommas() ? lines.text() : RowText.rejoined(cells);
+    if (terminal >= 0 && known != 0) {
+      known = finds(terminal) ? known : 0;
+      value -= cells.found();
+    }
+    known |= finds(air, AirCell.TEMPERATURE) ? LogSample.TEMPERATURE : 0;
+    double temperature_K = AirCell.TEMPERATURE.si(cells.found());
+    known |= finds(pressure, AirCell.PRESSURE) ? LogSample.PRESSURE : 0;
+    double pressure_Pa = AirCell.PRESSURE.si(cells.found());
+    known |= finds(humidity, AirCell.HUMIDITY) ? LogSample.HUMIDITY : 0;
+    double relativeHumidity = AirCell.HUMIDITY.si(cells.found());
+    byte[] text = cells.hasCommas() ? lines.utf8() : utf8(RowText.rejoined(cells));
+    known |= finds(time) ? LogSample.TIME : 0;
+    double time_s = cells.found();
+    known |= finds(supply) && possible.allowsSupply(cells.found()) ? LogSample.SUPPLY : 0;
+    double supply_V = cells.found();
     return new LogRow(
         line,
         text,
-        cells.number(time),
-        value,
-        state,
-        only(optional(supply), possible::allowsSupply));
+        new LogSample(
+            known, time_s, value, temperature_K, pressure_Pa, relativeHumidity, supply_V));
   }
 
-  private static OptionalDouble only(OptionalDouble value, DoublePredicate allowed) {
-    return value.isPresent() && allowed.test(value.getAsDouble()) ? value : OptionalDouble.empty();
+  private boolean finds(int index, AirCell cell) {
+    return finds(index) && cell.allows(cells.found());
   }
 
-  private OptionalDouble optional(int index) {
-    return index < 0 ? OptionalDouble.empty() : cells.number(index);
+  private boolean finds(int index) {
+    return index >= 0 && cells.find(index);
+  }
+
+  private static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
   }
 
   private static LogRow unreadable(int line, String text) {
-    OptionalDouble none = OptionalDouble.empty();
-    return new LogRow(line, text, none, none, new LogRow.Air(none, none, none), none);
+    return new LogRow(line, utf8(text), new LogSample(0, 0, 0, 0, 0, 0, 0));
   }
 
   @Override

@@ -1,34 +1,71 @@
 package faintwind.files.run;
 
+import faintwind.calibration.speed.LogAir;
+import faintwind.calibration.speed.LogSample;
+import java.nio.charset.StandardCharsets;
 import java.util.OptionalDouble;
 
 /**
  * One row of a field log, as far as it could be read. A row whose time or signal is not there
  * cannot be converted, but is still handed on.
- *
- * @param line number of the line in the file, from 1
- * @param text the row as it stood, for passing through: exactly as many cells as the header has;
- *     cells that were missing are added empty, cells too many stand together in the last one
- * @param time_s time on the file's clock, s
- * @param signal in the file's unit; for a compensated meter less its terminal temperature
- * @param air what the row says of the air
- * @param supply_V heater supply, V
  */
-public record LogRow(
-    int line,
-    String text,
-    OptionalDouble time_s,
-    OptionalDouble signal,
-    Air air,
-    OptionalDouble supply_V) {
+public final class LogRow {
+  private final int line;
+  private final byte[] text;
+  private final LogSample read;
 
   /**
-   * The air beside the balls; a number that no air can have counts as not recorded.
+   * A row.
    *
-   * @param temperature_K 200 to 400 K
-   * @param pressure_Pa 30 to 120 kPa
-   * @param relativeHumidity 0 to 1
+   * @param line number of the line in the file, from 1
+   * @param text the row as it stood, in UTF-8; not copied
+   * @param read its numbers, the signal in the file's unit
    */
-  public record Air(
-      OptionalDouble temperature_K, OptionalDouble pressure_Pa, OptionalDouble relativeHumidity) {}
+  LogRow(int line, byte[] text, LogSample read) {
+    this.line = line;
+    this.text = text;
+    this.read = read;
+  }
+
+  public int line() {
+    return line;
+  }
+
+  /**
+   * The row as it stood, for passing through: exactly as many cells as the header has; cells that
+   * were missing are added empty, cells too many stand together in the last one.
+   */
+  public String text() {
+    return new String(text, StandardCharsets.UTF_8);
+  }
+
+  /** The same in UTF-8. */
+  byte[] bytes() {
+    return text;
+  }
+
+  /** Its numbers; the signal in the file's unit, for a compensated meter less its terminals'. */
+  public LogSample read() {
+    return read;
+  }
+
+  /** Time on the file's clock, s. */
+  public OptionalDouble time_s() {
+    return read.time_s();
+  }
+
+  /** In the file's unit; for a compensated meter less its terminal temperature. */
+  public OptionalDouble signal() {
+    return read.signal();
+  }
+
+  /** What the row says of the air; a number that no air can have counts as not recorded. */
+  public LogAir air() {
+    return read.air();
+  }
+
+  /** Heater supply, V. */
+  public OptionalDouble supply_V() {
+    return read.supply_V();
+  }
 }

@@ -119,22 +119,23 @@ public final class SpeedWriter implements Flushable {
   /**
    * Writes one row.
    *
-   * @param row its text as {@link LogRow#text} gives it
    * @param speed what was found for it
    */
-  public void write(String row, SpeedRow speed) throws IOException {
-    String own = replacesOld ? withoutOld(row) : row;
-    byte[] bytes = own.getBytes(StandardCharsets.UTF_8);
-    if (form == TableForm.POINTS && RowText.isSurelyHarmless(bytes)) {
-      line(bytes, speed);
-      return;
+  public void write(LogRow row, SpeedRow speed) throws IOException {
+    if (!replacesOld && form == TableForm.POINTS && RowText.isSurelyHarmless(row.bytes())) {
+      line(row.bytes(), speed);
+    } else {
+      write(row.text(), speed);
     }
-    String passing = RowText.harmlessRow(own);
-    if (form != TableForm.POINTS) {
+  }
+
+  private void write(String row, SpeedRow speed) throws IOException {
+    String passing = RowText.harmlessRow(replacesOld ? withoutOld(row) : row);
+    if (form == TableForm.POINTS) {
+      line(passing.getBytes(StandardCharsets.UTF_8), speed);
+    } else {
       text(form.row(passing + "," + cells(speed)) + "\n");
-      return;
     }
-    line(passing.getBytes(StandardCharsets.UTF_8), speed);
   }
 
   private void line(byte[] passing, SpeedRow speed) throws IOException {

@@ -18,10 +18,11 @@ final class ConversionCount {
 
   void add(SpeedRow row) {
     rows++;
-    if (!row.flags().isEmpty()) {
-      row.flags().forEach(flag -> flagged.merge(flag, 1L, Long::sum));
-    }
-    if (row.usable() && row.speed_m_s().isPresent()) {
+    if (!row.usable()) {
+      for (SpeedFlag flag : row.flags()) {
+        flagged.merge(flag, 1L, Long::sum);
+      }
+    } else if (row.speed_m_s().isPresent()) {
       double speed_m_s = row.speed_m_s().getAsDouble();
       usable++;
       sum_m_s += speed_m_s;

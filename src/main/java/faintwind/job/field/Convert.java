@@ -92,14 +92,18 @@ public final class Convert {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<ConversionSummary> file(Path log, Path target, JobWatch watch) throws IOException {
+    return file(log, target, Pace.FILE, watch);
+  }
+
+  private Checked<ConversionSummary> file(Path log, Path target, Pace pace, JobWatch watch)
+      throws IOException {
     Optional<Problem> trouble = OpenLog.trouble(log);
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
     }
     try (InputStream in = Files.newInputStream(log);
         AtomicFile file = AtomicFile.begin(target)) {
-      Checked<ConversionSummary> done =
-          rows(in, file.stream(), log.toString(), Flush.AT_END, watch);
+      Checked<ConversionSummary> done = rows(in, file.stream(), log.toString(), pace, watch);
       if (done.isOk() && !watch.cancelled()) {
         file.commit();
       }
@@ -116,7 +120,7 @@ public final class Convert {
     }
     try (InputStream in = Files.newInputStream(log)) {
       OutputStream buffered = new BufferedOutputStream(out, 1 << 16);
-      return rows(in, buffered, log.toString(), Flush.AT_END, watch);
+      return rows(in, buffered, log.toString(), Pace.FILE, watch);
     }
   }
 
@@ -124,14 +128,14 @@ public final class Convert {
   public Checked<ConversionSummary> stream(
       InputStream in, OutputStream out, String name, JobWatch watch) throws IOException {
     OutputStream buffered = new BufferedOutputStream(out, 1 << 13);
-    return rows(in, buffered, name, Flush.EACH_ROW, watch);
+    return rows(in, buffered, name, Pace.EACH_ROW, watch);
   }
 
   /** A live stream to a file, which appears whole when the stream ends. */
   public Checked<ConversionSummary> streamToFile(
       InputStream in, Path target, String name, JobWatch watch) throws IOException {
     try (AtomicFile file = AtomicFile.begin(target)) {
-      Checked<ConversionSummary> done = rows(in, file.stream(), name, Flush.AT_END, watch);
+      Checked<ConversionSummary> done = rows(in, file.stream(), name, Pace.FILE, watch);
       if (done.isOk() && !watch.cancelled()) {
         file.commit();
       }
@@ -150,10 +154,14 @@ public final class Convert {
     if (minutes.isPresent()) {
       Files.createDirectories(minutes.get());
     }
+    int threads = LogsAtOnce.threads();
     List<Callable<Optional<LogOutcome>>> tasks = new ArrayList<>();
     for (Path log : logs) {
       Convert one = minutes.map(to -> withMinutes(target(log, to))).orElse(this);
-      tasks.add(() -> one.unlessCancelled(log, target(log, folder), watch));
+      // those that are left over when each thread has had as many as the others are shared
+      boolean shared = tasks.size() >= logs.size() - logs.size() % threads;
+      Pace pace = shared ? Pace.FILE : Pace.FILE_ALONE;
+      tasks.add(() -> one.unlessCancelled(log, target(log, folder), pace, watch));
     }
     return LogsAtOnce.each(
             tasks, (outcome, number) -> watch.progress("convert-logs", number, logs.size()))
@@ -162,11 +170,11 @@ public final class Convert {
         .toList();
   }
 
-  private Optional<LogOutcome> unlessCancelled(Path log, Path target, JobWatch watch)
+  private Optional<LogOutcome> unlessCancelled(Path log, Path target, Pace pace, JobWatch watch)
       throws IOException {
     return watch.cancelled()
         ? Optional.empty()
-        : Optional.of(new LogOutcome(log, file(log, target, JobWatch.endedBy(watch))));
+        : Optional.of(new LogOutcome(log, file(log, target, pace, JobWatch.endedBy(watch))));
   }
 
   /** Where {@link #files} puts a log's speeds. */
@@ -210,7 +218,7 @@ public final class Convert {
         return Checked.refused(opened.problems());
       }
       ShownLog shown = new ShownLog();
-      ConversionCount count = new LogConversion(ok.value(), maker(Flush.AT_END), shown).run(watch);
+      ConversionCount count = new LogConversion(ok.value(), maker(Pace.FILE), shown).run(watch);
       Optional<Problem> nothing = ok.value().nothing(count);
       if (nothing.isPresent() || shown.rows().finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
@@ -229,8 +237,7 @@ public final class Convert {
   }
 
   private Checked<ConversionSummary> rows(
-      InputStream in, OutputStream out, String name, Flush flush, JobWatch watch)
-      throws IOException {
+      InputStream in, OutputStream out, String name, Pace pace, JobWatch watch) throws IOException {
     Checked<OpenLog> opened = open(in, name);
     if (!(opened instanceof Checked.Ok<OpenLog> ok)) {
       return Checked.refused(opened.problems());
@@ -242,11 +249,15 @@ public final class Convert {
     SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns(), form);
     try (MinuteFile minuteFile = MinuteFile.begin(minutes, log, form)) {
       LogConversion conversion =
-          new LogConversion(log, maker(flush), new Written(writer, minuteFile, flush));
+          new LogConversion(log, maker(pace), new Written(writer, minuteFile, pace));
       ConversionCount count =
-          flush == Flush.EACH_ROW ? conversion.runLive(watch) : conversion.run(watch);
+          switch (pace) {
+            case EACH_ROW -> conversion.runLive(watch);
+            case FILE -> conversion.run(watch);
+            case FILE_ALONE -> conversion.runAlone(watch);
+          };
       writer.flush();
-      Optional<Problem> nothing = flush == Flush.AT_END ? log.nothing(count) : Optional.empty();
+      Optional<Problem> nothing = pace != Pace.EACH_ROW ? log.nothing(count) : Optional.empty();
       if (nothing.isPresent()) {
         return Checked.refused(nothing.get());
       }
@@ -257,10 +268,10 @@ public final class Convert {
     }
   }
 
-  private LogConversion.Maker maker(Flush flush) {
-    return flush == Flush.EACH_ROW
-        ? (minute, later) -> SpeedEstimator.filtering(calibration, settings, minute)
-        : (minute, later) -> SpeedEstimator.smoothing(calibration, settings, minute, later);
+  private LogConversion.Maker maker(Pace pace) {
+    return pace == Pace.EACH_ROW
+        ? (wanted, workers) -> SpeedEstimator.filtering(calibration, settings, wanted)
+        : (wanted, workers) -> SpeedEstimator.smoothing(calibration, settings, wanted, workers);
   }
 
   private Checked<OpenLog> open(InputStream in, String name) throws IOException {
@@ -271,17 +282,26 @@ public final class Convert {
     return count.summary(name, calibrationName, settings);
   }
 
-  /** When rows are brought to the reader of the output. */
-  private enum Flush {
+  /** How the rows of a log are done. */
+  private enum Pace {
+    /** As they come, each brought to the reader of the output at once. */
     EACH_ROW,
-    AT_END
+    /** All that are there, on several threads. */
+    FILE,
+    /** The same on one thread, while others have logs of their own. */
+    FILE_ALONE
   }
 
-  private record Written(SpeedWriter writer, MinuteFile minutes, Flush flush)
+  private record Written(SpeedWriter writer, MinuteFile minutes, Pace pace)
       implements LogConversion.Target {
     @Override
     public void take(LogRow row, SpeedRow speed) throws IOException {
-      writer.write(row.text(), speed);
+      writer.write(row, speed);
+    }
+
+    @Override
+    public boolean wantsMinutes() {
+      return minutes.isWanted();
     }
 
     @Override
@@ -291,7 +311,7 @@ public final class Convert {
 
     @Override
     public void pause() throws IOException {
-      if (flush == Flush.EACH_ROW) {
+      if (pace == Pace.EACH_ROW) {
         writer.flush();
       }
     }

@@ -1,40 +1,33 @@
 package faintwind.job.field;
 
-import faintwind.calibration.speed.LogAir;
-import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.MinuteSpeed;
 import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
+import faintwind.calibration.speed.SpeedEstimator.Workers;
 import faintwind.calibration.speed.SpeedRow;
 import faintwind.files.run.LogReader;
 import faintwind.files.run.LogRow;
 import faintwind.job.JobWatch;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 
 /**
  * Carries the rows of one open log through the estimator to where they go. A live row is done
- * before the next is waited for; of a file, one thread reads, a second smooths blocks, and a third
- * finds their speeds and writes them. For one use.
+ * before the next is waited for; of a file, one thread reads and gathers blocks, a second smooths
+ * them, and a third finds their speeds and writes them, or one does it all. For one use.
  */
 final class LogConversion {
-  private static final int BATCH = 500;
-  private static final int PROGRESS_BATCHES = 10;
-  private static final int BATCHES_AHEAD = 8;
+  private static final int LOOK_UP = 500;
+  private static final int PROGRESS = 5000;
   private static final int BLOCKS_AHEAD = 2;
 
   private final LogReader reader;
   private final SignalMatch match;
   private final Maker maker;
   private final Target target;
-  private final Queue<LogRow> waiting = new ConcurrentLinkedQueue<>();
+  private final WaitingRows waiting = new WaitingRows();
   private final ConversionCount count = new ConversionCount();
 
   /** The conversion of an open log. */
@@ -45,15 +38,20 @@ final class LogConversion {
     this.target = target;
   }
 
-  /** Makes the estimator, given who takes its minutes and who does what can be done later. */
+  /** Makes the estimator, given who takes its minutes, if anybody, and who shares its work. */
   interface Maker {
-    SpeedEstimator estimator(Consumer<MinuteSpeed> minutes, Consumer<Runnable> later);
+    SpeedEstimator estimator(Optional<Consumer<MinuteSpeed>> minutes, Workers workers);
   }
 
   /** Where the rows go. */
   interface Target {
     /** One row with its speed. */
     void take(LogRow row, SpeedRow speed) throws IOException;
+
+    /** Whether it takes minutes. */
+    default boolean wantsMinutes() {
+      return false;
+    }
 
     /** A minute that is done. */
     default void take(MinuteSpeed minute) throws IOException {}
@@ -64,13 +62,21 @@ final class LogConversion {
 
   /** Converts every row; a cancelled watch ends it early with what is done so far. */
   ConversionCount run(JobWatch watch) throws IOException {
-    try (Relay writing = new Relay(BLOCKS_AHEAD);
-        Relay smoothing = new Relay(BATCHES_AHEAD)) {
-      SpeedEstimator estimator = maker.estimator(this::take, writing::run);
-      rows(estimator, smoothing, watch);
-      smoothing.run(() -> estimator.finish(this::take));
+    try (Relay telling = new Relay(BLOCKS_AHEAD);
+        Relay smoothing = new Relay(BLOCKS_AHEAD)) {
+      rows(new Workers(smoothing::run, telling::run), watch);
       smoothing.finish();
-      writing.finish();
+      telling.finish();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+    return count;
+  }
+
+  /** The same on this thread alone. */
+  ConversionCount runAlone(JobWatch watch) throws IOException {
+    try {
+      rows(Workers.NOBODY_ELSE, watch);
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
@@ -80,56 +86,58 @@ final class LogConversion {
   /** Converts each row before the next is read. */
   ConversionCount runLive(JobWatch watch) throws IOException {
     try {
-      SpeedEstimator estimator = maker.estimator(this::take, Runnable::run);
+      SpeedEstimator estimator = maker.estimator(minutes(), Workers.NOBODY_ELSE);
+      Consumer<SpeedRow> ready = this::take;
       target.pause();
       Optional<LogRow> next = reader.next();
       for (long taken = 1; next.isPresent() && !watch.cancelled(); taken++) {
         waiting.add(next.get());
-        estimator.accept(sample(next.get()), this::take);
+        waiting.handOver();
+        estimator.accept(next.get().read().matched(match), ready);
         target.pause();
-        if (taken % (BATCH * PROGRESS_BATCHES) == 0) {
+        if (taken % PROGRESS == 0) {
           watch.progress("convert", taken, 0);
         }
         next = reader.next();
       }
-      estimator.finish(this::take);
+      estimator.finish(ready);
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
     return count;
   }
 
-  private void rows(SpeedEstimator estimator, Relay smoothing, JobWatch watch) throws IOException {
-    long taken = 0;
-    for (int batches = 1; ; batches++) {
-      List<LogSample> batch = batch();
-      if (batch.isEmpty() || watch.cancelled()) {
-        return;
-      }
-      smoothing.run(() -> batch.forEach(sample -> estimator.accept(sample, this::take)));
-      taken += batch.size();
-      if (batches % PROGRESS_BATCHES == 0) {
+  private void rows(Workers workers, JobWatch watch) throws IOException {
+    Consumer<Runnable> smoothing =
+        task -> {
+          waiting.handOver();
+          workers.smoothing().accept(task);
+        };
+    SpeedEstimator estimator =
+        maker.estimator(minutes(), new Workers(smoothing, workers.telling()));
+    Consumer<SpeedRow> ready = this::take;
+    Optional<LogRow> next = reader.next();
+    for (long taken = 1; next.isPresent(); taken++) {
+      waiting.add(next.get());
+      estimator.accept(next.get().read().matched(match), ready);
+      if (taken % PROGRESS == 0) {
         watch.progress("convert", taken, 0);
       }
-    }
-  }
-
-  private List<LogSample> batch() throws IOException {
-    List<LogSample> batch = new ArrayList<>(BATCH);
-    while (batch.size() < BATCH) {
-      Optional<LogRow> next = reader.next();
-      if (next.isEmpty()) {
+      if (taken % LOOK_UP == 0 && watch.cancelled()) {
         break;
       }
-      waiting.add(next.get());
-      batch.add(sample(next.get()));
+      next = reader.next();
     }
-    return batch;
+    estimator.finish(ready);
+  }
+
+  private Optional<Consumer<MinuteSpeed>> minutes() {
+    return target.wantsMinutes() ? Optional.of(this::take) : Optional.empty();
   }
 
   private void take(SpeedRow row) {
     try {
-      target.take(waiting.remove(), row);
+      target.take(waiting.take(), row);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -142,16 +150,5 @@ final class LogConversion {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  private LogSample sample(LogRow row) {
-    OptionalDouble signal =
-        row.signal().isPresent()
-            ? OptionalDouble.of(match.apply(row.signal().getAsDouble()))
-            : row.signal();
-    LogAir air =
-        new LogAir(
-            row.air().temperature_K(), row.air().pressure_Pa(), row.air().relativeHumidity());
-    return new LogSample(row.time_s(), signal, air, row.supply_V());
   }
 }

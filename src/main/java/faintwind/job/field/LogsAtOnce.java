@@ -19,13 +19,18 @@ final class LogsAtOnce {
     void of(T result, int number);
   }
 
+  /** How many are done at once. */
+  static int threads() {
+    return Runtime.getRuntime().availableProcessors();
+  }
+
   /**
    * Every result in the order of the tasks.
    *
    * @throws IOException the first that a task has thrown; then no further task begins
    */
   static <T> List<T> each(List<Callable<T>> tasks, Done<T> done) throws IOException {
-    ExecutorService pool = Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+    ExecutorService pool = Executors.newFixedThreadPool(threads());
     try {
       List<Future<T>> begun = new ArrayList<>();
       tasks.forEach(task -> begun.add(pool.submit(task)));

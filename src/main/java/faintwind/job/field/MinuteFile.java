@@ -29,6 +29,10 @@ final class MinuteFile implements Closeable {
     return new MinuteFile(Optional.of(file), Optional.of(writer));
   }
 
+  boolean isWanted() {
+    return writer.isPresent();
+  }
+
   void write(MinuteSpeed minute) throws IOException {
     if (writer.isPresent()) {
       writer.get().write(minute);

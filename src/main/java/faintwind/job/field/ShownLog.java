@@ -23,6 +23,11 @@ final class ShownLog implements LogConversion.Target {
   }
 
   @Override
+  public boolean wantsMinutes() {
+    return true;
+  }
+
+  @Override
   public void take(MinuteSpeed minute) {
     minutes.add(minute.from_s(), minute.speed());
   }

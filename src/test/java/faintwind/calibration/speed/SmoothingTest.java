@@ -3,8 +3,10 @@ package faintwind.calibration.speed;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.speed.state.BlockSmoother;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -75,8 +77,9 @@ class SmoothingTest {
     return new SmoothedSpeed(
         instrument.calibration(),
         new SpeedSettings(30, LogAir.UNKNOWN),
-        minute -> {},
         block,
-        OptionalDouble.of(WALK2_1_S));
+        new BlockSmoother(instrument.calibration(), OptionalDouble.of(WALK2_1_S)),
+        Optional.empty(),
+        SpeedEstimator.Workers.NOBODY_ELSE);
   }
 }

@@ -52,6 +52,34 @@ class ThreadsOfAConversionTest {
   }
 
   @Test
+  void logsOfAFolderGiveWhatOneOnThreadsGives() throws IOException {
+    Path log = log();
+    Path out = folder.resolve("speeds.csv");
+    assertThat(convert.file(log, out, JobWatch.NOBODY).isOk()).isTrue();
+    List<Path> logs = new ArrayList<>();
+    for (int i = 0; i < 2 * LogsAtOnce.threads() + 1; i++) {
+      logs.add(Files.copy(log, folder.resolve("log-" + i + ".csv")));
+    }
+    Path speeds = folder.resolve("speeds");
+    List<Convert.LogOutcome> outcomes = convert.files(logs, speeds, JobWatch.NOBODY);
+    assertThat(outcomes).hasSameSizeAs(logs).allMatch(each -> each.outcome().isOk());
+    for (Path each : logs) {
+      assertThat(Convert.target(each, speeds)).hasSameTextualContentAs(out);
+    }
+  }
+
+  @Test
+  void minutesDoNotChangeTheRows() throws IOException {
+    Path with = folder.resolve("with.csv");
+    Path without = folder.resolve("without.csv");
+    Path minutes = folder.resolve("minutes.csv");
+    assertThat(convert.withMinutes(minutes).file(log(), with, JobWatch.NOBODY).isOk()).isTrue();
+    assertThat(convert.file(log(), without, JobWatch.NOBODY).isOk()).isTrue();
+    assertThat(with).hasSameTextualContentAs(without);
+    assertThat(Files.readAllLines(minutes)).hasSize(2 + ROWS / 60);
+  }
+
+  @Test
   void cancelledConversionTellsItsProgressAndLeavesNothing() throws IOException {
     AtomicLong told = new AtomicLong();
     JobWatch impatient =

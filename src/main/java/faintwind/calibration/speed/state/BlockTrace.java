@@ -23,12 +23,12 @@ public final class BlockTrace {
   private int rows;
   private final BackwardSums after = new BackwardSums();
 
-  public void clear() {
+  void clear() {
     rows = 0;
   }
 
   /** Notes the state after a row. */
-  public void add(ForwardFilter filter) {
+  void add(ForwardFilter filter) {
     int at = rows * PER_ROW;
     if (store.length < at + PER_ROW) {
       store = Arrays.copyOf(store, Math.max(2 * store.length, 1024 * PER_ROW));
@@ -64,10 +64,10 @@ public final class BlockTrace {
     return store[row * PER_ROW + COVARIANCE + StateCovariance.RATIOS] / (ratio * ratio);
   }
 
-  /** Means and variances of ln(loss) of all rows as they are now, to be kept. */
-  public States states() {
-    double[] kept = new double[rows * States.PER_ROW];
-    for (int row = 0; row < rows; row++) {
+  /** Means and variances of ln(loss) of the first rows as they are now, to be kept. */
+  States states(int count) {
+    double[] kept = new double[count * States.PER_ROW];
+    for (int row = 0; row < count; row++) {
       System.arraycopy(store, row * PER_ROW, kept, row * States.PER_ROW, N);
       kept[row * States.PER_ROW + N] = logLossVariance(row);
     }
@@ -113,7 +113,7 @@ public final class BlockTrace {
   }
 
   /** Replaces filtered by smoothed means and the variance of the loss, from the last row back. */
-  public void smooth() {
+  void smooth() {
     after.clear();
     for (int row = rows - 1; row >= 0; row--) {
       int at = row * PER_ROW;

@@ -104,13 +104,12 @@ public final class FieldFormula {
 
   /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */
   public double stillLoss_1_s(double delta_K, AirPoint air) {
-    loss.stillLoss(delta_K, air, out);
-    return out[0];
+    return loss.stillLoss_1_s(delta_K, air);
   }
 
   /** Change of the last still-air loss with the difference, 1/(s K). */
   public double stillSlope() {
-    return out[2];
+    return loss.stillSlope();
   }
 
   public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {

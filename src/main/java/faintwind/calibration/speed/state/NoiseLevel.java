@@ -1,7 +1,6 @@
 package faintwind.calibration.speed.state;
 
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -19,22 +18,18 @@ public record NoiseLevel(double variance, double hidden) {
   /**
    * The noise of some rows.
    *
-   * @param rows rows of a block; those that could not be read are empty
+   * @param rows rows of a block, those that could be read
    * @param calibrated noise of a row in the calibration, signal unit
    * @param stillSignal signal in still air, for the least noise that is reckoned with
    */
-  public static NoiseLevel of(
-      List<Optional<PreparedRow>> rows, double calibrated, double stillSignal) {
+  public static NoiseLevel of(List<PreparedRow> rows, double calibrated, double stillSignal) {
     double least = LEAST_SHARE * Math.abs(stillSignal);
-    double[] signal = new double[rows.size()];
-    double[] step = new double[rows.size()];
-    int count = 0;
-    for (Optional<PreparedRow> row : rows) {
-      if (row.isPresent()) {
-        signal[count] = row.get().signal();
-        step[count] = row.get().step_s();
-        count++;
-      }
+    int count = rows.size();
+    double[] signal = new double[count];
+    double[] step = new double[count];
+    for (int i = 0; i < count; i++) {
+      signal[i] = rows.get(i).signal();
+      step[i] = rows.get(i).step_s();
     }
     if (count < FEWEST) {
       return new NoiseLevel(Math.max(least * least, calibrated * calibrated), 0);

@@ -3,7 +3,6 @@ package faintwind.calibration.speed.state;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.Optional;
 
 /** Noise of a row in a stream, from its last rows ({@link NoiseLevel}). For one log. */
 public final class RecentNoise {
@@ -12,7 +11,7 @@ public final class RecentNoise {
 
   private final double calibrated;
   private final double stillSignal;
-  private final Deque<Optional<PreparedRow>> last = new ArrayDeque<>();
+  private final Deque<PreparedRow> last = new ArrayDeque<>();
   private int sinceLook = BETWEEN;
   private NoiseLevel level = new NoiseLevel(0, 0);
 
@@ -29,7 +28,7 @@ public final class RecentNoise {
 
   /** The level with this row taken in. */
   public NoiseLevel level(PreparedRow row) {
-    last.addLast(Optional.of(row));
+    last.addLast(row);
     if (last.size() > ROWS) {
       last.removeFirst();
     }

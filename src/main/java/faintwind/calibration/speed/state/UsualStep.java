@@ -9,6 +9,10 @@ public final class UsualStep {
 
   private final double[] last_s = new double[LOOK_BACK];
   private int count;
+
+  /** How many of the last steps are the same. */
+  private int alike;
+
   private double median_s;
 
   /** Whether enough steps are known. */
@@ -22,10 +26,16 @@ public final class UsualStep {
   }
 
   public void add(double step_s) {
-    last_s[count % LOOK_BACK] = step_s;
+    alike = step_s == last_s[lookBack(count - 1)] ? alike + 1 : 1;
+    last_s[lookBack(count)] = step_s;
     count++;
     if (count <= LOOK_BACK || count % LOOK_BACK == 0) {
-      median_s = new Median().evaluate(last_s, 0, Math.min(count, LOOK_BACK));
+      int size = Math.min(count, LOOK_BACK);
+      median_s = alike >= size ? step_s : new Median().evaluate(last_s, 0, size);
     }
+  }
+
+  private static int lookBack(int count) {
+    return Math.floorMod(count, LOOK_BACK);
   }
 }

@@ -1,6 +1,7 @@
 package faintwind.calibration.speed.state;
 
 import java.util.List;
+import java.util.function.Supplier;
 
 /**
  * How strongly ln(loss) walks: the standard deviation per root second under which the innovations
@@ -35,12 +36,17 @@ public final class WalkStrength {
    */
   public record Block(List<PreparedRow> rows, int core, double noise2) {}
 
-  private final ForwardFilter scratch;
+  private final Trial weaker;
+  private final Trial middle;
+  private final Trial stronger;
   private boolean begun;
   private double log = LEAST_LOG;
 
-  public WalkStrength(ForwardFilter scratch) {
-    this.scratch = scratch;
+  /** Tries strengths with filters of its own. */
+  public WalkStrength(Supplier<ForwardFilter> filters) {
+    weaker = new Trial(filters.get());
+    middle = new Trial(filters.get());
+    stronger = new Trial(filters.get());
   }
 
   /** The same again once sudden changes are known. */
@@ -51,51 +57,88 @@ public final class WalkStrength {
 
   /** Variance of the walk per second for a block that starts from a filter's state. */
   public double choose(Block block, ForwardFilter start) {
-    WindJumps none = new WindJumps();
     if (!begun) {
       begun = true;
       double best = Double.NEGATIVE_INFINITY;
       for (double x = LEAST_LOG; x <= GREATEST_LOG + 1e-9; x += COARSE) {
-        double likelihood = likelihood(block, start, none, x);
+        middle.begin(start, x);
+        for (int row = 0; row < block.core(); row++) {
+          middle.step(block.rows().get(row), block.noise2(), 0);
+        }
+        double likelihood = middle.likelihood();
         if (likelihood > best) {
           best = likelihood;
           log = x;
         }
       }
     }
-    refine(block, start, none);
+    refine(block, start, new WindJumps());
     return GUSTS * Math.exp(2 * log);
   }
 
   private void refine(Block block, ForwardFilter start, WindJumps jumps) {
-    double low = likelihood(block, start, jumps, log - FINE);
-    double middle = likelihood(block, start, jumps, log);
-    double high = likelihood(block, start, jumps, log + FINE);
-    double bend = low - 2 * middle + high;
+    attempt(block, start, jumps);
+    double low = weaker.likelihood();
+    double high = stronger.likelihood();
+    double bend = low - 2 * middle.likelihood() + high;
     double move = bend < 0 ? 0.5 * FINE * (low - high) / bend : high > low ? 2 * FINE : -2 * FINE;
     log += Math.max(-2 * FINE, Math.min(2 * FINE, move));
     log = Math.max(LEAST_LOG, Math.min(GREATEST_LOG, log));
   }
 
-  private double likelihood(Block block, ForwardFilter start, WindJumps jumps, double logStrength) {
-    scratch.copyFrom(start);
-    double walk2_1_s = Math.exp(2 * logStrength);
-    double sum = 0;
-    double variances = 1;
+  /** Side by side: while one waits for its last number, a processor works on the next. */
+  private void attempt(Block block, ForwardFilter start, WindJumps jumps) {
+    weaker.begin(start, log - FINE);
+    middle.begin(start, log);
+    stronger.begin(start, log + FINE);
+    double noise2 = block.noise2();
     for (int i = 0; i < block.core(); i++) {
+      PreparedRow row = block.rows().get(i);
       double room = jumps.variance(i);
-      scratch.step(block.rows().get(i), walk2_1_s, block.noise2(), room);
-      if (scratch.rowsSinceBegin() > SETTLING_ROWS && !scratch.heaterIsOff()) {
-        Innovation innovation = scratch.innovation();
-        double miss2 = innovation.miss() * innovation.miss() / innovation.variance();
-        sum += Math.min(CLIP2, miss2);
-        variances *= innovation.variance();
+      weaker.step(row, noise2, room);
+      middle.step(row, noise2, room);
+      stronger.step(row, noise2, room);
+    }
+  }
+
+  /** One strength of the walk on trial over a block: how likely its rows are under it. */
+  private static final class Trial {
+    private final ForwardFilter filter;
+    private double walk2_1_s;
+    private double sum;
+    private double variances;
+
+    Trial(ForwardFilter filter) {
+      this.filter = filter;
+    }
+
+    /** Begins with a strength, by its logarithm, from a filter's state. */
+    void begin(ForwardFilter start, double logStrength) {
+      filter.copyFrom(start);
+      walk2_1_s = Math.exp(2 * logStrength);
+      sum = 0;
+      variances = 1;
+    }
+
+    /** Takes the next row in, as {@link ForwardFilter#step}. */
+    void step(PreparedRow row, double noise2, double jumpVariance) {
+      filter.step(row, walk2_1_s, noise2, jumpVariance);
+      if (filter.rowsSinceBegin() > SETTLING_ROWS && !filter.heaterIsOff()) {
+        Innovation innovation = filter.innovation();
+        double variance = innovation.variance();
+        double miss2 = innovation.miss() * innovation.miss() / variance;
+        sum += miss2 > CLIP2 ? CLIP2 : miss2;
+        variances *= variance;
         if (variances < LEAST_PRODUCT || variances > 1 / LEAST_PRODUCT) {
           sum += Math.log(variances);
           variances = 1;
         }
       }
     }
-    return -0.5 * (sum + Math.log(variances));
+
+    /** Logarithm of the rows' density, without its constant. */
+    double likelihood() {
+      return -0.5 * (sum + Math.log(variances));
+    }
   }
 }

@@ -1,11 +1,5 @@
-package faintwind.calibration.speed;
+package faintwind.calibration.speed.state;
 
-import faintwind.calibration.speed.RowJudge.Heater;
-import faintwind.calibration.speed.state.BlockTrace;
-import faintwind.calibration.speed.state.FieldFormula;
-import faintwind.calibration.speed.state.ForwardFilter;
-import faintwind.calibration.speed.state.HeatState;
-import faintwind.calibration.speed.state.PreparedRow;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -14,18 +8,34 @@ import java.util.List;
  * heater that was lost shows late in the heat balance, so rows before the discovery in which the
  * difference already fell as it does without heat are taken along. For one block.
  */
-final class HeaterTrace {
+public final class HeaterTrace {
   private static final double FALL_SHARE = 0.8;
   private static final double WINDOW_S = 60;
   private static final double LEAST_K = 0.01;
   private static final double NOTHING_K = 0.3;
   private static final double DOUBT_S = 1500;
 
-  private final List<Heater> belief = new ArrayList<>();
-  private final List<PreparedRow> rows = new ArrayList<>();
+  private final List<PreparedRow> rows;
+  private final List<Heater> belief;
   private final List<Integer> discoveries = new ArrayList<>();
 
-  void add(PreparedRow row, ForwardFilter filter) {
+  /** Of these rows, which are added one by one. */
+  HeaterTrace(List<PreparedRow> rows) {
+    this.rows = rows;
+    belief = new ArrayList<>(rows.size());
+  }
+
+  /** What is believed of the heater at a row. */
+  public enum Heater {
+    ON,
+    OFF,
+    /** Switched or lost in this very row. */
+    CHANGED
+  }
+
+  /** Notes what the filter believes after the next row. */
+  void add(ForwardFilter filter) {
+    PreparedRow row = rows.get(belief.size());
     boolean off = filter.heaterIsOff();
     boolean wasOff = !belief.isEmpty() && belief.get(belief.size() - 1) == Heater.OFF;
     if (off && !wasOff && row.supply() != PreparedRow.Supply.OFF) {
@@ -33,10 +43,10 @@ final class HeaterTrace {
     }
     boolean regained = !off && wasOff;
     belief.add(off ? Heater.OFF : regained ? Heater.CHANGED : Heater.ON);
-    rows.add(row);
   }
 
-  Heater at(int index) {
+  /** What is believed at a row. */
+  public Heater at(int index) {
     return belief.get(index);
   }
 
