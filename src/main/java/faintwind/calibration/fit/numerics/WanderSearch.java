@@ -14,16 +14,14 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
-  private final RunProblem problem;
-
-  /** Of each track; they do not hang on the wandering. */
-  private final List<double[]> decays = new ArrayList<>();
+  private final List<WanderDeviance> tracks = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
   public WanderSearch(RunProblem problem) {
-    this.problem = problem;
     for (int k = 0; k < problem.tracks().size(); k++) {
-      decays.add(Whitening.decays(problem.tracks().get(k).rows, problem.course(k)));
+      tracks.add(
+          new WanderDeviance(
+              problem.tracks().get(k).rows, problem.course(k), problem.residuals(k)));
     }
   }
 
@@ -67,10 +65,8 @@ public final class WanderSearch {
 
   private double deviance(Wander wander) {
     double sum = 0;
-    for (int k = 0; k < decays.size(); k++) {
-      sum +=
-          Whitening.of(problem.tracks().get(k).rows, problem.course(k), decays.get(k), wander)
-              .deviance(problem.residuals(k));
+    for (WanderDeviance track : tracks) {
+      sum += track.of(wander);
     }
     return sum;
   }

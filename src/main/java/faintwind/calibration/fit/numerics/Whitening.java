@@ -35,22 +35,8 @@ public final class Whitening {
    * @param wander strength of the wandering
    */
   public static Whitening of(Track.Rows rows, Course course, Wander wander) {
-    return of(rows, course, decays(rows, course), wander);
-  }
-
-  /** What is left at each row of the residual of the row before, whatever the wandering. */
-  static double[] decays(Track.Rows rows, Course course) {
-    double[] decays = new double[rows.size()];
-    for (int i = 0; i < decays.length; i++) {
-      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
-      decays[i] = Math.exp(-course.rate_1_s[i] * h);
-    }
-    return decays;
-  }
-
-  /** The same with what {@link #decays} found: many wanderings are tried on one course. */
-  static Whitening of(Track.Rows rows, Course course, double[] keep, Wander wander) {
     int n = rows.size();
+    double[] keep = decays(rows, course);
     double[] gain = new double[n];
     double[] scale = new double[n];
     double[] sd = new double[n];
@@ -73,6 +59,16 @@ public final class Whitening {
       logs += Math.log(total);
     }
     return new Whitening(keep, gain, scale, sd, logs);
+  }
+
+  /** What is left at each row of the residual of the row before, whatever the wandering. */
+  static double[] decays(Track.Rows rows, Course course) {
+    double[] decays = new double[rows.size()];
+    for (int i = 0; i < decays.length; i++) {
+      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
+      decays[i] = Math.exp(-course.rate_1_s[i] * h);
+    }
+    return decays;
   }
 
   /** Whether the row counts. */
