@@ -1,7 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
 import java.util.function.Function;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 
 /** A problem that remembers the point with the least sum of squares it was asked for. */
 public final class BestSoFar implements Function<double[], Optimiser.Linearised> {
@@ -17,12 +16,9 @@ public final class BestSoFar implements Function<double[], Optimiser.Linearised>
   @Override
   public Optimiser.Linearised apply(double[] x) {
     Optimiser.Linearised here = problem.linearise(x);
-    double sum = 0;
-    for (double residual : here.residuals) {
-      sum += residual * residual;
-    }
-    if (sum < least) {
-      least = sum;
+    double norm = here.norm();
+    if (norm < least) {
+      least = norm;
       point = x.clone();
       at = here;
     }
@@ -30,7 +26,6 @@ public final class BestSoFar implements Function<double[], Optimiser.Linearised>
   }
 
   public Optimiser.Optimum optimum() {
-    return new Optimiser.Optimum(
-        point, Math.sqrt(least), new Array2DRowRealMatrix(at.jacobian), at.residuals.length);
+    return Optimiser.Optimum.at(point, at);
   }
 }

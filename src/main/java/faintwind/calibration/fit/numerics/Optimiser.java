@@ -6,20 +6,10 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Function;
 import org.apache.commons.math3.exception.MathIllegalStateException;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
-import org.apache.commons.math3.fitting.leastsquares.LeastSquaresOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
-import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.QRDecomposition;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.util.Pair;
 
 /**
- * Nonlinear least squares by Levenberg and Marquardt (Commons Math, after MINPACK's lmder), for
- * every fit of this program. Checked against the certified data sets of NIST StRD.
+ * Nonlinear least squares by Levenberg and Marquardt ({@link LevenbergMarquardt}), for every fit of
+ * this program. Checked against the certified data sets of NIST StRD.
  */
 public final class Optimiser {
   private static final double TOLERANCE = 1e-10;
@@ -28,44 +18,57 @@ public final class Optimiser {
   public static final class Linearised {
     final double[] residuals;
     public final double[][] jacobian;
+    private final boolean triangular;
 
     /** Takes the arrays over without copying. */
     public Linearised(double[] residuals, double[][] jacobian) {
+      this(residuals, jacobian, false);
+    }
+
+    private Linearised(double[] residuals, double[][] jacobian, boolean triangular) {
       this.residuals = residuals;
       this.jacobian = jacobian;
+      this.triangular = triangular;
+    }
+
+    /** The same of a Jacobian with nothing below its diagonal. */
+    static Linearised triangular(double[] residuals, double[][] jacobian) {
+      return new Linearised(residuals, jacobian, true);
+    }
+
+    boolean isTriangular() {
+      return triangular;
+    }
+
+    /** Root of the sum of squares. */
+    double norm() {
+      double sum = 0;
+      for (double residual : residuals) {
+        sum += residual * residual;
+      }
+      return Math.sqrt(sum);
     }
   }
 
   /** Where the sum of squares is least. */
   public static final class Optimum {
     private final double[] point;
-    private final double cost;
-    private final RealMatrix jacobian;
-    private final int residuals;
+    private final Linearised there;
     private final Optional<Given> given;
     private Optional<double[][]> inverse = Optional.empty();
 
     /** A variance that a variable was given, other than its curvature says. */
     private record Given(int variable, double variance) {}
 
-    Optimum(double[] point, double cost, RealMatrix jacobian, int residuals) {
-      this(point, cost, jacobian, residuals, Optional.empty());
-    }
-
-    private Optimum(
-        double[] point, double cost, RealMatrix jacobian, int residuals, Optional<Given> given) {
+    private Optimum(double[] point, Linearised there, Optional<Given> given) {
       this.point = point;
-      this.cost = cost;
-      this.jacobian = jacobian;
-      this.residuals = residuals;
+      this.there = there;
       this.given = given;
     }
 
-    /** A point near the least, settled on by other means. */
+    /** A point near the least, with the problem there. */
     public static Optimum at(double[] point, Linearised there) {
-      double cost = new ArrayRealVector(there.residuals, false).getNorm();
-      RealMatrix jacobian = new Array2DRowRealMatrix(there.jacobian, false);
-      return new Optimum(point, cost, jacobian, there.residuals.length);
+      return new Optimum(point, there, Optional.empty());
     }
 
     /**
@@ -73,8 +76,7 @@ public final class Optimiser {
      * it as the curvature says.
      */
     public Optimum withVariance(int variable, double unitVariance) {
-      return new Optimum(
-          point, cost, jacobian, residuals, Optional.of(new Given(variable, unitVariance)));
+      return new Optimum(point, there, Optional.of(new Given(variable, unitVariance)));
     }
 
     public double[] point() {
@@ -83,18 +85,18 @@ public final class Optimiser {
 
     /** Sum of squared residuals. */
     public double sumOfSquares() {
-      return cost * cost;
+      double norm = there.norm();
+      return norm * norm;
     }
 
     /** Residual standard deviation, n − p degrees of freedom. */
     public double residualDeviation() {
-      return Math.sqrt(sumOfSquares() / (residuals - point.length));
+      return Math.sqrt(sumOfSquares() / (there.residuals.length - point.length));
     }
 
     /**
      * Inverse of JᵀJ: the covariance where the residuals have unit variance; times the squared
-     * residual deviation where their variance is taken from the fit. By QR of the Jacobian with its
-     * columns scaled to unit length.
+     * residual deviation where their variance is taken from the fit.
      */
     public double[][] unitCovariance() {
       double[][] covariance = curvatureCovariance();
@@ -104,31 +106,9 @@ public final class Optimiser {
 
     /** The same without any other variance that was given to a variable; worked out once. */
     public synchronized double[][] curvatureCovariance() {
-      double[][] known = inverse.orElseGet(this::inverse);
+      double[][] known = inverse.orElseGet(() -> Triangle.of(there).inverseSquare());
       inverse = Optional.of(known);
       return Arrays.stream(known).map(double[]::clone).toArray(double[][]::new);
-    }
-
-    private double[][] inverse() {
-      int p = point.length;
-      double[] scale = new double[p];
-      RealMatrix scaled = jacobian.copy();
-      for (int j = 0; j < p; j++) {
-        double norm = jacobian.getColumnVector(j).getNorm();
-        scale[j] = norm > 0 ? norm : 1;
-        scaled.setColumnVector(j, jacobian.getColumnVector(j).mapDivide(scale[j]));
-      }
-      RealMatrix r = new QRDecomposition(scaled).getR().getSubMatrix(0, p - 1, 0, p - 1);
-      RealMatrix inverse =
-          new QRDecomposition(r).getSolver().solve(MatrixUtils.createRealIdentityMatrix(p));
-      RealMatrix product = inverse.multiply(inverse.transpose());
-      double[][] covariance = product.getData();
-      for (int i = 0; i < p; i++) {
-        for (int j = 0; j < p; j++) {
-          covariance[i][j] /= scale[i] * scale[j];
-        }
-      }
-      return covariance;
     }
 
     /**
@@ -187,34 +167,16 @@ public final class Optimiser {
    */
   public Optimum minimise(
       Function<double[], Linearised> function, double[] start, BooleanSupplier cancelled) {
-    Linearised first = function.apply(start);
-    int residuals = first.residuals.length;
-    MultivariateJacobianFunction model =
-        point -> {
-          if (cancelled.getAsBoolean()) {
-            throw new Cancelled();
-          }
-          double[] x = point.toArray();
-          Linearised at = Arrays.equals(x, start) ? first : function.apply(x);
-          return new Pair<>(
-              new ArrayRealVector(at.residuals, false),
-              new Array2DRowRealMatrix(at.jacobian, false));
-        };
-    LeastSquaresOptimizer.Optimum optimum =
-        new LevenbergMarquardtOptimizer()
-            .withCostRelativeTolerance(tolerance)
-            .withParameterRelativeTolerance(tolerance)
-            .withOrthoTolerance(tolerance)
-            .optimize(
-                new LeastSquaresBuilder()
-                    .model(model)
-                    .target(new double[residuals])
-                    .start(start)
-                    .lazyEvaluation(false)
-                    .maxEvaluations(mostEvaluations)
-                    .maxIterations(mostEvaluations)
-                    .build());
-    return new Optimum(
-        optimum.getPoint().toArray(), optimum.getCost(), optimum.getJacobian(), residuals);
+    return new LevenbergMarquardt(
+            x -> {
+              if (cancelled.getAsBoolean()) {
+                throw new Cancelled();
+              }
+              return function.apply(x);
+            },
+            mostEvaluations,
+            tolerance,
+            start)
+        .search();
   }
 }

@@ -245,7 +245,7 @@ public final class RunProblem {
     for (int i = 0; i < p; i++) {
       jacobian[i][i] = 1;
     }
-    return new Optimiser.Linearised(residuals, jacobian);
+    return Optimiser.Linearised.triangular(residuals, jacobian);
   }
 
   /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
@@ -271,6 +271,6 @@ public final class RunProblem {
       residuals[i] = solved.getEntry(i);
     }
     residuals[p] = Math.sqrt(Math.max(cost - solved.dotProduct(solved), 0));
-    return new Optimiser.Linearised(residuals, jacobian);
+    return Optimiser.Linearised.triangular(residuals, jacobian);
   }
 }
