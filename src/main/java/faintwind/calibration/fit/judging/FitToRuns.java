@@ -54,6 +54,12 @@ public final class FitToRuns {
   /** Fits whose deviances differ by less may rest in one valley (own choice). */
   private static final double ONE_VALLEY = 1;
 
+  /**
+   * A rival whose deviance is higher by more than this has lost: what it says of the carried air is
+   * of no use to anybody (own choice; ten is strong evidence).
+   */
+  private static final double LOST = 300;
+
   private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
@@ -200,9 +206,18 @@ public final class FitToRuns {
     return fitFromExpected(setting, model, setting.leftOut(), setting.leftOut(), cancelled);
   }
 
-  /** The same as the fit it is compared with: without its speeds and runs left out. */
-  static FitResult fitFromExpected(FitResult like, ResponseModel model, BooleanSupplier cancelled) {
-    return fitFromExpected(like.setting(), model, like.setup().freed(), like.aside(), cancelled);
+  /**
+   * The same of a rival to a fit: without its speeds and runs left out, and without the scan of the
+   * carried air where it has lost by far.
+   */
+  static FitResult rival(FitResult to, ResponseModel model, BooleanSupplier cancelled) {
+    Setup setup = new Setup(to.setting(), model);
+    setup.free(to.setup().freed());
+    RunProblem problem = setup.problem();
+    leaveOut(problem, to.aside());
+    double[] start = expected(setup, problem, cancelled);
+    double lost = to.deviance() + LOST;
+    return refine(to.setting(), setup, problem, start, lost, cancelled).withoutRuns(to.aside());
   }
 
   private static FitResult fitFromExpected(
@@ -215,10 +230,14 @@ public final class FitToRuns {
     setup.free(freed);
     RunProblem problem = setup.problem();
     leaveOut(problem, aside);
+    double[] start = expected(setup, problem, cancelled);
+    return refine(setting, setup, problem, start, cancelled).withoutRuns(aside);
+  }
+
+  private static double[] expected(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
     double[] start = new double[setup.unknowns().size()];
     problem.whiten(start, Wander.FIRST);
-    double[] rough = Minimum.of(ROUGH, problem, start, cancelled).point();
-    return refine(setting, setup, problem, rough, cancelled).withoutRuns(aside);
+    return Minimum.of(ROUGH, problem, start, cancelled).point();
   }
 
   private static double[] bestStart(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
@@ -240,6 +259,17 @@ public final class FitToRuns {
 
   private static FitResult refine(
       Setting setting, Setup setup, RunProblem problem, double[] start, BooleanSupplier cancelled) {
+    return refine(setting, setup, problem, start, Double.POSITIVE_INFINITY, cancelled);
+  }
+
+  /** The same without the scan of the carried air where the deviance is above a limit. */
+  private static FitResult refine(
+      Setting setting,
+      Setup setup,
+      RunProblem problem,
+      double[] start,
+      double most,
+      BooleanSupplier cancelled) {
     double[] x = start;
     problem.integrate(x);
     Wander wander = new WanderSearch(problem).from(Wander.FIRST);
@@ -259,8 +289,10 @@ public final class FitToRuns {
         x = setup.unknowns().convert(values);
       }
     }
-    Optimiser.Optimum settled =
-        Minimum.withCovariance(CarriedShareProfile.settle(setup, problem, optimum, cancelled));
+    if (deviance(problem, x, wander) < most) {
+      optimum = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
+    }
+    Optimiser.Optimum settled = Minimum.withCovariance(optimum);
     problem.integrate(settled.point());
     double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(
