@@ -37,6 +37,7 @@ final class HeatStep {
   private final SeenAir seen = new SeenAir();
   private final StepWeights weights = new StepWeights();
   private final double[] losses;
+  private final LossAlong loss;
   private final double[][] out;
   private final double[] state = new double[STATES];
   private final double[] trial = new double[STATES];
@@ -85,6 +86,7 @@ final class HeatStep {
     this.grid = track.grid;
     this.path = ThermalPath.of(new double[layout.formula() - layout.losses()], 1, 1, 0);
     this.losses = new double[layout.losses()];
+    this.loss = new LossAlong(layout.model(), losses.length, track.grid.air[0]);
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
     this.own = layout.shared() + 2;
@@ -95,6 +97,7 @@ final class HeatStep {
     this.values = values;
     this.path = path;
     System.arraycopy(values, 0, losses, 0, losses.length);
+    loss.begin(losses);
     share = values[layout.carriedShare()];
     arm.set(values);
     armSpeed = arm.speed(grid.time_s[0]);
@@ -173,7 +176,7 @@ final class HeatStep {
     carriedAir(i);
     seen.at(armSpeed - trial[V], values[layout.draught()]);
     double ball_K = trial[DELTA] + reference_K;
-    layout.model().loss(losses, seen.speed_m_s, ball_K, grid.air[k], out[i]);
+    loss.at(seen.speed_m_s, ball_K, grid.air[k], out[i]);
     double power = grid.power[k];
     double heat = trial[Q] - out[i][0] * ball_K;
     double dDelta = heat / (1 - f) + referenceRate * (1 + path.mismatch());

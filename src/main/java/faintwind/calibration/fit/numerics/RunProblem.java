@@ -176,14 +176,11 @@ public final class RunProblem {
   private double add(int k, double[] slopes, double[][] normal, double[] right) {
     Track.Rows rows = tracks.get(k).rows;
     int[] columns = integrators.get(k).columns();
-    int width = columns.length;
-    double[][] local = new double[width][width];
-    double[] localRight = new double[width];
-    double[] expected = new double[width];
-    double[] scaled = new double[width];
+    double[] own = Arrays.stream(columns).mapToDouble(column -> slopes[column]).toArray();
+    double[] expected = new double[columns.length];
+    RowSums sums = new RowSums(columns.length);
     Whitening whitening = whitenings.get(k);
     double expectedResidual = 0;
-    double cost = 0;
     // the columns of turns that have not begun are still 0
     int begun = 0;
     for (int i = 0; i < rows.size(); i++) {
@@ -193,39 +190,19 @@ public final class RunProblem {
       double[] by = rowsBy.get(k)[i];
       double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
       expectedResidual = keep * expectedResidual + gain * surprise;
-      double residual = surprise * scale;
       begun = begun(by, begun);
+      double[] row = sums.next();
       for (int a = 0; a < begun; a++) {
         double before = keep * expected[a];
-        double fresh = by[a] * slopes[columns[a]] - before;
+        double fresh = by[a] * own[a] - before;
         expected[a] = before + gain * fresh;
-        scaled[a] = fresh * scale;
+        row[a] = fresh * scale;
       }
-      if (scale == 0) {
-        continue;
-      }
-      for (int a = 0; a < begun; a++) {
-        double[] target = local[a];
-        double factor = scaled[a];
-        if (factor != 0) {
-          for (int b = 0; b <= a; b++) {
-            target[b] += factor * scaled[b];
-          }
-          localRight[a] += factor * residual;
-        }
-      }
-      cost += residual * residual;
-    }
-    for (int a = 0; a < width; a++) {
-      right[columns[a]] += localRight[a];
-      for (int b = 0; b <= a; b++) {
-        normal[columns[a]][columns[b]] += local[a][b];
-        if (a != b) {
-          normal[columns[b]][columns[a]] += local[a][b];
-        }
+      if (scale != 0) {
+        sums.add(begun, surprise * scale);
       }
     }
-    return cost;
+    return sums.into(columns, normal, right);
   }
 
   /** How many leading columns hold all that is not 0, at least as many as before. */

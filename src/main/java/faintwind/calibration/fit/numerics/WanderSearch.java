@@ -34,7 +34,7 @@ public final class WanderSearch {
         better = false;
         for (int which = 0; which < 8; which++) {
           Wander next = moved(best, which, factor);
-          double deviance = deviance(next);
+          double deviance = next.equals(best) ? least : deviance(next);
           if (deviance < least - 1e-6) {
             least = deviance;
             best = next;
