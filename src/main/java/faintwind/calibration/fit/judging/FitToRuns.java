@@ -211,7 +211,7 @@ public final class FitToRuns {
    * carried air where it has lost by far.
    */
   static FitResult rival(FitResult to, ResponseModel model, BooleanSupplier cancelled) {
-    Setup setup = new Setup(to.setting(), model);
+    Setup setup = to.setup().with(model);
     setup.free(to.setup().freed());
     RunProblem problem = setup.problem();
     leaveOut(problem, to.aside());

@@ -71,6 +71,10 @@ public final class Setup {
   private static final double FREE_SPREAD = 3;
 
   private final Setting setting;
+
+  /** What does not hang on the model, by file. */
+  private final Map<String, Prepared> prepared;
+
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
   private boolean statedShare;
@@ -82,8 +86,34 @@ public final class Setup {
   private final Map<String, Double> statedSpread = new HashMap<>();
   private final Map<Double, Integer> radiusColumns = new HashMap<>();
 
+  /** A file made ready to be fitted. */
+  private record Prepared(Track.Rows rows, Track.Grid grid, SupplyAlong supply) {
+    static Prepared of(FileRows file, Setting setting) {
+      List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
+      Track.Rows rows = RowAverages.of(file, spikes);
+      for (int i = 0; i < rows.size(); i++) {
+        rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
+      }
+      AirAlong air = AirAlong.of(file, setting.referenceAir());
+      SupplyAlong supply =
+          new SupplyAlong(
+              file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
+      return new Prepared(rows, GridMaker.of(file, rows, air, supply), supply);
+    }
+  }
+
   public Setup(Setting setting, ResponseModel model) {
+    this(setting, model, new HashMap<>());
+  }
+
+  /** The same recordings for another model, every weight and prior as at first. */
+  public Setup with(ResponseModel model) {
+    return new Setup(setting, model, prepared);
+  }
+
+  private Setup(Setting setting, ResponseModel model, Map<String, Prepared> prepared) {
     this.setting = setting;
+    this.prepared = prepared;
     for (ParameterPrior quantity : model.quantities()) {
       unknowns.add(Unknown.of(quantity));
     }
@@ -234,15 +264,8 @@ public final class Setup {
   }
 
   private Track track(FileRows file) {
-    List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
-    Track.Rows rows = RowAverages.of(file, spikes);
-    for (int i = 0; i < rows.size(); i++) {
-      rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
-    }
-    AirAlong air = AirAlong.of(file, setting.referenceAir());
-    SupplyAlong supply =
-        new SupplyAlong(
-            file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
+    Prepared ready = prepared.computeIfAbsent(file.file(), name -> Prepared.of(file, setting));
+    Track.Rows rows = ready.rows().unsettled();
     List<Turn> turns = new ArrayList<>();
     for (Run run : file.runs()) {
       if (run.kind() == RunKind.SPIN) {
@@ -253,7 +276,7 @@ public final class Setup {
     }
     boolean cold = isCold(rows);
     if (cold) {
-      leaveOutSwitching(rows, supply);
+      leaveOutSwitching(rows, ready.supply());
     }
     double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
     int delta =
@@ -264,7 +287,7 @@ public final class Setup {
             cold
                 ? Unknown.linear("start_power " + file.file(), 0, 0.3)
                 : Unknown.linear("start_power " + file.file(), 1, 0.03));
-    return new Track(file, turns, rows, GridMaker.of(file, rows, air, supply), delta, power);
+    return new Track(file, turns, rows, ready.grid(), delta, power);
   }
 
   private double zeroSignal() {
