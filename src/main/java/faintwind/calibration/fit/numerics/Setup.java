@@ -1,12 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.track.AirAlong;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.fit.track.FileRows;
-import faintwind.calibration.fit.track.GridMaker;
-import faintwind.calibration.fit.track.RowAverages;
-import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.fit.track.PreparedFile;
 import faintwind.calibration.fit.track.SupplyAlong;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
@@ -73,7 +70,7 @@ public final class Setup {
   private final Setting setting;
 
   /** What does not hang on the model, by file. */
-  private final Map<String, Prepared> prepared;
+  private final Map<String, PreparedFile> prepared;
 
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
@@ -86,22 +83,6 @@ public final class Setup {
   private final Map<String, Double> statedSpread = new HashMap<>();
   private final Map<Double, Integer> radiusColumns = new HashMap<>();
 
-  /** A file made ready to be fitted. */
-  private record Prepared(Track.Rows rows, Track.Grid grid, SupplyAlong supply) {
-    static Prepared of(FileRows file, Setting setting) {
-      List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
-      Track.Rows rows = RowAverages.of(file, spikes);
-      for (int i = 0; i < rows.size(); i++) {
-        rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
-      }
-      AirAlong air = AirAlong.of(file, setting.referenceAir());
-      SupplyAlong supply =
-          new SupplyAlong(
-              file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
-      return new Prepared(rows, GridMaker.of(file, rows, air, supply), supply);
-    }
-  }
-
   public Setup(Setting setting, ResponseModel model) {
     this(setting, model, new HashMap<>());
   }
@@ -111,7 +92,7 @@ public final class Setup {
     return new Setup(setting, model, prepared);
   }
 
-  private Setup(Setting setting, ResponseModel model, Map<String, Prepared> prepared) {
+  private Setup(Setting setting, ResponseModel model, Map<String, PreparedFile> prepared) {
     this.setting = setting;
     this.prepared = prepared;
     for (ParameterPrior quantity : model.quantities()) {
@@ -263,8 +244,13 @@ public final class Setup {
     }
   }
 
+  private PreparedFile prepare(FileRows file) {
+    return PreparedFile.of(
+        file, setting.noise(), setting.referenceAir(), setting.signal().supply_V().orElse(1));
+  }
+
   private Track track(FileRows file) {
-    Prepared ready = prepared.computeIfAbsent(file.file(), name -> Prepared.of(file, setting));
+    PreparedFile ready = prepared.computeIfAbsent(file.file(), name -> prepare(file));
     Track.Rows rows = ready.rows().unsettled();
     List<Turn> turns = new ArrayList<>();
     for (Run run : file.runs()) {
