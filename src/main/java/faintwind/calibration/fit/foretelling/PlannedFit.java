@@ -6,7 +6,7 @@ import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
-import faintwind.calibration.fit.numerics.Wander;
+import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.ArmSpeed;

@@ -1,10 +1,11 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -53,15 +54,22 @@ final class CarriedShareProfile {
   private final int index;
   private final List<Point> points = new ArrayList<>();
 
-  /**
-   * A fit at a fixed share.
-   *
-   * @param share the share
-   * @param cost its sum of squares
-   * @param x where it rests
-   * @param byShare how that goes with the share, by the curvature there
-   */
-  private record Point(double share, double cost, double[] x, double[] byShare) {
+  /** A fit at a fixed share. */
+  private static final class Point {
+    final double share;
+    final double cost;
+    final double[] x;
+
+    /** How that goes with the share, by the curvature there. */
+    final double[] byShare;
+
+    Point(double share, double cost, double[] x, double[] byShare) {
+      this.share = share;
+      this.cost = cost;
+      this.x = x;
+      this.byShare = byShare;
+    }
+
     /** About where the fit rests at another share. */
     double[] at(double other) {
       double[] moved = x.clone();
@@ -80,16 +88,15 @@ final class CarriedShareProfile {
   }
 
   /** The optimum moved to the median share, with the share's whole variance in its covariance. */
-  static Optimiser.Optimum settle(
-      Setup setup, RunProblem problem, Optimiser.Optimum least, BooleanSupplier cancelled) {
+  static Optimum settle(Setup setup, RunProblem problem, Optimum least, BooleanSupplier cancelled) {
     if (!setup.carriedShown() || setup.statedShare()) {
       return least;
     }
-    Optimiser.Optimum from = least;
+    Optimum from = least;
     for (int again = 0; again < AGAIN; again++) {
       CarriedShareProfile shares = new CarriedShareProfile(setup, problem, cancelled);
       shares.scan(from);
-      Optional<Optimiser.Optimum> better = shares.better(from);
+      Optional<Optimum> better = shares.better(from);
       if (better.isEmpty()) {
         return shares.settled(from);
       }
@@ -98,7 +105,7 @@ final class CarriedShareProfile {
     return from;
   }
 
-  private void scan(Optimiser.Optimum least) {
+  private void scan(Optimum least) {
     Unknown prior = setup.unknowns().get(index);
     double[] x = least.point();
     double share = prior.value(x[index]);
@@ -112,7 +119,7 @@ final class CarriedShareProfile {
   }
 
   /** A lower valley that the scan came upon. */
-  private Optional<Optimiser.Optimum> better(Optimiser.Optimum least) {
+  private Optional<Optimum> better(Optimum least) {
     Point lowest = points.stream().min(Comparator.comparingDouble(p -> p.cost)).orElseThrow();
     if (lowest.cost > least.sumOfSquares() - LOWER) {
       return Optional.empty();
@@ -120,7 +127,7 @@ final class CarriedShareProfile {
     return Optional.of(Minimum.of(FINE, problem, lowest.x, cancelled));
   }
 
-  private Optimiser.Optimum settled(Optimiser.Optimum least) {
+  private Optimum settled(Optimum least) {
     if (points.size() < LEAST_POINTS) {
       return least;
     }
@@ -130,8 +137,7 @@ final class CarriedShareProfile {
     }
     double[] at = fixed(moments[0], nearest(moments[0]), FINE).x;
     double slope = setup.unknowns().get(index).slope(at[index]);
-    return Optimiser.Optimum.at(at, problem.linearise(at))
-        .withVariance(index, moments[1] / (slope * slope));
+    return Optimum.at(at, problem.linearise(at)).withVariance(index, moments[1] / (slope * slope));
   }
 
   private void walk(Point from, double firstStep) {
@@ -160,7 +166,7 @@ final class CarriedShareProfile {
     double[] start = near.at(share);
     start[index] = 0;
     setup.unknowns().replace(index, Unknown.linear(prior.name(), share, HELD));
-    Optimiser.Optimum held = Minimum.of(search, problem, start, cancelled);
+    Optimum held = Minimum.of(search, problem, start, cancelled);
     double[] x = held.point();
     double cost = held.sumOfSquares() - x[index] * x[index] - problem.tied(x);
     double[] byShare = with(held, HELD);
@@ -174,7 +180,7 @@ final class CarriedShareProfile {
    *
    * @param slope change of the share with its variable
    */
-  private double[] with(Optimiser.Optimum optimum, double slope) {
+  private double[] with(Optimum optimum, double slope) {
     double[] along = optimum.curvatureCovariance()[index];
     double unit = along[index] * slope;
     for (int i = 0; i < along.length; i++) {

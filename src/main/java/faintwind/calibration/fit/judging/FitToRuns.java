@@ -5,17 +5,18 @@ import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Starts;
-import faintwind.calibration.fit.numerics.Wander;
 import faintwind.calibration.fit.numerics.WanderSearch;
-import faintwind.calibration.fit.numerics.Whitening;
 import faintwind.calibration.fit.numerics.Wildness;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.ClassKnown;
@@ -245,7 +246,7 @@ public final class FitToRuns {
     double least = Double.POSITIVE_INFINITY;
     for (double[] start : Starts.of(setup)) {
       problem.whiten(start, Wander.FIRST);
-      Optimiser.Optimum optimum = Minimum.of(ROUGH, problem, start, cancelled);
+      Optimum optimum = Minimum.of(ROUGH, problem, start, cancelled);
       problem.integrate(optimum.point());
       Wander wander = new WanderSearch(problem).from(Wander.FIRST);
       double deviance = deviance(problem, optimum.point(), wander);
@@ -274,7 +275,7 @@ public final class FitToRuns {
     problem.integrate(x);
     Wander wander = new WanderSearch(problem).from(Wander.FIRST);
     double scatter = Setup.FIRST_RUN_SCATTER;
-    Optimiser.Optimum optimum = null;
+    Optimum optimum = null;
     for (int round = 0; round < ROUNDS || optimum == null; round++) {
       problem.whiten(x, wander);
       optimum = Minimum.of(round < ROUNDS - 1 ? CLOSE : FINE, problem, x, cancelled);
@@ -292,7 +293,7 @@ public final class FitToRuns {
     if (deviance(problem, x, wander) < most) {
       optimum = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
     }
-    Optimiser.Optimum settled = Minimum.withCovariance(optimum);
+    Optimum settled = Minimum.withCovariance(optimum);
     problem.integrate(settled.point());
     double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(
@@ -368,7 +369,7 @@ public final class FitToRuns {
     return refine(setting, setup, problem, start, cancelled).withoutRuns(fit.aside());
   }
 
-  private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {
+  private static double[][] spread(Setup setup, Optimum optimum) {
     double[] slopes = setup.unknowns().slopes(optimum.point());
     double[][] covariance = optimum.unitCovariance();
     for (int i = 0; i < slopes.length; i++) {

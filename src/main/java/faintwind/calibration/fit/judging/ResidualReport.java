@@ -2,8 +2,8 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Whitening;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Whitening;
 
 /** Residuals of all recordings in numbers. */
 final class ResidualReport {

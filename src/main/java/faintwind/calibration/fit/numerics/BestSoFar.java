@@ -1,12 +1,14 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.squares.Linearised;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.function.Function;
 
 /** A problem that remembers the point with the least sum of squares it was asked for. */
-public final class BestSoFar implements Function<double[], Optimiser.Linearised> {
+public final class BestSoFar implements Function<double[], Linearised> {
   private final RunProblem problem;
   private double[] point = new double[0];
-  private Optimiser.Linearised at = new Optimiser.Linearised(new double[0], new double[0][0]);
+  private Linearised at = new Linearised(new double[0], new double[0][0]);
   private double least = Double.POSITIVE_INFINITY;
 
   public BestSoFar(RunProblem problem) {
@@ -14,8 +16,8 @@ public final class BestSoFar implements Function<double[], Optimiser.Linearised>
   }
 
   @Override
-  public Optimiser.Linearised apply(double[] x) {
-    Optimiser.Linearised here = problem.linearise(x);
+  public Linearised apply(double[] x) {
+    Linearised here = problem.linearise(x);
     double norm = here.norm();
     if (norm < least) {
       least = norm;
@@ -25,7 +27,7 @@ public final class BestSoFar implements Function<double[], Optimiser.Linearised>
     return here;
   }
 
-  public Optimiser.Optimum optimum() {
-    return Optimiser.Optimum.at(point, at);
+  public Optimum optimum() {
+    return Optimum.at(point, at);
   }
 }

@@ -1,7 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.squares.Linearised;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -138,7 +141,7 @@ public final class RunProblem {
   }
 
   /** The small equivalent problem at this point. */
-  public Optimiser.Linearised linearise(double[] x) {
+  public Linearised linearise(double[] x) {
     integrate(x);
     int p = x.length;
     double[][] normal = new double[p][p];
@@ -215,18 +218,18 @@ public final class RunProblem {
   }
 
   /** A step so far off that nothing can be computed there: a cost that no search keeps. */
-  private static Optimiser.Linearised wild(int p) {
+  private static Linearised wild(int p) {
     double[] residuals = new double[p + 1];
     residuals[p] = WILD;
     double[][] jacobian = new double[p + 1][p];
     for (int i = 0; i < p; i++) {
       jacobian[i][i] = 1;
     }
-    return Optimiser.Linearised.triangular(residuals, jacobian);
+    return Linearised.triangular(residuals, jacobian);
   }
 
   /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
-  private static Optimiser.Linearised compress(double[][] normal, double[] right, double cost) {
+  private static Linearised compress(double[][] normal, double[] right, double cost) {
     int p = right.length;
     double[][] jacobian = new double[p + 1][p];
     double[] residuals = new double[p + 1];
@@ -248,6 +251,6 @@ public final class RunProblem {
       residuals[i] = solved.getEntry(i);
     }
     residuals[p] = Math.sqrt(Math.max(cost - solved.dotProduct(solved), 0));
-    return Optimiser.Linearised.triangular(residuals, jacobian);
+    return Linearised.triangular(residuals, jacobian);
   }
 }

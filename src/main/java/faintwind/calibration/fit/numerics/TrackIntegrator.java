@@ -3,6 +3,7 @@ package faintwind.calibration.fit.numerics;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.ThermocoupleCurve;
 import java.util.Arrays;

@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.WanderDeviance;
 import java.util.ArrayList;
 import java.util.List;
 

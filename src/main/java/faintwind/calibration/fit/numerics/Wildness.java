@@ -1,6 +1,8 @@
 package faintwind.calibration.fit.numerics;
 
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.wander;
 
 import faintwind.calibration.fit.track.Track;
 
@@ -7,7 +7,7 @@ import faintwind.calibration.fit.track.Track;
  * Whitening#deviance} says, in one pass over the rows and without keeping the filter. What does not
  * hang on the wandering is worked out once.
  */
-final class WanderDeviance {
+public final class WanderDeviance {
   /** Logarithms are taken of products that stay between these. */
   private static final double SMALL = 1e-150;
 
@@ -30,7 +30,7 @@ final class WanderDeviance {
   private final double[] byDraught;
   private final double[] byWhite;
 
-  WanderDeviance(Track.Rows rows, Whitening.Course course, double[] residuals) {
+  public WanderDeviance(Track.Rows rows, Whitening.Course course, double[] residuals) {
     int n = rows.size();
     this.residuals = residuals;
     this.keep = Whitening.decays(rows, course);
@@ -48,7 +48,7 @@ final class WanderDeviance {
     }
   }
 
-  double of(Wander wander) {
+  public double of(Wander wander) {
     double white = wander.white() * wander.white();
     double variance = 0;
     double expected = 0;

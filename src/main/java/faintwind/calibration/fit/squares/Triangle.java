@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.squares;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -18,7 +18,7 @@ final class Triangle {
   }
 
   /** That of a problem; as it is where it comes as one, else by Householder's decomposition. */
-  static Triangle of(Optimiser.Linearised problem) {
+  static Triangle of(Linearised problem) {
     int p = problem.jacobian[0].length;
     if (problem.isTriangular()) {
       return new Triangle(problem.jacobian, Arrays.copyOf(problem.residuals, p));

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.wander;
 
 import faintwind.calibration.fit.track.Track;
 
@@ -76,7 +76,7 @@ public final class Whitening {
     return scale[row] > 0;
   }
 
-  double keep(int row) {
+  public double keep(int row) {
     return keep[row];
   }
 
@@ -84,7 +84,7 @@ public final class Whitening {
     return gain[row];
   }
 
-  double scale(int row) {
+  public double scale(int row) {
     return scale[row];
   }
 
@@ -98,7 +98,7 @@ public final class Whitening {
   }
 
   /** The same with the rows left out among them: how far each lies from what the others say. */
-  double[] surprises(double[] residuals) {
+  public double[] surprises(double[] residuals) {
     double[] white = new double[residuals.length];
     double expected = 0;
     for (int i = 0; i < residuals.length; i++) {
@@ -137,15 +137,15 @@ public final class Whitening {
     public final double[] rate_1_s;
 
     /** Loss times difference in signal units, per second. */
-    final double[] lossSignal_1_s;
+    public final double[] lossSignal_1_s;
 
     /** Its change with the speed, per m/s. */
-    final double[] bySpeed_1_m;
+    public final double[] bySpeed_1_m;
 
-    final double[] speed_m_s;
-    final boolean[] moved;
+    public final double[] speed_m_s;
+    public final boolean[] moved;
 
-    Course(int rows) {
+    public Course(int rows) {
       rate_1_s = new double[rows];
       lossSignal_1_s = new double[rows];
       bySpeed_1_m = new double[rows];

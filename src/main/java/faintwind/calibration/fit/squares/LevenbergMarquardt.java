@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.squares;
 
 import java.util.function.Function;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
@@ -19,13 +19,13 @@ final class LevenbergMarquardt {
   /** A promise that is kept more than this many times over does not tell of a least. */
   private static final double MOST_KEPT = 2;
 
-  private final Function<double[], Optimiser.Linearised> function;
+  private final Function<double[], Linearised> function;
   private final int mostEvaluations;
   private final double tolerance;
 
   private int evaluations = 1;
   private double[] x;
-  private Optimiser.Linearised at;
+  private Linearised at;
   private Triangle triangle;
   private double cost;
   private double[] scale;
@@ -34,7 +34,7 @@ final class LevenbergMarquardt {
   private boolean settled;
 
   LevenbergMarquardt(
-      Function<double[], Optimiser.Linearised> function,
+      Function<double[], Linearised> function,
       int mostEvaluations,
       double tolerance,
       double[] start) {
@@ -53,7 +53,7 @@ final class LevenbergMarquardt {
     bound = size == 0 ? FIRST_BOUND : FIRST_BOUND * size;
   }
 
-  Optimiser.Optimum search() {
+  Optimum search() {
     boolean first = true;
     while (!settled && !isFlat()) {
       double[] norms = triangle.columnNorms();
@@ -66,7 +66,7 @@ final class LevenbergMarquardt {
       }
       first = false;
     }
-    return Optimiser.Optimum.at(x, at);
+    return Optimum.at(x, at);
   }
 
   /** Whether the residuals are at right angles to every column. */
@@ -85,21 +85,21 @@ final class LevenbergMarquardt {
   /** Tries a step; whether it was taken. */
   private boolean step(boolean first) {
     BoundedStep step = BoundedStep.of(triangle, scale, bound, damping);
-    damping = step.damping();
+    damping = step.damping;
     double[] next = x.clone();
     for (int j = 0; j < next.length; j++) {
-      next[j] -= step.back()[j];
+      next[j] -= step.back[j];
     }
-    double length = scaled(step.back());
+    double length = scaled(step.back);
     bound = first ? Math.min(bound, length) : bound;
     if (++evaluations > mostEvaluations) {
       throw new TooManyEvaluationsException(mostEvaluations);
     }
-    Optimiser.Linearised there = function.apply(next);
+    Linearised there = function.apply(next);
     double newCost = there.norm();
     double kept = newCost / cost;
     double reduction = 0.1 * newCost < cost ? 1 - kept * kept : -1;
-    double straight = triangle.square(step.back()) / (cost * cost);
+    double straight = triangle.square(step.back) / (cost * cost);
     double damped = damping * length * length / (cost * cost);
     double promised = straight + 2 * damped;
     double ratio = promised == 0 ? 0 : reduction / promised;

@@ -1,17 +1,25 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.squares;
 
 /**
  * The step to the least of |y − R step|² whose scaled length is within a tenth of a bound: that of
  * Gauss and Newton where it is short enough, else that with the damping λ |D step|² which is found
  * by Newton's method on the length (MINPACK's lmpar, after Moré 1978).
- *
- * @param back the step, to be taken off the point
- * @param damping λ
  */
-record BoundedStep(double[] back, double damping) {
+final class BoundedStep {
   private static final double NEAR = 0.1;
   private static final int MOST_TRIES = 11;
   private static final double LEAST = 2.2251e-308;
+
+  /** The step, to be taken off the point. */
+  final double[] back;
+
+  /** λ. */
+  final double damping;
+
+  private BoundedStep(double[] back, double damping) {
+    this.back = back;
+    this.damping = damping;
+  }
 
   static BoundedStep of(Triangle triangle, double[] scale, double bound, double before) {
     double[] step = triangle.solve();
