@@ -3,7 +3,9 @@ package faintwind.published;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.fit.squares.Linearised;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -90,8 +92,7 @@ class LeastSquaresPublishedTest {
     List<String[]> rows = all.rows().stream().filter(r -> r[0].equals(problem)).toList();
     double[] start = rows.stream().mapToDouble(r -> Double.parseDouble(r[3])).toArray();
 
-    Optimiser.Optimum optimum =
-        fit(MODELS.get(problem), data.numbers("x"), data.numbers("y"), start);
+    Optimum optimum = fit(MODELS.get(problem), data.numbers("x"), data.numbers("y"), start);
 
     double digits = LOWER.contains(problem) ? 1e-6 : 1e-4;
     double[][] unit = optimum.unitCovariance();
@@ -110,7 +111,7 @@ class LeastSquaresPublishedTest {
   @DisplayName("GUM H.3 thermometer (JCGM 100:2008 H.3.3, seen): line, deviations, correlation")
   void thermometerLineOfTheGuide() {
     FitColumns data = FitColumns.read("gum-h3-thermometer.csv");
-    Optimiser.Optimum optimum =
+    Optimum optimum =
         fit(
             (b, t) -> b[0] + b[1] * (t - 20),
             data.numbers("t_C"),
@@ -150,7 +151,7 @@ class LeastSquaresPublishedTest {
       speed = Arrays.copyOfRange(speed, 1, speed.length);
       squared = Arrays.copyOfRange(squared, 1, squared.length);
     }
-    Optimiser.Optimum optimum =
+    Optimum optimum =
         held > 0
             ? fit((q, u) -> q[0] + q[1] * power(u, held), speed, squared, new double[] {1, 1})
             : fit((q, u) -> q[0] + q[1] * power(u, q[2]), speed, squared, new double[] {1, 1, 0.5});
@@ -169,7 +170,7 @@ class LeastSquaresPublishedTest {
     FitColumns data = FitColumns.read("hotwire-calibration-cta-13pt.csv");
     double[] speed = data.numbers("speed_m_s");
     double[] squared = data.numbers("voltage_squared_V2");
-    Optimiser.Optimum optimum =
+    Optimum optimum =
         fit(
             (q, u) -> q[0] + q[1] * power(u, q[2]),
             Arrays.copyOfRange(speed, 1, speed.length),
@@ -190,7 +191,7 @@ class LeastSquaresPublishedTest {
   })
   void cubicOfASecondRealTable(
       String set, double q0, double q1, double q2, double q3, double scatter) {
-    Optimiser.Optimum optimum = cubic(set);
+    Optimum optimum = cubic(set);
     double[] found = optimum.point();
     assertThat(found).containsExactly(new double[] {q0, q1, q2, q3}, within(1e-5));
     assertThat(optimum.residualDeviation()).isCloseTo(scatter, within(1e-4));
@@ -203,7 +204,7 @@ class LeastSquaresPublishedTest {
         .isCloseTo(0.047, within(5e-4));
   }
 
-  private static Optimiser.Optimum cubic(String set) {
+  private static Optimum cubic(String set) {
     FitColumns data = FitColumns.read("hotwire-calibration-pre-post-drift.csv");
     List<String[]> rows = data.rows().stream().filter(r -> r[0].equals(set)).toList();
     return fit(
@@ -216,7 +217,7 @@ class LeastSquaresPublishedTest {
   @Test
   @DisplayName("Ranz & Marshall 1952 (from memory): King's law finds 2 + b U^0.5 in it")
   void squareRootOfTheSpeedIsFoundInRanzAndMarshall() {
-    Optimiser.Optimum optimum = kingOfSphere("Nu_RanzMarshall");
+    Optimum optimum = kingOfSphere("Nu_RanzMarshall");
 
     assertThat(optimum.point()[0]).isCloseTo(2, within(1e-3));
     assertThat(optimum.point()[2]).isCloseTo(0.5, within(1e-3));
@@ -227,14 +228,14 @@ class LeastSquaresPublishedTest {
   void exponentFittedToWhitakerLiesBetweenItsSteepnesses() {
     Speeds whitaker = Speeds.of("Nu_Whitaker");
     double[] forced = Arrays.stream(whitaker.nusselt()).map(nu -> nu - 2).toArray();
-    Optimiser.Optimum optimum =
+    Optimum optimum =
         fit((q, u) -> q[0] * power(u, q[1]), whitaker.speed_m_s(), forced, new double[] {10, 0.4});
 
     // d ln / d ln Re of the two terms together: 0.5395 at Re 79 (0.1 m/s), 0.5591 at Re 2400.
     assertThat(optimum.point()[1]).isBetween(0.5395, 0.5591);
   }
 
-  private static Optimiser.Optimum kingOfSphere(String column) {
+  private static Optimum kingOfSphere(String column) {
     Speeds data = Speeds.of(column);
     return fit(
         (q, u) -> q[0] + q[1] * power(u, q[2]),
@@ -265,11 +266,11 @@ class LeastSquaresPublishedTest {
     return u > 0 ? Math.pow(u, n) : 0;
   }
 
-  private static Optimiser.Optimum fit(Model model, double[] x, double[] y, double[] start) {
+  private static Optimum fit(Model model, double[] x, double[] y, double[] start) {
     return new Optimiser().minimise(b -> linearised(model, x, y, b), start, () -> false);
   }
 
-  private static Optimiser.Linearised linearised(Model model, double[] x, double[] y, double[] b) {
+  private static Linearised linearised(Model model, double[] x, double[] y, double[] b) {
     double[] residuals = new double[x.length];
     double[][] jacobian = new double[x.length][b.length];
     for (int i = 0; i < x.length; i++) {
@@ -283,6 +284,6 @@ class LeastSquaresPublishedTest {
         jacobian[i][j] = (model.at(up, x[i]) - model.at(down, x[i])) / (up[j] - down[j]);
       }
     }
-    return new Optimiser.Linearised(residuals, jacobian);
+    return new Linearised(residuals, jacobian);
   }
 }

@@ -9,13 +9,13 @@ import java.util.concurrent.atomic.AtomicLong;
  */
 final class FitSteps implements JobWatch {
   /**
-   * Steps of the fit of all models: half of the sample benches need fewer (476 to 2098, eight
+   * Steps of the fit of all models: half of the sample benches need fewer (274 to 1247, ten
    * benches).
    */
-  private static final double USUAL_STEPS = 800;
+  private static final double USUAL_STEPS = 480;
 
-  /** A refit takes as long as so many steps of the fit: three on the mean, on two threads. */
-  private static final double STEPS_A_REFIT = 1.6;
+  /** A refit takes as long as so many steps of the fit: three and a half, on two threads. */
+  private static final double STEPS_A_REFIT = 1.75;
 
   /** However long the fit takes, it is not over before it is. */
   private static final double NEARLY = 0.95;

@@ -64,7 +64,7 @@ final class NewDesign {
     desk.background()
         .runQuietly(
             watch ->
-                workspace.read().instruments().stream()
+                workspace.read(many -> {}).instruments().stream()
                     .map(Workspace.Listed::standpoint)
                     .filter(s -> s.view().state().designJson().isPresent())
                     .filter(s -> !s.view().state().retired())

@@ -44,14 +44,14 @@ class FitStepsTest {
     fit.cancelled();
     assertThat(shares).isEmpty();
     fit.progress("fit", 0, 1);
-    steps(fit, 400);
+    steps(fit, 240);
     double half = last();
-    assertThat(half).isBetween(0.2, 0.3);
-    steps(fit, 400);
+    assertThat(half).isBetween(0.13, 0.23);
+    steps(fit, 240);
     // the last twentieth of the fit's share is kept for fits that take longer
     assertThat(last()).isCloseTo(0.95 * 2 * half, within(0.005));
     fit.progress("refits", 250, 500);
-    assertThat(last()).isBetween(0.7, 0.8);
+    assertThat(last()).isBetween(0.63, 0.73);
     fit.progress("refits", 500, 500);
     assertThat(last()).isEqualTo(1);
     assertThat(shares).isSorted();

@@ -1,10 +1,11 @@
 package faintwind.calibration.fit.health;
 
 import faintwind.calibration.fit.health.HeatBlock.Phase;
-import faintwind.calibration.fit.noise.Wander;
+import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
+import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.ArrayList;

@@ -1,10 +1,11 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -23,9 +24,14 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * give a median and the mean square about it, and the fit is put to that median.
  */
 final class CarriedShareProfile {
-  private static final Optimiser ALONG = new Optimiser(60, 1e-5);
+  /** Leaves a cost that is a tenth too high at most, seldom more than a few hundredths. */
+  private static final Optimiser ALONG = new Optimiser(60, 1e-4);
+
   private static final Optimiser FINE = new Optimiser(200, 1e-6);
   private static final int AGAIN = 3;
+
+  /** Standard deviation of a share that is held. */
+  private static final double HELD = 1e-6;
 
   /** A valley that is lower by this much is another one. */
   private static final double LOWER = 0.3;
@@ -54,10 +60,23 @@ final class CarriedShareProfile {
     final double cost;
     final double[] x;
 
-    Point(double share, double cost, double[] x) {
+    /** How that goes with the share, by the curvature there. */
+    final double[] byShare;
+
+    Point(double share, double cost, double[] x, double[] byShare) {
       this.share = share;
       this.cost = cost;
       this.x = x;
+      this.byShare = byShare;
+    }
+
+    /** About where the fit rests at another share. */
+    double[] at(double other) {
+      double[] moved = x.clone();
+      for (int i = 0; i < moved.length; i++) {
+        moved[i] += (other - share) * byShare[i];
+      }
+      return moved;
     }
   }
 
@@ -69,16 +88,15 @@ final class CarriedShareProfile {
   }
 
   /** The optimum moved to the median share, with the share's whole variance in its covariance. */
-  static Optimiser.Optimum settle(
-      Setup setup, RunProblem problem, Optimiser.Optimum least, BooleanSupplier cancelled) {
+  static Optimum settle(Setup setup, RunProblem problem, Optimum least, BooleanSupplier cancelled) {
     if (!setup.carriedShown() || setup.statedShare()) {
       return least;
     }
-    Optimiser.Optimum from = least;
+    Optimum from = least;
     for (int again = 0; again < AGAIN; again++) {
       CarriedShareProfile shares = new CarriedShareProfile(setup, problem, cancelled);
       shares.scan(from);
-      Optional<Optimiser.Optimum> better = shares.better(from);
+      Optional<Optimum> better = shares.better(from);
       if (better.isEmpty()) {
         return shares.settled(from);
       }
@@ -87,20 +105,21 @@ final class CarriedShareProfile {
     return from;
   }
 
-  private void scan(Optimiser.Optimum least) {
+  private void scan(Optimum least) {
     Unknown prior = setup.unknowns().get(index);
     double[] x = least.point();
     double share = prior.value(x[index]);
     double u = Math.sqrt(least.curvatureCovariance()[index][index]) * prior.slope(x[index]);
     double step = Math.min(MOST_STEP, Math.max(LEAST_STEP, u));
-    points.add(new Point(share, least.sumOfSquares(), x));
+    double[] byShare = with(least, prior.slope(x[index]));
+    points.add(new Point(share, least.sumOfSquares(), x, byShare));
     walk(points.get(0), step);
     walk(points.get(0), -step);
     points.sort(Comparator.comparingDouble(p -> p.share));
   }
 
   /** A lower valley that the scan came upon. */
-  private Optional<Optimiser.Optimum> better(Optimiser.Optimum least) {
+  private Optional<Optimum> better(Optimum least) {
     Point lowest = points.stream().min(Comparator.comparingDouble(p -> p.cost)).orElseThrow();
     if (lowest.cost > least.sumOfSquares() - LOWER) {
       return Optional.empty();
@@ -108,7 +127,7 @@ final class CarriedShareProfile {
     return Optional.of(Minimum.of(FINE, problem, lowest.x, cancelled));
   }
 
-  private Optimiser.Optimum settled(Optimiser.Optimum least) {
+  private Optimum settled(Optimum least) {
     if (points.size() < LEAST_POINTS) {
       return least;
     }
@@ -116,10 +135,9 @@ final class CarriedShareProfile {
     if (!Double.isFinite(moments[0]) || !Double.isFinite(moments[1])) {
       return least;
     }
-    double[] at = fixed(moments[0], nearest(moments[0]).x).x;
+    double[] at = fixed(moments[0], nearest(moments[0]), FINE).x;
     double slope = setup.unknowns().get(index).slope(at[index]);
-    return Optimiser.Optimum.at(at, problem.linearise(at))
-        .withVariance(index, moments[1] / (slope * slope));
+    return Optimum.at(at, problem.linearise(at)).withVariance(index, moments[1] / (slope * slope));
   }
 
   private void walk(Point from, double firstStep) {
@@ -132,7 +150,7 @@ final class CarriedShareProfile {
       if (ends) {
         return;
       }
-      last = fixed(Math.max(LEAST_SHARE, share), last.x);
+      last = fixed(Math.max(LEAST_SHARE, share), last, ALONG);
       if (!Double.isFinite(last.cost)) {
         return;
       }
@@ -142,17 +160,33 @@ final class CarriedShareProfile {
     }
   }
 
-  /** The least with the share held; the cost is that of the true prior. */
-  private Point fixed(double share, double[] from) {
+  /** The least with the share held, looked for from near it; the cost is that of the true prior. */
+  private Point fixed(double share, Point near, Optimiser search) {
     Unknown prior = setup.unknowns().get(index);
-    setup.unknowns().replace(index, Unknown.linear(prior.name(), share, 1e-6));
-    double[] start = from.clone();
+    double[] start = near.at(share);
     start[index] = 0;
-    double[] x = Minimum.of(ALONG, problem, start, cancelled).point();
+    setup.unknowns().replace(index, Unknown.linear(prior.name(), share, HELD));
+    Optimum held = Minimum.of(search, problem, start, cancelled);
+    double[] x = held.point();
+    double cost = held.sumOfSquares() - x[index] * x[index] - problem.tied(x);
+    double[] byShare = with(held, HELD);
     setup.unknowns().replace(index, prior);
     x[index] = prior.x(share);
-    double cost = Optimiser.Optimum.at(x, problem.linearise(x)).sumOfSquares();
-    return new Point(share, cost, x);
+    return new Point(share, cost + x[index] * x[index] + problem.tied(x), x, byShare);
+  }
+
+  /**
+   * How all variables go with the share where the others stay at their least.
+   *
+   * @param slope change of the share with its variable
+   */
+  private double[] with(Optimum optimum, double slope) {
+    double[] along = optimum.curvatureCovariance()[index];
+    double unit = along[index] * slope;
+    for (int i = 0; i < along.length; i++) {
+      along[i] /= unit;
+    }
+    return along;
   }
 
   private Point nearest(double share) {

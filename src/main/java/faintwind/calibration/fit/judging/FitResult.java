@@ -3,14 +3,16 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.Parameter;
-import faintwind.calibration.fit.noise.Wander;
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
+import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ParameterPrior;
@@ -64,7 +66,7 @@ public final class FitResult {
    * @param runScatter standard deviation between runs beyond what was stated, relative
    * @param deviance −2 log likelihood with the priors, without its constant
    */
-  record Solution(Optimiser.Optimum optimum, Wander wander, double runScatter, double deviance) {}
+  record Solution(Optimum optimum, Wander wander, double runScatter, double deviance) {}
 
   Setting setting() {
     return setting;

@@ -4,10 +4,9 @@ import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
-import faintwind.calibration.fit.noise.Wander;
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
@@ -15,7 +14,11 @@ import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Starts;
 import faintwind.calibration.fit.numerics.WanderSearch;
 import faintwind.calibration.fit.numerics.Wildness;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.run.ClassKnown;
@@ -53,6 +56,12 @@ public final class FitToRuns {
 
   /** Fits whose deviances differ by less may rest in one valley (own choice). */
   private static final double ONE_VALLEY = 1;
+
+  /**
+   * A rival whose deviance is higher by more than this has lost: what it says of the carried air is
+   * of no use to anybody (own choice; ten is strong evidence).
+   */
+  private static final double LOST = 300;
 
   private static final Optimiser ROUGH = new Optimiser(30, 1e-3);
   private static final Optimiser CLOSE = new Optimiser(120, 1e-4);
@@ -200,9 +209,18 @@ public final class FitToRuns {
     return fitFromExpected(setting, model, setting.leftOut(), setting.leftOut(), cancelled);
   }
 
-  /** The same as the fit it is compared with: without its speeds and runs left out. */
-  static FitResult fitFromExpected(FitResult like, ResponseModel model, BooleanSupplier cancelled) {
-    return fitFromExpected(like.setting(), model, like.setup().freed(), like.aside(), cancelled);
+  /**
+   * The same of a rival to a fit: without its speeds and runs left out, and without the scan of the
+   * carried air where it has lost by far.
+   */
+  static FitResult rival(FitResult to, ResponseModel model, BooleanSupplier cancelled) {
+    Setup setup = to.setup().with(model);
+    setup.free(to.setup().freed());
+    RunProblem problem = setup.problem();
+    leaveOut(problem, to.aside());
+    double[] start = expected(setup, problem, cancelled);
+    double lost = to.deviance() + LOST;
+    return refine(to.setting(), setup, problem, start, lost, cancelled).withoutRuns(to.aside());
   }
 
   private static FitResult fitFromExpected(
@@ -215,10 +233,14 @@ public final class FitToRuns {
     setup.free(freed);
     RunProblem problem = setup.problem();
     leaveOut(problem, aside);
+    double[] start = expected(setup, problem, cancelled);
+    return refine(setting, setup, problem, start, cancelled).withoutRuns(aside);
+  }
+
+  private static double[] expected(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
     double[] start = new double[setup.unknowns().size()];
     problem.whiten(start, Wander.FIRST);
-    double[] rough = Minimum.of(ROUGH, problem, start, cancelled).point();
-    return refine(setting, setup, problem, rough, cancelled).withoutRuns(aside);
+    return Minimum.of(ROUGH, problem, start, cancelled).point();
   }
 
   private static double[] bestStart(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
@@ -226,7 +248,7 @@ public final class FitToRuns {
     double least = Double.POSITIVE_INFINITY;
     for (double[] start : Starts.of(setup)) {
       problem.whiten(start, Wander.FIRST);
-      Optimiser.Optimum optimum = Minimum.of(ROUGH, problem, start, cancelled);
+      Optimum optimum = Minimum.of(ROUGH, problem, start, cancelled);
       problem.integrate(optimum.point());
       Wander wander = new WanderSearch(problem).from(Wander.FIRST);
       double deviance = deviance(problem, optimum.point(), wander);
@@ -240,11 +262,22 @@ public final class FitToRuns {
 
   private static FitResult refine(
       Setting setting, Setup setup, RunProblem problem, double[] start, BooleanSupplier cancelled) {
+    return refine(setting, setup, problem, start, Double.POSITIVE_INFINITY, cancelled);
+  }
+
+  /** The same without the scan of the carried air where the deviance is above a limit. */
+  private static FitResult refine(
+      Setting setting,
+      Setup setup,
+      RunProblem problem,
+      double[] start,
+      double most,
+      BooleanSupplier cancelled) {
     double[] x = start;
     problem.integrate(x);
     Wander wander = new WanderSearch(problem).from(Wander.FIRST);
     double scatter = Setup.FIRST_RUN_SCATTER;
-    Optimiser.Optimum optimum = null;
+    Optimum optimum = null;
     for (int round = 0; round < ROUNDS || optimum == null; round++) {
       problem.whiten(x, wander);
       optimum = Minimum.of(round < ROUNDS - 1 ? CLOSE : FINE, problem, x, cancelled);
@@ -259,8 +292,10 @@ public final class FitToRuns {
         x = setup.unknowns().convert(values);
       }
     }
-    Optimiser.Optimum settled =
-        Minimum.withCovariance(CarriedShareProfile.settle(setup, problem, optimum, cancelled));
+    if (deviance(problem, x, wander) < most) {
+      optimum = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
+    }
+    Optimum settled = Minimum.withCovariance(optimum);
     problem.integrate(settled.point());
     double deviance = deviance(problem, settled.point(), wander);
     return new FitResult(
@@ -336,7 +371,7 @@ public final class FitToRuns {
     return refine(setting, setup, problem, start, cancelled).withoutRuns(fit.aside());
   }
 
-  private static double[][] spread(Setup setup, Optimiser.Optimum optimum) {
+  private static double[][] spread(Setup setup, Optimum optimum) {
     double[] slopes = setup.unknowns().slopes(optimum.point());
     double[][] covariance = optimum.unitCovariance();
     for (int i = 0; i < slopes.length; i++) {

@@ -66,7 +66,7 @@ public final class ModelChoice {
   private static Optional<FitResult> other(
       FitResult usual, ResponseModel model, BooleanSupplier cancelled) {
     try {
-      return Optional.of(FitToRuns.fitFromExpected(usual, model, cancelled));
+      return Optional.of(FitToRuns.rival(usual, model, cancelled));
     } catch (Minimum.NoneFound none) {
       return Optional.empty();
     }

@@ -1,10 +1,11 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.GaussNewton;
-import faintwind.calibration.fit.numerics.Optimiser;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.wander.Whitening;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

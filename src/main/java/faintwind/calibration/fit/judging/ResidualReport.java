@@ -1,9 +1,10 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Whitening;
 
 /** Residuals of all recordings in numbers. */
 final class ResidualReport {

@@ -1,13 +1,14 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.squares.Linearised;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.function.Function;
-import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 
 /** A problem that remembers the point with the least sum of squares it was asked for. */
-public final class BestSoFar implements Function<double[], Optimiser.Linearised> {
+public final class BestSoFar implements Function<double[], Linearised> {
   private final RunProblem problem;
   private double[] point = new double[0];
-  private Optimiser.Linearised at = new Optimiser.Linearised(new double[0], new double[0][0]);
+  private Linearised at = new Linearised(new double[0], new double[0][0]);
   private double least = Double.POSITIVE_INFINITY;
 
   public BestSoFar(RunProblem problem) {
@@ -15,22 +16,18 @@ public final class BestSoFar implements Function<double[], Optimiser.Linearised>
   }
 
   @Override
-  public Optimiser.Linearised apply(double[] x) {
-    Optimiser.Linearised here = problem.linearise(x);
-    double sum = 0;
-    for (double residual : here.residuals) {
-      sum += residual * residual;
-    }
-    if (sum < least) {
-      least = sum;
+  public Linearised apply(double[] x) {
+    Linearised here = problem.linearise(x);
+    double norm = here.norm();
+    if (norm < least) {
+      least = norm;
       point = x.clone();
       at = here;
     }
     return here;
   }
 
-  public Optimiser.Optimum optimum() {
-    return new Optimiser.Optimum(
-        point, Math.sqrt(least), new Array2DRowRealMatrix(at.jacobian), at.residuals.length);
+  public Optimum optimum() {
+    return Optimum.at(point, at);
   }
 }

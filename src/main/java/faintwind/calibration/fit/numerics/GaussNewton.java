@@ -1,6 +1,8 @@
 package faintwind.calibration.fit.numerics;
 
 import faintwind.calibration.Cancelled;
+import faintwind.calibration.fit.squares.Linearised;
+import faintwind.calibration.fit.squares.Optimiser;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -43,11 +45,11 @@ public final class GaussNewton {
    * @param cancelled asked before every step
    */
   public static Optional<double[]> from(
-      Optimiser.Linearised first, RunProblem problem, double[] start, BooleanSupplier cancelled) {
+      Linearised first, RunProblem problem, double[] start, BooleanSupplier cancelled) {
     return new GaussNewton(problem, start).settled(first, cancelled);
   }
 
-  private Optional<double[]> settled(Optimiser.Linearised first, BooleanSupplier cancelled) {
+  private Optional<double[]> settled(Linearised first, BooleanSupplier cancelled) {
     double highest = square(first.residuals, 0);
     double before = highest;
     double promised = 0;
@@ -55,7 +57,7 @@ public final class GaussNewton {
       if (cancelled.getAsBoolean()) {
         throw new Cancelled();
       }
-      Optimiser.Linearised at = step == 0 ? first : problem.linearise(x);
+      Linearised at = step == 0 ? first : problem.linearise(x);
       double cost = square(at.residuals, 0);
       double left = square(at.residuals, x.length);
       if (!(cost < RunProblem.WILD)) {
@@ -93,7 +95,7 @@ public final class GaussNewton {
   }
 
   /** One step: solves R step = −residuals, R the triangle of {@link RunProblem#linearise}. */
-  private void advance(Optimiser.Linearised at) {
+  private void advance(Linearised at) {
     double[] step = new double[x.length];
     for (int i = x.length - 1; i >= 0; i--) {
       double sum = -at.residuals[i];

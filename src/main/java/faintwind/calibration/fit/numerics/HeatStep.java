@@ -19,6 +19,8 @@ final class HeatStep {
   /** Least share of the air at the stop that the slowing decay is asked of. */
   private static final double LEAST_LEFT = 1e-3;
 
+  private static final double LOG_LEAST_LEFT = Math.log(LEAST_LEFT);
+
   /**
    * Most of a step over the heater's time that Runge–Kutta bears (its limit is 2.78); in a longer
    * step, far from any change, the heater counts as that slow, which is next to nothing there. The
@@ -37,6 +39,7 @@ final class HeatStep {
   private final SeenAir seen = new SeenAir();
   private final StepWeights weights = new StepWeights();
   private final double[] losses;
+  private final LossAlong loss;
   private final double[][] out;
   private final double[] state = new double[STATES];
   private final double[] trial = new double[STATES];
@@ -52,6 +55,8 @@ final class HeatStep {
   private double armSpeed;
   private double lastExponent;
   private double lastByTurn = 1;
+  private double lastSlowed;
+  private double lastByLeft = 1;
 
   /** Length of the present step, its time of the heater, and loss times temperature elsewhere. */
   private double h;
@@ -85,6 +90,7 @@ final class HeatStep {
     this.grid = track.grid;
     this.path = ThermalPath.of(new double[layout.formula() - layout.losses()], 1, 1, 0);
     this.losses = new double[layout.losses()];
+    this.loss = LossAlong.ofHeated(layout.model(), losses.length, track.grid.air[0]);
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
     this.own = layout.shared() + 2;
@@ -95,6 +101,7 @@ final class HeatStep {
     this.values = values;
     this.path = path;
     System.arraycopy(values, 0, losses, 0, losses.length);
+    loss.begin(losses);
     share = values[layout.carriedShare()];
     arm.set(values);
     armSpeed = arm.speed(grid.time_s[0]);
@@ -173,7 +180,7 @@ final class HeatStep {
     carriedAir(i);
     seen.at(armSpeed - trial[V], values[layout.draught()]);
     double ball_K = trial[DELTA] + reference_K;
-    layout.model().loss(losses, seen.speed_m_s, ball_K, grid.air[k], out[i]);
+    loss.at(seen.speed_m_s, ball_K, grid.air[k], out[i]);
     double power = grid.power[k];
     double heat = trial[Q] - out[i][0] * ball_K;
     double dDelta = heat / (1 - f) + referenceRate * (1 + path.mismatch());
@@ -200,9 +207,9 @@ final class HeatStep {
     double time = values[decays ? layout.carriedDecay() : layout.carriedRise()];
     double slowing = decays ? values[layout.carriedSlowing()] : 0;
     double left = decays ? Math.max(LEAST_LEFT, Math.abs(trial[V]) / atStop()) : 1;
-    double logLeft = decays ? Math.log(left) : 0;
+    double logLeft = decays ? logLeft(left) : 0;
     double logTurn = arm.lastLogTurn();
-    double asked = (decays ? Math.exp(slowing * logLeft) : byTurn(logTurn)) / time;
+    double asked = (decays ? byLeft(slowing, logLeft) : byTurn(logTurn)) / time;
     double rate = Math.min(asked, STABLE / h);
     double dV = (settled - trial[V]) * rate;
     double byLogRate = rate < asked ? 0 : dV;
@@ -216,6 +223,21 @@ final class HeatStep {
     inputs.decay[i] = decays ? -byLogRate / time : 0;
     inputs.byTurn[i] = decays ? 0 : -byLogRate * logTurn;
     inputs.slowing[i] = byLogRate * logLeft;
+  }
+
+  /** Logarithm of what is left of the carried air; the same once hardly any is. */
+  private static double logLeft(double left) {
+    return left == LEAST_LEFT ? LOG_LEAST_LEFT : Math.log(left);
+  }
+
+  /** What the air that is left makes of the decay; the same once hardly any is. */
+  private double byLeft(double slowing, double logLeft) {
+    double exponent = slowing * logLeft;
+    if (exponent != lastSlowed) {
+      lastSlowed = exponent;
+      lastByLeft = Math.exp(exponent);
+    }
+    return lastByLeft;
   }
 
   /** What the time of a turn makes of the rise; the same all along the turn. */

@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.squares.Optimiser;
+import faintwind.calibration.fit.squares.Optimum;
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
 import org.apache.commons.math3.exception.MathIllegalArgumentException;
@@ -26,7 +28,7 @@ public final class Minimum {
    *
    * @throws NoneFound where no evaluation gave a number
    */
-  public static Optimiser.Optimum of(
+  public static Optimum of(
       Optimiser optimiser, RunProblem problem, double[] start, BooleanSupplier cancelled) {
     BestSoFar best = new BestSoFar(problem);
     try {
@@ -36,7 +38,7 @@ public final class Minimum {
     }
   }
 
-  private static Optimiser.Optimum fromBest(
+  private static Optimum fromBest(
       Optimiser optimiser, BestSoFar best, double[] start, BooleanSupplier cancelled) {
     try {
       return optimiser.minimise(best, start, cancelled);
@@ -51,7 +53,7 @@ public final class Minimum {
    * @throws NoneFound where the covariance is no number: the search ran off, so that nothing is
    *     known there
    */
-  public static Optimiser.Optimum withCovariance(Optimiser.Optimum optimum) {
+  public static Optimum withCovariance(Optimum optimum) {
     try {
       boolean number =
           Arrays.stream(optimum.unitCovariance())
@@ -66,7 +68,7 @@ public final class Minimum {
     throw new NoneFound(new ArithmeticException("covariance not a number"));
   }
 
-  private static Optimiser.Optimum finite(Optimiser.Optimum optimum) {
+  private static Optimum finite(Optimum optimum) {
     boolean number =
         Double.isFinite(optimum.sumOfSquares())
             && Arrays.stream(optimum.point()).allMatch(Double::isFinite);

@@ -1,9 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.noise.Wander;
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.squares.Linearised;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -140,7 +141,7 @@ public final class RunProblem {
   }
 
   /** The small equivalent problem at this point. */
-  public Optimiser.Linearised linearise(double[] x) {
+  public Linearised linearise(double[] x) {
     integrate(x);
     int p = x.length;
     double[][] normal = new double[p][p];
@@ -178,16 +179,13 @@ public final class RunProblem {
   private double add(int k, double[] slopes, double[][] normal, double[] right) {
     Track.Rows rows = tracks.get(k).rows;
     int[] columns = integrators.get(k).columns();
-    int width = columns.length;
-    double[][] local = new double[width][width];
-    double[] localRight = new double[width];
-    double[] expected = new double[width];
-    double[] draughts = new double[width];
+    double[] own = Arrays.stream(columns).mapToDouble(column -> slopes[column]).toArray();
+    double[] expected = new double[columns.length];
+    double[] draughts = new double[columns.length];
     double draught = 0;
-    double[] scaled = new double[width];
+    RowSums sums = new RowSums(columns.length);
     Whitening whitening = whitenings.get(k);
     double expectedResidual = 0;
-    double cost = 0;
     // the columns of turns that have not begun are still 0
     int begun = 0;
     for (int i = 0; i < rows.size(); i++) {
@@ -202,40 +200,20 @@ public final class RunProblem {
       double surprise = predicted.get(k)[i] - signals.get(k)[i] - ahead;
       expectedResidual = ahead + gain * surprise;
       draught = stays * draught + learns * surprise;
-      double residual = surprise * scale;
       begun = begun(by, begun);
+      double[] row = sums.next();
       for (int a = 0; a < begun; a++) {
         double before = keep * expected[a] + pushes * draughts[a];
-        double fresh = by[a] * slopes[columns[a]] - before;
+        double fresh = by[a] * own[a] - before;
         expected[a] = before + gain * fresh;
         draughts[a] = stays * draughts[a] + learns * fresh;
-        scaled[a] = fresh * scale;
+        row[a] = fresh * scale;
       }
-      if (scale == 0) {
-        continue;
-      }
-      for (int a = 0; a < begun; a++) {
-        double[] target = local[a];
-        double factor = scaled[a];
-        if (factor != 0) {
-          for (int b = 0; b <= a; b++) {
-            target[b] += factor * scaled[b];
-          }
-          localRight[a] += factor * residual;
-        }
-      }
-      cost += residual * residual;
-    }
-    for (int a = 0; a < width; a++) {
-      right[columns[a]] += localRight[a];
-      for (int b = 0; b <= a; b++) {
-        normal[columns[a]][columns[b]] += local[a][b];
-        if (a != b) {
-          normal[columns[b]][columns[a]] += local[a][b];
-        }
+      if (scale != 0) {
+        sums.add(begun, surprise * scale);
       }
     }
-    return cost;
+    return sums.into(columns, normal, right);
   }
 
   /** How many leading columns hold all that is not 0, at least as many as before. */
@@ -248,18 +226,18 @@ public final class RunProblem {
   }
 
   /** A step so far off that nothing can be computed there: a cost that no search keeps. */
-  private static Optimiser.Linearised wild(int p) {
+  private static Linearised wild(int p) {
     double[] residuals = new double[p + 1];
     residuals[p] = WILD;
     double[][] jacobian = new double[p + 1][p];
     for (int i = 0; i < p; i++) {
       jacobian[i][i] = 1;
     }
-    return new Optimiser.Linearised(residuals, jacobian);
+    return Linearised.triangular(residuals, jacobian);
   }
 
   /** Cholesky factor R with RᵀR = normal, residuals y = R⁻ᵀ right, and what is left of the cost. */
-  private static Optimiser.Linearised compress(double[][] normal, double[] right, double cost) {
+  private static Linearised compress(double[][] normal, double[] right, double cost) {
     int p = right.length;
     double[][] jacobian = new double[p + 1][p];
     double[] residuals = new double[p + 1];
@@ -281,6 +259,6 @@ public final class RunProblem {
       residuals[i] = solved.getEntry(i);
     }
     residuals[p] = Math.sqrt(Math.max(cost - solved.dotProduct(solved), 0));
-    return new Optimiser.Linearised(residuals, jacobian);
+    return Linearised.triangular(residuals, jacobian);
   }
 }

@@ -30,10 +30,11 @@ final class SeenAir {
     double blown = draught * draught;
     double wide = way + HALF_AT * HALF_AT * blown;
     double part = wide > 0 ? way / wide : 0;
-    double rest = wide > 0 ? HALF_AT * HALF_AT * blown / wide : 1;
+    double rest = 1 - part;
     speed_m_s = Math.max(1e-9, Math.sqrt(way + blown * (1 - LOST * part)));
-    byPast = past * (1 - LOST * rest * rest / (HALF_AT * HALF_AT)) / speed_m_s;
-    byDraught = draught * (1 - LOST * part * part) / speed_m_s;
+    double slowness = 1 / speed_m_s;
+    byPast = past * (1 - LOST / (HALF_AT * HALF_AT) * rest * rest) * slowness;
+    byDraught = draught * (1 - LOST * part * part) * slowness;
   }
 
   /** The speed alone. */

@@ -1,12 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.track.AirAlong;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.fit.track.FileRows;
-import faintwind.calibration.fit.track.GridMaker;
-import faintwind.calibration.fit.track.RowAverages;
-import faintwind.calibration.fit.track.Spikes;
+import faintwind.calibration.fit.track.PreparedFile;
 import faintwind.calibration.fit.track.SupplyAlong;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
@@ -71,6 +68,10 @@ public final class Setup {
   private static final double FREE_SPREAD = 3;
 
   private final Setting setting;
+
+  /** What does not hang on the model, by file. */
+  private final Map<String, PreparedFile> prepared;
+
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
   private boolean statedShare;
@@ -83,7 +84,17 @@ public final class Setup {
   private final Map<Double, Integer> radiusColumns = new HashMap<>();
 
   public Setup(Setting setting, ResponseModel model) {
+    this(setting, model, new HashMap<>());
+  }
+
+  /** The same recordings for another model, every weight and prior as at first. */
+  public Setup with(ResponseModel model) {
+    return new Setup(setting, model, prepared);
+  }
+
+  private Setup(Setting setting, ResponseModel model, Map<String, PreparedFile> prepared) {
     this.setting = setting;
+    this.prepared = prepared;
     for (ParameterPrior quantity : model.quantities()) {
       unknowns.add(Unknown.of(quantity));
     }
@@ -233,16 +244,14 @@ public final class Setup {
     }
   }
 
+  private PreparedFile prepare(FileRows file) {
+    return PreparedFile.of(
+        file, setting.noise(), setting.referenceAir(), setting.signal().supply_V().orElse(1));
+  }
+
   private Track track(FileRows file) {
-    List<Integer> spikes = Spikes.in(file.signal(), setting.noise());
-    Track.Rows rows = RowAverages.of(file, spikes);
-    for (int i = 0; i < rows.size(); i++) {
-      rows.sd[i] = setting.noise() / Math.sqrt(rows.count[i]);
-    }
-    AirAlong air = AirAlong.of(file, setting.referenceAir());
-    SupplyAlong supply =
-        new SupplyAlong(
-            file.channel(r -> r.recording().supply_V()), setting.signal().supply_V().orElse(1));
+    PreparedFile ready = prepared.computeIfAbsent(file.file(), name -> prepare(file));
+    Track.Rows rows = ready.rows().unsettled();
     List<Turn> turns = new ArrayList<>();
     for (Run run : file.runs()) {
       if (run.kind() == RunKind.SPIN) {
@@ -253,7 +262,7 @@ public final class Setup {
     }
     boolean cold = isCold(rows);
     if (cold) {
-      leaveOutSwitching(rows, supply);
+      leaveOutSwitching(rows, ready.supply());
     }
     double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
     int delta =
@@ -264,7 +273,7 @@ public final class Setup {
             cold
                 ? Unknown.linear("start_power " + file.file(), 0, 0.3)
                 : Unknown.linear("start_power " + file.file(), 1, 0.03));
-    return new Track(file, turns, rows, GridMaker.of(file, rows, air, supply), delta, power);
+    return new Track(file, turns, rows, ready.grid(), delta, power);
   }
 
   private double zeroSignal() {

@@ -1,9 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.ThermocoupleCurve;
 import java.util.Arrays;
@@ -29,6 +30,13 @@ final class TrackIntegrator {
   /** Its loss, 1/s. */
   private double referenceLoss_1_s;
 
+  private final LossAlong reference;
+
+  /** The step of before, and what the bead's lag leaves over it. */
+  private double lastStep_s;
+
+  private double lastDecay;
+
   /** Speed of the arm, carried air and difference at the averaged rows, for the course. */
   private final double[] armAtRow;
 
@@ -47,6 +55,7 @@ final class TrackIntegrator {
     this.out = new double[3 + layout.losses()];
     this.step = new HeatStep(layout, new ArmAt(track, columns), track, width);
     this.beadBy = new double[width];
+    this.reference = LossAlong.ofReference(layout.model(), layout.losses(), track.grid.air[0]);
     int rows = track.rows.size();
     this.armAtRow = new double[rows];
     this.carriedAtRow = new double[rows];
@@ -119,8 +128,9 @@ final class TrackIntegrator {
   private void start(ThermalPath path) {
     reference_K = track.grid.air[0].air_K() - track.grid.air_K[0];
     step.start(values, path, track);
-    layout.model().loss(step.losses(), 0, 0.1, track.grid.air[0], out);
-    referenceLoss_1_s = out[0];
+    reference.begin(step.losses());
+    referenceLoss_1_s = reference.at(0, 0.1, track.grid.air[0]);
+    lastStep_s = 0;
     Arrays.fill(beadBy, 0);
     beadBy[layout.shared()] = 1;
   }
@@ -129,7 +139,11 @@ final class TrackIntegrator {
   private double follow(int k, ThermalPath path, double bead) {
     double h = track.grid.time_s[k + 1] - track.grid.time_s[k];
     double lag = path.beadTime_s();
-    double decay = Math.exp(-h / lag);
+    if (h != lastStep_s) {
+      lastStep_s = h;
+      lastDecay = Math.exp(-h / lag);
+    }
+    double decay = lastDecay;
     double rise = lag / h * (1 - decay);
     double keep = rise - decay;
     double now = 1 - rise;
@@ -161,8 +175,7 @@ final class TrackIntegrator {
     reference_K = reference_K * kept + grid.air_K[k] - next_K;
     if (reference_K != 0) {
       double seen = SeenAir.of(step.armSpeed() - step.carried(), values[layout.draught()]);
-      layout.model().loss(step.losses(), seen, reference_K, grid.air[k + 1], out);
-      referenceLoss_1_s = out[0];
+      referenceLoss_1_s = reference.at(seen, reference_K, grid.air[k + 1]);
     }
   }
 

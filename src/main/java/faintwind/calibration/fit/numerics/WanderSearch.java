@@ -1,7 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.noise.Wander;
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.WanderDeviance;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,16 +22,14 @@ public final class WanderSearch {
   private static final double LEAST_MEMORY_S = 3;
   private static final double MOST_MEMORY_S = 200;
 
-  private final RunProblem problem;
-
-  /** Of each track; they do not hang on the wandering. */
-  private final List<double[]> decays = new ArrayList<>();
+  private final List<WanderDeviance> tracks = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
   public WanderSearch(RunProblem problem) {
-    this.problem = problem;
     for (int k = 0; k < problem.tracks().size(); k++) {
-      decays.add(Whitening.decays(problem.tracks().get(k).rows, problem.course(k)));
+      tracks.add(
+          new WanderDeviance(
+              problem.tracks().get(k).rows, problem.course(k), problem.residuals(k)));
     }
   }
 
@@ -44,7 +42,7 @@ public final class WanderSearch {
         better = false;
         for (int which = 0; which < 10; which++) {
           Wander next = moved(best, which, factor);
-          double deviance = deviance(next);
+          double deviance = next.equals(best) ? least : deviance(next);
           if (deviance < least - 1e-6) {
             least = deviance;
             best = next;
@@ -80,10 +78,8 @@ public final class WanderSearch {
   private double deviance(Wander wander) {
     double lasting = Math.log(wander.memory_s() / Wander.MEMORY_S) / U_MEMORY;
     double sum = lasting * lasting;
-    for (int k = 0; k < decays.size(); k++) {
-      sum +=
-          Whitening.of(problem.tracks().get(k).rows, problem.course(k), decays.get(k), wander)
-              .deviance(problem.residuals(k));
+    for (WanderDeviance track : tracks) {
+      sum += track.of(wander);
     }
     return sum;
   }

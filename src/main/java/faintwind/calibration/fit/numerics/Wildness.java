@@ -1,8 +1,10 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.noise.Wander;
-import faintwind.calibration.fit.noise.Whitening;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.fit.wander.Wander;
+import faintwind.calibration.fit.wander.Whitening;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,6 +1,6 @@
 /**
- * Unknowns, the heat balance integrated with its sensitivities, whitening of the residuals, least
- * squares. Knows nothing of verdicts. Pure.
+ * Unknowns, the heat balance integrated with its sensitivities, and the least squares of all
+ * recordings. Knows nothing of verdicts. Pure.
  */
 @NullMarked
 package faintwind.calibration.fit.numerics;

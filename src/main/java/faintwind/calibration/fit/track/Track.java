@@ -60,6 +60,13 @@ public final class Track {
       java.util.Arrays.fill(wildness, 1);
     }
 
+    /** The same rows as they were before a fit settled their weights. */
+    public Rows unsettled() {
+      Rows rows = new Rows(time_s, signal, count, run);
+      System.arraycopy(sd, 0, rows.sd, 0, sd.length);
+      return rows;
+    }
+
     public int size() {
       return time_s.length;
     }

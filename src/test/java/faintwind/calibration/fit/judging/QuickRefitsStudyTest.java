@@ -2,7 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.numerics.Optimiser;
+import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualDraw;
 import faintwind.calibration.virtual.VirtualPlan;

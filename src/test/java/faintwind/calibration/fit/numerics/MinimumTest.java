@@ -3,13 +3,14 @@ package faintwind.calibration.fit.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import faintwind.calibration.fit.squares.Linearised;
+import faintwind.calibration.fit.squares.Optimum;
 import org.junit.jupiter.api.Test;
 
 class MinimumTest {
-  private static Optimiser.Optimum with(double slope) {
+  private static Optimum with(double slope) {
     double[][] jacobian = {{1, 0}, {0, slope}, {0, 0}};
-    return Optimiser.Optimum.at(
-        new double[] {0, 0}, new Optimiser.Linearised(new double[] {0, 0, 1}, jacobian));
+    return Optimum.at(new double[] {0, 0}, new Linearised(new double[] {0, 0, 1}, jacobian));
   }
 
   @Test

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.noise;
+package faintwind.calibration.fit.wander;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.noise;
+package faintwind.calibration.fit.wander;
 
 /**
  * Variances of a residual and of the draught that drives it, from row to row: da/dt = −a/memory +

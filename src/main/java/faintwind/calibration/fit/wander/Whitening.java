@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.noise;
+package faintwind.calibration.fit.wander;
 
 import faintwind.calibration.fit.track.Track;
 
@@ -47,24 +47,7 @@ public final class Whitening {
    * @param wander strength of the wandering
    */
   public static Whitening of(Track.Rows rows, Course course, Wander wander) {
-    return of(rows, course, decays(rows, course), wander);
-  }
-
-  /** What is left at each row of the residual of the row before, whatever the wandering. */
-  public static double[] decays(Track.Rows rows, Course course) {
-    double[] decays = new double[rows.size()];
-    for (int i = 0; i < decays.length; i++) {
-      decays[i] = Math.exp(-course.rate_1_s[i] * since(rows, i));
-    }
-    return decays;
-  }
-
-  private static double since(Track.Rows rows, int row) {
-    return row == 0 ? 0 : rows.time_s[row] - rows.time_s[row - 1];
-  }
-
-  /** The same with what {@link #decays} found: many wanderings are tried on one course. */
-  public static Whitening of(Track.Rows rows, Course course, double[] keep, Wander wander) {
+    double[] keep = decays(rows, course);
     Whitening made = new Whitening(keep);
     DraughtWalk walk = new DraughtWalk(wander);
     for (int i = 0; i < rows.size(); i++) {
@@ -90,6 +73,20 @@ public final class Whitening {
       }
     }
     return made;
+  }
+
+  /** What is left at each row of the residual of the row before, whatever the wandering. */
+  static double[] decays(Track.Rows rows, Course course) {
+    double[] decays = new double[rows.size()];
+    for (int i = 0; i < decays.length; i++) {
+      decays[i] = Math.exp(-course.rate_1_s[i] * since(rows, i));
+    }
+    return decays;
+  }
+
+  /** Time since the row before, s. */
+  static double since(Track.Rows rows, int row) {
+    return row == 0 ? 0 : rows.time_s[row] - rows.time_s[row - 1];
   }
 
   /** Whether the row counts. */

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.noise;
+package faintwind.calibration.fit.wander;
 
 /**
  * How strongly the loss itself wanders about the formula: draught at rest, unsteady turning and
