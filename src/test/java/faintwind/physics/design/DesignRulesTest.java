@@ -96,6 +96,14 @@ class DesignRulesTest {
     assertThat(found).isEqualTo(id == null ? List.of() : List.of(id));
   }
 
+  /** (12.7 − 6.4)/2 mm are left on each side. */
+  @Test
+  void theWallThatIsLeftIsNamed() throws IOException {
+    Problem problem = problems("\"bore_mm\": 3.3", "\"bore_mm\": 6.4").get(0);
+    assertThat(problem.found()).isEqualTo("6.4");
+    assertThat(problem.details()).containsExactly("3.15", "6.35");
+  }
+
   /** Whitaker's formula ends at Re 7.6e4, so at 15.08 mm²/s and 12.7 mm at 90.2 m/s. */
   @ParameterizedTest(name = "{0} to {1} m/s: {2}")
   @CsvSource({
