@@ -148,7 +148,7 @@ class RemediesTest {
     assertThat(lastIsTold(once)).as("not measured again").isFalse();
     List<JournalEntry> twice = touching(2);
     assertThat(lastIsTold(twice)).as("meter not proven since").isFalse();
-    twice.add(typed("o", "lead-to-lead", "100.4"));
+    twice.add(typed("o", "loop-alone", "12.0"));
     assertThat(lastIsTold(twice)).as("another reading proves no meter").isFalse();
     twice.add(typed("p", "meter-proof-1", "1.00"));
     assertThat(lastIsTold(twice)).isTrue();
