@@ -72,4 +72,25 @@ class DueTest {
                 "jar-delta", "33", SampleBuild.amount("33", "K"), Optional.empty())));
     assertThat(due().cause()).isEqualTo(Due.Cause.DRIFT);
   }
+
+  @Test
+  void nothingIsDueBeforeACalibrationIsInForce() {
+    assertThat(Due.ofInForce(CHECKLIST, SampleBuild.after(entries))).isEmpty();
+    entries.add(
+        new JournalEntry(
+            "f",
+            SampleBuild.LATER,
+            "Ida",
+            Optional.empty(),
+            new Event.CalibrationPutInForce("one.json", Optional.of(MEASURED))));
+    Situation situation = SampleBuild.after(entries);
+    assertThat(Due.ofInForce(CHECKLIST, situation)).contains(Due.byTime(MEASURED));
+  }
+
+  @Test
+  void everyCauseHasItsOwnWords() {
+    assertThat(Due.Cause.values())
+        .extracting(Due.Cause::key)
+        .containsExactly("due.time", "due.repair", "due.drift", "due.recheck");
+  }
 }

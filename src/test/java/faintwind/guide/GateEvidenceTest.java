@@ -15,8 +15,11 @@ import faintwind.physics.sheet.DesignVerdict;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.record.Event;
+import faintwind.record.Event.CalibrationMade;
 import faintwind.record.Event.Corrected;
 import faintwind.record.Event.DesignChosen;
+import faintwind.record.Event.FileAdded;
+import faintwind.record.Event.FileRole;
 import faintwind.record.Event.PartRecorded;
 import faintwind.record.Event.QuestionAnswered;
 import faintwind.record.Event.ReadingEntered;
@@ -36,6 +39,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -394,6 +398,47 @@ class GateEvidenceTest {
     Step design = CHECKLIST.step("choose-design").orElseThrow();
     assertThat(ids(Gate.toFinish(CHECKLIST, design, situation).reasons()))
         .contains("gate.answer-stops");
+  }
+
+  @Test
+  void whatTheDesignStopsIsSaidOnceADesignWasChosen() {
+    List<JournalEntry> unchosen = SampleBuild.complete(CHECKLIST);
+    assertThat(Gate.designStops(with(unchosen, STOPS))).as("no design on record").isEmpty();
+    List<JournalEntry> entries = chosen(1, SampleBuild.BEGIN);
+    assertThat(ids(Gate.designStops(with(entries, STOPS)))).startsWith("power.design-stops");
+    assertThat(Gate.designStops(with(entries, GOOD))).isEmpty();
+  }
+
+  /** A recording, a table or a calibration can only come from a heated pair. */
+  @ParameterizedTest
+  @EnumSource(FileRole.class)
+  void aFileOfAHeatedPairContradictsADesignThatStops(FileRole role) {
+    List<JournalEntry> entries = new ArrayList<>();
+    entries.add(design("d1", SampleBuild.BEGIN));
+    entries.add(unstepped(new FileAdded(role, "runs/one.csv", "0")));
+    boolean heated =
+        List.of(FileRole.RUN, FileRole.RUNS_TABLE, FileRole.CHECK_TABLE).contains(role);
+    List<Problem> told = Contradictions.of(CHECKLIST, with(entries, STOPS));
+    assertThat(ids(told).contains("contradiction.heated-over-design")).isEqualTo(heated);
+    if (heated) {
+      assertThat(told.get(0).found()).isEqualTo("runs/one.csv");
+    }
+  }
+
+  @Test
+  void aCalibrationContradictsADesignThatStops() {
+    List<JournalEntry> entries = new ArrayList<>();
+    entries.add(design("d1", SampleBuild.BEGIN));
+    entries.add(unstepped(new CalibrationMade("calibrations/one.json", "0")));
+    List<Problem> told = Contradictions.of(CHECKLIST, with(entries, STOPS));
+    assertThat(told.get(0).id()).isEqualTo("contradiction.heated-over-design");
+    assertThat(told.get(0).found()).isEqualTo("calibrations/one.json");
+    assertThat(Contradictions.of(CHECKLIST, with(entries, GOOD))).isEmpty();
+  }
+
+  private static JournalEntry unstepped(Event event) {
+    return new JournalEntry(
+        "u", SampleBuild.BEGIN.plusDays(1), "Ada Test", Optional.empty(), event);
   }
 
   @Test

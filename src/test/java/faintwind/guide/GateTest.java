@@ -42,6 +42,7 @@ class GateTest {
     Situation situation = SampleBuild.after(SampleBuild.complete(CHECKLIST));
     for (String gate : List.of(Gate.HEATER_POWER, Gate.FIRST_SPIN, Gate.FIRST_FIELD_LOG)) {
       assertThat(Gate.check(CHECKLIST, gate, situation).reasons()).as(gate).isEmpty();
+      assertThat(Gate.check(CHECKLIST, gate, situation).open()).as(gate).isTrue();
     }
     for (Step step : CHECKLIST.steps()) {
       boolean skipped = step.id().startsWith("plating-") && !step.id().equals("plating-needed");
@@ -223,5 +224,15 @@ class GateTest {
 
   private static List<String> ids(Gate.Answer answer) {
     return answer.reasons().stream().map(Problem::id).toList();
+  }
+
+  @Test
+  void cautionsStayUnreadUntilTheyAreAcknowledged() {
+    Situation nothing = SampleBuild.after(List.of());
+    Situation done = SampleBuild.after(SampleBuild.complete(CHECKLIST));
+    for (Step step : CHECKLIST.steps()) {
+      assertThat(Gate.unread(step, nothing)).as(step.id()).isEqualTo(step.cautions());
+      assertThat(Gate.unread(step, done)).as(step.id()).isEmpty();
+    }
   }
 }

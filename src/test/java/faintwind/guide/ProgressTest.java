@@ -137,4 +137,38 @@ class ProgressTest {
     assertThat(drill.state()).isEqualTo(StepState.NEEDS_ATTENTION);
     assertThat(progress.step("weigh-blanks").orElseThrow().doubts()).isEmpty();
   }
+
+  @Test
+  void aStepThatSaysStopPressesBeforeTheNextOne() {
+    assertThat(Pressing.of(progress())).isEmpty();
+    entries.add(SampleBuild.entry("x", "heater-insulation", reading("lead-a-ball", "420k", "MΩ")));
+    assertThat(Pressing.of(progress()).orElseThrow().step().id()).isEqualTo("heater-insulation");
+    entries.removeIf(
+        e -> e.event() instanceof StepFinished && e.step().equals(Optional.of("choose-design")));
+    assertThat(progress().next().orElseThrow().step().id()).isEqualTo("choose-design");
+    assertThat(Pressing.of(progress()).orElseThrow().step().id()).isEqualTo("heater-insulation");
+  }
+
+  @Test
+  void aStepIsNeededUnlessAnAnswerMadeItNeedless() {
+    assertThat(progress().needs(CHECKLIST.step("choose-use").orElseThrow())).isTrue();
+    assertThat(progress().needs(CHECKLIST.step("plating-order").orElseThrow())).isFalse();
+  }
+
+  /** Five are the fewest that a control chart takes (ControlChart); the unit is the reading's. */
+  @Test
+  void aReadingTakenFiveTimesHasATrend() {
+    String[] typed = {"29.1", "29.2", "29300 mK", "29.4"};
+    for (int i = 0; i < typed.length; i++) {
+      assertThat(trend()).isEmpty();
+      entries.add(SampleBuild.entry("j" + i, "jar-check", reading("jar-delta", typed[i], "K")));
+    }
+    assertThat(trend()).contains(List.of(29.4, 29.1, 29.2, 29.3, 29.4));
+  }
+
+  private Optional<List<Double>> trend() {
+    var reading = CHECKLIST.step("jar-check").orElseThrow().reading("jar-delta").orElseThrow();
+    return ReadingTrend.of("jar-check", reading, InstrumentState.replay(entries))
+        .map(trend -> trend.chart().values());
+  }
 }

@@ -110,4 +110,53 @@ class RemediesTest {
   void aPatternOfReadingsLeadsToItsCauseFirst(String readings, String cause) {
     assertThat(causes(readings)).startsWith(cause);
   }
+
+  /** Entries of a sound build in which the heater touches: both leads read as often as said. */
+  private static List<JournalEntry> touching(int times) {
+    List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
+    entries.removeIf(
+        e -> e.event() instanceof ReadingEntered r && r.reading().matches("lead-[ab]-ball"));
+    for (int i = 0; i < times; i++) {
+      entries.add(typed("a" + i, "lead-a-ball", "20k"));
+      entries.add(typed("b" + i, "lead-b-ball", "20k"));
+    }
+    return entries;
+  }
+
+  private static JournalEntry typed(String id, String name, String text) {
+    Step step = CHECKLIST.stepOfReading(name).orElseThrow();
+    String unit = step.reading(name).orElseThrow().unit();
+    return SampleBuild.entry(
+        id,
+        step.id(),
+        new ReadingEntered(name, text, SampleBuild.amount(text, unit), Optional.empty()));
+  }
+
+  /** Whether what cannot be undone is told. */
+  private static boolean lastIsTold(List<JournalEntry> entries) {
+    Remedy remedy =
+        CHECKLIST.remedies().stream().filter(r -> r.id().equals("heater-touches")).findAny().get();
+    String todo = Remedies.todo(CHECKLIST, remedy, SampleBuild.after(entries));
+    assertThat(todo).startsWith(remedy.words().todo());
+    return todo.contains(remedy.words().last().orElseThrow());
+  }
+
+  @Test
+  void whatCannotBeUndoneIsToldAfterTheLadderAlone() {
+    List<JournalEntry> once = touching(1);
+    once.add(typed("p", "meter-proof-1", "1.00"));
+    assertThat(lastIsTold(once)).as("not measured again").isFalse();
+    List<JournalEntry> twice = touching(2);
+    assertThat(lastIsTold(twice)).as("meter not proven since").isFalse();
+    twice.add(typed("o", "loop-alone", "12.0"));
+    assertThat(lastIsTold(twice)).as("another reading proves no meter").isFalse();
+    twice.add(typed("p", "meter-proof-1", "1.00"));
+    assertThat(lastIsTold(twice)).isTrue();
+  }
+
+  @Test
+  void aLeadThatReadsGoodNeedsNoSecondReading() {
+    List<JournalEntry> entries = new ArrayList<>(SampleBuild.complete(CHECKLIST));
+    assertThat(lastIsTold(entries)).as("nothing is bad").isFalse();
+  }
 }

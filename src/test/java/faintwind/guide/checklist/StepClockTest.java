@@ -97,6 +97,13 @@ class StepClockTest {
   }
 
   @Test
+  void aConfirmationOfAnotherClockProvesNothing() {
+    OffsetDateTime wrong = START.plusYears(1);
+    JournalEntry other = at("z", wrong, new ClockConfirmed("epoxy-cure"));
+    assertThat(inJournal(wrong, other).stand()).isEqualTo(Stand.TIME_LEAPT);
+  }
+
+  @Test
   void whatWasEnteredAfterTheEndShowsThatTimeWentBy() {
     JournalEntry note = at("n", START.plusDays(2), new StepOpened());
     assertThat(inJournal(START.plusYears(1), note).stand()).isEqualTo(Stand.ENDED);

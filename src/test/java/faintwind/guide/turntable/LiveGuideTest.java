@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.beat.Steadiness;
+import faintwind.calibration.plan.Plan;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.virtual.VirtualArm;
@@ -15,6 +16,7 @@ import faintwind.calibration.virtual.VirtualSample;
 import faintwind.guide.turntable.Advice.Action;
 import faintwind.physics.AirState;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -195,6 +197,26 @@ class LiveGuideTest {
     assertThat(table.next().troubles())
         .extracting(Trouble::kind)
         .containsExactly(Trouble.Kind.UNSTEADY_ARM);
+  }
+
+  /** Two time constants of this instrument are more than an hour: nobody turns that long. */
+  @Test
+  void spinOfASlowInstrumentEndsAtOneAndAHalfTimesItsPlan() {
+    Plan plan = VirtualTable.plan(1.0);
+    LiveGuide guide = new LiveGuide(plan, new ExpectedCourse(0, 0.01, 1 / 4000.0, 1 / 4000.0));
+    guide.read(reading(0));
+    guide.did(300);
+    guide.read(reading(3300));
+    guide.did(3300);
+    assertThat(guide.at()).isEqualTo(2);
+    assertThat(plan.steps().get(2).duration_s()).isEqualTo(500);
+    assertThat(guide.read(reading(3310)).more_s()).hasValue(740);
+    assertThat(guide.read(reading(4049)).action()).isEqualTo(Action.KEEP_TURNING);
+    assertThat(guide.read(reading(4050)).action()).isEqualTo(Action.STOP);
+  }
+
+  private static LiveReading reading(double time_s) {
+    return new LiveReading(time_s, 1, OptionalDouble.of(5));
   }
 
   @Test

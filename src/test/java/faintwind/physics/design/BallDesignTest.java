@@ -97,4 +97,60 @@ class BallDesignTest {
     assertThat(ball.length_m(BLIND_M)).isEqualTo(0.008);
     assertThat(ball.length_m(OptionalDouble.empty())).isEqualTo(0.012);
   }
+
+  /** A millimetre of this hole weighs 111.84 mg: so much too light is a millimetre too deep. */
+  @Test
+  void aWrongMassIsSaidAsADepth() {
+    double computed = ball(0.012).drilled_kg(BLIND_M).nominal();
+    assertThat(Drilling.extraDepth_m(ball(0.012), BLIND_M, computed - 111.84e-6))
+        .isCloseTo(1e-3, within(1e-7));
+    assertThat(Drilling.extraDepth_m(ball(0.012), BLIND_M, computed + 55.92e-6))
+        .isCloseTo(-0.5e-3, within(1e-7));
+  }
+
+  /** 8 mm at 4.2 in place of 4 mm: 8900·π·8·(2.1² − 2²) mm³ = 91.71 mg less, by hand. */
+  @Test
+  void aWrongMassIsSaidAsADiameter() {
+    double computed = ball(0.012).drilled_kg(BLIND_M).nominal();
+    assertThat(Drilling.asDiameter_m(ball(0.012), BLIND_M, computed - 91.71e-6).orElseThrow())
+        .isCloseTo(4.2e-3, within(1e-7));
+    // 8900·π·8·2² mm³ are 894.7 mg: more than the whole hole is missing from it
+    assertThat(Drilling.asDiameter_m(ball(0.012), BLIND_M, computed + 0.95e-3)).isEmpty();
+    assertThat(Drilling.asDiameter_m(ball(0.012), BLIND_M, computed + 0.85e-3)).isPresent();
+  }
+
+  /**
+   * Depth 8 mm less the dome of 0.3431 mm, with the point of 1.2017 mm 8.8586 mm: three pecks of 4
+   * mm; right through 11.6569 mm and 12.8586 mm, four.
+   */
+  @Test
+  void aDrillGoesFromTheFlatInPecksOfItsDiameter() {
+    Drilling blind = Drilling.of(ball(0.012), BLIND_M);
+    assertThat(1e3 * blind.fromFlat_m()).isCloseTo(7.6569, within(1e-4));
+    assertThat(1e3 * blind.travel_m()).isCloseTo(8.8586, within(1e-4));
+    assertThat(blind.pecks()).isEqualTo(3);
+    Drilling through = Drilling.of(ball(0.012), OptionalDouble.empty());
+    assertThat(1e3 * through.fromFlat_m()).isCloseTo(11.6569, within(1e-4));
+    assertThat(through.pecks()).isEqualTo(4);
+  }
+
+  /** Each piece is cut 50 mm longer; a pair of wires is used up two legs at a time. */
+  @Test
+  void aPairIsBoughtForLegsAndMiddle() {
+    assertThat(new SenseDesign.Lengths(0.08, 0.6, 0.15).pair_m()).isCloseTo(1.3, within(1e-12));
+    assertThat(new SenseDesign.Lengths(0.08, 0.1, 0.5).pair_m()).isCloseTo(0.55, within(1e-12));
+  }
+
+  /** Longer contact, lower threshold (ISO 13732-1, as the class says); the one seen is 65 °C. */
+  @Test
+  void burnThresholdsFallWithTheTimeOfContact() {
+    List<TouchLimit.Threshold> all = TouchLimit.thresholds();
+    assertThat(all).extracting(TouchLimit.Threshold::temperature_C).startsWith(65.0).endsWith(43.0);
+    for (int i = 1; i < all.size(); i++) {
+      assertThat(all.get(i).contact_s()).isGreaterThan(all.get(i - 1).contact_s());
+      assertThat(all.get(i).temperature_C()).isLessThan(all.get(i - 1).temperature_C());
+      assertThat(TouchLimit.temperature_C(all.get(i).contact_s() - 0.01))
+          .isEqualTo(all.get(i).temperature_C());
+    }
+  }
 }

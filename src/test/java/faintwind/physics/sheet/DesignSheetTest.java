@@ -367,6 +367,33 @@ class DesignSheetTest {
   }
 
   @Test
+  void whatIsNotDepositedHasNoTime() throws IOException {
+    String bare = base.replace("\"bare-polished-copper\"", "\"gold\", \"plating\": {%s}");
+    DesignSheet nickel = DesignSheet.of(design(bare.formatted("\"gold_um\": 0")));
+    assertThat(nickel.quantity(OutcomeId.PLATING_GOLD_TIME)).isEmpty();
+    assertThat(nickel.quantity(OutcomeId.PLATING_NICKEL_TIME)).isPresent();
+    DesignSheet gold = DesignSheet.of(design(bare.formatted("\"nickel_um\": 0")));
+    assertThat(gold.quantity(OutcomeId.PLATING_NICKEL_TIME)).isEmpty();
+    assertThat(nominal(gold, OutcomeId.PLATING_CHARGE)).isCloseTo(2.395, within(0.001));
+  }
+
+  /** The slopes of the jar are what the same design gives in other air. */
+  @Test
+  void theJarsSlopesAreThoseOfTheDesignInOtherAir() throws IOException {
+    DesignSheet here = DesignSheet.of(design(base));
+    double still = nominal(here, OutcomeId.JAR_DELTA);
+    DesignSheet warmer =
+        DesignSheet.of(design(base.replace("\"temperature_C\": 20", "\"temperature_C\": 25")));
+    assertThat(nominal(here, OutcomeId.JAR_SLOPE))
+        .isCloseTo((nominal(warmer, OutcomeId.STILL_DELTA) - still) / 5, within(1e-5));
+    DesignSheet thinner =
+        DesignSheet.of(
+            design(base.replace("\"pressure_hPa\": 1013.25", "\"pressure_hPa\": 963.25")));
+    assertThat(nominal(here, OutcomeId.JAR_PRESSURE_SLOPE))
+        .isCloseTo((nominal(thinner, OutcomeId.STILL_DELTA) - still) / -50, within(1e-5));
+  }
+
+  @Test
   void aluminiumFromAPlaterIsTakenWithANote() throws IOException {
     String aluminium =
         base.replace("\"metal\": \"copper\"", "\"metal\": \"aluminium\"")
