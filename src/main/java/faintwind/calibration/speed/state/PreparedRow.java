@@ -26,6 +26,14 @@ public record PreparedRow(
     return rowAir.point();
   }
 
+  /**
+   * The air at a row.
+   *
+   * @param point its state
+   * @param u_temperature_K standard uncertainty of its temperature: 0 where it was recorded or given
+   */
+  public record RowAir(AirPoint point, double u_temperature_K) {}
+
   /** What the supply column says. */
   public enum Supply {
     NOT_RECORDED,
