@@ -2,7 +2,7 @@ package faintwind.calibration.speed;
 
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.speed.state.Decay;
-import faintwind.calibration.speed.state.RowAir;
+import faintwind.calibration.speed.state.PreparedRow.RowAir;
 import faintwind.physics.AirState;
 import java.util.OptionalDouble;
 

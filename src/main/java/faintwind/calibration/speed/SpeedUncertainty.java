@@ -7,7 +7,6 @@ import faintwind.calibration.response.StillDraught;
 import faintwind.calibration.speed.EstimatedRow.Estimate;
 import faintwind.calibration.speed.state.FieldFormula;
 import faintwind.calibration.speed.state.PreparedRow;
-import faintwind.calibration.speed.state.RowAir;
 
 /**
  * Expanded uncertainty of an averaged speed. All parts are taken to the logarithm of the loss: the
@@ -116,14 +115,14 @@ final class SpeedUncertainty {
     return Math.abs(changed + (cold ? 0 : Math.log(delta_K / before_K)));
   }
 
-  /** What a wrong pressure does to the logarithm of the loss at a speed. */
-  private double unknownPressure(RowAir air, double speed_m_s, double delta_K) {
+  /** What a wrong pressure does to the logarithm of the loss at the speed last asked for. */
+  private double unknownPressure(PreparedRow.RowAir air, double speed_m_s, double delta_K) {
     if (air.u_pressure() <= 0) {
       return 0;
     }
     double at_m_s = Math.max(speed_m_s, FieldFormula.LEAST_SPEED_M_S);
     AirPoint thicker = air.point().withPressureTimes(1 + air.u_pressure());
-    double as_1_s = formula.loss_1_s(at_m_s, delta_K, air.point());
+    double as_1_s = formula.lastLoss_1_s();
     return Math.log(formula.loss_1_s(at_m_s, delta_K, thicker) / as_1_s);
   }
 

@@ -117,6 +117,11 @@ public final class FieldFormula {
     return out[0];
   }
 
+  /** Loss at the last point asked for, 1/s. */
+  public double lastLoss_1_s() {
+    return out[0];
+  }
+
   public double speed_m_s(double loss_1_s, double delta_K, AirPoint air) {
     one[0] = loss_1_s;
     loss.speeds_m_s(one, delta_K, air);
