@@ -11,9 +11,7 @@ class ChecklistWordsTest {
   @Test
   void wordsAreThoseOfTheFiles() {
     assertThat(BenchFact.POWER_ON.word()).isEqualTo("power-on");
-    assertThat(Card.PLATING_ORDER.word()).isEqualTo("plating-order");
     assertThat(Caution.Level.INJURE.word()).isEqualTo("injure");
-    assertThat(Recorded.ZERO.word()).isEqualTo("zero");
     assertThat(StepState.NEEDS_ATTENTION.word()).isEqualTo("needs-attention");
   }
 
