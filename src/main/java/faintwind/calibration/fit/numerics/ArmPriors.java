@@ -35,11 +35,8 @@ final class ArmPriors {
   private static final double U_BY_TURN = 0.3;
   private static final double DECAY_S = 25;
   private static final double U_DECAY = 0.4;
-
-  /** Between a plain decay (0) and the drag of a turbulent swirl (1), with some weight on both. */
-  private static final double SLOWING = 0.4;
-
-  private static final double U_SLOWING = 0.3;
+  private static final double SLOWING = 0.1;
+  private static final double U_SLOWING = 0.2;
   private static final double U_CLOCK_S = 0.7;
   private static final double U_NOTED_S = 0.5;
 
