@@ -15,8 +15,20 @@ class CsvLineTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "0", "-0", "1.", ".5", "-.25", "+7", "123456789012345", "0.000000000000001",
-        "12345.678901234", "99999999999999999999", "1e3", "-2.5E-3", " 4.5 ", "1e400"
+        "0",
+        "-0",
+        "1.",
+        ".5",
+        "-.25",
+        "+7",
+        "123456789012345",
+        "0.000000000000001",
+        "12345.678901234",
+        "99999999999999999999",
+        "1e3",
+        "-2.5E-3",
+        " 4.5 ",
+        "1e400"
       })
   void numberThatIsFoundIsTheNearestToTheText(String cell) throws IOException {
     CsvLine line = line("x," + cell);
@@ -29,7 +41,8 @@ class CsvLineTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", " ", "-", "+", ".", "1.2.3", "1-2", "NaN", "0x10", "1f", "--1", "1 2"})
+  @ValueSource(
+      strings = {"", " ", "-", "+", ".", "1.2.3", "1-2", "NaN", "0x10", "1f", "--1", "1 2"})
   void nothingIsFoundWhereThereIsNoNumber(String cell) throws IOException {
     CsvLine line = line("3," + cell);
     assertThat(line.find(0)).isTrue();

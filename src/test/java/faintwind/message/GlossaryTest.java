@@ -26,9 +26,9 @@ class GlossaryTest {
   private static final Set<String> KNOWN =
       Set.of(
           ("F1 F2 F6 F11 ASTM B488 G173 CIPM-2007 CODATA IEC ISO ITS-90 IUPAC JCGM NIST MIL-R-39017"
-               + " R10 R20 GPa MJ GiB MB DC COM GND IN OUT HTML PDF PNG SVG JPEG JSON USB WAV STOP"
-               + " CAL CHOICE FILE FOLDER LINE LOG QUESTION REASON RUNS SPEEDS VALUE MicroPython"
-               + " NAME TEMP TMPDIR Log-Tchebycheff")
+                  + " R10 R20 GPa MJ GiB MB DC COM GND IN OUT HTML PDF PNG SVG JPEG JSON USB WAV STOP"
+                  + " CAL CHOICE FILE FOLDER LINE LOG QUESTION REASON RUNS SPEEDS VALUE MicroPython"
+                  + " NAME TEMP TMPDIR Log-Tchebycheff")
               .split(" "));
 
   /** Beginnings of keys that only the command line shows. */

@@ -1,7 +1,6 @@
 package faintwind.calibration.fit.foretelling;
 
 import faintwind.calibration.fit.judging.FitToRuns;
-import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setting;

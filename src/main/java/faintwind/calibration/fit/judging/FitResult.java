@@ -4,7 +4,6 @@ import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;

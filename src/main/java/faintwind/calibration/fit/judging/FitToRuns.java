@@ -4,8 +4,6 @@ import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
-import faintwind.calibration.fit.wander.Wander;
-import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;

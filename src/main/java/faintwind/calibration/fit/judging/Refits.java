@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.GaussNewton;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Unknown;

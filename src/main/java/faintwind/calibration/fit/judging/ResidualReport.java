@@ -1,7 +1,6 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
-import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.wander.Whitening;

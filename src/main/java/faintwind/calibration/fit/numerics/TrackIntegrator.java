@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;

@@ -1,7 +1,5 @@
 package faintwind.calibration.fit.numerics;
 
-import faintwind.calibration.fit.wander.Wander;
-import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.wander.Whitening;
