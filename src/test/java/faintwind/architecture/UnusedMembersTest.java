@@ -42,6 +42,7 @@ class UnusedMembersTest {
                   "PlaceRow.speed",
                   "PlaceRow.to",
                   "PlaceRow.u95",
+                  "Row.isRefused",
                   "Row.start",
                   "Row.stop",
                   "Row.time",
@@ -70,6 +71,7 @@ class UnusedMembersTest {
                   "InstrumentState.replay",
                   "Opening.round",
                   "PlanRequest.of",
+                  "SpeedEstimator.smoothing",
                   "Time.free"),
           "a file from a text, or a part of what was read",
               List.of(
@@ -83,6 +85,7 @@ class UnusedMembersTest {
                   "Gate.toBegin",
                   "Journal.read",
                   "LiveGuide.course",
+                  "OutcomeId.ids",
                   "PlanFile.parse",
                   "ProfileFile.parse"),
           "nothing: to go with the next change of the filter",

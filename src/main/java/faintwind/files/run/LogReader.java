@@ -39,7 +39,6 @@ public final class LogReader implements Closeable {
   private final int humidity;
   private final int supply;
   private int blanks;
-  private int rowLine;
   private boolean rowWaits;
 
   private LogReader(InputStream in, TextLines lines, LogColumns columns, int terminal) {
@@ -131,16 +130,14 @@ public final class LogReader implements Closeable {
         blanks++;
       } else {
         rowWaits = true;
-        rowLine = lines.number();
       }
     }
     if (!rowWaits) {
       return Optional.empty();
     }
     if (blanks > 0) {
-      int line = rowLine - blanks;
       blanks--;
-      return Optional.of(unreadable(line, ",".repeat(columns.names().size() - 1)));
+      return Optional.of(unreadable(",".repeat(columns.names().size() - 1)));
     }
     rowWaits = false;
     return Optional.of(row());
@@ -153,9 +150,8 @@ public final class LogReader implements Closeable {
 
   private LogRow row() {
     cells.read(lines);
-    int line = lines.number();
     if (cells.count() != columns.names().size() || !cells.isSound() || lines.isCut()) {
-      return unreadable(line, RowText.fitted(lines.text(), cells, columns.names().size()));
+      return unreadable(RowText.fitted(lines.text(), cells, columns.names().size()));
     }
     int known = 0;
     double value = 0;
@@ -179,7 +175,6 @@ public final class LogReader implements Closeable {
     known |= finds(supply) && possible.allowsSupply(cells.found()) ? LogSample.SUPPLY : 0;
     double supply_V = cells.found();
     return new LogRow(
-        line,
         text,
         new LogSample(
             known, time_s, value, temperature_K, pressure_Pa, relativeHumidity, supply_V));
@@ -197,8 +192,8 @@ public final class LogReader implements Closeable {
     return text.getBytes(StandardCharsets.UTF_8);
   }
 
-  private static LogRow unreadable(int line, String text) {
-    return new LogRow(line, utf8(text), new LogSample(0, 0, 0, 0, 0, 0, 0));
+  private static LogRow unreadable(String text) {
+    return new LogRow(utf8(text), new LogSample(0, 0, 0, 0, 0, 0, 0));
   }
 
   @Override

@@ -1,6 +1,5 @@
 package faintwind.files.run;
 
-import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
 import java.nio.charset.StandardCharsets;
 import java.util.OptionalDouble;
@@ -10,25 +9,18 @@ import java.util.OptionalDouble;
  * cannot be converted, but is still handed on.
  */
 public final class LogRow {
-  private final int line;
   private final byte[] text;
   private final LogSample read;
 
   /**
    * A row.
    *
-   * @param line number of the line in the file, from 1
    * @param text the row as it stood, in UTF-8; not copied
    * @param read its numbers, the signal in the file's unit
    */
-  LogRow(int line, byte[] text, LogSample read) {
-    this.line = line;
+  LogRow(byte[] text, LogSample read) {
     this.text = text;
     this.read = read;
-  }
-
-  public int line() {
-    return line;
   }
 
   /**
@@ -57,15 +49,5 @@ public final class LogRow {
   /** In the file's unit; for a compensated meter less its terminal temperature. */
   public OptionalDouble signal() {
     return read.signal();
-  }
-
-  /** What the row says of the air; a number that no air can have counts as not recorded. */
-  public LogAir air() {
-    return read.air();
-  }
-
-  /** Heater supply, V. */
-  public OptionalDouble supply_V() {
-    return read.supply_V();
   }
 }

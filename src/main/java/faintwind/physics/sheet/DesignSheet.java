@@ -76,11 +76,6 @@ public record DesignSheet(
     return new DesignSheet(quantities, curve, budget, course, design.map(d -> d.named(name)));
   }
 
-  /** Every name that a step may use, whatever the design. */
-  public static List<String> ids() {
-    return OutcomeId.ids();
-  }
-
   /** A quantity by its name, such as {@code heater_ohm}; empty where this design has none. */
   public Optional<Outcome> quantity(String id) {
     return quantities.stream().filter(q -> q.id().id().equals(id)).findFirst();
