@@ -8,6 +8,7 @@ import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.Arrays;
 import java.util.Locale;
+import javafx.collections.ListChangeListener;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -38,9 +39,7 @@ final class NewLessonsView extends VBox {
             add,
             rows);
     add.getStyleClass().add("quiet");
-    lessons
-        .rows()
-        .addListener((javafx.collections.ListChangeListener<NewLessons.Row>) change -> fill());
+    lessons.rows().addListener((ListChangeListener<NewLessons.Row>) change -> fill());
     fill();
   }
 
