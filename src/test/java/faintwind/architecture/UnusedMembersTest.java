@@ -85,6 +85,8 @@ class UnusedMembersTest {
                   "Gate.toBegin",
                   "Journal.read",
                   "LiveGuide.course",
+                  "LogSample.air",
+                  "LogSample.supply_V",
                   "OutcomeId.ids",
                   "PlanFile.parse",
                   "ProfileFile.parse"),
