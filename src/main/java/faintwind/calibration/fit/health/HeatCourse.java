@@ -8,6 +8,7 @@ import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -185,7 +186,7 @@ public final class HeatCourse {
 
   private static double power(Track track, double t_s) {
     int last = track.grid.time_s.length - 1;
-    int at = java.util.Arrays.binarySearch(track.grid.time_s, t_s);
+    int at = Arrays.binarySearch(track.grid.time_s, t_s);
     int cell = Math.max(0, Math.min(last - 1, at >= 0 ? at : -at - 2));
     return track.grid.power[cell];
   }

@@ -12,6 +12,7 @@ import faintwind.calibration.Performance;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.numerics.Layout;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
@@ -74,7 +75,7 @@ public final class CalibrationAssembly {
             .sorted()
             .toArray();
     double offset =
-        fit.values()[fit.setup().layout().path(faintwind.calibration.response.ThermalPath.OFFSET)];
+        fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
     double sign = Math.signum(fit.signal().perKelvin());
     double[] signals =
         fit.problem().tracks().stream()

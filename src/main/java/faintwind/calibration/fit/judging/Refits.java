@@ -5,7 +5,9 @@ import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.wander.Whitening;
+import faintwind.calibration.response.ThermalPath;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SplittableRandom;
@@ -95,7 +97,7 @@ public final class Refits {
       drawn.add(signal);
     }
     double offset =
-        fit.values()[fit.setup().layout().path(faintwind.calibration.response.ThermalPath.OFFSET)];
+        fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
     double[] zeros =
         problem.zeros().stream().mapToDouble(z -> offset + z.u() * random.nextGaussian()).toArray();
     double[] point = fit.solution().optimum().point();
@@ -128,7 +130,7 @@ public final class Refits {
 
   private double[] formula(double[] x, SplittableRandom random) {
     double[] values = fit.setup().unknowns().values(x);
-    double[] formula = java.util.Arrays.copyOf(values, fit.setup().layout().formula());
+    double[] formula = Arrays.copyOf(values, fit.setup().layout().formula());
     for (int i = 0; i < fit.setup().layout().losses(); i++) {
       double variance =
           FormAllowance.form(fit.setup(), values, i)

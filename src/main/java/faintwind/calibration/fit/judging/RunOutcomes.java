@@ -2,6 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.fit.track.Track;
+import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.ArmSpeed;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
@@ -72,7 +73,7 @@ final class RunOutcomes {
     if (run.kind() == RunKind.ZERO) {
       double offset =
           fit.values()[
-              fit.setup().layout().path(faintwind.calibration.response.ThermalPath.OFFSET)];
+              fit.setup().layout().path(ThermalPath.OFFSET)];
       return fit.problem().zeros().stream()
           .filter(z -> z.run().equals(run.name()))
           .mapToDouble(z -> Math.abs(z.signal() - offset))

@@ -87,17 +87,23 @@ final class SetAside {
   }
 
   /**
-   * By how much a run's marks are early: its signal bends later, and the fit's delays say so too.
+   * By how much a run's marks are early: its signal bends later, and the fit's delays say so too, or
+   * it was so far from the fit that it counts for little.
    */
   static OptionalDouble shift_s(FitResult fit, Run run) {
     OptionalDouble bends = SpinMarks.shift_s(run, fit.signal().chain().sign());
     boolean delayed =
         fit.aside().contains(run.name())
+            || isWild(fit, run)
             || fit.problem().tracks().stream()
                 .flatMap(track -> track.turns.stream())
                 .filter(turn -> turn.run().equals(run.name()))
                 .anyMatch(turn -> isDelayed(fit, turn));
     return delayed ? bends : OptionalDouble.empty();
+  }
+
+  private static boolean isWild(FitResult fit, Run run) {
+    return fit.problem().tracks().stream().anyMatch(track -> track.isWild(run.name()));
   }
 
   /** By the delays, or by a run-up or run-down that is longer than that of the other runs. */

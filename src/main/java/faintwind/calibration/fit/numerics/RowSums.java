@@ -1,5 +1,7 @@
 package faintwind.calibration.fit.numerics;
 
+import java.util.Arrays;
+
 /**
  * Sums of products over the weighted rows of one track: what its recordings add to the normal
  * equations. Some rows are taken at once, so that each sum is fetched and stored for all of them
@@ -68,7 +70,7 @@ final class RowSums {
   /** Adds all to the normal equations; returns the sum of squares. */
   double into(int[] columns, double[][] normal, double[] normalRight) {
     while (count > 0) {
-      java.util.Arrays.fill(next(), 0);
+      Arrays.fill(next(), 0);
       add(begun, 0);
     }
     for (int a = 0; a < columns.length; a++) {

@@ -5,6 +5,7 @@ import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.ZeroReading;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.wander.Whitening;
+import faintwind.calibration.response.ThermalPath;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -151,7 +152,7 @@ public final class RunProblem {
     for (int k = 0; k < tracks.size(); k++) {
       cost += add(k, slopes, normal, right);
     }
-    int offset = layout.path(faintwind.calibration.response.ThermalPath.OFFSET);
+    int offset = layout.path(ThermalPath.OFFSET);
     for (int z = 0; z < zeros.size(); z++) {
       double u = zeros.get(z).u();
       double residual = (unknowns.get(offset).value(x[offset]) - zeroSignals[z]) / u;

@@ -17,12 +17,14 @@ import faintwind.calibration.run.SignalPath;
 import faintwind.calibration.run.SignalUnit;
 import faintwind.physics.AirState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
@@ -164,8 +166,8 @@ public record Setting(
 
   private static OptionalDouble mean(
       List<Run> runs,
-      java.util.function.Function<Run, Optional<Series>> rows,
-      java.util.function.Function<Run, OptionalDouble> table) {
+      Function<Run, Optional<Series>> rows,
+      Function<Run, OptionalDouble> table) {
     return runs.stream()
         .map(
             r ->
@@ -182,7 +184,7 @@ public record Setting(
     double largest = 1e-9;
     for (FileRows file : files) {
       double[] values = file.signal().values();
-      java.util.Arrays.sort(values);
+      Arrays.sort(values);
       largest = Math.max(largest, chain.sign() * values[(int) (0.98 * (values.length - 1))]);
       largest = Math.max(largest, chain.sign() * values[(int) (0.02 * (values.length - 1))]);
     }

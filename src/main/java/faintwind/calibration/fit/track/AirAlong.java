@@ -6,6 +6,7 @@ import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
 import faintwind.calibration.run.Series;
 import faintwind.physics.AirState;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -72,7 +73,7 @@ public final class AirAlong {
     }
     return n == 0
         ? Series.of(new double[] {file.signal().first_s()}, new double[] {otherwise_K})
-        : Series.of(java.util.Arrays.copyOf(times, n), java.util.Arrays.copyOf(values, n));
+        : Series.of(Arrays.copyOf(times, n), Arrays.copyOf(values, n));
   }
 
   /** The air at a time. */

@@ -2,6 +2,7 @@ package faintwind.calibration.fit.track;
 
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -20,7 +21,7 @@ public record FileRows(String file, List<Run> runs, Series signal) {
   public static FileRows of(String file, List<Run> runs) {
     List<Run> sorted =
         runs.stream()
-            .sorted(java.util.Comparator.comparingDouble(r -> r.recording().signal().first_s()))
+            .sorted(Comparator.comparingDouble(r -> r.recording().signal().first_s()))
             .toList();
     return new FileRows(
         file, sorted, join(sorted, r -> Optional.of(r.recording().signal())).orElseThrow());

@@ -1,7 +1,10 @@
 package faintwind.calibration.fit.track;
 
 import faintwind.calibration.response.AirPoint;
+import faintwind.calibration.run.Run;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * One run file made ready for the fit: averaged rows, a grid of times to integrate over, air and
@@ -24,12 +27,19 @@ public final class Track {
   public Track(
       FileRows file, List<Turn> turns, Rows rows, Grid grid, int deltaColumn, int powerColumn) {
     this.file = file.file();
-    this.runs = file.runs().stream().map(faintwind.calibration.run.Run::name).toList();
+    this.runs = file.runs().stream().map(Run::name).toList();
     this.turns = List.copyOf(turns);
     this.rows = rows;
     this.grid = grid;
     this.deltaColumn = deltaColumn;
     this.powerColumn = powerColumn;
+  }
+
+  /** Whether part of a run was so far from the fit that it has less weight than the others. */
+  public boolean isWild(String run) {
+    int number = runs.indexOf(run);
+    return IntStream.range(0, rows.size())
+        .anyMatch(i -> rows.run[i] == number && rows.wildness[i] > 1);
   }
 
   /** The averaged rows. */
@@ -57,7 +67,7 @@ public final class Track {
       this.wildness = new double[time_s.length];
       this.leftOut = new boolean[time_s.length];
       this.aside = new boolean[time_s.length];
-      java.util.Arrays.fill(wildness, 1);
+      Arrays.fill(wildness, 1);
     }
 
     /** The same rows as they were before a fit settled their weights. */

@@ -1,6 +1,7 @@
 package faintwind.calibration.fit.track;
 
 import faintwind.calibration.run.Series;
+import java.util.Arrays;
 import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /**
@@ -23,7 +24,7 @@ public record ZeroReading(String run, double signal, double u) {
     double[] parts = new double[PARTS];
     for (int k = 0; k < PARTS; k++) {
       double[] part =
-          java.util.Arrays.copyOfRange(signal.values(), k * n / PARTS, (k + 1) * n / PARTS);
+          Arrays.copyOfRange(signal.values(), k * n / PARTS, (k + 1) * n / PARTS);
       double centre = new Median().evaluate(part);
       double sum = 0;
       int count = 0;
