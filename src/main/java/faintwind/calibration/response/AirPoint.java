@@ -82,11 +82,6 @@ public final class AirPoint {
     return new AirPoint(air_K, nu_300 / factor, perRootNu_300 * Math.sqrt(factor));
   }
 
-  /** Whether this is the same air but for so much temperature. */
-  public boolean isNear(AirPoint other, double within_K) {
-    return Math.abs(air_K - other.air_K) <= within_K && nu_300 == other.nu_300;
-  }
-
   /** Air temperature, K. */
   public double air_K() {
     return air_K;

@@ -74,8 +74,7 @@ public final class CalibrationAssembly {
             .mapToDouble(r -> RunOutcomes.airSpeed_m_s(fit, r))
             .sorted()
             .toArray();
-    double offset =
-        fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
+    double offset = fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
     double sign = Math.signum(fit.signal().perKelvin());
     double[] signals =
         fit.problem().tracks().stream()

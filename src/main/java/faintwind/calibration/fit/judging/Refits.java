@@ -96,8 +96,7 @@ public final class Refits {
       }
       drawn.add(signal);
     }
-    double offset =
-        fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
+    double offset = fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
     double[] zeros =
         problem.zeros().stream().mapToDouble(z -> offset + z.u() * random.nextGaussian()).toArray();
     double[] point = fit.solution().optimum().point();

@@ -71,9 +71,7 @@ final class RunOutcomes {
 
   private static double rms(FitResult fit, Run run) {
     if (run.kind() == RunKind.ZERO) {
-      double offset =
-          fit.values()[
-              fit.setup().layout().path(ThermalPath.OFFSET)];
+      double offset = fit.values()[fit.setup().layout().path(ThermalPath.OFFSET)];
       return fit.problem().zeros().stream()
           .filter(z -> z.run().equals(run.name()))
           .mapToDouble(z -> Math.abs(z.signal() - offset))

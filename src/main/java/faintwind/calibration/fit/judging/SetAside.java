@@ -87,8 +87,8 @@ final class SetAside {
   }
 
   /**
-   * By how much a run's marks are early: its signal bends later, and the fit's delays say so too, or
-   * it was so far from the fit that it counts for little.
+   * By how much a run's marks are early: its signal bends later, and the fit's delays say so too,
+   * or it was so far from the fit that it counts for little.
    */
   static OptionalDouble shift_s(FitResult fit, Run run) {
     OptionalDouble bends = SpinMarks.shift_s(run, fit.signal().chain().sign());

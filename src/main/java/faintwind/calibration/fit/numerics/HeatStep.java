@@ -39,7 +39,6 @@ final class HeatStep {
   private final SeenAir seen = new SeenAir();
   private final StepWeights weights = new StepWeights();
   private final double[] losses;
-  private final LossAlong loss;
   private final double[][] out;
   private final double[] state = new double[STATES];
   private final double[] trial = new double[STATES];
@@ -90,7 +89,6 @@ final class HeatStep {
     this.grid = track.grid;
     this.path = ThermalPath.of(new double[layout.formula() - layout.losses()], 1, 1, 0);
     this.losses = new double[layout.losses()];
-    this.loss = LossAlong.ofHeated(layout.model(), losses.length, track.grid.air[0]);
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
     this.own = layout.shared() + 2;
@@ -101,7 +99,6 @@ final class HeatStep {
     this.values = values;
     this.path = path;
     System.arraycopy(values, 0, losses, 0, losses.length);
-    loss.begin(losses);
     share = values[layout.carriedShare()];
     arm.set(values);
     armSpeed = arm.speed(grid.time_s[0]);
@@ -180,7 +177,7 @@ final class HeatStep {
     carriedAir(i);
     seen.at(armSpeed - trial[V], values[layout.draught()]);
     double ball_K = trial[DELTA] + reference_K;
-    loss.at(seen.speed_m_s, ball_K, grid.air[k], out[i]);
+    layout.model().loss(losses, seen.speed_m_s, ball_K, grid.air[k], out[i]);
     double power = grid.power[k];
     double heat = trial[Q] - out[i][0] * ball_K;
     double dDelta = heat / (1 - f) + referenceRate * (1 + path.mismatch());

@@ -165,9 +165,7 @@ public record Setting(
   }
 
   private static OptionalDouble mean(
-      List<Run> runs,
-      Function<Run, Optional<Series>> rows,
-      Function<Run, OptionalDouble> table) {
+      List<Run> runs, Function<Run, Optional<Series>> rows, Function<Run, OptionalDouble> table) {
     return runs.stream()
         .map(
             r ->

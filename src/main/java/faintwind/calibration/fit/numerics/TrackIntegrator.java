@@ -29,8 +29,6 @@ final class TrackIntegrator {
   /** Its loss, 1/s. */
   private double referenceLoss_1_s;
 
-  private final LossAlong reference;
-
   /** The step of before, and what the bead's lag leaves over it. */
   private double lastStep_s;
 
@@ -42,7 +40,6 @@ final class TrackIntegrator {
   private final double[] carriedAtRow;
   private final double[] deltaAtRow;
   private final Whitening.Course course;
-  private final SeenAir seen = new SeenAir();
   private double[] values = {};
   private boolean described;
 
@@ -54,7 +51,6 @@ final class TrackIntegrator {
     this.out = new double[3 + layout.losses()];
     this.step = new HeatStep(layout, new ArmAt(track, columns), track, width);
     this.beadBy = new double[width];
-    this.reference = LossAlong.ofReference(layout.model(), layout.losses(), track.grid.air[0]);
     int rows = track.rows.size();
     this.armAtRow = new double[rows];
     this.carriedAtRow = new double[rows];
@@ -127,8 +123,8 @@ final class TrackIntegrator {
   private void start(ThermalPath path) {
     reference_K = track.grid.air[0].air_K() - track.grid.air_K[0];
     step.start(values, path, track);
-    reference.begin(step.losses());
-    referenceLoss_1_s = reference.at(0, 0.1, track.grid.air[0]);
+    layout.model().loss(step.losses(), 0, 0.1, track.grid.air[0], out);
+    referenceLoss_1_s = out[0];
     lastStep_s = 0;
     Arrays.fill(beadBy, 0);
     beadBy[layout.shared()] = 1;
@@ -174,7 +170,8 @@ final class TrackIntegrator {
     reference_K = reference_K * kept + grid.air_K[k] - next_K;
     if (reference_K != 0) {
       double seen = SeenAir.of(step.armSpeed() - step.carried(), values[layout.draught()]);
-      referenceLoss_1_s = reference.at(seen, reference_K, grid.air[k + 1]);
+      layout.model().loss(step.losses(), seen, reference_K, grid.air[k + 1], out);
+      referenceLoss_1_s = out[0];
     }
   }
 
@@ -205,15 +202,13 @@ final class TrackIntegrator {
 
   private void describe(ThermalPath path, int k, int row) {
     double delta = deltaAtRow[row];
-    seen.at(armAtRow[row] - carriedAtRow[row], values[layout.draught()]);
-    double speed = seen.speed_m_s;
+    double speed = SeenAir.of(armAtRow[row] - carriedAtRow[row], values[layout.draught()]);
     layout.model().loss(step.losses(), speed, delta, track.grid.air[k], out);
     course.moved[row] = armAtRow[row] != 0;
     course.rate_1_s[row] = Math.max(1e-5, (out[0] + out[2] * delta) / (1 - path.heaterShare()));
     double perKelvin = Math.abs(layout.perKelvin());
     course.lossSignal_1_s[row] = out[0] * delta * perKelvin;
     course.bySpeed_1_m[row] = out[1] * delta * perKelvin;
-    course.byDraught_1_m[row] = seen.byPast * course.bySpeed_1_m[row];
     course.speed_m_s[row] = speed;
   }
 }

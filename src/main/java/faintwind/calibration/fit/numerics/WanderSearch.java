@@ -16,12 +16,6 @@ public final class WanderSearch {
   /** Scale of the draught's range: that of a slow speed squared, m²/s². */
   private static final double SLOW = 0.01;
 
-  /** What the logarithm of the memory may be off by (own choice). */
-  private static final double U_MEMORY = 1;
-
-  private static final double LEAST_MEMORY_S = 3;
-  private static final double MOST_MEMORY_S = 200;
-
   private final List<WanderDeviance> tracks = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
@@ -40,7 +34,7 @@ public final class WanderSearch {
       boolean better = true;
       while (better) {
         better = false;
-        for (int which = 0; which < 10; which++) {
+        for (int which = 0; which < 8; which++) {
           Wander next = moved(best, which, factor);
           double deviance = next.equals(best) ? least : deviance(next);
           if (deviance < least - 1e-6) {
@@ -64,11 +58,7 @@ public final class WanderSearch {
         which / 2 == 3
             ? Math.min(5, Math.max(0.4, wander.white() * Math.sqrt(by)))
             : wander.white();
-    double memory =
-        which / 2 == 4
-            ? Math.min(MOST_MEMORY_S, Math.max(LEAST_MEMORY_S, wander.memory_s() * Math.sqrt(by)))
-            : wander.memory_s();
-    return new Wander(rest, turning, draught, white, memory);
+    return new Wander(rest, turning, draught, white);
   }
 
   private static double clamp(double strength, double unit) {
@@ -76,8 +66,7 @@ public final class WanderSearch {
   }
 
   private double deviance(Wander wander) {
-    double lasting = Math.log(wander.memory_s() / Wander.MEMORY_S) / U_MEMORY;
-    double sum = lasting * lasting;
+    double sum = 0;
     for (WanderDeviance track : tracks) {
       sum += track.of(wander);
     }

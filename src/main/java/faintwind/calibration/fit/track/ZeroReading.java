@@ -23,8 +23,7 @@ public record ZeroReading(String run, double signal, double u) {
     double trimmed = 0;
     double[] parts = new double[PARTS];
     for (int k = 0; k < PARTS; k++) {
-      double[] part =
-          Arrays.copyOfRange(signal.values(), k * n / PARTS, (k + 1) * n / PARTS);
+      double[] part = Arrays.copyOfRange(signal.values(), k * n / PARTS, (k + 1) * n / PARTS);
       double centre = new Median().evaluate(part);
       double sum = 0;
       int count = 0;

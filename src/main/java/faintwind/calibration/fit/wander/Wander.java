@@ -8,16 +8,8 @@ package faintwind.calibration.fit.wander;
  * @param turning_s power density of the relative speed while air moves past the ball, s
  * @param draught_m2_s power density of the draught that adds to that speed, m²/s
  * @param white factor on the standard deviation of single rows
- * @param memory_s time in which the draught is forgotten, s
  */
-public record Wander(
-    double rest_s, double turning_s, double draught_m2_s, double white, double memory_s) {
-  /**
-   * Eddies of some decimetres that pass at a centimetre or two a second last some tens of seconds
-   * (own calculation).
-   */
-  public static final double MEMORY_S = 20;
-
+public record Wander(double rest_s, double turning_s, double draught_m2_s, double white) {
   /** Before anything is known. */
-  public static final Wander FIRST = new Wander(0.01, 0.01, 0.0005, 1, MEMORY_S);
+  public static final Wander FIRST = new Wander(0.01, 0.01, 0.0005, 1);
 }
