@@ -88,7 +88,7 @@ class LiveTableModelTest {
 
   private void waitFor(Action action) throws TimeoutException {
     WaitForAsyncUtils.waitFor(
-        20, TimeUnit.SECONDS, () -> session.look().advice().action() == action);
+        60, TimeUnit.SECONDS, () -> session.look().advice().action() == action);
   }
 
   private static void press(LiveTableModel model, String id) {
@@ -99,7 +99,7 @@ class LiveTableModelTest {
   }
 
   private LiveTableModel model() {
-    double pace = 500; // at more, the moment to spin may be over before a busy machine looks
+    double pace = 200; // at more, the moment to spin may be over before a busy machine looks
     Rehearsal rehearsal = new Rehearsal(RehearsalPlan.build(), SEED, pace);
     RehearsalHand hand = new RehearsalHand(rehearsal, RehearsalHand.Lead.PERSON, SEED, pace);
     LiveSession.Preparation plan = RehearsalPlan.preparation(RehearsalPlan.Length.SHORT);
