@@ -48,13 +48,13 @@ final class FieldAir {
   }
 
   RowAir next(LogSample row, double step_s) {
-    boolean known = row.knows(LogSample.TEMPERATURE);
-    boolean wasGiven = given.knows(LogSample.TEMPERATURE);
     double last_K = begun ? temperature_K : reference.temperature_K();
-    double read_K = known ? row.temperature : wasGiven ? given.temperature : last_K;
+    double read_K = first(LogSample.TEMPERATURE, row, row.temperature, given.temperature, last_K);
     smooth(read_K, step_s);
-    double pressure_Pa = pressure_Pa(row);
-    double humidity = humidity(row);
+    double pressure_Pa =
+        first(LogSample.PRESSURE, row, row.pressure, given.pressure, state.pressure_Pa());
+    double humidity =
+        first(LogSample.HUMIDITY, row, row.humidity, given.humidity, state.relativeHumidity());
     boolean changed =
         Math.abs(pressure_Pa - state.pressure_Pa()) > PRESSURE_STEP_PA
             || Math.abs(humidity - state.relativeHumidity()) > HUMIDITY_STEP
@@ -64,24 +64,19 @@ final class FieldAir {
       point = AirPoint.of(state);
     }
     point = point.withTemperature(temperature_K);
-    temperatureSeen |= known || wasGiven;
-    pressureSeen |= row.knows(LogSample.PRESSURE) || given.knows(LogSample.PRESSURE);
+    temperatureSeen |= isKnown(LogSample.TEMPERATURE, row);
+    pressureSeen |= isKnown(LogSample.PRESSURE, row);
     return new RowAir(
         point, temperatureSeen ? 0 : U_UNRECORDED_K, pressureSeen ? 0 : U_UNRECORDED_PRESSURE);
   }
 
-  private double pressure_Pa(LogSample row) {
-    if (row.knows(LogSample.PRESSURE)) {
-      return row.pressure;
-    }
-    return given.knows(LogSample.PRESSURE) ? given.pressure : state.pressure_Pa();
+  private boolean isKnown(int bit, LogSample row) {
+    return row.knows(bit) || given.knows(bit);
   }
 
-  private double humidity(LogSample row) {
-    if (row.knows(LogSample.HUMIDITY)) {
-      return row.humidity;
-    }
-    return given.knows(LogSample.HUMIDITY) ? given.humidity : state.relativeHumidity();
+  /** The row's own number where it has one, else what was given for the log, else another. */
+  private double first(int bit, LogSample row, double own, double ofLog, double otherwise) {
+    return row.knows(bit) ? own : given.knows(bit) ? ofLog : otherwise;
   }
 
   private void smooth(double read_K, double step_s) {

@@ -32,7 +32,6 @@ final class RestBand {
     Map<String, Double> u = exported.complete().uncertainty();
     double gravity = exported.numbers().getOrDefault("gravity", 0.0);
     LossTable table = LossTable.of(calibration);
-    double draught_m_s = u.getOrDefault("still_draught_m_s", 0.0);
     List<At> all = new ArrayList<>();
     for (int i = 0; i < table.lnSpeeds().size(); i++) {
       double speed_m_s = Math.exp(table.lnSpeeds().get(i));
@@ -47,7 +46,7 @@ final class RestBand {
           mixed > u.getOrDefault("direction_from", 0.0)
               ? u.getOrDefault("direction_share", 0.0) * mixed / (1 + mixed) * speed_m_s
               : 0;
-      double blown_m_s = StillDraught.u95_m_s(speed_m_s, draught_m_s);
+      double blown_m_s = StillDraught.u95_m_s(speed_m_s, field.stillDraught_m_s());
       all.add(new At(speed_m_s, Math.hypot(Math.hypot(side_m_s, direction), blown_m_s)));
     }
     return all;

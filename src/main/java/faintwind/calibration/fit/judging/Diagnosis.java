@@ -4,7 +4,6 @@ import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
-import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -43,7 +42,7 @@ public final class Diagnosis {
 
   /** Draught is named where nothing else explains an unsteady run. */
   private static void draughts(FitResult fit, Causes causes, List<Problem> found) {
-    wild(fit)
+    SetAside.wild(fit)
         .forEach(
             (run, times) -> {
               if (!causes.told().contains(run) && causes.restsOff(run)) {
@@ -131,23 +130,10 @@ public final class Diagnosis {
     return Optional.empty();
   }
 
-  /** Mean square of the whitened residuals of wild parts, by run. */
-  static Map<String, Double> wild(FitResult fit) {
-    Map<String, Double> wild = new HashMap<>();
-    for (Track track : fit.problem().tracks()) {
-      for (int i = 0; i < track.rows.size(); i++) {
-        if (track.rows.wildness[i] > 1) {
-          wild.merge(track.runs.get(track.rows.run[i]), track.rows.wildness[i], Math::max);
-        }
-      }
-    }
-    return wild;
-  }
-
   /** Runs that were not used or got less weight: bundle key of the reason by run. */
   static Map<String, String> whyNot(FitResult fit, RunSet set) {
     Map<String, String> why = new HashMap<>();
-    wild(fit).keySet().forEach(run -> why.put(run, "why.wild.weighted"));
+    SetAside.wild(fit).keySet().forEach(run -> why.put(run, "why.wild.weighted"));
     LeftOutRuns.contradicting(fit).forEach(run -> why.put(run.run(), "why.contradicts.weighted"));
     fit.setup().freed().forEach(run -> why.put(run, "why.contradicts"));
     fit.aside().forEach(run -> why.put(run, "why.set-aside"));

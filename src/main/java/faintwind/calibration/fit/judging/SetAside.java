@@ -12,7 +12,9 @@ import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -94,7 +96,7 @@ final class SetAside {
     OptionalDouble bends = SpinMarks.shift_s(run, fit.signal().chain().sign());
     boolean delayed =
         fit.aside().contains(run.name())
-            || isWild(fit, run)
+            || wild(fit).containsKey(run.name())
             || fit.problem().tracks().stream()
                 .flatMap(track -> track.turns.stream())
                 .filter(turn -> turn.run().equals(run.name()))
@@ -102,8 +104,17 @@ final class SetAside {
     return delayed ? bends : OptionalDouble.empty();
   }
 
-  private static boolean isWild(FitResult fit, Run run) {
-    return fit.problem().tracks().stream().anyMatch(track -> track.isWild(run.name()));
+  /** Mean square of the whitened residuals of wild parts, by run. */
+  static Map<String, Double> wild(FitResult fit) {
+    Map<String, Double> wild = new HashMap<>();
+    for (Track track : fit.problem().tracks()) {
+      for (int i = 0; i < track.rows.size(); i++) {
+        if (track.rows.wildness[i] > 1) {
+          wild.merge(track.runs.get(track.rows.run[i]), track.rows.wildness[i], Math::max);
+        }
+      }
+    }
+    return wild;
   }
 
   /** By the delays, or by a run-up or run-down that is longer than that of the other runs. */

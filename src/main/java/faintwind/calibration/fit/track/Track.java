@@ -4,7 +4,6 @@ import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.Run;
 import java.util.Arrays;
 import java.util.List;
-import java.util.stream.IntStream;
 
 /**
  * One run file made ready for the fit: averaged rows, a grid of times to integrate over, air and
@@ -33,13 +32,6 @@ public final class Track {
     this.grid = grid;
     this.deltaColumn = deltaColumn;
     this.powerColumn = powerColumn;
-  }
-
-  /** Whether part of a run was so far from the fit that it has less weight than the others. */
-  public boolean isWild(String run) {
-    int number = runs.indexOf(run);
-    return IntStream.range(0, rows.size())
-        .anyMatch(i -> rows.run[i] == number && rows.wildness[i] > 1);
   }
 
   /** The averaged rows. */
