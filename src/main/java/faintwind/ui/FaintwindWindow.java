@@ -4,7 +4,6 @@ import faintwind.calibration.plan.PlannedSession;
 import faintwind.job.WindowChoices;
 import faintwind.job.language.Spoken;
 import faintwind.message.Messages;
-import faintwind.record.Event;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.FileQuestion;
 import faintwind.ui.frame.FirstStartScreen;
@@ -264,7 +263,7 @@ public final class FaintwindWindow {
     boolean enters = isDemo(opened) && !workspace.isDemo();
     workspace = isDemo(opened) ? demo() : own;
     strip.demo(workspace.isDemo());
-    Place first = isNew(opened) ? Place.DESIGN : Place.MAKE;
+    Place first = opened.isNew() ? Place.DESIGN : Place.MAKE;
     go(at.orElse(enters ? Place.FIELD : opened.rehearsal() ? Place.TURNTABLE : first));
   }
 
@@ -288,12 +287,6 @@ public final class FaintwindWindow {
   private void closeInstrument() {
     instrument.ifPresent(OpenInstrument::close);
     instrument = Optional.empty();
-  }
-
-  /** Nothing was chosen and no step opened: what to buy is the first question. */
-  private static boolean isNew(OpenInstrument opened) {
-    return opened.state().designJson().isEmpty()
-        && opened.state().standing(Event.StepOpened.class).isEmpty();
   }
 
   private void help() {
@@ -343,8 +336,14 @@ public final class FaintwindWindow {
     leaving.leave(screen, () -> show(NewClassScreen.on(desk, workspace, this::showClass)));
   }
 
+  /** No pair's instrument stays held by this window: the teacher may sign for it. */
   private void showClass(Path folder) {
-    leaving.leave(screen, () -> show(new ClassScreen(desk, folder)));
+    leaving.leave(
+        screen,
+        () -> {
+          closeInstrument();
+          show(new ClassScreen(desk, folder, its -> openAgain(its, Optional.empty())));
+        });
   }
 
   /** Closes the instrument of a folder, where it is the one that is open. */

@@ -31,6 +31,14 @@ record BenchScore(
     return FieldScores.calibrationRms(probe);
   }
 
+  double meanError() {
+    return FieldScores.meanError(probe);
+  }
+
+  double usualU95() {
+    return FieldScores.usualU95(probe);
+  }
+
   double within() {
     return FieldScores.within(probe);
   }

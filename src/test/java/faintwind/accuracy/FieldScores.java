@@ -20,6 +20,14 @@ final class FieldScores {
     return rms(holds(probe, LEAST_M_S).stream().map(h -> reading(h) / h.truth_m_s() - 1).toList());
   }
 
+  /** The same errors' mean, which tells a scale that is wrong as a whole. */
+  static double meanError(ScoredLog probe) {
+    return holds(probe, LEAST_M_S).stream()
+        .mapToDouble(h -> reading(h) / h.truth_m_s() - 1)
+        .average()
+        .orElseThrow();
+  }
+
   /** Share of moving holds whose truth lies within the stated band. */
   static double within(ScoredLog probe) {
     List<Hold> holds = holds(probe, 1e-6);
@@ -30,6 +38,14 @@ final class FieldScores {
   /** Mean stated band relative to the true speed over the moving holds. */
   static double meanU95(ScoredLog probe) {
     return holds(probe, 1e-6).stream()
+        .mapToDouble(h -> u95(h) / h.truth_m_s())
+        .average()
+        .orElseThrow();
+  }
+
+  /** The same over the holds of the range that the error is stated for, 0.1 to 3 m/s. */
+  static double usualU95(ScoredLog probe) {
+    return holds(probe, LEAST_M_S).stream()
         .mapToDouble(h -> u95(h) / h.truth_m_s())
         .average()
         .orElseThrow();

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -43,10 +44,22 @@ class ClassJourneyTest {
         .contains("Pair 4 lies outside with 104 Ω", "colour code");
     assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
     teacher.pictures("class");
+    teacherLooksIntoAPair(teacher);
     onePairWorks(robot, teacher);
     secondLesson(robot, teacher);
     thirdLesson(teacher);
     teacher.close();
+  }
+
+  /** From the board into the stuck pair's instrument, and back to the board. */
+  private static void teacherLooksIntoAPair(Journey teacher) {
+    teacher.fire("#class-pair-pair-04");
+    Waiting.until(() -> teacher.there("#step-title"));
+    assertThat(teacher.wordsHere("#who")).isEqualTo("Pair 4");
+    teacher.press(KeyCode.ALT, KeyCode.HOME);
+    Waiting.until(() -> teacher.there("#open-class"));
+    teacher.fire("#open-class");
+    Waiting.until(() -> said(teacher, "#class-state-pair-03").startsWith("Stopped."));
   }
 
   /** The pair's own window: what it enters is in the teacher's a moment later. */

@@ -9,6 +9,7 @@ import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
 import java.time.temporal.TemporalAccessor;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,27 +94,27 @@ public record WallClock(LocalDateTime zero, ZoneId zone, boolean isDated, String
   }
 
   private Optional<TemporalAccessor> parse(String text) {
-    List<String> patterns = new ArrayList<>(PATTERNS);
-    if (!pattern.isEmpty()) {
-      patterns.add(pattern);
-    }
     try {
       return Optional.of(OffsetDateTime.parse(text));
     } catch (DateTimeException e) {
-      for (String one : patterns) {
-        Optional<TemporalAccessor> read = parse(text, one);
+      for (String one : PATTERNS) {
+        // no such day as 30 February must pass for the month's last
+        Optional<TemporalAccessor> read = parse(text, one, ResolverStyle.STRICT);
         if (read.isPresent()) {
           return read;
         }
       }
-      return Optional.empty();
+      // a logger's own pattern may have a year of an era, which the strict style takes for none
+      return pattern.isEmpty() ? Optional.empty() : parse(text, pattern, ResolverStyle.SMART);
     }
   }
 
-  private static Optional<TemporalAccessor> parse(String text, String pattern) {
+  private static Optional<TemporalAccessor> parse(
+      String text, String pattern, ResolverStyle style) {
     try {
       return Optional.of(
           DateTimeFormatter.ofPattern(pattern, Locale.ENGLISH)
+              .withResolverStyle(style)
               .parseBest(text, LocalDateTime::from, LocalTime::from));
     } catch (DateTimeException e) {
       return Optional.empty();

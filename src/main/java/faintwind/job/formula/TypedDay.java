@@ -9,13 +9,15 @@ import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
+import java.time.format.ResolverStyle;
 import java.util.Locale;
 
 /** Reads when something was measured, as a person types it. */
 public final class TypedDay {
   private static final int NOON_H = 12;
   private static final DateTimeFormatter MINUTE =
-      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+      DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT)
+          .withResolverStyle(ResolverStyle.STRICT);
 
   private TypedDay() {}
 

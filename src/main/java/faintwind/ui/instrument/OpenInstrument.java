@@ -12,6 +12,7 @@ import faintwind.job.record.WriteReport;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.record.Event;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.ui.frame.Desk;
@@ -113,6 +114,11 @@ public final class OpenInstrument {
   /** Whether the folder is for rehearsals. */
   public boolean rehearsal() {
     return state().rehearsal();
+  }
+
+  /** Whether nothing was chosen and no step opened: what to buy is the first question. */
+  public boolean isNew() {
+    return state().designJson().isEmpty() && state().standing(Event.StepOpened.class).isEmpty();
   }
 
   /** Says that its data are made up or a rehearsal; empty where they were measured. */

@@ -18,6 +18,7 @@ import faintwind.ui.part.Words;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
@@ -25,6 +26,7 @@ import javafx.beans.value.ChangeListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
+import javafx.scene.control.Labeled;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
@@ -44,6 +46,7 @@ public final class ClassScreen extends DataScreen {
   private static final int REASON_COLUMNS = 24;
 
   private final ClassModel model;
+  private final Consumer<Path> toPair;
   private final Timeline again = new Timeline();
 
   @FXML private Label title;
@@ -57,14 +60,19 @@ public final class ClassScreen extends DataScreen {
   @FXML private VBox clocks;
   @FXML private VBox spread;
 
-  /** The board of a class by its folder. */
-  public ClassScreen(Desk desk, Path folder) {
-    this(desk, new ClassModel(desk, folder));
+  /**
+   * The board of a class by its folder.
+   *
+   * @param toPair opens the folder of a pair
+   */
+  public ClassScreen(Desk desk, Path folder, Consumer<Path> toPair) {
+    this(desk, new ClassModel(desk, folder), toPair);
   }
 
-  private ClassScreen(Desk desk, ClassModel model) {
+  private ClassScreen(Desk desk, ClassModel model, Consumer<Path> toPair) {
     super(desk, model.next());
     this.model = model;
+    this.toPair = toPair;
     fillWays();
     remark.textProperty().bind(model.remark());
     model.remark().addListener((property, was, now) -> showNow());
@@ -162,8 +170,24 @@ public final class ClassScreen extends DataScreen {
 
   private Label name(PairLook pair, boolean numberOnly) {
     Label name = Words.whole(model.said().label(pair, numberOnly), "semibold");
-    name.setId("class-pair-" + pair.pair().folder());
+    name.setId(nameId(pair));
     return name;
+  }
+
+  private static String nameId(PairLook pair) {
+    return "class-pair-" + pair.pair().folder();
+  }
+
+  /** Leads to the pair's instrument, where its folder can be read. */
+  private Labeled wayToPair(PairLook pair) {
+    if (pair.trouble().isPresent()) {
+      return name(pair, false);
+    }
+    Path its = model.folder().resolve(pair.pair().folder());
+    String called = model.said().label(pair, false);
+    Labeled link = Words.link(nameId(pair), called, () -> toPair.accept(its));
+    link.setTooltip(new Tooltip(text("class.open-pair", called)));
+    return link;
   }
 
   private static Label state(PairLook pair, String words) {
@@ -180,7 +204,7 @@ public final class ClassScreen extends DataScreen {
       matrix.add(Words.label(stages.get(i).title(), "column-head"), i + 1, 0);
     }
     for (PairLook pair : look.pairs()) {
-      matrix.add(name(pair, false), 0, row);
+      matrix.add(wayToPair(pair), 0, row);
       for (int i = 0; i < stages.size(); i++) {
         Stage stage = stages.get(i);
         int column = i + 1;

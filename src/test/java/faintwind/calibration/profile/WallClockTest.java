@@ -62,4 +62,12 @@ class WallClockTest {
     WallClock clock = WallClock.of(OffsetDateTime.parse("2026-11-27T18:30:00+01:00"));
     assertThat(read(clock, "18:31", HOUR_S)).isEqualTo("FOUND 60.0");
   }
+
+  @Test
+  void dayThatNoCalendarHasIsNoTimeAndNotTheLastOfItsMonth() {
+    WallClock clock = berlin("2026-02-28T00:00:00");
+    assertThat(read(clock, "2026-02-30 10:00", 24 * HOUR_S)).isEqualTo("NO_TIME 0.0");
+    assertThat(read(clock, "30.02.2026 10:00", 24 * HOUR_S)).isEqualTo("NO_TIME 0.0");
+    assertThat(read(clock, "28.02.2026 10:00", 24 * HOUR_S)).isEqualTo("FOUND 36000.0");
+  }
 }
