@@ -11,6 +11,7 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.Performance;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.numerics.RoomDraught;
 import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.Run;
@@ -21,6 +22,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.MatrixUtils;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /** Puts a calibration together from what the fit, the choice and the studies found. */
 public final class CalibrationAssembly {
@@ -114,10 +119,25 @@ public final class CalibrationAssembly {
             shown.apply(at.carriedDecay()),
             shown.apply(at.runUp()),
             // a room's draught is not handed on with the arm: what was believed stays in
-            shown(fit, at.draught(), Double.POSITIVE_INFINITY),
+            draught(fit),
             Optional.of(ofDirections)
                 .filter(information -> information > TELLING)
                 .map(information -> shown(fit, at.asymmetry(), information))));
+  }
+
+  /** The draught of all runs, by its root mean square. */
+  private static Parameter draught(FitResult fit) {
+    RoomDraught draught = fit.setup().draught();
+    double[] by = draught.relativeBy(fit.values());
+    double[] slopes = fit.setup().unknowns().slopes(fit.solution().optimum().point());
+    for (int i = 0; i < by.length; i++) {
+      by[i] *= slopes[i];
+    }
+    RealMatrix covariance = MatrixUtils.createRealMatrix(fit.solution().optimum().unitCovariance());
+    RealVector change = new ArrayRealVector(by);
+    double m_s = draught.m_s(fit.values());
+    double u = m_s * Math.sqrt(change.dotProduct(covariance.operate(change)));
+    return new Parameter("draught", m_s, u, "m/s");
   }
 
   /**
@@ -143,7 +163,7 @@ public final class CalibrationAssembly {
         unknown.name(),
         unknown.value(x),
         Math.sqrt(variance) * unknown.slope(x),
-        share ? "1" : i == at.draught() ? "m/s" : "s");
+        share ? "1" : "s");
   }
 
   private static double lowestSignal(Run run, double offset, double sign) {

@@ -114,7 +114,7 @@ public final class Verdict {
 
   /** Draught that the recordings showed, 0 where no arm was turned. */
   private static double draught_m_s(FitResult fit) {
-    return fit.setup().turns() ? fit.values()[fit.setup().layout().draught()] : 0;
+    return fit.setup().turns() ? fit.setup().draught().m_s(fit.values()) : 0;
   }
 
   /** Relative standard deviation of a loss averaged over half a minute. */

@@ -44,12 +44,15 @@ final class ArmPriors {
   private static final double ASYMMETRY = 0.005;
 
   /**
-   * Draught of a quiet room, m/s, and the logarithm that it may be off by: no room is without, and
-   * 5 to 20 mm/s is common practice, no source.
+   * Draught of a quiet room, m/s, and the logarithms that the usual one of a session, and a run's
+   * own, may be off by: no room is without, and 5 to 20 mm/s is common practice, no source. It is
+   * the run's own that varies: recordings of a session contradict one another where all have the
+   * same (docs/decisions/0006).
    */
   private static final double DRAUGHT_M_S = 0.01;
 
-  private static final double U_DRAUGHT = 0.6;
+  private static final double U_DRAUGHT = 0.3;
+  private static final double U_DRAUGHT_OWN = 1;
 
   private ArmPriors() {}
 
@@ -101,6 +104,11 @@ final class ArmPriors {
   /** How far one noted start or stop is off, s. */
   static Unknown noted(String name) {
     return Unknown.linear(name, 0, U_NOTED_S);
+  }
+
+  /** The draught of one run over that of the session. */
+  static Unknown ownDraught(String run) {
+    return Unknown.log("draught_own " + run, 1, U_DRAUGHT_OWN);
   }
 
   /** A run's own time constant over that of all runs. */

@@ -35,6 +35,7 @@ final class HeatStep {
   private static final int STATES = 3;
 
   private final Layout layout;
+  private final Track track;
   private final ArmAt arm;
   private final SeenAir seen = new SeenAir();
   private final StepWeights weights = new StepWeights();
@@ -44,6 +45,7 @@ final class HeatStep {
   private final double[] trial = new double[STATES];
   private final double[][] slope = new double[STAGES][STATES];
   private final double[][] by;
+  private final int firstDraught;
   private final int own;
   private final Inputs inputs = new Inputs();
 
@@ -51,6 +53,9 @@ final class HeatStep {
   private Track.Grid grid;
   private ThermalPath path;
   private double share;
+  private int run;
+  private double ownDraught;
+  private double draught;
   private double armSpeed;
   private double lastExponent;
   private double lastByTurn = 1;
@@ -74,6 +79,7 @@ final class HeatStep {
     final double[] byTurn = new double[STAGES];
     final double[] slowing = new double[STAGES];
     final double[] draught = new double[STAGES];
+    final double[] ownDraught = new double[STAGES];
     final double[] loss = new double[STAGES];
     final double[] heaterShare = new double[STAGES];
     final double[] mismatch = new double[STAGES];
@@ -85,13 +91,15 @@ final class HeatStep {
 
   HeatStep(Layout layout, ArmAt arm, Track track, int width) {
     this.layout = layout;
+    this.track = track;
     this.arm = arm;
     this.grid = track.grid;
     this.path = ThermalPath.of(new double[layout.formula() - layout.losses()], 1, 1, 0);
     this.losses = new double[layout.losses()];
     this.out = new double[STAGES][3 + layout.losses()];
     this.by = new double[STATES][width];
-    this.own = layout.shared() + 2;
+    this.firstDraught = layout.shared() + 2;
+    this.own = firstDraught + track.draughtColumns.length;
   }
 
   /** Puts the states to the start of the track. */
@@ -121,6 +129,11 @@ final class HeatStep {
     return armSpeed;
   }
 
+  /** Draught at a time of the grid, m/s. */
+  double draught(int k) {
+    return values[layout.draught()] * values[track.draughtColumns[track.runAt[k]]];
+  }
+
   double carried() {
     return state[V];
   }
@@ -142,6 +155,9 @@ final class HeatStep {
   /** From one time of the grid to the next. */
   void advance(int k, double referenceLoss_1_s, double reference_K) {
     double t = grid.time_s[k];
+    run = track.runAt[k];
+    ownDraught = values[track.draughtColumns[run]];
+    draught = draught(k);
     h = grid.time_s[k + 1] - t;
     quick = path.heaterTime_s() < h / STABLE;
     tau = quick ? h / STABLE : path.heaterTime_s();
@@ -175,7 +191,7 @@ final class HeatStep {
   private void stage(int k, int i) {
     double f = path.heaterShare();
     carriedAir(i);
-    seen.at(armSpeed - trial[V], values[layout.draught()]);
+    seen.at(armSpeed - trial[V], draught);
     double ball_K = trial[DELTA] + reference_K;
     layout.model().loss(losses, seen.speed_m_s, ball_K, grid.air[k], out[i]);
     double power = grid.power[k];
@@ -187,7 +203,9 @@ final class HeatStep {
     double bySpeed = ball_K * out[i][1] / (1 - f);
     weights.past[i] = seen.byPast * bySpeed;
     weights.loss[i] = (out[i][0] + out[i][2] * ball_K) / (1 - f);
-    inputs.draught[i] = -seen.byDraught * bySpeed;
+    double byDraught = -seen.byDraught * bySpeed;
+    inputs.draught[i] = byDraught * ownDraught;
+    inputs.ownDraught[i] = byDraught * values[layout.draught()];
     inputs.loss[i] = -ball_K / (1 - f);
     inputs.heaterShare[i] = heat / ((1 - f) * (1 - f));
     inputs.mismatch[i] = referenceRate;
@@ -284,6 +302,7 @@ final class HeatStep {
     toAir(layout.carriedByTurn(), inputs.byTurn);
     toAir(layout.carriedSlowing(), inputs.slowing);
     toDifference(layout.draught(), inputs.draught);
+    toDifference(firstDraught + run, inputs.ownDraught);
     toBoth(layout.path(ThermalPath.SHARE), inputs.heaterShare, inputs.feed);
     toDifference(layout.path(ThermalPath.MISMATCH), inputs.mismatch);
     toResistor(layout.path(ThermalPath.HEATING), inputs.heating);

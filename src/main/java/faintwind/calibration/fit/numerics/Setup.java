@@ -4,7 +4,6 @@ import faintwind.calibration.fit.track.ArmAt;
 import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.PreparedFile;
-import faintwind.calibration.fit.track.SupplyAlong;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.fit.track.ZeroReading;
@@ -180,6 +179,10 @@ public final class Setup {
     return run.recording().signal().last_s() - run.arm().orElseThrow().spinStop_s();
   }
 
+  public RoomDraught draught() {
+    return RoomDraught.of(layout, tracks);
+  }
+
   /** Full speed of a run's arm over the mean speed of its counted time. */
   public double gain(String run, double[] values) {
     return tracks.stream()
@@ -262,7 +265,10 @@ public final class Setup {
     }
     boolean cold = isCold(rows);
     if (cold) {
-      leaveOutSwitching(rows, ready.supply());
+      // when a heater was switched on is known to a row at best, and what flows between resistor,
+      // glue and ball in the first seconds is more than two bodies describe: the difference at the
+      // start takes up what the heater gave earlier or later
+      rows.setAsideBefore(ready.supply().firstOn_s(rows.time_s[0]) + SWITCHING_S);
     }
     double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
     int delta =
@@ -273,26 +279,17 @@ public final class Setup {
             cold
                 ? Unknown.linear("start_power " + file.file(), 0, 0.3)
                 : Unknown.linear("start_power " + file.file(), 1, 0.03));
-    return new Track(file, turns, rows, ready.grid(), delta, power);
+    int[] draughts =
+        file.runs().stream()
+            .mapToInt(run -> unknowns.add(ArmPriors.ownDraught(run.name())))
+            .toArray();
+    return new Track(file, turns, rows, ready.grid(), delta, power, draughts);
   }
 
   private double zeroSignal() {
     return zeros.isEmpty()
         ? setting.signal().chain().offset().orElse(0)
         : zeros.stream().mapToDouble(ZeroReading::signal).average().orElse(0);
-  }
-
-  /**
-   * The moment at which a heater was switched on is known to a row at best, and what flows between
-   * resistor, glue and ball in the first seconds is more than two bodies describe: those rows do
-   * not count, and the difference at the start takes up what the heater gave earlier or later.
-   */
-  private static void leaveOutSwitching(Track.Rows rows, SupplyAlong supply) {
-    double until = supply.firstOn_s(rows.time_s[0]) + SWITCHING_S;
-    for (int i = 0; i < rows.size() && rows.time_s[i] < until; i++) {
-      rows.leftOut[i] = true;
-      rows.aside[i] = true;
-    }
   }
 
   private boolean isCold(Track.Rows rows) {

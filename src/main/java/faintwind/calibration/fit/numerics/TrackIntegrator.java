@@ -59,13 +59,17 @@ final class TrackIntegrator {
   }
 
   private static int[] columnsOf(Layout layout, Track track) {
-    int[] columns = new int[layout.shared() + 2 + 6 * track.turns.size()];
+    int[] columns =
+        new int[layout.shared() + 2 + track.draughtColumns.length + 6 * track.turns.size()];
     for (int i = 0; i < layout.shared(); i++) {
       columns[i] = i;
     }
     int next = layout.shared();
     columns[next++] = track.deltaColumn;
     columns[next++] = track.powerColumn;
+    for (int column : track.draughtColumns) {
+      columns[next++] = column;
+    }
     for (Turn turn : track.turns) {
       for (int column : turn.columns().all()) {
         if (column >= 0 && Arrays.stream(columns, 0, next).noneMatch(c -> c == column)) {
@@ -169,7 +173,7 @@ final class TrackIntegrator {
     double kept = reference_K == 0 ? 0 : Math.exp(-referenceLoss_1_s * (1 + path.mismatch()) * h);
     reference_K = reference_K * kept + grid.air_K[k] - next_K;
     if (reference_K != 0) {
-      double seen = SeenAir.of(step.armSpeed() - step.carried(), values[layout.draught()]);
+      double seen = SeenAir.of(step.armSpeed() - step.carried(), step.draught(k));
       layout.model().loss(step.losses(), seen, reference_K, grid.air[k + 1], out);
       referenceLoss_1_s = out[0];
     }
@@ -202,7 +206,7 @@ final class TrackIntegrator {
 
   private void describe(ThermalPath path, int k, int row) {
     double delta = deltaAtRow[row];
-    double speed = SeenAir.of(armAtRow[row] - carriedAtRow[row], values[layout.draught()]);
+    double speed = SeenAir.of(armAtRow[row] - carriedAtRow[row], step.draught(k));
     layout.model().loss(step.losses(), speed, delta, track.grid.air[k], out);
     course.moved[row] = armAtRow[row] != 0;
     course.rate_1_s[row] = Math.max(1e-5, (out[0] + out[2] * delta) / (1 - path.heaterShare()));

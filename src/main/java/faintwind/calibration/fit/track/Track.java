@@ -23,8 +23,20 @@ public final class Track {
   public final int deltaColumn;
   public final int powerColumn;
 
+  /** Columns of the runs' own draughts, in the order of {@link #runs}. */
+  public final int[] draughtColumns;
+
+  /** By time of the grid, the run to which the step after it belongs. */
+  public final int[] runAt;
+
   public Track(
-      FileRows file, List<Turn> turns, Rows rows, Grid grid, int deltaColumn, int powerColumn) {
+      FileRows file,
+      List<Turn> turns,
+      Rows rows,
+      Grid grid,
+      int deltaColumn,
+      int powerColumn,
+      int[] draughtColumns) {
     this.file = file.file();
     this.runs = file.runs().stream().map(Run::name).toList();
     this.turns = List.copyOf(turns);
@@ -32,6 +44,8 @@ public final class Track {
     this.grid = grid;
     this.deltaColumn = deltaColumn;
     this.powerColumn = powerColumn;
+    this.draughtColumns = draughtColumns.clone();
+    this.runAt = Arrays.stream(grid.time_s).mapToInt(file::runAt).toArray();
   }
 
   /** The averaged rows. */
@@ -67,6 +81,14 @@ public final class Track {
       Rows rows = new Rows(time_s, signal, count, run);
       System.arraycopy(sd, 0, rows.sd, 0, sd.length);
       return rows;
+    }
+
+    /** Leaves out what was recorded before a time, for good. */
+    public void setAsideBefore(double until_s) {
+      for (int i = 0; i < size() && time_s[i] < until_s; i++) {
+        leftOut[i] = true;
+        aside[i] = true;
+      }
     }
 
     public int size() {
