@@ -52,7 +52,7 @@ final class ArmPriors {
   private static final double DRAUGHT_M_S = 0.01;
 
   private static final double U_DRAUGHT = 0.3;
-  private static final double U_DRAUGHT_OWN = 1;
+  private static final double U_DRAUGHT_OWN = 0.6;
 
   private ArmPriors() {}
 
