@@ -14,18 +14,18 @@ import org.junit.jupiter.api.Test;
 /** What must hold of every vector: the heat balance of its own numbers. */
 class TestVectorsTest {
   private static final Calibration CALIBRATION = TestCalibration.ofModel();
-  private static final List<TestVector> ALL = TestVectors.of(CALIBRATION);
+  private final List<TestVector> all = TestVectors.of(CALIBRATION);
 
   @Test
   void theyCoverTheCalibratedSpeeds() {
-    assertThat(ALL).hasSize(20);
-    assertThat(ALL.get(0).speed_m_s())
+    assertThat(all).hasSize(20);
+    assertThat(all.get(0).speed_m_s())
         .isCloseTo(CALIBRATION.coverage().lowest_m_s(), within(0.002));
-    assertThat(ALL.get(19).speed_m_s())
+    assertThat(all.get(19).speed_m_s())
         .isCloseTo(CALIBRATION.coverage().highest_m_s(), within(0.03));
     double ratio = Math.pow(30, 1 / 19.0);
-    for (int i = 1; i < ALL.size(); i++) {
-      assertThat(ALL.get(i).speed_m_s() / ALL.get(i - 1).speed_m_s())
+    for (int i = 1; i < all.size(); i++) {
+      assertThat(all.get(i).speed_m_s() / all.get(i - 1).speed_m_s())
           .isCloseTo(ratio, within(0.02 * ratio));
     }
   }
@@ -35,7 +35,7 @@ class TestVectorsTest {
   void aVectorWithoutChangeIsInBalance() {
     Formula formula = Formula.of(CALIBRATION);
     int atRest = 0;
-    for (TestVector vector : ALL) {
+    for (TestVector vector : all) {
       AirPoint air =
           AirPoint.of(
               new AirState(
@@ -55,12 +55,12 @@ class TestVectorsTest {
   @Test
   void airAndSupplyAreOfSeveralKinds() {
     double reference_C = CALIBRATION.formula().referenceAir().temperature_K() - 273.15;
-    assertThat(ALL.subList(0, 4))
+    assertThat(all.subList(0, 4))
         .extracting(v -> Math.round(v.air_C() - reference_C))
         .containsExactly(0L, 6L, -5L, 12L);
-    assertThat(ALL.subList(0, 3))
+    assertThat(all.subList(0, 3))
         .extracting(TestVector::pressure_hPa)
         .containsExactly(1013.25, 950.0, 1030.0);
-    assertThat(ALL.get(2).supply_V()).hasValue(4.925);
+    assertThat(all.get(2).supply_V()).hasValue(4.925);
   }
 }

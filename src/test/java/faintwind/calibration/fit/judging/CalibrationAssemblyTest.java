@@ -22,25 +22,25 @@ import org.junit.jupiter.api.Test;
 class CalibrationAssemblyTest {
   private static final Origin ORIGIN =
       new Origin("made up", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of());
-  private static final Calibration CALIBRATION =
+  private final Calibration calibration =
       CalibrationAssembly.of(Choice.only(FIT), SET, ORIGIN, Optional.empty());
 
   @Test
   void coverageIsThatOfTheRuns() {
-    assertThat(CALIBRATION.coverage().lowest_m_s())
+    assertThat(calibration.coverage().lowest_m_s())
         .isCloseTo(0.09995 * (1 - 0.02743), within(0.003));
-    assertThat(CALIBRATION.coverage().highest_m_s())
+    assertThat(calibration.coverage().highest_m_s())
         .isCloseTo(2.99864 * (1 - 0.02743), within(0.06));
     double largest = FIT.setting().largest() - value("offset");
-    assertThat(CALIBRATION.coverage().highestSignal()).isBetween(largest, 1.05 * largest);
-    assertThat(CALIBRATION.coverage().lowestSignal()).isBetween(0.0, 0.6 * largest);
-    assertThat(CALIBRATION.coverage().carriedAirShown()).isTrue();
+    assertThat(calibration.coverage().highestSignal()).isBetween(largest, 1.05 * largest);
+    assertThat(calibration.coverage().lowestSignal()).isBetween(0.0, 0.6 * largest);
+    assertThat(calibration.coverage().carriedAirShown()).isTrue();
   }
 
   /** Nothing was told of the arm beforehand, so that fit and belief are shown as they are. */
   @Test
   void theArmIsShownAsTheFitFoundIt() {
-    ArmShown arm = CALIBRATION.coverage().arm().orElseThrow();
+    ArmShown arm = calibration.coverage().arm().orElseThrow();
     int share = FIT.setup().layout().carriedShare();
     assertThat(arm.carriedShare().value()).isCloseTo(FIT.values()[share], within(1e-12));
     assertThat(arm.carriedShare().u())
@@ -54,29 +54,29 @@ class CalibrationAssemblyTest {
 
   @Test
   void evidenceIsThatOfTheFit() {
-    assertThat(CALIBRATION.evidence().runs())
+    assertThat(calibration.evidence().runs())
         .extracting(RunOutcome::run)
         .containsExactlyElementsOf(SET.runs().stream().map(r -> r.name()).toList());
-    assertThat(CALIBRATION.evidence().candidates())
+    assertThat(calibration.evidence().candidates())
         .containsExactly(new Candidate(FIT.model(), FIT.deviance(), 0, true));
-    assertThat(CALIBRATION.evidence().monteCarlo()).isEmpty();
-    assertThat(CALIBRATION.evidence().build()).isEmpty();
-    assertThat(CALIBRATION.warnings()).hasSize(1);
-    assertThat(CALIBRATION.origin()).isEqualTo(ORIGIN);
-    assertThat(CALIBRATION.formula().parameters()).isEqualTo(FIT.formulaFit().parameters());
+    assertThat(calibration.evidence().monteCarlo()).isEmpty();
+    assertThat(calibration.evidence().build()).isEmpty();
+    assertThat(calibration.warnings()).hasSize(1);
+    assertThat(calibration.origin()).isEqualTo(ORIGIN);
+    assertThat(calibration.formula().parameters()).isEqualTo(FIT.formulaFit().parameters());
   }
 
   @Test
   void theLookDrawsWhatWasMeasuredAndFitted() {
-    FitLook look = FitLook.of(FIT, CALIBRATION, SET.runs());
+    FitLook look = FitLook.of(FIT, calibration, SET.runs());
     FittedRecording session = look.recordings().get(0);
     assertThat(session.file()).isEqualTo("session.csv");
-    double rms = CALIBRATION.evidence().residuals().rms();
+    double rms = calibration.evidence().residuals().rms();
     for (int i = 0; i < session.measured().size(); i++) {
       assertThat(session.fitted().value(i))
           .isCloseTo(session.measured().value(i), within(15 * rms));
     }
-    assertThat(look.straightLine()).isEqualTo(StraightLineLook.of(CALIBRATION, SET.runs()));
-    assertThat(FitLook.withoutFit(CALIBRATION, SET.runs()).recordings()).isEmpty();
+    assertThat(look.straightLine()).isEqualTo(StraightLineLook.of(calibration, SET.runs()));
+    assertThat(FitLook.withoutFit(calibration, SET.runs()).recordings()).isEmpty();
   }
 }
