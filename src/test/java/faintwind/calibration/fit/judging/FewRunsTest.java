@@ -3,11 +3,19 @@ package faintwind.calibration.fit.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.Calibration;
+import faintwind.calibration.Evidence.Candidate;
+import faintwind.calibration.Origin;
 import faintwind.calibration.fit.FaultyRuns;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.RunSet;
+import faintwind.message.Problem;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -52,5 +60,48 @@ class FewRunsTest {
     assertThat(1 + off).isCloseTo(0.5, within(0.05));
     assertThat(Diagnosis.warnings(fit, wrong)).anyMatch(p -> p.id().equals("fit.slip-one.twice"));
     assertThat(Diagnosis.whyNot(fit, wrong)).containsEntry("spin02", "why.contradicts");
+  }
+
+  /** The physics-shaped formula is the default; the four others stand beside it by their criterion. */
+  @Test
+  void theChoiceIsAmongFiveFormulas() {
+    Choice choice = SampleRuns.value(ModelChoice.choose(FEW, () -> false));
+    assertThat(choice.fit().model()).isEqualTo(PhysicsShaped.ID);
+    assertThat(choice.candidates())
+        .extracting(Candidate::model)
+        .containsExactlyInAnyOrder("physics-shaped", "mixed-linear", "mixed", "king", "king-half");
+    assertThat(choice.candidates()).isSortedAccordingTo(Comparator.comparingDouble(Candidate::aicc));
+    assertThat(choice.candidates())
+        .filteredOn(Candidate::chosen)
+        .extracting(Candidate::model)
+        .containsExactly(PhysicsShaped.ID);
+    assertThat(choice.leftOut()).isEqualTo(LeftOutRuns.of(choice.fit()));
+  }
+
+  /** Every speed written ten times as large as it was. */
+  @Test
+  void aSlipInAllRunsIsNamedBeforeWhatItMakesImpossible() {
+    RunSet ten = FaultyRuns.each(FEW, r -> r.arm().isPresent() ? FaultyRuns.turned(r, 10) : r);
+    List<Problem> found = PhysicalFit.of(ten, () -> false).problems();
+    assertThat(found.get(0).id()).isEqualTo("fit.slip-all.ten");
+    assertThat(found.get(0).found()).isEqualTo("10.0");
+    assertThat(found).extracting(Problem::id).anyMatch(id -> id.startsWith("fit.impossible."));
+  }
+
+  @Test
+  void theLookAtACalibrationThatWasReadAgainIsTheSame() {
+    FitResult fit = SampleRuns.value(FitToRuns.fit(FEW, () -> false));
+    Calibration calibration =
+        CalibrationAssembly.of(
+            Choice.only(fit),
+            FEW,
+            new Origin("a", OffsetDateTime.parse("2026-01-01T00:00:00Z"), "test", Map.of()),
+            Optional.empty());
+    FitLook again = FitLook.again(calibration, FEW, () -> false);
+    assertThat(again.recordings()).isNotEmpty();
+    RunSet other =
+        FaultyRuns.each(
+            FEW, FaultyRuns.run("still", r -> FaultyRuns.signal(r, (t, s) -> 1.05 * s)));
+    assertThat(FitLook.again(calibration, other, () -> false).recordings()).isEmpty();
   }
 }

@@ -1,11 +1,13 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.fit.numerics.RunProblem;
+import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import java.util.Map;
+import java.util.Set;
 
 /** One fit of simulated runs that nothing ails, for tests of what is read from a fit. */
 final class HealthyFit {
@@ -16,14 +18,27 @@ final class HealthyFit {
 
   /** The same fit as if it had come to rest elsewhere: these unknowns at these values. */
   static FitResult moved(Map<String, Double> values) {
-    Setup setup = new Setup(FIT.setting(), FIT.setup().layout().model());
+    return told(SET, Set.of(), values);
+  }
+
+  /**
+   * What other recordings would say of the formula that was fitted: nothing is fitted again.
+   *
+   * @param set the recordings, of the same table
+   * @param freed runs whose own speed does not count
+   * @param values unknowns that are put elsewhere
+   */
+  static FitResult told(RunSet set, Set<String> freed, Map<String, Double> values) {
+    Setting setting = Setting.of(set);
+    Setup setup = new Setup(setting, setting.model(FIT.model()));
+    setup.free(freed);
     RunProblem problem = setup.problem();
-    double[] point = FIT.solution().optimum().point();
-    values.forEach(
-        (name, value) -> point[index(name)] = setup.unknowns().get(index(name)).x(value));
+    double[] all = FIT.values();
+    values.forEach((name, value) -> all[index(name)] = value);
+    double[] point = setup.unknowns().convert(all);
     problem.whiten(point, FIT.solution().wander());
     return new FitResult(
-        FIT.setting(),
+        setting,
         setup,
         problem,
         new FitResult.Solution(
