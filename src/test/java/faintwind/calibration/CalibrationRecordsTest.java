@@ -72,9 +72,7 @@ class CalibrationRecordsTest {
     assertThat(measured.by(Measured.By.ARM)).isEmpty();
     assertThat(measured.by().keySet()).containsExactly(Measured.By.PLACE);
     assertThatThrownBy(
-            () ->
-                new Measured(
-                    NOON.plusHours(1), NOON, Measured.Basis.RECORDINGS, Map.of()))
+            () -> new Measured(NOON.plusHours(1), NOON, Measured.Basis.RECORDINGS, Map.of()))
         .isInstanceOf(IllegalArgumentException.class);
   }
 
@@ -99,8 +97,7 @@ class CalibrationRecordsTest {
     assertThat(real.rehearsal()).isFalse();
     assertThat(noted(real, Calibration.REHEARSAL).rehearsal()).isTrue();
     assertThat(noted(real, "fit.gap").rehearsal()).isFalse();
-    assertThat(real.validRange())
-        .containsExactly("0.1", "3", "5", "32", "K", "20", "1000");
+    assertThat(real.validRange()).containsExactly("0.1", "3", "5", "32", "K", "20", "1000");
   }
 
   private static Calibration noted(Calibration real, String id) {

@@ -74,14 +74,17 @@ class BuildSaysTest {
         .isCloseTo(value(says(), BuildQuantity.TIME_CONSTANT), within(1e-9));
   }
 
-  /** In balance the power goes: the leads' share of it and the rest; the time is Δ over its rate. */
+  /**
+   * In balance the power goes: the leads' share of it and the rest; the time is Δ over its rate.
+   */
   @Test
   void stillAirTimeAndLeadsHangTogether() {
     double still_K = value(says(), BuildQuantity.STILL);
     assertThat(still_K).isBetween(20.0, 60.0);
     assertThat(value(says(), BuildQuantity.TIME_CONSTANT))
         .isCloseTo(still_K / HEATING_K_S, within(1e-6));
-    assertThat(value(says(), BuildQuantity.LEAD_SHARE)).isCloseTo(1e-3 * still_K / 0.25, within(1e-9));
+    assertThat(value(says(), BuildQuantity.LEAD_SHARE))
+        .isCloseTo(1e-3 * still_K / 0.25, within(1e-9));
   }
 
   /** P/C: twice the supply's logarithm, less that of resistor, mass, metal and filling. */
@@ -102,8 +105,9 @@ class BuildSaysTest {
         .isCloseTo(expected, within(1e-8));
     assertThat(says().covariance(BuildQuantity.HEATING, BuildQuantity.GLUE_TIME))
         .isCloseTo(0, within(1e-12));
-    assertThat(says(OptionalDouble.of(5), OptionalDouble.of(1))
-            .covariance(BuildQuantity.HEATING, BuildQuantity.HEATING))
+    assertThat(
+            says(OptionalDouble.of(5), OptionalDouble.of(1))
+                .covariance(BuildQuantity.HEATING, BuildQuantity.HEATING))
         .isCloseTo(expected - 4e-4 + 64e-6, within(1e-8));
   }
 
@@ -130,7 +134,10 @@ class BuildSaysTest {
   }
 
   private static Row row(BuildAgreement agreement, BuildQuantity quantity) {
-    return agreement.rows().stream().filter(r -> r.quantity() == quantity).findFirst().orElseThrow();
+    return agreement.rows().stream()
+        .filter(r -> r.quantity() == quantity)
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -108,7 +108,9 @@ class ComparisonTest {
     assertThat(causes.stream().mapToDouble(Cause::weight).sum()).isCloseTo(1, within(1e-9));
   }
 
-  /** Ten per cent more heat at the same loss: a gain that moved; both recordings tell the supply. */
+  /**
+   * Ten per cent more heat at the same loss: a gain that moved; both recordings tell the supply.
+   */
   @Test
   void moreHeatAtAKnownSupplyIsTheLogger() {
     List<Cause> causes = new LikelyCause(ONE, with(ONE, "heating", 1.1)).list();
@@ -215,8 +217,8 @@ class ComparisonTest {
   }
 
   /**
-   * A ball that stays as in still air beside an arm that says 2π · 0.4 · 60/300 = 0.5027 m/s, less 3
-   * % of carried air: 0.4876 m/s.
+   * A ball that stays as in still air beside an arm that says 2π · 0.4 · 60/300 = 0.5027 m/s, less
+   * 3 % of carried air: 0.4876 m/s.
    */
   @Test
   void aRecheckHoldsTheReadingAgainstTheArm() {
@@ -225,12 +227,12 @@ class ComparisonTest {
         new ArmTurning(
             Uncertain.of(0.4, 0.004), 60, Uncertain.of(300, 0.0), 100, 400, Optional.empty());
     Run run = MadeRuns.spin("a", MadeRuns.series(0, 2, 400, t -> still), arm);
-    Recheck.AtRun at = Recheck.of(ONE, List.of(MadeRuns.still("s", run.recording().signal()), run)).get(0);
+    Recheck.AtRun at =
+        Recheck.of(ONE, List.of(MadeRuns.still("s", run.recording().signal()), run)).get(0);
     double turned = 2 * Math.PI * 0.4 * 60 / 300;
     assertThat(at.run()).isEqualTo("a");
     assertThat(at.speed_m_s()).isCloseTo(0.97 * turned, within(1e-9));
-    assertThat(at.u95_m_s())
-        .isCloseTo(2 * turned * Math.hypot(0.01 * 0.97, 0.02), within(1e-9));
+    assertThat(at.u95_m_s()).isCloseTo(2 * turned * Math.hypot(0.01 * 0.97, 0.02), within(1e-9));
     assertThat(at.read_m_s()).isLessThan(0.1);
     assertThat(at.en().value()).isLessThan(-1);
     assertThat(at.en().value())

@@ -41,8 +41,7 @@ class TestVectorsTest {
               new AirState(
                   vector.air_C() + 273.15, 100 * vector.pressure_hPa(), vector.rh_pct() / 100));
       double delta_K = formula.delta_K(vector.signal(), air.air_K());
-      double bead_K_s =
-          vector.rate() / formula.path().curve().signalByDelta(delta_K, air.air_K());
+      double bead_K_s = vector.rate() / formula.path().curve().signalByDelta(delta_K, air.air_K());
       double ball_K = delta_K + formula.path().beadTime_s() * bead_K_s;
       double given = formula.heating_K_s(vector.supply_V());
       double lost = formula.loss_1_s(vector.speed_m_s(), ball_K, air) * ball_K;

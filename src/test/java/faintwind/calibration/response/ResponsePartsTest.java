@@ -21,7 +21,13 @@ class ResponsePartsTest {
   /** NIST Monograph 175, from memory to a digit: Seebeck coefficients at 0 and 25 °C, µV/K. */
   @ParameterizedTest(name = "{0} at {1} °C: {2} µV/K")
   @CsvSource({
-    "K, 25, 40.5", "K, 0, 39.5", "T, 25, 40.7", "T, 0, 38.7", "E, 0, 58.7", "J, 0, 50.4", "N, 0, 25.9"
+    "K, 25, 40.5",
+    "K, 0, 39.5",
+    "T, 25, 40.7",
+    "T, 0, 38.7",
+    "E, 0, 58.7",
+    "J, 0, 50.4",
+    "N, 0, 25.9"
   })
   void sensitivityIsThatOfTheLetter(String letter, double celsius, double expected_uV_K) {
     double sensitivity = TypeLetter.of(letter).orElseThrow().sensitivity_V_K(celsius + 273.15);
@@ -48,8 +54,7 @@ class ResponsePartsTest {
   @Test
   void aDraughtCountsMostInSlowAir() {
     assertThat(StillDraught.u95_m_s(0.3, 0.4)).isCloseTo(0.3, within(1e-12));
-    assertThat(StillDraught.u95_m_s(0.3, 0.1))
-        .isCloseTo(0.3 - Math.sqrt(0.08), within(1e-12));
+    assertThat(StillDraught.u95_m_s(0.3, 0.1)).isCloseTo(0.3 - Math.sqrt(0.08), within(1e-12));
     assertThat(StillDraught.u95_m_s(0, 0.1)).isCloseTo(0.1, within(1e-12));
     assertThat(StillDraught.u95_m_s(0.3, 0)).isZero();
     assertThat(StillDraught.of(CALIBRATION)).isZero();
@@ -83,7 +88,8 @@ class ResponsePartsTest {
   void theLossOfStillAirIsThatOfNoSpeed(String id) {
     ResponseModel model = ResponseModel.of(id, REFERENCE, 0.0127);
     double[] q = model.quantities().stream().mapToDouble(ParameterPrior::prior).toArray();
-    for (AirPoint air : List.of(AirPoint.of(REFERENCE), AirPoint.of(new AirState(280, 90_000, 0.8)))) {
+    for (AirPoint air :
+        List.of(AirPoint.of(REFERENCE), AirPoint.of(new AirState(280, 90_000, 0.8)))) {
       double[] still = new double[3 + q.length];
       double[] none = new double[3 + q.length];
       model.stillLoss(q, 20, air, still);
@@ -168,7 +174,8 @@ class ResponsePartsTest {
     assertThat(curve.delta_K(signal, 298.15)).isCloseTo(30, within(1e-9));
     double h = 1e-4;
     assertThat(curve.signalByDelta(30, 298.15))
-        .isCloseTo((curve.signal(30 + h, 298.15) - curve.signal(30 - h, 298.15)) / (2 * h), within(1e-6));
+        .isCloseTo(
+            (curve.signal(30 + h, 298.15) - curve.signal(30 - h, 298.15)) / (2 * h), within(1e-6));
     ThermocoupleCurve steeper = new ThermocoupleCurve(2, 293.15, 1e-3 + h, 1e-6);
     assertThat(curve.signalBySlope(30, 298.15))
         .isCloseTo((steeper.signal(30, 298.15) - signal) / h, within(1e-6));

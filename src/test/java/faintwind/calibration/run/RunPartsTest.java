@@ -75,7 +75,9 @@ class RunPartsTest {
             without(MadeRuns.still("away", SIGNAL), NotCounted.ALL),
             without(zero, NotCounted.ALL),
             MadeRuns.zero("other", SIGNAL));
-    assertThat(set.counted().runs()).extracting(Run::name).containsExactly("still", "away", "other");
+    assertThat(set.counted().runs())
+        .extracting(Run::name)
+        .containsExactly("still", "away", "other");
     assertThat(set.counted().runs().get(0).recording().signal().size()).isEqualTo(6);
     assertThat(set.counted().runs().get(1).recording().signal().size()).isEqualTo(11);
     assertThat(set.sound().runs()).extracting(Run::name).containsExactly("still", "other");
@@ -89,10 +91,7 @@ class RunPartsTest {
     assertThatThrownBy(
             () ->
                 MadeRuns.run(
-                    "a",
-                    RunKind.SPIN,
-                    Recording.of(SignalUnit.DELTA_K, SIGNAL),
-                    Optional.empty()))
+                    "a", RunKind.SPIN, Recording.of(SignalUnit.DELTA_K, SIGNAL), Optional.empty()))
         .isInstanceOf(IllegalArgumentException.class);
     assertThatThrownBy(
             () ->
@@ -107,12 +106,14 @@ class RunPartsTest {
   @Test
   void nothingIsKnownOfTheArmUntilSomebodySaysSo() {
     assertThat(KnownBefore.NOTHING.tellsNothingOfTheArm()).isTrue();
-    ClassKnown others = new ClassKnown(Map.of("carried_share", Uncertain.of(0.03, 0.01)), List.of());
+    ClassKnown others =
+        new ClassKnown(Map.of("carried_share", Uncertain.of(0.03, 0.01)), List.of());
     assertThat(KnownBefore.NOTHING.among(others).tellsNothingOfTheArm()).isFalse();
     ArmKnown arm =
         new ArmKnown(
             Uncertain.of(1), Uncertain.of(1), Uncertain.of(1), Uncertain.of(1), Optional.empty());
-    assertThat(new KnownBefore(Optional.empty(), Optional.of(arm)).tellsNothingOfTheArm()).isFalse();
+    assertThat(new KnownBefore(Optional.empty(), Optional.of(arm)).tellsNothingOfTheArm())
+        .isFalse();
   }
 
   private static SignalChain chain(

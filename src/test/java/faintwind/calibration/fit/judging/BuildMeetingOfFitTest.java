@@ -19,7 +19,8 @@ import org.junit.jupiter.api.Test;
 class BuildMeetingOfFitTest {
   private static final RunSet FEW =
       FaultyRuns.only(
-          HealthyFit.SET, r -> Set.of("zero", "still", "spin01", "spin02", "spin03").contains(r.name()));
+          HealthyFit.SET,
+          r -> Set.of("zero", "still", "spin01", "spin02", "spin03").contains(r.name()));
 
   private static FitResult fit(double ohm) {
     BuildFacts build =
@@ -36,7 +37,10 @@ class BuildMeetingOfFitTest {
   }
 
   private static Row row(BuildAgreement agreement, BuildQuantity quantity) {
-    return agreement.rows().stream().filter(r -> r.quantity() == quantity).findFirst().orElseThrow();
+    return agreement.rows().stream()
+        .filter(r -> r.quantity() == quantity)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** 5²/99.9 W over 1.04 · 8.38 g · 385 J/(kg K) warm by 74.6 mK a second. */
@@ -50,8 +54,7 @@ class BuildMeetingOfFitTest {
     Row still = row(agreement, BuildQuantity.STILL);
     double still_K =
         fit.formula()
-            .steadyDelta_K(
-                0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
+            .steadyDelta_K(0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
     assertThat(still.found()).isCloseTo(still_K, within(1e-9));
     assertThat(still.u_found() / still.found()).isBetween(0.0005, 0.05);
     assertThat(heating.u_found() / heating.found()).isBetween(0.0005, 0.05);

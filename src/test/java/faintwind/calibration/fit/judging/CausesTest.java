@@ -55,8 +55,7 @@ class CausesTest {
   @Test
   void aSignalThatFallsToNothingIsALostHeater() {
     Problem found =
-        only(
-            faulty((t, s) -> t < 4950 ? s : s * Math.exp(-(t - 4950) / 150), "spin04"), "spin04");
+        only(faulty((t, s) -> t < 4950 ? s : s * Math.exp(-(t - 4950) / 150), "spin04"), "spin04");
     assertThat(found.id()).isEqualTo("fit.ails.heater-lost");
     assertThat(Double.parseDouble(found.details().get(0))).isBetween(4850.0, 5250.0);
   }
@@ -156,8 +155,7 @@ class CausesTest {
   void recordingsThatNoFormulaFollowsContradictPhysics() {
     RunSet set =
         FaultyRuns.each(
-            SET,
-            r -> FaultyRuns.signal(r, (t, s) -> s * (1 + 0.6 * Math.sin(t / 700))));
+            SET, r -> FaultyRuns.signal(r, (t, s) -> s * (1 + 0.6 * Math.sin(t / 700))));
     FitResult fit = HealthyFit.told(set, Set.of(), Map.of());
     Problem found =
         Contradictions.of(fit, set).stream()
@@ -172,9 +170,10 @@ class CausesTest {
   /** Four of seven moved runs that contradict the others are too many. */
   @Test
   void runsOfWhichMostContradictCarryNoCalibration() {
-    FitResult four =
-        speeds(Map.of("spin01", 0.5, "spin03", -0.4, "spin05", 0.6, "spin06", -0.4));
-    assertThat(Contradictions.of(four, SET)).extracting(Problem::id).contains("fit.runs-contradict");
+    FitResult four = speeds(Map.of("spin01", 0.5, "spin03", -0.4, "spin05", 0.6, "spin06", -0.4));
+    assertThat(Contradictions.of(four, SET))
+        .extracting(Problem::id)
+        .contains("fit.runs-contradict");
     FitResult three = speeds(Map.of("spin01", 0.5, "spin03", -0.4, "spin05", 0.6));
     assertThat(Contradictions.of(three, SET))
         .extracting(Problem::id)
@@ -193,10 +192,7 @@ class CausesTest {
             .orElseThrow();
     double still =
         fit.formula()
-            .steadyDelta_K(
-                0,
-                fit.signal().supply_V(),
-                AirPoint.of(fit.setting().referenceAir()));
+            .steadyDelta_K(0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
     assertThat(Double.parseDouble(found.found()))
         .isCloseTo(100 * fit.setting().largest() / still, within(0.1));
   }

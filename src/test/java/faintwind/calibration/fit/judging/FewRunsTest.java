@@ -62,7 +62,9 @@ class FewRunsTest {
     assertThat(Diagnosis.whyNot(fit, wrong)).containsEntry("spin02", "why.contradicts");
   }
 
-  /** The physics-shaped formula is the default; the four others stand beside it by their criterion. */
+  /**
+   * The physics-shaped formula is the default; the four others stand beside it by their criterion.
+   */
   @Test
   void theChoiceIsAmongFiveFormulas() {
     Choice choice = SampleRuns.value(ModelChoice.choose(FEW, () -> false));
@@ -70,7 +72,8 @@ class FewRunsTest {
     assertThat(choice.candidates())
         .extracting(Candidate::model)
         .containsExactlyInAnyOrder("physics-shaped", "mixed-linear", "mixed", "king", "king-half");
-    assertThat(choice.candidates()).isSortedAccordingTo(Comparator.comparingDouble(Candidate::aicc));
+    assertThat(choice.candidates())
+        .isSortedAccordingTo(Comparator.comparingDouble(Candidate::aicc));
     assertThat(choice.candidates())
         .filteredOn(Candidate::chosen)
         .extracting(Candidate::model)

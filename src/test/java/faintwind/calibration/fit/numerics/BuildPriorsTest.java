@@ -25,8 +25,7 @@ import org.junit.jupiter.api.Test;
 class BuildPriorsTest {
   private static final Series SIGNAL = MadeRuns.series(0, 5, 900, t -> 20);
   private static final Run STILL = MadeRuns.still("still", SIGNAL);
-  private static final Run SPIN =
-      MadeRuns.spin("a", SIGNAL, MadeRuns.arm(300, 600, 60, 290));
+  private static final Run SPIN = MadeRuns.spin("a", SIGNAL, MadeRuns.arm(300, 600, 60, 290));
 
   private static BuildFacts build(Optional<Uncertain> mass_kg) {
     return new BuildFacts(

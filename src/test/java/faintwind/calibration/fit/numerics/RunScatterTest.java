@@ -25,8 +25,7 @@ class RunScatterTest {
   private final double[][] certain = new double[values.length][values.length];
 
   private static Setup setup() {
-    RunSet set =
-        MadeRuns.set(MadeRuns.still("still", SIGNAL), spin("a"), spin("b"), spin("c"));
+    RunSet set = MadeRuns.set(MadeRuns.still("still", SIGNAL), spin("a"), spin("b"), spin("c"));
     Setting setting = Setting.of(set);
     return new Setup(setting, setting.model(PhysicsShaped.ID));
   }

@@ -54,13 +54,13 @@ class SettledSearchTest {
   @Test
   void gaussAndNewtonFindWhatLevenbergAndMarquardtFind() {
     problem.whiten(start, Wander.FIRST);
-    double[] searched =
-        Minimum.of(new Optimiser(200, 1e-8), problem, start, () -> false).point();
+    double[] searched = Minimum.of(new Optimiser(200, 1e-8), problem, start, () -> false).point();
     double[] near = Arrays.stream(searched).map(x -> x + 0.02).toArray();
     Optional<double[]> found =
         GaussNewton.from(problem.linearise(near), problem, near, () -> false);
     double least = problem.linearise(searched).norm();
-    assertThat(problem.linearise(found.orElseThrow()).norm()).isCloseTo(least, within(1e-2 * least));
+    assertThat(problem.linearise(found.orElseThrow()).norm())
+        .isCloseTo(least, within(1e-2 * least));
     for (int i = 0; i < searched.length; i++) {
       assertThat(found.get()[i]).isCloseTo(searched[i], within(0.15));
     }
@@ -117,8 +117,7 @@ class SettledSearchTest {
     double sum = 0;
     for (int k = 0; k < problem.tracks().size(); k++) {
       sum +=
-          Whitening.of(
-                  problem.tracks().get(k).rows, problem.course(k), wander)
+          Whitening.of(problem.tracks().get(k).rows, problem.course(k), wander)
               .deviance(problem.residuals(k));
     }
     return sum;
