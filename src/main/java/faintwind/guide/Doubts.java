@@ -64,8 +64,7 @@ public final class Doubts {
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;
     this.situation = situation;
-    List<OptionalInt> places =
-        situation.bringing().stream().map(situation.state()::place).toList();
+    List<OptionalInt> places = situation.bringing().stream().map(situation.state()::place).toList();
     this.brought = places.size() == situation.designs().size() ? places : List.of();
     this.struck =
         situation.state().lines().stream()

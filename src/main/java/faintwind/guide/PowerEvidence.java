@@ -120,7 +120,8 @@ final class PowerEvidence {
     List<String> after = new ArrayList<>();
     for (Step step : checklist.stepsOfGate(Gate.HEATER_POWER)) {
       for (Reading reading : step.asks().readings()) {
-        OptionalInt place = isInsulation(step, reading) ? place(step, reading) : OptionalInt.empty();
+        OptionalInt place =
+            isInsulation(step, reading) ? place(step, reading) : OptionalInt.empty();
         place.ifPresent(
             at -> {
               if (proofs.stream().noneMatch(p -> p < at && isSameMeter(p, at))) {

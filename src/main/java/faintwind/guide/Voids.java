@@ -117,7 +117,8 @@ public final class Voids {
             .anyMatch(waiver -> waiver.event().what().equals(clock));
     Optional<Standing<ClockStarted>> started =
         state.standing(ClockStarted.class, step.id()).stream()
-            .filter(s -> s.event().clock().equals(clock) && state.place(s.entry()).orElseThrow() < at)
+            .filter(
+                s -> s.event().clock().equals(clock) && state.place(s.entry()).orElseThrow() < at)
             .reduce((first, second) -> second);
     boolean ended =
         started.filter(s -> !line.at().isBefore(s.at().plus(duration(s.event())))).isPresent();
