@@ -3,7 +3,8 @@ package faintwind.calibration.speed;
 /**
  * What an estimator of the speed takes for a gap, a spike or a jump, and how it judges a row. Each
  * is our own choice, no source; the tests named, over logs of an instrument that obeys the formula
- * exactly, show it right. A calibration file carries them by the names of {@link LiveSettings}.
+ * exactly, hold what a group of them is for, not each number by itself. A calibration file carries
+ * them by the names of {@link LiveSettings}.
  */
 final class OwnChoices {
   // LogPreparation: breakInTheRecordIsFlaggedJustAfterAndNotForLong, aFewMissingRowsAreNoBreak,

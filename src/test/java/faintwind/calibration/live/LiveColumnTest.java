@@ -19,11 +19,11 @@ class LiveColumnTest {
                 OptionalDouble.of(293.15), OptionalDouble.of(100_000), OptionalDouble.of(0.45)),
             OptionalDouble.of(5),
             OptionalDouble.of(298.15));
-    double[] expected = {20, 1000, 45, 5, 25};
-    for (LiveColumn column : LiveColumn.values()) {
-      assertThat(column.value(sample).orElseThrow())
-          .isCloseTo(expected[column.ordinal()], within(1e-9));
-    }
+    assertThat(LiveColumn.AIR.value(sample).orElseThrow()).isCloseTo(20, within(1e-9));
+    assertThat(LiveColumn.PRESSURE.value(sample).orElseThrow()).isCloseTo(1000, within(1e-9));
+    assertThat(LiveColumn.HUMIDITY.value(sample).orElseThrow()).isCloseTo(45, within(1e-9));
+    assertThat(LiveColumn.SUPPLY.value(sample)).hasValue(5);
+    assertThat(LiveColumn.TERMINAL.value(sample).orElseThrow()).isCloseTo(25, within(1e-9));
     assertThat(LiveColumn.HUMIDITY.column()).isEqualTo("rh_pct");
   }
 

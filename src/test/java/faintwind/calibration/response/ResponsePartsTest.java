@@ -8,6 +8,7 @@ import faintwind.calibration.speed.TestCalibration;
 import faintwind.physics.AirState;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,19 +150,23 @@ class ResponsePartsTest {
     assertThat(out[0]).isCloseTo(1e-3 * k + 3e-3 * k / Math.sqrt(nu), within(1e-10));
   }
 
+  private static double value(Map<String, FormulaConstants.Constant> all, String name) {
+    return Objects.requireNonNull(all.get(name)).value();
+  }
+
   @Test
   void constantsAreThoseOfTheFormulas() {
     Map<String, FormulaConstants.Constant> all =
         FormulaConstants.of(CALIBRATION.formula(), CALIBRATION.signal());
-    assertThat(all.get("ball_diameter_m").value()).isEqualTo(0.0127);
+    assertThat(value(all, "ball_diameter_m")).isEqualTo(0.0127);
     assertThat(all.get("nominal_supply_V")).isEqualTo(new FormulaConstants.Constant(5, "V"));
     assertThat(all.get("signal_per_K")).isEqualTo(new FormulaConstants.Constant(1, "K/K"));
-    assertThat(all.get("zero_celsius_K").value()).isEqualTo(273.15);
-    assertThat(all.get("reference_K").value()).isEqualTo(293.15);
+    assertThat(value(all, "zero_celsius_K")).isEqualTo(273.15);
+    assertThat(value(all, "reference_K")).isEqualTo(293.15);
     double bend = TypeLetter.K.bendAt(293.15);
-    assertThat(all.get("sensitivity_bend").value()).isEqualTo(bend).isNegative();
+    assertThat(value(all, "sensitivity_bend")).isEqualTo(bend).isNegative();
     AirPoint air = AirPoint.of(CALIBRATION.formula().referenceAir());
-    assertThat(all.get("reference_nu").value()).isEqualTo(air.viscosity(293.15));
+    assertThat(value(all, "reference_nu")).isEqualTo(air.viscosity(293.15));
   }
 
   /** A curve and its way back; the slope is that of differences. */

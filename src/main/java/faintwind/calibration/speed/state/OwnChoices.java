@@ -3,7 +3,8 @@ package faintwind.calibration.speed.state;
 /**
  * By what a heater is taken to be off or lost, a wind to have jumped, and what is believed before
  * any row. Each is our own choice, no source; the tests named, over logs of an instrument that
- * obeys the formula exactly and of virtual builds, show it right.
+ * obeys the formula exactly and of virtual builds, hold what a group of them is for, not each
+ * number by itself.
  */
 final class OwnChoices {
   // HeaterWatch: showsInTheHeatBalanceWhereItIsNot of HeaterLostTest; lostHeaterShowsWithoutSupply,

@@ -15,6 +15,7 @@ import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -56,7 +57,7 @@ class FewRunsTest {
     Setting setting = Setting.of(wrong);
     FitResult fit = FitToRuns.fit(setting, setting.model(PhysicsShaped.ID), () -> false);
     assertThat(fit.setup().freed()).containsExactly("spin02");
-    double off = fit.values()[fit.setup().speedColumns().get("spin02")];
+    double off = fit.values()[Objects.requireNonNull(fit.setup().speedColumns().get("spin02"))];
     assertThat(1 + off).isCloseTo(0.5, within(0.05));
     assertThat(Diagnosis.warnings(fit, wrong)).anyMatch(p -> p.id().equals("fit.slip-one.twice"));
     assertThat(Diagnosis.whyNot(fit, wrong)).containsEntry("spin02", "why.contradicts");

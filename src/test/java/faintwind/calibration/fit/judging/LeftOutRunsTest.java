@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Evidence.LeftOut;
 import java.util.List;
+import java.util.Objects;
 import org.junit.jupiter.api.Test;
 
 class LeftOutRunsTest {
@@ -35,7 +36,7 @@ class LeftOutRunsTest {
   void aRunIsForetoldWithoutItsOwnSpeed() {
     double[] values = FIT.values();
     for (LeftOut run : LeftOutRuns.of(FIT)) {
-      int column = FIT.setup().speedColumns().get(run.run());
+      int column = Objects.requireNonNull(FIT.setup().speedColumns().get(run.run()));
       double withOwn = Math.abs(values[column]);
       double without = Math.abs(run.foretold_m_s() / run.speed_m_s() - 1);
       assertThat(without).isGreaterThan(withOwn);

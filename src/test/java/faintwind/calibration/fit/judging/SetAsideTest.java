@@ -54,8 +54,8 @@ class SetAsideTest {
 
   @Test
   void speedsAreTheMeanAndScatterOfTheFit() {
-    double one = FIT.values()[FIT.setup().speedColumns().get("spin01")];
-    double two = FIT.values()[FIT.setup().speedColumns().get("spin02")];
+    double one = HealthyFit.value("speed spin01");
+    double two = HealthyFit.value("speed spin02");
     SetAside.Speeds speeds = SetAside.Speeds.of(FIT, List.of("spin01", "spin02"));
     assertThat(speeds.mean()).isCloseTo((one + two) / 2, within(1e-12));
     assertThat(speeds.scatter()).isCloseTo(Math.abs(one - two) / Math.sqrt(2), within(1e-12));

@@ -12,6 +12,7 @@ import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.Uncertain;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -44,7 +45,7 @@ class RunScatterTest {
   }
 
   private int column(String run) {
-    return setup.speedColumns().get(run);
+    return Objects.requireNonNull(setup.speedColumns().get(run));
   }
 
   /** The expectation of 0.5 % is worth two runs, and three were found without any scatter. */

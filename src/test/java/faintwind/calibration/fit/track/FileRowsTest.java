@@ -59,7 +59,7 @@ class FileRowsTest {
         assertThat(rows.count[i]).isEqualTo(1);
       } else if ((t > 322 && t < 357) || (t > 422 && t < 457)) {
         assertThat(rows.count[i]).isEqualTo(3);
-      } else if (t > 70 && t < 285 || t > 470 && t < 590) {
+      } else if ((t > 70 && t < 285) || (t > 470 && t < 590)) {
         assertThat(rows.count[i]).isEqualTo(8);
       }
     }
