@@ -17,14 +17,17 @@ import faintwind.record.Standing;
 import faintwind.record.Standing.Strike;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -50,10 +53,10 @@ public final class Doubts {
   private final Checklist checklist;
   private final Situation situation;
   private final Map<String, List<Problem>> known = new HashMap<>();
-  private final Map<Integer, Set<String>> changed = new HashMap<>();
+  private final Map<OptionalInt, Set<String>> changed = new HashMap<>();
 
   /** Where in the journal the entry stands that brought each sheet; none where it is not known. */
-  private final List<Integer> brought;
+  private final List<OptionalInt> brought;
 
   /** What a person took back; what is void is asked for anew. */
   private final List<Standing<? extends Event>> struck;
@@ -61,7 +64,7 @@ public final class Doubts {
   Doubts(Checklist checklist, Situation situation) {
     this.checklist = checklist;
     this.situation = situation;
-    List<Integer> places = situation.bringing().stream().map(situation.state()::place).toList();
+    List<OptionalInt> places = situation.bringing().stream().map(situation.state()::place).toList();
     this.brought = places.size() == situation.designs().size() ? places : List.of();
     this.struck =
         situation.state().lines().stream()
@@ -106,7 +109,7 @@ public final class Doubts {
   }
 
   private int place(Standing<?> entry) {
-    return situation.state().place(entry.entry());
+    return situation.state().place(entry.entry()).orElseThrow();
   }
 
   private void byCorrection(Step step, Standing<StepFinished> finished, List<Problem> doubts) {
@@ -132,7 +135,8 @@ public final class Doubts {
     if (strike.at().isAfter(finished.at())) {
       return true;
     }
-    return situation.state().place(strike.entry()) > place(finished);
+    OptionalInt struck = situation.state().place(strike.entry());
+    return struck.isPresent() && struck.getAsInt() > place(finished);
   }
 
   /** A reading on which heater power stands was typed anew after its step was finished. */
@@ -163,12 +167,12 @@ public final class Doubts {
   }
 
   private Optional<Problem> byDesign(Step step, Standing<StepFinished> finished) {
-    int now = situation.designs().size() - 1;
-    int then = designAt(finished);
-    if (then == now) {
+    OptionalInt then = designAt(finished);
+    int designs = situation.designs().size();
+    if (designs == (then.isPresent() ? then.getAsInt() + 1 : 0)) {
       return Optional.empty();
     }
-    boolean redesigned = then < 0 || isDesignedSince(finished);
+    boolean redesigned = then.isEmpty() || isDesignedSince(finished);
     Set<String> uses = checklist.names(step);
     List<String> names =
         changed.computeIfAbsent(then, this::changed).stream()
@@ -179,7 +183,7 @@ public final class Doubts {
       return Optional.empty();
     }
     return Optional.of(
-        then < 0
+        then.isEmpty()
             ? warning("doubt.no-design-then", step, step.title())
             : warning("doubt.design-changed", step, String.join(", ", names)));
   }
@@ -198,32 +202,29 @@ public final class Doubts {
   }
 
   /**
-   * Which sheet was in the journal when a step was finished, −1 for none: by the order of the
+   * Which sheet was in the journal when a step was finished, empty for none: by the order of the
    * journal, so that a computer's clock set back hides no change. Where a sheet comes from
    * elsewhere, by time.
    */
-  private int designAt(Standing<StepFinished> finished) {
+  private OptionalInt designAt(Standing<StepFinished> finished) {
     if (brought.isEmpty()) {
       return situation.designAt(finished.at());
     }
-    int found = -1;
-    int latest = -1;
-    for (int i = 0; i < brought.size(); i++) {
-      int place = brought.get(i);
-      if (place < place(finished) && place > latest) {
-        latest = place;
-        found = i;
-      }
-    }
-    return found;
+    int end = place(finished);
+    return IntStream.range(0, brought.size())
+        .filter(i -> brought.get(i).isPresent() && brought.get(i).getAsInt() < end)
+        .boxed()
+        .max(Comparator.comparingInt(i -> brought.get(i).getAsInt()))
+        .map(OptionalInt::of)
+        .orElseGet(OptionalInt::empty);
   }
 
   /** The names whose values the sheet in force gives otherwise; every one where there was none. */
-  private Set<String> changed(int then) {
+  private Set<String> changed(OptionalInt then) {
     DesignSheet now = situation.sheet().orElseThrow();
-    return then < 0
+    return then.isEmpty()
         ? new TreeSet<>(Situation.values(now).keySet())
-        : changes(situation.designs().get(then).sheet(), now);
+        : changes(situation.designs().get(then.getAsInt()).sheet(), now);
   }
 
   private static Set<String> changes(DesignSheet then, DesignSheet now) {

@@ -21,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What must hold before there is power on the heater beside the steps that open its gate: a design
@@ -119,13 +120,17 @@ final class PowerEvidence {
     List<String> after = new ArrayList<>();
     for (Step step : checklist.stepsOfGate(Gate.HEATER_POWER)) {
       for (Reading reading : step.asks().readings()) {
-        int at = isInsulation(step, reading) ? place(step, reading) : -1;
-        if (at >= 0 && proofs.stream().noneMatch(p -> p < at && isSameMeter(p, at))) {
-          before.add(reading.label());
-        }
-        if (at >= 0 && proofs.stream().noneMatch(p -> p > at && isSameMeter(at, p))) {
-          after.add(reading.label());
-        }
+        OptionalInt place =
+            isInsulation(step, reading) ? place(step, reading) : OptionalInt.empty();
+        place.ifPresent(
+            at -> {
+              if (proofs.stream().noneMatch(p -> p < at && isSameMeter(p, at))) {
+                before.add(reading.label());
+              }
+              if (proofs.stream().noneMatch(p -> p > at && isSameMeter(at, p))) {
+                after.add(reading.label());
+              }
+            });
       }
     }
     List<Problem> problems = new ArrayList<>();
@@ -145,13 +150,13 @@ final class PowerEvidence {
     return !isProof(step, reading) && NumberText.measureTheSame("Ω", reading.unit());
   }
 
-  /** Where in the journal the entry of a reading stands that counts; −1 where there is none. */
-  private int place(Step step, Reading reading) {
+  /** Where in the journal the entry of a reading stands that counts; empty where there is none. */
+  private OptionalInt place(Step step, Reading reading) {
     return situation
         .state()
         .reading(step.id(), reading.id())
         .map(line -> situation.state().place(line.entry()))
-        .orElse(-1);
+        .orElseGet(OptionalInt::empty);
   }
 
   private boolean isGoodProof(Standing<? extends Event> line) {
@@ -171,7 +176,7 @@ final class PowerEvidence {
   private boolean isSameMeter(int from, int to) {
     Optional<String> was = Optional.empty();
     for (Standing<MeterChosen> chosen : situation.state().standing(MeterChosen.class)) {
-      int at = situation.state().place(chosen.entry());
+      int at = situation.state().place(chosen.entry()).orElseThrow();
       if (at > from && at <= to && !was.equals(Optional.of(chosen.event().meter()))) {
         return false;
       }

@@ -24,9 +24,11 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /** Everything that a verdict or a gate depends on beside the checklist. Safe from any thread. */
 public final class Situation {
@@ -116,15 +118,11 @@ public final class Situation {
         : Optional.of(designs.get(designs.size() - 1).sheet());
   }
 
-  /** Which of the designs was in force at a time; −1 for none. */
-  int designAt(OffsetDateTime when) {
-    int found = -1;
-    for (int i = 0; i < designs.size(); i++) {
-      if (!designs.get(i).since().isAfter(when)) {
-        found = i;
-      }
-    }
-    return found;
+  /** Which of the designs was in force at a time; empty for none. */
+  OptionalInt designAt(OffsetDateTime when) {
+    return IntStream.range(0, designs.size())
+        .filter(i -> !designs.get(i).since().isAfter(when))
+        .max();
   }
 
   /** The entries that brought the sheets: those on record with them, or each choice of a design. */

@@ -117,7 +117,8 @@ public final class Voids {
             .anyMatch(waiver -> waiver.event().what().equals(clock));
     Optional<Standing<ClockStarted>> started =
         state.standing(ClockStarted.class, step.id()).stream()
-            .filter(s -> s.event().clock().equals(clock) && state.place(s.entry()) < at)
+            .filter(
+                s -> s.event().clock().equals(clock) && state.place(s.entry()).orElseThrow() < at)
             .reduce((first, second) -> second);
     boolean ended =
         started.filter(s -> !line.at().isBefore(s.at().plus(duration(s.event())))).isPresent();
@@ -134,12 +135,18 @@ public final class Voids {
   private Optional<Problem> undone(Step step, Reading reading, int at) {
     for (String id : under.computeIfAbsent(step.id(), same -> under(step))) {
       boolean own = id.equals(step.id()) && (sets(step, at) || checkedAgain(step, reading, at));
-      boolean again = worked.getOrDefault(id, -1) > at && !own;
+      boolean again = workedAfter(id, at) && !own;
       if (again && (isElectrical(reading) || inOneStage(step.id(), id))) {
         return Optional.of(problem("void.undone", step, id));
       }
     }
     return Optional.empty();
+  }
+
+  /** Whether a step was worked at after a line. */
+  private boolean workedAfter(String step, int at) {
+    Integer last = worked.get(step);
+    return last != null && last > at;
   }
 
   /** In the order in which they were begun. */
@@ -177,7 +184,7 @@ public final class Voids {
       }
       later |=
           here
-              && i > worked.getOrDefault(step.id(), -1)
+              && !workedAfter(step.id(), i - 1)
               && line.event() instanceof ReadingEntered entered
               && entered.reading().equals(reading.id())
               && clockRan(step, line, i).isEmpty();

@@ -22,6 +22,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Predicate;
 
 /**
@@ -67,9 +68,10 @@ public final class InstrumentState {
     return Collections.unmodifiableList(byStep.getOrDefault(step, List.of()));
   }
 
-  /** Where among the lines an entry stands; −1 where there is none of that id. */
-  public int place(String entry) {
-    return places.getOrDefault(entry, -1);
+  /** Where among the lines an entry stands; empty where there is none of that id. */
+  public OptionalInt place(String entry) {
+    Integer place = places.get(entry);
+    return place == null ? OptionalInt.empty() : OptionalInt.of(place);
   }
 
   /** Ids of corrections whose target is unknown or was struck before. */

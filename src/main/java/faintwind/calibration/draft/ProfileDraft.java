@@ -78,9 +78,10 @@ public final class ProfileDraft {
   }
 
   private LineForm lines() {
-    int names = table.namesLine();
+    OptionalInt names = table.namesLine();
     int head = table.head().size();
-    OptionalInt namesLine = names > 0 && names < head ? OptionalInt.of(names) : OptionalInt.empty();
+    boolean last = names.isPresent() && names.getAsInt() == head;
+    OptionalInt namesLine = last ? OptionalInt.empty() : names;
     return new LineForm(table.delimiter(), mark(), head, namesLine, "", missing());
   }
 
@@ -111,15 +112,15 @@ public final class ProfileDraft {
 
   private int index(ColumnRef ref) {
     return ref.isNamed()
-        ? table.head().get(table.namesLine() - 1).indexOf(ref.name())
+        ? table.head().get(table.namesLine().orElseThrow() - 1).indexOf(ref.name())
         : ref.number() - 1;
   }
 
   /** By its name where that is there once, else by its number. */
   private ColumnRef ref(int column) {
-    int line = table.namesLine();
-    if (line > 0) {
-      List<String> names = table.head().get(line - 1);
+    OptionalInt line = table.namesLine();
+    if (line.isPresent()) {
+      List<String> names = table.head().get(line.getAsInt() - 1);
       String name = names.get(column);
       if (!name.isEmpty() && names.indexOf(name) == names.lastIndexOf(name)) {
         return ColumnRef.named(name);

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The first lines of a log as a table.
@@ -82,15 +83,15 @@ record SampleTable(char delimiter, List<List<String>> head, List<List<String>> r
     return rows.stream().map(row -> row.get(index)).filter(cell -> !cell.isEmpty()).toList();
   }
 
-  /** Number of the line with the names, from 1; 0 where there is none. */
-  int namesLine() {
+  /** Number of the line with the names, from 1; empty where there is none. */
+  OptionalInt namesLine() {
     for (int line = head.size(); line > 0; line--) {
       List<String> cells = head.get(line - 1);
       if (cells.size() == width() && !isUnits(cells)) {
-        return line;
+        return OptionalInt.of(line);
       }
     }
-    return 0;
+    return OptionalInt.empty();
   }
 
   private static boolean isUnits(List<String> cells) {
@@ -101,8 +102,8 @@ record SampleTable(char delimiter, List<List<String>> head, List<List<String>> r
   /** What the lines of the head say over a column: its name, then a unit in a row of its own. */
   List<String> heads(int column) {
     List<String> heads = new ArrayList<>();
-    int line = namesLine();
-    if (line > 0) {
+    if (namesLine().isPresent()) {
+      int line = namesLine().getAsInt();
       heads.add(head.get(line - 1).get(column));
       for (List<String> below : head.subList(line, head.size())) {
         if (below.size() == width()) {

@@ -4,6 +4,7 @@ import faintwind.calibration.field.FieldSummary.Gust;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Finds gusts. A gust begins where a row's speed exceeds one and a half times the mean of the ten
@@ -20,8 +21,10 @@ final class Gusts {
 
   private final SpeedSeries rows;
   private final List<Gust> found = new ArrayList<>();
-  private int begun = -1;
-  private int peak = -1;
+  private Optional<Rising> open = Optional.empty();
+
+  /** A gust that has not ended: rows where it began and where it is strongest so far. */
+  private record Rising(int begun, int peak) {}
 
   private Gusts(SpeedSeries rows) {
     this.rows = rows;
@@ -64,30 +67,27 @@ final class Gusts {
 
   private void see(int row, double mean_m_s) {
     double speed_m_s = rows.speed_m_s(row);
-    if (begun >= 0 && speed_m_s <= mean_m_s) {
+    if (open.isPresent() && speed_m_s <= mean_m_s) {
       close(row);
     }
     boolean out = speed_m_s > FACTOR * mean_m_s && speed_m_s - mean_m_s > rows.u95_m_s(row);
-    if (begun < 0 && out) {
-      begun = row;
-      peak = row;
+    if (open.isEmpty() && out) {
+      open = Optional.of(new Rising(row, row));
     }
-    if (begun >= 0 && speed_m_s > rows.speed_m_s(peak)) {
-      peak = row;
-    }
+    open.filter(gust -> speed_m_s > rows.speed_m_s(gust.peak()))
+        .ifPresent(gust -> open = Optional.of(new Rising(gust.begun(), row)));
   }
 
   private void close(int row) {
-    if (begun >= 0) {
-      double to_s = rows.time_s(row);
-      found.add(
-          new Gust(
-              rows.time_s(begun),
-              to_s,
-              rows.speed_m_s(peak),
-              rows.u95_m_s(peak),
-              rows.time_s(peak)));
-    }
-    begun = -1;
+    open.ifPresent(
+        gust ->
+            found.add(
+                new Gust(
+                    rows.time_s(gust.begun()),
+                    rows.time_s(row),
+                    rows.speed_m_s(gust.peak()),
+                    rows.u95_m_s(gust.peak()),
+                    rows.time_s(gust.peak()))));
+    open = Optional.empty();
   }
 }

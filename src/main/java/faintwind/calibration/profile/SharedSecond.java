@@ -1,5 +1,7 @@
 package faintwind.calibration.profile;
 
+import java.util.OptionalDouble;
+
 /**
  * Spreads readings that have the same whole second (or minute) over it: a logger may read more
  * often than its stamp can tell. As they come, and never beyond the next stamp; evenly once a
@@ -10,7 +12,7 @@ final class SharedSecond {
   private static final double WHOLE = 1e-9;
 
   private boolean fine;
-  private double stamp_s = Double.NaN;
+  private OptionalDouble stamp_s = OptionalDouble.empty();
   private double base_s;
   private double last_s;
   private int count;
@@ -26,9 +28,9 @@ final class SharedSecond {
    */
   double place(double time_s, double tells_s) {
     fine |= Math.abs(time_s - Math.rint(time_s)) > WHOLE;
-    if (fine || time_s != stamp_s) {
+    if (fine || stamp_s.isEmpty() || time_s != stamp_s.getAsDouble()) {
       usual = Math.max(1, count);
-      stamp_s = time_s;
+      stamp_s = OptionalDouble.of(time_s);
       base_s = time_s;
       last_s = time_s;
       count = 1;
@@ -37,11 +39,11 @@ final class SharedSecond {
     }
     spread++;
     if (count < usual) {
-      last_s = stamp_s + tells_s * count / usual;
+      last_s = time_s + tells_s * count / usual;
       base_s = last_s;
     } else {
       beyond++;
-      last_s = base_s + (stamp_s + tells_s - base_s) * beyond / (beyond + 1);
+      last_s = base_s + (time_s + tells_s - base_s) * beyond / (beyond + 1);
     }
     count++;
     return last_s;

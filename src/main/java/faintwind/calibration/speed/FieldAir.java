@@ -12,19 +12,6 @@ import java.util.OptionalDouble;
  * is no change of the air. For one log and one thread.
  */
 final class FieldAir {
-  static final double SMOOTHING_S = 60;
-  static final double JUMP_K = 5;
-  static final double JUMP_STANDS_S = 120;
-
-  /** Of a room that is as in the calibration for all that is known (no source). */
-  static final double U_UNRECORDED_K = 1.5;
-
-  /**
-   * The same of its pressure, relative: the weather of a place, some 10 hPa (own choice, no
-   * source).
-   */
-  static final double U_UNRECORDED_PRESSURE = 0.01;
-
   private static final double PRESSURE_STEP_PA = 20;
   private static final double HUMIDITY_STEP = 0.02;
 
@@ -37,7 +24,7 @@ final class FieldAir {
   private boolean temperatureSeen;
   private boolean pressureSeen;
   private double jumpFor_s;
-  private final Decay decay = new Decay(SMOOTHING_S);
+  private final Decay decay = new Decay(OwnChoices.AIR_SMOOTHING_S);
 
   FieldAir(LogAir given, AirState reference) {
     OptionalDouble none = OptionalDouble.empty();
@@ -67,7 +54,9 @@ final class FieldAir {
     temperatureSeen |= isKnown(LogSample.TEMPERATURE, row);
     pressureSeen |= isKnown(LogSample.PRESSURE, row);
     return new RowAir(
-        point, temperatureSeen ? 0 : U_UNRECORDED_K, pressureSeen ? 0 : U_UNRECORDED_PRESSURE);
+        point,
+        temperatureSeen ? 0 : OwnChoices.U_AIR_UNRECORDED_K,
+        pressureSeen ? 0 : OwnChoices.U_PRESSURE_UNRECORDED);
   }
 
   private boolean isKnown(int bit, LogSample row) {
@@ -86,8 +75,8 @@ final class FieldAir {
       return;
     }
     // a sensor's error code must not bend the speed; a new room may
-    jumpFor_s = Math.abs(read_K - temperature_K) > JUMP_K ? jumpFor_s + step_s : 0;
-    if (jumpFor_s > JUMP_STANDS_S) {
+    jumpFor_s = Math.abs(read_K - temperature_K) > OwnChoices.AIR_JUMP_K ? jumpFor_s + step_s : 0;
+    if (jumpFor_s > OwnChoices.AIR_JUMP_STANDS_S) {
       temperature_K = read_K;
     } else if (jumpFor_s <= 0) {
       temperature_K += (read_K - temperature_K) * decay.share(step_s);

@@ -12,15 +12,9 @@ import java.util.OptionalDouble;
  * flagged. For one log and one thread.
  */
 final class FieldSupply {
-  static final double TOLERANCE = 0.05;
-  static final double OFF_SHARE = 0.5;
-  static final double UNKNOWN_OFF_V = 0.5;
-  static final double SMOOTHING_S = 20;
-  static final double JUMP_SHARE = 0.02;
-
   private final double heating_K_s;
   private final OptionalDouble nominal_V;
-  private final Decay decay = new Decay(SMOOTHING_S);
+  private final Decay decay = new Decay(OwnChoices.SUPPLY_SMOOTHING_S);
   private double smooth_V;
   private Supply supply = Supply.NOT_RECORDED;
 
@@ -36,16 +30,19 @@ final class FieldSupply {
       return supply == Supply.OFF ? 0 : heating_K_s * ratio2();
     }
     double volts = row.supply;
-    double off_V = nominal_V.isPresent() ? OFF_SHARE * nominal_V.getAsDouble() : UNKNOWN_OFF_V;
+    double off_V =
+        nominal_V.isPresent()
+            ? OwnChoices.SUPPLY_OFF_SHARE * nominal_V.getAsDouble()
+            : OwnChoices.SUPPLY_OFF_V;
     boolean off = Math.abs(volts) < off_V;
-    boolean jump = Math.abs(volts - smooth_V) > JUMP_SHARE * Math.abs(smooth_V);
+    boolean jump = Math.abs(volts - smooth_V) > OwnChoices.SUPPLY_JUMP_SHARE * Math.abs(smooth_V);
     smooth_V = jump || off ? volts : smooth_V + (volts - smooth_V) * decay.share(step_s);
     if (off) {
       supply = Supply.OFF;
       return nominal_V.isPresent() ? heating_K_s * ratio2() : 0;
     }
     double ratio = nominal_V.isPresent() ? smooth_V / nominal_V.getAsDouble() : 1;
-    supply = Math.abs(Math.abs(ratio) - 1) > TOLERANCE ? Supply.OUT : Supply.GOOD;
+    supply = Math.abs(Math.abs(ratio) - 1) > OwnChoices.SUPPLY_TOLERANCE ? Supply.OUT : Supply.GOOD;
     return heating_K_s * ratio2();
   }
 

@@ -24,20 +24,6 @@ import java.util.function.Consumer;
  */
 public final class FilteredSpeed implements SpeedEstimator {
   static final double[] STRENGTH = {1e-3, 3e-3, 8e-3, 1.6e-2, 2.6e-2, 5e-2};
-  static final int FIRST_CHOICE = 2;
-
-  /** By how much another strength must have foretold better to be followed instead. */
-  static final double SWITCH_MARGIN = 1;
-
-  static final double MEMORY_S = 900;
-  static final double CLIP2 = 50;
-  static final int SETTLING_ROWS = 20;
-  static final double KEEP = 0.7;
-  static final double SURE_JUMP = 5;
-  static final double JUMP_SHARE = 0.5;
-  static final double JUMP_COST = 8;
-  static final double WILD2 = 9;
-  static final double USUAL_ROWS = 100;
 
   private final FieldFormula formula;
   private final LogPreparation preparation;
@@ -46,7 +32,7 @@ public final class FilteredSpeed implements SpeedEstimator {
   private final SpeedMeans means;
   private final LostHeater lostHeater;
   private final RecentNoise noise;
-  private int chosen = FIRST_CHOICE;
+  private int chosen = OwnChoices.FIRST_WALK;
   private boolean wasOff;
 
   FilteredSpeed(
@@ -83,7 +69,10 @@ public final class FilteredSpeed implements SpeedEstimator {
       candidate.step(row, noise2);
     }
     for (int i = 0; i < candidates.size(); i++) {
-      chosen = candidates.get(i).score > candidates.get(chosen).score + SWITCH_MARGIN ? i : chosen;
+      chosen =
+          candidates.get(i).score > candidates.get(chosen).score + OwnChoices.SWITCH_MARGIN
+              ? i
+              : chosen;
     }
     Candidate best = candidates.get(chosen);
     lookForLoss(row, best.filter, noise2);
@@ -123,15 +112,16 @@ public final class FilteredSpeed implements SpeedEstimator {
     void step(PreparedRow row, double noise2) {
       filter.step(row, walk2_1_s, noise2, room);
       room = 0;
-      score *= Math.exp(-row.step_s() / MEMORY_S);
+      score *= Math.exp(-row.step_s() / OwnChoices.SCORE_MEMORY_S);
       if (filter.heaterIsOff() || filter.restarted()) {
         drift = 0;
         return;
       }
       Innovation innovation = filter.innovation();
       double miss = innovation.miss() / Math.sqrt(innovation.variance());
-      if (filter.rowsSinceBegin() > SETTLING_ROWS) {
-        score -= 0.5 * (Math.log(innovation.variance()) + Math.min(CLIP2, miss * miss));
+      if (filter.rowsSinceBegin() > OwnChoices.SCORE_AFTER_ROWS) {
+        score -=
+            0.5 * (Math.log(innovation.variance()) + Math.min(OwnChoices.SCORE_CLIP2, miss * miss));
         lookForJump(miss);
       }
     }
@@ -141,12 +131,14 @@ public final class FilteredSpeed implements SpeedEstimator {
       if (Math.abs(drift) < 1) {
         scoreBefore = score;
       }
-      usual2 += (Math.min(WILD2, miss * miss) - usual2) / USUAL_ROWS;
-      drift = KEEP * drift + Math.sqrt(1 - KEEP * KEEP) * miss;
-      if (Math.abs(drift) > SURE_JUMP * Math.max(1, Math.sqrt(usual2))) {
+      usual2 += (Math.min(OwnChoices.USUAL_CLIP2, miss * miss) - usual2) / OwnChoices.USUAL_ROWS;
+      drift =
+          OwnChoices.DRIFT_KEEP * drift
+              + Math.sqrt(1 - OwnChoices.DRIFT_KEEP * OwnChoices.DRIFT_KEEP) * miss;
+      if (Math.abs(drift) > OwnChoices.SURE_JUMP * Math.max(1, Math.sqrt(usual2))) {
         double ratio = Math.max(1, filter.state().ratio());
-        room = JUMP_SHARE * JUMP_SHARE * ratio * ratio;
-        score = Math.max(score, scoreBefore - JUMP_COST);
+        room = OwnChoices.JUMP_SHARE * OwnChoices.JUMP_SHARE * ratio * ratio;
+        score = Math.max(score, scoreBefore - OwnChoices.JUMP_COST);
         drift = 0;
       }
     }

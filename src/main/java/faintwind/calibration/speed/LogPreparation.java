@@ -13,15 +13,6 @@ import java.util.Optional;
  * jumps are told, air and supply are smoothed. For one log and one thread.
  */
 final class LogPreparation {
-  static final double GAP_STEPS = 3.05;
-  static final double LEAST_GAP_S = 1;
-  static final double LONG_GAP_S = 1800;
-  static final double NOISE_MARGIN = 8;
-  static final int SPIKES_IN_A_ROW = 3;
-
-  /** By how much a change may exceed what the heat balance allows. */
-  static final double SPIKE_ALLOWANCE = 1.3;
-
   private final FieldAir air;
   private final FieldSupply supply;
   private final UsualStep usual = new UsualStep();
@@ -79,22 +70,24 @@ final class LogPreparation {
 
   private Kind kind(double step_s, double signal, FieldFormula formula) {
     sinceSignal_s += step_s;
-    boolean gap = usual.isKnown() && step_s > Math.max(LEAST_GAP_S, GAP_STEPS * usual.median_s());
+    boolean gap =
+        usual.isKnown()
+            && step_s > Math.max(OwnChoices.LEAST_GAP_S, OwnChoices.GAP_STEPS * usual.median_s());
     if (!gap) {
       usual.add(step_s);
     }
-    if (step_s > LONG_GAP_S) {
+    if (step_s > OwnChoices.LONG_GAP_S) {
       spikes = 0;
       return Kind.AFTER_LONG_GAP;
     }
     double change = Math.abs(signal - lastSignal);
     if (change > allowed(0)
         && change > allowed(Math.abs(formula.delta_K(lastSignal, lastAir_K)))
-        && spikes < SPIKES_IN_A_ROW) {
+        && spikes < OwnChoices.SPIKES_IN_A_ROW) {
       spikes++;
       return Kind.SPIKE;
     }
-    boolean accepted = spikes >= SPIKES_IN_A_ROW;
+    boolean accepted = spikes >= OwnChoices.SPIKES_IN_A_ROW;
     spikes = 0;
     return gap || accepted ? Kind.AFTER_GAP : Kind.USUAL;
   }
@@ -102,6 +95,6 @@ final class LogPreparation {
   /** The greatest change of the signal since the last that a ball with this difference can make. */
   private double allowed(double delta_K) {
     double possible_K = (2 * heating_K_s + fastest_1_s * delta_K) * sinceSignal_s;
-    return perKelvin * possible_K * SPIKE_ALLOWANCE + NOISE_MARGIN * noise;
+    return perKelvin * possible_K * OwnChoices.SPIKE_ALLOWANCE + OwnChoices.SPIKE_NOISES * noise;
   }
 }

@@ -17,20 +17,6 @@ import faintwind.calibration.speed.state.WindJumps;
  * log and one thread.
  */
 final class RowJudge {
-  static final double WARM_SHARE = 0.1;
-  static final double SETTLED_VARIANCE = 0.01;
-  static final double SURELY_SETTLED_S = 120;
-  static final double GAP_VARIANCE_RATIO = 4;
-  static final double LEAST_DELTA_K = 0.05;
-
-  /** By how much longer an error lasts where it is one of rounding (own choice). */
-  private static final double COARSE_MEMORY = 1.6;
-
-  private static final double LONGEST_MEMORY_S = 600;
-
-  static final double LEAST_BEND_VARIANCE = 1e-4;
-  static final double STILL_AWAY = 2;
-
   private final FieldFormula formula;
   private final double warm_K;
   private final ErrorMemory memory;
@@ -48,13 +34,13 @@ final class RowJudge {
   RowJudge(FieldFormula formula, HeaterLimits limits, ErrorMemory memory) {
     this.formula = formula;
     this.memory = memory;
-    warm_K = WARM_SHARE * limits.stillDelta_K();
+    warm_K = OwnChoices.WARM_SHARE * limits.stillDelta_K();
   }
 
   /** How well the rows from now on are read. */
   void reads(NoiseLevel level) {
     hidden = level.hidden();
-    remembered = level.coarse() ? COARSE_MEMORY : 1;
+    remembered = level.coarse() ? OwnChoices.COARSE_MEMORY : 1;
   }
 
   /** Where the next row lies among sudden changes of the wind. */
@@ -75,18 +61,21 @@ final class RowJudge {
       PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
     double delta_K = mean[HeatState.DELTA];
     double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
-    double still_1_s = formula.stillLoss_1_s(Math.max(delta_K, LEAST_DELTA_K), row.air());
+    double still_1_s =
+        formula.stillLoss_1_s(Math.max(delta_K, OwnChoices.LEAST_SHOWN_K), row.air());
     double ratio = Math.max(0.3, Math.min(50, mean[HeatState.RATIO]));
-    double lost = still_1_s * ratio * Math.max(delta_K, LEAST_DELTA_K);
+    double lost = still_1_s * ratio * Math.max(delta_K, OwnChoices.LEAST_SHOWN_K);
     Estimate estimate =
         new Estimate(
-            Math.max(delta_K, LEAST_DELTA_K),
+            Math.max(delta_K, OwnChoices.LEAST_SHOWN_K),
             still_1_s,
             logarithm.at(ratio),
             variance,
-            Math.min(LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
+            Math.min(
+                OwnChoices.LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
             Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)),
-            formula.relative(hidden, Math.max(delta_K, LEAST_DELTA_K), row.air().air_K()));
+            formula.relative(
+                hidden, Math.max(delta_K, OwnChoices.LEAST_SHOWN_K), row.air().air_K()));
     double speed_m_s = speed_m_s(still_1_s * ratio, estimate, row.air());
     int flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);
@@ -101,7 +90,8 @@ final class RowJudge {
   private double speed_m_s(double loss, Estimate estimate, AirPoint air) {
     double delta_K = estimate.delta_K();
     double away = Math.sqrt(3 * estimate.variance());
-    if (estimate.variance() < LEAST_BEND_VARIANCE || estimate.logLoss() < STILL_AWAY * away) {
+    if (estimate.variance() < OwnChoices.LEAST_BEND_VARIANCE
+        || estimate.logLoss() < OwnChoices.STILL_AWAY * away) {
       return formula.speed_m_s(loss, delta_K, air);
     }
     points[0] = loss * Math.max(0, 1 - away);
@@ -117,7 +107,9 @@ final class RowJudge {
       settled = false;
       begun_s = row.time_s();
     }
-    settled |= variance < SETTLED_VARIANCE || row.time_s() > begun_s + SURELY_SETTLED_S;
+    settled |=
+        variance < OwnChoices.SETTLED_VARIANCE
+            || row.time_s() > begun_s + OwnChoices.SURELY_SETTLED_S;
     if (!settled || delta_K < warm_K) {
       flags |= SpeedFlag.WARMUP.bit();
     }
@@ -139,7 +131,7 @@ final class RowJudge {
     if (gap && !afterGap) {
       varianceBeforeGap = lastVariance;
     }
-    afterGap = gap || (afterGap && variance > GAP_VARIANCE_RATIO * varianceBeforeGap);
+    afterGap = gap || (afterGap && variance > OwnChoices.GAP_VARIANCE_RATIO * varianceBeforeGap);
     return afterGap;
   }
 

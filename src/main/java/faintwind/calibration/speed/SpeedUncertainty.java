@@ -31,16 +31,7 @@ final class SpeedUncertainty {
   /** Relative standard uncertainty of the loss of still air in the field. */
   static final double U_STILL = Formula.U_STILL_SINCE;
 
-  /** The same of the heating rate where the log records no supply (own choice, no source). */
-  static final double U_HEATING_UNSEEN = 0.005;
-
-  static final double NEARLY_STRAIGHT = 0.2;
-  static final double DIRECTION_U95 = 0.06;
-  static final double MIXED = 0.1;
   static final double GRAVITY_M_S2 = 9.80665;
-
-  /** What else the lag of the junction may be off by: it hides behind the start of a spin. */
-  static final double U_LAG_S = 0.6;
 
   private final FieldFormula formula;
   private final QuickCurve falling = new QuickCurve(x -> Math.exp(-x));
@@ -51,7 +42,7 @@ final class SpeedUncertainty {
 
   SpeedUncertainty(FieldFormula formula) {
     this.formula = formula;
-    lag_s = Math.hypot(U_LAG_S, formula.u_beadTime_s());
+    lag_s = Math.hypot(OwnChoices.U_LAG_S, formula.u_beadTime_s());
   }
 
   /**
@@ -81,7 +72,7 @@ final class SpeedUncertainty {
     double airPart = unknownAir(row.row(), estimate);
     double stillPart = U_STILL * falling.at(Math.max(0, logLoss));
     boolean seen = row.row().supply() != PreparedRow.Supply.NOT_RECORDED;
-    double supplyPart = seen ? 0 : U_HEATING_UNSEEN * estimate.heatingShare();
+    double supplyPart = seen ? 0 : OwnChoices.U_HEATING_UNSEEN * estimate.heatingShare();
     double known2 = calibration * calibration + airPart * airPart + supplyPart * supplyPart;
     known2 += pressurePart * pressurePart + estimate.hidden() * estimate.hidden();
     double u = Math.sqrt(known2 + stillPart * stillPart + found.variance());
@@ -89,7 +80,7 @@ final class SpeedUncertainty {
     boolean aboveStill = logLoss > wide && speed_m_s > formula.stillDraught_m_s();
     double straight_m_s = wide * slope_m_s;
     double side_m_s =
-        straight_m_s < NEARLY_STRAIGHT * speed_m_s
+        straight_m_s < OwnChoices.NEARLY_STRAIGHT * speed_m_s
             ? straight_m_s
             : widerSide(speed_m_s, estimate, logLoss, wide, air);
     double direction_m_s = direction(speed_m_s, delta_K, air);
@@ -143,6 +134,8 @@ final class SpeedUncertainty {
     }
     double film_K = air.air_K() + delta_K / 2;
     double mixed = GRAVITY_M_S2 * delta_K * formula.diameter_m() / (film_K * speed_m_s * speed_m_s);
-    return mixed > MIXED ? DIRECTION_U95 * mixed / (1 + mixed) * speed_m_s : 0;
+    return mixed > OwnChoices.MIXED
+        ? OwnChoices.DIRECTION_U95 * mixed / (1 + mixed) * speed_m_s
+        : 0;
   }
 }

@@ -51,13 +51,12 @@ final class Ties {
     }
     List<Tie> ties = new ArrayList<>();
     for (ClassKnown.Tie tie : others.ties()) {
-      ties.add(
-          new Tie(
-              index.getOrDefault(tie.one(), -1),
-              index.getOrDefault(tie.other(), -1),
-              tie.information()));
+      Integer one = index.get(tie.one());
+      Integer other = index.get(tie.other());
+      if (one != null && other != null) {
+        ties.add(new Tie(one, other, tie.information()));
+      }
     }
-    ties.removeIf(tie -> tie.one() < 0 || tie.other() < 0);
     return new Ties(expected, ties);
   }
 

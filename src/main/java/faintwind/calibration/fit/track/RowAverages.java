@@ -29,7 +29,7 @@ public final class RowAverages {
     double sumTime = 0;
     double sumValue = 0;
     int count = 0;
-    double from = Double.NaN;
+    double from = 0;
     for (int i = 0; i < signal.size(); i++) {
       if (leftOut.contains(i)) {
         continue;

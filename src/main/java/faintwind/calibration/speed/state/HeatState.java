@@ -23,18 +23,6 @@ public final class HeatState {
 
   static final double GREATEST_RATIO = 20;
 
-  /** What is believed before any row: loss ratio, and the variances of the state. */
-  static final double FIRST_RATIO = 1.8;
-
-  static final double FIRST_RATIO_VARIANCE = 3;
-  static final double FIRST_DELTA_VARIANCE_K2 = 0.25;
-  static final double FIRST_FLOW_SHARE = 0.1;
-
-  /** What is added where the heater was switched. */
-  static final double SWITCHED_RATIO_VARIANCE = 2;
-
-  static final double SWITCHED_FLOW_SHARE = 0.5;
-
   private final FieldFormula formula;
   private final StateStep step;
   private final HeatMean mean = new HeatMean();
@@ -118,19 +106,19 @@ public final class HeatState {
     mean.delta_K = read_K;
     mean.flow_K_s = flowing_K_s;
     mean.bead_K = read_K;
-    mean.ratio = FIRST_RATIO;
+    mean.ratio = OwnChoices.FIRST_RATIO;
     covariance.begin(
-        FIRST_DELTA_VARIANCE_K2,
-        square(FIRST_FLOW_SHARE * heating_K_s),
-        FIRST_DELTA_VARIANCE_K2,
-        FIRST_RATIO_VARIANCE);
+        OwnChoices.FIRST_DELTA_VARIANCE_K2,
+        square(OwnChoices.FIRST_FLOW_SHARE * heating_K_s),
+        OwnChoices.FIRST_DELTA_VARIANCE_K2,
+        OwnChoices.FIRST_RATIO_VARIANCE);
   }
 
   /** Forgets the loss and the heat flow, as when the heater is switched. */
   void forgetLoss(double heating_K_s) {
     mean.ratio = Math.max(1, Math.min(3, mean.ratio));
-    covariance.p4 += square(SWITCHED_FLOW_SHARE * heating_K_s);
-    covariance.p9 += SWITCHED_RATIO_VARIANCE;
+    covariance.p4 += square(OwnChoices.SWITCHED_FLOW_SHARE * heating_K_s);
+    covariance.p9 += OwnChoices.SWITCHED_RATIO_VARIANCE;
   }
 
   private static double square(double x) {

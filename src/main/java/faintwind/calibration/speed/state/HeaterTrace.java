@@ -9,12 +9,6 @@ import java.util.List;
  * difference already fell as it does without heat are taken along. For one block.
  */
 public final class HeaterTrace {
-  private static final double FALL_SHARE = 0.8;
-  private static final double WINDOW_S = 60;
-  private static final double LEAST_K = 0.01;
-  private static final double NOTHING_K = 0.3;
-  private static final double DOUBT_S = 1500;
-
   private final List<PreparedRow> rows;
   private final List<Heater> belief;
   private final List<Integer> discoveries = new ArrayList<>();
@@ -52,7 +46,7 @@ public final class HeaterTrace {
 
   /** Whether the heater is on, and is not found lost within minutes. */
   boolean isSurelyOn(int index) {
-    double until_s = rows.get(index).time_s() + DOUBT_S;
+    double until_s = rows.get(index).time_s() + OwnChoices.DOUBT_S;
     for (int discovery : discoveries) {
       if (discovery >= index && rows.get(discovery).time_s() < until_s) {
         return false;
@@ -67,10 +61,12 @@ public final class HeaterTrace {
       int end = discovery;
       int i = discovery - 1;
       while (i >= 0) {
-        while (rows.get(end).time_s() > rows.get(i).time_s() + WINDOW_S && end > i + 3) {
+        while (rows.get(end).time_s() > rows.get(i).time_s() + OwnChoices.TRACED_WINDOW_S
+            && end > i + 3) {
           end--;
         }
-        boolean near = rows.get(discovery).time_s() < rows.get(i).time_s() + WINDOW_S;
+        boolean near =
+            rows.get(discovery).time_s() < rows.get(i).time_s() + OwnChoices.TRACED_WINDOW_S;
         if (!near && !fallsUnheated(smoothed, i, end, formula)) {
           break;
         }
@@ -82,13 +78,13 @@ public final class HeaterTrace {
 
   /** Whether Δ falls from a row to a later one as still air without heat lets it, or faster. */
   private boolean fallsUnheated(BlockTrace smoothed, int row, int later, FieldFormula formula) {
-    double delta_K = Math.max(LEAST_K, smoothed.mean(row, HeatState.DELTA));
-    double laterDelta_K = Math.max(LEAST_K, smoothed.mean(later, HeatState.DELTA));
-    if (delta_K <= NOTHING_K) {
+    double delta_K = Math.max(OwnChoices.LEAST_DELTA_K, smoothed.mean(row, HeatState.DELTA));
+    double laterDelta_K = Math.max(OwnChoices.LEAST_DELTA_K, smoothed.mean(later, HeatState.DELTA));
+    if (delta_K <= OwnChoices.NOTHING_K) {
       return true;
     }
     double still_1_s = formula.stillLoss_1_s(delta_K, rows.get(row).air());
     double duration_s = rows.get(later).time_s() - rows.get(row).time_s();
-    return Math.log(delta_K / laterDelta_K) > FALL_SHARE * still_1_s * duration_s;
+    return Math.log(delta_K / laterDelta_K) > OwnChoices.TRACED_FALL * still_1_s * duration_s;
   }
 }

@@ -10,18 +10,6 @@ import faintwind.calibration.speed.state.PreparedRow.Supply;
  * thread.
  */
 final class HeaterWatch {
-  private static final double COOL_SHARE = 0.1;
-  private static final double SLOW_RISE = 0.1;
-  private static final double CLEAR_RISE = 0.25;
-  private static final double OFF_WINDOW_S = 60;
-  private static final double ON_WINDOW_S = 40;
-  private static final double NOISE_MARGIN = 8;
-  private static final double FALL_SHARE = 0.9;
-  private static final double TOO_SLOW_RATIO = 0.5;
-  private static final double IMPOSSIBLE_S = 30;
-  private static final int IMPOSSIBLE_ROWS = 3;
-  private static final double SURE_VARIANCE = 0.09;
-
   /**
    * The loss of still air bends downwards over the difference but for the small part of radiation,
    * so that a tangent lies above it, or below by less than this.
@@ -114,27 +102,27 @@ final class HeaterWatch {
     double rise_K = read_K - anchorDelta_K;
     boolean rises =
         anchorRows >= 2
-            && rise_K > NOISE_MARGIN * noise_K
-            && rise_K > CLEAR_RISE * row.supplied_K_s() * age_s;
+            && rise_K > OwnChoices.RISE_NOISES * noise_K
+            && rise_K > OwnChoices.CLEAR_RISE * row.supplied_K_s() * age_s;
     boolean fallsTooSlowly =
-        state.ratio() < TOO_SLOW_RATIO
-            && state.logVariance() < SURE_VARIANCE
-            && read_K > COOL_SHARE * limits.stillDelta_K();
+        state.ratio() < OwnChoices.TOO_SLOW_RATIO
+            && state.logVariance() < OwnChoices.SURE_VARIANCE
+            && read_K > OwnChoices.COOL_SHARE * limits.stillDelta_K();
     if (rises || fallsTooSlowly) {
       off = false;
       anchor(row);
-    } else if (age_s > ON_WINDOW_S && anchorRows >= 3) {
+    } else if (age_s > OwnChoices.ON_WINDOW_S && anchorRows >= 3) {
       anchor(row);
     }
   }
 
   private void lookForOff(PreparedRow row, HeatState state) {
     double age_s = row.time_s() - anchor_s;
-    if (age_s > OFF_WINDOW_S && anchorRows >= 3) {
-      double cool_K = COOL_SHARE * limits.stillDelta_K();
+    if (age_s > OwnChoices.OFF_WINDOW_S && anchorRows >= 3) {
+      double cool_K = OwnChoices.COOL_SHARE * limits.stillDelta_K();
       double read_K = formula.readDelta_K(row);
       boolean cool = read_K < cool_K && anchorDelta_K < cool_K;
-      boolean flat = read_K - anchorDelta_K < SLOW_RISE * row.supplied_K_s() * age_s;
+      boolean flat = read_K - anchorDelta_K < OwnChoices.SLOW_RISE * row.supplied_K_s() * age_s;
       off = cool && flat;
       anchor(row);
     }
@@ -147,7 +135,7 @@ final class HeaterWatch {
       impossibleRows = 0;
       impossible_s = 0;
     }
-    off |= impossible_s > IMPOSSIBLE_S && impossibleRows >= IMPOSSIBLE_ROWS;
+    off |= impossible_s > OwnChoices.IMPOSSIBLE_S && impossibleRows >= OwnChoices.IMPOSSIBLE_ROWS;
   }
 
   private boolean isImpossible(PreparedRow row, HeatState state) {
@@ -155,8 +143,8 @@ final class HeaterWatch {
     double still_1_s = formula.stillLoss_1_s(delta, row.air());
     double loss = still_1_s * state.ratio();
     return loss > limits.greatestLoss_1_s()
-        && state.logVariance() < SURE_VARIANCE
-        && loss - state.flow_K_s() / Math.max(delta, 1e-3) > FALL_SHARE * still_1_s;
+        && state.logVariance() < OwnChoices.SURE_VARIANCE
+        && loss - state.flow_K_s() / Math.max(delta, 1e-3) > OwnChoices.UNHEATED_FALL * still_1_s;
   }
 
   private void anchor(PreparedRow row) {

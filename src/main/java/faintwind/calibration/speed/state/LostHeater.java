@@ -18,13 +18,6 @@ import java.util.List;
  * thread.
  */
 public final class LostHeater {
-  private static final double BETWEEN_s = 4;
-  private static final double SURE = 20;
-  private static final double HOPELESS = -8;
-  private static final double LEAST_AGE_S = 40;
-  private static final int LEAST_ROWS = 5;
-  private static final double LONGEST_S = 1800;
-  private static final double AIR_AS_IT_WAS = 1e-3;
   private static final double[] WINDS = {1e-3, 3e-3, 1e-2, 4e-2};
 
   private final FieldFormula formula;
@@ -61,8 +54,8 @@ public final class LostHeater {
       }
     }
     sinceBegun_s += row.step_s();
-    if (sinceBegun_s >= BETWEEN_s && !lost) {
-      suspicions.add(new Suspicion(now, Math.max(BETWEEN_s, row.step_s()), row));
+    if (sinceBegun_s >= OwnChoices.BETWEEN_S && !lost) {
+      suspicions.add(new Suspicion(now, Math.max(OwnChoices.BETWEEN_S, row.step_s()), row));
       sinceBegun_s = 0;
     }
     return lost;
@@ -88,7 +81,7 @@ public final class LostHeater {
     Suspicion(HeatState now, double within_s, PreparedRow row) {
       this.within_s = within_s;
       jump = now.ratio() * now.ratio();
-      lost = new Hypothesis(formula, now, 0, AIR_AS_IT_WAS * AIR_AS_IT_WAS);
+      lost = new Hypothesis(formula, now, 0, OwnChoices.AIR_AS_IT_WAS * OwnChoices.AIR_AS_IT_WAS);
       lost.state().lostWithin(within_s, row.supplied_K_s());
       for (double strength : WINDS) {
         winds.add(new Hypothesis(formula, now, 1, strength * strength));
@@ -115,11 +108,13 @@ public final class LostHeater {
     }
 
     boolean isSure(double excess) {
-      return age_s >= LEAST_AGE_S && rows >= LEAST_ROWS && evidence(excess) > SURE;
+      return age_s >= OwnChoices.LEAST_AGE_S
+          && rows >= OwnChoices.LEAST_ROWS
+          && evidence(excess) > OwnChoices.SURE;
     }
 
     boolean isHopeless(double excess) {
-      return evidence(excess) < HOPELESS || age_s > LONGEST_S;
+      return evidence(excess) < OwnChoices.HOPELESS || age_s > OwnChoices.LONGEST_S;
     }
   }
 }

@@ -16,12 +16,12 @@ public final class StateSettings {
     all.put("model_noise_K2_s", HeatState.MODEL_NOISE_K2_S);
     all.put("least_ratio", StateStep.LEAST_RATIO);
     all.put("greatest_ratio", HeatState.GREATEST_RATIO);
-    all.put("first_ratio", HeatState.FIRST_RATIO);
-    all.put("first_ratio_variance", HeatState.FIRST_RATIO_VARIANCE);
-    all.put("first_delta_variance_K2", HeatState.FIRST_DELTA_VARIANCE_K2);
-    all.put("first_flow_share", HeatState.FIRST_FLOW_SHARE);
-    all.put("switched_ratio_variance", HeatState.SWITCHED_RATIO_VARIANCE);
-    all.put("switched_flow_share", HeatState.SWITCHED_FLOW_SHARE);
+    all.put("first_ratio", OwnChoices.FIRST_RATIO);
+    all.put("first_ratio_variance", OwnChoices.FIRST_RATIO_VARIANCE);
+    all.put("first_delta_variance_K2", OwnChoices.FIRST_DELTA_VARIANCE_K2);
+    all.put("first_flow_share", OwnChoices.FIRST_FLOW_SHARE);
+    all.put("switched_ratio_variance", OwnChoices.SWITCHED_RATIO_VARIANCE);
+    all.put("switched_flow_share", OwnChoices.SWITCHED_FLOW_SHARE);
     all.put("resume_share", ForwardFilter.RESUME_SHARE);
     all.put("noise_rows", (double) RecentNoise.ROWS);
     all.put("noise_every", (double) RecentNoise.BETWEEN);

@@ -21,13 +21,6 @@ public final class WalkStrength {
   private static final double LEAST_PRODUCT = 1e-200;
 
   /**
-   * Gusts forget themselves within some seconds, a random walk does not: the walk that is likeliest
-   * over a block is weaker than the gusts are quick, and its bands too narrow. Twice its variance
-   * holds in simulated gusts (own choice).
-   */
-  private static final double GUSTS = 2;
-
-  /**
    * Readable rows of a block and of the stretch beyond it.
    *
    * @param rows in order
@@ -52,7 +45,7 @@ public final class WalkStrength {
   /** The same again once sudden changes are known. */
   public double chooseAgain(Block block, ForwardFilter start, WindJumps jumps) {
     refine(block, start, jumps);
-    return GUSTS * Math.exp(2 * log);
+    return OwnChoices.GUSTS * Math.exp(2 * log);
   }
 
   /** Variance of the walk per second for a block that starts from a filter's state. */
@@ -73,7 +66,7 @@ public final class WalkStrength {
       }
     }
     refine(block, start, new WindJumps());
-    return GUSTS * Math.exp(2 * log);
+    return OwnChoices.GUSTS * Math.exp(2 * log);
   }
 
   private void refine(Block block, ForwardFilter start, WindJumps jumps) {

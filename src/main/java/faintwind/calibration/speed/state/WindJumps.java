@@ -12,11 +12,6 @@ import java.util.function.IntPredicate;
  * Koopman 1992). For one block.
  */
 public final class WindJumps {
-  private static final double REACH_S = 10;
-  private static final double DEVIATIONS = 4;
-  private static final double LEAST_CHANGE = 0.05;
-  private static final double LEAST_RATIO = 0.5;
-
   private final TreeSet<Integer> found = new TreeSet<>();
   private double[] room = new double[0];
 
@@ -52,7 +47,8 @@ public final class WindJumps {
       if (stands(smoothed, i) && !isKnown(rows, i) && heated.test(i)) {
         best = best < 0 || smoothed.shockScore(i) > smoothed.shockScore(best) ? i : best;
       }
-      boolean passed = best >= 0 && rows.get(i).time_s() > rows.get(best).time_s() + REACH_S;
+      boolean passed =
+          best >= 0 && rows.get(i).time_s() > rows.get(best).time_s() + OwnChoices.REACH_S;
       if (passed || (best >= 0 && i + 2 == rows.size())) {
         add(best, smoothed.shock(best), rows.size());
         best = -1;
@@ -70,16 +66,17 @@ public final class WindJumps {
   }
 
   private static boolean stands(BlockTrace smoothed, int row) {
-    return smoothed.shocks(row, DEVIATIONS)
+    return smoothed.shocks(row, OwnChoices.DEVIATIONS)
         && Math.abs(smoothed.shock(row))
-            > LEAST_CHANGE * Math.max(LEAST_RATIO, smoothed.mean(row, HeatState.RATIO));
+            > OwnChoices.LEAST_CHANGE
+                * Math.max(OwnChoices.LEAST_JUMP_RATIO, smoothed.mean(row, HeatState.RATIO));
   }
 
   private boolean isKnown(List<PreparedRow> rows, int row) {
     Integer low = found.floor(row);
     Integer high = found.ceiling(row);
     double time_s = rows.get(row).time_s();
-    return (low != null && time_s - rows.get(low).time_s() < REACH_S)
-        || (high != null && rows.get(high).time_s() - time_s < REACH_S);
+    return (low != null && time_s - rows.get(low).time_s() < OwnChoices.REACH_S)
+        || (high != null && rows.get(high).time_s() - time_s < OwnChoices.REACH_S);
   }
 }

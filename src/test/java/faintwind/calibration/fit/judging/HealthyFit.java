@@ -1,0 +1,68 @@
+package faintwind.calibration.fit.judging;
+
+import faintwind.calibration.fit.numerics.RunProblem;
+import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.squares.Optimum;
+import faintwind.calibration.run.Run;
+import faintwind.calibration.run.RunSet;
+import java.util.Map;
+import java.util.Set;
+
+/** One fit of simulated runs that nothing ails, for tests of what is read from a fit. */
+final class HealthyFit {
+  static final RunSet SET = SampleRuns.of("bench-g");
+  static final FitResult FIT = SampleRuns.value(FitToRuns.fit(SET, () -> false));
+
+  private HealthyFit() {}
+
+  /** The same fit as if it had come to rest elsewhere: these unknowns at these values. */
+  static FitResult moved(Map<String, Double> values) {
+    return told(SET, Set.of(), values);
+  }
+
+  /**
+   * What other recordings would say of the formula that was fitted: nothing is fitted again.
+   *
+   * @param set the recordings, of the same table
+   * @param freed runs whose own speed does not count
+   * @param values unknowns that are put elsewhere
+   */
+  static FitResult told(RunSet set, Set<String> freed, Map<String, Double> values) {
+    Setting setting = Setting.of(set);
+    Setup setup = new Setup(setting, setting.model(FIT.model()));
+    setup.free(freed);
+    RunProblem problem = setup.problem();
+    double[] all = FIT.values();
+    values.forEach((name, value) -> all[index(name)] = value);
+    double[] point = setup.unknowns().convert(all);
+    problem.whiten(point, FIT.solution().wander());
+    return new FitResult(
+        setting,
+        setup,
+        problem,
+        new FitResult.Solution(
+            Optimum.at(point, problem.linearise(point)),
+            FIT.solution().wander(),
+            FIT.runScatter(),
+            FIT.deviance()));
+  }
+
+  /** Value of an unknown by its name. */
+  static double value(String name) {
+    return FIT.values()[index(name)];
+  }
+
+  static int index(String name) {
+    for (int i = 0; i < FIT.setup().unknowns().size(); i++) {
+      if (FIT.setup().unknowns().get(i).name().equals(name)) {
+        return i;
+      }
+    }
+    throw new AssertionError(name);
+  }
+
+  static Run run(String name) {
+    return SET.runs().stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
+  }
+}
