@@ -29,7 +29,7 @@ class PoolStudyTest {
   private static final Path PAGE = Path.of("docs/accuracy.md");
   private static final String BEGIN = "<!-- pooled: begin -->";
   private static final String END = "<!-- pooled: end -->";
-  private static final long FIRST_SEED = 96_000;
+  private static final long FIRST_SEED = 97_000;
   private static final String SOUND = "–";
   private static final int FAULTY = 3;
 
@@ -49,6 +49,10 @@ class PoolStudyTest {
       return named - (fault == Fault.NONE || out.get(FAULTY).equals(SOUND) ? 0 : 1);
     }
 
+    boolean faultMissed() {
+      return fault != Fault.NONE && out.get(FAULTY).equals(SOUND);
+    }
+
     double ratio() {
       return Score.rms(together) / Score.rms(alone);
     }
@@ -66,12 +70,10 @@ class PoolStudyTest {
     if (Boolean.getBoolean("accuracy.write")) {
       write(scored);
     }
-    assertThat(median(scored.stream().mapToDouble(Scored::ratio).toArray())).isLessThan(0.8);
+    assertThat(median(scored.stream().mapToDouble(Scored::ratio).toArray())).isLessThan(0.7);
     assertThat(within(scored, true)).isGreaterThan(0.93);
-    assertThat(scored)
-        .filteredOn(c -> c.fault() != Fault.NONE)
-        .allMatch(c -> !c.out().get(FAULTY).equals(SOUND));
-    assertThat(scored.stream().mapToLong(Scored::soundNamed).sum()).isLessThanOrEqualTo(1);
+    assertThat(scored.stream().filter(Scored::faultMissed).count()).isLessThanOrEqualTo(1);
+    assertThat(scored.stream().mapToLong(Scored::soundNamed).sum()).isZero();
   }
 
   private static Scored scored(long seed) {
