@@ -4,6 +4,7 @@ import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
+import faintwind.calibration.fit.wander.RoomBounds;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
@@ -51,6 +52,9 @@ public final class Diagnosis {
                         "fit.wild-part", Where.run(run), SignalCheck.text(Math.sqrt(times))));
               }
             });
+    if (RoomBounds.isAtMost(fit.solution().wander())) {
+      found.add(Problem.warning("fit.beyond-a-room", Where.NOWHERE, ""));
+    }
     if (fit.solution().wander().rest_s() > DRAUGHTY_S) {
       found.add(
           Problem.warning(

@@ -3,25 +3,31 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.Parameter;
+import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.RunScatter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ThermalPath;
+import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.SignalPath;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
 
 /** One fit of one model to all recordings. Read-only once made; not for several threads at once. */
 public final class FitResult {
+  private static final Optimiser FINE = new Optimiser(200, 1e-6);
+
   private final Setting setting;
   private final Setup setup;
   private final RunProblem problem;
@@ -139,6 +145,25 @@ public final class FitResult {
         Covariance.of(covariance),
         unknowns.stream().map(each -> each.normal(0)).toList(),
         Covariance.of(setup.unknowns().believed(size)));
+  }
+
+  /**
+   * What it costs the recordings to agree with the others of a class: chi-squared, all weights as
+   * this fit settled them, since a fit that may count its own speeds for less, or take its loss for
+   * wilder, agrees with anything. It may lie a little below 0, as a fit rests at the median of the
+   * carried share.
+   */
+  public double costOfAgreeing(ClassKnown others, BooleanSupplier cancelled) {
+    Setup among = new Setup(setting.among(others), setup.layout().model());
+    among.free(setup.freed());
+    setup
+        .speedColumns()
+        .values()
+        .forEach(i -> among.unknowns().replace(i, setup.unknowns().get(i)));
+    RunProblem agreeing = among.problem().withWeightsOf(problem);
+    double[] start = among.unknowns().convert(values());
+    return Minimum.of(FINE, agreeing, start, cancelled).sumOfSquares()
+        - solution.optimum().sumOfSquares();
   }
 
   /** The formula with its covariance, the allowance for its form included. */

@@ -182,6 +182,8 @@ public final class RunProblem {
     int[] columns = integrators.get(k).columns();
     double[] own = Arrays.stream(columns).mapToDouble(column -> slopes[column]).toArray();
     double[] expected = new double[columns.length];
+    double[] draughts = new double[columns.length];
+    double draught = 0;
     RowSums sums = new RowSums(columns.length);
     Whitening whitening = whitenings.get(k);
     double expectedResidual = 0;
@@ -192,14 +194,20 @@ public final class RunProblem {
       double gain = whitening.gain(i);
       double scale = whitening.scale(i);
       double[] by = rowsBy.get(k)[i];
-      double surprise = predicted.get(k)[i] - signals.get(k)[i] - keep * expectedResidual;
-      expectedResidual = keep * expectedResidual + gain * surprise;
+      double stays = whitening.stays(i);
+      double pushes = whitening.pushes(i);
+      double learns = whitening.learns(i);
+      double ahead = keep * expectedResidual + pushes * draught;
+      double surprise = predicted.get(k)[i] - signals.get(k)[i] - ahead;
+      expectedResidual = ahead + gain * surprise;
+      draught = stays * draught + learns * surprise;
       begun = begun(by, begun);
       double[] row = sums.next();
       for (int a = 0; a < begun; a++) {
-        double before = keep * expected[a];
+        double before = keep * expected[a] + pushes * draughts[a];
         double fresh = by[a] * own[a] - before;
         expected[a] = before + gain * fresh;
+        draughts[a] = stays * draughts[a] + learns * fresh;
         row[a] = fresh * scale;
       }
       if (scale != 0) {

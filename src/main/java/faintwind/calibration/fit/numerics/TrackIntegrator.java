@@ -40,6 +40,7 @@ final class TrackIntegrator {
   private final double[] carriedAtRow;
   private final double[] deltaAtRow;
   private final Whitening.Course course;
+  private final SeenAir seen = new SeenAir();
   private double[] values = {};
   private boolean described;
 
@@ -206,13 +207,15 @@ final class TrackIntegrator {
 
   private void describe(ThermalPath path, int k, int row) {
     double delta = deltaAtRow[row];
-    double speed = SeenAir.of(armAtRow[row] - carriedAtRow[row], step.draught(k));
+    seen.at(armAtRow[row] - carriedAtRow[row], step.draught(k));
+    double speed = seen.speed_m_s;
     layout.model().loss(step.losses(), speed, delta, track.grid.air[k], out);
     course.moved[row] = armAtRow[row] != 0;
     course.rate_1_s[row] = Math.max(1e-5, (out[0] + out[2] * delta) / (1 - path.heaterShare()));
     double perKelvin = Math.abs(layout.perKelvin());
     course.lossSignal_1_s[row] = out[0] * delta * perKelvin;
     course.bySpeed_1_m[row] = out[1] * delta * perKelvin;
+    course.byDraught_1_m[row] = seen.byPast * course.bySpeed_1_m[row];
     course.speed_m_s[row] = speed;
   }
 }

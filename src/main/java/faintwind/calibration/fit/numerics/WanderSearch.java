@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.wander.RoomBounds;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.fit.wander.WanderDeviance;
 import java.util.ArrayList;
@@ -10,12 +11,6 @@ import java.util.List;
  * after the other on a logarithmic scale.
  */
 public final class WanderSearch {
-  private static final double LEAST = 1e-6;
-  private static final double MOST = 30;
-
-  /** Scale of the draught's range: that of a slow speed squared, m²/s². */
-  private static final double SLOW = 0.01;
-
   private final List<WanderDeviance> tracks = new ArrayList<>();
 
   /** Looks at the residuals of the problem's last integration. */
@@ -34,7 +29,7 @@ public final class WanderSearch {
       boolean better = true;
       while (better) {
         better = false;
-        for (int which = 0; which < 8; which++) {
+        for (int which = 0; which < 10; which++) {
           Wander next = moved(best, which, factor);
           double deviance = next.equals(best) ? least : deviance(next);
           if (deviance < least - 1e-6) {
@@ -48,25 +43,21 @@ public final class WanderSearch {
     return best;
   }
 
+  /** One of the five by a factor, the others as they are; the same where a room does no more. */
   private static Wander moved(Wander wander, int which, double factor) {
     double by = which % 2 == 0 ? factor : 1 / factor;
-    double rest = which / 2 == 0 ? clamp(wander.rest_s() * by, 1) : wander.rest_s();
-    double turning = which / 2 == 1 ? clamp(wander.turning_s() * by, 1) : wander.turning_s();
-    double draught =
-        which / 2 == 2 ? clamp(wander.draught_m2_s() * by, SLOW) : wander.draught_m2_s();
-    double white =
-        which / 2 == 3
-            ? Math.min(5, Math.max(0.4, wander.white() * Math.sqrt(by)))
-            : wander.white();
-    return new Wander(rest, turning, draught, white);
-  }
-
-  private static double clamp(double strength, double unit) {
-    return Math.min(MOST * unit, Math.max(LEAST * unit, strength));
+    double root = Math.sqrt(by);
+    return switch (which / 2) {
+      case 0 -> RoomBounds.within(wander.withRest_s(wander.rest_s() * by));
+      case 1 -> RoomBounds.within(wander.withTurning_s(wander.turning_s() * by));
+      case 2 -> RoomBounds.within(wander.withDraught_m2_s(wander.draught_m2_s() * by));
+      case 3 -> RoomBounds.within(wander.withWhite(wander.white() * root));
+      default -> RoomBounds.within(wander.withMemory_s(wander.memory_s() * root));
+    };
   }
 
   private double deviance(Wander wander) {
-    double sum = 0;
+    double sum = RoomBounds.deviance(wander);
     for (WanderDeviance track : tracks) {
       sum += track.of(wander);
     }

@@ -7,6 +7,7 @@ import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.pool.StandsOut;
 import faintwind.calibration.run.ClassKnown;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
@@ -24,6 +25,7 @@ public final class ClassFit {
   public static final int FEWEST = 3;
 
   private static final int ROUNDS = 3;
+  private static final int LEAST_SOUND = 2;
 
   private final List<Member> members;
   private final Pool.Spread spread;
@@ -47,6 +49,10 @@ public final class ClassFit {
     return of(alone, ROUNDS, cancelled);
   }
 
+  /**
+   * The same in so many rounds, and one more for each that is found to stand out on the way: of
+   * several only the farthest, since it may have drawn the others off.
+   */
   public static ClassFit of(List<FitResult> alone, int rounds, BooleanSupplier cancelled) {
     SessionShown first = alone.get(0).shown();
     Pool own = new Pool(first, alone.stream().map(FitResult::shown).toList());
@@ -54,27 +60,39 @@ public final class ClassFit {
     for (int i = 0; i < alone.size(); i++) {
       members.add(new Member(alone.get(i), ClassKnown.NOTHING, own.ownStandsOut(i)));
     }
-    for (int round = 0; round < rounds; round++) {
-      List<Integer> sound = sound(members);
-      if (sound.size() < 2) {
-        break;
-      }
-      Pool pool = pool(first, members, sound);
-      for (int k = 0; k < sound.size(); k++) {
-        int i = sound.get(k);
-        ClassKnown heard = pool.known(k);
-        FitResult fit = FitToRuns.among(members.get(i).fit(), heard, cancelled);
-        // what it costs the recordings to agree with the others is chi-squared
-        double cost = fit.deviance() - alone.get(i).deviance();
-        Optional<StandsOut> out = pool.standsOut(k, cost);
-        members.set(
-            i,
-            out.isEmpty()
-                ? new Member(fit, heard, out)
-                : new Member(alone.get(i), ClassKnown.NOTHING, out));
-      }
+    int left = rounds;
+    while (left > 0 && sound(members).size() >= LEAST_SOUND) {
+      Optional<Off> off = round(first, alone, members, cancelled);
+      off.ifPresent(
+          o ->
+              members.set(
+                  o.index(),
+                  new Member(
+                      alone.get(o.index()), ClassKnown.NOTHING, Optional.of(o.standsOut()))));
+      left -= off.isPresent() ? 0 : 1;
     }
     return new ClassFit(members, pool(first, members, sound(members)).spread());
+  }
+
+  /** Who was found to stand out. */
+  private record Off(int index, StandsOut standsOut) {}
+
+  /** Fits each that is sound with what the others say; who of them lies farthest off, if any. */
+  private static Optional<Off> round(
+      SessionShown first, List<FitResult> alone, List<Member> members, BooleanSupplier cancelled) {
+    List<Integer> sound = sound(members);
+    Pool pool = pool(first, members, sound);
+    List<Off> off = new ArrayList<>();
+    for (int k = 0; k < sound.size(); k++) {
+      int i = sound.get(k);
+      ClassKnown heard = pool.known(k);
+      double cost = alone.get(i).costOfAgreeing(heard, cancelled);
+      FitResult fit = FitToRuns.among(members.get(i).fit(), heard, cancelled);
+      members.set(i, new Member(fit, heard, Optional.empty()));
+      pool.standsOut(k, cost).ifPresent(out -> off.add(new Off(i, out)));
+      pool.with(k, fit.shown()).ownStandsOut(k).ifPresent(out -> off.add(new Off(i, out)));
+    }
+    return off.stream().max(Comparator.comparingDouble(o -> o.standsOut().deviations()));
   }
 
   private static List<Integer> sound(List<Member> members) {

@@ -13,64 +13,61 @@ public final class WanderDeviance {
 
   private static final double LARGE = 1e150;
 
-  /** One of each strength that drives the loss. */
-  private static final Wander REST = new Wander(1, 0, 0, 1);
+  /** One of each strength that drives the loss as white noise. */
+  private static final Wander REST = new Wander(1, 0, 0, 1, Wander.MEMORY_S);
 
-  private static final Wander TURNING = new Wander(0, 1, 0, 1);
-  private static final Wander DRAUGHT = new Wander(0, 0, 1, 1);
+  private static final Wander TURNING = new Wander(0, 1, 0, 1, Wander.MEMORY_S);
 
+  private final Track.Rows rows;
+  private final Whitening.Course course;
   private final double[] residuals;
   private final double[] keep;
-  private final boolean[] leftOut;
 
   /** Variance that comes in at a row for each unit of a strength. */
   private final double[] byRest;
 
   private final double[] byTurning;
+
+  /** Change of the signal's rate with a draught at a row. */
   private final double[] byDraught;
-  private final double[] byWhite;
 
   public WanderDeviance(Track.Rows rows, Whitening.Course course, double[] residuals) {
     int n = rows.size();
+    this.rows = rows;
+    this.course = course;
     this.residuals = residuals;
     this.keep = Whitening.decays(rows, course);
-    this.leftOut = rows.leftOut;
     byRest = new double[n];
     byTurning = new double[n];
     byDraught = new double[n];
-    byWhite = new double[n];
     for (int i = 0; i < n; i++) {
       double fresh = rows.wildness[i] * (1 - keep[i] * keep[i]) / (2 * course.rate_1_s[i]);
       byRest[i] = fresh * course.drive(i, REST);
       byTurning[i] = fresh * course.drive(i, TURNING);
-      byDraught[i] = fresh * course.drive(i, DRAUGHT);
-      byWhite[i] = rows.sd[i] * rows.sd[i];
+      byDraught[i] = course.byDraught_1_m[i] * Math.sqrt(rows.wildness[i]);
     }
   }
 
   public double of(Wander wander) {
+    DraughtWalk walk = new DraughtWalk(wander);
     double white = wander.white() * wander.white();
-    double variance = 0;
     double expected = 0;
+    double draught = 0;
     double sum = 0;
     double product = 1;
     for (int i = 0; i < residuals.length; i++) {
-      double decay = keep[i];
-      variance =
-          variance * decay * decay
-              + byRest[i] * wander.rest_s()
-              + byTurning[i] * wander.turning_s()
-              + byDraught[i] * wander.draught_m2_s();
-      expected *= decay;
-      if (leftOut[i]) {
+      step(walk, i, byRest[i] * wander.rest_s() + byTurning[i] * wander.turning_s());
+      expected = keep[i] * expected + walk.pushes * draught;
+      draught *= walk.stays;
+      if (rows.leftOut[i]) {
         continue;
       }
-      double total = variance + byWhite[i] * white;
-      double gain = variance / total;
+      double total = walk.signal + rows.sd[i] * rows.sd[i] * white;
       double surprise = residuals[i] - expected;
       sum += surprise * surprise / total;
-      expected += gain * surprise;
-      variance *= 1 - gain;
+      expected += walk.signal / total * surprise;
+      draught += walk.both / total * surprise;
+      walk.seen(total);
       product *= total;
       if (!(product > SMALL && product < LARGE)) {
         sum += Math.log(product);
@@ -78,5 +75,12 @@ public final class WanderDeviance {
       }
     }
     return sum + Math.log(product);
+  }
+
+  private void step(DraughtWalk walk, int i, double white) {
+    if (i > 0 && course.moved[i] != course.moved[i - 1]) {
+      walk.meetAnother();
+    }
+    walk.step(Whitening.since(rows, i), course.rate_1_s[i], keep[i], byDraught[i], white);
   }
 }

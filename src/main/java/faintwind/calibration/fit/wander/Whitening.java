@@ -6,25 +6,37 @@ import faintwind.calibration.fit.track.Track;
  * Turns the correlated residuals of one track into independent ones of unit variance.
  *
  * <p>The loss wanders, the ball integrates that: the residual e is a first-order process, de/dt =
- * −λ e + loss · Δ · w(t), with λ the ball's own rate, and every row adds its own white noise. The
- * whitened residuals are the innovations of a scalar Kalman filter over their standard deviations
- * (Kalman 1960); the filter is linear in the residuals, so that the Jacobian goes through it as
- * well. In this way slow draught and misfit set the uncertainty, not the number of rows.
+ * −λ e + loss · Δ · w(t) + by · a(t), with λ the ball's own rate, w white and a the draught along
+ * the way with a memory of its own ({@link DraughtWalk}); every row adds its own white noise. The
+ * whitened residuals are the innovations of a Kalman filter over their standard deviations (Kalman
+ * 1960); the filter is linear in the residuals, so that the Jacobian goes through it as well. In
+ * this way slow draught and misfit set the uncertainty, not the number of rows.
  */
 public final class Whitening {
   private final double[] keep;
   private final double[] gain;
   private final double[] scale;
   private final double[] sd;
-  private final double logDeterminant;
 
-  private Whitening(
-      double[] keep, double[] gain, double[] scale, double[] sd, double logDeterminant) {
+  /** What the draught expected at a row leaves of itself and adds to the residual at the next. */
+  private final double[] stays;
+
+  private final double[] pushes;
+
+  /** What a surprise says of the draught. */
+  private final double[] learns;
+
+  private double logDeterminant;
+
+  private Whitening(double[] keep) {
+    int n = keep.length;
     this.keep = keep;
-    this.gain = gain;
-    this.scale = scale;
-    this.sd = sd;
-    this.logDeterminant = logDeterminant;
+    gain = new double[n];
+    scale = new double[n];
+    sd = new double[n];
+    stays = new double[n];
+    pushes = new double[n];
+    learns = new double[n];
   }
 
   /**
@@ -35,40 +47,46 @@ public final class Whitening {
    * @param wander strength of the wandering
    */
   public static Whitening of(Track.Rows rows, Course course, Wander wander) {
-    int n = rows.size();
     double[] keep = decays(rows, course);
-    double[] gain = new double[n];
-    double[] scale = new double[n];
-    double[] sd = new double[n];
-    double variance = 0;
-    double logs = 0;
-    for (int i = 0; i < n; i++) {
+    Whitening made = new Whitening(keep);
+    DraughtWalk walk = new DraughtWalk(wander);
+    for (int i = 0; i < rows.size(); i++) {
       double rate = course.rate_1_s[i];
-      double decay = keep[i];
       double drive = course.drive(i, wander) * rows.wildness[i];
-      variance = variance * decay * decay + drive * (1 - decay * decay) / (2 * rate);
-      double white = rows.sd[i] * wander.white();
-      double total = variance + white * white;
-      sd[i] = Math.sqrt(total);
-      if (rows.leftOut[i]) {
-        continue;
+      double white = drive * (1 - keep[i] * keep[i]) / (2 * rate);
+      if (i > 0 && course.moved[i] != course.moved[i - 1]) {
+        walk.meetAnother();
       }
-      gain[i] = variance / total;
-      scale[i] = 1 / sd[i];
-      variance *= 1 - gain[i];
-      logs += Math.log(total);
+      double by = course.byDraught_1_m[i] * Math.sqrt(rows.wildness[i]);
+      walk.step(since(rows, i), rate, keep[i], by, white);
+      made.stays[i] = walk.stays;
+      made.pushes[i] = walk.pushes;
+      double reading = rows.sd[i] * wander.white();
+      double total = walk.signal + reading * reading;
+      made.sd[i] = Math.sqrt(total);
+      if (!rows.leftOut[i]) {
+        made.gain[i] = walk.signal / total;
+        made.learns[i] = walk.both / total;
+        made.scale[i] = 1 / made.sd[i];
+        walk.seen(total);
+        made.logDeterminant += Math.log(total);
+      }
     }
-    return new Whitening(keep, gain, scale, sd, logs);
+    return made;
   }
 
   /** What is left at each row of the residual of the row before, whatever the wandering. */
   static double[] decays(Track.Rows rows, Course course) {
     double[] decays = new double[rows.size()];
     for (int i = 0; i < decays.length; i++) {
-      double h = i == 0 ? 0 : rows.time_s[i] - rows.time_s[i - 1];
-      decays[i] = Math.exp(-course.rate_1_s[i] * h);
+      decays[i] = Math.exp(-course.rate_1_s[i] * since(rows, i));
     }
     return decays;
+  }
+
+  /** Time since the row before, s. */
+  static double since(Track.Rows rows, int row) {
+    return row == 0 ? 0 : rows.time_s[row] - rows.time_s[row - 1];
   }
 
   /** Whether the row counts. */
@@ -88,6 +106,18 @@ public final class Whitening {
     return scale[row];
   }
 
+  public double stays(int row) {
+    return stays[row];
+  }
+
+  public double pushes(int row) {
+    return pushes[row];
+  }
+
+  public double learns(int row) {
+    return learns[row];
+  }
+
   /** Whitened residuals; those of rows left out are 0. */
   public double[] apply(double[] residuals) {
     double[] white = surprises(residuals);
@@ -101,11 +131,13 @@ public final class Whitening {
   public double[] surprises(double[] residuals) {
     double[] white = new double[residuals.length];
     double expected = 0;
+    double draught = 0;
     for (int i = 0; i < residuals.length; i++) {
-      expected *= keep[i];
+      expected = keep[i] * expected + pushes[i] * draught;
       double surprise = residuals[i] - expected;
       white[i] = surprise / sd[i];
       expected += gain[i] * surprise;
+      draught = stays[i] * draught + learns[i] * surprise;
     }
     return white;
   }
@@ -114,11 +146,13 @@ public final class Whitening {
   public double[] colour(double[] white) {
     double[] residuals = new double[white.length];
     double expected = 0;
+    double draught = 0;
     for (int i = 0; i < white.length; i++) {
-      expected *= keep[i];
+      expected = keep[i] * expected + pushes[i] * draught;
       double surprise = scale[i] > 0 ? white[i] / scale[i] : 0;
       residuals[i] = expected + surprise;
       expected += gain[i] * surprise;
+      draught = stays[i] * draught + learns[i] * surprise;
     }
     return residuals;
   }
@@ -142,6 +176,9 @@ public final class Whitening {
     /** Its change with the speed, per m/s. */
     public final double[] bySpeed_1_m;
 
+    /** The same with a draught along the way. */
+    public final double[] byDraught_1_m;
+
     public final double[] speed_m_s;
     public final boolean[] moved;
 
@@ -149,19 +186,17 @@ public final class Whitening {
       rate_1_s = new double[rows];
       lossSignal_1_s = new double[rows];
       bySpeed_1_m = new double[rows];
+      byDraught_1_m = new double[rows];
       speed_m_s = new double[rows];
       moved = new boolean[rows];
     }
 
-    /** Power density with which the wandering drives the signal at a row. */
+    /** Power density with which the wandering, without the draught, drives the signal at a row. */
     double drive(int row, Wander wander) {
-      if (!moved[row]) {
-        return lossSignal_1_s[row] * lossSignal_1_s[row] * wander.rest_s();
-      }
-      double by = bySpeed_1_m[row];
-      return by
-          * by
-          * (speed_m_s[row] * speed_m_s[row] * wander.turning_s() + wander.draught_m2_s());
+      double by = bySpeed_1_m[row] * speed_m_s[row];
+      return moved[row]
+          ? by * by * wander.turning_s()
+          : lossSignal_1_s[row] * lossSignal_1_s[row] * wander.rest_s();
     }
   }
 }

@@ -159,6 +159,22 @@ class FaultsAreNamedTest {
   }
 
   @Test
+  void wanderingBeyondWhatARoomDoesIsSaid() {
+    Random random = new Random(5);
+    double[] wander = {0};
+    Found found =
+        found(
+            r ->
+                FaultyRuns.signal(
+                    r,
+                    (t, s) -> {
+                      wander[0] += -wander[0] / 60 + 0.004 * random.nextGaussian();
+                      return s * (1 + wander[0]);
+                    }));
+    assertThat(found.problems().stream().map(Problem::id)).contains("fit.beyond-a-room");
+  }
+
+  @Test
   void currentLeakingIntoTheSignalIsNamed() {
     Found found =
         found(
