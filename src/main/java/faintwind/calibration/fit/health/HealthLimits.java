@@ -35,6 +35,12 @@ public final class HealthLimits {
   /** A step between two groups of runs, in their scatter. */
   static final double STEP_SURE = 6;
 
+  /**
+   * By how much more an explanation must leave, sum of squared standardised deviations, to be
+   * spoken against: strong evidence.
+   */
+  static final double SPEAKS_AGAINST = 10;
+
   /** Fewest runs that a comparison needs. */
   static final int LEAST_RUNS = 4;
 

@@ -148,12 +148,12 @@ public final class HeatCourse {
     double noise_K =
         track.rows.sd[rows.get(rows.size() / 2)] / Math.abs(setting.signal().perKelvin());
     double byNoise = noise_K * Math.sqrt(12.0 / rows.size()) / given;
+    boolean turning = phase == Phase.TURNING;
     double strength =
-        phase == Phase.TURNING
-            ? bySpeed * bySpeed * (wander.turning_s() / length + SPEED * SPEED)
-            : lost * lost * wander.rest_s() / length;
-    double u = Math.sqrt(byNoise * byNoise + strength / (given * given) + FORM * FORM);
-    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, mean));
+        turning ? bySpeed * bySpeed * wander.turning_s() : lost * lost * wander.rest_s();
+    double u = Math.sqrt(byNoise * byNoise + strength / length / (given * given) + FORM * FORM);
+    double u_run = turning ? Math.abs(bySpeed) * SPEED / given : 0;
+    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, u_run, mean));
   }
 
   /** Slope of a straight line through the differences, K/s. */
