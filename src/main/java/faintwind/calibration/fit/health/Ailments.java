@@ -46,14 +46,11 @@ public final class Ailments {
    * @param scatter its standard deviation between healthy runs
    */
   public static List<Ailment> of(RunHealth run, double usual, double scatter) {
-    return new Ailments(run, usual, scatter).found();
+    return run.blocks().isEmpty() ? List.of() : new Ailments(run, usual, scatter).found();
   }
 
   private List<Ailment> found() {
     List<HeatBlock> blocks = run.blocks();
-    if (blocks.isEmpty()) {
-      return List.of();
-    }
     boolean endsWithout = without(blocks.get(blocks.size() - 1));
     blocks.stream()
         .filter(b -> endsWithout && without(b))

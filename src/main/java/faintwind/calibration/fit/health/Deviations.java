@@ -3,16 +3,25 @@ package faintwind.calibration.fit.health;
 import faintwind.calibration.fit.health.HeatBlock.Phase;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.CholeskyDecomposition;
+import org.apache.commons.math3.linear.DecompositionSolver;
+import org.apache.commons.math3.linear.RealMatrix;
+import org.apache.commons.math3.linear.RealVector;
 
 /**
- * Sums of products over the blocks of one run, weighted by what is known of them. The rests of a
- * run lie in the same draught, and its turning has one speed: beside what each block does by
- * itself, they are off together. So many blocks do not make the mean of a run surer than the means
- * of runs are, which scatter between them; they do show what changes within it.
+ * Sums of products over the blocks of one run, weighted by what is known of them. Beside what each
+ * block does by itself, the rests near in time lie in the same draught, and all the turning has one
+ * speed. So the many blocks of a rest do not make it surer than the rests of other runs are, which
+ * scatter between them.
  */
 final class Deviations {
+  /** Time over which the draught at rest changes (own choice: rests of two runs are farther). */
+  private static final double MEMORY_S = 600;
+
   private final List<HeatBlock> blocks;
-  private final double scatter;
+  private final DecompositionSolver covariance;
 
   /**
    * The blocks of a run.
@@ -22,35 +31,34 @@ final class Deviations {
    */
   Deviations(List<HeatBlock> blocks, double scatter) {
     this.blocks = blocks;
-    this.scatter = scatter;
-  }
-
-  /**
-   * aᵀ C⁻¹ b, with C the covariance of the blocks: diagonal, and one common part for the rests and
-   * one for the turning (Sherman and Morrison 1950).
-   */
-  double product(ToDoubleFunction<HeatBlock> a, ToDoubleFunction<HeatBlock> b) {
-    return product(a, b, true) + product(a, b, false);
-  }
-
-  private double product(
-      ToDoubleFunction<HeatBlock> a, ToDoubleFunction<HeatBlock> b, boolean turning) {
-    double own = 0;
-    double byA = 0;
-    double byB = 0;
-    double common = 1;
-    for (HeatBlock block : blocks) {
-      if ((block.phase() == Phase.TURNING) == turning) {
-        double weight = 1 / (block.u() * block.u());
-        double shared = turning ? block.u_run() : scatter;
-        double ofA = a.applyAsDouble(block);
-        double ofB = b.applyAsDouble(block);
-        own += weight * ofA * ofB;
-        byA += weight * ofA * shared;
-        byB += weight * ofB * shared;
-        common += weight * shared * shared;
+    int n = blocks.size();
+    RealMatrix all = new Array2DRowRealMatrix(n, n);
+    for (int i = 0; i < n; i++) {
+      for (int j = 0; j < n; j++) {
+        all.setEntry(i, j, shared(blocks.get(i), blocks.get(j), scatter));
       }
+      all.addToEntry(i, i, blocks.get(i).u() * blocks.get(i).u());
     }
-    return own - byA * byB / common;
+    covariance = new CholeskyDecomposition(all).getSolver();
+  }
+
+  private static double shared(HeatBlock one, HeatBlock other, double scatter) {
+    boolean turning = one.phase() == Phase.TURNING;
+    if (turning != (other.phase() == Phase.TURNING)) {
+      return 0;
+    }
+    double apart_s = Math.abs(one.from_s() - other.from_s());
+    return turning
+        ? one.u_run() * other.u_run()
+        : scatter * scatter * Math.exp(-apart_s / MEMORY_S);
+  }
+
+  /** aᵀ C⁻¹ b, with C the covariance of the blocks. */
+  double product(ToDoubleFunction<HeatBlock> a, ToDoubleFunction<HeatBlock> b) {
+    return vector(a).dotProduct(covariance.solve(vector(b)));
+  }
+
+  private RealVector vector(ToDoubleFunction<HeatBlock> of) {
+    return new ArrayRealVector(blocks.stream().mapToDouble(of).toArray());
   }
 }

@@ -29,8 +29,12 @@ public final class HealthLimits {
    */
   static final double UNSTEADY = 2.5;
 
-  /** Sum of squared standardised deviations that it explains. */
-  static final double PATTERN_SURE = 40;
+  /**
+   * Sum of squared standardised deviations that it explains: 21 would be met by chance in one
+   * session of a thousand with some 200 looks (χ² of one degree of freedom), and the scatter they
+   * are held against is known from few runs.
+   */
+  static final double PATTERN_SURE = 25;
 
   /** A step between two groups of runs, in their scatter. */
   static final double STEP_SURE = 6;

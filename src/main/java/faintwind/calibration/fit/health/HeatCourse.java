@@ -125,53 +125,41 @@ public final class HeatCourse {
     if (to - from < LEAST_S) {
       return Optional.empty();
     }
-    double lost = 0;
-    double given = 0;
-    double mean = 0;
-    double bySpeed = 0;
-    for (int n = 0; n < rows.size(); n++) {
-      int i = rows.get(n);
-      double t = track.rows.time_s[i];
-      double left = n == 0 ? t : track.rows.time_s[rows.get(n - 1)];
-      double right = n == rows.size() - 1 ? t : track.rows.time_s[rows.get(n + 1)];
-      double h = 0.5 * (right - left);
-      double delta = delta_K(track, i);
-      double speed = speed_m_s[i];
-      double[] loss = formula.lossAndSlopes(speed, delta, air);
-      lost += h * loss[0] * delta;
-      given += h * formula.path().heating_K_s() * power(track, t);
-      mean += delta / rows.size();
-      bySpeed += h * loss[1] * speed * delta;
+    int n = rows.size();
+    double[] delta = new double[n];
+    double[] lost = new double[n];
+    double[] given = new double[n];
+    double[] bySpeed = new double[n];
+    for (int k = 0; k < n; k++) {
+      int row = rows.get(k);
+      double speed = speed_m_s[row];
+      delta[k] = delta_K(track, row);
+      double[] loss = formula.lossAndSlopes(speed, delta[k], air);
+      lost[k] = loss[0] * delta[k];
+      bySpeed[k] = loss[1] * speed * delta[k];
+      given[k] = formula.path().heating_K_s() * power(track, track.rows.time_s[row]);
     }
-    double length = to - from;
-    double stored = slope(track, rows) * length;
-    double noise_K =
-        track.rows.sd[rows.get(rows.size() / 2)] / Math.abs(setting.signal().perKelvin());
-    double byNoise = noise_K * Math.sqrt(12.0 / rows.size()) / given;
+    SlopeWeights weights =
+        new SlopeWeights(rows.stream().mapToDouble(row -> track.rows.time_s[row]).toArray());
+    double mean = weights.mean(given);
+    double noise_K = track.rows.sd[rows.get(n / 2)] / Math.abs(setting.signal().perKelvin());
     boolean turning = phase == Phase.TURNING;
-    double strength =
-        turning ? bySpeed * bySpeed * wander.turning_s() : lost * lost * wander.rest_s();
-    double u = Math.sqrt(byNoise * byNoise + strength / length / (given * given) + FORM * FORM);
-    double u_run = turning ? Math.abs(bySpeed) * SPEED / given : 0;
-    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, u_run, mean));
-  }
-
-  /** Slope of a straight line through the differences, K/s. */
-  private double slope(Track track, List<Integer> rows) {
-    double time = 0;
-    double delta = 0;
-    for (int i : rows) {
-      time += track.rows.time_s[i] / rows.size();
-      delta += delta_K(track, i) / rows.size();
-    }
-    double squares = 0;
-    double product = 0;
-    for (int i : rows) {
-      double away = track.rows.time_s[i] - time;
-      squares += away * away;
-      product += away * (delta_K(track, i) - delta);
-    }
-    return product / squares;
+    double moved = weights.mean(bySpeed) / mean;
+    double wandered =
+        turning
+            ? moved * moved * wander.turning_s()
+            : Math.pow(weights.mean(lost) / mean, 2) * wander.rest_s();
+    double byNoise = weights.ofNoise(noise_K) / mean;
+    double u = Math.sqrt(byNoise * byNoise + wandered * weights.density_1_s() + FORM * FORM);
+    return Optional.of(
+        new HeatBlock(
+            phase,
+            from,
+            to,
+            (weights.slope(delta) + weights.mean(lost)) / mean,
+            u,
+            turning ? Math.abs(moved) * SPEED : 0,
+            Arrays.stream(delta).average().orElse(0)));
   }
 
   private double delta_K(Track track, int row) {
