@@ -28,12 +28,14 @@ public final class Ailments {
   private final RunHealth run;
   private final double usual;
   private final double scatter;
+  private final Deviations deviations;
   private final List<Ailment> found = new ArrayList<>();
 
   private Ailments(RunHealth run, double usual, double scatter) {
     this.run = run;
     this.usual = usual;
     this.scatter = scatter;
+    this.deviations = new Deviations(run.blocks(), scatter);
   }
 
   /**
@@ -44,14 +46,11 @@ public final class Ailments {
    * @param scatter its standard deviation between healthy runs
    */
   public static List<Ailment> of(RunHealth run, double usual, double scatter) {
-    return new Ailments(run, usual, scatter).found();
+    return run.blocks().isEmpty() ? List.of() : new Ailments(run, usual, scatter).found();
   }
 
   private List<Ailment> found() {
     List<HeatBlock> blocks = run.blocks();
-    if (blocks.isEmpty()) {
-      return List.of();
-    }
     boolean endsWithout = without(blocks.get(blocks.size() - 1));
     blocks.stream()
         .filter(b -> endsWithout && without(b))
@@ -130,23 +129,16 @@ public final class Ailments {
   }
 
   private void tried(Kind kind, double from_s, ToDoubleFunction<HeatBlock> pattern) {
-    double squares = 0;
-    double product = 0;
-    for (HeatBlock block : run.blocks()) {
-      double u = turning(kind) ? block.u() : Math.hypot(block.u(), scatter);
-      double shape = pattern.applyAsDouble(block) / u;
-      squares += shape * shape;
-      product += shape * (block.ratio() / usual - 1) / u;
-    }
+    double squares = deviations.product(pattern, pattern);
     if (squares > 0) {
+      double product = deviations.product(pattern, this::off);
       double share = product / squares;
       found.add(new Ailment(kind, share, from_s, product * share - price(kind)));
     }
   }
 
-  /** The scatter between rests says nothing of a spin. */
-  private static boolean turning(Kind kind) {
-    return kind == Kind.TURNING || kind == Kind.TURNING_STEP;
+  private double off(HeatBlock block) {
+    return block.ratio() / usual - 1;
   }
 
   /** What a pattern pays for the freedom to choose where it begins or how fast it fades. */
@@ -160,11 +152,7 @@ public final class Ailments {
 
   /** The best of each kind that is sure, large, and leaves hardly more than the best of all. */
   private List<Ailment> likeliest() {
-    double total = 0;
-    for (HeatBlock block : run.blocks()) {
-      double z = (block.ratio() / usual - 1) / Math.hypot(block.u(), scatter);
-      total += z * z;
-    }
+    double total = deviations.product(this::off, this::off);
     double most = found.stream().mapToDouble(Ailment::gain).max().orElse(0);
     double left = Math.max(0, total - most);
     double enough = total - Math.max(NEARLY * left, left + NEARLY_LEAST);

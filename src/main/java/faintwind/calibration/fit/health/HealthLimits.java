@@ -29,11 +29,21 @@ public final class HealthLimits {
    */
   static final double UNSTEADY = 2.5;
 
-  /** Sum of squared standardised deviations that it explains. */
-  static final double PATTERN_SURE = 40;
+  /**
+   * Sum of squared standardised deviations that it explains: 21 would be met by chance in one
+   * session of a thousand with some 200 looks (χ² of one degree of freedom), and the scatter they
+   * are held against is known from few runs.
+   */
+  static final double PATTERN_SURE = 25;
 
   /** A step between two groups of runs, in their scatter. */
   static final double STEP_SURE = 6;
+
+  /**
+   * By how much more an explanation must leave, sum of squared standardised deviations, to be
+   * spoken against: strong evidence.
+   */
+  static final double SPEAKS_AGAINST = 10;
 
   /** Fewest runs that a comparison needs. */
   static final int LEAST_RUNS = 4;

@@ -8,11 +8,13 @@ package faintwind.calibration.fit.health;
  * @param from_s first time, run file's clock
  * @param to_s last time
  * @param ratio heat taken over heat expected
- * @param u its standard uncertainty
+ * @param u its standard uncertainty, apart from that of the other blocks
+ * @param u_run standard uncertainty that it shares with the blocks of its run beside it: that of
+ *     the speed, while turning
  * @param delta_K mean difference
  */
 public record HeatBlock(
-    Phase phase, double from_s, double to_s, double ratio, double u, double delta_K) {
+    Phase phase, double from_s, double to_s, double ratio, double u, double u_run, double delta_K) {
 
   /** What the arm did. */
   public enum Phase {

@@ -36,37 +36,30 @@ public final class HeatCourse {
 
   private final Setting setting;
   private final Formula formula;
-  private final Carried carried;
   private final Wander wander;
   private final AirPoint air;
-
-  /**
-   * The air carried round.
-   *
-   * @param share of the arm's speed
-   * @param rise_s time constant with which it comes
-   * @param decay_s time constant with which it goes
-   */
-  public record Carried(double share, double rise_s, double decay_s) {}
 
   /**
    * Heat courses by a formula.
    *
    * @param setting of the runs, for noise and scale
    * @param formula what is expected
-   * @param carried the air carried round
    * @param wander how strongly the loss wanders in healthy runs
    */
-  public HeatCourse(Setting setting, Formula formula, Carried carried, Wander wander) {
+  public HeatCourse(Setting setting, Formula formula, Wander wander) {
     this.setting = setting;
     this.formula = formula;
-    this.carried = carried;
     this.wander = wander;
     this.air = AirPoint.of(setting.referenceAir());
   }
 
-  /** The blocks of one run of a track, in order of time; not those of a ball that is still cold. */
-  public List<HeatBlock> of(Track track, String run) {
+  /**
+   * The blocks of one run of a track, in order of time; not those of a ball that is still cold.
+   *
+   * @param speed_m_s air speed past the ball at the track's rows, as the formula's fit believes it
+   *     of speeds as they were written: at rest too, where draught and carried air move it
+   */
+  public List<HeatBlock> of(Track track, String run, double[] speed_m_s) {
     List<HeatBlock> blocks = new ArrayList<>();
     List<Integer> now = new ArrayList<>();
     Phase phase = Phase.BEFORE;
@@ -80,7 +73,7 @@ public final class HeatCourse {
               || next.get() != phase
               || (!now.isEmpty() && track.rows.time_s[i] - track.rows.time_s[now.get(0)] > BLOCK_S);
       if (ends) {
-        block(track, now, phase).ifPresent(blocks::add);
+        block(track, now, phase, speed_m_s).ifPresent(blocks::add);
         now.clear();
       }
       if (next.isPresent()) {
@@ -122,7 +115,8 @@ public final class HeatCourse {
     return Optional.of(phase);
   }
 
-  private Optional<HeatBlock> block(Track track, List<Integer> rows, Phase phase) {
+  private Optional<HeatBlock> block(
+      Track track, List<Integer> rows, Phase phase, double[] speed_m_s) {
     if (rows.size() < 4) {
       return Optional.empty();
     }
@@ -131,53 +125,41 @@ public final class HeatCourse {
     if (to - from < LEAST_S) {
       return Optional.empty();
     }
-    double lost = 0;
-    double given = 0;
-    double mean = 0;
-    double bySpeed = 0;
-    for (int n = 0; n < rows.size(); n++) {
-      int i = rows.get(n);
-      double t = track.rows.time_s[i];
-      double left = n == 0 ? t : track.rows.time_s[rows.get(n - 1)];
-      double right = n == rows.size() - 1 ? t : track.rows.time_s[rows.get(n + 1)];
-      double h = 0.5 * (right - left);
-      double delta = delta_K(track, i);
-      double speed = speed_m_s(track, t);
-      double[] loss = formula.lossAndSlopes(speed, delta, air);
-      lost += h * loss[0] * delta;
-      given += h * formula.path().heating_K_s() * power(track, t);
-      mean += delta / rows.size();
-      bySpeed += h * loss[1] * speed * delta;
+    int n = rows.size();
+    double[] delta = new double[n];
+    double[] lost = new double[n];
+    double[] given = new double[n];
+    double[] bySpeed = new double[n];
+    for (int k = 0; k < n; k++) {
+      int row = rows.get(k);
+      double speed = speed_m_s[row];
+      delta[k] = delta_K(track, row);
+      double[] loss = formula.lossAndSlopes(speed, delta[k], air);
+      lost[k] = loss[0] * delta[k];
+      bySpeed[k] = loss[1] * speed * delta[k];
+      given[k] = formula.path().heating_K_s() * power(track, track.rows.time_s[row]);
     }
-    double length = to - from;
-    double stored = slope(track, rows) * length;
-    double noise_K =
-        track.rows.sd[rows.get(rows.size() / 2)] / Math.abs(setting.signal().perKelvin());
-    double byNoise = noise_K * Math.sqrt(12.0 / rows.size()) / given;
-    double strength =
-        phase == Phase.TURNING
-            ? bySpeed * bySpeed * (wander.turning_s() / length + SPEED * SPEED)
-            : lost * lost * wander.rest_s() / length;
-    double u = Math.sqrt(byNoise * byNoise + strength / (given * given) + FORM * FORM);
-    return Optional.of(new HeatBlock(phase, from, to, (stored + lost) / given, u, mean));
-  }
-
-  /** Slope of a straight line through the differences, K/s. */
-  private double slope(Track track, List<Integer> rows) {
-    double time = 0;
-    double delta = 0;
-    for (int i : rows) {
-      time += track.rows.time_s[i] / rows.size();
-      delta += delta_K(track, i) / rows.size();
-    }
-    double squares = 0;
-    double product = 0;
-    for (int i : rows) {
-      double away = track.rows.time_s[i] - time;
-      squares += away * away;
-      product += away * (delta_K(track, i) - delta);
-    }
-    return product / squares;
+    SlopeWeights weights =
+        new SlopeWeights(rows.stream().mapToDouble(row -> track.rows.time_s[row]).toArray());
+    double mean = weights.mean(given);
+    double noise_K = track.rows.sd[rows.get(n / 2)] / Math.abs(setting.signal().perKelvin());
+    boolean turning = phase == Phase.TURNING;
+    double moved = weights.mean(bySpeed) / mean;
+    double wandered =
+        turning
+            ? moved * moved * wander.turning_s()
+            : Math.pow(weights.mean(lost) / mean, 2) * wander.rest_s();
+    double byNoise = weights.ofNoise(noise_K) / mean;
+    double u = Math.sqrt(byNoise * byNoise + wandered * weights.density_1_s() + FORM * FORM);
+    return Optional.of(
+        new HeatBlock(
+            phase,
+            from,
+            to,
+            (weights.slope(delta) + weights.mean(lost)) / mean,
+            u,
+            turning ? Math.abs(moved) * SPEED : 0,
+            Arrays.stream(delta).average().orElse(0)));
   }
 
   private double delta_K(Track track, int row) {
@@ -189,23 +171,5 @@ public final class HeatCourse {
     int at = Arrays.binarySearch(track.grid.time_s, t_s);
     int cell = Math.max(0, Math.min(last - 1, at >= 0 ? at : -at - 2));
     return track.grid.power[cell];
-  }
-
-  /** Air speed past the ball as the arm's stated speed gives it. */
-  private double speed_m_s(Track track, double t_s) {
-    double speed = 0;
-    for (Turn turn : track.turns) {
-      double arm = Math.abs(turn.speed_m_s());
-      double share = turn.carries() * carried.share();
-      double run = Math.min(t_s, turn.stop_s()) - turn.start_s();
-      double round = share * arm * (1 - Math.exp(-Math.max(0, run) / carried.rise_s()));
-      if (t_s >= turn.start_s() && t_s <= turn.stop_s()) {
-        return arm - round;
-      }
-      if (t_s > turn.stop_s()) {
-        speed = round * Math.exp(-(t_s - turn.stop_s()) / carried.decay_s());
-      }
-    }
-    return speed;
   }
 }

@@ -24,7 +24,7 @@ public final class OddRuns {
   public OddRuns(List<RunHealth> runs) {
     this.runs = List.copyOf(runs);
     for (RunHealth run : runs) {
-      run.rest().ifPresent(ratio -> rests.put(run.run(), ratio));
+      run.rest().ifPresent(rest -> rests.put(run.run(), rest.ratio()));
     }
     double[] ratios = rests.values().stream().mapToDouble(Double::doubleValue).toArray();
     median = ratios.length == 0 ? 1 : new Median().evaluate(ratios);
@@ -74,10 +74,15 @@ public final class OddRuns {
     return worst.isEmpty() ? Optional.empty() : Optional.of(worst);
   }
 
-  /** A lasting change of the heat at rest; its index counts the runs that rest. */
+  /**
+   * A lasting change of the ball or its heat, which shows at rest and does not spare the turning;
+   * its index counts the runs that rest.
+   */
   public Optional<Step> change() {
     double[] ratios = rests.values().stream().mapToDouble(ratio -> ratio / median).toArray();
-    return Step.in(ratios, HealthLimits.REST_OFF);
+    List<Optional<MeanHeat>> turnings =
+        runs.stream().filter(run -> rests.containsKey(run.run())).map(RunHealth::turning).toList();
+    return Step.in(ratios, turnings, HealthLimits.REST_OFF);
   }
 
   /** Names of the runs that rest, in order. */

@@ -2,7 +2,7 @@ package faintwind.calibration.fit.health;
 
 import faintwind.calibration.fit.health.HeatBlock.Phase;
 import java.util.List;
-import java.util.OptionalDouble;
+import java.util.Optional;
 
 /**
  * The heat that one run took, block by block.
@@ -16,13 +16,22 @@ public record RunHealth(String run, List<HeatBlock> blocks) {
   }
 
   /** Heat taken over heat expected, the mean over the rests, where there are any. */
-  public OptionalDouble rest() {
-    List<HeatBlock> own = blocks.stream().filter(b -> b.phase() != Phase.TURNING).toList();
+  Optional<MeanHeat> rest() {
+    return mean(blocks.stream().filter(b -> b.phase() != Phase.TURNING).toList());
+  }
+
+  /** The same over the turning. */
+  Optional<MeanHeat> turning() {
+    return mean(blocks.stream().filter(b -> b.phase() == Phase.TURNING).toList());
+  }
+
+  private static Optional<MeanHeat> mean(List<HeatBlock> own) {
     if (own.isEmpty()) {
-      return OptionalDouble.empty();
+      return Optional.empty();
     }
     double weights = own.stream().mapToDouble(b -> 1 / (b.u() * b.u())).sum();
     double ratios = own.stream().mapToDouble(b -> b.ratio() / (b.u() * b.u())).sum();
-    return OptionalDouble.of(ratios / weights);
+    double shared = own.stream().mapToDouble(b -> b.u_run() / (b.u() * b.u())).sum() / weights;
+    return Optional.of(new MeanHeat(ratios / weights, Math.hypot(shared, 1 / Math.sqrt(weights))));
   }
 }

@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.health;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -14,28 +15,53 @@ public record Step(int from, double size) {
   /**
    * The change that leaves the least scatter, where it is sure.
    *
-   * @param values one a run, in order
+   * @param rests heat at rest, one a run, in order
+   * @param turnings heat while turning of the same runs, where they turned
    * @param least smallest change that counts
    */
-  public static Optional<Step> in(double[] values, double least) {
+  public static Optional<Step> in(double[] rests, List<Optional<MeanHeat>> turnings, double least) {
     double best = Double.POSITIVE_INFINITY;
     Optional<Step> found = Optional.empty();
-    for (int k = 2; k + 2 <= values.length; k++) {
-      double before = mean(values, 0, k);
-      double after = mean(values, k, values.length);
-      double squares = squares(values, 0, k) + squares(values, k, values.length);
-      double within = Math.sqrt(squares / Math.max(1, values.length - 2));
-      double size = after - before;
+    for (int k = 2; k + 2 <= rests.length; k++) {
+      double squares = squares(rests, 0, k) + squares(rests, k, rests.length);
+      double within = Math.sqrt(squares / Math.max(1, rests.length - 2));
+      double size = mean(rests, k, rests.length) - mean(rests, 0, k);
       double u =
           Math.max(within, HealthLimits.LEAST_SCATTER)
-              * Math.sqrt(1.0 / k + 1.0 / (values.length - k));
+              * Math.sqrt(1.0 / k + 1.0 / (rests.length - k));
       boolean sure = Math.abs(size) > Math.max(least, HealthLimits.STEP_SURE * u);
-      if (sure && Math.abs(size) > 3 * within && within < best) {
+      if (sure
+          && Math.abs(size) > 3 * within
+          && within < best
+          && !sparesTheTurning(new MeanHeat(size, u), turnings, k)) {
         best = within;
         found = Optional.of(new Step(k, size));
       }
     }
     return found;
+  }
+
+  /**
+   * Whether the turning speaks against the change: a ball that was fouled, or another supply, shows
+   * while turning as well; a draught shows at rest alone. Compared is what either explains, by the
+   * sum of squared standardised deviations.
+   */
+  private static boolean sparesTheTurning(
+      MeanHeat rest, List<Optional<MeanHeat>> turnings, int from) {
+    Optional<MeanHeat> before = of(turnings.subList(0, from));
+    Optional<MeanHeat> after = of(turnings.subList(from, turnings.size()));
+    if (before.isEmpty() || after.isEmpty()) {
+      return false;
+    }
+    double size = after.get().ratio() - before.get().ratio();
+    double u = Math.hypot(before.get().u(), after.get().u());
+    double apart = rest.ratio() - size;
+    double byBall = apart * apart / (rest.u() * rest.u() + u * u);
+    return byBall - size * size / (u * u) > HealthLimits.SPEAKS_AGAINST;
+  }
+
+  private static Optional<MeanHeat> of(List<Optional<MeanHeat>> turnings) {
+    return MeanHeat.of(turnings.stream().flatMap(Optional::stream).toList());
   }
 
   private static double mean(double[] values, int from, int to) {

@@ -51,7 +51,7 @@ final class Budget {
     double carried = of(through, 0, name -> name.startsWith("carried_"));
     double delays = of(through, 0, Budget::isTiming);
     double direction = of(through, 0, name -> name.equals("asymmetry"));
-    double draught = of(through, 0, name -> name.equals("draught"));
+    double draught = of(through, 0, name -> name.startsWith("draught"));
     double published = 0;
     for (int i = 0; i < losses; i++) {
       published += through[i] * through[i];

@@ -103,6 +103,11 @@ public final class FitResult {
     return RunScatter.freedom(setup);
   }
 
+  /** Draught that the recordings showed, m/s; 0 where no arm was turned. */
+  double draught_m_s() {
+    return setup.turns() ? setup.draught().m_s(values()) : 0;
+  }
+
   /** Signal unit, chain, thermocouple and scale. */
   public SignalPath signal() {
     return setting.signal();

@@ -124,11 +124,10 @@ final class RecordingNotes {
     return List.of();
   }
 
-  /** The largest difference at rest must come near what the formula expects of still air. */
+  /** The largest difference must come near what the formula expects at rest in this room's air. */
   private static void warmUp(FitResult fit, List<Problem> found) {
-    double still =
-        fit.formula()
-            .steadyDelta_K(0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
+    AirPoint air = AirPoint.of(fit.setting().referenceAir());
+    double still = fit.formula().steadyDelta_K(fit.draught_m_s(), fit.signal().supply_V(), air);
     double largest_K = fit.setting().largest() / Math.abs(fit.signal().perKelvin());
     if (largest_K < WARM * still) {
       found.add(

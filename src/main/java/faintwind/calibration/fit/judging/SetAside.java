@@ -6,6 +6,7 @@ import faintwind.calibration.fit.health.OddRuns;
 import faintwind.calibration.fit.health.RunHealth;
 import faintwind.calibration.fit.health.SpinMarks;
 import faintwind.calibration.fit.health.Step;
+import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.run.Run;
@@ -19,6 +20,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Which runs, or which speeds, the fit goes on without. */
 final class SetAside {
@@ -48,21 +50,31 @@ final class SetAside {
    * runs in them.
    */
   static List<RunHealth> health(FitResult fit) {
-    double[] values = fit.values();
-    int share = fit.setup().layout().carriedShare();
-    HeatCourse course =
-        new HeatCourse(
-            fit.setting(),
-            fit.formula(),
-            new HeatCourse.Carried(values[share], values[share + 1], values[share + 2]),
-            fit.solution().wander());
+    HeatCourse course = new HeatCourse(fit.setting(), fit.formula(), fit.solution().wander());
+    RunProblem written = fit.setup().problem();
+    written.integrate(asWritten(fit));
     List<RunHealth> all = new ArrayList<>();
-    for (Track track : fit.problem().tracks()) {
+    for (int k = 0; k < written.tracks().size(); k++) {
+      Track track = written.tracks().get(k);
       for (String run : track.runs) {
-        all.add(new RunHealth(run, course.of(track, run)));
+        all.add(new RunHealth(run, course.of(track, run, written.course(k).speed_m_s)));
       }
     }
     return all;
+  }
+
+  /** Where a fit came to rest, but every turn by itself as it was written down. */
+  private static double[] asWritten(FitResult fit) {
+    double[] point = fit.solution().optimum().point().clone();
+    for (Track track : fit.problem().tracks()) {
+      for (Turn turn : track.turns) {
+        Turn.Columns own = turn.columns();
+        IntStream.of(own.speed(), own.start(), own.stop(), own.runUp(), own.runDown())
+            .filter(column -> column >= 0)
+            .forEach(column -> point[column] = 0);
+      }
+    }
+    return point;
   }
 
   /** The runs that count, compared with one another. */

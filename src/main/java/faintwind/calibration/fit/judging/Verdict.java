@@ -95,7 +95,7 @@ public final class Verdict {
     Formula formula = fit.formula();
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     OptionalDouble supply = fit.signal().supply_V();
-    double draught_m_s = draught_m_s(fit);
+    double draught_m_s = fit.draught_m_s();
     for (double speed = LOWEST_FLOOR_M_S; speed < HIGHEST_FLOOR_M_S; speed *= 1.02) {
       double delta = formula.steadyDelta_K(speed, supply, air);
       double loss = formula.loss_1_s(speed, delta, air);
@@ -110,11 +110,6 @@ public final class Verdict {
       }
     }
     return HIGHEST_FLOOR_M_S;
-  }
-
-  /** Draught that the recordings showed, 0 where no arm was turned. */
-  private static double draught_m_s(FitResult fit) {
-    return fit.setup().turns() ? fit.setup().draught().m_s(fit.values()) : 0;
   }
 
   /** Relative standard deviation of a loss averaged over half a minute. */

@@ -24,6 +24,12 @@ public final class CountingHabit {
   /** All runs together speak no louder than this, logarithm. */
   private static final double LOUDEST_ALL = 6;
 
+  /** Who waits for a steady arm notes the first click within this time, s (own choice). */
+  private static final double LATER_S = 30;
+
+  /** No density counts as less, 1/s. */
+  private static final double LEAST = 1e-6;
+
   private static final int PARTS = 40;
 
   private CountingHabit() {}
@@ -110,30 +116,56 @@ public final class CountingHabit {
     double fromRest = 0;
     double clicked = 0;
     double noted = 0;
-    for (Run run : runs) {
-      if (run.kind() != RunKind.SPIN) {
-        continue;
-      }
-      ArmTurning arm = run.arm().orElseThrow();
+    List<ArmTurning> arms =
+        runs.stream()
+            .filter(run -> run.kind() == RunKind.SPIN)
+            .map(run -> run.arm().orElseThrow())
+            .toList();
+    for (ArmTurning arm : arms) {
       double turn_s = arm.turnsTime_s().value() / arm.turns();
       double left_s = left_s(arm);
       if (arm.firstClick_s().isPresent()) {
-        double before_s = arm.firstClick_s().getAsDouble() - arm.spinStart_s();
-        noted += odds(box(before_s, factor * turn_s), box(before_s, turn_s));
-        double after_s = left_s - before_s;
+        double after_s = left_s - before_s(arm);
         noted += odds(box(after_s, factor * turn_s), box(after_s, turn_s));
       } else {
         fromRest += odds(fromRest(left_s, factor * turn_s), fromRest(left_s, turn_s));
         clicked += odds(clicked(left_s, factor * turn_s), clicked(left_s, turn_s));
       }
     }
-    double all = noted + (fromRest(runs) > 0.5 ? fromRest : clicked);
+    double all =
+        noted
+            + firstClicks(arms, factor)
+            - firstClicks(arms, 1)
+            + (fromRest(runs) > 0.5 ? fromRest : clicked);
     return Math.max(-LOUDEST_ALL, Math.min(LOUDEST_ALL, all));
   }
 
+  private static double before_s(ArmTurning arm) {
+    return arm.firstClick_s().orElseThrow() - arm.spinStart_s();
+  }
+
+  /**
+   * Logarithm of the density of the noted first clicks for turns that were written too many by a
+   * factor. Who counts either takes the first click that comes, in the first turn, or waits until
+   * the arm is steady, which says nothing of how long a turn is; one person does the same in all
+   * runs.
+   */
+  private static double firstClicks(List<ArmTurning> arms, double factor) {
+    double first = 0;
+    double later = 0;
+    for (ArmTurning arm : arms) {
+      if (arm.firstClick_s().isPresent()) {
+        double turn_s = factor * arm.turnsTime_s().value() / arm.turns();
+        first += Math.log(Math.max(LEAST, box(before_s(arm), turn_s)));
+        later -= Math.log(LATER_S);
+      }
+    }
+    double more = Math.max(first, later);
+    return more + Math.log(0.5 * Math.exp(first - more) + 0.5 * Math.exp(later - more));
+  }
+
   private static double odds(double one, double other) {
-    double least = 1e-6;
-    double log = Math.log(Math.max(least, one) / Math.max(least, other));
+    double log = Math.log(Math.max(LEAST, one) / Math.max(LEAST, other));
     return Math.max(-Math.log(LOUDEST), Math.min(Math.log(LOUDEST), log));
   }
 }

@@ -24,7 +24,7 @@ class AilmentsTest {
   private static HeatBlock block(int k, double ratio) {
     Phase phase = k < 3 ? Phase.BEFORE : k < 7 ? Phase.TURNING : Phase.AFTER;
     double delta_K = phase == Phase.TURNING ? 8 : 20;
-    return new HeatBlock(phase, 150 * k, 150 * k + 140, ratio, U, delta_K);
+    return new HeatBlock(phase, 150 * k, 150 * k + 140, ratio, U, 0, delta_K);
   }
 
   private static List<Ailment> off(ToDoubleFunction<HeatBlock> pattern) {
@@ -130,7 +130,7 @@ class AilmentsTest {
     List<HeatBlock> blocks = new ArrayList<>();
     double[] ratios = {0.93, 0.98, 0.91, 0.99, 0.94};
     for (int k = 0; k < ratios.length; k++) {
-      blocks.add(new HeatBlock(Phase.BEFORE, 150 * k, 150 * k + 140, ratios[k], U, 20));
+      blocks.add(new HeatBlock(Phase.BEFORE, 150 * k, 150 * k + 140, ratios[k], U, 0, 20));
     }
     List<Ailment> found = Ailments.of(new RunHealth("still", blocks), 1, SCATTER);
     assertThat(found).extracting(Ailment::kind).containsExactly(Kind.REST);
@@ -141,7 +141,7 @@ class AilmentsTest {
   void aStillRunSteadilyOffIsNotCalledDraughty() {
     List<HeatBlock> blocks = new ArrayList<>();
     for (int k = 0; k < 5; k++) {
-      blocks.add(new HeatBlock(Phase.BEFORE, 150 * k, 150 * k + 140, 0.95, U, 20));
+      blocks.add(new HeatBlock(Phase.BEFORE, 150 * k, 150 * k + 140, 0.95, U, 0, 20));
     }
     assertThat(Ailments.of(new RunHealth("still", blocks), 1, SCATTER))
         .extracting(Ailment::kind)

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class RunHealthTest {
   private static HeatBlock block(Phase phase, double ratio, double u) {
-    return new HeatBlock(phase, 0, 100, ratio, u, 20);
+    return new HeatBlock(phase, 0, 100, ratio, u, 0, 20);
   }
 
   /** By hand: 1.00 ± 0.01 counts four times as much as 1.10 ± 0.02; (4 · 1 + 1.1)/5 = 1.02. */

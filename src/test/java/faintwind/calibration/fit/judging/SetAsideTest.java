@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 
 class SetAsideTest {
   private static RunHealth rest(String run, double ratio) {
-    HeatBlock block = new HeatBlock(HeatBlock.Phase.BEFORE, 0, 140, ratio, 0.003, 20);
+    HeatBlock block = new HeatBlock(HeatBlock.Phase.BEFORE, 0, 140, ratio, 0.003, 0, 20);
     return new RunHealth(run, List.of(block));
   }
 
