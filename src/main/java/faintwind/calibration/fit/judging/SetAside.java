@@ -63,10 +63,17 @@ final class SetAside {
     return all;
   }
 
-  /** Where a fit came to rest, but every turn by itself as it was written down. */
+  /**
+   * Where a fit came to rest, but every turn by itself as it was written down, and every run in the
+   * draught of all: what a run alone would need is held against the others.
+   */
   private static double[] asWritten(FitResult fit) {
     double[] point = fit.solution().optimum().point().clone();
+    double ofAll = fit.setup().draught().overUsual(fit.values());
     for (Track track : fit.problem().tracks()) {
+      for (int column : track.draughtColumns) {
+        point[column] = fit.setup().unknowns().get(column).x(ofAll);
+      }
       for (Turn turn : track.turns) {
         Turn.Columns own = turn.columns();
         IntStream.of(own.speed(), own.start(), own.stop(), own.runUp(), own.runDown())

@@ -27,7 +27,12 @@ public record RoomDraught(int usual, List<Integer> own) {
    * @param values of all unknowns
    */
   public double m_s(double[] values) {
-    return values[usual] * Math.sqrt(squares(values) / own.size());
+    return values[usual] * overUsual(values);
+  }
+
+  /** The same over the usual draught. */
+  public double overUsual(double[] values) {
+    return Math.sqrt(squares(values) / own.size());
   }
 
   /** Relative change of {@link #m_s} with every unknown. */

@@ -14,6 +14,7 @@ import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.MadeRuns;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.speed.TestCalibration;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -42,11 +43,24 @@ class HeatCourseTest {
         "spin", MadeRuns.series(0, 2, 1500, delta_K), MadeRuns.arm(START_S, STOP_S, TURNS, 600));
   }
 
-  private List<HeatBlock> of(DoubleUnaryOperator delta_K, HeatCourse.Carried carried) {
+  private List<HeatBlock> of(DoubleUnaryOperator delta_K, double carriedShare) {
     Setting setting =
         Setting.of(MadeRuns.set(spin(t -> FORMULA.signal(delta_K.applyAsDouble(t), air.air_K()))));
     Track track = new Setup(setting, setting.model(PhysicsShaped.ID)).problem().tracks().get(0);
-    return new HeatCourse(setting, FORMULA, carried, Wander.FIRST).of(track, "spin");
+    double[] speed_m_s =
+        Arrays.stream(track.rows.time_s).map(t -> past_m_s(t, carriedShare)).toArray();
+    return new HeatCourse(setting, FORMULA, Wander.FIRST).of(track, "spin", speed_m_s);
+  }
+
+  /** Past the ball; what goes round with the arm rises in 20 s and falls in 25 s. */
+  private static double past_m_s(double t_s, double share) {
+    double carried = share * SPEED_M_S;
+    if (t_s < START_S) {
+      return 0;
+    }
+    return t_s <= STOP_S
+        ? SPEED_M_S - carried * (1 - Math.exp(-(t_s - START_S) / 20))
+        : carried * Math.exp(-(t_s - STOP_S) / 25);
   }
 
   private double resting(double t_s) {
@@ -59,7 +73,7 @@ class HeatCourseTest {
 
   @Test
   void aBallAtRestTakesTheHeatThatIsGiven() {
-    List<HeatBlock> blocks = of(this::resting, new HeatCourse.Carried(0, 20, 25));
+    List<HeatBlock> blocks = of(this::resting, 0);
     assertThat(blocks).hasSizeGreaterThan(8);
     for (HeatBlock block : blocks) {
       assertThat(block.ratio()).isCloseTo(1, within(1e-3));
@@ -71,7 +85,7 @@ class HeatCourseTest {
   /** Three seconds before a change and 25 s after it count for nothing; no block beyond 150 s. */
   @Test
   void blocksLieWithinTheirPhase() {
-    List<HeatBlock> blocks = of(this::resting, new HeatCourse.Carried(0, 20, 25));
+    List<HeatBlock> blocks = of(this::resting, 0);
     assertThat(only(blocks, Phase.BEFORE)).allMatch(b -> b.to_s() <= START_S - 3);
     assertThat(only(blocks, Phase.TURNING))
         .hasSize(4)
@@ -86,7 +100,7 @@ class HeatCourseTest {
   /** A tenth of the speed goes round with the arm: 0.9 m/s past the ball. */
   @Test
   void airThatIsCarriedRoundTakesLess() {
-    List<HeatBlock> blocks = of(this::resting, new HeatCourse.Carried(0.1, 20, 25));
+    List<HeatBlock> blocks = of(this::resting, 0.1);
     double p = FORMULA.heating_K_s(OptionalDouble.empty());
     double expected = FORMULA.loss_1_s(0.9 * SPEED_M_S, moved_K, air) * moved_K / p;
     List<HeatBlock> turning = only(blocks, Phase.TURNING);
@@ -107,9 +121,7 @@ class HeatCourseTest {
       cooled[i] = i < 930 ? still_K : now - FORMULA.loss_1_s(0, now, air) * now;
     }
     List<HeatBlock> after =
-        only(
-            of(t -> t > STOP_S ? cooled[(int) t] : resting(t), new HeatCourse.Carried(0, 20, 25)),
-            Phase.AFTER);
+        only(of(t -> t > STOP_S ? cooled[(int) t] : resting(t), 0), Phase.AFTER);
     assertThat(after.get(1).ratio()).isCloseTo(0, within(0.03));
     assertThat(after.get(2).ratio()).isCloseTo(0, within(0.03));
   }
@@ -117,8 +129,7 @@ class HeatCourseTest {
   /** Half of the still-air difference: what is lost of it over what is given. */
   @Test
   void aBallThatStaysTooColdTakesLess() {
-    List<HeatBlock> blocks =
-        of(t -> t < START_S ? still_K / 2 : resting(t), new HeatCourse.Carried(0, 20, 25));
+    List<HeatBlock> blocks = of(t -> t < START_S ? still_K / 2 : resting(t), 0);
     double half = still_K / 2;
     double expected =
         FORMULA.loss_1_s(0, half, air) * half / FORMULA.heating_K_s(OptionalDouble.empty());
@@ -127,8 +138,7 @@ class HeatCourseTest {
 
   @Test
   void aBallThatIsStillColdHasNoBlock() {
-    List<HeatBlock> blocks =
-        of(t -> t < 150 ? 0.05 * still_K : resting(t), new HeatCourse.Carried(0, 20, 25));
+    List<HeatBlock> blocks = of(t -> t < 150 ? 0.05 * still_K : resting(t), 0);
     assertThat(blocks.get(0).from_s()).isGreaterThan(140);
   }
 
@@ -138,8 +148,7 @@ class HeatCourseTest {
    */
   @Test
   void uncertaintyIsThatOfFormAndWander() {
-    List<HeatBlock> blocks =
-        of(t -> resting(t) + (t % 4 == 0 ? 1e-3 : -1e-3), new HeatCourse.Carried(0, 20, 25));
+    List<HeatBlock> blocks = of(t -> resting(t) + (t % 4 == 0 ? 1e-3 : -1e-3), 0);
     HeatBlock rest = only(blocks, Phase.AFTER).get(1);
     double length_s = rest.to_s() - rest.from_s();
     assertThat(rest.u())

@@ -22,7 +22,7 @@ class RunHealthTest {
                 block(Phase.BEFORE, 1, 0.01),
                 block(Phase.TURNING, 3, 0.001),
                 block(Phase.AFTER, 1.1, 0.02)));
-    assertThat(run.rest().orElseThrow()).isCloseTo(1.02, within(1e-12));
+    assertThat(run.rest().orElseThrow().ratio()).isCloseTo(1.02, within(1e-12));
   }
 
   @Test

@@ -110,7 +110,8 @@ class SettledSearchTest {
         Math.max(1e-6, wander.rest_s() * rest),
         Math.max(1e-6, wander.turning_s() * turning),
         Math.max(1e-8, wander.draught_m2_s() * draught),
-        Math.max(0.4, wander.white() * white));
+        Math.max(0.4, wander.white() * white),
+        wander.memory_s());
   }
 
   private double deviance(Wander wander) {
