@@ -18,8 +18,14 @@ class AilmentsTest {
   private static final double SCATTER = 0.0014;
   private static final double U = 0.0048;
 
-  /** The sum of squares of a hundredth in one block at rest: 1e-4 / (0.0048² + 0.0014²) = 4. */
-  private static final double PER_CENT_AT_REST = 4;
+  /**
+   * A tenth in all ten: rests 600 s apart share 1/e of 0.0014², so that six of them count as less
+   * (worked out apart with NumPy, aᵀ C⁻¹ a).
+   */
+  private static final double SCALE_GAIN = 3812.953599154045;
+
+  /** Weighted mean of five blocks that share in the same way (apart, with NumPy). */
+  private static final double DRAUGHTY_SHARE = -0.05011662213823298;
 
   private static HeatBlock block(int k, double ratio) {
     Phase phase = k < 3 ? Phase.BEFORE : k < 7 ? Phase.TURNING : Phase.AFTER;
@@ -56,7 +62,7 @@ class AilmentsTest {
   void oneFactorIsTheScale() {
     List<Ailment> found = off(b -> 0.1);
     isOnly(found, Kind.SCALE, 0.1, 0);
-    assertThat(found.get(0).gain()).isCloseTo(10 * 100 * PER_CENT_AT_REST, within(1e-6));
+    assertThat(found.get(0).gain()).isCloseTo(SCALE_GAIN, within(1e-6));
     assertThat(found.get(0).spoilsRecording()).isTrue();
   }
 
@@ -134,7 +140,7 @@ class AilmentsTest {
     }
     List<Ailment> found = Ailments.of(new RunHealth("still", blocks), 1, SCATTER);
     assertThat(found).extracting(Ailment::kind).containsExactly(Kind.REST);
-    assertThat(found.get(0).share()).isCloseTo(-0.05, within(1e-9));
+    assertThat(found.get(0).share()).isCloseTo(DRAUGHTY_SHARE, within(1e-9));
   }
 
   @Test

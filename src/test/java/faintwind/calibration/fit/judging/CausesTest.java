@@ -192,7 +192,10 @@ class CausesTest {
             .orElseThrow();
     double still =
         fit.formula()
-            .steadyDelta_K(0, fit.signal().supply_V(), AirPoint.of(fit.setting().referenceAir()));
+            .steadyDelta_K(
+                fit.draught_m_s(),
+                fit.signal().supply_V(),
+                AirPoint.of(fit.setting().referenceAir()));
     assertThat(Double.parseDouble(found.found()))
         .isCloseTo(100 * fit.setting().largest() / still, within(0.1));
   }
