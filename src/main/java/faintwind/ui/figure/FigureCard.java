@@ -7,13 +7,18 @@ import faintwind.report.plot.PlotTable;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.PlotCard;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A plot of the report package as a card of the window, with its numbers as a table. */
 public final class FigureCard {
   private static final int SIGNIFICANT = 5;
+
+  /** Numbers of a row: x, y, and the edges of a band. */
+  private static final int MOST_NUMBERS = 4;
 
   private FigureCard() {}
 
@@ -40,10 +45,14 @@ public final class FigureCard {
   static PlotCard.Table table(PlotFigure figure, Messages words) {
     List<List<String>> rows = new ArrayList<>();
     for (PlotTable table : figure.tables()) {
+      Map<String, double[]> largest = largest(table);
       for (PlotTable.Row row : table.rows()) {
         List<String> cells = new ArrayList<>();
         cells.add(row.series().isEmpty() ? table.title() : row.series());
-        row.numbers().forEach(number -> cells.add(number(number)));
+        double[] tops = largest.get(row.series());
+        for (int i = 0; i < row.numbers().size(); i++) {
+          cells.add(number(row.numbers().get(i), tops[i]));
+        }
         while (cells.size() < 5) {
           cells.add("");
         }
@@ -61,7 +70,25 @@ public final class FigureCard {
         rows);
   }
 
-  private static String number(double value) {
-    return Numerals.digits(value, SIGNIFICANT);
+  /** Of each column the largest size of a number, by series. */
+  private static Map<String, double[]> largest(PlotTable table) {
+    Map<String, double[]> all = new HashMap<>();
+    for (PlotTable.Row row : table.rows()) {
+      double[] tops = all.computeIfAbsent(row.series(), series -> new double[MOST_NUMBERS]);
+      for (int i = 0; i < row.numbers().size(); i++) {
+        double size = Math.abs(row.numbers().get(i));
+        tops[i] = Double.isFinite(size) ? Math.max(tops[i], size) : tops[i];
+      }
+    }
+    return all;
+  }
+
+  /** To as many decimals as the largest of its column has: a speed near 0 is no finer than that. */
+  private static String number(double value, double largest) {
+    if (!Double.isFinite(value) || largest == 0) {
+      return Numerals.digits(value, SIGNIFICANT);
+    }
+    int places = SIGNIFICANT - 1 - (int) Math.floor(Math.log10(largest));
+    return Numerals.digits(Double.parseDouble(Numerals.shortest(value, places)), SIGNIFICANT);
   }
 }
