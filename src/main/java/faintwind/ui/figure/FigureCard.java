@@ -49,7 +49,7 @@ public final class FigureCard {
       for (PlotTable.Row row : table.rows()) {
         List<String> cells = new ArrayList<>();
         cells.add(row.series().isEmpty() ? table.title() : row.series());
-        double[] tops = largest.get(row.series());
+        double[] tops = largest.getOrDefault(row.series(), new double[MOST_NUMBERS]);
         for (int i = 0; i < row.numbers().size(); i++) {
           cells.add(number(row.numbers().get(i), tops[i]));
         }
