@@ -20,6 +20,7 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  * What an opponent would alter, each found or rightly let pass: by {@code faintwind check} and by a
  * verifier in another language that knows the page of the format alone.
  */
+@Tag("long")
 class AlterationsTest {
   private static final Path CELLAR = Path.of("demo-projects/cellar");
   private static final Path SCRIPT = Path.of("src/test/resources/chain/verify.py");

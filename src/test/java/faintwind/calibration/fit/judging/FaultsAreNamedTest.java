@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 @DisplayName("Faulty data sets are named in plain words (seed 5)")
+@Tag("long")
 class FaultsAreNamedTest {
   private static final RunSet HEALTHY = SampleRuns.of("bench-b");
 
@@ -69,7 +70,6 @@ class FaultsAreNamedTest {
         .contains("fit.not-heated");
   }
 
-  @Tag("long")
   @Test
   void wrongCountInOneRunIsNamedWithItsRun() {
     Found found = found(FaultyRuns.run("spin04", r -> FaultyRuns.turned(r, 1.25)));
@@ -84,7 +84,6 @@ class FaultsAreNamedTest {
     assertThat(found.accusedRuns()).containsExactly("spin05");
   }
 
-  @Tag("long")
   @Test
   void twoExchangedRunsAreNamed() {
     Found found = found(r -> FaultyRuns.exchanged(r, HEALTHY.runs(), "spin04", "spin05"));
@@ -105,7 +104,6 @@ class FaultsAreNamedTest {
         .containsExactlyInAnyOrder("spin01 spin06", "spin06 spin01");
   }
 
-  @Tag("long")
   @Test
   void aContradictingRunIsLeftOutAsItsEntrySays() {
     RunSet faulty =
