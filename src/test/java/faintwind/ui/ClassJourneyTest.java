@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import org.junit.jupiter.api.Tag;
@@ -44,11 +45,21 @@ class ClassJourneyTest {
         .contains("Pair 4 lies outside with 104 Ω", "colour code");
     assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
     teacher.pictures("class");
+    theBoardLooksAgainAndLeavesTheFocus(robot, teacher);
     teacherLooksIntoAPair(teacher);
     onePairWorks(robot, teacher);
     secondLesson(robot, teacher);
     thirdLesson(teacher);
     teacher.close();
+  }
+
+  /** Drawn anew with each look: who stands at a pair's name by the keys still does. */
+  private void theBoardLooksAgainAndLeavesTheFocus(FxRobot robot, Journey teacher) {
+    Node name = robot.lookup("#class-pair-pair-02").query();
+    robot.interact(name::requestFocus);
+    clock.move(Duration.ofSeconds(70));
+    Waiting.until(() -> name.getScene() == null);
+    assertThat(teacher.stage().getScene().getFocusOwner().getId()).isEqualTo("class-pair-pair-02");
   }
 
   /** From the board into the stuck pair's instrument, and back to the board. */

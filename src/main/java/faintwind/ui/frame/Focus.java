@@ -4,6 +4,7 @@ import java.util.Optional;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.Parent;
+import javafx.scene.Scene;
 import javafx.scene.control.ListView;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ScrollPane;
@@ -74,6 +75,18 @@ public final class Focus {
       }
     }
     return Optional.empty();
+  }
+
+  /** Draws anew what lies under a node; what had the focus there has it again, by its id. */
+  public static void keep(Node under, Runnable draw) {
+    Optional<String> id =
+        Optional.ofNullable(under.getScene())
+            .map(Scene::getFocusOwner)
+            .filter(owner -> isInside(owner, under))
+            .map(Node::getId);
+    draw.run();
+    id.flatMap(had -> under.lookupAll("*").stream().filter(n -> had.equals(n.getId())).findFirst())
+        .ifPresent(Node::requestFocus);
   }
 
   /** Whether a node is another or lies in it. */

@@ -8,6 +8,7 @@ import faintwind.job.lesson.ToSign;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Focus;
 import faintwind.ui.frame.Screen;
 import faintwind.ui.instrument.StepMarks;
 import faintwind.ui.part.Boxes;
@@ -80,7 +81,7 @@ public final class ClassScreen extends DataScreen {
     desk.look().projector().addListener(shown);
     whenLeft(() -> desk.look().projector().removeListener(shown));
     model.minutes().addListener((property, was, now) -> showNow());
-    filledBy(model.view(), look -> look.ifPresent(this::show));
+    filledBy(model.view(), look -> showNow());
     again.getKeyFrames().add(new KeyFrame(AGAIN, event -> model.look()));
     again.setCycleCount(Animation.INDEFINITE);
     again.play();
@@ -109,7 +110,7 @@ public final class ClassScreen extends DataScreen {
   }
 
   private void showNow() {
-    model.view().get().ifPresent(this::show);
+    model.view().get().ifPresent(look -> Focus.keep(sheet(), () -> show(look)));
   }
 
   private void show(ClassLook look) {
