@@ -89,6 +89,6 @@ public final class FigureCard {
       return Numerals.digits(value, SIGNIFICANT);
     }
     int places = SIGNIFICANT - 1 - (int) Math.floor(Math.log10(largest));
-    return Numerals.digits(Double.parseDouble(Numerals.shortest(value, places)), SIGNIFICANT);
+    return Numerals.shortest(value, places);
   }
 }

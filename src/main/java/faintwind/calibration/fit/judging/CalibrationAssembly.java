@@ -3,6 +3,7 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.ArmShown;
 import faintwind.calibration.BuildAgreement;
 import faintwind.calibration.Calibration;
+import faintwind.calibration.Covariance;
 import faintwind.calibration.Coverage;
 import faintwind.calibration.Evidence;
 import faintwind.calibration.Evidence.MonteCarloSummary;
@@ -22,10 +23,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
-import org.apache.commons.math3.linear.ArrayRealVector;
-import org.apache.commons.math3.linear.MatrixUtils;
-import org.apache.commons.math3.linear.RealMatrix;
-import org.apache.commons.math3.linear.RealVector;
 
 /** Puts a calibration together from what the fit, the choice and the studies found. */
 public final class CalibrationAssembly {
@@ -133,11 +130,9 @@ public final class CalibrationAssembly {
     for (int i = 0; i < by.length; i++) {
       by[i] *= slopes[i];
     }
-    RealMatrix covariance = MatrixUtils.createRealMatrix(fit.solution().optimum().unitCovariance());
-    RealVector change = new ArrayRealVector(by);
+    Covariance covariance = Covariance.of(fit.solution().optimum().unitCovariance());
     double m_s = draught.m_s(fit.values());
-    double u = m_s * Math.sqrt(change.dotProduct(covariance.operate(change)));
-    return new Parameter("draught", m_s, u, "m/s");
+    return new Parameter("draught", m_s, m_s * Math.sqrt(covariance.variance(by)), "m/s");
   }
 
   /**

@@ -50,7 +50,7 @@ final class HeatStep {
   private final Inputs inputs = new Inputs();
 
   private double[] values = {};
-  private Track.Grid grid;
+  private final Track.Grid grid;
   private ThermalPath path;
   private double share;
   private int run;
@@ -103,7 +103,7 @@ final class HeatStep {
   }
 
   /** Puts the states to the start of the track. */
-  void start(double[] values, ThermalPath path, Track track) {
+  void start(double[] values, ThermalPath path) {
     this.values = values;
     this.path = path;
     System.arraycopy(values, 0, losses, 0, losses.length);

@@ -127,7 +127,7 @@ final class TrackIntegrator {
 
   private void start(ThermalPath path) {
     reference_K = track.grid.air[0].air_K() - track.grid.air_K[0];
-    step.start(values, path, track);
+    step.start(values, path);
     layout.model().loss(step.losses(), 0, 0.1, track.grid.air[0], out);
     referenceLoss_1_s = out[0];
     lastStep_s = 0;
