@@ -182,7 +182,9 @@ public final class LiveGuide {
     }
     List<Trouble> troubles = stillTroubles(time_s);
     new CourseTroubles(history, course).neverFlat(from_s).ifPresent(troubles::add);
-    if (more_s > 0 && !has(troubles, Trouble.Kind.NEVER_FLAT)) {
+    // once said it stands: noise about the threshold must not take the button from under the hand
+    boolean ready = advice.action() == Action.SPIN_NOW;
+    if (!ready && more_s > 0 && !has(troubles, Trouble.Kind.NEVER_FLAT)) {
       return new Advice(Action.WARMING, OptionalDouble.of(more_s), Optional.of(open), troubles);
     }
     return spinOrGoOn(time_s, troubles);

@@ -60,6 +60,16 @@ class LiveGuideTest {
     assertThat(table.next().more_s().orElse(0)).isCloseTo(then_s / 2, within(0.35 * then_s));
   }
 
+  @ParameterizedTest(name = "seed {0}")
+  @ValueSource(longs = {1, 2, 3, 5, 7, 11, 13, 21})
+  void onceItIsTimeToSpinItStaysSoUntilThePersonSpins(long seed) {
+    VirtualTable table = table(seed, 1.0).until(1);
+    while (table.next().action() != Action.SPIN_NOW) {}
+    table.waits(600);
+    assertThat(table.actions)
+        .containsExactly(Action.KEEP_OFF, Action.SWITCH_ON, Action.WARMING, Action.SPIN_NOW);
+  }
+
   @Test
   void expectedPathRunsOnFromNowAndComesNearToWhatComes() {
     VirtualTable table = table(3, 1.0, 0.4).until(4);

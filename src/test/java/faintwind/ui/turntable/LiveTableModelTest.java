@@ -99,7 +99,7 @@ class LiveTableModelTest {
   }
 
   private LiveTableModel model() {
-    double pace = 200; // at more, the moment to spin may be over before a busy machine looks
+    double pace = 200;
     Rehearsal rehearsal = new Rehearsal(RehearsalPlan.build(), SEED, pace);
     RehearsalHand hand = new RehearsalHand(rehearsal, RehearsalHand.Lead.PERSON, SEED, pace);
     LiveSession.Preparation plan = RehearsalPlan.preparation(RehearsalPlan.Length.SHORT);
