@@ -12,7 +12,7 @@ import java.util.function.Predicate;
  * Where the uncertainty of a speed comes from. With every prior a standard normal one, the
  * covariance C of a fit is the sum over all that went in; the share of one prior r in the variance
  * of a speed with gradient g is (gᵀ C e_r)². What is left is the recordings' own. What the carried
- * air was given beyond the curvature (see {@link CarriedShareProfile}) is its own.
+ * air was given beyond the curvature (see {@link CarriedSharePosterior}) is its own.
  */
 final class Budget {
   private final FitResult fit;

@@ -291,7 +291,7 @@ public final class FitToRuns {
       }
     }
     if (deviance(problem, x, wander) < most) {
-      optimum = CarriedShareProfile.settle(setup, problem, optimum, cancelled);
+      optimum = CarriedSharePosterior.settle(setup, problem, optimum, cancelled);
     }
     Optimum settled = Minimum.withCovariance(optimum);
     problem.integrate(settled.point());

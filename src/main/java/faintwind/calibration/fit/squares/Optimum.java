@@ -65,6 +65,14 @@ public final class Optimum {
   }
 
   /**
+   * Logarithm of the volume in which the variables are likely where one of them is held: the root
+   * of the determinant of the others' covariance, without any other variance that was given.
+   */
+  public double logVolumeAround(int held) {
+    return Triangle.of(there).logVolume() - 0.5 * Math.log(curvatureCovariance()[held][held]);
+  }
+
+  /**
    * One standard deviation of what a variable was given beyond its curvature, and how all others
    * move with it; zeros where nothing was.
    */

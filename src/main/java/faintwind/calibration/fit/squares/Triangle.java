@@ -129,6 +129,15 @@ final class Triangle {
     }
   }
 
+  /** ln √|det (RᵀR)⁻¹|. */
+  double logVolume() {
+    double sum = 0;
+    for (int i = 0; i < y.length; i++) {
+      sum -= Math.log(Math.abs(r[i][i]));
+    }
+    return sum;
+  }
+
   /** (RᵀR)⁻¹. */
   double[][] inverseSquare() {
     int p = y.length;

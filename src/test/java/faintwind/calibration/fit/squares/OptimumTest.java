@@ -29,6 +29,15 @@ class OptimumTest {
     assertThat(optimum.beyondCurvature()).containsExactly(0, 0);
   }
 
+  /** Where the first is held, JᵀJ leaves the second a variance of 1/2; where the second is, 1. */
+  @Test
+  void roomAroundAHeldVariableIsWhatTheOthersHave() {
+    assertThat(optimum.logVolumeAround(0)).isCloseTo(Math.log(Math.sqrt(0.5)), EXACT);
+    assertThat(optimum.logVolumeAround(1)).isCloseTo(0, EXACT);
+    assertThat(optimum.withVariance(0, 8).logVolumeAround(0))
+        .isCloseTo(Math.log(Math.sqrt(0.5)), EXACT);
+  }
+
   /** Variance 8 for 2: all moves with (2, -1)/2, six more of its square: -1 - 3 and 1 + 1.5. */
   @Test
   void aWiderVarianceTakesTheOthersAlong() {

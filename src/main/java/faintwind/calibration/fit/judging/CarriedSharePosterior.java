@@ -19,11 +19,14 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * The share of the arm's speed at which air is carried round, settled by all shares that the
  * recordings allow, not by the likeliest alone. Near nothing, or where rise and decay are quick,
  * the sum of squares is far from a parabola in the share: its curvature at the least would state a
- * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least;
- * the weights exp(−cost/2) of these (profile likelihood times prior; see Pawitan 2001, from memory)
- * give a median and the mean square about it, and the fit is put to that median.
+ * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least.
+ * The weight of each is exp(−cost/2) times the room that is left to all other variables there, the
+ * root of the determinant of their covariance (Laplace's approximation of a marginal posterior;
+ * Tierney and Kadane 1986, from memory). These weights give a median and the mean square about it,
+ * and the fit is put to that median. Without the room a share near nothing, which leaves rise,
+ * decay and draughts free, would weigh too little (docs/decisions/0006).
  */
-final class CarriedShareProfile {
+final class CarriedSharePosterior {
   /** Leaves a cost that is a tenth too high at most, seldom more than a few hundredths. */
   private static final Optimiser ALONG = new Optimiser(60, 1e-4);
 
@@ -36,7 +39,7 @@ final class CarriedShareProfile {
   /** A valley that is lower by this much is another one. */
   private static final double LOWER = 0.3;
 
-  private static final double LEAST_SHARE = 0.0015;
+  private static final double LEAST_SHARE = 0.0005;
   private static final double MOST_SHARE = 0.15;
   private static final double LEAST_STEP = 0.003;
   private static final double MOST_STEP = 0.008;
@@ -63,7 +66,11 @@ final class CarriedShareProfile {
     /** How that goes with the share, by the curvature there. */
     final double[] byShare;
 
-    Point(double share, double cost, double[] x, double[] byShare) {
+    /** −2 ln of the weight: the cost, less twice the logarithm of the room. */
+    final double deviance;
+
+    Point(double share, double cost, double[] x, double[] byShare, double logRoom) {
+      this.deviance = cost - 2 * logRoom;
       this.share = share;
       this.cost = cost;
       this.x = x;
@@ -80,7 +87,7 @@ final class CarriedShareProfile {
     }
   }
 
-  private CarriedShareProfile(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
+  private CarriedSharePosterior(Setup setup, RunProblem problem, BooleanSupplier cancelled) {
     this.setup = setup;
     this.problem = problem;
     this.cancelled = cancelled;
@@ -94,7 +101,7 @@ final class CarriedShareProfile {
     }
     Optimum from = least;
     for (int again = 0; again < AGAIN; again++) {
-      CarriedShareProfile shares = new CarriedShareProfile(setup, problem, cancelled);
+      CarriedSharePosterior shares = new CarriedSharePosterior(setup, problem, cancelled);
       shares.scan(from);
       Optional<Optimum> better = shares.better(from);
       if (better.isEmpty()) {
@@ -112,7 +119,7 @@ final class CarriedShareProfile {
     double u = Math.sqrt(least.curvatureCovariance()[index][index]) * prior.slope(x[index]);
     double step = Math.min(MOST_STEP, Math.max(LEAST_STEP, u));
     double[] byShare = with(least, prior.slope(x[index]));
-    points.add(new Point(share, least.sumOfSquares(), x, byShare));
+    points.add(new Point(share, least.sumOfSquares(), x, byShare, logRoom(least, x)));
     walk(points.get(0), step);
     walk(points.get(0), -step);
     points.sort(Comparator.comparingDouble(p -> p.share));
@@ -172,7 +179,16 @@ final class CarriedShareProfile {
     double[] byShare = with(held, HELD);
     setup.unknowns().replace(index, prior);
     x[index] = prior.x(share);
-    return new Point(share, cost + x[index] * x[index] + problem.tied(x), x, byShare);
+    return new Point(
+        share, cost + x[index] * x[index] + problem.tied(x), x, byShare, logRoom(held, x));
+  }
+
+  /**
+   * Logarithm of the room that a share leaves: to all other variables, and to its own, whose prior
+   * is a density over x, not over the share.
+   */
+  private double logRoom(Optimum held, double[] x) {
+    return held.logVolumeAround(index) - Math.log(setup.unknowns().get(index).slope(x[index]));
   }
 
   /**
@@ -199,17 +215,19 @@ final class CarriedShareProfile {
     return nearest;
   }
 
-  /** Median, and mean square about it, over the shares; the cost between them by a cubic spline. */
+  /**
+   * Median, and mean square about it, over the shares; the deviance between them by a cubic spline.
+   */
   private double[] moments() {
     double[] shares = points.stream().mapToDouble(p -> p.share).toArray();
-    double[] costs = points.stream().mapToDouble(p -> p.cost).toArray();
-    double least = Arrays.stream(costs).min().orElseThrow();
-    PolynomialSplineFunction cost = new SplineInterpolator().interpolate(shares, costs);
+    double[] deviances = points.stream().mapToDouble(p -> p.deviance).toArray();
+    double least = Arrays.stream(deviances).min().orElseThrow();
+    PolynomialSplineFunction deviance = new SplineInterpolator().interpolate(shares, deviances);
     double width = (shares[shares.length - 1] - shares[0]) / CELLS;
     double[] weights = new double[CELLS];
     for (int k = 0; k < CELLS; k++) {
       double share = shares[0] + (k + 0.5) * width;
-      weights[k] = Math.exp(0.5 * Math.min(0, least - cost.value(share)));
+      weights[k] = Math.exp(0.5 * Math.min(0, least - deviance.value(share)));
     }
     double all = Arrays.stream(weights).sum();
     int half = 0;
