@@ -16,14 +16,6 @@ import java.util.OptionalDouble;
  * with the heater off, no longer shows the offset of the others.
  */
 public final class Leak {
-  private static final double LEAST = 0.02;
-
-  /** Share of the largest signal below which a ball is cold. */
-  private static final double COLD = 0.3;
-
-  /** A jump comes between two rows, or three; a ball takes minutes. */
-  private static final double SUDDEN_S = 4;
-
   private Leak() {}
 
   /** Size of the jump over the largest signal, where a run shows one. */
@@ -83,28 +75,32 @@ public final class Leak {
     if (signal.size() < 12 || signal.last_s() - signal.first_s() < 600) {
       return Optional.empty();
     }
-    if (sign * (signal.value(0) - zero) > COLD * largest) {
+    if (sign * (signal.value(0) - zero) > OwnChoices.COLD * largest) {
       return Optional.empty();
     }
     double most = 0;
     double at = 0;
     for (int i = 0; i < signal.size() && signal.time_s(i) < signal.first_s() + 120; i++) {
       double t = signal.time_s(i);
-      double rise = sign * (signal.at(t + SUDDEN_S) - signal.value(i));
-      double later = sign * (signal.at(t + 30 + SUDDEN_S) - signal.at(t + 30));
+      double rise = sign * (signal.at(t + OwnChoices.SUDDEN_S) - signal.value(i));
+      double later = sign * (signal.at(t + 30 + OwnChoices.SUDDEN_S) - signal.at(t + 30));
       boolean stays = stays(signal, t, sign * (rise - later));
       if (stays && Math.abs(rise - later) > Math.abs(most)) {
         most = rise - later;
-        at = t + 2 * SUDDEN_S;
+        at = t + 2 * OwnChoices.SUDDEN_S;
       }
     }
     double begins = sign * (signal.value(0) - zero);
     double after = sign * (signal.at(signal.first_s() + 30) - signal.value(0));
-    boolean begun = Math.abs(begins) > LEAST * largest && Math.abs(begins) > 0.3 * Math.abs(after);
+    boolean begun =
+        Math.abs(begins) > OwnChoices.LEAST_LEAK * largest
+            && Math.abs(begins) > 0.3 * Math.abs(after);
     if (begun && !heatedBefore(run) && Math.abs(most) < Math.abs(begins)) {
       return Optional.of(new Jump(signal.first_s(), begins));
     }
-    return Math.abs(most) > LEAST * largest ? Optional.of(new Jump(at, most)) : Optional.empty();
+    return Math.abs(most) > OwnChoices.LEAST_LEAK * largest
+        ? Optional.of(new Jump(at, most))
+        : Optional.empty();
   }
 
   /** Whether the supply was on at the first row: then the ball may have begun to warm before. */
@@ -119,8 +115,8 @@ public final class Leak {
   /** A spike goes back at once, a leak does not. */
   private static boolean stays(Series signal, double t_s, double jump) {
     double before = signal.at(t_s);
-    double after = signal.at(t_s + 2 * SUDDEN_S) - before;
-    double later = signal.at(t_s + 3 * SUDDEN_S) - before;
+    double after = signal.at(t_s + 2 * OwnChoices.SUDDEN_S) - before;
+    double later = signal.at(t_s + 3 * OwnChoices.SUDDEN_S) - before;
     return jump * after > 0.5 * jump * jump && jump * later > 0.3 * jump * jump;
   }
 
