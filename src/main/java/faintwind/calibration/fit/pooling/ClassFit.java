@@ -31,7 +31,7 @@ public record ClassFit(List<Member> members, Pool.Spread spread) {
    * One instrument of the class.
    *
    * @param fit with what the others say; alone, where it stands out
-   * @param heard what the others said; nothing where it stands out
+   * @param heard what the others said; nothing where it stands out, or all others do
    * @param standsOut in what, where it does
    */
   public record Member(FitResult fit, ClassKnown heard, Optional<StandsOut> standsOut) {}

@@ -66,7 +66,15 @@ final class ClassRounds<F> {
       off.ifPresent(this::setAside);
       left -= off.isPresent() ? 0 : 1;
     }
+    if (sound().size() < LEAST_SOUND) {
+      sound().forEach(this::leaveAlone);
+    }
     return this;
+  }
+
+  /** It keeps the fit it has alone: whom it heard was set aside since. */
+  private void leaveAlone(int index) {
+    members.set(index, new Member<>(alone.get(index), ClassKnown.NOTHING, Optional.empty()));
   }
 
   private void setAside(Off off) {

@@ -194,5 +194,6 @@ class ClassRoundsTest {
     List<Member<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(0, 2);
     assertThat(made.asked).containsExactly(0, 1, 2, 1, 2);
+    keepsItsOwn(made, members, 1);
   }
 }
