@@ -31,13 +31,13 @@ class ClassRoundsTest {
   private record Fit(int index, int round, SessionShown shown) {}
 
   /** Fits that come to rest nearer to the truth in every round, and the costs set by the test. */
-  private static final class Class implements ClassRounds.Fits<Fit> {
+  private static final class Lesson implements ClassRounds.Fits<Fit> {
     final List<Fit> alone = new ArrayList<>();
     final Map<Integer, List<Double>> costs = new HashMap<>();
     final Map<Integer, SessionShown> afterOneRound = new HashMap<>();
     final List<Integer> asked = new ArrayList<>();
 
-    Class(List<SessionShown> sessions) {
+    Lesson(List<SessionShown> sessions) {
       for (SessionShown session : sessions) {
         alone.add(new Fit(alone.size(), 0, session));
       }
@@ -96,13 +96,13 @@ class ClassRoundsTest {
         .toList();
   }
 
-  private static void keepsItsOwn(Class made, List<Member<Fit>> members, int index) {
+  private static void keepsItsOwn(Lesson made, List<Member<Fit>> members, int index) {
     assertThat(members.get(index).fit()).isSameAs(made.alone.get(index));
     assertThat(members.get(index).heard()).isEqualTo(ClassKnown.NOTHING);
   }
 
   private static void heard(
-      Class made, List<Member<Fit>> members, List<Integer> sound, int rounds) {
+      Lesson made, List<Member<Fit>> members, List<Integer> sound, int rounds) {
     for (int i : sound) {
       assertThat(members.get(i).fit().index()).isEqualTo(i);
       assertThat(members.get(i).fit().round()).isEqualTo(rounds);
@@ -112,7 +112,7 @@ class ClassRoundsTest {
 
   @Test
   void inThreeRoundsEachHearsWhatTheOthersSayByThen() {
-    Class made = new Class(sound(5, TRUTH, U));
+    Lesson made = new Lesson(sound(5, TRUTH, U));
     ClassRounds<Fit> rounds = made.run();
     assertThat(out(rounds.members())).isEmpty();
     heard(made, rounds.members(), List.of(0, 1, 2, 3, 4), 3);
@@ -124,7 +124,7 @@ class ClassRoundsTest {
   void whomAgreeingCostsMuchKeepsItsOwnFitAndIsHeardNoMore() {
     List<SessionShown> sessions = sound(5, TRUTH, U);
     sessions.set(2, session(TRUTH, off("tilt", 0.4), U));
-    Class made = new Class(sessions);
+    Lesson made = new Lesson(sessions);
     made.costs.put(2, List.of(MUCH));
     ClassRounds<Fit> rounds = made.run();
     assertThat(out(rounds.members())).containsExactly(2);
@@ -139,7 +139,7 @@ class ClassRoundsTest {
 
   @Test
   void ofTwoTheFarthestAloneIsSetAsideSinceItMayHaveDrawnTheOtherOff() {
-    Class made = new Class(sound(6, TRUTH, U));
+    Lesson made = new Lesson(sound(6, TRUTH, U));
     made.costs.put(1, List.of(MUCH / 4, USUAL));
     made.costs.put(4, List.of(MUCH));
     List<Member<Fit>> members = made.run().members();
@@ -149,7 +149,7 @@ class ClassRoundsTest {
 
   @Test
   void twoThatStandOutAreSetAsideOneAfterTheOther() {
-    Class made = new Class(sound(6, TRUTH, U));
+    Lesson made = new Lesson(sound(6, TRUTH, U));
     made.costs.put(1, List.of(MUCH));
     made.costs.put(4, List.of(MUCH / 4));
     List<Member<Fit>> members = made.run().members();
@@ -163,7 +163,7 @@ class ClassRoundsTest {
   void aBallThatDiffersByItselfIsSetAsideBeforeAnyRound() {
     List<SessionShown> sessions = sound(5, TRUTH, U);
     sessions.set(3, session(TRUTH, off("conduction", -0.4), U));
-    Class made = new Class(sessions);
+    Lesson made = new Lesson(sessions);
     List<Member<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(3);
     assertThat(members.get(3).standsOut().orElseThrow().what()).isEqualTo("CONVECTION");
@@ -176,7 +176,7 @@ class ClassRoundsTest {
   void aBallThatDiffersOnceTheOthersAreHeardIsSetAsideThen() {
     List<SessionShown> sessions = sound(6, TRUTH, U);
     sessions.set(1, session(TRUTH, off("conduction", -0.4), U));
-    Class made = new Class(sessions);
+    Lesson made = new Lesson(sessions);
     made.afterOneRound.put(3, session(TRUTH, off("leads", 4), U));
     List<Member<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(1, 3);
@@ -188,7 +188,7 @@ class ClassRoundsTest {
 
   @Test
   void oneThatIsLeftHasNobodyToHear() {
-    Class made = new Class(sound(3, TRUTH, U));
+    Lesson made = new Lesson(sound(3, TRUTH, U));
     made.costs.put(0, List.of(MUCH));
     made.costs.put(2, List.of(MUCH / 4));
     List<Member<Fit>> members = made.run().members();
