@@ -16,12 +16,6 @@ import java.util.List;
  * was entered for very long may never have run.
  */
 final class ClockEvidence {
-  /**
-   * A silence longer than this around the end of a clock is asked about: own rule, no source. A
-   * cure takes days; a wrong year is the usual slip.
-   */
-  private static final Duration SILENCE = Duration.ofDays(60);
-
   private ClockEvidence() {}
 
   /** The clock of that start, as far as the journal can be believed. */
@@ -49,7 +43,7 @@ final class ClockEvidence {
         after = ended && other.at().isBefore(after) ? other.at() : after;
       }
     }
-    boolean silent = Duration.between(before, after).compareTo(SILENCE) > 0;
+    boolean silent = Duration.between(before, after).compareTo(OwnChoices.SILENCE) > 0;
     return new StepClock(start, duration_s, now, silent ? StepClock.Trust.LEAPT : plain.trust());
   }
 

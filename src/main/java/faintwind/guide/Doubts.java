@@ -36,11 +36,6 @@ import org.jspecify.annotations.Nullable;
  * it worked out for one checklist in one situation; mutable, for one thread.
  */
 public final class Doubts {
-  private static final double SAME = 1e-3;
-
-  /** The sizes of the arm hold margins of two: a tenth more is none of them (own choice). */
-  private static final double ARM_MORE = 0.1;
-
   private static final Set<OutcomeId> BY_CALIBRATION =
       Set.of(
           OutcomeId.SENSITIVITY,
@@ -260,13 +255,13 @@ public final class Doubts {
     if (a == null || b == null) {
       return !Objects.equals(a, b);
     }
-    return b > (1 + ARM_MORE) * a;
+    return b > (1 + OwnChoices.ARM_MORE) * a;
   }
 
   private static boolean differs(@Nullable Double a, @Nullable Double b) {
     if (a == null || b == null) {
       return !Objects.equals(a, b);
     }
-    return Math.abs(a - b) > SAME * Math.max(Math.abs(a), Math.abs(b));
+    return Math.abs(a - b) > OwnChoices.SAME_NUMBER * Math.max(Math.abs(a), Math.abs(b));
   }
 }

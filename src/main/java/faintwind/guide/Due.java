@@ -24,8 +24,6 @@ import java.util.stream.Stream;
  * @param cause why then
  */
 public record Due(OffsetDateTime at, Cause cause) {
-  private static final int YEARS = 1;
-
   /** The step in which the level at rest is checked. */
   public static final String JAR_STEP = "jar-check";
 
@@ -53,7 +51,7 @@ public record Due(OffsetDateTime at, Cause cause) {
 
   /** A year after the measurement, where nothing is known of what happened since. */
   public static Due byTime(OffsetDateTime measured) {
-    return new Due(measured.plusYears(YEARS), Cause.TIME);
+    return new Due(measured.plusYears(OwnChoices.YEARS), Cause.TIME);
   }
 
   /** Whether it has come. */

@@ -23,9 +23,6 @@ import java.util.function.Function;
  * @param next the shortest possible step where none fits
  */
 public record Today(List<Item> items, List<Item> running, Optional<Item> next) {
-  /** Of a step that says nothing of its time. */
-  private static final int UNKNOWN_min = 30;
-
   public Today {
     items = List.copyOf(items);
     running = List.copyOf(running);
@@ -38,7 +35,7 @@ public record Today(List<Item> items, List<Item> running, Optional<Item> next) {
   public record Item(Bench bench, StepProgress step) {
     /** Time with one's hands, without that of its clock. */
     public int minutes() {
-      return step.step().kit().minutes().orElse(UNKNOWN_min);
+      return step.step().kit().minutes().orElse(OwnChoices.UNKNOWN_min);
     }
 
     private boolean hasClock() {

@@ -21,13 +21,6 @@ import java.util.Optional;
  * is doubtful, after it was typed, and in a classroom only by the teacher. Own rule, no source.
  */
 public final class Waivers {
-  private static final int NAME_LETTERS = 2;
-  private static final int REASON_LETTERS = 10;
-  private static final int REASON_WORDS = 2;
-
-  /** "xxxx xxxxxxxx" has the letters of a reason and says nothing. */
-  private static final int REASON_KINDS = 5;
-
   private Waivers() {}
 
   /** Whether a step has something of that name that may be gone on without at all. */
@@ -39,7 +32,7 @@ public final class Waivers {
 
   /** Whether it can be somebody's name. */
   public static boolean isName(String name) {
-    return letters(name) >= NAME_LETTERS;
+    return letters(name) >= OwnChoices.NAME_LETTERS;
   }
 
   /** Whether it can be a reason. */
@@ -53,7 +46,9 @@ public final class Waivers {
             .map(Character::toLowerCase)
             .distinct()
             .count();
-    return words >= REASON_WORDS && letters(reason) >= REASON_LETTERS && kinds >= REASON_KINDS;
+    return words >= OwnChoices.REASON_WORDS
+        && letters(reason) >= OwnChoices.REASON_LETTERS
+        && kinds >= OwnChoices.REASON_KINDS;
   }
 
   private static long letters(String text) {

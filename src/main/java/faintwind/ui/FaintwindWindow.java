@@ -24,7 +24,6 @@ import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.instrument.Workspace;
 import faintwind.ui.lesson.ClassScreen;
 import faintwind.ui.lesson.NewClassScreen;
-import faintwind.ui.part.Next;
 import faintwind.ui.part.Notes;
 import faintwind.ui.turntable.LiveTables;
 import faintwind.ui.work.Background;
@@ -38,7 +37,6 @@ import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
 import javafx.application.Platform;
-import javafx.beans.value.ChangeListener;
 import javafx.event.EventHandler;
 import javafx.scene.Node;
 import javafx.scene.Scene;
@@ -69,11 +67,9 @@ public final class FaintwindWindow {
   private final Frame frame;
   private final Dress dress;
   private final Scene scene;
-  private final WorkLine work;
+  private final Shown shown;
   private final Timeline ticking = new Timeline(new KeyFrame(TICK, event -> tick()));
   private final EventHandler<WindowEvent> hidden = gone -> hidden();
-  private final ChangeListener<Next> nextChanged = (property, was, now) -> showNext(now);
-  private Optional<Screen> screen = Optional.empty();
   private Optional<OpenInstrument> instrument = Optional.empty();
 
   /** Empty at the first start. */
@@ -107,18 +103,18 @@ public final class FaintwindWindow {
     nextLine = new NextLine(words);
     questions = new Questions(desk, nextLine);
     leaving = new Leaving(desk.background(), nextLine, questions);
-    field = new FieldRoom(desk, tables, now -> leaving.leave(screen, () -> show(now)));
     frame = new Frame(words, desk.notes(), strip, nextLine);
+    shown = new Shown(desk, frame, nextLine);
+    field = new FieldRoom(desk, tables, this::change);
     dress = new Dress(stage, frame, look);
     scene = new Scene(frame, WIDTH_PX, HEIGHT_PX);
     rooms = new Rooms(desk, tables, field, this::rehearse);
-    work = new WorkLine(desk.background(), nextLine, () -> screen);
     listen();
     new Meant(scene, nextLine).listen();
-    new KeptFocus(scene, strip, this::nextThing).listen();
+    new KeptFocus(scene, strip, shown::nextThing).listen();
     new Keys(
             new Keys.Ways(
-                () -> screen, this::help, () -> work.work().ifPresent(questions::askToStop)),
+                shown::screen, this::help, () -> shown.work().ifPresent(questions::askToStop)),
             frame,
             nextLine,
             desk)
@@ -142,7 +138,7 @@ public final class FaintwindWindow {
     if (kept.asked()) {
       go(Place.HOME);
     } else {
-      show(new FirstStartScreen(desk, this::firstStartDone));
+      shown.show(new FirstStartScreen(desk, this::firstStartDone));
       strip.showHome("");
     }
     stage.setOnCloseRequest(
@@ -158,7 +154,7 @@ public final class FaintwindWindow {
   private void leave(Runnable then) {
     List<Unsaved> elsewhere = new ArrayList<>(field.unsaved());
     elsewhere.addAll(tables.unsaved());
-    leaving.leaveAll(screen, elsewhere, instrument, then);
+    leaving.leaveAll(shown.screen(), elsewhere, instrument, then);
   }
 
   private void hidden() {
@@ -193,7 +189,7 @@ public final class FaintwindWindow {
     next.begin();
     next.dress.fit();
     opened.ifPresent(folder -> next.openAgain(folder, place));
-    screen.flatMap(ClassScreen::shownBy).ifPresent(next::showClass);
+    shown.screen().flatMap(ClassScreen::shownBy).ifPresent(next::showClass);
     LanguageMenu.tell(next.desk, spoken.problems(), next.frame);
   }
 
@@ -207,7 +203,7 @@ public final class FaintwindWindow {
 
   /** Shows where field logs are converted, by a calibration of an instrument that is not here. */
   public void showField(Path calibration) {
-    show(DataScreens.field(desk, calibration));
+    shown.show(DataScreens.field(desk, calibration));
     strip.showHome(workspace.name());
   }
 
@@ -240,7 +236,7 @@ public final class FaintwindWindow {
 
   /** The screen that stands in the frame. */
   public Optional<Screen> screen() {
-    return screen;
+    return shown.screen();
   }
 
   Desk desk() {
@@ -291,7 +287,7 @@ public final class FaintwindWindow {
 
   private void help() {
     Node asker = Optional.ofNullable(scene.getFocusOwner()).orElse(nextLine);
-    screen.ifPresent(shown -> HelpNote.toggle(desk, shown, place, asker));
+    shown.screen().ifPresent(asked -> HelpNote.toggle(desk, asked, place, asker));
   }
 
   /** Opens the folder for rehearsals, whatever instrument was open; with a plan to be rehearsed. */
@@ -309,13 +305,13 @@ public final class FaintwindWindow {
     if (place != Place.HOME && instrument.isEmpty()) {
       return;
     }
-    leaving.leave(screen, () -> come(place));
+    leaving.leave(shown.screen(), () -> come(place));
   }
 
   private void come(Place there) {
     place = Optional.of(there);
     frame.rehearsal(there != Place.HOME && instrument.get().rehearsal());
-    show(there == Place.HOME ? home() : rooms.at(there, instrument.get()));
+    shown.show(there == Place.HOME ? home() : rooms.at(there, instrument.get()));
     if (there == Place.HOME) {
       strip.showHome(workspace.name());
       nextLine.warn("");
@@ -329,20 +325,21 @@ public final class FaintwindWindow {
     HomeModel model = new HomeModel(desk, workspace, kept.who(), this::open);
     model.picked().whenEntering(this::letGo);
     model.classes().whenAsked(this::showClass, this::makeClass);
-    return new HomeScreen(desk, model, now -> leaving.leave(screen, () -> show(now)));
+    return new HomeScreen(desk, model, this::change);
   }
 
   private void makeClass() {
-    leaving.leave(screen, () -> show(NewClassScreen.on(desk, workspace, this::showClass)));
+    leaving.leave(
+        shown.screen(), () -> shown.show(NewClassScreen.on(desk, workspace, this::showClass)));
   }
 
   /** No pair's instrument stays held by this window: the teacher may sign for it. */
   private void showClass(Path folder) {
     leaving.leave(
-        screen,
+        shown.screen(),
         () -> {
           closeInstrument();
-          show(new ClassScreen(desk, folder, its -> openAgain(its, Optional.empty())));
+          shown.show(new ClassScreen(desk, folder, its -> openAgain(its, Optional.empty())));
         });
   }
 
@@ -353,30 +350,9 @@ public final class FaintwindWindow {
     }
   }
 
-  private void show(Screen now) {
-    screen.ifPresent(
-        old -> {
-          old.next().removeListener(nextChanged);
-          old.left();
-        });
-    desk.notes().clear();
-    screen = Optional.of(now);
-    now.next().addListener(nextChanged);
-    showNext(now.next().getValue());
-    nextLine.renew();
-    work.look();
-    frame.show(now);
-    // After the layout, when the nodes of the new screen are in the scene.
-    Platform.runLater(
-        () -> now.firstFocus().or(now::nextFocus).orElseGet(nextLine::focusTarget).requestFocus());
-  }
-
-  private Node nextThing() {
-    return screen.flatMap(Screen::nextFocus).orElseGet(nextLine::focusTarget);
-  }
-
-  private void showNext(Next now) {
-    nextLine.show(now);
+  /** Shows another screen, once it is said what becomes of what is not kept on this one. */
+  private void change(Screen now) {
+    leaving.leave(shown.screen(), () -> shown.show(now));
   }
 
   private void listen() {

@@ -19,7 +19,6 @@ import java.util.OptionalDouble;
  * {@link EnScore}); the arm that both share makes it rather too large.
  */
 public final class CompareCalibrations {
-  private static final int SPEEDS = 15;
   private static final OptionalDouble OWN_SUPPLY = OptionalDouble.empty();
 
   private final Calibration earlier;
@@ -60,8 +59,8 @@ public final class CompareCalibrations {
 
   private Comparison between(double lowest_m_s, double highest_m_s) {
     List<Comparison.AtSpeed> speeds = new ArrayList<>();
-    for (int i = 0; i < SPEEDS; i++) {
-      double share = (double) i / (SPEEDS - 1);
+    for (int i = 0; i < OwnChoices.SPEEDS; i++) {
+      double share = (double) i / (OwnChoices.SPEEDS - 1);
       speeds.add(at(lowest_m_s * Math.pow(highest_m_s / lowest_m_s, share)));
     }
     Comparison alone = new Comparison(speeds, new Changes(earlier, later).list(), List.of());

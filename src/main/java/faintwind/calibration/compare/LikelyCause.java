@@ -22,10 +22,6 @@ import org.apache.commons.math3.linear.RealVector;
  * program's own choice, no source.
  */
 final class LikelyCause {
-  private static final double DIRT_AT_SPEED = 0.4;
-  private static final double FIT_APART = 0.002;
-  private static final double SUPPLY_RECORDED = 0.004;
-
   private final Calibration earlier;
   private final Calibration later;
   private final RealVector y = new ArrayRealVector(Traits.COUNT);
@@ -41,7 +37,7 @@ final class LikelyCause {
     spread = before.covariance().add(after.covariance());
     for (int i = 0; i < Traits.COUNT; i++) {
       y.setEntry(i, after.value(i) - before.value(i));
-      spread.addToEntry(i, i, FIT_APART * FIT_APART);
+      spread.addToEntry(i, i, OwnChoices.FIT_APART * OwnChoices.FIT_APART);
     }
     leadAtSpeed = Math.exp(before.value(Traits.STILL_LOSS) - before.value(Traits.FAST_LOSS));
   }
@@ -91,7 +87,7 @@ final class LikelyCause {
     return switch (kind) {
       case SUPPLY -> supply();
       case LOGGER -> Shape.of(0.05, 1, 0, 0);
-      case DIRT -> Shape.of(0.03, 0, 1, DIRT_AT_SPEED);
+      case DIRT -> Shape.of(0.03, 0, 1, OwnChoices.DIRT_AT_SPEED);
       case LEAD -> Shape.of(0.1, 0, 1, leadAtSpeed);
       case ARM -> Shape.of(0.03, 0, 0, 1);
     };
@@ -105,7 +101,7 @@ final class LikelyCause {
     return known
         ? new Shape(
             free.moves(),
-            SUPPLY_RECORDED,
+            OwnChoices.SUPPLY_RECORDED,
             Math.log(
                 later.signal().supply_V().getAsDouble()
                     / earlier.signal().supply_V().getAsDouble()))

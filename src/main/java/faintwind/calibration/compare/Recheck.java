@@ -26,11 +26,7 @@ import java.util.OptionalDouble;
  * the reading is the mean over the last half of the spin.
  */
 public final class Recheck {
-  /** Air carried round where no calibration shows it: 3 ± 2 % (common practice, no source). */
-  private static final Uncertain CARRIED = Uncertain.of(0.03, 0.02);
-
   private static final double COVERAGE = 2;
-  private static final double HALF = 0.5;
 
   private Recheck() {}
 
@@ -71,7 +67,7 @@ public final class Recheck {
     Uncertain carried =
         arm.swirlShare()
             .or(() -> calibration.coverage().arm().map(ArmShown::carriedShare).map(Recheck::of))
-            .orElse(CARRIED);
+            .orElse(OwnChoices.CARRIED);
     double air = turned.value() * (1 - carried.value());
     double u =
         Math.hypot(
@@ -97,7 +93,7 @@ public final class Recheck {
     int count = 0;
     for (int i = 0; i < rows.size(); i++) {
       double time = signal.time_s(i);
-      boolean counts = time >= from + HALF * (to - from) && time <= to;
+      boolean counts = time >= from + OwnChoices.READ_SHARE * (to - from) && time <= to;
       if (counts && rows.get(i).speed_m_s().isPresent()) {
         sum += rows.get(i).speed_m_s().getAsDouble();
         u95 += rows.get(i).u95_m_s().getAsDouble();

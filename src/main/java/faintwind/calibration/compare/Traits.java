@@ -20,9 +20,6 @@ final class Traits {
   static final int FAST_LOSS = 2;
   static final int COUNT = 3;
 
-  /** A difference of signal at which both losses are taken, K: it must be the same for both. */
-  private static final double DELTA_K = 20;
-
   private final FormulaFit fit;
   private final Calibration calibration;
   private final AirPoint air;
@@ -40,8 +37,8 @@ final class Traits {
   private double[] of(Formula formula) {
     return new double[] {
       Math.log(formula.heating_K_s(OptionalDouble.empty())),
-      Math.log(formula.loss_1_s(0, DELTA_K, air)),
-      Math.log(formula.loss_1_s(fast_m_s, DELTA_K, air))
+      Math.log(formula.loss_1_s(0, OwnChoices.DELTA_K, air)),
+      Math.log(formula.loss_1_s(fast_m_s, OwnChoices.DELTA_K, air))
     };
   }
 

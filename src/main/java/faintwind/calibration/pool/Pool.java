@@ -20,12 +20,6 @@ public final class Pool {
   private static final double[] BETWEEN =
       Arrays.stream(Shared.values()).mapToDouble(Shared::between).toArray();
 
-  /**
-   * Of the shared unknowns, how many one lesson settles by itself: sound pairs of made-up classes
-   * (80000 to 80003, 83002, 83003) pay about so much to agree with the others.
-   */
-  private static final int SETTLED = 2;
-
   private final SessionShown first;
   private final List<SessionShown> sessions;
   private final List<Information> information;
@@ -108,7 +102,7 @@ public final class Pool {
    * @param cost what it costs its recordings to agree with the others: chi-squared
    */
   public Optional<StandsOut> standsOut(int session, double cost) {
-    double far = StandsOut.deviations(cost, SETTLED);
+    double far = StandsOut.deviations(cost, OwnChoices.SETTLED);
     List<StandsOut> all = parts(session);
     all.addAll(own(session));
     String most =
@@ -132,7 +126,7 @@ public final class Pool {
 
   private static Optional<StandsOut> farthest(List<StandsOut> all) {
     return all.stream()
-        .filter(each -> each.deviations() > StandsOut.LIMIT)
+        .filter(each -> each.deviations() > OwnChoices.STANDS_OUT)
         .max(Comparator.comparingDouble(StandsOut::deviations));
   }
 

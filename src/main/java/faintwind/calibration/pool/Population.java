@@ -18,8 +18,6 @@ import org.apache.commons.math3.linear.RealVector;
  */
 final class Population {
   private static final int ROUNDS = 40;
-  private static final double WORTH = 2;
-  private static final double FREEDOM = 4;
 
   private final RealVector before;
   private final RealMatrix beforeInformation;
@@ -82,12 +80,15 @@ final class Population {
     for (int i = 0; i < weights.length; i++) {
       double[] off = sessions.get(i).expectedSquares(mean, uncertainty, spread(weights[i]));
       for (int k = 0; k < squares.length; k++) {
-        weights[i][k] = Math.min(1, (FREEDOM + 1) / (FREEDOM + off[k] / variances[k]));
+        weights[i][k] =
+            Math.min(1, (OwnChoices.FREEDOM + 1) / (OwnChoices.FREEDOM + off[k] / variances[k]));
         squares[k] += weights[i][k] * off[k];
       }
     }
     for (int k = 0; k < squares.length; k++) {
-      variances[k] = (WORTH * usual[k] * usual[k] + squares[k]) / (WORTH + weights.length);
+      variances[k] =
+          (OwnChoices.WORTH * usual[k] * usual[k] + squares[k])
+              / (OwnChoices.WORTH + weights.length);
     }
   }
 

@@ -17,12 +17,6 @@ import java.util.stream.Stream;
 
 /** Whether instruments are of one design and were turned on one arm, as far as is on record. */
 public final class SameClass {
-  /** Two radii on one hole of an arm agree to a hundredth. */
-  private static final double SAME_RADIUS = 0.01;
-
-  /** Two numbers of one design: the same parts' file says both. */
-  private static final double SAME_PART = 1e-3;
-
   private final List<String> names;
   private final List<RunSet> sets;
 
@@ -69,7 +63,7 @@ public final class SameClass {
     Optional<Double> own = sets.get(i).build().flatMap(number);
     Optional<Double> first = sets.get(0).build().flatMap(number);
     return own.filter(n -> first.isPresent())
-        .filter(n -> Math.abs(n / first.orElseThrow() - 1) > SAME_PART)
+        .filter(n -> Math.abs(n / first.orElseThrow() - 1) > OwnChoices.SAME_PART)
         .map(n -> "field.pool.design." + what);
   }
 
@@ -78,7 +72,8 @@ public final class SameClass {
   }
 
   private static boolean turnsAt(RunSet set, double radius_m) {
-    return Arrays.stream(radii_m(set)).anyMatch(r -> Math.abs(r / radius_m - 1) < SAME_RADIUS);
+    return Arrays.stream(radii_m(set))
+        .anyMatch(r -> Math.abs(r / radius_m - 1) < OwnChoices.SAME_RADIUS);
   }
 
   private static double[] radii_m(RunSet set) {

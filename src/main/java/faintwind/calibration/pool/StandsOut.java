@@ -9,9 +9,6 @@ import java.util.Locale;
  * @param deviations how far, in standard deviations of a normal number
  */
 public record StandsOut(String what, double deviations) {
-  /** From here on (own choice: one class of six in a hundred or so has one by chance). */
-  static final double LIMIT = 3.5;
-
   /** Chi-squared as so many deviations of a normal number (Wilson and Hilferty 1931). */
   static double deviations(double chiSquared, int freedom) {
     double variance = 2.0 / (9 * freedom);

@@ -18,8 +18,6 @@ public record SpeedTone(double lowest_m_s, double highest_m_s) {
   /** The lowest tone: the A below middle C. */
   public static final double LOWEST_HZ = 220;
 
-  private static final double OCTAVES = 3;
-  private static final double LEAST_M_S = 1e-3;
   private static final Set<SpeedFlag> SILENT =
       Set.of(SpeedFlag.BAD, SpeedFlag.WARMUP, SpeedFlag.POWER, SpeedFlag.FLOOR);
 
@@ -32,7 +30,7 @@ public record SpeedTone(double lowest_m_s, double highest_m_s) {
 
   /** Over the speeds of a calibration; where it has one speed only, up to twice that. */
   public static SpeedTone over(Coverage coverage) {
-    double lowest_m_s = Math.max(LEAST_M_S, coverage.lowest_m_s());
+    double lowest_m_s = Math.max(OwnChoices.LEAST_M_S, coverage.lowest_m_s());
     double highest_m_s = coverage.highest_m_s();
     return new SpeedTone(lowest_m_s, highest_m_s > lowest_m_s ? highest_m_s : 2 * lowest_m_s);
   }
@@ -48,6 +46,6 @@ public record SpeedTone(double lowest_m_s, double highest_m_s) {
     }
     double speed_m_s = Math.max(lowest_m_s, Math.min(highest_m_s, row.speed_m_s().getAsDouble()));
     double share = Math.log(speed_m_s / lowest_m_s) / Math.log(highest_m_s / lowest_m_s);
-    return OptionalDouble.of(LOWEST_HZ * Math.pow(2, OCTAVES * share));
+    return OptionalDouble.of(LOWEST_HZ * Math.pow(2, OwnChoices.OCTAVES * share));
   }
 }

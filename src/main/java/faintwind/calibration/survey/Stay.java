@@ -11,9 +11,6 @@ import java.util.OptionalDouble;
  * the first tenth of the stay is left out again and again, until half of the stay is used up.
  */
 public final class Stay {
-  private static final double STEP = 0.1;
-  private static final double LATEST = 0.5;
-
   private final SpeedSeries rows;
   private final Settling settling;
   private final StretchMean.How how;
@@ -27,7 +24,7 @@ public final class Stay {
   /** The stay at a place from one time of the log to another. */
   public Visit at(String place, double from_s, double to_s) {
     double wait_s = wait_s(from_s, to_s);
-    double last_s = Math.max(wait_s, LATEST * (to_s - from_s));
+    double last_s = Math.max(wait_s, OwnChoices.LEFT_OUT_MOST * (to_s - from_s));
     Optional<Visit> found = Optional.empty();
     while (wait_s <= last_s && from_s + wait_s < to_s) {
       Optional<StretchMean> mean = StretchMean.of(rows, from_s + wait_s, to_s, how);
@@ -37,7 +34,7 @@ public final class Stay {
         return visit;
       }
       found = found.isPresent() || mean.isEmpty() ? found : Optional.of(visit);
-      wait_s += STEP * (to_s - from_s);
+      wait_s += OwnChoices.LEFT_OUT_STEP * (to_s - from_s);
     }
     return found.orElse(
         new Visit(place, Optional.empty(), OptionalDouble.of(settling.atMost_s()), false));

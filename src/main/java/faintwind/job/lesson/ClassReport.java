@@ -1,8 +1,8 @@
 package faintwind.job.lesson;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.fit.judging.StraightLineLook;
-import faintwind.calibration.fit.judging.StraightLineLook.Misreading;
+import faintwind.calibration.response.StraightLineLook;
+import faintwind.calibration.response.StraightLineLook.Misreading;
 import faintwind.files.calibration.CalibrationFile;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.formula.FormulaRuns;

@@ -163,6 +163,10 @@ public final class PoolInstruments {
       notes.add(standsOut(out.get()));
       return new Begun(alone.choice(), alone.set(), alone.origin(), notes);
     }
+    if (others.isEmpty()) {
+      notes.add(Problem.warning("pool.nobody", Where.NOWHERE, ""));
+      return new Begun(alone.choice(), alone.set(), alone.origin(), notes);
+    }
     List<Pooled.Other> with = others.stream().map(PoolInstruments::other).toList();
     String names = with.stream().map(Pooled.Other::instrumentId).collect(Collectors.joining(", "));
     notes.add(Problem.warning("pool.pooled", Where.NOWHERE, names));

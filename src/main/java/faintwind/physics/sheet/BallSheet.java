@@ -15,11 +15,6 @@ import java.util.OptionalDouble;
 
 /** Air, balls and holes. */
 final class BallSheet {
-  /** Two blanks, common practice, no source; a scale of 0.01 g shows no less than two steps. */
-  private static final double BLANK_AGREEMENT = 0.005;
-
-  private static final double SCALE_AGREEMENT_g = 0.02;
-
   private BallSheet() {}
 
   static List<Outcome> of(Design design) {
@@ -36,7 +31,8 @@ final class BallSheet {
             OutcomeId.REFERENCE_BORE_DEPTH, ball.length_m(bore.referenceDepth_m()) * 1e3));
     Interval blank = ball.blank_kg().times(1e3);
     all.add(Outcome.plain(OutcomeId.BALL_MASS, blank));
-    double agreement_g = Math.max(SCALE_AGREEMENT_g, BLANK_AGREEMENT * blank.nominal());
+    double agreement_g =
+        Math.max(OwnChoices.SCALE_AGREEMENT_g, OwnChoices.BLANK_AGREEMENT * blank.nominal());
     all.add(Outcome.plain(OutcomeId.BLANK_MASS_AGREEMENT, agreement_g));
     all.add(mass(OutcomeId.HEATED_BALL_MASS, ball, bore.heatedDepth_m()));
     all.add(mass(OutcomeId.REFERENCE_BALL_MASS, ball, bore.referenceDepth_m()));

@@ -19,7 +19,6 @@ import java.util.List;
 /** Temperatures, times, leads and sun. */
 public final class HeatSheet {
   public static final double MOST_LEAD_SHARE = 0.20;
-  private static final double MOST_SUN_SHARE = 0.02;
 
   private HeatSheet() {}
 
@@ -128,7 +127,7 @@ public final class HeatSheet {
     all.add(Outcome.plain(OutcomeId.SUN_ONE_SHADED, error));
     if (!design.use().isSunny()) {
       all.add(Outcome.plain(OutcomeId.SUN_SHARE, share));
-    } else if (share.high() <= 100 * MOST_SUN_SHARE) {
+    } else if (share.high() <= 100 * OwnChoices.MOST_SUN_SHARE) {
       all.add(Outcome.good(OutcomeId.SUN_SHARE, share));
     } else {
       all.add(

@@ -16,8 +16,6 @@ import java.util.List;
 
 /** Resistor, supply, cable and battery. */
 final class HeaterSheet {
-  private static final double NO_CABLE_OHM = 1;
-  private static final double FUSE_SHARE = 1.5;
   private static final List<Double> R10 =
       List.of(1.0, 1.25, 1.6, 2.0, 2.5, 3.15, 4.0, 5.0, 6.3, 8.0);
   private static final double REFERENCE_K = Constants.ZERO_C_K + 20;
@@ -55,7 +53,7 @@ final class HeaterSheet {
             c -> all.addAll(cable(c, drop)),
             // no cable in the design: a metre or two of thin copper and the meter's own leads
             // (common practice, no source), so that a cable can still be judged
-            () -> all.add(Outcome.plain(OutcomeId.CABLE_END_TO_END, NO_CABLE_OHM)));
+            () -> all.add(Outcome.plain(OutcomeId.CABLE_END_TO_END, OwnChoices.NO_CABLE_OHM)));
     if (design.supply().battery().isPresent()) {
       all.addAll(battery(design.supply(), current));
     }
@@ -132,7 +130,7 @@ final class HeaterSheet {
 
   private static double gentler_ohm(Design design, double allowed_W) {
     double v = design.supply().voltage_V().high();
-    double low_ohm = v * v / Math.max(TouchSheet.LEAST_W, 0.9 * allowed_W);
+    double low_ohm = v * v / Math.max(OwnChoices.LEAST_W, 0.9 * allowed_W);
     double tolerance =
         design.heater().resistance_ohm().half() / design.heater().resistance_ohm().nominal();
     return design.heater().series().atLeast_ohm(low_ohm / (1 - tolerance));
@@ -156,7 +154,7 @@ final class HeaterSheet {
    * the highest current, so that it does not tire (common practice, no source).
    */
   private static double fuse_mA(double current_mA) {
-    double least = FUSE_SHARE * current_mA;
+    double least = OwnChoices.FUSE_SHARE * current_mA;
     double decade = Math.pow(10, Math.floor(Math.log10(least)));
     return R10.stream()
         .map(step -> step * decade)

@@ -13,9 +13,6 @@ import java.util.List;
 
 /** Thermocouple, logger, resolution, and the bands of the insulation readings. */
 final class SignalSheet {
-  /** Twice a reading's standard uncertainty, as a share of the still-air signal. */
-  private static final double COARSE = 0.01;
-
   private SignalSheet() {}
 
   static List<Outcome> of(Design design, Spread spread) {
@@ -81,7 +78,7 @@ final class SignalSheet {
           Numerals.digits(gain));
     }
     double told = 2e3 * sense.logger().u_V() / still_mV.nominal();
-    if (told > COARSE) {
+    if (told > OwnChoices.COARSE) {
       return Judged.improve(
           OutcomeId.RANGE_SHARE,
           share,

@@ -10,9 +10,6 @@ import java.util.OptionalDouble;
 
 /** Whether pack and regulator go together, and what the cells of the pack ask for. */
 final class SourceSheet {
-  /** Heat that a linear regulator without a heat sink bears, W (common practice, no source). */
-  private static final double BARE_REGULATOR_W = 1;
-
   private SourceSheet() {}
 
   /** The voltage, judged by the heat of the regulator that makes it. */
@@ -21,7 +18,7 @@ final class SourceSheet {
     boolean linear = supply.regulator().kind() == SupplyDesign.Kind.LINEAR;
     double fresh_V = supply.battery().map(b -> b.fresh_V()).orElse(v.nominal());
     double burnt_W = (fresh_V - v.nominal()) * current_A.high();
-    if (!linear || burnt_W <= BARE_REGULATOR_W) {
+    if (!linear || burnt_W <= OwnChoices.BARE_REGULATOR_W) {
       return Outcome.plain(OutcomeId.SUPPLY_VOLTAGE, v);
     }
     return Judged.stop(
@@ -30,7 +27,7 @@ final class SourceSheet {
         "design.regulator-hot",
         Numerals.digits(burnt_W),
         Numerals.digits(fresh_V),
-        Numerals.digits(BARE_REGULATOR_W));
+        Numerals.digits(OwnChoices.BARE_REGULATOR_W));
   }
 
   /** The voltage of the fresh pack, judged by what its cells are and what guards them. */

@@ -13,9 +13,6 @@ import java.util.List;
 
 /** How hot the heated ball is to touch, in the sun where it shines. */
 public final class TouchSheet {
-  /** Less heat than this gives no signal worth reading (own choice). */
-  static final double LEAST_W = 0.03;
-
   private TouchSheet() {}
 
   static List<Outcome> of(Design design, Interval still, DesignAtCorner model) {
@@ -42,13 +39,13 @@ public final class TouchSheet {
 
   private static Outcome hot(Design design, Interval ball_C, double limit_C, double most_W) {
     double v = design.supply().voltage_V().nominal();
-    boolean useless = most_W < LEAST_W;
-    double ohm = design.heater().series().atLeast_ohm(v * v / Math.max(LEAST_W, most_W));
+    boolean useless = most_W < OwnChoices.LEAST_W;
+    double ohm = design.heater().series().atLeast_ohm(v * v / Math.max(OwnChoices.LEAST_W, most_W));
     String[] details = {
       Numerals.digits(ball_C.high()),
       Numerals.digits(limit_C),
       Numerals.digits(TouchLimit.counted_s(design.use())),
-      Numerals.digits(Math.max(LEAST_W, most_W)),
+      Numerals.digits(Math.max(OwnChoices.LEAST_W, most_W)),
       Numerals.digits(ohm)
     };
     OutcomeId id = OutcomeId.HEATED_BALL_TEMPERATURE;

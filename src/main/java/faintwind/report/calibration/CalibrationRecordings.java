@@ -2,7 +2,7 @@ package faintwind.report.calibration;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
-import faintwind.calibration.fit.judging.StraightLineLook;
+import faintwind.calibration.response.StraightLineLook;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunConditions;
 import faintwind.calibration.run.Uncertain;

@@ -1,7 +1,7 @@
 package faintwind.report.figure;
 
-import faintwind.calibration.fit.judging.StraightLineLook;
-import faintwind.calibration.fit.judging.StraightLineLook.Misreading;
+import faintwind.calibration.response.StraightLineLook;
+import faintwind.calibration.response.StraightLineLook.Misreading;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
 import faintwind.report.paint.PlotFigure;

@@ -1,5 +1,10 @@
 package faintwind.calibration.pool;
 
+import static faintwind.calibration.pool.MadeSessions.NAMES;
+import static faintwind.calibration.pool.MadeSessions.SPREAD;
+import static faintwind.calibration.pool.MadeSessions.off;
+import static faintwind.calibration.pool.MadeSessions.session;
+import static faintwind.calibration.pool.MadeSessions.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -8,49 +13,9 @@ import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Sessions drawn from a normal population, without a fit. */
 class PoolTest {
-  private static final List<String> NAMES = names();
-  private static final double SPREAD = 0.5;
-
-  private static List<String> names() {
-    List<String> names = new ArrayList<>(Shared.unknowns());
-    names.addAll(List.of("conduction", "heating", "leads"));
-    return names;
-  }
-
-  /**
-   * A session whose recordings alone would say {@code truth + off} ± {@code u} of every unknown,
-   * after what was believed before: 0 ± {@link #SPREAD}.
-   */
-  private static SessionShown session(double truth, double[] off, double u) {
-    double keep = SPREAD * SPREAD / (SPREAD * SPREAD + u * u);
-    List<Double> estimates = new ArrayList<>();
-    double[][] covariance = new double[NAMES.size()][NAMES.size()];
-    double[][] believed = new double[NAMES.size()][NAMES.size()];
-    for (int i = 0; i < NAMES.size(); i++) {
-      estimates.add(keep * (truth + off[i]));
-      covariance[i][i] = keep * u * u;
-      believed[i][i] = SPREAD * SPREAD;
-    }
-    List<Double> before = NAMES.stream().map(name -> 0.0).toList();
-    return new SessionShown(
-        NAMES, estimates, Covariance.of(covariance), before, Covariance.of(believed));
-  }
-
-  private static List<SessionShown> class6(double truth, double u) {
-    Random random = new Random(5);
-    List<SessionShown> sessions = new ArrayList<>();
-    for (int i = 0; i < 6; i++) {
-      double[] off = random.doubles(NAMES.size()).map(each -> 1.7 * u * (2 * each - 1)).toArray();
-      sessions.add(session(truth, off, u));
-    }
-    return sessions;
-  }
-
   private static Pool pool(List<SessionShown> sessions) {
     return new Pool(sessions.get(0), sessions);
   }
@@ -61,7 +26,7 @@ class PoolTest {
 
   @Test
   void othersSayMoreThanOneSessionAlone() {
-    Pool pool = pool(class6(0.1, 0.01));
+    Pool pool = pool(sound(6, 0.1, 0.01));
     Uncertain expected = tilt(pool, 2);
     assertThat(expected.value()).isCloseTo(0.1, within(0.01));
     assertThat(expected.u().orElseThrow()).isBetween(0.004, 0.009);
@@ -82,11 +47,9 @@ class PoolTest {
 
   @Test
   void faultyOneIsNamedAndDoesNotMoveTheOthers() {
-    List<SessionShown> sessions = class6(0.1, 0.01);
+    List<SessionShown> sessions = sound(6, 0.1, 0.01);
     Uncertain without = tilt(pool(sessions), 0);
-    double[] off = new double[NAMES.size()];
-    off[NAMES.indexOf("tilt")] = 0.4;
-    sessions.set(3, session(0.1, off, 0.01));
+    sessions.set(3, session(0.1, off("tilt", 0.4), 0.01));
     Pool pool = pool(sessions);
     double unknowns = Shared.values().length;
     assertThat(pool.standsOut(3, 400).orElseThrow().what()).isEqualTo("TILT");
@@ -96,10 +59,8 @@ class PoolTest {
 
   @Test
   void ownConvectionIsComparedToo() {
-    List<SessionShown> sessions = class6(0.1, 0.01);
-    double[] off = new double[NAMES.size()];
-    off[NAMES.indexOf("conduction")] = -0.4;
-    sessions.set(1, session(0.1, off, 0.01));
+    List<SessionShown> sessions = sound(6, 0.1, 0.01);
+    sessions.set(1, session(0.1, off("conduction", -0.4), 0.01));
     Pool pool = pool(sessions);
     assertThat(pool.ownStandsOut(1).orElseThrow().what()).isEqualTo("CONVECTION");
     assertThat(List.of(0, 2, 3, 4, 5)).allMatch(i -> pool.ownStandsOut(i).isEmpty());
@@ -109,10 +70,8 @@ class PoolTest {
   @Test
   void spreadIsLearned() {
     List<SessionShown> sessions = new ArrayList<>();
-    double[] off = new double[NAMES.size()];
     for (int i = 0; i < 6; i++) {
-      off[NAMES.indexOf("tilt")] = 0.04 * (i - 2.5);
-      sessions.add(session(0.1, off, 0.002));
+      sessions.add(session(0.1, off("tilt", 0.04 * (i - 2.5)), 0.002));
     }
     double between =
         pool(sessions).spread().between().get(List.of(Shared.values()).indexOf(Shared.TILT));
@@ -122,8 +81,8 @@ class PoolTest {
   /** What the recordings say is the same, whatever was believed of two unknowns at once before. */
   @Test
   void beliefInPairsIsTakenOffAgain() {
-    Pool plain = pool(class6(0.1, 0.01));
-    List<SessionShown> tied = class6(0.1, 0.01).stream().map(PoolTest::tied).toList();
+    Pool plain = pool(sound(6, 0.1, 0.01));
+    List<SessionShown> tied = sound(6, 0.1, 0.01).stream().map(PoolTest::tied).toList();
     Pool same = new Pool(session(0, new double[NAMES.size()], SPREAD), tied);
     assertThat(tilt(same, 2).value()).isCloseTo(tilt(plain, 2).value(), within(1e-9));
     assertThat(tilt(same, 2).u().orElseThrow())

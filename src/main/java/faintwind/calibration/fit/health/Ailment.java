@@ -36,7 +36,7 @@ public record Ailment(Kind kind, double share, double from_s, double gain) {
   public boolean spoilsRecording() {
     return switch (kind) {
       case HEATER_LOST, SCALE, SCALE_STEP, OFFSET, OFFSET_STEP, FADING -> true;
-      case REST, TURNING_STEP -> Math.abs(share) > HealthLimits.PART_OFF;
+      case REST, TURNING_STEP -> Math.abs(share) > OwnChoices.PART_OFF;
       case TURNING -> false;
     };
   }

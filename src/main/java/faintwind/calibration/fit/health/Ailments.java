@@ -13,15 +13,6 @@ import java.util.function.ToDoubleFunction;
  * squares. Patterns that explain nearly as much as the best are told with it.
  */
 public final class Ailments {
-  /** Time constants with which water may dry, s. */
-  private static final double[] DRYING_S = {150, 400, 1000};
-
-  /** A pattern that leaves at most this many times what the best leaves is told with it. */
-  private static final double NEARLY = 1.5;
-
-  /** Or this much more. */
-  private static final double NEARLY_LEAST = 10;
-
   /** No other pattern comes before a lost heater. */
   private static final double LOST = 1e9;
 
@@ -61,7 +52,7 @@ public final class Ailments {
     boolean both = blocks.stream().map(b -> b.phase() == Phase.TURNING).distinct().count() > 1;
     tried(Kind.SCALE, first, b -> 1);
     tried(Kind.OFFSET, first, b -> highest / b.delta_K());
-    for (double drying_s : DRYING_S) {
+    for (double drying_s : OwnChoices.DRYING_S) {
       tried(Kind.FADING, first, b -> Math.exp(-(b.from_s() - first) / drying_s));
     }
     if (both) {
@@ -101,7 +92,7 @@ public final class Ailments {
     int steps = blocks.size() - 1;
     return steps >= 2
         && off < 0
-        && Math.sqrt(squares / steps) > HealthLimits.UNSTEADY
+        && Math.sqrt(squares / steps) > OwnChoices.UNSTEADY
         && blocks.stream().noneMatch(b -> b.phase() == Phase.TURNING);
   }
 
@@ -125,7 +116,7 @@ public final class Ailments {
   }
 
   private boolean without(HeatBlock block) {
-    return block.ratio() < HealthLimits.HEATER_OFF * usual;
+    return block.ratio() < OwnChoices.HEATER_OFF * usual;
   }
 
   private void tried(Kind kind, double from_s, ToDoubleFunction<HeatBlock> pattern) {
@@ -145,8 +136,8 @@ public final class Ailments {
   private static double price(Kind kind) {
     return switch (kind) {
       case HEATER_LOST, SCALE, OFFSET, REST, TURNING -> 0;
-      case FADING -> 6;
-      case SCALE_STEP, OFFSET_STEP, TURNING_STEP -> 8;
+      case FADING -> OwnChoices.PRICE_OF_FADING;
+      case SCALE_STEP, OFFSET_STEP, TURNING_STEP -> OwnChoices.PRICE_OF_STEP;
     };
   }
 
@@ -155,14 +146,14 @@ public final class Ailments {
     double total = deviations.product(this::off, this::off);
     double most = found.stream().mapToDouble(Ailment::gain).max().orElse(0);
     double left = Math.max(0, total - most);
-    double enough = total - Math.max(NEARLY * left, left + NEARLY_LEAST);
+    double enough = total - Math.max(OwnChoices.NEARLY * left, left + OwnChoices.NEARLY_LEAST);
     List<Ailment> likeliest = new ArrayList<>();
     for (Kind kind : Kind.values()) {
       found.stream()
           .filter(a -> a.kind() == kind)
           .max(Comparator.comparingDouble(Ailment::gain))
-          .filter(a -> a.gain() > HealthLimits.PATTERN_SURE)
-          .filter(a -> Math.abs(a.share()) > HealthLimits.PATTERN_OFF)
+          .filter(a -> a.gain() > OwnChoices.PATTERN_SURE)
+          .filter(a -> Math.abs(a.share()) > OwnChoices.PATTERN_OFF)
           .filter(a -> a.gain() >= enough || a.gain() == most)
           .ifPresent(likeliest::add);
     }

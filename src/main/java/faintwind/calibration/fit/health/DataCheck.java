@@ -13,14 +13,6 @@ import java.util.List;
 
 /** What runs must have before any fit is tried. */
 public final class DataCheck {
-  private static final int LEAST_ROWS = 12;
-  private static final double LEAST_SPIN_S = 60;
-
-  /** No room is hotter, °C; and the same in °F (own choice). */
-  private static final double HOTTEST_C = 46;
-
-  private static final double HOTTEST_F = 115;
-
   private DataCheck() {}
 
   /** Every reason against it, all at once. */
@@ -45,12 +37,12 @@ public final class DataCheck {
     found.addAll(clocks);
     for (Run run : set.runs()) {
       int rows = run.recording().signal().size();
-      if (rows == 0 || (rows < LEAST_ROWS && run.kind() != RunKind.ZERO)) {
+      if (rows == 0 || (rows < OwnChoices.LEAST_ROWS && run.kind() != RunKind.ZERO)) {
         found.add(Problem.error("fit.too-short", Where.run(run.name()), String.valueOf(rows)));
       }
       run.arm()
           .filter(arm -> clocks.isEmpty())
-          .filter(arm -> arm.spinStop_s() - arm.spinStart_s() < LEAST_SPIN_S)
+          .filter(arm -> arm.spinStop_s() - arm.spinStart_s() < OwnChoices.LEAST_SPIN_S)
           .ifPresent(
               arm ->
                   found.add(
@@ -72,7 +64,7 @@ public final class DataCheck {
                   .map(Series::mean)
                   .orElse(run.conditions().air_K().orElse(Constants.ZERO_C_K))
               - Constants.ZERO_C_K;
-      if (air_C > HOTTEST_C && air_C < HOTTEST_F) {
+      if (air_C > OwnChoices.HOTTEST_C && air_C < OwnChoices.HOTTEST_F) {
         found.add(
             Problem.error(
                 "fit.air-in-fahrenheit",
@@ -91,7 +83,7 @@ public final class DataCheck {
         double[] own = run.recording().signal().values();
         boolean same =
             !run.name().equals(other.name())
-                && own.length >= LEAST_ROWS
+                && own.length >= OwnChoices.LEAST_ROWS
                 && Arrays.stream(own).distinct().count() > 3
                 && Arrays.equals(own, other.recording().signal().values());
         if (same) {

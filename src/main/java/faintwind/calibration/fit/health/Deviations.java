@@ -17,9 +17,6 @@ import org.apache.commons.math3.linear.RealVector;
  * scatter between them.
  */
 final class Deviations {
-  /** Time over which the draught at rest changes (own choice: rests of two runs are farther). */
-  private static final double MEMORY_S = 600;
-
   private final List<HeatBlock> blocks;
   private final DecompositionSolver covariance;
 
@@ -50,7 +47,7 @@ final class Deviations {
     double apart_s = Math.abs(one.from_s() - other.from_s());
     return turning
         ? one.u_run() * other.u_run()
-        : scatter * scatter * Math.exp(-apart_s / MEMORY_S);
+        : scatter * scatter * Math.exp(-apart_s / OwnChoices.MEMORY_S);
   }
 
   /** aᵀ C⁻¹ b, with C the covariance of the blocks. */

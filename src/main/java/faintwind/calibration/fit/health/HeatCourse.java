@@ -19,21 +19,6 @@ import java.util.Optional;
  * midway shows where it begins.
  */
 public final class HeatCourse {
-  private static final double BLOCK_S = 150;
-  private static final double LEAST_S = 50;
-
-  /** After a change of the arm the resistor, the bead and the run-up settle. */
-  private static final double SETTLE_S = 25;
-
-  /** Share of the largest difference from which a ball counts as warming. */
-  private static final double WARM = 0.12;
-
-  /** Least relative standard uncertainty of a block: form of the formula (own choice). */
-  private static final double FORM = 0.003;
-
-  /** Relative standard uncertainty of a speed beyond what was stated (own choice). */
-  private static final double SPEED = 0.012;
-
   private final Setting setting;
   private final Formula formula;
   private final Wander wander;
@@ -71,7 +56,8 @@ public final class HeatCourse {
       boolean ends =
           next.isEmpty()
               || next.get() != phase
-              || (!now.isEmpty() && track.rows.time_s[i] - track.rows.time_s[now.get(0)] > BLOCK_S);
+              || (!now.isEmpty()
+                  && track.rows.time_s[i] - track.rows.time_s[now.get(0)] > OwnChoices.BLOCK_S);
       if (ends) {
         block(track, now, phase, speed_m_s).ifPresent(blocks::add);
         now.clear();
@@ -86,7 +72,7 @@ public final class HeatCourse {
 
   /** Where a recording begins cold, the row at which the ball has begun to warm. */
   private int firstWarm(Track track) {
-    double warm = WARM * setting.largest() / Math.abs(setting.signal().perKelvin());
+    double warm = OwnChoices.WARM * setting.largest() / Math.abs(setting.signal().perKelvin());
     int row = 0;
     while (row < track.rows.size() && delta_K(track, row) < warm) {
       row++;
@@ -100,8 +86,8 @@ public final class HeatCourse {
     Phase phase = Phase.BEFORE;
     for (Turn turn : track.turns) {
       boolean settling =
-          (t > turn.start_s() - 3 && t < turn.start_s() + SETTLE_S)
-              || (t > turn.stop_s() - 3 && t < turn.stop_s() + SETTLE_S);
+          (t > turn.start_s() - 3 && t < turn.start_s() + OwnChoices.SETTLE_S)
+              || (t > turn.stop_s() - 3 && t < turn.stop_s() + OwnChoices.SETTLE_S);
       if (settling) {
         return Optional.empty();
       }
@@ -122,7 +108,7 @@ public final class HeatCourse {
     }
     double from = track.rows.time_s[rows.get(0)];
     double to = track.rows.time_s[rows.get(rows.size() - 1)];
-    if (to - from < LEAST_S) {
+    if (to - from < OwnChoices.LEAST_BLOCK_S) {
       return Optional.empty();
     }
     int n = rows.size();
@@ -150,7 +136,11 @@ public final class HeatCourse {
             ? moved * moved * wander.turning_s()
             : Math.pow(weights.mean(lost) / mean, 2) * wander.rest_s();
     double byNoise = weights.ofNoise(noise_K) / mean;
-    double u = Math.sqrt(byNoise * byNoise + wandered * weights.density_1_s() + FORM * FORM);
+    double u =
+        Math.sqrt(
+            byNoise * byNoise
+                + wandered * weights.density_1_s()
+                + OwnChoices.FORM * OwnChoices.FORM);
     return Optional.of(
         new HeatBlock(
             phase,
@@ -158,7 +148,7 @@ public final class HeatCourse {
             to,
             (weights.slope(delta) + weights.mean(lost)) / mean,
             u,
-            turning ? Math.abs(moved) * SPEED : 0,
+            turning ? Math.abs(moved) * OwnChoices.SPEED_OFF : 0,
             Arrays.stream(delta).average().orElse(0)));
   }
 

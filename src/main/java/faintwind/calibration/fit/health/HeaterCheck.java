@@ -16,23 +16,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * its level or keeps it; one that falls at the ball's own rate has lost its heater.
  */
 final class HeaterCheck {
-  /** After a stop the air carried round may still cool, s. */
-  private static final double AFTER_STOP_S = 60;
-
-  private static final double SPAN_S = 60;
-
-  /** Fall at rest, 1/s: a third of a usual ball's own rate in still air (own choice). */
-  private static final double FALLS_1_S = 0.0008;
-
-  /** And in all, relative to the level: more than a draught does (own choice). */
-  private static final double FALL = 0.12;
-
-  /** Rise from its least, relative to the level, that shows a heater (own choice). */
-  private static final double BACK = 0.05;
-
-  /** Share of the other runs' level below which a moved run was never heated (own choice). */
-  private static final double COLD = 0.12;
-
   private HeaterCheck() {}
 
   static List<Problem> refusals(RunSet set, double zero, double largest) {
@@ -45,7 +28,8 @@ final class HeaterCheck {
       Optional<Double> lost = lostAt_s(run, zero, sign, largest);
       if (lost.isPresent()) {
         found.add(Problem.error("fit.heater-lost", Where.run(run.name()), whole(lost.get())));
-      } else if (run.arm().isPresent() && highest(run, zero, sign) < COLD * largest) {
+      } else if (run.arm().isPresent()
+          && highest(run, zero, sign) < OwnChoices.NEVER_HEATED * largest) {
         found.add(
             Problem.error(
                 "fit.heater-off",
@@ -81,7 +65,7 @@ final class HeaterCheck {
     double start = run.arm().get().spinStart_s();
     double stop = run.arm().get().spinStop_s();
     return fall(signal, signal.first_s(), start - 5, level)
-        .or(() -> fall(signal, stop + AFTER_STOP_S, signal.last_s(), level));
+        .or(() -> fall(signal, stop + OwnChoices.AFTER_STOP_S, signal.last_s(), level));
   }
 
   /** From signal to a level that is positive where the ball is warm. */
@@ -96,15 +80,17 @@ final class HeaterCheck {
   private static Optional<Double> fall(Series signal, double from_s, double to_s, Level level) {
     double from = Math.max(from_s, signal.first_s());
     double to = Math.min(to_s, signal.last_s());
-    for (double t = from; t + 2 * SPAN_S <= to; t += SPAN_S / 2) {
+    for (double t = from; t + 2 * OwnChoices.FALL_SPAN_S <= to; t += OwnChoices.FALL_SPAN_S / 2) {
       double first = level.of(signal, t, t + 10);
-      double last = level.of(signal, t + 2 * SPAN_S - 10, t + 2 * SPAN_S);
-      double middle = level.of(signal, t + SPAN_S - 5, t + SPAN_S + 5);
-      double rate = (first - last) / (2 * SPAN_S - 10) / Math.max(first, 1e-12);
+      double last =
+          level.of(signal, t + 2 * OwnChoices.FALL_SPAN_S - 10, t + 2 * OwnChoices.FALL_SPAN_S);
+      double middle =
+          level.of(signal, t + OwnChoices.FALL_SPAN_S - 5, t + OwnChoices.FALL_SPAN_S + 5);
+      double rate = (first - last) / (2 * OwnChoices.FALL_SPAN_S - 10) / Math.max(first, 1e-12);
       boolean steady = middle < first && last < middle;
       if (first > 0.05 * level.largest()
           && steady
-          && rate > FALLS_1_S
+          && rate > OwnChoices.FALLS_1_S
           && falls(signal, t, to, level)) {
         return Optional.of(t);
       }
@@ -121,6 +107,6 @@ final class HeaterCheck {
       least = Math.min(least, level.of(signal, t, t + 20));
     }
     double end = level.of(signal, signal.last_s() - 20, signal.last_s());
-    return last < (1 - FALL) * first && end < least + BACK * first;
+    return last < (1 - OwnChoices.FALL) * first && end < least + OwnChoices.BACK * first;
   }
 }

@@ -1,14 +1,17 @@
 package faintwind.calibration.fit.health;
 
+import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.run.Series;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /**
  * Heater current that gets into the signal: it jumps the moment the heater comes on, while the ball
@@ -16,14 +19,6 @@ import java.util.OptionalDouble;
  * with the heater off, no longer shows the offset of the others.
  */
 public final class Leak {
-  private static final double LEAST = 0.02;
-
-  /** Share of the largest signal below which a ball is cold. */
-  private static final double COLD = 0.3;
-
-  /** A jump comes between two rows, or three; a ball takes minutes. */
-  private static final double SUDDEN_S = 4;
-
   private Leak() {}
 
   /** Size of the jump over the largest signal, where a run shows one. */
@@ -79,32 +74,69 @@ public final class Leak {
    * ball does.
    */
   private static Optional<Jump> jump(Run run, double zero, double sign, double largest) {
-    Series signal = run.recording().signal();
-    if (signal.size() < 12 || signal.last_s() - signal.first_s() < 600) {
+    Series whole = run.recording().signal();
+    if (whole.size() < 12 || whole.last_s() - whole.first_s() < 600) {
       return Optional.empty();
     }
-    if (sign * (signal.value(0) - zero) > COLD * largest) {
+    if (sign * (whole.value(0) - zero) > OwnChoices.COLD * largest) {
       return Optional.empty();
     }
+    Series signal =
+        withoutSpikes(
+            whole.window(whole.first_s(), whole.first_s() + 300),
+            OwnChoices.LEAST_LEAK * largest / 4);
     double most = 0;
     double at = 0;
     for (int i = 0; i < signal.size() && signal.time_s(i) < signal.first_s() + 120; i++) {
       double t = signal.time_s(i);
-      double rise = sign * (signal.at(t + SUDDEN_S) - signal.value(i));
-      double later = sign * (signal.at(t + 30 + SUDDEN_S) - signal.at(t + 30));
-      boolean stays = stays(signal, t, sign * (rise - later));
+      double rise = sign * (signal.at(t + OwnChoices.SUDDEN_S) - signal.value(i));
+      double later = sign * (signal.at(t + 30 + OwnChoices.SUDDEN_S) - signal.at(t + 30));
+      boolean stays = stays(signal, i, zero, sign * (rise - later));
       if (stays && Math.abs(rise - later) > Math.abs(most)) {
         most = rise - later;
-        at = t + 2 * SUDDEN_S;
+        at = t + 2 * OwnChoices.SUDDEN_S;
       }
     }
     double begins = sign * (signal.value(0) - zero);
-    double after = sign * (signal.at(signal.first_s() + 30) - signal.value(0));
-    boolean begun = Math.abs(begins) > LEAST * largest && Math.abs(begins) > 0.3 * Math.abs(after);
-    if (begun && !heatedBefore(run) && Math.abs(most) < Math.abs(begins)) {
+    if (begins(signal, begins, sign, largest)
+        && !heatedBefore(run)
+        && Math.abs(most) < Math.abs(begins)) {
       return Optional.of(new Jump(signal.first_s(), begins));
     }
-    return Math.abs(most) > LEAST * largest ? Optional.of(new Jump(at, most)) : Optional.empty();
+    return Math.abs(most) > OwnChoices.LEAST_LEAK * largest
+        ? Optional.of(new Jump(at, most))
+        : Optional.empty();
+  }
+
+  /** A knock or a lost bit looks like a jump from the row that is off to the next. */
+  private static Series withoutSpikes(Series signal, double least) {
+    List<Integer> spikes = Spikes.in(signal, Spikes.noise(signal));
+    int[] kept =
+        IntStream.range(0, signal.size())
+            .filter(i -> !spikes.contains(i) && !sticksOut(signal, i, least))
+            .toArray();
+    return Series.of(
+        Arrays.stream(kept).mapToDouble(signal::time_s).toArray(),
+        Arrays.stream(kept).mapToDouble(signal::value).toArray());
+  }
+
+  /** Whether a row is off to one side of both its neighbours, however fast the ball warms. */
+  private static boolean sticksOut(Series signal, int row, double least) {
+    if (row == 0 || row == signal.size() - 1) {
+      return false;
+    }
+    double up = signal.value(row) - signal.value(row - 1);
+    double down = signal.value(row) - signal.value(row + 1);
+    double lesser = Math.min(Math.abs(up), Math.abs(down));
+    return up * down > 0 && lesser > least && lesser > 0.5 * Math.max(Math.abs(up), Math.abs(down));
+  }
+
+  /** Whether the first row is off the zero, and what comes after it goes on from there. */
+  private static boolean begins(Series signal, double begins, double sign, double largest) {
+    double after = sign * (signal.at(signal.first_s() + 30) - signal.value(0));
+    return Math.abs(begins) > OwnChoices.LEAST_LEAK * largest
+        && Math.abs(begins) > 0.3 * Math.abs(after)
+        && begins * (begins + after) > 0.5 * begins * begins;
   }
 
   /** Whether the supply was on at the first row: then the ball may have begun to warm before. */
@@ -116,12 +148,25 @@ public final class Leak {
         .orElse(false);
   }
 
-  /** A spike goes back at once, a leak does not. */
-  private static boolean stays(Series signal, double t_s, double jump) {
-    double before = signal.at(t_s);
-    double after = signal.at(t_s + 2 * SUDDEN_S) - before;
-    double later = signal.at(t_s + 3 * SUDDEN_S) - before;
-    return jump * after > 0.5 * jump * jump && jump * later > 0.3 * jump * jump;
+  /**
+   * Whether the signal is elsewhere after a jump than before it: a spike goes back at once. The
+   * first two rows, too few for a look at their neighbours, are held against the zero.
+   */
+  private static boolean stays(Series signal, int row, double zero, double jump) {
+    double before = row < 2 ? zero : signal.value(row - 2);
+    double at = signal.value(row);
+    double after = after(signal, row, 2);
+    double later = after(signal, row, 3);
+    double least = 0.5 * jump * jump;
+    return jump * (after - at) > least
+        && jump * (after - before) > least
+        && jump * (later - at) > 0.3 * jump * jump;
+  }
+
+  /** So many sudden changes later, and so many rows at least. */
+  private static double after(Series signal, int row, int times) {
+    double rows_s = signal.time_s(Math.min(row + times, signal.size() - 1));
+    return signal.at(Math.max(signal.time_s(row) + times * OwnChoices.SUDDEN_S, rows_s));
   }
 
   private static double largest(RunSet set) {

@@ -28,7 +28,7 @@ public final class OddRuns {
     }
     double[] ratios = rests.values().stream().mapToDouble(Double::doubleValue).toArray();
     median = ratios.length == 0 ? 1 : new Median().evaluate(ratios);
-    scatter = Math.max(HealthLimits.LEAST_SCATTER, spread(ratios, median));
+    scatter = Math.max(OwnChoices.LEAST_SCATTER, spread(ratios, median));
   }
 
   private static double spread(double[] ratios, double centre) {
@@ -51,13 +51,13 @@ public final class OddRuns {
         .anyMatch(
             b -> {
               double off = Math.abs(b.ratio() / median - 1);
-              return off > HealthLimits.BLOCK_OFF && off > HealthLimits.BLOCK_SURE * b.u();
+              return off > OwnChoices.BLOCK_OFF && off > OwnChoices.BLOCK_SURE * b.u();
             });
   }
 
   /** The run whose recording is spoilt most surely, where one is. */
   public Optional<String> worst() {
-    if (rests.size() < HealthLimits.LEAST_RUNS) {
+    if (rests.size() < OwnChoices.LEAST_RUNS) {
       return Optional.empty();
     }
     String worst = "";
@@ -82,7 +82,7 @@ public final class OddRuns {
     double[] ratios = rests.values().stream().mapToDouble(ratio -> ratio / median).toArray();
     List<Optional<MeanHeat>> turnings =
         runs.stream().filter(run -> rests.containsKey(run.run())).map(RunHealth::turning).toList();
-    return Step.in(ratios, turnings, HealthLimits.REST_OFF);
+    return Step.in(ratios, turnings, OwnChoices.REST_OFF);
   }
 
   /** Names of the runs that rest, in order. */

@@ -17,13 +17,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What the recordings themselves show before any fit: sign, ceiling, clock, heat. */
 public final class SignalCheck {
-  private static final double CLOCK_LOW = 0.7;
-  private static final double CLOCK_HIGH = 4;
-  private static final double LEAST_FALL = 0.03;
-
-  /** Share of the largest signal from which a run's sign counts. */
-  private static final double REVERSED = 0.1;
-
   private SignalCheck() {}
 
   /** Every reason against a fit, all at once. */
@@ -61,7 +54,7 @@ public final class SignalCheck {
       }
       double up = extreme(run, zero, sign);
       double down = extreme(run, zero, -sign);
-      if (down > 3 * Math.max(up, 0) && down > REVERSED * most) {
+      if (down > 3 * Math.max(up, 0) && down > OwnChoices.REVERSED * most) {
         found.add(
             Problem.error("fit.run-sign-reversed", Where.run(run.name()), text(-sign * down)));
       }
@@ -77,7 +70,7 @@ public final class SignalCheck {
       Optional<Run> other = exchangedWith(run, spins);
       if (other.isPresent()) {
         found.add(clock("fit.turns-exchanged", run, other.get().name()));
-      } else if (ratio < CLOCK_LOW || ratio > CLOCK_HIGH) {
+      } else if (ratio < OwnChoices.CLOCK_LOW || ratio > OwnChoices.CLOCK_HIGH) {
         found.add(clock(clockId(ratio), run, ""));
       }
     }
@@ -108,7 +101,7 @@ public final class SignalCheck {
   private static Optional<Run> exchangedWith(Run run, List<Run> spins) {
     return spins.stream()
         .filter(other -> !other.name().equals(run.name()))
-        .filter(other -> Math.min(ratio(run, run), ratio(other, other)) < CLOCK_LOW)
+        .filter(other -> Math.min(ratio(run, run), ratio(other, other)) < OwnChoices.CLOCK_LOW)
         .filter(other -> agrees(ratio(run, other)) && agrees(ratio(other, run)))
         .filter(other -> !agrees(ratio(run, run)) && !agrees(ratio(other, other)))
         .findFirst();
@@ -213,7 +206,7 @@ public final class SignalCheck {
       double after = sign * (signal.at(arm.spinStop_s()) - zero);
       if (signal.first_s() <= arm.spinStart_s() && arm.speed_m_s() > 0.15 && before > 0) {
         judged++;
-        rising += after > before * (1 - LEAST_FALL) ? 1 : 0;
+        rising += after > before * (1 - OwnChoices.LEAST_FALL) ? 1 : 0;
       }
     }
     if (judged >= 2 && rising > judged / 2) {

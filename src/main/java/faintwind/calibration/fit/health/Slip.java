@@ -16,9 +16,6 @@ public enum Slip {
   SIXTY("sixty", 60),
   THOUSAND("thousand", 1e3);
 
-  /** How near a found factor must come, on the logarithm (own choice: a tenth). */
-  private static final double NEAR = 0.1;
-
   private final String id;
   private final double factor;
 
@@ -39,7 +36,7 @@ public enum Slip {
 
   /** Whether two speeds, or two factors, are near enough to be the same but for the fit's error. */
   public static boolean isNear(double one, double other) {
-    return Math.abs(Math.log(one / other)) < NEAR;
+    return Math.abs(Math.log(one / other)) < OwnChoices.NEAR;
   }
 
   /** The slip that explains this factor, where one does. */

@@ -10,16 +10,6 @@ import java.util.OptionalDouble;
  * starts and to rise when it stops. Asked of runs only that contradict the others.
  */
 public final class SpinMarks {
-  private static final double REACH_S = 150;
-  private static final double SPAN_S = 8;
-  private static final double STEP_S = 2;
-
-  /** Both ends are off by the same, within this (own choice). */
-  private static final double SAME_S = 15;
-
-  /** A shift that counts: a person's reaction and the run-up are far less (own choice). */
-  private static final double LEAST_S = 15;
-
   private SpinMarks() {}
 
   /** By how much the arm turned later than the marks say, s; empty where they fit. */
@@ -31,20 +21,28 @@ public final class SpinMarks {
     Series signal = run.recording().signal();
     double start = steepest(signal, arm.spinStart_s(), -sign) - arm.spinStart_s();
     double stop = steepest(signal, arm.spinStop_s(), sign) - arm.spinStop_s();
-    boolean both = Math.abs(start - stop) < SAME_S && start * stop > 0;
+    boolean both = Math.abs(start - stop) < OwnChoices.SAME_SHIFT_S && start * stop > 0;
     double shift = 0.5 * (start + stop);
-    return both && Math.abs(shift) > LEAST_S ? OptionalDouble.of(shift) : OptionalDouble.empty();
+    return both && Math.abs(shift) > OwnChoices.LEAST_SHIFT_S
+        ? OptionalDouble.of(shift)
+        : OptionalDouble.empty();
   }
 
   /** Where the slope changes most in one direction, within reach of a mark. */
   private static double steepest(Series signal, double mark_s, double direction) {
     double most = Double.NEGATIVE_INFINITY;
     double at = mark_s;
-    double from = Math.max(signal.first_s() + SPAN_S, mark_s - REACH_S);
-    double to = Math.min(signal.last_s() - SPAN_S, mark_s + REACH_S);
-    for (double t = from; t <= to; t += STEP_S) {
-      double before = mean(signal, t - 2, t + 2) - mean(signal, t - SPAN_S - 2, t - SPAN_S + 2);
-      double after = mean(signal, t + SPAN_S - 2, t + SPAN_S + 2) - mean(signal, t - 2, t + 2);
+    double from =
+        Math.max(signal.first_s() + OwnChoices.BEND_SPAN_S, mark_s - OwnChoices.MARK_REACH_S);
+    double to =
+        Math.min(signal.last_s() - OwnChoices.BEND_SPAN_S, mark_s + OwnChoices.MARK_REACH_S);
+    for (double t = from; t <= to; t += OwnChoices.MARK_STEP_S) {
+      double before =
+          mean(signal, t - 2, t + 2)
+              - mean(signal, t - OwnChoices.BEND_SPAN_S - 2, t - OwnChoices.BEND_SPAN_S + 2);
+      double after =
+          mean(signal, t + OwnChoices.BEND_SPAN_S - 2, t + OwnChoices.BEND_SPAN_S + 2)
+              - mean(signal, t - 2, t + 2);
       double bend = direction * (after - before);
       if (bend > most) {
         most = bend;

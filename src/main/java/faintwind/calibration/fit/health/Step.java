@@ -27,9 +27,9 @@ public record Step(int from, double size) {
       double within = Math.sqrt(squares / Math.max(1, rests.length - 2));
       double size = mean(rests, k, rests.length) - mean(rests, 0, k);
       double u =
-          Math.max(within, HealthLimits.LEAST_SCATTER)
+          Math.max(within, OwnChoices.LEAST_SCATTER)
               * Math.sqrt(1.0 / k + 1.0 / (rests.length - k));
-      boolean sure = Math.abs(size) > Math.max(least, HealthLimits.STEP_SURE * u);
+      boolean sure = Math.abs(size) > Math.max(least, OwnChoices.STEP_SURE * u);
       if (sure
           && Math.abs(size) > 3 * within
           && within < best
@@ -57,7 +57,7 @@ public record Step(int from, double size) {
     double u = Math.hypot(before.get().u(), after.get().u());
     double apart = rest.ratio() - size;
     double byBall = apart * apart / (rest.u() * rest.u() + u * u);
-    return byBall - size * size / (u * u) > HealthLimits.SPEAKS_AGAINST;
+    return byBall - size * size / (u * u) > OwnChoices.SPEAKS_AGAINST;
   }
 
   private static Optional<MeanHeat> of(List<Optional<MeanHeat>> turnings) {

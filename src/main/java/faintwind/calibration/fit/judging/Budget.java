@@ -12,7 +12,10 @@ import java.util.function.Predicate;
  * Where the uncertainty of a speed comes from. With every prior a standard normal one, the
  * covariance C of a fit is the sum over all that went in; the share of one prior r in the variance
  * of a speed with gradient g is (gᵀ C e_r)². What is left is the recordings' own. What the carried
- * air was given beyond the curvature (see {@link CarriedSharePosterior}) is its own.
+ * <<<<<<< HEAD air was given beyond the curvature (see {@link CarriedSharePosterior}) is its own.
+ * ======= air was given beyond the curvature (see {@link CarriedSharePosterior}) is its own; where
+ * it was given less, the recordings tell more of it than their curvature, and every prior has a
+ * lesser share. >>>>>>> rooms
  */
 final class Budget {
   private final FitResult fit;
@@ -22,7 +25,7 @@ final class Budget {
 
   Budget(FitResult fit) {
     this.fit = fit;
-    this.unit = fit.solution().optimum().curvatureCovariance();
+    this.unit = fit.solution().optimum().lesserCovariance();
     this.beyond = fit.solution().optimum().beyondCurvature();
     this.slopes = fit.setup().unknowns().slopes(fit.solution().optimum().point());
   }

@@ -32,14 +32,6 @@ import java.util.OptionalDouble;
 final class BuildMeeting {
   private static final int LEADS = 3;
 
-  /** Share of the prior's variance above which the runs tell nothing (own choice). */
-  private static final double UNTOLD = 0.7;
-
-  /** Suspects that are named: those at least this likely, relative to the likeliest. */
-  private static final double LIKELY = 0.02;
-
-  private static final int MOST_NAMED = 4;
-
   private final FitResult fit;
   private final Formula formula;
   private final AirPoint air;
@@ -98,7 +90,7 @@ final class BuildMeeting {
 
   private Optional<Uncertain> freed(int index) {
     double v = fit.solution().optimum().unitCovariance()[index][index];
-    if (v > UNTOLD) {
+    if (v > OwnChoices.UNTOLD) {
       return Optional.empty();
     }
     Unknown unknown = fit.setup().unknowns().get(index);
@@ -146,8 +138,8 @@ final class BuildMeeting {
       }
     }
     agreement.suspects().stream()
-        .filter(s -> s.weight() >= LIKELY * agreement.suspects().get(0).weight())
-        .limit(MOST_NAMED)
+        .filter(s -> s.weight() >= OwnChoices.LIKELY * agreement.suspects().get(0).weight())
+        .limit(OwnChoices.MOST_NAMED)
         .forEach(s -> found.add(suspect(s)));
     return found;
   }

@@ -26,14 +26,6 @@ import java.util.function.IntFunction;
 
 /** Puts a calibration together from what the fit, the choice and the studies found. */
 public final class CalibrationAssembly {
-  /** Recordings say more of the directions than was believed before them. */
-  private static final double TELLING = 1;
-
-  /** What recordings say at least, and how far from the belief, in units of it. */
-  private static final double LEAST_INFORMATION = 0.05;
-
-  private static final double FARTHEST = 4;
-
   private CalibrationAssembly() {}
 
   /**
@@ -118,7 +110,7 @@ public final class CalibrationAssembly {
             // a room's draught is not handed on with the arm: what was believed stays in
             draught(fit),
             Optional.of(ofDirections)
-                .filter(information -> information > TELLING)
+                .filter(information -> information > OwnChoices.TELLING)
                 .map(information -> shown(fit, at.asymmetry(), information))));
   }
 
@@ -149,8 +141,8 @@ public final class CalibrationAssembly {
     double variance = fit.solution().optimum().unitCovariance()[i][i];
     double x = found;
     if (Double.isFinite(information)) {
-      double least = Math.max(information, LEAST_INFORMATION);
-      x = Math.max(-FARTHEST, Math.min(FARTHEST, found / variance / least));
+      double least = Math.max(information, OwnChoices.LEAST_INFORMATION);
+      x = Math.max(-OwnChoices.FARTHEST, Math.min(OwnChoices.FARTHEST, found / variance / least));
       variance = 1 / least;
     }
     boolean share = i == at.carriedShare() || i == at.asymmetry();

@@ -21,12 +21,6 @@ import java.util.Set;
  * first. Where two causes leave the same trace, both are named with what would tell them.
  */
 final class Causes {
-  /** Causes told of one run. */
-  private static final int MOST = 2;
-
-  /** A lasting change beyond this is hardly that of a surface (own choice). */
-  private static final double SWITCHED = 0.25;
-
   private final FitResult fit;
   private final RunSet set;
   private final List<RunHealth> health;
@@ -69,7 +63,7 @@ final class Causes {
         SetAside.heatChange(health).filter(c -> fit.aside().containsAll(c.fewer()));
     if (heat.isPresent()) {
       boolean recorded = recorded(heat.get().after().get(0));
-      boolean large = Math.abs(heat.get().size()) > SWITCHED;
+      boolean large = Math.abs(heat.get().size()) > OwnChoices.SWITCHED;
       String surface = recorded ? "fit.fouled." : "fit.fouled-or-supply.";
       lasting(heat.get(), large ? "fit.gain." : surface);
       return;
@@ -110,7 +104,7 @@ final class Causes {
       return;
     }
     List<Ailment> ailments = odd.ailments(run);
-    for (Ailment ailment : ailments.subList(0, Math.min(MOST, ailments.size()))) {
+    for (Ailment ailment : ailments.subList(0, Math.min(OwnChoices.MOST_CAUSES, ailments.size()))) {
       if (spoilt && ailment.spoilsRecording()) {
         problems.add(problem(run.run(), ailment));
         told.add(run.run());

@@ -10,23 +10,19 @@ import java.util.List;
 
 /** Fits that no calibration can stand on: the data contradict the physics of the instrument. */
 final class Contradictions {
-  private static final double MOST_RESIDUAL = 0.08;
-  private static final double MOST_U95 = 0.8;
-  private static final double MOST_CONTRADICTING = 0.5;
-
   private Contradictions() {}
 
   static List<Problem> of(FitResult fit, RunSet set) {
     List<Problem> found = new ArrayList<>();
     double residual = ResidualReport.of(fit).rms() / fit.setting().largest();
-    if (residual > MOST_RESIDUAL) {
+    if (residual > OwnChoices.MOST_RESIDUAL) {
       found.add(
           Problem.error(
               "fit.contradicts-physics", Where.NOWHERE, SignalCheck.text(100 * residual)));
     }
     double speed = middleSpeed_m_s(fit, set);
     double u95 = Verdict.u95_m_s(fit, speed) / speed;
-    if (!(u95 < MOST_U95)) {
+    if (!(u95 < OwnChoices.MOST_U95)) {
       found.add(
           Problem.error(
               "fit.nothing-learnt",
@@ -36,7 +32,7 @@ final class Contradictions {
     }
     int moved = fit.setup().speedColumns().size();
     int contradicting = LeftOutRuns.contradicting(fit).size();
-    if (moved >= 3 && contradicting > MOST_CONTRADICTING * moved) {
+    if (moved >= 3 && contradicting > OwnChoices.MOST_CONTRADICTING * moved) {
       found.add(
           Problem.error(
               "fit.runs-contradict",

@@ -19,9 +19,6 @@ import java.util.Set;
 
 /** What a fit shows of a bad data set, in plain words. */
 public final class Diagnosis {
-  private static final double DRAUGHTY_S = 0.03;
-  private static final double LOW_SPEED_M_S = 0.5;
-
   private Diagnosis() {}
 
   /** Every warning a person should know, what spoils runs first. */
@@ -55,7 +52,7 @@ public final class Diagnosis {
     if (RoomBounds.isAtMost(fit.solution().wander())) {
       found.add(Problem.warning("fit.beyond-a-room", Where.NOWHERE, ""));
     }
-    if (fit.solution().wander().rest_s() > DRAUGHTY_S) {
+    if (fit.solution().wander().rest_s() > OwnChoices.DRAUGHTY_S) {
       found.add(
           Problem.warning(
               "fit.draughty",
@@ -77,7 +74,7 @@ public final class Diagnosis {
             .mapToDouble(r -> RunOutcomes.airSpeed_m_s(fit, r))
             .min()
             .orElse(0);
-    if (lowest > LOW_SPEED_M_S) {
+    if (lowest > OwnChoices.LOW_SPEED_M_S) {
       found.add(Problem.warning("fit.no-low-speed", Where.NOWHERE, SignalCheck.text(lowest)));
     }
     boolean spins = set.runs().stream().anyMatch(r -> r.kind() == RunKind.SPIN);

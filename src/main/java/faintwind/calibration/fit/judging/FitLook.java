@@ -6,6 +6,7 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
+import faintwind.calibration.response.StraightLineLook;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import java.util.List;
@@ -21,9 +22,6 @@ import java.util.function.BooleanSupplier;
  */
 public record FitLook(
     List<Run> runs, List<FittedRecording> recordings, StraightLineLook straightLine) {
-  /** Parameters that agree within this share of their standard uncertainty count as the same. */
-  private static final double SAME = 0.1;
-
   public FitLook {
     runs = List.copyOf(runs);
     recordings = List.copyOf(recordings);
@@ -68,7 +66,8 @@ public record FitLook(
       Parameter is = fitted.get(i);
       Parameter was = written.get(i);
       double apart = Math.abs(is.value() - was.value());
-      if (!is.name().equals(was.name()) || apart > SAME * Math.max(is.u(), was.u())) {
+      if (!is.name().equals(was.name())
+          || apart > OwnChoices.SAME_PARAMETER * Math.max(is.u(), was.u())) {
         return false;
       }
     }

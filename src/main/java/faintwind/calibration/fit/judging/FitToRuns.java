@@ -132,7 +132,7 @@ public final class FitToRuns {
             fitFromExpected(
                 fit.setting(), fit.setup().layout().model(), pair, fit.aside(), cancelled);
         boolean better =
-            trial.runScatter() < HALF * Math.max(fit.runScatter(), SetAside.SCATTERED)
+            trial.runScatter() < HALF * Math.max(fit.runScatter(), OwnChoices.SCATTERED)
                 && LeftOutRuns.exchanged(trial, runs.get(i), runs.get(j))
                 && best.map(b -> trial.deviance() < b.deviance()).orElse(true);
         best = better ? Optional.of(trial) : best;

@@ -9,13 +9,6 @@ import java.util.Optional;
 
 /** How the formula of the other runs reads each moved run. */
 final class LeftOutRuns {
-  /**
-   * A run whose speed the others foretell this many standard uncertainties off contradicts them.
-   */
-  private static final double CONTRADICTS = 4.5;
-
-  private static final double LEAST_CONTRADICTION = 0.06;
-
   private LeftOutRuns() {}
 
   /**
@@ -53,7 +46,8 @@ final class LeftOutRuns {
         .filter(
             r -> {
               double off = Math.abs(r.foretold_m_s() - r.speed_m_s());
-              return off > CONTRADICTS * r.u_m_s() && off > LEAST_CONTRADICTION * r.speed_m_s();
+              return off > OwnChoices.CONTRADICTS * r.u_m_s()
+                  && off > OwnChoices.LEAST_CONTRADICTION * r.speed_m_s();
             })
         .toList();
   }

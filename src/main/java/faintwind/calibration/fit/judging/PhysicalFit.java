@@ -32,9 +32,6 @@ import java.util.function.BooleanSupplier;
  * again with every speed freed of each, and the likeliest that physics allows is named.
  */
 final class PhysicalFit {
-  /** How far a slip may be from what the multipliers ask for to be tried first, logarithm. */
-  private static final double NEAR = 1.3;
-
   private final RunSet set;
   private final BooleanSupplier cancelled;
 
@@ -86,7 +83,7 @@ final class PhysicalFit {
   }
 
   private static boolean isNear(Slip slip, double writtenOverTrue) {
-    return Math.abs(Math.log(slip.factor() / writtenOverTrue)) < NEAR;
+    return Math.abs(Math.log(slip.factor() / writtenOverTrue)) < OwnChoices.NEAR_SLIP;
   }
 
   /** The run that lies farthest from what any heated ball would do. */

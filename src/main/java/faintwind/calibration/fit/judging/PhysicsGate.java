@@ -19,9 +19,6 @@ import java.util.Optional;
  * among the models: another form must not swallow what this one calls impossible.
  */
 final class PhysicsGate {
-  /** One table in fifty, logarithm (own choice). */
-  private static final double SELDOM = Math.log(50);
-
   private final FitResult fit;
   private final double forced;
   private final double natural;
@@ -90,7 +87,7 @@ final class PhysicsGate {
       double shifted = ratio + PhysicsBounds.FORCED_BY_DIAMETER * Math.log(slip.factor());
       double physics = (ratio * ratio - shifted * shifted) / (2 * u * u);
       double times = CountingHabit.slipEvidence(fit.setting().heated(), slip.factor());
-      if (times > 0 && times + physics > SELDOM) {
+      if (times > 0 && times + physics > OwnChoices.SELDOM) {
         return Optional.of(
             Problem.error(
                 "fit.counted." + slip.id(), Where.NOWHERE, SignalCheck.text(slip.factor())));

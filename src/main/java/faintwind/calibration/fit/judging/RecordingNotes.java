@@ -19,17 +19,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
 
 /** What single recordings show: gaps, spikes, supply, warm-up, a leak from heater to signal. */
 final class RecordingNotes {
-  private static final double LEAST_GAP_S = 30;
-  private static final double GAP_STEPS = 10;
-  private static final double MOST_SPIKES = 0.002;
-  private static final double SUPPLY_DRIFT = 0.01;
-  private static final double WARM = 0.93;
-
-  /**
-   * Share of the difference in still air: even the fastest spin leaves more than this (own choice).
-   */
-  private static final double COLD = 0.12;
-
   private RecordingNotes() {}
 
   static List<Problem> of(FitResult fit, RunSet set) {
@@ -49,7 +38,7 @@ final class RecordingNotes {
     double step = FileRows.medianStep(signal);
     for (int i = 1; i < signal.size(); i++) {
       double gap = signal.time_s(i) - signal.time_s(i - 1);
-      if (gap > Math.max(LEAST_GAP_S, GAP_STEPS * step)) {
+      if (gap > Math.max(OwnChoices.LEAST_GAP_S, OwnChoices.GAP_STEPS * step)) {
         found.add(
             Problem.warning(
                 "fit.gap",
@@ -64,7 +53,9 @@ final class RecordingNotes {
   private static void spikes(Run run, FitResult fit, List<Problem> found) {
     Series signal = run.recording().signal();
     int spikes = Spikes.in(signal, fit.setting().noise()).size();
-    if (run.kind() != RunKind.ZERO && spikes >= 3 && spikes > MOST_SPIKES * signal.size()) {
+    if (run.kind() != RunKind.ZERO
+        && spikes >= 3
+        && spikes > OwnChoices.MOST_SPIKES * signal.size()) {
       found.add(
           Problem.warning(
               "fit.spikes",
@@ -82,7 +73,7 @@ final class RecordingNotes {
     }
     double median = new Median().evaluate(run.recording().supply_V().get().values());
     double off = median / fit.signal().supply_V().getAsDouble() - 1;
-    if (Math.abs(off) > SUPPLY_DRIFT) {
+    if (Math.abs(off) > OwnChoices.SUPPLY_DRIFT) {
       found.add(
           Problem.warning(
               "fit.supply",
@@ -101,7 +92,7 @@ final class RecordingNotes {
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     double start_K = formula.delta_K(run.recording().signal().value(0), air.air_K());
     double still_K = formula.steadyDelta_K(0, fit.signal().supply_V(), air);
-    if (start_K < COLD * still_K) {
+    if (start_K < OwnChoices.COLD * still_K) {
       found.add(
           Problem.warning(
               "fit.cold-start",
@@ -129,7 +120,7 @@ final class RecordingNotes {
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     double still = fit.formula().steadyDelta_K(fit.draught_m_s(), fit.signal().supply_V(), air);
     double largest_K = fit.setting().largest() / Math.abs(fit.signal().perKelvin());
-    if (largest_K < WARM * still) {
+    if (largest_K < OwnChoices.WARM * still) {
       found.add(
           Problem.warning(
               "fit.not-warmed-up", Where.NOWHERE, SignalCheck.text(100 * largest_K / still)));

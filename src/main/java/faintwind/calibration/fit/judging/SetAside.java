@@ -1,6 +1,5 @@
 package faintwind.calibration.fit.judging;
 
-import faintwind.calibration.fit.health.HealthLimits;
 import faintwind.calibration.fit.health.HeatCourse;
 import faintwind.calibration.fit.health.OddRuns;
 import faintwind.calibration.fit.health.RunHealth;
@@ -24,17 +23,11 @@ import java.util.stream.IntStream;
 
 /** Which runs, or which speeds, the fit goes on without. */
 final class SetAside {
-  /** Scatter between runs from which a lasting change of the speeds is looked for (own choice). */
-  static final double SCATTERED = 0.018;
-
-  /** Delay of start or stop that neither hand nor arm explains, s (own choice). */
-  private static final double DELAYED_S = 6;
-
   private SetAside() {}
 
   /** Whether the speeds scatter so that a lasting change should be looked for. */
   static boolean speedsScatter(FitResult fit) {
-    return fit.runScatter() > SCATTERED && turned(fit).size() >= 5;
+    return fit.runScatter() > OwnChoices.SCATTERED && turned(fit).size() >= 5;
   }
 
   /** A lasting change between two runs. */
@@ -141,8 +134,8 @@ final class SetAside {
     Turn.Columns own = turn.columns();
     double up_s = value(fit, own.arm().runUp()) * (value(fit, own.runUp()) - 1);
     double down_s = value(fit, own.arm().runDown()) * (value(fit, own.runDown()) - 1);
-    return Math.max(Math.abs(value(fit, own.start())), up_s) > DELAYED_S
-        || Math.max(Math.abs(value(fit, own.stop())), down_s) > DELAYED_S;
+    return Math.max(Math.abs(value(fit, own.start())), up_s) > OwnChoices.DELAYED_S
+        || Math.max(Math.abs(value(fit, own.stop())), down_s) > OwnChoices.DELAYED_S;
   }
 
   private static double value(FitResult fit, int column) {
@@ -216,7 +209,7 @@ final class SetAside {
 
     /** Whether they are off by one factor. */
     boolean agree() {
-      return Math.abs(mean) > HealthLimits.SPEED_STEP && Math.abs(mean) > 2 * scatter;
+      return Math.abs(mean) > OwnChoices.SPEED_STEP && Math.abs(mean) > 2 * scatter;
     }
   }
 

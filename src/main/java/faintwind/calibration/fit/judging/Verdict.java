@@ -17,10 +17,6 @@ public final class Verdict {
       List.of(0.03, 0.05, 0.07, 0.1, 0.15, 0.2, 0.3, 0.5, 0.7, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0);
 
   private static final double NORMAL = CoverageFactor.of(Double.POSITIVE_INFINITY);
-  private static final double AVERAGE_S = 30;
-  private static final double SHARE_AT_FLOOR = 0.5;
-  private static final double LOWEST_FLOOR_M_S = 0.004;
-  private static final double HIGHEST_FLOOR_M_S = 2;
   private static final double RISE_10_90 = Math.log(9);
 
   private Verdict() {}
@@ -96,7 +92,9 @@ public final class Verdict {
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     OptionalDouble supply = fit.signal().supply_V();
     double draught_m_s = fit.draught_m_s();
-    for (double speed = LOWEST_FLOOR_M_S; speed < HIGHEST_FLOOR_M_S; speed *= 1.02) {
+    for (double speed = OwnChoices.LOWEST_FLOOR_M_S;
+        speed < OwnChoices.HIGHEST_FLOOR_M_S;
+        speed *= 1.02) {
       double delta = formula.steadyDelta_K(speed, supply, air);
       double loss = formula.loss_1_s(speed, delta, air);
       double still = Formula.U_STILL_SINCE * formula.loss_1_s(0, delta, air) / loss;
@@ -105,20 +103,20 @@ public final class Verdict {
       double down = speed - formula.speed_m_s(loss * Math.exp(-field), delta, air);
       double blown = StillDraught.u95_m_s(speed, draught_m_s);
       double known = Math.hypot(u95_m_s(fit, speed), blown);
-      if (Math.hypot(Math.max(up, down), known) <= SHARE_AT_FLOOR * speed) {
+      if (Math.hypot(Math.max(up, down), known) <= OwnChoices.SHARE_AT_FLOOR * speed) {
         return speed;
       }
     }
-    return HIGHEST_FLOOR_M_S;
+    return OwnChoices.HIGHEST_FLOOR_M_S;
   }
 
   /** Relative standard deviation of a loss averaged over half a minute. */
   private static double randomLoss(FitResult fit, Formula formula) {
-    double draught = fit.solution().wander().rest_s() / AVERAGE_S;
+    double draught = fit.solution().wander().rest_s() / OwnChoices.AVERAGE_S;
     double step = fit.setting().files().get(0).step_s();
-    double rows = Math.max(2, AVERAGE_S / step);
+    double rows = Math.max(2, OwnChoices.AVERAGE_S / step);
     double noise_K = fit.setting().noise() / Math.abs(fit.signal().perKelvin());
-    double slope = noise_K * Math.sqrt(12 / rows) / Math.max(AVERAGE_S, 2 * step);
+    double slope = noise_K * Math.sqrt(12 / rows) / Math.max(OwnChoices.AVERAGE_S, 2 * step);
     double byNoise = slope / formula.path().heating_K_s();
     return Math.sqrt(draught + byNoise * byNoise);
   }

@@ -16,10 +16,6 @@ import java.util.Optional;
  * supply, resistor and heat capacity (V²/(R C)), the leads' loss.
  */
 public final class BuildPriors {
-  private static final double U_ADDED = 0.03;
-  private static final double U_SCALE = 0.03;
-  private static final double U_DESIGNED_LEADS = 0.5;
-
   private BuildPriors() {}
 
   static void sharpen(Setting setting, Layout layout, Unknowns unknowns) {
@@ -32,7 +28,7 @@ public final class BuildPriors {
       return;
     }
     double c = capacity.get().value();
-    double uC = BuiltHeat.relative(capacity.get(), U_ADDED);
+    double uC = BuiltHeat.relative(capacity.get(), OwnChoices.U_ADDED);
     heating(setting, build, layout, unknowns, Uncertain.of(c, uC));
     if (!layout.model().id().equals(PhysicsShaped.ID)) {
       return;
@@ -60,7 +56,7 @@ public final class BuildPriors {
                     Unknown.log(
                         "leads",
                         leads.value() / c,
-                        Math.hypot(BuiltHeat.relative(leads, U_DESIGNED_LEADS), uC))));
+                        Math.hypot(BuiltHeat.relative(leads, OwnChoices.U_DESIGNED_LEADS), uC))));
   }
 
   private static void heating(
@@ -73,7 +69,9 @@ public final class BuildPriors {
       double uV = setting.signal().supply_V().isPresent() ? 0.002 : 0.02;
       Uncertain ohm = build.heater_ohm().get();
       double spread = Math.hypot(2 * uV, BuiltHeat.relative(ohm, 0.01));
-      spread = Math.hypot(Math.hypot(spread, U_SCALE), capacity.u().orElse(U_ADDED));
+      spread =
+          Math.hypot(
+              Math.hypot(spread, OwnChoices.U_SCALE), capacity.u().orElse(OwnChoices.U_ADDED));
       unknowns.replace(
           layout.path(ThermalPath.HEATING),
           Unknown.log(

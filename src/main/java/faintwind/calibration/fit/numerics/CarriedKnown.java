@@ -9,12 +9,6 @@ package faintwind.calibration.fit.numerics;
  */
 public record CarriedKnown(double spread, double allowed) {
 
-  /**
-   * What its form, other after the stop than in the spin, leaves beside rise, decay and slowing,
-   * which are unknowns of the fit (own choice, no source).
-   */
-  private static final double FORM = 0.002;
-
   /** Measured, and stated with the runs. */
   public static CarriedKnown stated(double u) {
     return new CarriedKnown(u, 0);
@@ -22,7 +16,7 @@ public record CarriedKnown(double spread, double allowed) {
 
   /** Shown by the rests after the stops. */
   public static CarriedKnown byRests() {
-    return new CarriedKnown(Setup.CARRIED_SPREAD, FORM);
+    return new CarriedKnown(Setup.CARRIED_SPREAD, OwnChoices.CARRIED_FORM);
   }
 
   /** Neither: 3 ± 2 % stands in. */

@@ -15,18 +15,6 @@ import org.apache.commons.math3.special.Erf;
  * in the second the sum of two parts of a turn, each as likely as another.
  */
 public final class CountingHabit {
-  /** Standard uncertainty of the noted start and stop together, s (common practice, no source). */
-  private static final double U_NOTED_S = 1;
-
-  /** One run speaks no louder than this for either habit. */
-  private static final double LOUDEST = 20;
-
-  /** All runs together speak no louder than this, logarithm. */
-  private static final double LOUDEST_ALL = 6;
-
-  /** Who waits for a steady arm notes the first click within this time, s (own choice). */
-  private static final double LATER_S = 30;
-
   /** No density counts as less, 1/s. */
   private static final double LEAST = 1e-6;
 
@@ -51,7 +39,7 @@ public final class CountingHabit {
         double turn_s = arm.turnsTime_s().value() / arm.turns();
         double left_s = left_s(arm);
         double ratio = fromRest(left_s, turn_s) / Math.max(1e-12, clicked(left_s, turn_s));
-        odds *= Math.max(1 / LOUDEST, Math.min(LOUDEST, ratio));
+        odds *= Math.max(1 / OwnChoices.LOUDEST, Math.min(OwnChoices.LOUDEST, ratio));
       }
     }
     return odds / (1 + odds);
@@ -99,7 +87,7 @@ public final class CountingHabit {
 
   /** Density of a part of a turn, each as likely, with the noted times' uncertainty. */
   private static double box(double left_s, double turn_s) {
-    double scale = U_NOTED_S * Math.sqrt(2);
+    double scale = OwnChoices.U_NOTED_S * Math.sqrt(2);
     return (Erf.erf(left_s / scale) - Erf.erf((left_s - turn_s) / scale)) / (2 * turn_s);
   }
 
@@ -137,7 +125,7 @@ public final class CountingHabit {
             + firstClicks(arms, factor)
             - firstClicks(arms, 1)
             + (fromRest(runs) > 0.5 ? fromRest : clicked);
-    return Math.max(-LOUDEST_ALL, Math.min(LOUDEST_ALL, all));
+    return Math.max(-OwnChoices.LOUDEST_ALL, Math.min(OwnChoices.LOUDEST_ALL, all));
   }
 
   private static double before_s(ArmTurning arm) {
@@ -157,7 +145,7 @@ public final class CountingHabit {
       if (arm.firstClick_s().isPresent()) {
         double turn_s = factor * arm.turnsTime_s().value() / arm.turns();
         first += Math.log(Math.max(LEAST, box(before_s(arm), turn_s)));
-        later -= Math.log(LATER_S);
+        later -= Math.log(OwnChoices.LATER_S);
       }
     }
     double more = Math.max(first, later);
@@ -166,6 +154,6 @@ public final class CountingHabit {
 
   private static double odds(double one, double other) {
     double log = Math.log(Math.max(LEAST, one) / Math.max(LEAST, other));
-    return Math.max(-Math.log(LOUDEST), Math.min(Math.log(LOUDEST), log));
+    return Math.max(-Math.log(OwnChoices.LOUDEST), Math.min(Math.log(OwnChoices.LOUDEST), log));
   }
 }

@@ -9,15 +9,11 @@ import java.util.Map;
  * others.
  */
 public final class RunScatter {
-  private static final double EXPECTED = 0.005;
-  private static final double WORTH = 2;
-  private static final double FREEDOM = 4;
-
   private RunScatter() {}
 
   /** Degrees of freedom of the scatter: the runs, and what the expectation is worth, less one. */
   public static double freedom(Setup setup) {
-    return Math.max(1, setup.speedColumns().size() + WORTH - 1);
+    return Math.max(1, setup.speedColumns().size() + OwnChoices.WORTH - 1);
   }
 
   /**
@@ -26,8 +22,8 @@ public final class RunScatter {
    * @return the scatter found, relative
    */
   public static double settle(Setup setup, double[] values, double[][] covariance, double before) {
-    double sum = WORTH * EXPECTED * EXPECTED;
-    double count = WORTH;
+    double sum = OwnChoices.WORTH * OwnChoices.EXPECTED_SCATTER * OwnChoices.EXPECTED_SCATTER;
+    double count = OwnChoices.WORTH;
     for (Map.Entry<String, Integer> run : setup.speedColumns().entrySet()) {
       if (!setup.counts(run.getKey())) {
         continue;
@@ -57,6 +53,8 @@ public final class RunScatter {
   }
 
   private static double weight(double squared) {
-    return squared < FREEDOM ? 1 : (FREEDOM + 1) / (FREEDOM + squared);
+    return squared < OwnChoices.FREEDOM
+        ? 1
+        : (OwnChoices.FREEDOM + 1) / (OwnChoices.FREEDOM + squared);
   }
 }

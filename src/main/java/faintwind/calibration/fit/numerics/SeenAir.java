@@ -12,9 +12,6 @@ final class SeenAir {
   /** Part of the draught's square that does not count far above it: 1 − n/2. */
   private static final double LOST = 0.73;
 
-  /** Over the draught, the way at which half of that is lost (own choice). */
-  private static final double HALF_AT = 4;
-
   /** Speed, m/s. */
   double speed_m_s;
 
@@ -28,12 +25,12 @@ final class SeenAir {
   void at(double past, double draught) {
     double way = past * past;
     double blown = draught * draught;
-    double wide = way + HALF_AT * HALF_AT * blown;
+    double wide = way + OwnChoices.HALF_AT * OwnChoices.HALF_AT * blown;
     double part = wide > 0 ? way / wide : 0;
     double rest = 1 - part;
     speed_m_s = Math.max(1e-9, Math.sqrt(way + blown * (1 - LOST * part)));
     double slowness = 1 / speed_m_s;
-    byPast = past * (1 - LOST / (HALF_AT * HALF_AT) * rest * rest) * slowness;
+    byPast = past * (1 - LOST / (OwnChoices.HALF_AT * OwnChoices.HALF_AT) * rest * rest) * slowness;
     byDraught = draught * (1 - LOST * part * part) * slowness;
   }
 

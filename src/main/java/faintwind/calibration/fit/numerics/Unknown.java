@@ -27,8 +27,6 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
     SOFT
   }
 
-  private static final double SOFTNESS = 0.15;
-
   static Unknown of(ParameterPrior quantity) {
     return new Unknown(
         quantity.name(),
@@ -99,7 +97,7 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
   }
 
   private double width() {
-    return SOFTNESS * spread;
+    return OwnChoices.SOFTNESS * spread;
   }
 
   private static double softPlus(double z) {

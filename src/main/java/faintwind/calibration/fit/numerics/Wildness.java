@@ -14,12 +14,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Median;
  * parts in moving air with parts in moving air. Single rows that still stand out are left out.
  */
 public final class Wildness {
-  /** Mean square of a part's whitened residuals over the median of all such parts. */
-  static final double LIMIT = 4;
-
-  private static final int LEAST_ROWS = 20;
-  private static final double ROW_LIMIT = 8;
-
   private Wildness() {}
 
   /**
@@ -39,7 +33,8 @@ public final class Wildness {
     double moved = usual(parts, true);
     for (Part part : parts) {
       double times = part.square() / (part.moved() ? moved : rest);
-      Arrays.fill(part.rows().wildness, part.from(), part.to(), times > LIMIT ? times : 1);
+      Arrays.fill(
+          part.rows().wildness, part.from(), part.to(), times > OwnChoices.WILD_PART ? times : 1);
     }
     leaveOutRows(problem, wander);
   }
@@ -56,7 +51,7 @@ public final class Wildness {
         while (to < rows.size() && rows.run[to] == rows.run[from] && moved[to] == moved[from]) {
           to++;
         }
-        if (to - from >= LEAST_ROWS && anyCounts(rows, from, to)) {
+        if (to - from >= OwnChoices.LEAST_PART_ROWS && anyCounts(rows, from, to)) {
           parts.add(
               new Part(rows, from, to, moved[from], square(white, from, to) * rows.wildness[from]));
         }
@@ -78,7 +73,7 @@ public final class Wildness {
   private static double square(double[] white, int from, int to) {
     double sum = 0;
     for (int i = from; i < to; i++) {
-      sum += Math.min(white[i] * white[i], ROW_LIMIT * ROW_LIMIT);
+      sum += Math.min(white[i] * white[i], OwnChoices.WILD_ROW * OwnChoices.WILD_ROW);
     }
     return sum / (to - from);
   }
@@ -95,7 +90,8 @@ public final class Wildness {
       Track.Rows rows = problem.tracks().get(k).rows;
       double[] off = Whitening.of(rows, problem.course(k), wander).surprises(problem.residuals(k));
       for (int i = 0; i < off.length; i++) {
-        rows.leftOut[i] = rows.aside[i] || (Math.abs(off[i]) > ROW_LIMIT && rows.wildness[i] == 1);
+        rows.leftOut[i] =
+            rows.aside[i] || (Math.abs(off[i]) > OwnChoices.WILD_ROW && rows.wildness[i] == 1);
       }
     }
   }

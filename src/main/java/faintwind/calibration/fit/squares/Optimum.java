@@ -73,6 +73,18 @@ public final class Optimum {
   }
 
   /**
+   * The covariance of the curvature, or where a variable was given less, that: as if something more
+   * were known of it (the inverse of JᵀJ with one more square of the variable).
+   */
+  public double[][] lesserCovariance() {
+    double[][] covariance = curvatureCovariance();
+    given
+        .filter(g -> g.variance() < covariance[g.variable()][g.variable()])
+        .ifPresent(g -> widen(covariance, g));
+    return covariance;
+  }
+
+  /**
    * One standard deviation of what a variable was given beyond its curvature, and how all others
    * move with it; zeros where nothing was.
    */

@@ -7,6 +7,7 @@ import faintwind.calibration.fit.health.Ailment.Kind;
 import faintwind.calibration.fit.health.HeatBlock.Phase;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -153,5 +154,23 @@ class AilmentsTest {
         .extracting(Ailment::kind)
         .contains(Kind.SCALE)
         .doesNotContain(Kind.REST);
+  }
+
+  /** All patterns are weighed alike: none explains more than the whole that there is. */
+  @Test
+  void noPatternExplainsMoreThanThereIs() {
+    Random random = new Random(7);
+    for (int draw = 0; draw < 200; draw++) {
+      List<HeatBlock> blocks = new ArrayList<>();
+      for (int k = 0; k < 10; k++) {
+        blocks.add(block(k, 1 + (k < 7 ? 0.02 : 0.3) * random.nextGaussian()));
+      }
+      Deviations deviations = new Deviations(blocks, 5 * U);
+      double whole = deviations.product(b -> b.ratio() - 1, b -> b.ratio() - 1);
+      assertThat(Ailments.of(new RunHealth("run", blocks), 1, 5 * U))
+          .as("draw %s", draw)
+          .filteredOn(each -> each.kind() != Kind.HEATER_LOST)
+          .allSatisfy(each -> assertThat(each.gain()).isLessThanOrEqualTo(whole));
+    }
   }
 }

@@ -99,6 +99,44 @@ class LeakTest {
         .isPresent();
   }
 
+  /** A knock or a lost bit, wherever it comes: one row, or two that are near in time. */
+  @Test
+  void aSpikedRowOrTwoAfterAColdStartIsNoLeak() {
+    for (double step_s : new double[] {1, 2, 10}) {
+      for (double size_K : new double[] {-3, -0.5, 0.5, 3}) {
+        for (int at : new int[] {0, 1, 2, 4, 5, 10, 11}) {
+          for (int rows = 1; rows <= (step_s > 2 ? 1 : 2); rows++) {
+            double from_s = step_s * at;
+            double to_s = from_s + step_s * (rows - 0.5);
+            Run spiked =
+                MadeRuns.still(
+                    "spiked",
+                    MadeRuns.series(
+                        0,
+                        step_s,
+                        4000,
+                        t -> warming(t, 60) + (t >= from_s && t < to_s ? size_K : 0)));
+            assertThat(Leak.in(spiked, MadeRuns.set(ZERO, spiked)))
+                .as("%s K in %s rows of %s s from %s on", size_K, rows, step_s, at)
+                .isEmpty();
+          }
+        }
+      }
+    }
+  }
+
+  @Test
+  void aLeakBesideASpikedRowIsFoundAllTheSame() {
+    Run leaking =
+        MadeRuns.still(
+            "leaks",
+            MadeRuns.series(
+                0, 2, 4000, t -> warming(t, 60) + (t < 60 ? 0 : 1) + (t == 20 || t == 98 ? 3 : 0)));
+    RunSet set = MadeRuns.set(ZERO, leaking);
+    assertThat(Leak.in(leaking, set).orElseThrow()).isCloseTo(1 / 21.0, within(0.01));
+    assertThat(Leak.freed(set).runs().get(0).recording().signal().first_s()).isBetween(60.0, 70.0);
+  }
+
   private static Run withSupply(Series signal, double first_V) {
     Series supply = MadeRuns.series(0, 2, 4000, t -> t == 0 ? first_V : 5);
     Recording recording =

@@ -11,6 +11,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.Origin;
 import faintwind.calibration.RunOutcome;
+import faintwind.calibration.response.StraightLineLook;
 import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;

@@ -48,6 +48,18 @@ final class HealthyFit {
             FIT.deviance()));
   }
 
+  /** The same fit with another variance of the carried air's share, in units of its prior. */
+  static FitResult withCarriedVariance(double unitVariance) {
+    FitResult.Solution found = FIT.solution();
+    FitResult.Solution given =
+        new FitResult.Solution(
+            found.optimum().withVariance(index("carried_share"), unitVariance),
+            found.wander(),
+            found.runScatter(),
+            found.deviance());
+    return new FitResult(FIT.setting(), FIT.setup(), FIT.problem(), given);
+  }
+
   /** Value of an unknown by its name. */
   static double value(String name) {
     return FIT.values()[index(name)];

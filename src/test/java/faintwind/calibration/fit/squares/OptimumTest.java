@@ -44,6 +44,7 @@ class OptimumTest {
     Optimum wider = optimum.withVariance(0, 8);
     assertThat(wider.unitCovariance()[0]).containsExactly(new double[] {8, -4}, EXACT);
     assertThat(wider.unitCovariance()[1]).containsExactly(new double[] {-4, 2.5}, EXACT);
+    assertThat(wider.lesserCovariance()).isDeepEqualTo(wider.curvatureCovariance());
     assertThat(wider.curvatureCovariance()[0]).containsExactly(new double[] {2, -1}, EXACT);
     assertThat(wider.beyondCurvature())
         .containsExactly(new double[] {Math.sqrt(6), -Math.sqrt(6) / 2}, EXACT);
@@ -53,6 +54,7 @@ class OptimumTest {
   void aNarrowerVarianceHasNothingBeyondTheCurvature() {
     Optimum narrower = optimum.withVariance(1, 0.5);
     assertThat(narrower.unitCovariance()[1]).containsExactly(new double[] {-0.5, 0.5}, EXACT);
+    assertThat(narrower.lesserCovariance()).isDeepEqualTo(narrower.unitCovariance());
     assertThat(narrower.beyondCurvature()).containsExactly(new double[] {0, 0}, EXACT);
   }
 }

@@ -1,8 +1,6 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.response;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.response.AirPoint;
-import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
 import faintwind.calibration.run.SignalPath;
@@ -21,7 +19,10 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  */
 public record StraightLineLook(double slope_per_m, List<Point> points, List<Misreading> errors) {
   private static final List<Double> SPEEDS = List.of(0.1, 0.3, 1.0, 3.0);
+
+  /** Difference at the start over the full one (own choice; the stretch after it is ours too). */
   private static final double NEAR_FULL = 0.9;
+
   private static final double FROM_S = 12;
   private static final double TO_S = 42;
 

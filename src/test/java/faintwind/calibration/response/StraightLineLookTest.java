@@ -1,11 +1,9 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.response;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Calibration;
-import faintwind.calibration.response.AirPoint;
-import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.MadeRuns;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.Series;
