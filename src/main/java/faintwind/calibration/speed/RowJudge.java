@@ -45,8 +45,11 @@ final class RowJudge {
 
   /** Where the next row lies among sudden changes of the wind. */
   void place(WindJumps jumps, int row) {
-    int segment = place.segment() + (jumps.startsAt(row) ? 1 : 0);
-    place = new EstimatedRow.Place(segment, jumps.isWithin(row));
+    boolean within = jumps.isWithin(row);
+    if (within || place.withinChange()) {
+      int segment = place.segment() + (jumps.startsAt(row) ? 1 : 0);
+      place = new EstimatedRow.Place(segment, within);
+    }
   }
 
   /**
