@@ -4,10 +4,10 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonInclude.Include;
 import com.fasterxml.jackson.annotation.JsonSetter;
 import com.fasterxml.jackson.annotation.Nulls;
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
@@ -15,9 +15,11 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.datatype.jdk8.Jdk8Module;
+import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -33,6 +35,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class JsonForm {
   private final JsonMapper mapper;
+
+  /** What was prepared for a type at its first need: a journal asks for each of its lines. */
+  private final Map<Class<?>, ObjectReader> readers = new ConcurrentHashMap<>();
 
   /**
    * A binding.
@@ -58,10 +63,19 @@ public final class JsonForm {
 
   public <T> T read(JsonNode json, Class<T> type) {
     try {
-      return mapper.treeToValue(json, type);
-    } catch (JsonProcessingException e) {
+      return reader(type).readValue(json);
+    } catch (IOException e) {
       throw new IllegalArgumentException("not checked before it was read: " + e.getMessage(), e);
     }
+  }
+
+  private ObjectReader reader(Class<?> type) {
+    ObjectReader known = readers.get(type);
+    if (known == null) {
+      known = mapper.readerFor(type);
+      readers.put(type, known);
+    }
+    return known;
   }
 
   public ObjectNode write(Object value) {

@@ -6,6 +6,9 @@ public interface BoundLoss {
   /** As {@link ResponseModel#loss}. */
   void loss(double speed_m_s, double delta_K, AirPoint air, double[] out);
 
+  /** The loss alone, 1/s. */
+  double loss_1_s(double speed_m_s, double delta_K, AirPoint air);
+
   /** Loss of still air, 1/s; {@link #stillSlope} then tells its change with the difference. */
   double stillLoss_1_s(double delta_K, AirPoint air);
 

@@ -5,6 +5,7 @@ public final class ExactLoss implements BoundLoss {
   private final ResponseModel model;
   private final double[] q;
   private final double[] still;
+  private final double[] moving;
 
   /**
    * A model at its parameters.
@@ -15,11 +16,18 @@ public final class ExactLoss implements BoundLoss {
     this.model = model;
     this.q = q;
     still = new double[3 + q.length];
+    moving = new double[3 + q.length];
   }
 
   @Override
   public void loss(double speed_m_s, double delta_K, AirPoint air, double[] out) {
     model.loss(q, speed_m_s, delta_K, air, out);
+  }
+
+  @Override
+  public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
+    model.loss(q, speed_m_s, delta_K, air, moving);
+    return moving[0];
   }
 
   @Override

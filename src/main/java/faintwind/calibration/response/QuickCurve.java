@@ -1,6 +1,5 @@
 package faintwind.calibration.response;
 
-import java.util.Arrays;
 import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
@@ -20,41 +19,37 @@ public final class QuickCurve {
   private static final int PIECE_BITS = 6;
   private static final int PIECES = 1 << PIECE_BITS;
   private static final int SHIFT = 52 - PIECE_BITS;
+  private static final int FIRST = 1023 + LOWEST_EXPONENT << PIECE_BITS;
 
   private final DoubleUnaryOperator exact;
-  private final @Nullable CubicPiece[] none = new CubicPiece[PIECES];
-  private final @Nullable CubicPiece[][] doublings = new CubicPiece[DOUBLINGS][];
+
+  /** In one row, so that a piece takes one access: a number's leading bits are its place. */
+  private final @Nullable CubicPiece[] pieces = new CubicPiece[DOUBLINGS * PIECES];
 
   /** The curve of a function. */
   public QuickCurve(DoubleUnaryOperator exact) {
     this.exact = exact;
-    Arrays.fill(doublings, none);
   }
 
   /** The function; exact for numbers that have no piece, such as 0. */
   public double at(double x) {
-    long bits = Double.doubleToRawLongBits(x);
-    int doubling = (int) (bits >>> 52) - (1023 + LOWEST_EXPONENT);
-    if (doubling < 0 || doubling >= DOUBLINGS) {
+    int place = (int) (Double.doubleToRawLongBits(x) >>> SHIFT) - FIRST;
+    if (place < 0 || place >= pieces.length) {
       return exact.applyAsDouble(x);
     }
-    int place = (int) (bits >>> SHIFT) & PIECES - 1;
-    CubicPiece piece = doublings[doubling][place];
+    CubicPiece piece = pieces[place];
     if (piece == null) {
-      piece = piece(doubling, place);
+      piece = piece(place);
     }
     double t = x - piece.from;
     return piece.c0 + t * (piece.c1 + t * (piece.c2 + t * piece.c3));
   }
 
-  private CubicPiece piece(int doubling, int place) {
-    if (doublings[doubling] == none) {
-      doublings[doubling] = new CubicPiece[PIECES];
-    }
-    double from = Math.scalb(1.0, doubling + LOWEST_EXPONENT);
+  private CubicPiece piece(int place) {
+    double from = Math.scalb(1.0, place / PIECES + LOWEST_EXPONENT);
     double width = from / PIECES;
-    CubicPiece piece = CubicPiece.of(exact, from + place * width, width);
-    doublings[doubling][place] = piece;
+    CubicPiece piece = CubicPiece.of(exact, from + place % PIECES * width, width);
+    pieces[place] = piece;
     return piece;
   }
 }

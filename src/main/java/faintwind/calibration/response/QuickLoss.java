@@ -44,13 +44,21 @@ public final class QuickLoss implements BoundLoss {
   private final QuickCurve shares =
       new QuickCurve(p -> p > 0 ? p * Math.log(p) + (1 - p) * Math.log1p(-p) : 0);
 
-  /** For still air beyond what the curves are filled for. */
+  /** For what the curves are not filled for. */
   private final ExactLoss beyond;
 
   private double stillSlope;
+
+  /** What hangs on difference and air temperature alone: several questions are asked of a row. */
+  private double knownDelta_K = Double.NaN;
+
+  private double knownAir_K = Double.NaN;
   private double conducted;
   private double cube;
-  private double free;
+  private double freePerRoot;
+  private double diameterPerNu;
+  private double warm;
+  private double warmPower;
 
   /**
    * The model with its parameters.
@@ -101,16 +109,29 @@ public final class QuickLoss implements BoundLoss {
     return q[PhysicsShaped.LEADS] + q[PhysicsShaped.RADIATION] * cubed;
   }
 
-  private void unmoved(double delta, double film, AirPoint air) {
+  private void know(double delta_K, double air_K) {
+    if (delta_K == knownDelta_K && air_K == knownAir_K) {
+      return;
+    }
+    knownDelta_K = delta_K;
+    knownAir_K = air_K;
+    double film = air_K + 0.5 * delta_K;
     conducted = conduction.at(film);
     cube = film * film * film * perReference3;
-    free = natural.at(film) * fourthRoot.at(delta) * air.perRootNu_300();
+    freePerRoot = natural.at(film) * fourthRoot.at(shown(delta_K));
+    diameterPerNu = perViscosity.at(air_K);
+    warm = film / air_K;
+    warmPower = warmth.at(warm);
+  }
+
+  private static double shown(double delta_K) {
+    double delta = Math.abs(delta_K);
+    return delta < PhysicsShaped.LEAST_DELTA_K ? PhysicsShaped.LEAST_DELTA_K : delta;
   }
 
   @Override
   public double stillLoss_1_s(double delta_K, AirPoint air) {
-    double delta = Math.abs(delta_K);
-    delta = delta < PhysicsShaped.LEAST_DELTA_K ? PhysicsShaped.LEAST_DELTA_K : delta;
+    double delta = shown(delta_K);
     if (!still.at(air.air_K() + 0.5 * delta_K)) {
       double loss_1_s = beyond.stillLoss_1_s(delta_K, air);
       stillSlope = beyond.stillSlope();
@@ -129,36 +150,43 @@ public final class QuickLoss implements BoundLoss {
 
   @Override
   public void speeds_m_s(double[] losses, double delta_K, AirPoint air) {
-    double delta = Math.max(Math.abs(delta_K), PhysicsShaped.LEAST_DELTA_K);
-    double film = air.air_K() + 0.5 * delta_K;
-    unmoved(delta, film, air);
+    know(delta_K, air.air_K());
+    double free = freePerRoot * air.perRootNu_300();
     double freePower = power.at(free);
-    double warm = warmth.at(film / air.air_K());
-    double perRe_m_s = air.nu_300() / perViscosity.at(air.air_K());
+    double perRe_m_s = air.nu_300() / diameterPerNu;
     double twice = 2 / conducted;
     double rest = q[PhysicsShaped.LEADS] + q[PhysicsShaped.RADIATION] * cube;
     for (int i = 0; i < losses.length; i++) {
       double mixed = (losses[i] - rest) * twice - 2;
       double moved = mixed > free ? power.at(mixed) - freePower : 0;
-      losses[i] = moved > 0 ? reynolds.at(moved * warm) * perRe_m_s : 0;
+      losses[i] = moved > 0 ? reynolds.at(moved * warmPower) * perRe_m_s : 0;
     }
   }
 
   @Override
+  public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
+    know(delta_K, air.air_K());
+    double re = speed_m_s * diameterPerNu / air.nu_300();
+    if (!(re > 0)) {
+      return beyond.loss_1_s(speed_m_s, delta_K, air);
+    }
+    double sum = forced.at(re) / warmPower + power.at(freePerRoot * air.perRootNu_300());
+    double core = conducted + 0.5 * conducted * root.at(sum);
+    return core + q[PhysicsShaped.LEADS] + q[PhysicsShaped.RADIATION] * cube;
+  }
+
+  @Override
   public void loss(double speed_m_s, double delta_K, AirPoint air, double[] out) {
-    double re = speed_m_s * perViscosity.at(air.air_K()) / air.nu_300();
+    know(delta_K, air.air_K());
+    double re = speed_m_s * diameterPerNu / air.nu_300();
     if (!(re > 0)) {
       exact.loss(q, speed_m_s, delta_K, air, out);
       return;
     }
-    double delta = Math.max(Math.abs(delta_K), PhysicsShaped.LEAST_DELTA_K);
-    double film = air.air_K() + 0.5 * delta_K;
-    unmoved(delta, film, air);
-    double half = 0.5 / film;
+    double half = 0.5 / (air.air_K() + 0.5 * delta_K);
     double radiated = q[PhysicsShaped.RADIATION] * cube;
-    double warm = film / air.air_K();
-    double x = forced.at(re) / warmth.at(warm);
-    double y = power.at(free);
+    double x = forced.at(re) / warmPower;
+    double y = power.at(freePerRoot * air.perRootNu_300());
     double sum = x + y;
     double byX = x / sum;
     double mixed = root.at(sum);
@@ -166,7 +194,7 @@ public final class QuickLoss implements BoundLoss {
     double byLnX = share * byX;
     double byLnY = share - byLnX;
     double core = conducted + share;
-    double dLnY = 0.25 * (1 / delta - (1 + 2 * AirPoint.NU_EXPONENT) * half);
+    double dLnY = 0.25 * (1 / shown(delta_K) - (1 + 2 * AirPoint.NU_EXPONENT) * half);
     out[0] = core + q[PhysicsShaped.LEADS] + radiated;
     out[1] = byLnX * slope.at(re) / speed_m_s;
     out[2] =

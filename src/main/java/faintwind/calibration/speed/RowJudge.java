@@ -45,8 +45,11 @@ final class RowJudge {
 
   /** Where the next row lies among sudden changes of the wind. */
   void place(WindJumps jumps, int row) {
-    int segment = place.segment() + (jumps.startsAt(row) ? 1 : 0);
-    place = new EstimatedRow.Place(segment, jumps.isWithin(row));
+    boolean within = jumps.isWithin(row);
+    if (within || place.withinChange()) {
+      int segment = place.segment() + (jumps.startsAt(row) ? 1 : 0);
+      place = new EstimatedRow.Place(segment, within);
+    }
   }
 
   /**
@@ -61,21 +64,20 @@ final class RowJudge {
       PreparedRow row, double[] mean, double variance, double walk2_1_s, Heater heater) {
     double delta_K = mean[HeatState.DELTA];
     double shown_K = Math.min(delta_K, mean[HeatState.BEAD]);
-    double still_1_s =
-        formula.stillLoss_1_s(Math.max(delta_K, OwnChoices.LEAST_SHOWN_K), row.air());
-    double ratio = Math.max(0.3, Math.min(50, mean[HeatState.RATIO]));
-    double lost = still_1_s * ratio * Math.max(delta_K, OwnChoices.LEAST_SHOWN_K);
+    double least_K = delta_K < OwnChoices.LEAST_SHOWN_K ? OwnChoices.LEAST_SHOWN_K : delta_K;
+    double still_1_s = formula.stillLoss_1_s(least_K, row.air());
+    double ratio = within(0.3, mean[HeatState.RATIO], 50);
+    double lost = still_1_s * ratio * least_K;
     Estimate estimate =
         new Estimate(
-            Math.max(delta_K, OwnChoices.LEAST_SHOWN_K),
+            least_K,
             still_1_s,
             logarithm.at(ratio),
             variance,
             Math.min(
                 OwnChoices.LONGEST_MEMORY_S, remembered * memory.memory_s(variance, walk2_1_s)),
-            Math.max(0, Math.min(3, mean[HeatState.FLOW] / lost)),
-            formula.relative(
-                hidden, Math.max(delta_K, OwnChoices.LEAST_SHOWN_K), row.air().air_K()));
+            within(0, mean[HeatState.FLOW] / lost, 3),
+            formula.relative(hidden, least_K, row.air().air_K()));
     double speed_m_s = speed_m_s(still_1_s * ratio, estimate, row.air());
     int flags = flags(row, shown_K, variance, heater);
     return new EstimatedRow(row, estimate, speed_m_s, flags, place);
@@ -99,6 +101,11 @@ final class RowJudge {
     points[2] = loss * (1 + away);
     formula.speeds_m_s(points, delta_K, air);
     return points[1] + (points[0] - 2 * points[1] + points[2]) / 6;
+  }
+
+  /** Asked for every row: the library's own takes a call each. */
+  private static double within(double least, double x, double greatest) {
+    return x <= least ? least : x > greatest ? greatest : x;
   }
 
   private int flags(PreparedRow row, double delta_K, double variance, Heater heater) {

@@ -86,12 +86,13 @@ public final class SmoothedSpeed implements SpeedEstimator {
   }
 
   private void handOn(int core, Consumer<SpeedRow> ready) {
-    List<Optional<PreparedRow>> coreRows = List.copyOf(rows.subList(0, core));
+    List<Optional<PreparedRow>> coreRows = new ArrayList<>(rows.subList(0, core));
     List<PreparedRow> readable = new ArrayList<>(rows.size());
     int readableCore = 0;
     for (int i = 0; i < rows.size(); i++) {
-      if (rows.get(i).isPresent()) {
-        readable.add(rows.get(i).get());
+      Optional<PreparedRow> row = rows.get(i);
+      if (row.isPresent()) {
+        readable.add(row.get());
         readableCore += i < core ? 1 : 0;
       }
     }

@@ -40,7 +40,7 @@ final class SpeedAverage {
   void accept(Optional<EstimatedRow> next, Consumer<SpeedRow> ready) {
     waiting.add(next);
     if (next.isEmpty()) {
-      handOnBad(ready);
+      handOn(Double.NEGATIVE_INFINITY, ready);
       return;
     }
     EstimatedRow row = next.get();
@@ -52,43 +52,39 @@ final class SpeedAverage {
 
   void finish(Consumer<SpeedRow> ready) {
     handOn(Double.POSITIVE_INFINITY, ready);
-    handOnBad(ready);
   }
 
   private void handOn(double known_s, Consumer<SpeedRow> ready) {
-    handOnBad(ready);
-    while (!waiting.isEmpty()) {
-      EstimatedRow first = waiting.getFirst().orElseThrow();
-      if (known_s < first.row().time_s() + after_s) {
+    Optional<EstimatedRow> first = waiting.peekFirst();
+    while (first != null) {
+      if (first.isPresent() && known_s < first.get().row().time_s() + after_s) {
         return;
       }
       waiting.removeFirst();
-      ready.accept(averaged(first));
-      handOnBad(ready);
-    }
-  }
-
-  private void handOnBad(Consumer<SpeedRow> ready) {
-    while (!waiting.isEmpty() && waiting.getFirst().isEmpty()) {
-      waiting.removeFirst();
-      ready.accept(SpeedRow.BAD);
+      ready.accept(first.isPresent() ? averaged(first.get()) : SpeedRow.BAD);
+      first = waiting.peekFirst();
     }
   }
 
   private SpeedRow averaged(EstimatedRow row) {
-    while (!coming.isEmpty() && reaches(row, coming.getFirst())) {
-      EstimatedRow enters = coming.removeFirst();
+    EstimatedRow enters = coming.peekFirst();
+    while (enters != null && reaches(row, enters)) {
+      coming.removeFirst();
       window.add(enters);
       sums.add(enters);
+      enters = coming.peekFirst();
     }
-    while (!window.isEmpty() && isPast(row, window.getFirst())) {
-      sums.remove(window.removeFirst());
+    EstimatedRow first = window.peekFirst();
+    while (first != null && isPast(row, first)) {
+      window.removeFirst();
+      sums.remove(first);
+      first = window.peekFirst();
     }
     sums.refresh(window);
-    if (average_s <= 0 || !row.averages() || window.isEmpty()) {
+    if (average_s <= 0 || !row.averages() || first == null) {
       return teller.told(row, WeightedSums.Mean.of(row));
     }
-    return teller.told(row, sums.mean(window.getFirst(), window.getLast()));
+    return teller.told(row, sums.mean(first, window.getLast()));
   }
 
   private boolean reaches(EstimatedRow row, EstimatedRow later) {

@@ -1,8 +1,10 @@
 package faintwind.files.calibration;
 
 import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
@@ -24,7 +26,9 @@ import java.util.stream.StreamSupport;
  * @param range over what, and how well; empty where it does not say
  */
 public record CalibrationGlance(SignalPath signal, FormulaFit formula, Optional<Range> range) {
-  private static final ObjectMapper JSON = new ObjectMapper();
+  private static final ObjectMapper JSON =
+      new ObjectMapper(
+          JsonFactory.builder().enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER).build());
 
   /** The keys that are read. */
   private static final Set<String> READ =

@@ -29,12 +29,16 @@ record ChainedLines(List<Line> lines, String older) {
   /**
    * One line.
    *
-   * @param text without its line feed
+   * @param raw without its line feed
    * @param sha256 of its bytes
    * @param prev the hash that it carries
    * @param ended whether a line feed follows
    */
-  record Line(String text, String sha256, Optional<String> prev, boolean ended) {}
+  record Line(RawLine raw, String sha256, Optional<String> prev, boolean ended) {
+    String text() {
+      return raw.text();
+    }
+  }
 
   ChainedLines {
     lines = List.copyOf(lines);
@@ -50,10 +54,10 @@ record ChainedLines(List<Line> lines, String older) {
       while (end < bytes.length && bytes[end] != '\n') {
         end++;
       }
-      String text = new String(bytes, start, end - start, StandardCharsets.UTF_8);
-      Optional<String> prev = prev(text);
+      RawLine raw = new RawLine(bytes, start, end);
+      Optional<String> prev = prev(raw);
       chained = chained < 0 && prev.isPresent() ? start : chained;
-      lines.add(new Line(text, sha256.of(bytes, start, end - start), prev, end < bytes.length));
+      lines.add(new Line(raw, sha256.of(bytes, start, end - start), prev, end < bytes.length));
       start = end + 1;
     }
     byte[] older = Arrays.copyOf(bytes, chained < 0 ? bytes.length : chained);
@@ -68,16 +72,17 @@ record ChainedLines(List<Line> lines, String older) {
   /** A line, as it is written after another. */
   static Line after(String prev, String object) {
     String text = object.substring(0, object.length() - 1) + KEY + prev + CLOSE;
-    String sha256 = Sha256.of(text.getBytes(StandardCharsets.UTF_8));
-    return new Line(text, sha256, Optional.of(prev), true);
+    byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+    RawLine raw = new RawLine(bytes, 0, bytes.length);
+    return new Line(raw, Sha256.of(bytes), Optional.of(prev), true);
   }
 
-  private static Optional<String> prev(String text) {
-    int start = text.length() - CLOSE.length() - START.length();
+  private static Optional<String> prev(RawLine raw) {
+    int start = raw.length() - CLOSE.length() - START.length();
     return start >= KEY.length()
-            && text.endsWith(CLOSE)
-            && text.startsWith(KEY, start - KEY.length())
-        ? Optional.of(text.substring(start, start + START.length()))
+            && raw.has(start + START.length(), CLOSE)
+            && raw.has(start - KEY.length(), KEY)
+        ? Optional.of(raw.text(start, start + START.length()))
         : Optional.empty();
   }
 

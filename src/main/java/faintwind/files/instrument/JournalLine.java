@@ -1,6 +1,5 @@
 package faintwind.files.instrument;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -9,6 +8,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.JournalEntry;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -32,10 +33,16 @@ final class JournalLine {
 
   /** The entry in a line; refused with what is missing or not understood. */
   static Checked<JournalEntry> read(String line, Where where) {
+    byte[] bytes = line.getBytes(StandardCharsets.UTF_8);
+    return read(new RawLine(bytes, 0, bytes.length), where);
+  }
+
+  /** The same of the bytes of a line. */
+  static Checked<JournalEntry> read(RawLine line, Where where) {
     Optional<ObjectNode> object = object(line);
     if (object.isEmpty()) {
       return Checked.refused(
-          Problem.error("journal.not-json", where, JournalRules.shortened(line)));
+          Problem.error("journal.not-json", where, JournalRules.shortened(line.text())));
     }
     JournalRules rules = JournalRules.of(object.get(), where);
     return rules.problems().isEmpty()
@@ -43,12 +50,10 @@ final class JournalLine {
         : Checked.refused(rules.problems());
   }
 
-  private static Optional<ObjectNode> object(String line) {
+  private static Optional<ObjectNode> object(RawLine line) {
     try {
-      return JSON.readTree(line) instanceof ObjectNode object
-          ? Optional.of(object)
-          : Optional.empty();
-    } catch (JsonProcessingException e) {
+      return line.json(JSON) instanceof ObjectNode object ? Optional.of(object) : Optional.empty();
+    } catch (IOException e) {
       return Optional.empty();
     }
   }

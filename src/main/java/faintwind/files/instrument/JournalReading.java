@@ -89,7 +89,7 @@ final class JournalReading {
 
   /** Takes a line in; false where it is a last line cut off. */
   private boolean entry(Line line, Where where) {
-    Checked<JournalEntry> read = JournalLine.read(line.text(), where);
+    Checked<JournalEntry> read = JournalLine.read(line.raw(), where);
     if (read instanceof Checked.Ok<JournalEntry> ok) {
       if (!ids.add(ok.value().id())) {
         problems.add(Problem.error("journal.id-twice", where.atColumn("id"), ok.value().id()));

@@ -110,7 +110,7 @@ final class JournalRules {
 
   private Optional<OffsetDateTime> time(String key, String text) {
     try {
-      return Optional.of(OffsetDateTime.parse(text));
+      return Optional.of(EntryTime.parse(text));
     } catch (DateTimeParseException e) {
       problems.add(Problem.error("journal.not-a-time", where.atColumn(key), text));
       return Optional.empty();

@@ -63,6 +63,29 @@ class QuickLossTest {
   }
 
   @Test
+  void aloneTheLossIsTheSameWhateverWasAskedBefore() {
+    double[] out = new double[3 + q.length];
+    double[] speeds = new double[1];
+    for (int i = 0; i < 2000; i++) {
+      double speed_m_s = i % 50 == 0 ? 0 : Math.exp(between(-6, 2));
+      double delta_K = i % 40 == 1 ? -1e-9 : Math.exp(between(-3, 4));
+      AirPoint air = air();
+      AirPoint thicker = air.withPressureTimes(1.05);
+      QuickLoss fresh = new QuickLoss(exact, q);
+      fresh.loss(speed_m_s, delta_K, thicker, out);
+      quick.stillLoss_1_s(delta_K, air);
+      assertThat(quick.loss_1_s(speed_m_s, delta_K, thicker)).isEqualTo(out[0]);
+      speeds[0] = out[0];
+      fresh.speeds_m_s(speeds, delta_K, thicker);
+      double wanted_m_s = speeds[0];
+      quick.loss_1_s(speed_m_s, delta_K, air.withTemperature(air.air_K() + 3));
+      speeds[0] = out[0];
+      quick.speeds_m_s(speeds, delta_K, thicker);
+      assertThat(speeds[0]).isEqualTo(wanted_m_s);
+    }
+  }
+
+  @Test
   void stillLossAndItsSlopeAreTheModels() {
     double[] wanted = new double[3 + q.length];
     for (int i = 0; i < 5000; i++) {

@@ -113,11 +113,10 @@ public final class FieldFormula {
   }
 
   public double loss_1_s(double speed_m_s, double delta_K, AirPoint air) {
-    loss.loss(speed_m_s, delta_K, air, out);
-    return out[0];
+    return loss.loss_1_s(speed_m_s, delta_K, air);
   }
 
-  /** Loss at the last point asked for, 1/s. */
+  /** Loss at the last point whose slope was asked for, 1/s. */
   public double lastLoss_1_s() {
     return out[0];
   }
@@ -174,8 +173,8 @@ public final class FieldFormula {
 
   /**
    * Standard uncertainty, from the calibration's covariance, of the logarithm of the loss that
-   * belongs to the last point asked for: of the loss itself, the heating rate, the offset and the
-   * sensitivity's slope (JCGM 100:2008, equation 13).
+   * belongs to the last point whose slope was asked for: of the loss itself, the heating rate, the
+   * offset and the sensitivity's slope (JCGM 100:2008, equation 13).
    *
    * @param heatingShare heat put in over heat lost at that moment, 1 at rest
    */

@@ -28,8 +28,9 @@ public record NoiseLevel(double variance, double hidden) {
     double[] signal = new double[count];
     double[] step = new double[count];
     for (int i = 0; i < count; i++) {
-      signal[i] = rows.get(i).signal();
-      step[i] = rows.get(i).step_s();
+      PreparedRow row = rows.get(i);
+      signal[i] = row.signal();
+      step[i] = row.step_s();
     }
     if (count < FEWEST) {
       return new NoiseLevel(Math.max(least * least, calibrated * calibrated), 0);
