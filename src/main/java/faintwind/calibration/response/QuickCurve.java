@@ -19,7 +19,7 @@ public final class QuickCurve {
   private static final int PIECE_BITS = 6;
   private static final int PIECES = 1 << PIECE_BITS;
   private static final int SHIFT = 52 - PIECE_BITS;
-  private static final int FIRST = 1023 + LOWEST_EXPONENT << PIECE_BITS;
+  private static final int FIRST = (1023 + LOWEST_EXPONENT) << PIECE_BITS;
 
   private final DoubleUnaryOperator exact;
 

@@ -22,7 +22,7 @@ class EntryTimeTest {
     try {
       return parser.parse(text).toString();
     } catch (DateTimeParseException e) {
-      return e.getMessage();
+      return String.valueOf(e.getMessage());
     }
   }
 
