@@ -63,19 +63,10 @@ public final class JsonForm {
 
   public <T> T read(JsonNode json, Class<T> type) {
     try {
-      return reader(type).readValue(json);
+      return readers.computeIfAbsent(type, mapper::readerFor).readValue(json);
     } catch (IOException e) {
       throw new IllegalArgumentException("not checked before it was read: " + e.getMessage(), e);
     }
-  }
-
-  private ObjectReader reader(Class<?> type) {
-    ObjectReader known = readers.get(type);
-    if (known == null) {
-      known = mapper.readerFor(type);
-      readers.put(type, known);
-    }
-    return known;
   }
 
   public ObjectNode write(Object value) {

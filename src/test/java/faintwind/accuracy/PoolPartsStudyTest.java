@@ -6,7 +6,7 @@ import faintwind.accuracy.ClassDraw.Score;
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.pooling.ClassFit;
-import faintwind.calibration.fit.pooling.ClassFit.Member;
+import faintwind.calibration.fit.pooling.ClassMember;
 import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualArm;
@@ -52,8 +52,8 @@ class PoolPartsStudyTest {
         seed++) {
       ClassDraw drawn = ClassDraw.of(seed);
       double alone = Score.rms(drawn.scores(drawn.alone()));
-      List<Member> members = ClassFit.of(drawn.alone(), () -> false).members();
-      add(ratios, "nothing", drawn, members.stream().map(Member::fit).toList(), alone);
+      List<ClassMember<FitResult>> members = ClassFit.of(drawn.alone(), () -> false).members();
+      add(ratios, "nothing", drawn, members.stream().map(ClassMember::fit).toList(), alone);
       PARTS.forEach((part, names) -> add(ratios, part, drawn, told(members, drawn, names), alone));
     }
     assertThat(median(ratios, "share of the carried air"))
@@ -71,7 +71,8 @@ class PoolPartsStudyTest {
   }
 
   /** The fits of the pairs that were told these unknowns as they are; who stands out stays. */
-  private static List<FitResult> told(List<Member> members, ClassDraw drawn, List<String> names) {
+  private static List<FitResult> told(
+      List<ClassMember<FitResult>> members, ClassDraw drawn, List<String> names) {
     VirtualArm arm = drawn.pairs().get(0).arm();
     return members.stream()
         .map(

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.accuracy.ClassDraw.Score;
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.pooling.ClassFit;
-import faintwind.calibration.fit.pooling.ClassFit.Member;
+import faintwind.calibration.fit.pooling.ClassMember;
 import faintwind.calibration.virtual.VirtualClass.Fault;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -80,7 +80,7 @@ class PoolStudyTest {
 
   private static Scored scored(long seed) {
     ClassDraw drawn = ClassDraw.of(seed);
-    List<Member> together = ClassFit.of(drawn.alone(), () -> false).members();
+    List<ClassMember<FitResult>> together = ClassFit.of(drawn.alone(), () -> false).members();
     List<String> out = new ArrayList<>();
     together.forEach(member -> out.add(member.standsOut().map(o -> o.word()).orElse(SOUND)));
     List<Score> all = drawn.scores(fits(together));
@@ -92,8 +92,8 @@ class PoolStudyTest {
     return new Scored(seed, drawn.fault(), drawn.scores(drawn.alone()), all, without, out);
   }
 
-  private static List<FitResult> fits(List<Member> members) {
-    return members.stream().map(Member::fit).toList();
+  private static List<FitResult> fits(List<ClassMember<FitResult>> members) {
+    return members.stream().map(ClassMember::fit).toList();
   }
 
   private static double within(List<Scored> classes, boolean together) {

@@ -6,8 +6,9 @@ import faintwind.calibration.Cancelled;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.Pooled;
+import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.pooling.ClassFit;
-import faintwind.calibration.fit.pooling.ClassFit.Member;
+import faintwind.calibration.fit.pooling.ClassMember;
 import faintwind.calibration.pool.Pool;
 import faintwind.calibration.pool.SameClass;
 import faintwind.calibration.pool.Shared;
@@ -147,7 +148,7 @@ public final class PoolInstruments {
       watch.progress("judge", i, alone.size());
       int self = i;
       List<Fitted> others = sound.stream().filter(k -> k != self).map(alone::get).toList();
-      Member member = fit.members().get(i);
+      ClassMember<FitResult> member = fit.members().get(i);
       Begun judged = judged(alone.get(i).begun(), member, others);
       Calibrate.Outcome outcome = calibrate.finish(judged, watch);
       made.add(new Made(alone.get(i).folder(), outcome, member.standsOut()));
@@ -156,7 +157,7 @@ public final class PoolInstruments {
   }
 
   /** The runs with the fit of the class, or with their own where they stand out, and its note. */
-  private static Begun judged(Begun alone, Member member, List<Fitted> others) {
+  private static Begun judged(Begun alone, ClassMember<FitResult> member, List<Fitted> others) {
     List<Problem> notes = new ArrayList<>(alone.notes());
     Optional<StandsOut> out = member.standsOut();
     if (out.isPresent()) {

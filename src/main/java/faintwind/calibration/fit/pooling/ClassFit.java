@@ -4,10 +4,8 @@ import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.pool.Pool;
 import faintwind.calibration.pool.SessionShown;
-import faintwind.calibration.pool.StandsOut;
 import faintwind.calibration.run.ClassKnown;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -17,7 +15,7 @@ import java.util.function.BooleanSupplier;
  * @param members the instruments in the order in which they came
  * @param spread what the class shares
  */
-public record ClassFit(List<Member> members, Pool.Spread spread) {
+public record ClassFit(List<ClassMember<FitResult>> members, Pool.Spread spread) {
   /** Fewer cannot tell which of them is off. */
   public static final int FEWEST = 3;
 
@@ -27,23 +25,10 @@ public record ClassFit(List<Member> members, Pool.Spread spread) {
     members = List.copyOf(members);
   }
 
-  /**
-   * One instrument of the class.
-   *
-   * @param fit with what the others say; alone, where it stands out
-   * @param heard what the others said; nothing where it stands out, or all others do
-   * @param standsOut in what, where it does
-   */
-  public record Member(FitResult fit, ClassKnown heard, Optional<StandsOut> standsOut) {}
-
   /** The class of these, each fitted alone by the physics-shaped formula. */
   public static ClassFit of(List<FitResult> alone, BooleanSupplier cancelled) {
     ClassRounds<FitResult> rounds = new ClassRounds<>(alone, new Fits(cancelled)).run(ROUNDS);
-    List<Member> members =
-        rounds.members().stream()
-            .map(each -> new Member(each.fit(), each.heard(), each.standsOut()))
-            .toList();
-    return new ClassFit(members, rounds.spread());
+    return new ClassFit(rounds.members(), rounds.spread());
   }
 
   private record Fits(BooleanSupplier cancelled) implements ClassRounds.Fits<FitResult> {

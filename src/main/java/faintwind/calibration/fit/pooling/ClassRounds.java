@@ -25,7 +25,7 @@ final class ClassRounds<F> {
   private final List<F> alone;
   private final Fits<F> fits;
   private final SessionShown first;
-  private final List<Member<F>> members = new ArrayList<>();
+  private final List<ClassMember<F>> members = new ArrayList<>();
 
   ClassRounds(List<F> alone, Fits<F> fits) {
     this.alone = List.copyOf(alone);
@@ -33,7 +33,7 @@ final class ClassRounds<F> {
     this.first = fits.shown(alone.get(0));
     Pool own = new Pool(first, alone.stream().map(fits::shown).toList());
     for (int i = 0; i < alone.size(); i++) {
-      members.add(new Member<>(alone.get(i), ClassKnown.NOTHING, own.ownStandsOut(i)));
+      members.add(new ClassMember<>(alone.get(i), ClassKnown.NOTHING, own.ownStandsOut(i)));
     }
   }
 
@@ -48,9 +48,6 @@ final class ClassRounds<F> {
     /** The fit again, with what the others say. */
     F among(F fit, ClassKnown others);
   }
-
-  /** One instrument, as {@link ClassFit.Member}. */
-  record Member<F>(F fit, ClassKnown heard, Optional<StandsOut> standsOut) {}
 
   /** Who was found to stand out. */
   private record Off(int index, StandsOut standsOut) {}
@@ -74,13 +71,14 @@ final class ClassRounds<F> {
 
   /** It keeps the fit it has alone: whom it heard was set aside since. */
   private void leaveAlone(int index) {
-    members.set(index, new Member<>(alone.get(index), ClassKnown.NOTHING, Optional.empty()));
+    members.set(index, new ClassMember<>(alone.get(index), ClassKnown.NOTHING, Optional.empty()));
   }
 
   private void setAside(Off off) {
     members.set(
         off.index(),
-        new Member<>(alone.get(off.index()), ClassKnown.NOTHING, Optional.of(off.standsOut())));
+        new ClassMember<>(
+            alone.get(off.index()), ClassKnown.NOTHING, Optional.of(off.standsOut())));
   }
 
   /** Fits each that is sound with what the others say; who of them lies farthest off, if any. */
@@ -93,7 +91,7 @@ final class ClassRounds<F> {
       ClassKnown heard = pool.known(k);
       double cost = fits.costOfAgreeing(alone.get(i), heard);
       F fit = fits.among(members.get(i).fit(), heard);
-      members.set(i, new Member<>(fit, heard, Optional.empty()));
+      members.set(i, new ClassMember<>(fit, heard, Optional.empty()));
       pool.standsOut(k, cost).ifPresent(out -> off.add(new Off(i, out)));
       pool.with(k, fits.shown(fit)).ownStandsOut(k).ifPresent(out -> off.add(new Off(i, out)));
     }
@@ -112,7 +110,7 @@ final class ClassRounds<F> {
   }
 
   /** The instruments in the order in which they came. */
-  List<Member<F>> members() {
+  List<ClassMember<F>> members() {
     return List.copyOf(members);
   }
 

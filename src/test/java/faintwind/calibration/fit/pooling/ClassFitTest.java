@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.FitToRuns;
-import faintwind.calibration.fit.pooling.ClassFit.Member;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualBuild;
@@ -55,7 +54,7 @@ class ClassFitTest {
   @Test
   void togetherEachKnowsMoreAndKeepsItsOwn() {
     List<FitResult> alone = alone(4, Fault.NONE);
-    List<Member> together = ClassFit.of(alone, () -> false).members();
+    List<ClassMember<FitResult>> together = ClassFit.of(alone, () -> false).members();
     // a share that comes out near nothing is stated narrower alone than it is known
     assertThat(together.stream().mapToDouble(each -> u(each.fit(), "carried_share")).sum())
         .isLessThan(alone.stream().mapToDouble(fit -> u(fit, "carried_share")).sum());
@@ -74,7 +73,7 @@ class ClassFitTest {
   @Test
   void whoHasOtherRadiiOnPaperIsNamedAndKeepsItsOwnFit() {
     List<FitResult> alone = alone(6, Fault.RADIUS);
-    List<Member> together = ClassFit.of(alone, () -> false).members();
+    List<ClassMember<FitResult>> together = ClassFit.of(alone, () -> false).members();
     assertThat(together.get(3).standsOut()).isPresent();
     assertThat(together.get(3).fit()).isSameAs(alone.get(3));
     assertThat(List.of(0, 1, 2, 4, 5)).allMatch(i -> together.get(i).standsOut().isEmpty());

@@ -6,7 +6,6 @@ import static faintwind.calibration.pool.MadeSessions.session;
 import static faintwind.calibration.pool.MadeSessions.sound;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.pooling.ClassRounds.Member;
 import faintwind.calibration.pool.Pool;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.run.ClassKnown;
@@ -89,20 +88,20 @@ class ClassRoundsTest {
     }
   }
 
-  private static List<Integer> out(List<Member<Fit>> members) {
+  private static List<Integer> out(List<ClassMember<Fit>> members) {
     return IntStream.range(0, members.size())
         .filter(i -> members.get(i).standsOut().isPresent())
         .boxed()
         .toList();
   }
 
-  private static void keepsItsOwn(Lesson made, List<Member<Fit>> members, int index) {
+  private static void keepsItsOwn(Lesson made, List<ClassMember<Fit>> members, int index) {
     assertThat(members.get(index).fit()).isSameAs(made.alone.get(index));
     assertThat(members.get(index).heard()).isEqualTo(ClassKnown.NOTHING);
   }
 
   private static void heard(
-      Lesson made, List<Member<Fit>> members, List<Integer> sound, int rounds) {
+      Lesson made, List<ClassMember<Fit>> members, List<Integer> sound, int rounds) {
     for (int i : sound) {
       assertThat(members.get(i).fit().index()).isEqualTo(i);
       assertThat(members.get(i).fit().round()).isEqualTo(rounds);
@@ -142,7 +141,7 @@ class ClassRoundsTest {
     Lesson made = new Lesson(sound(6, TRUTH, U));
     made.costs.put(1, List.of(MUCH / 4, USUAL));
     made.costs.put(4, List.of(MUCH));
-    List<Member<Fit>> members = made.run().members();
+    List<ClassMember<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(4);
     heard(made, members, List.of(0, 1, 2, 3, 5), 4);
   }
@@ -152,7 +151,7 @@ class ClassRoundsTest {
     Lesson made = new Lesson(sound(6, TRUTH, U));
     made.costs.put(1, List.of(MUCH));
     made.costs.put(4, List.of(MUCH / 4));
-    List<Member<Fit>> members = made.run().members();
+    List<ClassMember<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(1, 4);
     heard(made, members, List.of(0, 2, 3, 5), 5);
     assertThat(members.get(1).standsOut().orElseThrow().deviations())
@@ -164,7 +163,7 @@ class ClassRoundsTest {
     List<SessionShown> sessions = sound(5, TRUTH, U);
     sessions.set(3, session(TRUTH, off("conduction", -0.4), U));
     Lesson made = new Lesson(sessions);
-    List<Member<Fit>> members = made.run().members();
+    List<ClassMember<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(3);
     assertThat(members.get(3).standsOut().orElseThrow().what()).isEqualTo("CONVECTION");
     keepsItsOwn(made, members, 3);
@@ -178,7 +177,7 @@ class ClassRoundsTest {
     sessions.set(1, session(TRUTH, off("conduction", -0.4), U));
     Lesson made = new Lesson(sessions);
     made.afterOneRound.put(3, session(TRUTH, off("leads", 4), U));
-    List<Member<Fit>> members = made.run().members();
+    List<ClassMember<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(1, 3);
     assertThat(members.get(3).standsOut().orElseThrow().what()).isEqualTo("LEADS");
     keepsItsOwn(made, members, 3);
@@ -191,7 +190,7 @@ class ClassRoundsTest {
     Lesson made = new Lesson(sound(3, TRUTH, U));
     made.costs.put(0, List.of(MUCH));
     made.costs.put(2, List.of(MUCH / 4));
-    List<Member<Fit>> members = made.run().members();
+    List<ClassMember<Fit>> members = made.run().members();
     assertThat(out(members)).containsExactly(0, 2);
     assertThat(made.asked).containsExactly(0, 1, 2, 1, 2);
     keepsItsOwn(made, members, 1);
