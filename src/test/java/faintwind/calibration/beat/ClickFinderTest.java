@@ -1,6 +1,7 @@
 package faintwind.calibration.beat;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.OptionalDouble;
@@ -9,7 +10,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-@Tag("long")
 class ClickFinderTest {
   private static final double NEAR_S = 0.005;
 
@@ -17,18 +17,31 @@ class ClickFinderTest {
    * tone 0: a click of noise. Speech: share of the time, level against the click (0.32: 10 dB
    * below).
    */
+  @Tag("long")
   @ParameterizedTest(name = "{0} Hz, every {1} s, tone {2} Hz, speech {3} at {4}, seed {5}")
   @CsvSource({
     "44100, 0.47, 0, 0.2, 0.5, 1",
     "22050, 0.94, 1600, 0.2, 0.5, 2",
     "16000, 0.94, 0, 0.3, 0.5, 3",
     "8000, 1.25, 2000, 0.2, 0.32, 4",
-    "8000, 0.6, 0, 0.2, 0.5, 5",
     "8000, 3.7, 1200, 0.3, 0.32, 6",
     "11025, 2, 0, 0.2, 1, 7",
-    "96000, 0.5, 3000, 0, 1, 8",
+    "96000, 0.5, 3000, 0, 1, 8"
   })
   void ninetyNineOfAHundredAreFoundWithinFiveMillisecondsAtTenDecibels(
+      int rate_Hz, double period_s, double tone_Hz, double share, double level, long seed) {
+    foundUnderNoise(rate_Hz, period_s, tone_Hz, share, level, seed);
+  }
+
+  /** The same where it takes a second: every test run looks at these. */
+  @ParameterizedTest(name = "{0} Hz, every {1} s, tone {2} Hz, speech {3} at {4}, seed {5}")
+  @CsvSource({"8000, 0.6, 0, 0.2, 0.5, 5", "8000, 0.45, 2000, 0.2, 0.32, 11"})
+  void ninetyNineOfAHundredAreFoundInSoundOfEightThousandASecond(
+      int rate_Hz, double period_s, double tone_Hz, double share, double level, long seed) {
+    foundUnderNoise(rate_Hz, period_s, tone_Hz, share, level, seed);
+  }
+
+  private static void foundUnderNoise(
       int rate_Hz, double period_s, double tone_Hz, double share, double level, long seed) {
     double length_s = 200 * period_s;
     SoundScene scene =
@@ -42,6 +55,7 @@ class ClickFinderTest {
     double share_true = share(found.clicks(), scene.clicks());
     assertThat(share_found).isGreaterThanOrEqualTo(0.99);
     assertThat(share_true).isGreaterThanOrEqualTo(0.99);
+    assertThat(found.period_s()).isCloseTo(period_s, within(0.002 * period_s));
   }
 
   @Test

@@ -70,4 +70,25 @@ class CorrectionPartsTest {
     assertThat(turned.reading().u_air_m_s())
         .isCloseTo(calibration.performance().floor_m_s() / 1.96, within(1e-9));
   }
+
+  private static Run still(String name, double last) {
+    return MadeRuns.still(name, MadeRuns.series(0, 5, 1000, t -> t < 890 ? 7 : last));
+  }
+
+  private static Correction draught(Run... runs) {
+    return Corrections.of(MadeRuns.set(runs), TestCalibration.ofModel()).stream()
+        .filter(c -> c.source() == Correction.Source.DRAUGHT)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** The last tenth counts: 20 K before, 19.6 K after are 2 % apart, half of which is 1 %. */
+  @Test
+  void aDraughtIsHalfOfWhatStillAirChangedBy() {
+    assertThat(draught(still("a", 20), still("b", 30), still("c", 19.6)).u())
+        .isCloseTo(0.01, within(1e-12));
+    assertThat(draught(still("a", 20), still("c", 20.4)).u()).isCloseTo(0.01, within(1e-12));
+    assertThat(draught(still("a", 20), still("c", 20.4)).basis()).isEqualTo(Correction.Basis.SHOWN);
+    assertThat(draught(still("a", 20)).basis()).isEqualTo(Correction.Basis.ASSUMED);
+  }
 }

@@ -9,10 +9,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Covariance;
+import faintwind.calibration.Parameter;
 import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
+import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 
 class PoolTest {
@@ -117,5 +120,28 @@ class PoolTest {
     estimates.set(other, covariance[other][one] * first + covariance[other][other] * second);
     return new SessionShown(
         NAMES, estimates, Covariance.of(covariance), plain.before(), Covariance.of(believed));
+  }
+
+  /** Believed where it is normal: of what is positive by nature that is its logarithm. */
+  @Test
+  void aSharedQuantityIsToldInItsOwnUnit() {
+    assertThat(Shared.RUN_UP.parameter(Math.log(2), 0.1))
+        .isEqualTo(
+            new Parameter("run_up", Math.exp(Math.log(2)), 0.1 * Math.exp(Math.log(2)), "s"));
+    assertThat(Shared.TILT.parameter(-0.01, 0.003))
+        .isEqualTo(new Parameter("tilt", -0.01, 0.003, "1"));
+    assertThat(new StandsOut("CARRIED_SHARE", 4).word()).isEqualTo("carried-share");
+    assertThat(new StandsOut("CARRIED_SHARE", 4).key()).isEqualTo("field.pool.carried-share");
+  }
+
+  /** Held against the distributions themselves, of as many unknowns as instruments share. */
+  @Test
+  void deviationsAreThoseOfANormalNumber() {
+    int freedom = Shared.values().length;
+    for (double deviations : new double[] {0, 1, 3}) {
+      double probability = new NormalDistribution().cumulativeProbability(deviations);
+      double square = new ChiSquaredDistribution(freedom).inverseCumulativeProbability(probability);
+      assertThat(StandsOut.deviations(square, freedom)).isCloseTo(deviations, within(0.03));
+    }
   }
 }

@@ -185,4 +185,17 @@ class ResponsePartsTest {
     assertThat(curve.signalBySlope(30, 298.15))
         .isCloseTo((steeper.signal(30, 298.15) - signal) / h, within(1e-6));
   }
+
+  /**
+   * Steam tables: 3169 Pa saturate air at 25 °C. Of 101 325 Pa that is 3.13 %, and water vapour is
+   * lighter than air by 0.378, so that the kinematic viscosity rises by 1.20 %.
+   */
+  @Test
+  void moistAirIsLighter() {
+    AirPoint dry = AirPoint.of(new AirState(298.15, 101_325, 0));
+    AirPoint moist = AirPoint.of(new AirState(298.15, 101_325, 1));
+    AirPoint half = AirPoint.of(new AirState(298.15, 101_325, 0.5));
+    assertThat(moist.viscosity(300) / dry.viscosity(300)).isCloseTo(1.01197, within(5e-5));
+    assertThat(half.viscosity(300) / dry.viscosity(300)).isCloseTo(1.00595, within(3e-5));
+  }
 }

@@ -53,4 +53,21 @@ class ArmKnownTest {
   void theSharperSessionCountsMore() {
     assertThat(shareOf(session(0.02, 0.001), session(0.04, 0.02)).value()).isLessThan(0.021);
   }
+
+  /** Directions that two sessions told to lie a thousandth apart; of sessions without, nothing. */
+  @Test
+  void directionsAreLearnedFromTheSessionsThatHaveThem() {
+    ArmKnown none =
+        new ArmKnown(
+            Uncertain.of(0.03, 0.004),
+            Uncertain.of(20, 4),
+            Uncertain.of(25, 5),
+            Uncertain.of(2, 0.3),
+            Optional.empty());
+    assertThat(ArmKnown.ofSessions(List.of(none)).orElseThrow().asymmetry()).isEmpty();
+    ArmKnown learned =
+        ArmKnown.ofSessions(List.of(none, session(0.02, 0.001), session(0.03, 0.001)))
+            .orElseThrow();
+    assertThat(learned.asymmetry().orElseThrow().value()).isCloseTo(0.0025, within(1e-9));
+  }
 }

@@ -85,10 +85,7 @@ public final class HeatCourse {
     double t = track.rows.time_s[row];
     Phase phase = Phase.BEFORE;
     for (Turn turn : track.turns) {
-      boolean settling =
-          (t > turn.start_s() - 3 && t < turn.start_s() + OwnChoices.SETTLE_S)
-              || (t > turn.stop_s() - 3 && t < turn.stop_s() + OwnChoices.SETTLE_S);
-      if (settling) {
+      if (settling(t, turn.start_s()) || settling(t, turn.stop_s())) {
         return Optional.empty();
       }
       if (t >= turn.start_s() && t <= turn.stop_s()) {
@@ -101,9 +98,13 @@ public final class HeatCourse {
     return Optional.of(phase);
   }
 
+  private static boolean settling(double t_s, double change_s) {
+    return t_s > change_s - OwnChoices.BEFORE_CHANGE_S && t_s < change_s + OwnChoices.SETTLE_S;
+  }
+
   private Optional<HeatBlock> block(
       Track track, List<Integer> rows, Phase phase, double[] speed_m_s) {
-    if (rows.size() < 4) {
+    if (rows.size() < OwnChoices.LEAST_BLOCK_ROWS) {
       return Optional.empty();
     }
     double from = track.rows.time_s[rows.get(0)];
@@ -111,6 +112,38 @@ public final class HeatCourse {
     if (to - from < OwnChoices.LEAST_BLOCK_S) {
       return Optional.empty();
     }
+    Heat heat = heat(track, rows, speed_m_s);
+    double sd = track.rows.sd[rows.get(rows.size() / 2)];
+    boolean turning = phase == Phase.TURNING;
+    return Optional.of(
+        new HeatBlock(
+            phase,
+            from,
+            to,
+            heat.taken(),
+            u(heat, sd / Math.abs(setting.signal().perKelvin()), turning),
+            turning ? Math.abs(heat.bySpeed()) * OwnChoices.SPEED_OFF : 0,
+            Arrays.stream(heat.delta_K()).average().orElse(0)));
+  }
+
+  /**
+   * The heat of one block, each over what was given in it.
+   *
+   * @param delta_K at its rows
+   * @param weights of its rows
+   * @param mean_K_s what was given
+   * @param lost what was lost
+   * @param bySpeed by how much more would be lost at a higher speed, for its logarithm
+   */
+  private record Heat(
+      double[] delta_K, SlopeWeights weights, double mean_K_s, double lost, double bySpeed) {
+    /** What the ball took: what it gained and what it lost. */
+    double taken() {
+      return weights.slope(delta_K) / mean_K_s + lost;
+    }
+  }
+
+  private Heat heat(Track track, List<Integer> rows, double[] speed_m_s) {
     int n = rows.size();
     double[] delta = new double[n];
     double[] lost = new double[n];
@@ -128,28 +161,20 @@ public final class HeatCourse {
     SlopeWeights weights =
         new SlopeWeights(rows.stream().mapToDouble(row -> track.rows.time_s[row]).toArray());
     double mean = weights.mean(given);
-    double noise_K = track.rows.sd[rows.get(n / 2)] / Math.abs(setting.signal().perKelvin());
-    boolean turning = phase == Phase.TURNING;
-    double moved = weights.mean(bySpeed) / mean;
+    return new Heat(delta, weights, mean, weights.mean(lost) / mean, weights.mean(bySpeed) / mean);
+  }
+
+  /** Of noise, of the wander of speed or loss within the block, and of the formula's form. */
+  private double u(Heat heat, double noise_K, boolean turning) {
+    double byNoise = heat.weights().ofNoise(noise_K) / heat.mean_K_s();
     double wandered =
         turning
-            ? moved * moved * wander.turning_s()
-            : Math.pow(weights.mean(lost) / mean, 2) * wander.rest_s();
-    double byNoise = weights.ofNoise(noise_K) / mean;
-    double u =
-        Math.sqrt(
-            byNoise * byNoise
-                + wandered * weights.density_1_s()
-                + OwnChoices.FORM * OwnChoices.FORM);
-    return Optional.of(
-        new HeatBlock(
-            phase,
-            from,
-            to,
-            (weights.slope(delta) + weights.mean(lost)) / mean,
-            u,
-            turning ? Math.abs(moved) * OwnChoices.SPEED_OFF : 0,
-            Arrays.stream(delta).average().orElse(0)));
+            ? heat.bySpeed() * heat.bySpeed() * wander.turning_s()
+            : heat.lost() * heat.lost() * wander.rest_s();
+    return Math.sqrt(
+        byNoise * byNoise
+            + wandered * heat.weights().density_1_s()
+            + OwnChoices.FORM * OwnChoices.FORM);
   }
 
   private double delta_K(Track track, int row) {

@@ -75,37 +75,42 @@ public final class Leak {
    */
   private static Optional<Jump> jump(Run run, double zero, double sign, double largest) {
     Series whole = run.recording().signal();
-    if (whole.size() < 12 || whole.last_s() - whole.first_s() < 600) {
+    if (whole.size() < OwnChoices.LEAST_ROWS
+        || whole.last_s() - whole.first_s() < OwnChoices.LEAK_LEAST_S) {
       return Optional.empty();
     }
     if (sign * (whole.value(0) - zero) > OwnChoices.COLD * largest) {
       return Optional.empty();
     }
+    double least = OwnChoices.LEAST_LEAK * largest;
     Series signal =
         withoutSpikes(
-            whole.window(whole.first_s(), whole.first_s() + 300),
-            OwnChoices.LEAST_LEAK * largest / 4);
-    double most = 0;
-    double at = 0;
-    for (int i = 0; i < signal.size() && signal.time_s(i) < signal.first_s() + 120; i++) {
+            whole.window(whole.first_s(), whole.first_s() + OwnChoices.LEAK_LOOK_S), least / 4);
+    Jump found = largestOf(signal, zero, sign);
+    double first = sign * (signal.value(0) - zero);
+    if (beginsWithIt(signal, first, sign, least)
+        && !heatedBefore(run)
+        && Math.abs(found.size()) < Math.abs(first)) {
+      return Optional.of(new Jump(signal.first_s(), first));
+    }
+    return Math.abs(found.size()) > least ? Optional.of(found) : Optional.empty();
+  }
+
+  /** The largest sudden change beyond what half a minute later goes on to rise; or one of none. */
+  private static Jump largestOf(Series signal, double zero, double sign) {
+    double last_s = signal.first_s() + OwnChoices.LEAK_BEGINS_S;
+    Jump most = new Jump(0, 0);
+    for (int i = 0; i < signal.size() && signal.time_s(i) < last_s; i++) {
       double t = signal.time_s(i);
+      double then = t + OwnChoices.LEAK_RISE_S;
       double rise = sign * (signal.at(t + OwnChoices.SUDDEN_S) - signal.value(i));
-      double later = sign * (signal.at(t + 30 + OwnChoices.SUDDEN_S) - signal.at(t + 30));
-      boolean stays = stays(signal, i, zero, sign * (rise - later));
-      if (stays && Math.abs(rise - later) > Math.abs(most)) {
-        most = rise - later;
-        at = t + 2 * OwnChoices.SUDDEN_S;
+      double later = sign * (signal.at(then + OwnChoices.SUDDEN_S) - signal.at(then));
+      double size = rise - later;
+      if (stays(signal, i, zero, sign * size) && Math.abs(size) > Math.abs(most.size())) {
+        most = new Jump(t + 2 * OwnChoices.SUDDEN_S, size);
       }
     }
-    double begins = sign * (signal.value(0) - zero);
-    if (begins(signal, begins, sign, largest)
-        && !heatedBefore(run)
-        && Math.abs(most) < Math.abs(begins)) {
-      return Optional.of(new Jump(signal.first_s(), begins));
-    }
-    return Math.abs(most) > OwnChoices.LEAST_LEAK * largest
-        ? Optional.of(new Jump(at, most))
-        : Optional.empty();
+    return most;
   }
 
   /** A knock or a lost bit looks like a jump from the row that is off to the next. */
@@ -128,15 +133,17 @@ public final class Leak {
     double up = signal.value(row) - signal.value(row - 1);
     double down = signal.value(row) - signal.value(row + 1);
     double lesser = Math.min(Math.abs(up), Math.abs(down));
-    return up * down > 0 && lesser > least && lesser > 0.5 * Math.max(Math.abs(up), Math.abs(down));
+    return up * down > 0
+        && lesser > least
+        && lesser > OwnChoices.LEAK_MOST * Math.max(Math.abs(up), Math.abs(down));
   }
 
   /** Whether the first row is off the zero, and what comes after it goes on from there. */
-  private static boolean begins(Series signal, double begins, double sign, double largest) {
-    double after = sign * (signal.at(signal.first_s() + 30) - signal.value(0));
-    return Math.abs(begins) > OwnChoices.LEAST_LEAK * largest
-        && Math.abs(begins) > 0.3 * Math.abs(after)
-        && begins * (begins + after) > 0.5 * begins * begins;
+  private static boolean beginsWithIt(Series signal, double first, double sign, double least) {
+    double after = sign * (signal.at(signal.first_s() + OwnChoices.LEAK_RISE_S) - signal.value(0));
+    return Math.abs(first) > least
+        && Math.abs(first) > OwnChoices.LEAK_OF_RISE * Math.abs(after)
+        && first * (first + after) > OwnChoices.LEAK_MOST * first * first;
   }
 
   /** Whether the supply was on at the first row: then the ball may have begun to warm before. */
@@ -144,7 +151,7 @@ public final class Leak {
     return run.recording()
         .supply_V()
         .filter(volts -> !volts.isEmpty())
-        .map(volts -> volts.value(0) > 0.5 * volts.value(volts.size() - 1))
+        .map(volts -> volts.value(0) > OwnChoices.LEAK_MOST * volts.value(volts.size() - 1))
         .orElse(false);
   }
 
@@ -157,10 +164,10 @@ public final class Leak {
     double at = signal.value(row);
     double after = after(signal, row, 2);
     double later = after(signal, row, 3);
-    double least = 0.5 * jump * jump;
+    double least = OwnChoices.LEAK_MOST * jump * jump;
     return jump * (after - at) > least
         && jump * (after - before) > least
-        && jump * (later - at) > 0.3 * jump * jump;
+        && jump * (later - at) > OwnChoices.LEAK_KEEPS * jump * jump;
   }
 
   /** So many sudden changes later, and so many rows at least. */

@@ -90,6 +90,12 @@ final class OwnChoices {
   /** Least length of a block, s. */
   static final double LEAST_BLOCK_S = 50;
 
+  /** Fewest rows of a block. */
+  static final int LEAST_BLOCK_ROWS = 4;
+
+  /** This long before a change of the arm is left out, since its time is known to a second, s. */
+  static final double BEFORE_CHANGE_S = 3;
+
   /** After a change of the arm the resistor, the bead and the run-up settle for this long, s. */
   static final double SETTLE_S = 25;
 
@@ -164,6 +170,27 @@ final class OwnChoices {
 
   /** A jump comes between two rows, or three, s; a ball takes minutes. */
   static final double SUDDEN_S = 4;
+
+  /** A recording shorter than this does not show how the ball warms, s. */
+  static final double LEAK_LEAST_S = 600;
+
+  /** The beginning of a recording in which rows are looked at, s. */
+  static final double LEAK_LOOK_S = 300;
+
+  /** A heater comes on within this of the first row, s. */
+  static final double LEAK_BEGINS_S = 120;
+
+  /** What rises by warming is seen by the change so much later, s. */
+  static final double LEAK_RISE_S = 30;
+
+  /** A first row that is a jump is more than this share of the rise after it. */
+  static final double LEAK_OF_RISE = 0.3;
+
+  /** Share of a jump that is still there three sudden changes later. */
+  static final double LEAK_KEEPS = 0.3;
+
+  /** Most of a jump, or of a supply, is more than this share of it. */
+  static final double LEAK_MOST = 0.5;
 
   // Slip: speedsWithinATenthOnTheLogarithmAreNear of SlipTest
 

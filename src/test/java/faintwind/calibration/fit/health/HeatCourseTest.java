@@ -39,13 +39,22 @@ class HeatCourseTest {
   private final double moved_K = FORMULA.steadyDelta_K(SPEED_M_S, OptionalDouble.empty(), air);
 
   private static Run spin(DoubleUnaryOperator delta_K) {
+    return spin(delta_K, 1500);
+  }
+
+  private static Run spin(DoubleUnaryOperator delta_K, double end_s) {
     return MadeRuns.spin(
-        "spin", MadeRuns.series(0, 2, 1500, delta_K), MadeRuns.arm(START_S, STOP_S, TURNS, 600));
+        "spin", MadeRuns.series(0, 2, end_s, delta_K), MadeRuns.arm(START_S, STOP_S, TURNS, 600));
   }
 
   private List<HeatBlock> of(DoubleUnaryOperator delta_K, double carriedShare) {
+    return of(delta_K, carriedShare, 1500);
+  }
+
+  private List<HeatBlock> of(DoubleUnaryOperator delta_K, double carriedShare, double end_s) {
     Setting setting =
-        Setting.of(MadeRuns.set(spin(t -> FORMULA.signal(delta_K.applyAsDouble(t), air.air_K()))));
+        Setting.of(
+            MadeRuns.set(spin(t -> FORMULA.signal(delta_K.applyAsDouble(t), air.air_K()), end_s)));
     Track track = new Setup(setting, setting.model(PhysicsShaped.ID)).problem().tracks().get(0);
     double[] speed_m_s =
         Arrays.stream(track.rows.time_s).map(t -> past_m_s(t, carriedShare)).toArray();
@@ -136,10 +145,19 @@ class HeatCourseTest {
     assertThat(blocks.get(0).ratio()).isCloseTo(expected, within(2e-3));
   }
 
+  /** An eighth of the largest difference parts cold from warming. */
   @Test
   void aBallThatIsStillColdHasNoBlock() {
-    List<HeatBlock> blocks = of(t -> t < 150 ? 0.05 * still_K : resting(t), 0);
-    assertThat(blocks.get(0).from_s()).isGreaterThan(140);
+    assertThat(of(t -> t < 150 ? 0.11 * still_K : resting(t), 0).get(0).from_s())
+        .isGreaterThan(140);
+    assertThat(of(t -> t < 150 ? 0.13 * still_K : resting(t), 0).get(0).from_s()).isLessThan(20);
+  }
+
+  /** Rest that counts begins 25 s after the stop at 900 s. */
+  @Test
+  void aBlockLastsFiftySecondsAtLeast() {
+    assertThat(only(of(this::resting, 0, 965), Phase.AFTER)).isEmpty();
+    assertThat(only(of(this::resting, 0, 995), Phase.AFTER)).hasSize(1);
   }
 
   /**

@@ -100,4 +100,24 @@ class HeaterCheckTest {
     assertThat(of(MadeRuns.spin("a", series(t -> 2.5), MadeRuns.arm(300, 600, 60, 300)))).isEmpty();
     assertThat(of(MadeRuns.zero("a", series(t -> 0)))).isEmpty();
   }
+
+  @Test
+  void aFallByASeventhIsTheHeater() {
+    assertThat(of(MadeRuns.still("a", series(t -> 17.1 + 0.145 * cooling(t, 300, 100)))))
+        .extracting(Problem::id)
+        .containsExactly("fit.heater-lost");
+  }
+
+  /** It falls to 7.4 K: 0.8 K more at the end are a draught that ends, 1.4 K a heater. */
+  @Test
+  void aHeaterBringsTheBallBackByATwentiethOfItsLevel() {
+    for (double back_K : new double[] {0.8, 1.4}) {
+      Run run =
+          MadeRuns.still(
+              "a",
+              series(
+                  t -> cooling(Math.min(t, 700), 300, 400) + back_K * Math.max(0, t - 700) / 200));
+      assertThat(of(run).isEmpty()).isEqualTo(back_K > 1);
+    }
+  }
 }

@@ -150,4 +150,39 @@ class LeakTest {
             Optional.empty());
     return MadeRuns.run("a", RunKind.STILL, recording, Optional.empty());
   }
+
+  /** Of 20 K: 5.6 K are cold, and no ball begins there; 6.4 K may be one that was warm before. */
+  @Test
+  void aRecordingThatBeginsAboveThreeTenthsOfTheLargestIsOfAWarmBall() {
+    Run warm = MadeRuns.still("warm", MadeRuns.series(0, 2, 4000, t -> 20));
+    for (double first_K : new double[] {5.6, 6.4}) {
+      Run run =
+          MadeRuns.still(
+              "a",
+              MadeRuns.series(0, 2, 900, t -> first_K + (t < 60 ? 0 : 1 + warming(t, 60) / 2)));
+      assertThat(Leak.in(run, MadeRuns.set(ZERO, warm, run)).isPresent()).isEqualTo(first_K < 6);
+    }
+  }
+
+  /** A jump that comes after two minutes is no heater that was switched on at the start. */
+  @Test
+  void aJumpIsLookedForInTheFirstTwoMinutes() {
+    for (double at_s : new double[] {100, 140}) {
+      Run run =
+          MadeRuns.still(
+              "a", MadeRuns.series(0, 2, 4000, t -> warming(t, at_s) + (t < at_s ? 0 : 1)));
+      assertThat(Leak.in(run, MadeRuns.set(ZERO, run)).isPresent()).isEqualTo(at_s < 120);
+    }
+  }
+
+  /** The ball itself rises by 1.45 K in the half minute after: three tenths of that are 0.43 K. */
+  @Test
+  void aFirstRowThatTheRiseGoesOnFromIsNoJump() {
+    for (double first_K : new double[] {0.5, 0.3}) {
+      Run run = MadeRuns.still("a", MadeRuns.series(0, 2, 4000, t -> first_K + warming(t, 0)));
+      RunSet set =
+          MadeRuns.set(ZERO, run, MadeRuns.still("low", MadeRuns.series(0, 2, 4000, t -> 8)));
+      assertThat(Leak.in(run, set).isPresent()).isEqualTo(first_K > 0.4);
+    }
+  }
 }

@@ -38,4 +38,12 @@ class RunHealthTest {
     assertThat(range.has(0.699)).isFalse();
     assertThat(range.has(1.451)).isFalse();
   }
+
+  /** Alike, so each counts a half: 0.02 that all share, and 0.01/√2 that is each one's own. */
+  @Test
+  void whatBlocksShareDoesNotAverageAway() {
+    HeatBlock one = new HeatBlock(Phase.TURNING, 0, 100, 1, 0.01, 0.02, 20);
+    double u = new RunHealth("a", List.of(one, one)).turning().orElseThrow().u();
+    assertThat(u).isCloseTo(Math.sqrt(0.02 * 0.02 + 0.01 * 0.01 / 2), within(1e-12));
+  }
 }

@@ -151,4 +151,24 @@ class SignalCheckTest {
     assertThat(SignalCheck.largest(MadeRuns.set(ramp, MadeRuns.zero("zero", series(t -> 90)))))
         .isCloseTo(900, within(1e-9));
   }
+
+  /** What air takes from a ball that turns fast is more than three hundredths of its difference. */
+  @Test
+  void aSpinMustFallByThreeHundredths() {
+    for (double fall : new double[] {0.025, 0.035}) {
+      Run a = spin("a", t -> t < 310 ? 20 : 20 * (1 - fall));
+      Run b = spin("b", t -> t < 310 ? 20 : 20 * (1 - fall));
+      assertThat(refused(ZERO, a, b).contains("fit.no-cooling")).isEqualTo(fall < 0.03);
+    }
+  }
+
+  /** Of 20 K: below 2 K the sign of a run is that of its offset. */
+  @Test
+  void theSignOfARunCountsFromATenthOfTheLargest() {
+    for (double down_K : new double[] {1.8, 2.2}) {
+      Run other = MadeRuns.still("other", series(t -> -down_K));
+      assertThat(refused(ZERO, STILL, spin("a", SignalCheckTest::turned), other).isEmpty())
+          .isEqualTo(down_K < 2);
+    }
+  }
 }

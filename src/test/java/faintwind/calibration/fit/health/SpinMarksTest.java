@@ -61,4 +61,12 @@ class SpinMarksTest {
   void aRunThatDoesNotTurnHasNone() {
     assertThat(SpinMarks.shift_s(MadeRuns.still("a", SIGNAL), 1)).isEmpty();
   }
+
+  /** Marks that were written 40 s too early, and at the stop 30 s or 20 s: one slip or two. */
+  @Test
+  void bothEndsAreOffByTheSameWithinAQuarterOfAMinute() {
+    assertThat(SpinMarks.shift_s(marked(SIGNAL, 260, 670), 1).orElseThrow())
+        .isCloseTo(35, within(3.0));
+    assertThat(SpinMarks.shift_s(marked(SIGNAL, 260, 680), 1)).isEmpty();
+  }
 }

@@ -56,7 +56,29 @@ class TiesTest {
       double rise = unknowns.tied(up, NO_TARGETS) - unknowns.tied(down, NO_TARGETS);
       assertThat(right[i]).isCloseTo(rise / (4 * step), within(1e-6));
     }
-    assertThat(normal[0][1]).isEqualTo(normal[1][0]).isNotZero();
+  }
+
+  /** The cost is a square, so that a step of any size shows half its second derivative. */
+  @Test
+  void curvatureIsThatOfTheCost() {
+    double[] x = {0.7, -0.4, 0.2};
+    double[][] normal = new double[3][3];
+    unknowns.addTies(x, NO_TARGETS, normal, new double[3]);
+    for (int i = 0; i < x.length; i++) {
+      for (int j = 0; j < x.length; j++) {
+        double bend = moved(x, i, j) - moved(x, i) - moved(x, j) + moved(x);
+        assertThat(normal[i][j]).isCloseTo(bend / 2, within(1e-9));
+      }
+    }
+    assertThat(normal[0][1]).isNotZero();
+  }
+
+  private double moved(double[] x, int... by) {
+    double[] moved = x.clone();
+    for (int i : by) {
+      moved[i] += 1;
+    }
+    return unknowns.tied(moved, NO_TARGETS);
   }
 
   @Test

@@ -63,4 +63,10 @@ class TriangleTest {
     assertThat(Triangle.of(any).solve()).containsExactly(new double[] {2, 1}, EXACT);
     assertThat(Triangle.of(any).inverseSquare()[1]).containsExactly(new double[] {0, 0.5}, EXACT);
   }
+
+  /** √(1/36). */
+  @Test
+  void volumeIsThatOfTheInverse() {
+    assertThat(triangle().logVolume()).isCloseTo(-Math.log(6), EXACT);
+  }
 }
