@@ -69,6 +69,10 @@ class BuildMeetingOfFitTest {
     Row heating = row(agreement, BuildQuantity.HEATING);
     int index = fit.setup().layout().path(0);
     assertThat(heating.off()).isGreaterThan(fit.values()[index] / heating.says() - 1);
+    Row right = row(BuildMeeting.of(fit(99.9)).orElseThrow(), BuildQuantity.HEATING);
+    assertThat(heating.found())
+        .as("what the runs alone say, whatever was believed")
+        .isCloseTo(right.found(), within(0.005 * right.found()));
     assertThat(agreement.disagrees()).isTrue();
     assertThat(BuildMeeting.warnings(agreement))
         .anyMatch(p -> p.id().equals("fit.build-off.heating"))
