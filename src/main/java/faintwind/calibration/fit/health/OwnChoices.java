@@ -81,8 +81,9 @@ final class OwnChoices {
   /** What it pays for the freedom to choose where it begins. */
   static final double PRICE_OF_STEP = 8;
 
-  // HeatCourse: blocksLieWithinTheirPhase, uncertaintyIsThatOfFormAndWander of HeatCourseTest;
-  // none shows LEAST_BLOCK_S and WARM
+  // HeatCourse: blocksLieWithinTheirPhase, uncertaintyIsThatOfFormAndWander,
+  // aBlockLastsFiftySecondsAtLeast, aBallThatIsStillColdHasNoBlock of HeatCourseTest; none shows
+  // LEAST_BLOCK_ROWS, nor BEFORE_CHANGE_S doubled
 
   /** Usual length of a block, s. */
   static final double BLOCK_S = 150;
@@ -123,8 +124,8 @@ final class OwnChoices {
   /** The same in °F. */
   static final double HOTTEST_F = 115;
 
-  // SignalCheck: anotherClockIsOnlySaidToDiffer of SignalCheckTest; none shows LEAST_FALL and
-  // REVERSED
+  // SignalCheck: anotherClockIsOnlySaidToDiffer, aSpinMustFallByThreeHundredths,
+  // theSignOfARunCountsFromATenthOfTheLargest of SignalCheckTest
 
   /** Time of a spin on the file's clock over that of its counted turns, at least. */
   static final double CLOCK_LOW = 0.7;
@@ -139,8 +140,8 @@ final class OwnChoices {
   static final double REVERSED = 0.1;
 
   // HeaterCheck: aSpinThatKeepsFallingAfterItsStopHasLostItsHeater, aSlowFallIsNotTheHeater,
-  // aSpinThatWasNeverWarmHadItsHeaterOff of HeaterCheckTest; none shows FALL and BACK by
-  // themselves
+  // aSpinThatWasNeverWarmHadItsHeaterOff, aQuickFallByAnEighthIsTheHeater,
+  // aHeaterBringsTheBallBackByATwentiethOfItsLevel of HeaterCheckTest
 
   /** After a stop the air carried round may still cool, s. */
   static final double AFTER_STOP_S = 60;
@@ -160,7 +161,12 @@ final class OwnChoices {
   /** Share of the other runs' level below which a moved run was never heated. */
   static final double NEVER_HEATED = 0.12;
 
-  // Leak: aJumpOfAFiftiethIsTheLeast of LeakTest; none shows COLD
+  // Leak: aJumpOfAFiftiethIsTheLeast,
+  // aRecordingThatBeginsAboveThreeTenthsOfTheLargestIsOfAWarmBall,
+  // aRecordingShorterThanTenMinutesSaysNothing, aJumpIsLookedForInTheFirstTwoMinutes,
+  // aFirstRowThatTheRiseGoesOnFromIsNoJump, aJumpDownIsNegative of LeakTest; none shows
+  // LEAK_LOOK_S,
+  // nor LEAK_KEEPS and LEAK_MOST halved
 
   /** Least jump over the largest signal that is a leak. */
   static final double LEAST_LEAK = 0.02;
@@ -197,8 +203,9 @@ final class OwnChoices {
   /** How near a found factor must come, on the logarithm: a tenth. */
   static final double NEAR = 0.1;
 
-  // SpinMarks: marksThatComeTooLateAreTold, marksWithinAQuarterOfAMinuteFit of SpinMarksTest;
-  // none shows BEND_SPAN_S, MARK_STEP_S and SAME_SHIFT_S
+  // SpinMarks: marksThatComeTooLateAreTold, marksWithinAQuarterOfAMinuteFit,
+  // bothEndsAreOffByTheSameWithinAQuarterOfAMinute of SpinMarksTest; none shows BEND_SPAN_S and
+  // MARK_STEP_S
 
   /** A bend is looked for within this of a mark, s. */
   static final double MARK_REACH_S = 150;
