@@ -123,25 +123,26 @@ public final class HeatCourse {
             heat.taken(),
             u(heat, sd / Math.abs(setting.signal().perKelvin()), turning),
             turning ? Math.abs(heat.bySpeed()) * OwnChoices.SPEED_OFF : 0,
-            Arrays.stream(heat.delta_K()).average().orElse(0)));
+            heat.delta_K()));
   }
 
   /**
-   * The heat of one block, each over what was given in it.
+   * The heat of one block, over what was given in it.
    *
-   * @param delta_K at its rows
    * @param weights of its rows
-   * @param mean_K_s what was given
-   * @param lost what was lost
+   * @param given_K_s mean of what was given
+   * @param taken what the ball took: what it gained and what it lost
+   * @param lost what it lost
    * @param bySpeed by how much more would be lost at a higher speed, for its logarithm
+   * @param delta_K mean difference
    */
   private record Heat(
-      double[] delta_K, SlopeWeights weights, double mean_K_s, double lost, double bySpeed) {
-    /** What the ball took: what it gained and what it lost. */
-    double taken() {
-      return weights.slope(delta_K) / mean_K_s + lost;
-    }
-  }
+      SlopeWeights weights,
+      double given_K_s,
+      double taken,
+      double lost,
+      double bySpeed,
+      double delta_K) {}
 
   private Heat heat(Track track, List<Integer> rows, double[] speed_m_s) {
     int n = rows.size();
@@ -161,12 +162,18 @@ public final class HeatCourse {
     SlopeWeights weights =
         new SlopeWeights(rows.stream().mapToDouble(row -> track.rows.time_s[row]).toArray());
     double mean = weights.mean(given);
-    return new Heat(delta, weights, mean, weights.mean(lost) / mean, weights.mean(bySpeed) / mean);
+    return new Heat(
+        weights,
+        mean,
+        (weights.slope(delta) + weights.mean(lost)) / mean,
+        weights.mean(lost) / mean,
+        weights.mean(bySpeed) / mean,
+        Arrays.stream(delta).average().orElse(0));
   }
 
   /** Of noise, of the wander of speed or loss within the block, and of the formula's form. */
   private double u(Heat heat, double noise_K, boolean turning) {
-    double byNoise = heat.weights().ofNoise(noise_K) / heat.mean_K_s();
+    double byNoise = heat.weights().ofNoise(noise_K) / heat.given_K_s();
     double wandered =
         turning
             ? heat.bySpeed() * heat.bySpeed() * wander.turning_s()
