@@ -37,10 +37,7 @@ public final class ProgramTexts {
   }
 
   static ResourceBundle bundle(Locale asked) {
-    return ResourceBundle.getBundle(
-        BUNDLE,
-        asked,
-        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
+    return ResourceBundle.getBundle(BUNDLE, asked, new TextsFile());
   }
 
   static Map<String, String> of(ResourceBundle bundle) {
