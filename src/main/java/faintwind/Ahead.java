@@ -6,9 +6,9 @@ import java.util.Set;
 
 /**
  * What a command is sure to need, prepared on a second thread while the first still reads texts and
- * command line. The two use different libraries, and the command begins when both are done, so that no two
- * classes wait for one another. What fails is left alone: it fails again where it
- * is needed, and is told there.
+ * command line. The two use different libraries, and the command begins when both are done, so that
+ * no two classes wait for one another. What fails is left alone: it fails again where it is needed,
+ * and is told there.
  */
 final class Ahead {
   private static final Set<String> BY_CALIBRATION = Set.of("convert");

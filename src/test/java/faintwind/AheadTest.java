@@ -113,8 +113,7 @@ class AheadTest {
             .toArray(URL[]::new);
     Random random = new Random(7);
     for (int round = 0; round < 6; round++) {
-      try (URLClassLoader fresh =
-          new URLClassLoader(path, ClassLoader.getPlatformClassLoader())) {
+      try (URLClassLoader fresh = new URLClassLoader(path, ClassLoader.getPlatformClassLoader())) {
         int later_ms = random.nextInt(120) - 60;
         FutureTask<Object> second =
             new FutureTask<>(

@@ -78,7 +78,9 @@ final class TextsFile extends ResourceBundle.Control {
     int equals = -1;
     for (int i = at; i < end; i++) {
       byte b = file[i];
-      if (b == '\\' || b == '\r' || (equals < 0 && (b <= ' ' || b == ':' || b == '#' || b == '!'))) {
+      if (b == '\\'
+          || b == '\r'
+          || (equals < 0 && (b <= ' ' || b == ':' || b == '#' || b == '!'))) {
         return -1;
       }
       if (b == '=' && equals < 0) {

@@ -20,11 +20,13 @@ import org.junit.jupiter.api.Test;
 /** The texts are those that the library reads, whatever form a line has. */
 class TextsFileTest {
   private static final List<String> PIECES =
-      List.of("a.b", "=", ":", " ", "\t", "\\", "\n", "#", "!", "°", "\\u00b1", "'{0}'", "\r\n", "\f");
+      List.of(
+          "a.b", "=", ":", " ", "\t", "\\", "\n", "#", "!", "°", "\\u00b1", "'{0}'", "\r\n", "\f");
 
   @Test
   void shippedTextsAreThoseOfTheLibrary() throws IOException {
-    try (InputStream in = TextsFileTest.class.getResourceAsStream("/faintwind/messages.properties")) {
+    try (InputStream in =
+        TextsFileTest.class.getResourceAsStream("/faintwind/messages.properties")) {
       byte[] file = in.readAllBytes();
       assertThat(saysTwice(file)).isFalse();
       assertThat(TextsFile.read(file)).isEqualTo(byLibrary(file)).hasSizeGreaterThan(4000);
