@@ -37,7 +37,10 @@ public final class ProgramTexts {
   }
 
   static ResourceBundle bundle(Locale asked) {
-    return ResourceBundle.getBundle(BUNDLE, asked, new TextsFile());
+    return ResourceBundle.getBundle(
+        BUNDLE,
+        asked,
+        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES));
   }
 
   static Map<String, String> of(ResourceBundle bundle) {
