@@ -30,6 +30,7 @@ public final class Main {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
+    Ahead ahead = Ahead.of(arguments);
     Spoken system = Spoken.bySystem(Locale.getDefault(), new AskedLanguage(arguments).folder());
     Terminal terminal =
         Terminal.of(
@@ -38,13 +39,17 @@ public final class Main {
             new FileOutputStream(FileDescriptor.err),
             system.words());
     terminal.report(system.problems());
-    int code = run(terminal, arguments);
+    int code = run(terminal, ahead, arguments);
     terminal.out().flush();
     System.exit(code);
   }
 
   /** Runs one command, in the language it asks for; what it would exit with. */
   public static int run(Terminal given, String... arguments) {
+    return run(given, Ahead.ofNothing(), arguments);
+  }
+
+  private static int run(Terminal given, Ahead ahead, String... arguments) {
     Optional<Spoken> asked = new AskedLanguage(arguments).spoken();
     Terminal terminal = asked.map(spoken -> given.in(spoken.words())).orElse(given);
     asked.ifPresent(spoken -> terminal.report(spoken.problems()));
@@ -57,6 +62,7 @@ public final class Main {
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(terminal, failure));
+    ahead.await();
     try {
       return line.execute(arguments);
     } catch (Error broken) {

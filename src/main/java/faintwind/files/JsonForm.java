@@ -61,6 +61,11 @@ public final class JsonForm {
     forms.forEach(mapper::addMixIn);
   }
 
+  /** Finds out how a type is read, which takes longer than reading one. */
+  public void prepare(Class<?> type) {
+    readers.computeIfAbsent(type, mapper::readerFor);
+  }
+
   public <T> T read(JsonNode json, Class<T> type) {
     try {
       return readers.computeIfAbsent(type, mapper::readerFor).readValue(json);

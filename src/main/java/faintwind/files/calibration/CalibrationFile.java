@@ -47,6 +47,14 @@ public final class CalibrationFile {
 
   private CalibrationFile() {}
 
+  /**
+   * Prepares what every reading needs, the schema and the binding: most of what the first one
+   * takes. From any thread; a reading that begins meanwhile waits for it.
+   */
+  public static void prepare() {
+    FORM.prepare(StoredCalibration.class);
+  }
+
   /** The keys of the signal. */
   interface SignalForm {
     @JsonProperty("signal_unit")

@@ -12,6 +12,11 @@ import java.nio.file.Path;
 public final class OpenCalibration {
   private OpenCalibration() {}
 
+  /** What a first reading needs beside its file, from any thread. */
+  public static void prepare() {
+    CalibrationFile.prepare();
+  }
+
   /**
    * The calibration, or everything that is wrong with the file. That of a rehearsal is refused: it
    * may be looked at, never used.
