@@ -20,11 +20,13 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * recordings allow, not by the likeliest alone. Near nothing, or where rise and decay are quick,
  * the sum of squares is far from a parabola in the share: its curvature at the least would state a
  * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least.
- * The weight of each is exp(−cost/2) times the room that is left to all other variables there, the
- * root of the determinant of their covariance (Laplace's approximation of a marginal posterior;
- * Tierney and Kadane 1986, from memory). These weights give a median and the mean square about it,
- * and the fit is put to that median. Without the room a share near nothing, which leaves rise,
- * decay and draughts free, would weigh too little (docs/decisions/0006).
+ * The weight of each is exp(−cost/2) times the root of the room that is left to all other variables
+ * there; the room is the root of the determinant of their covariance (Laplace's approximation of a
+ * marginal posterior, Tierney and Kadane 1986, from memory, would count it whole). These weights
+ * give a median and the mean square about it, and the fit is put to that median. Without the room a
+ * share near nothing, which leaves rise, decay and draughts free, would weigh too little; whole, it
+ * weighs too much, since the room is not the ellipsoid that the curvature says there
+ * (docs/decisions/0006).
  */
 final class CarriedSharePosterior {
   /** Leaves a cost that is a tenth too high at most, seldom more than a few hundredths. */
@@ -66,11 +68,11 @@ final class CarriedSharePosterior {
     /** How that goes with the share, by the curvature there. */
     final double[] byShare;
 
-    /** −2 ln of the weight: the cost, less twice the logarithm of the room. */
+    /** −2 ln of the weight: the cost, less twice what the logarithm of the room counts. */
     final double deviance;
 
     Point(double share, double cost, double[] x, double[] byShare, double logRoom) {
-      this.deviance = cost - 2 * logRoom;
+      this.deviance = cost - 2 * OwnChoices.ROOM_COUNTS * logRoom;
       this.share = share;
       this.cost = cost;
       this.x = x;

@@ -7,6 +7,11 @@ package faintwind.calibration.fit.judging;
  * of minutes, show what all of them are for.
  */
 final class OwnChoices {
+  // CarriedSharePosterior: ShareStudyTest, of minutes; none of the quick ones
+
+  /** What the room of the other variables counts in the weight of a carried share. */
+  static final double ROOM_COUNTS = 0.5;
+
   // CalibrationAssembly: none
 
   /** What recordings say of the directions, in units of the belief, from which it is told. */
