@@ -40,7 +40,7 @@ class ListCommandTest {
     assertThat(heads.get(3)).startsWith("Rind 1, north shelf: ");
     assertThat(shell.said())
         .contains(
-            "27 Ω says stop. Go down the ladder", "Calibrated from 0.097 to 2.9 m/s, good: ± 2.1 %")
+            "27 Ω says stop. Go down the ladder", "Calibrated from 0.097 to 2.9 m/s, good: ± 2.3 %")
         .contains("Last jar check: 31.7\u00a0K on 19 September 2026");
     assertThat(Files.readString(csv))
         .startsWith("folder,name,need,stage,")
