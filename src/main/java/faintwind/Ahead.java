@@ -26,10 +26,14 @@ final class Ahead {
 
   /** Begins where there is something to prepare, and a processor that has nothing else to do. */
   static Ahead of(String... arguments) {
-    boolean wanted = arguments.length > 0 && BY_CALIBRATION.contains(arguments[0]);
-    return wanted && Runtime.getRuntime().availableProcessors() > 1
+    return isOfUse(Runtime.getRuntime().availableProcessors(), arguments)
         ? of(OpenCalibration::prepare)
         : ofNothing();
+  }
+
+  /** Whether this command line needs something, and so many processors leave one idle. */
+  static boolean isOfUse(int processors, String... arguments) {
+    return processors > 1 && arguments.length > 0 && BY_CALIBRATION.contains(arguments[0]);
   }
 
   /** Begins a task. */
@@ -39,11 +43,6 @@ final class Ahead {
     second.setUncaughtExceptionHandler((thread, failure) -> {});
     second.start();
     return new Ahead(Optional.of(second));
-  }
-
-  /** Whether anything was begun. */
-  boolean isBusy() {
-    return second.isPresent();
   }
 
   /** Waits until it is done; not where this thread is interrupted. */

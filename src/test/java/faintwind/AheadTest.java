@@ -22,6 +22,7 @@ import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
@@ -85,9 +86,11 @@ class AheadTest {
   @Test
   void onlyAConversionIsPrepared() {
     for (String first : new String[] {"check", "--help", "", "converts"}) {
-      assertThat(Ahead.of(first).isBusy()).as(first).isFalse();
+      assertThat(Ahead.isOfUse(2, first)).as(first).isFalse();
     }
-    assertThat(Ahead.of().isBusy()).isFalse();
+    assertThat(Ahead.isOfUse(2)).isFalse();
+    assertThat(Ahead.isOfUse(2, "convert", "calibration.json")).isTrue();
+    assertThat(Ahead.isOfUse(1, "convert", "calibration.json")).isFalse();
   }
 
   @Test
@@ -105,6 +108,7 @@ class AheadTest {
   }
 
   /** Classes that begin on two threads at once, each time anew and at another moment. */
+  @Tag("long")
   @Test
   void noTwoClassesWaitForOneAnother() throws Exception {
     URL[] path =

@@ -58,7 +58,7 @@ class UnusedMembersTest {
                   "Ranged.inside",
                   "Thermocouple.delta_K",
                   "TypedFormula.speed_m_s"),
-          "a value, a plan or a fit in one line",
+          "a value, a plan, a fit or a command in one line",
               List.of(
                   "Amount.exact",
                   "Beats.usual",
@@ -69,6 +69,7 @@ class UnusedMembersTest {
                   "FitToRuns.fit",
                   "Heating.heater",
                   "InstrumentState.replay",
+                  "Main.run",
                   "Opening.round",
                   "PlanRequest.of",
                   "SpeedEstimator.smoothing",
