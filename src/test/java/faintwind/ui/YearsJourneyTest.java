@@ -25,6 +25,7 @@ import java.util.function.BooleanSupplier;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.TextField;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,6 +36,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
  * An instrument over the years: its logs by the week, two calibrations of it against each other, a
  * check in ten minutes, when it is due, and runs that do not say when they were measured.
  */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class YearsJourneyTest {
   private static final String FIRST = "calibrations/2026-09-13.json";
