@@ -55,7 +55,8 @@ class ClickFinderTest {
     double share_true = share(found.clicks(), scene.clicks());
     assertThat(share_found).isGreaterThanOrEqualTo(0.99);
     assertThat(share_true).isGreaterThanOrEqualTo(0.99);
-    assertThat(found.period_s()).isCloseTo(period_s, within(0.002 * period_s));
+    // each click is off by 2 % of the period, so the median of 199 gaps by 1.25 · 2.8 % / √199
+    assertThat(found.period_s()).isCloseTo(period_s, within(3 * 0.0025 * period_s));
   }
 
   @Test
