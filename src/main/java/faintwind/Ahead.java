@@ -1,17 +1,19 @@
 package faintwind;
 
 import faintwind.job.formula.OpenCalibration;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.Set;
 
 /**
  * What a command is sure to need, prepared on a second thread while the first still reads texts and
  * command line. The two use different libraries, and the command begins when both are done, so that
- * no two classes wait for one another. What fails is left alone: it fails again where it is needed,
- * and is told there.
+ * no two classes wait for one another; a command line that is refused waits for nothing. What fails
+ * is left alone: it fails again where it is needed, and is told there.
  */
 final class Ahead {
   private static final Set<String> BY_CALIBRATION = Set.of("convert");
+  private static final Set<String> HELP = Set.of("-h", "--help");
 
   private final Optional<Thread> second;
 
@@ -33,7 +35,10 @@ final class Ahead {
 
   /** Whether this command line needs something, and so many processors leave one idle. */
   static boolean isOfUse(int processors, String... arguments) {
-    return processors > 1 && arguments.length > 0 && BY_CALIBRATION.contains(arguments[0]);
+    return processors > 1
+        && arguments.length > 0
+        && BY_CALIBRATION.contains(arguments[0])
+        && Arrays.stream(arguments).noneMatch(HELP::contains);
   }
 
   /** Begins a task. */

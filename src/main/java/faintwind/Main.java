@@ -62,12 +62,18 @@ public final class Main {
     line.setErr(writer(terminal.err()));
     line.setParameterExceptionHandler((failure, words) -> misused(terminal, failure));
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(terminal, failure));
-    ahead.await();
+    line.setExecutionStrategy(parsed -> begun(ahead, parsed));
     try {
       return line.execute(arguments);
     } catch (Error broken) {
       return failed(terminal, broken);
     }
+  }
+
+  /** The command that was asked for: who misspells one waits for nothing. */
+  private static int begun(Ahead ahead, CommandLine.ParseResult parsed) {
+    ahead.await();
+    return new CommandLine.RunLast().execute(parsed);
   }
 
   /**

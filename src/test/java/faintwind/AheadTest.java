@@ -10,12 +10,16 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
+import java.net.MalformedURLException;
 import java.net.URL;
 import java.net.URLClassLoader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Locale;
 import java.util.Random;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.FutureTask;
@@ -34,11 +38,14 @@ class AheadTest {
 
   @Test
   void waitsUntilAllIsDone() {
+    Thread first = Thread.currentThread();
     AtomicBoolean done = new AtomicBoolean();
     Ahead ahead =
         Ahead.of(
             () -> {
-              sleep(Duration.ofMillis(100));
+              while (first.getState() != Thread.State.WAITING) {
+                Thread.onSpinWait();
+              }
               done.set(true);
             });
     ahead.await();
@@ -91,6 +98,8 @@ class AheadTest {
     assertThat(Ahead.isOfUse(2)).isFalse();
     assertThat(Ahead.isOfUse(2, "convert", "calibration.json")).isTrue();
     assertThat(Ahead.isOfUse(1, "convert", "calibration.json")).isFalse();
+    assertThat(Ahead.isOfUse(2, "convert", "--help")).isFalse();
+    assertThat(Ahead.isOfUse(2, "convert", "-h")).isFalse();
   }
 
   @Test
@@ -145,18 +154,14 @@ class AheadTest {
     Class<?> spoken = fresh.loadClass("faintwind.job.language.Spoken");
     Object system =
         spoken
-            .getMethod("bySystem", java.util.Locale.class, Path.class)
-            .invoke(null, java.util.Locale.ENGLISH, Path.of("."));
+            .getMethod("bySystem", Locale.class, Path.class)
+            .invoke(null, Locale.ENGLISH, Path.of("."));
     Object words = spoken.getMethod("words").invoke(system);
     Class<?> terminal = fresh.loadClass("faintwind.terminal.Terminal");
     Object quiet =
         terminal
             .getMethod(
-                "of",
-                java.io.InputStream.class,
-                java.io.OutputStream.class,
-                java.io.OutputStream.class,
-                words.getClass())
+                "of", InputStream.class, OutputStream.class, OutputStream.class, words.getClass())
             .invoke(
                 null,
                 new ByteArrayInputStream(new byte[0]),
@@ -179,7 +184,7 @@ class AheadTest {
   private static URL url(String path) {
     try {
       return Path.of(path).toUri().toURL();
-    } catch (java.net.MalformedURLException e) {
+    } catch (MalformedURLException e) {
       throw new IllegalArgumentException(path, e);
     }
   }
