@@ -44,13 +44,7 @@ record ClassDraw(long seed, Fault fault, List<VirtualBuild> pairs, List<FitResul
       RunSet set =
           VirtualRehearsal.calibration(pairs.get(i), VirtualClass.lesson(i), seed * 10 + i)
               .runSet();
-      alone.add(
-          FitToRuns.fit(i == FAULTY ? fault.in(set) : set, () -> false)
-              .fold(
-                  (fit, notes) -> fit,
-                  problems -> {
-                    throw new IllegalStateException(problems.toString());
-                  }));
+      alone.add(SampleBench.value(FitToRuns.fit(i == FAULTY ? fault.in(set) : set, () -> false)));
     }
     return new ClassDraw(seed, fault, pairs, alone);
   }

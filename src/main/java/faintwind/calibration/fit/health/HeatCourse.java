@@ -162,11 +162,12 @@ public final class HeatCourse {
     SlopeWeights weights =
         new SlopeWeights(rows.stream().mapToDouble(row -> track.rows.time_s[row]).toArray());
     double mean = weights.mean(given);
+    double loss = weights.mean(lost);
     return new Heat(
         weights,
         mean,
-        (weights.slope(delta) + weights.mean(lost)) / mean,
-        weights.mean(lost) / mean,
+        (weights.slope(delta) + loss) / mean,
+        loss / mean,
         weights.mean(bySpeed) / mean,
         Arrays.stream(delta).average().orElse(0));
   }

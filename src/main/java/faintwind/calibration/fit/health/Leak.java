@@ -69,7 +69,7 @@ public final class Leak {
   private record Jump(double after_s, double size) {}
 
   /**
-   * The largest sudden change of a cold ball, up or down, beyond what the minute after it goes on
+   * The largest sudden change of a cold ball, up or down, beyond what half a minute later goes on
    * to rise; or a recording that begins well above the zero run and rises no faster than a cold
    * ball does.
    */

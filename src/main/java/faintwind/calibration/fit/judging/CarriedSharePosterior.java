@@ -20,13 +20,12 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
  * recordings allow, not by the likeliest alone. Near nothing, or where rise and decay are quick,
  * the sum of squares is far from a parabola in the share: its curvature at the least would state a
  * certainty that is not there. So the fit is repeated at fixed shares to both sides of the least.
- * The weight of each is exp(−cost/2) times the root of the room that is left to all other variables
- * there; the room is the root of the determinant of their covariance (Laplace's approximation of a
- * marginal posterior, Tierney and Kadane 1986, from memory, would count it whole). These weights
- * give a median and the mean square about it, and the fit is put to that median. Without the room a
- * share near nothing, which leaves rise, decay and draughts free, would weigh too little; whole, it
- * weighs too much, since the room is not the ellipsoid that the curvature says there
- * (docs/decisions/0006).
+ * The weight of each is exp(−cost/2) times a power of the room that is left to all other variables
+ * there; the room is the root of the determinant of their covariance. Laplace's approximation of a
+ * marginal posterior (Tierney and Kadane 1986, from memory) has the power 1. These weights give a
+ * median and the mean square about it, and the fit is put to that median. Without the room a share
+ * near nothing, which leaves rise, decay and draughts free, weighs too little, with all of it too
+ * much: found on made-up builds, and not explained (docs/decisions/0006).
  */
 final class CarriedSharePosterior {
   /** Leaves a cost that is a tenth too high at most, seldom more than a few hundredths. */
@@ -68,7 +67,7 @@ final class CarriedSharePosterior {
     /** How that goes with the share, by the curvature there. */
     final double[] byShare;
 
-    /** −2 ln of the weight: the cost, less twice what the logarithm of the room counts. */
+    /** −2 ln of the weight: the cost, less what the logarithm of the room counts in it. */
     final double deviance;
 
     Point(double share, double cost, double[] x, double[] byShare, double logRoom) {

@@ -9,7 +9,7 @@ package faintwind.calibration.fit.judging;
 final class OwnChoices {
   // CarriedSharePosterior: ShareStudyTest, of minutes; none of the quick ones
 
-  /** What the room of the other variables counts in the weight of a carried share. */
+  /** Power of the other variables' room in the weight of a carried share. */
   static final double ROOM_COUNTS = 0.5;
 
   // CalibrationAssembly: none

@@ -46,13 +46,18 @@ class RunProblemTest {
 
   private void putWhatIsPredictedThere() {
     problem.integrate(point);
+    put(0, point);
+  }
+
+  /** What was predicted last, a zero run that is so much off, and these centres of the priors. */
+  private void put(double zeroOff, double[] targets) {
     List<double[]> signals = new ArrayList<>();
     for (int k = 0; k < problem.tracks().size(); k++) {
       signals.add(problem.predicted(k).clone());
     }
     int offset = setup.layout().path(ThermalPath.OFFSET);
     double zero = problem.unknowns().get(offset).value(point[offset]);
-    problem.replace(signals, new double[] {zero}, point);
+    problem.replace(signals, new double[] {zero + zeroOff}, targets);
   }
 
   /** Recordings as predicted, and the priors' centres where the point is. */
@@ -75,16 +80,9 @@ class RunProblemTest {
     putWhatIsPredictedThere();
     double[] targets = point.clone();
     targets[3] += 1;
-    List<double[]> signals = new ArrayList<>();
-    for (int k = 0; k < problem.tracks().size(); k++) {
-      signals.add(problem.predicted(k).clone());
-    }
-    int offset = setup.layout().path(ThermalPath.OFFSET);
-    double zero = problem.unknowns().get(offset).value(point[offset]);
-    problem.replace(signals, new double[] {zero}, targets);
+    put(0, targets);
     assertThat(cost(point)).isCloseTo(1, within(1e-6));
-    double u = problem.zeros().get(0).u();
-    problem.replace(signals, new double[] {zero + 2 * u}, targets);
+    put(2 * problem.zeros().get(0).u(), targets);
     assertThat(cost(point)).isCloseTo(5, within(1e-6));
   }
 

@@ -96,9 +96,9 @@ class WildnessTest {
         .count();
   }
 
-  /** Four times as strong: sixteen times the square, and no single row of it is left out. */
+  /** 4.7 times as strong: 22 times the square, and no single row of it is left out. */
   @Test
-  void aRunThatWandersFourTimesAsMuchCountsASixteenth() {
+  void aRunThatWandersMuchMoreCountsLessByTheSquare() {
     wandering(1, 4.7, 1, 1, 1);
     Wildness.settle(problem, Wander.FIRST);
     assertThat(wildness(1)).hasSize(1);
