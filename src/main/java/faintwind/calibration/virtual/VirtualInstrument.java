@@ -1,5 +1,6 @@
 package faintwind.calibration.virtual;
 
+import faintwind.calibration.run.Direction;
 import faintwind.calibration.virtual.VirtualStage.Heater;
 import faintwind.physics.AirState;
 import org.apache.commons.math3.random.RandomGenerator;
@@ -28,6 +29,10 @@ public final class VirtualInstrument {
   private VirtualStage stage = VirtualStage.rest(1, Heater.OFF);
   private double blown_m_s;
   private double arm_m_s;
+
+  /** The way the arm turned last; air that goes with it counts above 0. */
+  private Direction turned = Direction.CW;
+
   private double carried_m_s;
   private double atStop_m_s;
   private double unsteady;
@@ -47,6 +52,10 @@ public final class VirtualInstrument {
 
   /** From now on this stage, until something else is said; its duration is not looked at. */
   public void stage(VirtualStage next) {
+    if (next.speed_m_s() > 0 && next.direction() != turned) {
+      turned = next.direction();
+      carried_m_s = -carried_m_s;
+    }
     stage = next;
     blown_m_s = 0;
   }

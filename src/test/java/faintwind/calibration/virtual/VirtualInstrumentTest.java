@@ -115,6 +115,27 @@ class VirtualInstrumentTest {
   }
 
   @Test
+  void armThatTurnsBackMeetsTheAirThatItCarried() {
+    VirtualArm arm =
+        new VirtualArm(
+            0,
+            0.001,
+            0,
+            0,
+            new VirtualArm.Carried(0.05, 10, 10, 0),
+            new VirtualArm.Inertia(0.01, 0.01));
+    VirtualInstrument instrument =
+        new VirtualInstrument(VirtualDraw.build(4).noiseless().on(arm), 1);
+    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.run.Direction.CW));
+    instrument.advanceTo(200);
+    instrument.stage(VirtualStage.spin(1, 1, 0.6, faintwind.calibration.run.Direction.CCW));
+    instrument.advanceTo(200.5);
+    assertThat(instrument.airSpeed_m_s()).isCloseTo(1.05, within(0.006));
+    instrument.advanceTo(400);
+    assertThat(instrument.airSpeed_m_s()).isCloseTo(0.95, within(1e-6));
+  }
+
+  @Test
   void armComesToSpeedAndToRestInItsOwnTime() {
     VirtualArm arm =
         new VirtualArm(
