@@ -9,7 +9,7 @@ import java.util.Optional;
  * @param highest_m_s highest speed of a run
  * @param lowestSignal smallest signal of a heated run, offset taken off
  * @param highestSignal largest signal of a heated run, offset taken off
- * @param carriedAirShown whether recordings after a stop, or a stated share, show the carried air
+ * @param carriedAirShown whether the recordings, or a stated share, show the carried air
  * @param arm what they showed of the arm; empty where none was turned
  */
 public record Coverage(

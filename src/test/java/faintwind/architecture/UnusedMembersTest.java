@@ -62,7 +62,6 @@ class UnusedMembersTest {
               List.of(
                   "Amount.exact",
                   "Beats.usual",
-                  "CarriedKnown.assumed",
                   "Choice.only",
                   "DataWay.cable",
                   "DataWay.of",

@@ -52,7 +52,7 @@ public final class Planner {
             request.asymmetry(),
             request.uCarried().isPresent()
                 ? CarriedKnown.stated(request.uCarried().getAsDouble())
-                : CarriedKnown.byRests());
+                : CarriedKnown.byRecordings());
     this.candidates = new Candidates(request, fit);
     this.slow = Math.min(1.25, response.still_s().high() / response.still_s().nominal());
   }

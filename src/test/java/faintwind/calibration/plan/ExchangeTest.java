@@ -36,7 +36,7 @@ class ExchangeTest {
   @ParameterizedTest
   @ValueSource(ints = {3, 4, 5})
   void choiceOfSpeedsIsAsGoodAsTryingAll(int some) {
-    PlannedFit fit = StudySession.fit(0.003, CarriedKnown.byRests());
+    PlannedFit fit = StudySession.fit(0.003, CarriedKnown.byRecordings());
     List<Double> speeds = Candidates.spaced(0.1, 3, 8);
     List<Knowledge> each = new ArrayList<>();
     for (double speed : speeds) {

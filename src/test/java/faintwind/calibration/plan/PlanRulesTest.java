@@ -55,7 +55,7 @@ class PlanRulesTest {
         new Response(Interval.share(520, 0.1), Interval.share(190, 0.1), 32, 0.01, step_s);
     PlanRequest request = PlanRequest.of(arm, wish, response);
     Candidates candidates =
-        new Candidates(request, StudySession.fit(0.003, CarriedKnown.byRests()));
+        new Candidates(request, StudySession.fit(0.003, CarriedKnown.byRecordings()));
     Plan plan = plan(slowest_m_s, fastest_m_s);
     List<String> said = new ArrayList<>();
     for (Problem note :

@@ -96,14 +96,14 @@ class RankingsTest {
 
   @Test
   void bothDirectionsGainLittleWhereTheyAgreeWithinHalfAPerCent() {
-    PlannedFit agree = StudySession.fit(0.0025, CarriedKnown.byRests());
+    PlannedFit agree = StudySession.fit(0.0025, CarriedKnown.byRecordings());
     double ratio = USUAL.bothWays().mean(0.1, 3, agree) / USUAL.mean(0.1, 3, agree);
     assertThat(ratio).isBetween(0.9, 1.0);
   }
 
   @Test
   void bothDirectionsBring3PerCentDownTo1WhereTheyDifferBy3() {
-    PlannedFit differ = StudySession.fit(0.03, CarriedKnown.byRests());
+    PlannedFit differ = StudySession.fit(0.03, CarriedKnown.byRecordings());
     assertWithinAFifth(USUAL.mean(0.1, 3, differ), 0.03, 0.03);
     assertWithinAFifth(USUAL.bothWays().mean(0.1, 3, differ), 0.01, 0.0125);
   }

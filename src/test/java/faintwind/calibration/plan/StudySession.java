@@ -34,9 +34,8 @@ record StudySession(
   private static final int LOOKS = 12;
 
   /** From this rest on the fit looks for the carried air. */
-  private static final double SHOWING_REST_S = 120;
-
   private static final ExpectedResponse TYPICAL = new ExpectedResponse(500, 150, 32, 0.007);
+
   private static final List<Uncertain> RADII =
       List.of(Uncertain.of(0.3, 0.001), Uncertain.of(0.6, 0.001), Uncertain.of(0.9, 0.001));
 
@@ -80,7 +79,7 @@ record StudySession(
 
   /** Recorded hours; the waits before a recording are not. */
   double hours() {
-    return steps(fit(0.003, CarriedKnown.byRests())).stream()
+    return steps(fit(0.003, CarriedKnown.byRecordings())).stream()
             .mapToDouble(PlannedStep::duration_s)
             .sum()
         / 3600;
@@ -88,9 +87,7 @@ record StudySession(
 
   /** Mean relative uncertainty over a range, as the fit would take the carried air. */
   double mean(double from_m_s, double to_m_s) {
-    CarriedKnown carried =
-        rest_s >= SHOWING_REST_S ? CarriedKnown.byRests() : CarriedKnown.assumed();
-    return mean(from_m_s, to_m_s, fit(0.003, carried));
+    return mean(from_m_s, to_m_s, fit(0.003, CarriedKnown.byRecordings()));
   }
 
   double mean(double from_m_s, double to_m_s, PlannedFit fit) {

@@ -87,8 +87,15 @@ public final class CalibrationAssembly {
         speeds[speeds.length - 1],
         lowest,
         signals[signals.length - 1],
-        fit.setup().carriedShown(),
+        carriedAirShown(fit),
         arm(fit));
+  }
+
+  private static boolean carriedAirShown(FitResult fit) {
+    return fit.setup().turns()
+        && (fit.setup().statedShare()
+            || !fit.setting().known().tellsNothingOfTheArm()
+            || information(fit, fit.setup().layout().carriedShare()) > OwnChoices.TELLING);
   }
 
   private static Optional<ArmShown> arm(FitResult fit) {
@@ -96,11 +103,9 @@ public final class CalibrationAssembly {
       return Optional.empty();
     }
     Layout at = fit.setup().layout();
-    double[][] covariance = fit.solution().optimum().unitCovariance();
     boolean told = !fit.setting().known().tellsNothingOfTheArm();
     IntFunction<Parameter> shown =
-        i -> shown(fit, i, told ? 1 / covariance[i][i] - 1 : Double.POSITIVE_INFINITY);
-    double ofDirections = 1 / covariance[at.asymmetry()][at.asymmetry()] - 1;
+        i -> shown(fit, i, told ? information(fit, i) : Double.POSITIVE_INFINITY);
     return Optional.of(
         new ArmShown(
             shown.apply(at.carriedShare()),
@@ -109,9 +114,14 @@ public final class CalibrationAssembly {
             shown.apply(at.runUp()),
             // a room's draught is not handed on with the arm: what was believed stays in
             draught(fit),
-            Optional.of(ofDirections)
+            Optional.of(information(fit, at.asymmetry()))
                 .filter(information -> information > OwnChoices.TELLING)
                 .map(information -> shown(fit, at.asymmetry(), information))));
+  }
+
+  /** What the recordings say of an unknown, in units of what was believed. */
+  private static double information(FitResult fit, int i) {
+    return 1 / fit.solution().optimum().unitCovariance()[i][i] - 1;
   }
 
   /** The draught of all runs, by its root mean square. */

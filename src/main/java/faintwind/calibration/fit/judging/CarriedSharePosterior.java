@@ -97,7 +97,7 @@ final class CarriedSharePosterior {
 
   /** The optimum moved to the median share, with the share's whole variance in its covariance. */
   static Optimum settle(Setup setup, RunProblem problem, Optimum least, BooleanSupplier cancelled) {
-    if (!setup.carriedShown() || setup.statedShare()) {
+    if (!setup.turns() || setup.statedShare()) {
       return least;
     }
     Optimum from = least;

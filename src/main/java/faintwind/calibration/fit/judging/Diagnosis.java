@@ -8,6 +8,8 @@ import faintwind.calibration.fit.wander.RoomBounds;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;
+import faintwind.calibration.run.Uncertain;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
@@ -77,9 +79,14 @@ public final class Diagnosis {
     if (lowest > OwnChoices.LOW_SPEED_M_S) {
       found.add(Problem.warning("fit.no-low-speed", Where.NOWHERE, SignalCheck.text(lowest)));
     }
-    boolean spins = set.runs().stream().anyMatch(r -> r.kind() == RunKind.SPIN);
-    if (spins && !fit.setup().carriedShown()) {
-      found.add(Problem.warning("fit.carried-air-assumed", Where.NOWHERE, "3", "2"));
+    if (fit.setup().restsAreShort()) {
+      Uncertain share = fit.carriedShare();
+      found.add(
+          Problem.warning(
+              "fit.short-rests",
+              Where.NOWHERE,
+              Numerals.places(100 * share.value(), 1),
+              Numerals.places(100 * share.u().orElseThrow(), 1)));
     }
     List<Direction> directions =
         set.runs().stream().flatMap(r -> r.conditions().direction().stream()).distinct().toList();

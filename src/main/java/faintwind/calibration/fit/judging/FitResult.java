@@ -18,6 +18,7 @@ import faintwind.calibration.response.ParameterPrior;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.SignalPath;
+import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -128,6 +129,14 @@ public final class FitResult {
       }
     }
     return covariance;
+  }
+
+  /** Share of the arm's speed at which air is carried round, with its standard uncertainty. */
+  Uncertain carriedShare() {
+    int i = setup.layout().carriedShare();
+    double slope = setup.unknowns().slopes(solution.optimum().point())[i];
+    double u = slope * Math.sqrt(solution.optimum().unitCovariance()[i][i]);
+    return Uncertain.of(values()[i], u);
   }
 
   /** What it says of the unknowns that all runs share, where instruments can be pooled by it. */

@@ -45,10 +45,7 @@ final class FormAllowance {
     if (!setup.turns() || setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
       return 0;
     }
-    double share =
-        setup.carriedShown()
-            ? CARRIED_FORM * values[setup.layout().carriedShare()]
-            : Setup.CARRIED_SPREAD;
+    double share = CARRIED_FORM * values[setup.layout().carriedShare()];
     double scale = share * 0.53 * values[i];
     return scale * scale;
   }

@@ -14,7 +14,7 @@ final class OwnChoices {
 
   // CalibrationAssembly: none
 
-  /** What recordings say of the directions, in units of the belief, from which it is told. */
+  /** What recordings say of directions or carried air, in units of the belief, to show them. */
   static final double TELLING = 1;
 
   /** What recordings say at least, in units of the belief. */

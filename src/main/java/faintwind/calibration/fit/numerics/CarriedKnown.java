@@ -14,13 +14,8 @@ public record CarriedKnown(double spread, double allowed) {
     return new CarriedKnown(u, 0);
   }
 
-  /** Shown by the rests after the stops. */
-  public static CarriedKnown byRests() {
+  /** Left to the recordings. */
+  public static CarriedKnown byRecordings() {
     return new CarriedKnown(Setup.CARRIED_SPREAD, OwnChoices.CARRIED_FORM);
-  }
-
-  /** Neither: 3 ± 2 % stands in. */
-  public static CarriedKnown assumed() {
-    return new CarriedKnown(Setup.HELD_SPREAD, Setup.CARRIED_SPREAD);
   }
 }

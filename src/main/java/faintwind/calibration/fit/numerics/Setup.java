@@ -37,15 +37,12 @@ public final class Setup {
   private static final double RUN_S = 2;
   private static final double U_RUN = 0.7;
 
-  /** Carried air where no recording or statement shows it: 3 ± 2 %, an assumption. */
+  /** Carried air before any recording, where nobody states it: 3 ± 2 %, an assumption. */
   static final double CARRIED_SHARE = 0.03;
 
   public static final double CARRIED_SPREAD = 0.02;
 
-  /** Where nothing shows it, the share is held, and its spread goes into the allowance. */
-  static final double HELD_SPREAD = 0.001;
-
-  /** Rest after a stop that shows the carried air, s. */
+  /** Rest after a stop beyond which no more is learned of the carried air, s. */
   static final double REST_AFTER_S = 120;
 
   /** Loss of a usual ball in still air, 1/s. */
@@ -117,7 +114,7 @@ public final class Setup {
     Uncertain share =
         stated
             .or(() -> arm.map(ArmKnown::carriedShare))
-            .orElse(Uncertain.of(CARRIED_SHARE, carriedShown() ? CARRIED_SPREAD : HELD_SPREAD));
+            .orElse(Uncertain.of(CARRIED_SHARE, CARRIED_SPREAD));
     ArmPriors.carried(share, arm).forEach(unknowns::add);
     ArmPriors.arm(fromRest, arm).forEach(unknowns::add);
     unknowns.expect(setting.known().others());
@@ -164,15 +161,19 @@ public final class Setup {
     return setting.known().arm();
   }
 
-  /** Whether a recording after a stop, a statement or an earlier session shows the carried air. */
-  public boolean carriedShown() {
-    return statedShare
-        || knownArm().isPresent()
-        || setting.known().others().expected().containsKey("carried_share")
-        || setting.files().stream()
+  /**
+   * Whether the air carried round by the arm has to be told from short rests alone: no recording
+   * goes on for long after a stop, nobody states it, and no other session tells.
+   */
+  public boolean restsAreShort() {
+    return turns()
+        && !statedShare
+        && knownArm().isEmpty()
+        && !setting.known().others().expected().containsKey("carried_share")
+        && setting.files().stream()
             .flatMap(file -> file.runs().stream())
             .filter(run -> run.kind() == RunKind.SPIN)
-            .anyMatch(run -> restAfter_s(run) >= REST_AFTER_S);
+            .noneMatch(run -> restAfter_s(run) >= REST_AFTER_S);
   }
 
   private static double restAfter_s(Run run) {

@@ -101,11 +101,11 @@ class RunScatterTest {
   }
 
   @Test
-  void anArmWithoutARestOfTwoMinutesShowsNoCarriedAir() {
-    assertThat(setup.carriedShown()).isTrue();
+  void anArmWithoutARestOfTwoMinutesHasShortRests() {
+    assertThat(setup.restsAreShort()).isFalse();
     Run brief = MadeRuns.spin("a", SIGNAL.window(0, 719), spin("a").arm().orElseThrow());
     Setting setting = Setting.of(MadeRuns.set(MadeRuns.still("still", SIGNAL), brief));
-    assertThat(new Setup(setting, setting.model(PhysicsShaped.ID)).carriedShown()).isFalse();
+    assertThat(new Setup(setting, setting.model(PhysicsShaped.ID)).restsAreShort()).isTrue();
     assertThat(setup.turns()).isTrue();
     assertThat(setup.statedShare()).isFalse();
   }
