@@ -223,7 +223,8 @@ public final class CalibrateCommand implements Callable<Integer> {
               EstimateRise.s(calibration, at.speed_m_s()));
       terminal.out().println(row);
     }
-    terminal.say("calibrate.table.beyond");
+    terminal.say("calibration-page.beyond");
+    terminal.say("calibration-page.rise.note");
   }
 
   private List<Problem> misuse() throws IOException {

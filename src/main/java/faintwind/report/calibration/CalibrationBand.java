@@ -122,6 +122,7 @@ final class CalibrationBand {
             "calibration-page.rise.estimate"),
         rows);
     to.say("calibration-page.beyond");
+    to.say("calibration-page.rise.note");
     c.coverage()
         .arm()
         .ifPresent(arm -> to.say("calibration-page.arm-shown", arm.carriedAir().toArray()));

@@ -133,6 +133,9 @@ final class OwnChoices {
   /** The same at most. */
   static final double CLOCK_HIGH = 4;
 
+  /** Share of the largest signal above which the ball has rested before a spin. */
+  static final double RESTED = 0.8;
+
   /** Least fall of the signal in a spin, relative. */
   static final double LEAST_FALL = 0.03;
 

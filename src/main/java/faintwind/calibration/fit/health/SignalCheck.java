@@ -40,7 +40,7 @@ public final class SignalCheck {
       return found;
     }
     ceiling(set, zero, sign, most, found);
-    fall(set, zero, sign, found);
+    fall(set, zero, sign, most, found);
     found.addAll(HeaterCheck.refusals(set, zero, most));
     return found;
   }
@@ -192,8 +192,11 @@ public final class SignalCheck {
     }
   }
 
-  /** Moving air must cool: the signal at the end of a fast spin lies below that before it. */
-  private static void fall(RunSet set, double zero, double sign, List<Problem> found) {
+  /**
+   * Moving air must cool: the signal at the end of a fast spin lies below that before it. After a
+   * short rest the ball is still cool and may grow warmer in a slower spin, which is not judged.
+   */
+  private static void fall(RunSet set, double zero, double sign, double most, List<Problem> found) {
     int rising = 0;
     int judged = 0;
     for (Run run : set.runs()) {
@@ -204,7 +207,8 @@ public final class SignalCheck {
       Series signal = run.recording().signal();
       double before = sign * (signal.at(arm.spinStart_s()) - zero);
       double after = sign * (signal.at(arm.spinStop_s()) - zero);
-      if (signal.first_s() <= arm.spinStart_s() && arm.speed_m_s() > 0.15 && before > 0) {
+      boolean rested = before > OwnChoices.RESTED * most;
+      if (signal.first_s() <= arm.spinStart_s() && arm.speed_m_s() > 0.15 && rested) {
         judged++;
         rising += after > before * (1 - OwnChoices.LEAST_FALL) ? 1 : 0;
       }

@@ -88,6 +88,17 @@ class SignalCheckTest {
     assertThat(refused(ZERO, kept, spin("b", SignalCheckTest::turned))).isEmpty();
   }
 
+  /** From fast to slow with short rests: the ball grows warmer in each spin but the first. */
+  @Test
+  void aBallThatHadNoTimeToRestMayGrowWarmerInASpin() {
+    Run still = MadeRuns.still("still", series(t -> 20 * -Math.expm1(-t / 200)));
+    for (double start : new double[] {15.5, 16.5}) {
+      Run a = spin("a", t -> start + t / 1e3);
+      Run b = spin("b", t -> start + t / 1e3);
+      assertThat(refused(ZERO, still, a, b).contains("fit.no-cooling")).isEqualTo(start > 16);
+    }
+  }
+
   /** 2π · 0.4 m · 15 turns in 300 s are 0.126 m/s: too slow to tell. */
   @Test
   void slowSpinsNeedNotCool() {
