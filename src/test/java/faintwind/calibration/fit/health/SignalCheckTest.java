@@ -92,7 +92,7 @@ class SignalCheckTest {
   @Test
   void aBallThatHadNoTimeToRestMayGrowWarmerInASpin() {
     Run still = MadeRuns.still("still", series(t -> 20 * -Math.expm1(-t / 200)));
-    for (double start : new double[] {15.5, 16.5}) {
+    for (double start : new double[] {14.5, 16.5}) {
       Run a = spin("a", t -> start + t / 1e3);
       Run b = spin("b", t -> start + t / 1e3);
       assertThat(refused(ZERO, still, a, b).contains("fit.no-cooling")).isEqualTo(start > 16);
