@@ -19,6 +19,7 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
 import org.controlsfx.control.RangeSlider;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
@@ -26,6 +27,7 @@ import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 
 /** Field logs are kept with the instrument, looked at by the row, and several on one axis. */
+@Tag("long")
 @ExtendWith(ApplicationExtension.class)
 class FieldKeptJourneyTest {
   private static final String DAY = "logs/north-shelf-day.csv";
