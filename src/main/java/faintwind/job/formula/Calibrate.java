@@ -7,6 +7,7 @@ import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Measured;
 import faintwind.calibration.Origin;
 import faintwind.calibration.fit.judging.CalibrationAssembly;
+import faintwind.calibration.fit.judging.CarriedBelief;
 import faintwind.calibration.fit.judging.Choice;
 import faintwind.calibration.fit.judging.Diagnosis;
 import faintwind.calibration.fit.judging.FitLook;
@@ -257,6 +258,8 @@ public final class Calibrate {
     if (Diagnosis.runsContradict(choice.fit(), set)) {
       shortfalls.add(Problem.warning("calibrate.runs-contradict", Where.NOWHERE, ""));
     }
+    Diagnosis.unlikeABall(choice.fit()).ifPresent(shortfalls::add);
+    CarriedBelief.contradicted(choice.fit(), set, watch::cancelled).ifPresent(shortfalls::add);
     if (fitted.evidence().build().filter(BuildAgreement::disagrees).isPresent()) {
       shortfalls.add(Problem.warning("calibrate.build-off", Where.NOWHERE, ""));
     }

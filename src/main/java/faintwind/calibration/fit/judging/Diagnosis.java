@@ -158,6 +158,11 @@ public final class Diagnosis {
     return !RecordingNotes.leaks(set).isEmpty();
   }
 
+  /** What bends the formula as no ball would, where something does. */
+  public static Optional<Problem> unlikeABall(FitResult fit) {
+    return LossShape.off(fit);
+  }
+
   /** Whether runs contradict each other: the job then ends with code 4. */
   public static boolean runsContradict(FitResult fit, RunSet set) {
     Set<String> leftOut = fit.setting().leftOut();

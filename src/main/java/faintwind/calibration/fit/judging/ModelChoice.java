@@ -47,7 +47,8 @@ public final class ModelChoice {
     for (String model : OTHERS) {
       other(usual, setting.model(model), cancelled).ifPresent(fits::add);
     }
-    FitResult chosen = best(fits);
+    // no other form may swallow what bends this one
+    FitResult chosen = LossShape.off(usual).isPresent() ? usual : best(fits);
     List<Problem> contradictions = Contradictions.of(chosen, set);
     if (!contradictions.isEmpty()) {
       return Checked.refused(contradictions);

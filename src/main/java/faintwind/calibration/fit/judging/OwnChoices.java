@@ -12,6 +12,20 @@ final class OwnChoices {
   /** Power of the other variables' room in the weight of a carried share. */
   static final double ROOM_COUNTS = 0.5;
 
+  // CarriedBelief: CarriedBeliefTest
+
+  /** Standard uncertainties by which said and shown share of carried air contradict one another. */
+  static final double CARRIED_APART = 3.5;
+
+  // LossShape: LossShapeTest
+
+  /**
+   * How far from the belief, in units of it, what says how the loss goes is no ball's: 46 sound
+   * sessions of three simulations and the samples lie within 2.5, six sessions that were bent by
+   * something unrecorded beyond 4.
+   */
+  static final double NO_BALL = 3.5;
+
   // CalibrationAssembly: none
 
   /** What recordings say of directions or carried air, in units of the belief, to show them. */
