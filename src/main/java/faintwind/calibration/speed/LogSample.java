@@ -16,11 +16,20 @@ public final class LogSample {
 
   private final int known;
   final double time;
-  final double signal;
-  final double temperature;
-  final double pressure;
+
+  /** In the calibration's unit and polarity. */
+  public final double signal;
+
+  /** Of the air, K. */
+  public final double temperature;
+
+  /** Of the air, Pa. */
+  public final double pressure;
+
   final double humidity;
-  final double supply;
+
+  /** Of the heater, V. */
+  public final double supply;
 
   /**
    * What is known, by the bits of its quantities; the other numbers do not count.
@@ -87,7 +96,7 @@ public final class LogSample {
   }
 
   /** Whether all quantities with these bits are known. */
-  boolean knows(int bits) {
+  public boolean knows(int bits) {
     return (known & bits) == bits;
   }
 

@@ -218,7 +218,9 @@ public final class Convert {
         return Checked.refused(opened.problems());
       }
       ShownLog shown = new ShownLog();
-      ConversionCount count = new LogConversion(ok.value(), maker(Pace.FILE), shown).run(watch);
+      LogDoubts doubts = new LogDoubts(calibration, settings);
+      ConversionCount count =
+          new LogConversion(ok.value(), maker(Pace.FILE), shown, doubts).run(watch);
       Optional<Problem> nothing = ok.value().nothing(count);
       if (nothing.isPresent() || shown.rows().finish().size() == 0) {
         return Checked.refused(nothing.orElseGet(() -> ok.value().unreadable(count)));
@@ -232,7 +234,7 @@ public final class Convert {
               summary(count, log.toString()),
               shown.rows(),
               shown.figures(calibration)),
-          ok.value().told());
+          told(ok.value(), doubts, log.toString()));
     }
   }
 
@@ -248,8 +250,9 @@ public final class Convert {
     }
     SpeedWriter writer = SpeedWriter.begin(out, log.reader().columns(), form);
     try (MinuteFile minuteFile = MinuteFile.begin(minutes, log, form)) {
+      LogDoubts doubts = new LogDoubts(calibration, settings);
       LogConversion conversion =
-          new LogConversion(log, maker(pace), new Written(writer, minuteFile, pace));
+          new LogConversion(log, maker(pace), new Written(writer, minuteFile, pace), doubts);
       ConversionCount count =
           switch (pace) {
             case EACH_ROW -> conversion.runLive(watch);
@@ -264,8 +267,14 @@ public final class Convert {
       if (!watch.cancelled()) {
         minuteFile.commit();
       }
-      return Checked.ok(summary(count, name), log.told());
+      return Checked.ok(summary(count, name), told(log, doubts, name));
     }
+  }
+
+  private static List<Problem> told(OpenLog log, LogDoubts doubts, String name) {
+    List<Problem> told = new ArrayList<>(log.told());
+    told.addAll(doubts.problems(name));
+    return told;
   }
 
   private LogConversion.Maker maker(Pace pace) {

@@ -1,5 +1,6 @@
 package faintwind.job.field;
 
+import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.MinuteSpeed;
 import faintwind.calibration.speed.SignalMatch;
 import faintwind.calibration.speed.SpeedEstimator;
@@ -29,9 +30,11 @@ final class LogConversion {
   private final Target target;
   private final WaitingRows waiting = new WaitingRows();
   private final ConversionCount count = new ConversionCount();
+  private final LogDoubts doubts;
 
   /** The conversion of an open log. */
-  LogConversion(OpenLog log, Maker maker, Target target) {
+  LogConversion(OpenLog log, Maker maker, Target target, LogDoubts doubts) {
+    this.doubts = doubts;
     reader = log.reader();
     match = log.match();
     this.maker = maker;
@@ -93,7 +96,7 @@ final class LogConversion {
       for (long taken = 1; next.isPresent() && !watch.cancelled(); taken++) {
         waiting.add(next.get());
         waiting.handOver();
-        estimator.accept(next.get().read().matched(match), ready);
+        estimator.accept(looked(next.get()), ready);
         target.pause();
         if (taken % PROGRESS == 0) {
           watch.progress("convert", taken, 0);
@@ -119,7 +122,7 @@ final class LogConversion {
     Optional<LogRow> next = reader.next();
     for (long taken = 1; next.isPresent(); taken++) {
       waiting.add(next.get());
-      estimator.accept(next.get().read().matched(match), ready);
+      estimator.accept(looked(next.get()), ready);
       if (taken % PROGRESS == 0) {
         watch.progress("convert", taken, 0);
       }
@@ -129,6 +132,12 @@ final class LogConversion {
       next = reader.next();
     }
     estimator.finish(ready);
+  }
+
+  private LogSample looked(LogRow row) {
+    LogSample sample = row.read().matched(match);
+    doubts.add(sample);
+    return sample;
   }
 
   private Optional<Consumer<MinuteSpeed>> minutes() {

@@ -32,7 +32,7 @@ import org.apache.commons.math3.random.Well19937c;
  * An instrument that obeys the formula exactly, and its calibration with the true parameters: what
  * is left as error is the estimator's own.
  */
-final class ModelInstrument {
+public final class ModelInstrument {
   static final AirState AIR = new AirState(293.15, 100_000, 0.5);
   private static final double[] LOSS = {6.6e-4, 1.0, 1.0, 4e-4, 6e-5, 0.0, 3.0, 1.1};
   private static final double[] PATH = {0.066, 0.03, 15, 2.5, 0.1, 0.0, 0.0009};
@@ -43,7 +43,7 @@ final class ModelInstrument {
   private final ResponseModel model;
   private final ThermalPath path = ThermalPath.of(PATH, 1, AIR.temperature_K(), 0);
 
-  ModelInstrument(double noise) {
+  public ModelInstrument(double noise) {
     this(noise, 0.0127);
   }
 
@@ -53,7 +53,7 @@ final class ModelInstrument {
     this.model = new PhysicsShaped(AIR, ball_m);
   }
 
-  Calibration calibration() {
+  public Calibration calibration() {
     List<ParameterPrior> quantities = new ArrayList<>(model.quantities());
     quantities.addAll(ThermalPath.quantities("K"));
     List<Parameter> parameters = new ArrayList<>();

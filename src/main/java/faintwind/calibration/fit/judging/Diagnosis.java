@@ -160,7 +160,7 @@ public final class Diagnosis {
 
   /** What bends the formula as no ball would, where something does. */
   public static Optional<Problem> unlikeABall(FitResult fit) {
-    return LossShape.off(fit);
+    return PhysicsGate.unlikeABall(fit);
   }
 
   /** Whether runs contradict each other: the job then ends with code 4. */

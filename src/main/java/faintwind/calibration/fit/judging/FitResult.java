@@ -21,6 +21,7 @@ import faintwind.calibration.run.SignalPath;
 import faintwind.calibration.run.Uncertain;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.stream.IntStream;
@@ -132,11 +133,22 @@ public final class FitResult {
   }
 
   /** Share of the arm's speed at which air is carried round, with its standard uncertainty. */
-  Uncertain carriedShare() {
+  public Uncertain carriedShare() {
     int i = setup.layout().carriedShare();
     double slope = setup.unknowns().slopes(solution.optimum().point())[i];
     double u = slope * Math.sqrt(solution.optimum().unitCovariance()[i][i]);
     return Uncertain.of(values()[i], u);
+  }
+
+  /**
+   * What was said of that share before the runs, with them or by the record of the arm; empty where
+   * nothing was.
+   */
+  public Optional<Uncertain> carriedSaid() {
+    boolean said = setup.statedShare() || setting.known().arm().isPresent();
+    Unknown prior = setup.unknowns().get(setup.layout().carriedShare());
+    return Optional.of(Uncertain.of(prior.value(0), prior.spread()))
+        .filter(share -> said && setup.turns());
   }
 
   /** What it says of the unknowns that all runs share, where instruments can be pooled by it. */

@@ -48,7 +48,7 @@ public final class ModelChoice {
       other(usual, setting.model(model), cancelled).ifPresent(fits::add);
     }
     // no other form may swallow what bends this one
-    FitResult chosen = LossShape.off(usual).isPresent() ? usual : best(fits);
+    FitResult chosen = PhysicsGate.unlikeABall(usual).isPresent() ? usual : best(fits);
     List<Problem> contradictions = Contradictions.of(chosen, set);
     if (!contradictions.isEmpty()) {
       return Checked.refused(contradictions);

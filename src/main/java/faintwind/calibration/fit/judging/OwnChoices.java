@@ -12,12 +12,7 @@ final class OwnChoices {
   /** Power of the other variables' room in the weight of a carried share. */
   static final double ROOM_COUNTS = 0.5;
 
-  // CarriedBelief: CarriedBeliefTest
-
-  /** Standard uncertainties by which said and shown share of carried air contradict one another. */
-  static final double CARRIED_APART = 3.5;
-
-  // LossShape: LossShapeTest
+  // PhysicsGate: LossShapeTest
 
   /**
    * How far from the belief, in units of it, what says how the loss goes is no ball's: 46 sound

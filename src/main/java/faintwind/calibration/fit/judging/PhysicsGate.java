@@ -8,17 +8,24 @@ import faintwind.calibration.fit.numerics.CountingHabit;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.BuildFacts;
+import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Whether a physics-shaped fit is that of a heated ball in air at all. It stands before any choice
  * among the models: another form must not swallow what this one calls impossible.
  */
 final class PhysicsGate {
+  /** The unknowns that say how the loss goes, of which published forms leave little open. */
+  private static final List<String> SHAPE =
+      List.of("tilt", "mixing", "warmth", "sensitivity_slope");
+
   private final FitResult fit;
   private final double forced;
   private final double natural;
@@ -130,6 +137,30 @@ final class PhysicsGate {
     AirPoint air = AirPoint.of(fit.setting().referenceAir());
     double still = fit.formula().steadyDelta_K(0, fit.signal().supply_V(), air);
     return value("leads") / fit.formula().loss_1_s(0, still, air);
+  }
+
+  /**
+   * Where the loss goes with speed and warmth as no ball's does, the unknown that lies farthest
+   * from what is published. What changed along with the speeds and is on no record, such as a
+   * supply that sags, an amplifier near its end or a fan in part of the session, bends the formula
+   * until it follows: the residuals stay small, and the speeds are wrong.
+   */
+  static Optional<Problem> unlikeABall(FitResult fit) {
+    if (!fit.model().equals(PhysicsShaped.ID)) {
+      return Optional.empty();
+    }
+    double[] point = fit.solution().optimum().point();
+    return IntStream.range(0, fit.setup().layout().formula())
+        .filter(i -> SHAPE.contains(fit.setup().unknowns().get(i).name()))
+        .filter(i -> Math.abs(point[i]) > OwnChoices.NO_BALL)
+        .boxed()
+        .max(Comparator.comparingDouble(i -> Math.abs(point[i])))
+        .map(
+            i ->
+                Problem.warning(
+                    "fit.no-ball." + fit.setup().unknowns().get(i).name(),
+                    Where.NOWHERE,
+                    Numerals.places(Math.abs(point[i]), 1)));
   }
 
   /** A caution where the multipliers are possible but a slip by two would explain them as well. */

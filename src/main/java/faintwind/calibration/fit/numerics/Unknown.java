@@ -14,6 +14,16 @@ import faintwind.calibration.run.Uncertain;
  */
 public record Unknown(String name, double mean, double spread, Shape shape) {
 
+  /**
+   * Who states no uncertainty at all holds the unknown fast; a spread of nothing would divide by
+   * nothing.
+   */
+  private static final double LEAST_SPREAD = 1e-6;
+
+  public Unknown {
+    spread = Math.max(LEAST_SPREAD, spread);
+  }
+
   /** How the value follows from x. */
   public enum Shape {
     /** mean + spread x. */

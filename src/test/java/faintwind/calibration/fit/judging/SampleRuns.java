@@ -37,7 +37,7 @@ public final class SampleRuns {
     }
   }
 
-  static <T> T value(Checked<T> checked) {
+  public static <T> T value(Checked<T> checked) {
     return checked.fold(
         (value, notes) -> value,
         problems -> {

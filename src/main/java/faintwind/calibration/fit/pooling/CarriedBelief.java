@@ -1,6 +1,7 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.pooling;
 
-import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.judging.FitResult;
+import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.run.ArmTurning;
 import faintwind.calibration.run.KnownBefore;
 import faintwind.calibration.run.Run;
@@ -17,6 +18,9 @@ import java.util.function.BooleanSupplier;
  * an arm, agrees with what the same recordings show by themselves.
  */
 public final class CarriedBelief {
+  /** Standard uncertainties by which both contradict one another (own choice). */
+  private static final double APART = 3.5;
+
   private CarriedBelief() {}
 
   /**
@@ -28,18 +32,21 @@ public final class CarriedBelief {
    */
   public static Optional<Problem> contradicted(
       FitResult fit, RunSet set, BooleanSupplier cancelled) {
-    boolean stated = fit.setup().statedShare();
-    if (!fit.setup().turns() || !(stated || set.known().arm().isPresent())) {
-      return Optional.empty();
-    }
-    Unknown prior = fit.setup().unknowns().get(fit.setup().layout().carriedShare());
-    Uncertain said = Uncertain.of(prior.value(0), prior.spread());
+    return fit.carriedSaid().flatMap(said -> contradicted(said, set, cancelled));
+  }
+
+  private static Optional<Problem> contradicted(
+      Uncertain said, RunSet set, BooleanSupplier cancelled) {
+    boolean stated =
+        set.runs().stream()
+            .flatMap(r -> r.arm().stream())
+            .anyMatch(a -> a.swirlShare().isPresent());
     Optional<FitResult> alone =
         FitToRuns.fit(unsaid(set), cancelled)
             .fold((fits, notes) -> Optional.of(fits), problems -> Optional.empty());
     return alone
         .map(FitResult::carriedShare)
-        .filter(shown -> apart(said, shown) > OwnChoices.CARRIED_APART)
+        .filter(shown -> apart(said, shown) > APART)
         .map(shown -> problem(stated, said, shown));
   }
 
@@ -66,8 +73,7 @@ public final class CarriedBelief {
   private static RunSet unsaid(RunSet set) {
     KnownBefore known =
         new KnownBefore(set.known().build(), Optional.empty(), set.known().others());
-    return new RunSet(
-        set.runs().stream().map(CarriedBelief::unsaid).toList(), set.chain(), known);
+    return new RunSet(set.runs().stream().map(CarriedBelief::unsaid).toList(), set.chain(), known);
   }
 
   private static Run unsaid(Run run) {

@@ -1,0 +1,115 @@
+package faintwind.job.field;
+
+import static faintwind.calibration.speed.LogSample.PRESSURE;
+import static faintwind.calibration.speed.LogSample.SIGNAL;
+import static faintwind.calibration.speed.LogSample.SUPPLY;
+import static faintwind.calibration.speed.LogSample.TEMPERATURE;
+
+import faintwind.calibration.Calibration;
+import faintwind.calibration.response.Formula;
+import faintwind.calibration.speed.LogSample;
+import faintwind.calibration.speed.SpeedSettings;
+import faintwind.message.Numerals;
+import faintwind.message.Problem;
+import faintwind.message.Where;
+import faintwind.physics.AirState;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What makes it doubtful that a log and a calibration belong together: air that no weather makes of
+ * the calibration's, and signals that the instrument never gave. Every speed can be wrong then, and
+ * no row shows it. For one log and one thread.
+ */
+final class LogDoubts {
+  /** Weather at one place stays within this, Pa; 500 m of height are as much (own choice). */
+  private static final double WEATHER_Pa = 6000;
+
+  /** A cellar and a drying room lie no farther apart, K (own choice). */
+  private static final double WARMER_K = 35;
+
+  /** A colder or thinner air makes the signal larger, but not by so much (own choice). */
+  private static final double LARGER = 1.25;
+
+  /** So many rows, and this share of all, are no spikes (own choices). */
+  private static final int LEAST_ROWS = 20;
+
+  private static final double LEAST_SHARE = 0.01;
+
+  private final AirState reference;
+  private final double offset;
+  private final double perSign;
+  private final double most;
+  private final double supply_V;
+  private final double told_Pa;
+  private long rows;
+  private long larger;
+  private double largest;
+  private long pressures;
+  private double pressure_Pa;
+  private long temperatures;
+  private double temperature_K;
+
+  LogDoubts(Calibration calibration, SpeedSettings settings) {
+    reference = calibration.formula().referenceAir();
+    offset = Formula.of(calibration).path().offset();
+    perSign = Math.signum(calibration.signal().perKelvin());
+    most = LARGER * calibration.coverage().highestSignal();
+    supply_V = calibration.signal().supply_V().orElse(0);
+    told_Pa = settings.air().pressure_Pa().orElse(reference.pressure_Pa());
+  }
+
+  /** One row, its signal in the calibration's unit. */
+  void add(LogSample row) {
+    rows++;
+    if (row.knows(PRESSURE)) {
+      pressures++;
+      pressure_Pa += row.pressure;
+    }
+    if (row.knows(TEMPERATURE)) {
+      temperatures++;
+      temperature_K += row.temperature;
+    }
+    double fed = row.knows(SUPPLY) && supply_V > 0 ? row.supply / supply_V : 1;
+    double signal = perSign * (row.signal - offset);
+    if (row.knows(SIGNAL) && signal > most * Math.max(1, fed * fed)) {
+      larger++;
+      largest = Math.max(largest, signal);
+    }
+  }
+
+  /** All doubts about the log of that name. */
+  List<Problem> problems(String log) {
+    Where where = Where.file(log);
+    List<Problem> found = new ArrayList<>();
+    double mean_Pa = pressures > 0 ? pressure_Pa / pressures : told_Pa;
+    if (Math.abs(mean_Pa - reference.pressure_Pa()) > WEATHER_Pa) {
+      found.add(
+          Problem.warning(
+              "convert.other-pressure",
+              where,
+              Numerals.places(mean_Pa / 100, 0),
+              Numerals.places(reference.pressure_Pa() / 100, 0)));
+    }
+    double mean_K = temperatures > 0 ? temperature_K / temperatures : reference.temperature_K();
+    if (Math.abs(mean_K - reference.temperature_K()) > WARMER_K) {
+      found.add(
+          Problem.warning(
+              "convert.other-air", where, celsius(mean_K), celsius(reference.temperature_K())));
+    }
+    if (larger >= LEAST_ROWS && larger > LEAST_SHARE * rows) {
+      found.add(
+          Problem.warning(
+              "convert.other-signal",
+              where,
+              String.valueOf(larger),
+              Numerals.digits(largest),
+              Numerals.digits(most / LARGER)));
+    }
+    return found;
+  }
+
+  private static String celsius(double kelvin) {
+    return Numerals.places(kelvin - 273.15, 0);
+  }
+}
