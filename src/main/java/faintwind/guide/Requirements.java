@@ -248,7 +248,13 @@ final class Requirements {
     String id = "gate.reading-" + verdict.get().word();
     return verdict.get() == ReadingVerdict.GOOD
         ? Optional.empty()
-        : Optional.of(error(id, step, reading.label(), reading.id(), typed.get()));
+        : Optional.of(error(id, step, reading.label(), reading.id(), said(typed.get(), reading)));
+  }
+
+  /** As typed; a bare number with the unit that it was asked in. */
+  private static String said(String typed, Reading reading) {
+    boolean bare = typed.chars().noneMatch(Character::isLetter) && !reading.unit().isEmpty();
+    return bare && !typed.contains(reading.unit()) ? typed + "\u00a0" + reading.unit() : typed;
   }
 
   /** Whether the last entry of a reading is one that has to be taken again. */

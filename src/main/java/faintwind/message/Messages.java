@@ -1,7 +1,10 @@
 package faintwind.message;
 
+import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
+import java.text.Format;
 import java.text.MessageFormat;
+import java.text.NumberFormat;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -163,8 +166,29 @@ public final class Messages {
   }
 
   private String format(String pattern, Object[] arguments) {
-    return arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")
-        ? pattern
-        : new MessageFormat(pattern, language).format(arguments);
+    if (arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")) {
+      return pattern;
+    }
+    MessageFormat words = new MessageFormat(pattern, language);
+    Format[] ways = words.getFormatsByArgumentIndex();
+    for (int i = 0; i < Math.min(ways.length, arguments.length); i++) {
+      if (ways[i] == null
+          && arguments[i] instanceof Number n
+          && Math.abs(n.doubleValue()) >= 1000) {
+        words.setFormatByArgumentIndex(i, grouping());
+      }
+    }
+    return words.format(arguments);
+  }
+
+  /** Thousands apart by a narrow space: a comma could be a decimal mark. */
+  private NumberFormat grouping() {
+    NumberFormat numbers = NumberFormat.getInstance(language);
+    if (numbers instanceof DecimalFormat decimal) {
+      DecimalFormatSymbols symbols = decimal.getDecimalFormatSymbols();
+      symbols.setGroupingSeparator(AmountText.NARROW_SPACE);
+      decimal.setDecimalFormatSymbols(symbols);
+    }
+    return numbers;
   }
 }

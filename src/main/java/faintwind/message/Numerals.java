@@ -36,6 +36,21 @@ public final class Numerals {
         : digits(value, digits);
   }
 
+  /** A value to the decimal at which its uncertainty, of that many digits, ends: 69 beside 12. */
+  public static String beside(double uncertainty, int digits, double value) {
+    if (!(uncertainty > 0) || !Double.isFinite(uncertainty) || !Double.isFinite(value)) {
+      return digits(value);
+    }
+    BigDecimal rounded =
+        BigDecimal.valueOf(value).setScale(scale(uncertainty, digits), RoundingMode.HALF_EVEN);
+    return rounded.signum() == 0 ? "0" : rounded.toPlainString();
+  }
+
+  private static int scale(double uncertainty, int digits) {
+    BigDecimal ends = rounded(uncertainty, digits);
+    return digits - (ends.precision() - ends.scale());
+  }
+
   /** With all its significant digits, zeros included, such as 5.00. */
   public static String exactDigits(double value, int digits) {
     return rounded(value, digits).toPlainString();

@@ -84,7 +84,8 @@ public final class FlowText {
 
   /** The flow in a sentence. */
   public String sentence(Flow flow) {
-    return words.text("flow.flow", Numerals.digits(flow.flow_m3_h()), digits2(flow.u95_m3_h()));
+    String value = Numerals.beside(flow.u95_m3_h(), 2, flow.flow_m3_h());
+    return words.text("flow.flow", value, digits2(flow.u95_m3_h()));
   }
 
   /** The same without the speeds. */

@@ -106,7 +106,11 @@ public record Summary(FieldSummary found, Optional<OffsetDateTime> start, double
 
   private List<String> figures(Messages words) {
     List<String> lines = new ArrayList<>();
-    lines.add(words.text("summary.run", whole(found.run_m()), whole(found.u95Run_m())));
+    lines.add(
+        words.text(
+            "summary.run",
+            Numerals.beside(found.u95Run_m(), 2, found.run_m()),
+            Numerals.digits(found.u95Run_m(), 2)));
     AboveLimit calm = found.calm();
     lines.add(
         words.text(

@@ -168,13 +168,14 @@ public final class PlotCursor {
 
   static String onAxis(PlotAxis.Scale scale, double value, Locale locale) {
     return switch (scale) {
-      case CLOCK -> clock(value);
+      case CLOCK -> timeOfDay(value);
       case MINUTES -> PlotSummary.number(value / 60, locale);
       case LINEAR, SIGNED, LOGARITHMIC -> PlotSummary.number(value, locale);
     };
   }
 
-  private static String clock(double seconds) {
+  /** Seconds since midnight as a time of day, such as 12:15:00. */
+  public static String timeOfDay(double seconds) {
     long whole = Math.round(seconds);
     return String.format(
         Locale.ROOT,

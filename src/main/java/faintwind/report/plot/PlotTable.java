@@ -8,9 +8,10 @@ import java.util.List;
  *
  * @param title the panel's title
  * @param columns names of the columns
+ * @param x what the numbers along the first axis are
  * @param rows one row a point or stretch
  */
-public record PlotTable(String title, List<String> columns, List<Row> rows) {
+public record PlotTable(String title, List<String> columns, PlotAxis.Scale x, List<Row> rows) {
   public PlotTable {
     columns = List.copyOf(columns);
     rows = List.copyOf(rows);
@@ -21,8 +22,9 @@ public record PlotTable(String title, List<String> columns, List<Row> rows) {
    *
    * @param series label of the line or name of the lane
    * @param numbers x, y and, where there is a band, its lower and upper edge; for a lane from, to
+   * @param places how many of the numbers lie along the first axis: 1 of a point, 2 of a stretch
    */
-  public record Row(String series, List<Double> numbers) {
+  public record Row(String series, List<Double> numbers, int places) {
     public Row {
       numbers = List.copyOf(numbers);
     }
@@ -34,9 +36,10 @@ public record PlotTable(String title, List<String> columns, List<Row> rows) {
       line.pieces().forEach(piece -> addPoints(rows, line.label(), piece));
     }
     for (PlotLane lane : panel.content().lanes()) {
-      lane.stretches().forEach(s -> rows.add(new Row(lane.name(), List.of(s.from(), s.to()))));
+      lane.stretches().forEach(s -> rows.add(new Row(lane.name(), List.of(s.from(), s.to()), 2)));
     }
-    return new PlotTable(panel.title(), List.of(panel.x().name(), panel.y().name()), rows);
+    List<String> names = List.of(panel.x().name(), panel.y().name());
+    return new PlotTable(panel.title(), names, panel.x().scale(), rows);
   }
 
   private static void addPoints(List<Row> rows, String label, PlotPoints piece) {
@@ -46,7 +49,8 @@ public record PlotTable(String title, List<String> columns, List<Row> rows) {
               label,
               piece.hasBand()
                   ? List.of(piece.x(i), piece.y(i), piece.low(i), piece.high(i))
-                  : List.of(piece.x(i), piece.y(i))));
+                  : List.of(piece.x(i), piece.y(i)),
+              1));
     }
   }
 }

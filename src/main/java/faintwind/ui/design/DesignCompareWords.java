@@ -8,6 +8,7 @@ import faintwind.physics.Interval;
 import faintwind.physics.advice.PartsNeeded;
 import faintwind.physics.advice.Prices;
 import faintwind.physics.design.CurvePoint;
+import faintwind.physics.sheet.DesignSheet;
 import faintwind.physics.sheet.DesignVerdict;
 import faintwind.physics.sheet.Outcome;
 import faintwind.physics.sheet.OutcomeId;
@@ -110,13 +111,20 @@ final class DesignCompareWords {
   }
 
   private String verdict(Compared c) {
-    List<DesignVerdict> verdicts =
-        c.worked().sheet().quantities().stream().map(Outcome::verdict).toList();
-    DesignVerdict worst =
-        verdicts.contains(DesignVerdict.STOP)
-            ? DesignVerdict.STOP
-            : verdicts.contains(DesignVerdict.IMPROVE) ? DesignVerdict.IMPROVE : DesignVerdict.GOOD;
-    return words.text("design-verdict." + worst.name().toLowerCase(Locale.ROOT));
+    return verdict(worst(c.worked().sheet()));
+  }
+
+  /** A verdict in a word. */
+  String verdict(DesignVerdict verdict) {
+    return words.text("design-verdict." + verdict.name().toLowerCase(Locale.ROOT));
+  }
+
+  /** What the worst of a design's outcomes says. */
+  static DesignVerdict worst(DesignSheet sheet) {
+    List<DesignVerdict> verdicts = sheet.quantities().stream().map(Outcome::verdict).toList();
+    return verdicts.contains(DesignVerdict.STOP)
+        ? DesignVerdict.STOP
+        : verdicts.contains(DesignVerdict.IMPROVE) ? DesignVerdict.IMPROVE : DesignVerdict.GOOD;
   }
 
   /** Delta of each design against speed. */

@@ -3,11 +3,13 @@ package faintwind.ui.design;
 import faintwind.message.Messages;
 import faintwind.physics.advice.Suggestion;
 import faintwind.physics.part.Catalogue;
+import faintwind.physics.sheet.DesignVerdict;
 import faintwind.ui.design.DesignSideModel.Compared;
 import faintwind.ui.figure.FigureCard;
 import faintwind.ui.fold.ProseButton;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
+import faintwind.ui.part.MarkLabel;
 import faintwind.ui.part.Rows;
 import faintwind.ui.part.Words;
 import java.util.ArrayList;
@@ -117,6 +119,8 @@ final class DesignWishView {
                     suggestion.design().sense().type().label().name()),
                 "semibold",
                 "tell"));
+    DesignVerdict verdict = DesignCompareWords.worst(suggestion.sheet());
+    block.getChildren().add(new MarkLabel(DesignWords.mark(verdict), said.verdict(verdict)));
     suggestion.reasons().forEach(r -> block.getChildren().add(Words.label(words.sentence(r))));
     Button take = new ProseButton(words.text("design.wish.take"));
     take.setId("take-" + number);

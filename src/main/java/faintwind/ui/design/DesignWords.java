@@ -141,7 +141,8 @@ final class DesignWords {
             reason));
   }
 
-  private static Mark mark(DesignVerdict verdict) {
+  /** How a verdict is marked. */
+  static Mark mark(DesignVerdict verdict) {
     return switch (verdict) {
       case GOOD -> Mark.DONE;
       case IMPROVE -> Mark.ATTENTION;

@@ -131,7 +131,10 @@ final class FieldWords {
             words.text("field.figure.run.text")),
         new Standout(
             words.text("field.figure.calm", Math.round(100 * calm.below())),
-            words.text("field.figure.calm.text", speed(calm.limit_m_s()))));
+            words.text(
+                "field.figure.calm.text",
+                speed(calm.limit_m_s()),
+                words.text("field.page.summary"))));
   }
 
   /** What stands out, a strong and a plain line each. */

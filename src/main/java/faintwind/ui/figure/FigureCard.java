@@ -2,7 +2,9 @@ package faintwind.ui.figure;
 
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import faintwind.report.paint.PlotCursor;
 import faintwind.report.paint.PlotFigure;
+import faintwind.report.plot.PlotAxis;
 import faintwind.report.plot.PlotTable;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.PlotCard;
@@ -19,6 +21,8 @@ public final class FigureCard {
 
   /** Numbers of a row: x, y, and the edges of a band. */
   private static final int MOST_NUMBERS = 4;
+
+  private static final double MINUTE_S = 60;
 
   private FigureCard() {}
 
@@ -51,7 +55,8 @@ public final class FigureCard {
         cells.add(row.series().isEmpty() ? table.title() : row.series());
         double[] tops = largest.getOrDefault(row.series(), new double[MOST_NUMBERS]);
         for (int i = 0; i < row.numbers().size(); i++) {
-          cells.add(number(row.numbers().get(i), tops[i]));
+          double value = row.numbers().get(i);
+          cells.add(i < row.places() ? place(table.x(), value, tops[i]) : number(value, tops[i]));
         }
         while (cells.size() < 5) {
           cells.add("");
@@ -81,6 +86,15 @@ public final class FigureCard {
       }
     }
     return all;
+  }
+
+  /** A place along the first axis, as its ticks say it. */
+  private static String place(PlotAxis.Scale scale, double value, double largest) {
+    return switch (scale) {
+      case CLOCK -> PlotCursor.timeOfDay(value);
+      case MINUTES -> number(value / MINUTE_S, largest / MINUTE_S);
+      case LINEAR, SIGNED, LOGARITHMIC -> number(value, largest);
+    };
   }
 
   /** To as many decimals as the largest of its column has: a speed near 0 is no finer than that. */

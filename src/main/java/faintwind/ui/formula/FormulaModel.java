@@ -347,8 +347,10 @@ public final class FormulaModel extends DataModel<FormulaModel.View> {
     if (inForce) {
       Act log = new Act("formula-build-log", text("formula.next.report.act"), this::writeBuildLog);
       Act field = new Act("formula-field", text("formula.next.field.act"), ways::toField);
+      boolean late = ways.isOverdue();
+      String sentence = text(late ? "formula.next.in-force-late" : "formula.next.in-force");
       Next done =
-          Next.say(Mark.DONE, text("formula.next.in-force"), field)
+          Next.say(late ? Mark.ATTENTION : Mark.DONE, sentence, field)
               .withDetail(
                   said.isEmpty()
                       ? text("formula.next.in-force-detail", made.file(), ways.due().orElse(""))

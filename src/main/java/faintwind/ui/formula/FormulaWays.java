@@ -66,6 +66,11 @@ public interface FormulaWays {
   /** When the calibration in force is to be made again, in words; empty where none is. */
   Optional<String> due();
 
+  /** Whether that day is past. */
+  default boolean isOverdue() {
+    return false;
+  }
+
   /** Goes to the turntable. */
   void toTurntable();
 

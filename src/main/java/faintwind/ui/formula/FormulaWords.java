@@ -225,10 +225,14 @@ final class FormulaWords {
     return words.text(
         "formula.check.build.detail",
         words.text("build-quantity." + row.quantity().word()),
-        Numerals.digits(row.found(), 3),
-        row.quantity().unit().equals("1") ? "" : row.quantity().unit(),
-        Numerals.digits(row.says(), 3),
+        withUnit(row.found(), row.quantity().unit()),
+        withUnit(row.says(), row.quantity().unit()),
         Numerals.digits(row.en().value(), 2));
+  }
+
+  private static String withUnit(double number, String unit) {
+    String digits = Numerals.digits(number, 3);
+    return unit.equals("1") ? digits : digits + "\u00a0" + unit;
   }
 
   private CheckLine twoWays(Evidence.MonteCarloSummary study) {

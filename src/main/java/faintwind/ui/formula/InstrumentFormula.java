@@ -176,6 +176,14 @@ public final class InstrumentFormula implements FormulaWays {
                     desk.text(due.cause().key())));
   }
 
+  @Override
+  public boolean isOverdue() {
+    Situation situation = instrument.now().get().situation();
+    return Due.ofInForce(instrument.checklist(), situation)
+        .filter(due -> due.isPast(situation.now()))
+        .isPresent();
+  }
+
   private void enter(Event event) {
     instrument.enter(enter -> enter.plain(Optional.empty(), event));
   }

@@ -14,6 +14,7 @@ import java.util.function.Consumer;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
@@ -42,7 +43,12 @@ public final class TopStrip extends FoldingRow {
     this.go = go;
     getStyleClass().add("top-strip");
     PairDrawing sign = PairDrawing.metal(words.text("window.sign"));
-    sign.setOnMouseClicked(event -> go.accept(Place.HOME));
+    String home = words.text("window.home.way");
+    for (Region way : List.of(sign, who)) {
+      way.setOnMouseClicked(event -> go.accept(Place.HOME));
+      way.getStyleClass().add("way-home");
+      Tooltip.install(way, new Tooltip(home));
+    }
     who.setId("who");
     who.getStyleClass().addAll("tell", "semibold");
     folder.setId("folder");
@@ -117,6 +123,9 @@ public final class TopStrip extends FoldingRow {
     if (here != Place.HOME && folds.needs(need(), width_px)) {
       mark(madeUp.getText());
     }
+    if (here != Place.HOME && folds.step() > 0) {
+      show(looks, hasRoomForLooks(width_px));
+    }
   }
 
   /** All words in one line. */
@@ -136,6 +145,15 @@ public final class TopStrip extends FoldingRow {
     show(places, here != Place.HOME && !narrow);
     show(folded, here != Place.HOME && narrow);
     show(looks, here == Place.HOME || !narrow);
+  }
+
+  /** Whether the places' menu leaves room for what is asked for at any size: look and help. */
+  private boolean hasRoomForLooks(double width_px) {
+    double need = snappedLeftInset() + snappedRightInset() + getSpacing();
+    for (Region part : List.of(left, folded, looks)) {
+      need += getSpacing() + part.prefWidth(-1);
+    }
+    return need <= width_px;
   }
 
   private static void show(Region node, boolean visible) {

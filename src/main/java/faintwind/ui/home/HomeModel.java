@@ -342,6 +342,13 @@ public final class HomeModel {
         List.of(back));
   }
 
+  private Next nothingShown() {
+    return showsArchive()
+        ? Next.say(Mark.READY, words.text("window.home.archive-empty"))
+            .withDetail(words.text("window.home.archive-how"))
+        : Next.say(Mark.DONE, words.text("window.home.none-shown"));
+  }
+
   private Next list() {
     return selected()
         .map(
@@ -357,6 +364,6 @@ public final class HomeModel {
             () ->
                 found.instruments().isEmpty()
                     ? Next.say(Mark.BLOCKED, words.text("window.home.all-broken"))
-                    : Next.say(Mark.DONE, words.text("window.home.none-shown")));
+                    : nothingShown());
   }
 }

@@ -33,9 +33,7 @@ public final class ClockWords {
                         left(clock),
                         clock.share(),
                         words.text(
-                            "window.clock.runs",
-                            moment(clock.start(), clock.now()),
-                            moment(clock.end(), clock.now())));
+                            "window.clock.runs", moment(clock.start(), clock.now()), end(clock)));
                 case ENDED ->
                     new ClockView.Face(
                         name,
@@ -65,6 +63,12 @@ public final class ClockWords {
   /** The time left, such as "18 min". */
   public String left(StepClock clock) {
     return TimeText.of(words, seconds(clock.left_s()));
+  }
+
+  /** With its day wherever the start is told with one: "ends 17:30" would be that day's. */
+  private String end(StepClock clock) {
+    boolean sinceToday = clock.start().toLocalDate().equals(clock.now().toLocalDate());
+    return sinceToday ? moment(clock.end(), clock.now()) : DateText.minute(words, clock.end());
   }
 
   private String moment(OffsetDateTime when, OffsetDateTime now) {

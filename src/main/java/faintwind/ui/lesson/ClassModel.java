@@ -13,6 +13,7 @@ import faintwind.job.lesson.ToSign;
 import faintwind.message.Checked;
 import faintwind.ui.frame.DataModel;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Place;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -78,6 +79,7 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     }
     put(Optional.of(ok.value()));
     Act report = new Act("class-report", text("class.write-report"), this::report);
+    Act back = new Act("class-back", text("window.home.back"), this::back);
     if (ok.value().trouble().isPresent()) {
       say(Next.say(Mark.BLOCKED, text("class.all-gone", ok.value().trouble().get()), report));
       return;
@@ -94,7 +96,16 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                         .map(pair -> this.text.label(pair, true))
                         .collect(Collectors.joining(", "))),
                 report);
-    say(now);
+    say(now.withOther(back));
+  }
+
+  /** From the projector to the board, from the board to all instruments. */
+  private void back() {
+    if (desk.look().projector().get()) {
+      desk.look().projector().set(false);
+    } else {
+      desk.go().accept(Place.HOME);
+    }
   }
 
   private static List<PairLook> stuck(ClassLook look) {

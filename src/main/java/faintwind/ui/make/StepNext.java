@@ -79,7 +79,9 @@ final class StepNext {
         .stageOf(step.id())
         .flatMap(StepNext::placeOf)
         .filter(place -> view.outcome().missing().isEmpty())
-        .map(place -> next.withOther(toPlace(place)))
+        .map(this::toPlace)
+        .filter(there -> next.act().filter(act -> act.id().equals(there.id())).isEmpty())
+        .map(next::withOther)
         .orElse(next);
   }
 

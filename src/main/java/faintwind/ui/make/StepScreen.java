@@ -209,17 +209,19 @@ public final class StepScreen implements Screen {
     }
   }
 
-  /** The focus goes to what is to be typed; one begins to read at the top. */
+  /** The focus goes to what is to be typed; one begins to read at the top, or at what is wrong. */
   private void begin(Node top) {
     firstFocus().ifPresent(Node::requestFocus);
     if (isReadFirst()) {
       Focus.toTop(top);
+    } else if (shownTrouble.isPresent()) {
+      Focus.toTop(readingTable);
     }
   }
 
   @Override
   public boolean isReadFirst() {
-    return !shownCovered;
+    return !shownCovered && shownTrouble.isEmpty();
   }
 
   /** They stay while nothing about them changes: one of them has the focus. */

@@ -331,7 +331,7 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private static Node named(String name, Node field) {
-    return Boxes.column("typed-field", Words.label(name, "column-head"), field);
+    return Boxes.column("typed-field", Words.whole(name, "column-head"), field);
   }
 
   private static void select(ComboBox<String> box, Optional<Direction> direction) {

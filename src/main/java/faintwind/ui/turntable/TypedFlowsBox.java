@@ -62,6 +62,6 @@ final class TypedFlowsBox extends VBox {
   private Node named(String key, String id, NumberModel number) {
     String name = desk.text("turntable.typed." + key);
     return Boxes.column(
-        "typed-field", Words.label(name, "column-head"), new NumberField(id, name, number));
+        "typed-field", Words.whole(name, "column-head"), new NumberField(id, name, number));
   }
 }

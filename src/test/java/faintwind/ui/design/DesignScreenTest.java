@@ -189,6 +189,9 @@ class DesignScreenTest {
     String first = model.wish().answer().get().suggestions().get(0).design().name();
     assertThat(robot.lookup("#wish-table").tryQuery()).isPresent();
     assertThat(robot.lookup("#wish-plot").tryQuery()).isPresent();
+    assertThat(robot.lookup("#suggestion-1 .mark-word").queryLabeled().getText())
+        .as("its verdict, as the table below says it")
+        .isIn("good", "improve");
     robot.interact(() -> robot.lookup("#take-1").queryButton().fire());
     Waiting.until(() -> journal.size() == 1);
     assertThat(journal.get(0)).contains(first);

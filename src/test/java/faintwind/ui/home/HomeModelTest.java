@@ -96,6 +96,29 @@ class HomeModelTest {
   }
 
   @Test
+  void anEmptyArchiveSaysHowInstrumentsGetThere() throws Exception {
+    Cellar.begin("Attic").design().into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    home.filter(HomeFilter.ARCHIVED);
+    assertThat(home.next().get().sentence()).isEqualTo("The archive is empty.");
+    assertThat(home.next().get().detail()).startsWith("Tick instruments in the list");
+  }
+
+  /** A number never stands alone, nor where somebody typed it bare. */
+  @Test
+  void whatIsDoubtfulIsToldWithItsUnit() throws Exception {
+    Cellar.begin("Attic")
+        .design()
+        .before("heater-alone")
+        .open("heater-alone")
+        .type("heater-alone", "heater-alone", "104")
+        .into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    assertThat(home.view().get().lines().get(0).state().note())
+        .isEqualTo("Resistor, leg to leg: 104\u00a0Ω is doubtful.");
+  }
+
+  @Test
   void whoNeedsSomebodyComesFirstUntilSortedByName() throws Exception {
     Cellar.begin("Attic").design().into(folder, "a");
     Cellar.begin("Zinc door").design().before("glue-heater").open("glue-heater").into(folder, "z");

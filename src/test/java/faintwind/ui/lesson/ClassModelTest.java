@@ -6,6 +6,7 @@ import faintwind.job.lesson.ClassLook;
 import faintwind.job.lesson.ToSign;
 import faintwind.ui.Quiet;
 import faintwind.ui.RehearsedClass;
+import faintwind.ui.frame.Place;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import java.io.IOException;
@@ -43,6 +44,19 @@ class ClassModelTest {
     assertThat(model.next().get().mark()).isEqualTo(Mark.ATTENTION);
     assertThat(model.next().get().sentence()).isEqualTo("Stuck: Pair 3, Pair 4");
     assertThat(model.next().get().act()).map(Act::id).contains("class-report");
+  }
+
+  /** Neither the board nor the projector is left by a key alone. */
+  @Test
+  void backLeavesTheProjectorFirstAndThenTheBoard() throws InterruptedException {
+    look();
+    Act back = model.next().get().others().get(0);
+    quiet.desk().look().projector().set(true);
+    back.run().run();
+    assertThat(quiet.desk().look().projector().get()).isFalse();
+    assertThat(quiet.sentTo()).isEmpty();
+    back.run().run();
+    assertThat(quiet.sentTo()).containsExactly(Place.HOME);
   }
 
   @Test

@@ -160,6 +160,34 @@ class StepModelTest {
     assertThat(step.next().get().act().orElseThrow().id()).isEqualTo("go-on");
   }
 
+  /** The last step is of the field, and the field comes after it: one way there is enough. */
+  @Test
+  void afterTheLastStepTheFieldIsOfferedOnce() throws Exception {
+    Quiet quiet = new Quiet(folder);
+    OpenInstrument instrument = quiet.open(Cellar.shipped(folder, "whole"));
+    StepModel step = new StepModel(quiet.desk(), instrument, () -> {});
+    step.open("care");
+    quiet.answer();
+    assertThat(step.next().get().sentence()).isEqualTo("Every step is finished.");
+    assertThat(step.next().get().act()).map(Act::id).contains("open-place-field");
+    assertThat(step.next().get().others()).extracting(Act::id).doesNotContain("open-place-field");
+  }
+
+  /** "ends 17:30" would be read as the day of the start, which is told with its date. */
+  @Test
+  void aClockOfYesterdayIsToldWithTheDayOfItsEnd() throws Exception {
+    StepModel step =
+        of(Cellar.begin("Rind 1")
+                .design()
+                .before("coat-parts")
+                .open("coat-parts")
+                .cautions("coat-parts")
+                .clock("coat-parts", 24 * 3600, 21 * 60))
+            .step();
+    assertThat(step.view().get().aside().clock().orElseThrow().about())
+        .startsWith("Started 20 November 2026, 17:30, ends 21 November 2026, 17:30.");
+  }
+
   private Bench of(Cellar cellar) throws IOException {
     Quiet quiet = new Quiet(folder);
     OpenInstrument instrument = quiet.open(cellar.into(folder, "r" + opened++));

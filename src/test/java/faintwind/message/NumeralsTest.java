@@ -1,0 +1,29 @@
+package faintwind.message;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+/** Numbers as people read them. */
+class NumeralsTest {
+  @Test
+  void aValueEndsWhereItsUncertaintyDoes() {
+    assertThat(Numerals.beside(12.3, 2, 68.6)).isEqualTo("69");
+    assertThat(Numerals.beside(735.4, 2, 8515.2)).isEqualTo("8520");
+    assertThat(Numerals.beside(0.0123, 2, 0.24449)).isEqualTo("0.244");
+    assertThat(Numerals.beside(0.1, 2, 3)).isEqualTo("3.00");
+    assertThat(Numerals.beside(0.1, 2, -0.0004)).isEqualTo("0");
+    assertThat(Numerals.beside(0, 2, 68.61)).isEqualTo("68.6");
+    assertThat(Numerals.beside(Double.NaN, 2, 68.61)).isEqualTo("68.6");
+  }
+
+  /** A comma between thousands is a decimal mark to half of the readers. */
+  @Test
+  void thousandsInASentenceStandApartByANarrowSpace() {
+    Messages words = Messages.of(Locale.ENGLISH);
+    assertThat(words.text("design.remark.pressure", 1013L, 50L))
+        .isEqualTo("1\u202f013 hPa, 50 % humidity");
+    assertThat(words.text("design.remark.pressure", 987L, 50L)).isEqualTo("987 hPa, 50 % humidity");
+  }
+}
