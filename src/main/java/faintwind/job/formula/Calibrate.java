@@ -265,6 +265,7 @@ public final class Calibrate {
     }
     List<Problem> warnings = new ArrayList<>(begun.notes());
     warnings.addAll(fitted.warnings());
+    warnings.removeAll(shortfalls);
     warnings.addAll(shortfalls);
     Calibration calibration =
         new Calibration(

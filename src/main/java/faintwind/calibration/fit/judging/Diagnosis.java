@@ -33,7 +33,7 @@ public final class Diagnosis {
         found.addAll(contradiction(run, fit, set));
       }
     }
-    PhysicsGate.caution(fit).ifPresent(found::add);
+    unlikeABall(fit).ifPresent(found::add);
     found.addAll(RecordingNotes.of(fit, set));
     draughts(fit, causes, found);
     missing(fit, set, found);
@@ -158,9 +158,12 @@ public final class Diagnosis {
     return !RecordingNotes.leaks(set).isEmpty();
   }
 
-  /** What bends the formula as no ball would, where something does. */
+  /**
+   * What bends the formula or moves its scale as hardly any ball would, where something does: the
+   * job then ends with code 4.
+   */
   public static Optional<Problem> unlikeABall(FitResult fit) {
-    return PhysicsGate.unlikeABall(fit);
+    return PhysicsGate.unlikeABall(fit).or(() -> PhysicsGate.caution(fit));
   }
 
   /** Whether runs contradict each other: the job then ends with code 4. */

@@ -246,6 +246,18 @@ class FaultsAreNamedTest {
     assertThat(Verdict.u95_m_s(fit, 1)).isGreaterThan(0.02);
   }
 
+  /** Of 60 K an amplifier near its end gives 7 % less at 30 K and 1 % less at 10 K. */
+  @Test
+  void anAmplifierThatBendsTheSignalIsNamed() {
+    RunSet bent =
+        FaultyRuns.each(
+            HEALTHY, r -> FaultyRuns.signal(r, (t, signal) -> 60 * Math.tanh(signal / 60)));
+    FitResult fit = SampleRuns.value(FitToRuns.fit(bent, () -> false));
+    assertThat(Diagnosis.unlikeABall(fit).map(Problem::id)).contains("fit.no-ball.warmth");
+    assertThat(Diagnosis.unlikeABall(SampleRuns.value(FitToRuns.fit(HEALTHY, () -> false))))
+        .isEmpty();
+  }
+
   @Test
   void statedCarriedAirWinsOverTheRecordings() {
     RunSet stated =
