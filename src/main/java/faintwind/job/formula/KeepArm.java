@@ -21,6 +21,8 @@ import java.util.TreeMap;
 
 /** Keeps what calibrations showed of an arm in the record of that arm. */
 public final class KeepArm {
+  private static final double SAME = 1e-6;
+
   private KeepArm() {}
 
   /** Why nothing can be kept in a file; to be asked before a calibration is made. */
@@ -47,7 +49,10 @@ public final class KeepArm {
     List<ArmSession> sessions = new ArrayList<>(ok.value());
     Map<String, String> inputs = new TreeMap<>(calibration.origin().inputSha256());
     inputs.remove(ChainFile.NAME); // the same for many
-    sessions.removeIf(each -> each.inputsSha256().stream().anyMatch(inputs::containsValue));
+    sessions.removeIf(
+        each ->
+            each.inputsSha256().stream().anyMatch(inputs::containsValue)
+                || isSame(each.shown(), arm.value()));
     sessions.add(
         new ArmSession(
             calibration.origin().instrumentId(),
@@ -56,6 +61,21 @@ public final class KeepArm {
             arm.value()));
     ArmFile.write(file, sessions);
     return Checked.ok(file);
+  }
+
+  /**
+   * Whether both are of one session: no two others come out alike in six digits. Its files may have
+   * been saved again, by a program that ends lines otherwise.
+   */
+  private static boolean isSame(ArmKnown one, ArmKnown other) {
+    return isSame(one.carriedShare(), other.carriedShare())
+        && isSame(one.rise_s(), other.rise_s())
+        && isSame(one.decay_s(), other.decay_s())
+        && isSame(one.runUp_s(), other.runUp_s());
+  }
+
+  private static boolean isSame(Uncertain one, Uncertain other) {
+    return Math.abs(one.value() - other.value()) < SAME * Math.abs(one.value());
   }
 
   /** What a calibration showed, as knowledge before the next; refused where that is nothing. */
