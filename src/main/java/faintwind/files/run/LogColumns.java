@@ -24,10 +24,10 @@ import java.util.Set;
 public record LogColumns(
     List<String> names, SignalUnit unit, Optional<OffsetDateTime> start, char delimiter) {
   static final String TIME = "time_s";
-  static final String AIR = "air_C";
-  static final String PRESSURE = "pressure_hPa";
-  static final String HUMIDITY = "rh_pct";
-  static final String SUPPLY = "supply_V";
+  public static final String AIR = "air_C";
+  public static final String PRESSURE = "pressure_hPa";
+  public static final String HUMIDITY = "rh_pct";
+  public static final String SUPPLY = "supply_V";
 
   /** Temperature of a compensated meter's own terminals. */
   static final String TERMINAL = "terminal_C";

@@ -273,7 +273,7 @@ public final class Convert {
 
   private static List<Problem> told(OpenLog log, LogDoubts doubts, String name) {
     List<Problem> told = new ArrayList<>(log.told());
-    told.addAll(doubts.problems(name));
+    told.addAll(doubts.problems(name, log.reader().columns()));
     return told;
   }
 

@@ -1,5 +1,6 @@
 package faintwind.job.field;
 
+import static faintwind.calibration.speed.LogSample.HUMIDITY;
 import static faintwind.calibration.speed.LogSample.PRESSURE;
 import static faintwind.calibration.speed.LogSample.SIGNAL;
 import static faintwind.calibration.speed.LogSample.SUPPLY;
@@ -9,6 +10,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.files.run.LogColumns;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
@@ -48,6 +50,8 @@ final class LogDoubts {
   private long pressures;
   private double pressure_Pa;
   private long temperatures;
+  private long humidities;
+  private long supplies;
   private double temperature_K;
 
   LogDoubts(Calibration calibration, SpeedSettings settings) {
@@ -70,6 +74,8 @@ final class LogDoubts {
       temperatures++;
       temperature_K += row.temperature;
     }
+    humidities += row.knows(HUMIDITY) ? 1 : 0;
+    supplies += row.knows(SUPPLY) ? 1 : 0;
     double fed = row.knows(SUPPLY) && supply_V > 0 ? row.supply / supply_V : 1;
     double signal = perSign * (row.signal - offset);
     if (row.knows(SIGNAL) && signal > most * Math.max(1, fed * fed)) {
@@ -78,10 +84,14 @@ final class LogDoubts {
     }
   }
 
-  /** All doubts about the log of that name. */
-  List<Problem> problems(String log) {
+  /** All doubts about the log of that name with these columns. */
+  List<Problem> problems(String log, LogColumns columns) {
     Where where = Where.file(log);
     List<Problem> found = new ArrayList<>();
+    unread(columns, LogColumns.AIR, temperatures, where, found);
+    unread(columns, LogColumns.PRESSURE, pressures, where, found);
+    unread(columns, LogColumns.HUMIDITY, humidities, where, found);
+    unread(columns, LogColumns.SUPPLY, supplies, where, found);
     double mean_Pa = pressures > 0 ? pressure_Pa / pressures : told_Pa;
     if (Math.abs(mean_Pa - reference.pressure_Pa()) > WEATHER_Pa) {
       found.add(
@@ -107,6 +117,14 @@ final class LogDoubts {
               Numerals.digits(most / LARGER)));
     }
     return found;
+  }
+
+  /** A column that is there and of which no number can be what it is called. */
+  private void unread(
+      LogColumns columns, String name, long read, Where where, List<Problem> found) {
+    if (rows > 0 && read == 0 && columns.has(name)) {
+      found.add(Problem.warning("convert.column-unread", where, name));
+    }
   }
 
   private static String celsius(double kelvin) {

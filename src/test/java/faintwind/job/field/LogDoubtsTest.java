@@ -3,18 +3,23 @@ package faintwind.job.field;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.Calibration;
+import faintwind.calibration.run.SignalUnit;
 import faintwind.calibration.speed.LogAir;
 import faintwind.calibration.speed.LogSample;
 import faintwind.calibration.speed.ModelInstrument;
 import faintwind.calibration.speed.SpeedSettings;
+import faintwind.files.run.LogColumns;
 import faintwind.message.Problem;
 import faintwind.physics.AirState;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class LogDoubtsTest {
   private static final int ROWS = 1000;
+  private static final LogColumns COLUMNS =
+      new LogColumns(List.of("time_s", "delta_K"), SignalUnit.DELTA_K, Optional.empty(), ',');
 
   private final ModelInstrument instrument = new ModelInstrument(0.01);
   private final Calibration calibration = instrument.calibration();
@@ -27,7 +32,7 @@ class LogDoubtsTest {
       OptionalDouble read = OptionalDouble.of(i < rows ? signal : largest / 2);
       doubts.add(new LogSample(OptionalDouble.of(i), read, inLog, supply_V));
     }
-    return doubts.problems("log.csv").stream().map(Problem::id).toList();
+    return doubts.problems("log.csv", COLUMNS).stream().map(Problem::id).toList();
   }
 
   private LogAir air(double warmer_K, double more_Pa) {
@@ -54,7 +59,7 @@ class LogDoubtsTest {
     LogAir told =
         new LogAir(OptionalDouble.empty(), OptionalDouble.of(76_000), OptionalDouble.empty());
     LogDoubts doubts = new LogDoubts(calibration, new SpeedSettings(30, told));
-    assertThat(doubts.problems("log.csv"))
+    assertThat(doubts.problems("log.csv", COLUMNS))
         .extracting(Problem::id)
         .containsExactly("convert.other-pressure");
   }
@@ -84,5 +89,23 @@ class LogDoubtsTest {
     double signal = 0.1 + 1.4 * largest;
     OptionalDouble more_V = OptionalDouble.of(1.1 * usual_V);
     assertThat(doubts(signal, 200, air(0, 0), more_V)).isEmpty();
+  }
+
+  /** Kelvin where degrees Celsius, millivolts where volts are expected: the reader takes none. */
+  @Test
+  void aColumnOfWhichNothingWasUsedIsTold() {
+    LogColumns both =
+        new LogColumns(
+            List.of("time_s", "delta_K", "air_C", "supply_V"),
+            SignalUnit.DELTA_K,
+            Optional.empty(),
+            ',');
+    LogDoubts doubts = new LogDoubts(calibration, new SpeedSettings(30, LogAir.UNKNOWN));
+    assertThat(doubts.problems("log.csv", both)).isEmpty();
+    OptionalDouble signal = OptionalDouble.of(largest / 2);
+    doubts.add(new LogSample(OptionalDouble.of(0), signal, LogAir.UNKNOWN, OptionalDouble.of(5)));
+    assertThat(doubts.problems("log.csv", both))
+        .singleElement()
+        .satisfies(told -> assertThat(told.found()).isEqualTo("air_C"));
   }
 }
