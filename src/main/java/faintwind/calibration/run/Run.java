@@ -38,6 +38,11 @@ public record Run(
     return conditions.notCounted().isAll();
   }
 
+  /** The same run, of whose arm something else is said. */
+  public Run turned(ArmTurning other) {
+    return new Run(name, kind, file, recording, conditions, Optional.of(other), reference_m_s);
+  }
+
   /** The same run with the readings that count; as it is where it is left out as a whole. */
   Run counted() {
     return conditions.notCounted().isNothing() || isLeftOut()

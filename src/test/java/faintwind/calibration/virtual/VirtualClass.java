@@ -9,7 +9,6 @@ import faintwind.calibration.virtual.VirtualPlan.Spin;
 import faintwind.calibration.virtual.VirtualPlan.Way;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.apache.commons.math3.random.RandomGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
@@ -90,27 +89,19 @@ public final class VirtualClass {
     }
 
     private static Run tooFar(Run run) {
-      Optional<ArmTurning> arm =
-          run.arm()
-              .map(
-                  a ->
-                      new ArmTurning(
-                          Uncertain.of(
-                              TOO_FAR * a.radius_m().value(), a.radius_m().u().orElse(0.001)),
-                          a.turns(),
-                          a.turnsTime_s(),
-                          a.spinStart_s(),
-                          a.spinStop_s(),
-                          a.swirlShare(),
-                          a.firstClick_s()));
-      return new Run(
-          run.name(),
-          run.kind(),
-          run.file(),
-          run.recording(),
-          run.conditions(),
-          arm,
-          run.reference_m_s());
+      return run.arm().map(arm -> run.turned(tooFar(arm))).orElse(run);
+    }
+
+    private static ArmTurning tooFar(ArmTurning arm) {
+      double radius_m = TOO_FAR * arm.radius_m().value();
+      return new ArmTurning(
+          Uncertain.of(radius_m, arm.radius_m().u().orElse(0.001)),
+          arm.turns(),
+          arm.turnsTime_s(),
+          arm.spinStart_s(),
+          arm.spinStop_s(),
+          arm.swirlShare(),
+          arm.firstClick_s());
     }
   }
 

@@ -145,21 +145,13 @@ final class PhysicalFit {
       return run;
     }
     ArmTurning arm = run.arm().get();
-    ArmTurning other =
+    return run.turned(
         new ArmTurning(
             arm.radius_m(),
             arm.turns() / factor,
             arm.turnsTime_s(),
             arm.spinStart_s(),
             arm.spinStop_s(),
-            arm.swirlShare());
-    return new Run(
-        run.name(),
-        run.kind(),
-        run.file(),
-        run.recording(),
-        run.conditions(),
-        Optional.of(other),
-        run.reference_m_s());
+            arm.swirlShare()));
   }
 }

@@ -77,14 +77,7 @@ public final class CarriedBelief {
   }
 
   private static Run unsaid(Run run) {
-    return new Run(
-        run.name(),
-        run.kind(),
-        run.file(),
-        run.recording(),
-        run.conditions(),
-        run.arm().map(CarriedBelief::unsaid),
-        run.reference_m_s());
+    return run.arm().map(arm -> run.turned(unsaid(arm))).orElse(run);
   }
 
   private static ArmTurning unsaid(ArmTurning arm) {
