@@ -6,6 +6,7 @@ import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.ThermocoupleCurve;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -20,7 +21,6 @@ import java.util.OptionalDouble;
 final class TestVectors {
   private static final int COUNT = 20;
   private static final MathContext SIX = new MathContext(6);
-  private static final double ZERO_C_K = 273.15;
 
   /** Of the heating rate: at rest, warming, cooling. */
   private static final double[] RATES = {0, 0.2, -0.25};
@@ -53,14 +53,15 @@ final class TestVectors {
 
   /** A vector whose speed is about the one asked for. */
   private TestVector about(int i, double wished_m_s) {
-    double air_C = six(reference_K - ZERO_C_K + pick(WARMER_K, i));
+    double air_C = six(reference_K - Constants.ZERO_C_K + pick(WARMER_K, i));
     double pressure_hPa = pick(PRESSURES_HPA, i);
     double rh_pct = pick(HUMIDITIES_PCT, i);
     OptionalDouble supply_V =
         nominal_V.isPresent()
             ? OptionalDouble.of(six(nominal_V.getAsDouble() * pick(SUPPLIES, i)))
             : OptionalDouble.empty();
-    AirPoint air = AirPoint.of(new AirState(air_C + ZERO_C_K, 100 * pressure_hPa, rh_pct / 100));
+    AirPoint air =
+        AirPoint.of(new AirState(air_C + Constants.ZERO_C_K, 100 * pressure_hPa, rh_pct / 100));
     ThermalPath path = formula.path();
     ThermocoupleCurve curve = path.curve();
     double p = formula.heating_K_s(supply_V);

@@ -15,6 +15,7 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.physics.AirState;
+import faintwind.physics.Constants;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -128,6 +129,6 @@ final class LogDoubts {
   }
 
   private static String celsius(double kelvin) {
-    return Numerals.places(kelvin - 273.15, 0);
+    return Numerals.places(kelvin - Constants.ZERO_C_K, 0);
   }
 }

@@ -9,6 +9,7 @@ import faintwind.calibration.run.Uncertain;
 import faintwind.message.Checked;
 import faintwind.message.Numerals;
 import faintwind.message.Problem;
+import faintwind.physics.Constants;
 import faintwind.report.figure.RecordingPlots;
 import faintwind.report.figure.RecordingTrace;
 import faintwind.report.figure.StraightLinePlots;
@@ -20,8 +21,6 @@ import java.util.OptionalDouble;
 
 /** What a calibration was drawn from: the runs as recorded, and the straight line through them. */
 final class CalibrationRecordings {
-  private static final double ZERO_C_IN_K = 273.15;
-
   private final Chapter to;
 
   CalibrationRecordings(Chapter to) {
@@ -77,7 +76,8 @@ final class CalibrationRecordings {
               cells.add(run.reference_m_s().map(speed -> both(speed, 1)).orElse(""));
             });
     OptionalDouble air_K = room.air_K();
-    cells.add(air_K.isPresent() ? Numerals.compact(air_K.getAsDouble() - ZERO_C_IN_K, 3) : "");
+    cells.add(
+        air_K.isPresent() ? Numerals.compact(air_K.getAsDouble() - Constants.ZERO_C_K, 3) : "");
     cells.add(room.direction().map(d -> d.name().toLowerCase(Locale.ROOT)).orElse(""));
     return cells;
   }

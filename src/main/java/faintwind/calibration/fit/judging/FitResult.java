@@ -146,9 +146,11 @@ public final class FitResult {
    */
   public Optional<Uncertain> carriedSaid() {
     boolean said = setup.statedShare() || setting.known().arm().isPresent();
+    if (!said || !setup.turns()) {
+      return Optional.empty();
+    }
     Unknown prior = setup.unknowns().get(setup.layout().carriedShare());
-    return Optional.of(Uncertain.of(prior.value(0), prior.spread()))
-        .filter(share -> said && setup.turns());
+    return Optional.of(Uncertain.of(prior.value(0), prior.spread()));
   }
 
   /** What it says of the unknowns that all runs share, where instruments can be pooled by it. */
