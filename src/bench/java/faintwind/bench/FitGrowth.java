@@ -1,9 +1,9 @@
 package faintwind.bench;
 
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.fit.judging.Refits;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualDraw;

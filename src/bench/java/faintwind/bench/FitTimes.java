@@ -2,11 +2,11 @@ package faintwind.bench;
 
 import com.sun.management.OperatingSystemMXBean;
 import faintwind.calibration.fit.judging.Choice;
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.judging.ModelChoice;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.fit.judging.Refits;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.run.RunSet;
 import faintwind.files.run.RunsTable;
 import java.io.IOException;

@@ -1,8 +1,8 @@
 package faintwind.accuracy;
 
 import faintwind.calibration.FormulaFit;
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.run.Recording;

@@ -3,10 +3,10 @@ package faintwind.accuracy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.accuracy.ClassDraw.Score;
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.pooling.ClassFit;
 import faintwind.calibration.fit.pooling.ClassMember;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.run.ClassKnown;
 import faintwind.calibration.run.Uncertain;
 import faintwind.calibration.virtual.VirtualArm;

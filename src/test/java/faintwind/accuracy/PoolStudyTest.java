@@ -3,9 +3,9 @@ package faintwind.accuracy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.accuracy.ClassDraw.Score;
-import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.pooling.ClassFit;
 import faintwind.calibration.fit.pooling.ClassMember;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.virtual.VirtualClass.Fault;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -2,7 +2,7 @@ package faintwind.accuracy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualArm;

@@ -1,7 +1,7 @@
 package faintwind.job.formula;
 
-import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.MonteCarlo;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.job.JobWatch;
 import org.apache.commons.math3.stat.descriptive.moment.Variance;
 

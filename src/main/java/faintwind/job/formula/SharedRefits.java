@@ -1,9 +1,9 @@
 package faintwind.job.formula;
 
 import faintwind.calibration.Cancelled;
-import faintwind.calibration.fit.judging.FitResult;
 import faintwind.calibration.fit.judging.MonteCarlo;
 import faintwind.calibration.fit.judging.Refits;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.job.JobWatch;
 import java.util.ArrayList;
 import java.util.List;

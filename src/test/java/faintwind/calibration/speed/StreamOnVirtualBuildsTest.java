@@ -6,7 +6,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Origin;
 import faintwind.calibration.fit.judging.CalibrationAssembly;
 import faintwind.calibration.fit.judging.Choice;
-import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualBuild;
 import faintwind.calibration.virtual.VirtualDraw;

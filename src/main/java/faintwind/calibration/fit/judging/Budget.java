@@ -2,6 +2,8 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Performance.BudgetShare;
 import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FormAllowance;
 import faintwind.calibration.response.AirPoint;
 import java.util.ArrayList;
 import java.util.Comparator;

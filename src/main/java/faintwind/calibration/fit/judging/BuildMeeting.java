@@ -10,6 +10,7 @@ import faintwind.calibration.build.MeetTheBuild;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.numerics.BuildPriors;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.PhysicsShaped;

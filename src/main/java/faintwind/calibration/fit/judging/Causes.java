@@ -4,6 +4,8 @@ import faintwind.calibration.fit.health.Ailment;
 import faintwind.calibration.fit.health.OddRuns;
 import faintwind.calibration.fit.health.RunHealth;
 import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.SetAside;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Numerals;

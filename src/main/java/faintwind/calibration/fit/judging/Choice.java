@@ -2,6 +2,8 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.Evidence.LeftOut;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.LeftOutRuns;
 import java.util.List;
 
 /**

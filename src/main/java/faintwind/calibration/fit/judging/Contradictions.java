@@ -2,6 +2,10 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.fit.health.DataCheck;
 import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.LeftOutRuns;
+import faintwind.calibration.fit.solving.ResidualReport;
+import faintwind.calibration.fit.solving.RunOutcomes;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;
 import faintwind.message.Where;

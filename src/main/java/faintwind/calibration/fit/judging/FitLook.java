@@ -4,6 +4,8 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Parameter;
 import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.StraightLineLook;

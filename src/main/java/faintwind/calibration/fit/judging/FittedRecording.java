@@ -1,5 +1,6 @@
 package faintwind.calibration.fit.judging;
 
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.run.Series;
 import java.util.ArrayList;

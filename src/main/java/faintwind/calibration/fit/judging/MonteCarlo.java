@@ -2,6 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.FormulaFit;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.List;

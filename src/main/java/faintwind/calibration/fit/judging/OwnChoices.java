@@ -7,11 +7,6 @@ package faintwind.calibration.fit.judging;
  * of minutes, show what all of them are for.
  */
 final class OwnChoices {
-  // CarriedSharePosterior: ShareStudyTest, of minutes; none of the quick ones
-
-  /** Power of the other variables' room in the weight of a carried share. */
-  static final double ROOM_COUNTS = 0.5;
-
   // PhysicsGate: LossShapeTest
 
   /**
@@ -43,28 +38,6 @@ final class OwnChoices {
 
   /** Share of the runs that may contradict the others. */
   static final double MOST_CONTRADICTING = 0.5;
-
-  // LeftOutRuns: the same; none shows LEAST_CONTRADICTION
-
-  /**
-   * A run whose speed the others foretell this many standard uncertainties off contradicts them.
-   */
-  static final double CONTRADICTS = 4.5;
-
-  /** And by this much at least, relative. */
-  static final double LEAST_CONTRADICTION = 0.06;
-
-  // SetAside, FitToRuns: speedsOffByOneFactorAgree of SetAsideTest; none shows SCATTERED
-  // and DELAYED_S
-
-  /** Scatter between runs from which a lasting change of the speeds is looked for. */
-  static final double SCATTERED = 0.018;
-
-  /** A lasting change of the speeds. */
-  static final double SPEED_STEP = 0.04;
-
-  /** Delay of start or stop that neither hand nor arm explains, s. */
-  static final double DELAYED_S = 6;
 
   // Causes: aTenthMoreInAllLaterRunsIsALastingChange of CausesTest; none shows MOST_CAUSES
 

@@ -5,6 +5,7 @@ import faintwind.calibration.fit.health.PhysicsBounds.Range;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
 import faintwind.calibration.fit.numerics.CountingHabit;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.BuildFacts;

@@ -2,6 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.fit.health.Leak;
 import faintwind.calibration.fit.health.SignalCheck;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.Spikes;
 import faintwind.calibration.response.AirPoint;

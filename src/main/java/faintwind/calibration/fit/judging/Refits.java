@@ -3,6 +3,8 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.fit.numerics.GaussNewton;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FormAllowance;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.wander.Whitening;
 import faintwind.calibration.response.ThermalPath;

@@ -3,6 +3,7 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.CoverageFactor;
 import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.StillDraught;

@@ -1,7 +1,7 @@
 package faintwind.calibration.fit.pooling;
 
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.pool.Pool;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.run.ClassKnown;

@@ -1,9 +1,11 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.Performance.BudgetShare;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.HealthyFit;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;

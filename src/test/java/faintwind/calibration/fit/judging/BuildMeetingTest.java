@@ -9,6 +9,7 @@ import faintwind.calibration.BuildAgreement.Suspicion;
 import faintwind.calibration.BuildQuantity;
 import faintwind.calibration.BuildSuspect;
 import faintwind.calibration.EnScore;
+import faintwind.calibration.fit.solving.HealthyFit;
 import faintwind.message.Problem;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,8 +1,8 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
-import static faintwind.calibration.fit.judging.HealthyFit.SET;
-import static faintwind.calibration.fit.judging.HealthyFit.value;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.SET;
+import static faintwind.calibration.fit.solving.HealthyFit.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

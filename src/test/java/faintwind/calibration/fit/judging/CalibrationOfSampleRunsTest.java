@@ -2,6 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.run.RunSet;
 import java.util.List;
 import java.util.Map;

@@ -1,10 +1,15 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.SET;
+import static faintwind.calibration.fit.solving.HealthyFit.SET;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.fit.FaultyRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.HealthyFit;
+import faintwind.calibration.fit.solving.LeftOutRuns;
+import faintwind.calibration.fit.solving.ResidualReport;
+import faintwind.calibration.fit.solving.SetAside;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.RunSet;
 import faintwind.message.Problem;

@@ -1,10 +1,12 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
-import static faintwind.calibration.fit.judging.HealthyFit.SET;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.SET;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.FaultyRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.HealthyFit;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.fit.FaultyRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
+import faintwind.calibration.fit.solving.LeftOutRuns;
+import faintwind.calibration.fit.solving.RunOutcomes;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.RunSet;

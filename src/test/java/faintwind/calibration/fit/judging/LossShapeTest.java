@@ -2,6 +2,8 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.HealthyFit;
 import faintwind.message.Problem;
 import java.util.Map;
 import java.util.Optional;

@@ -1,9 +1,11 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.HealthyFit;
 import faintwind.message.Problem;
 import java.util.List;
 import java.util.Map;

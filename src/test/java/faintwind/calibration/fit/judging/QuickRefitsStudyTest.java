@@ -2,6 +2,8 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualDraw;

@@ -2,6 +2,10 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
+import faintwind.calibration.fit.solving.LeftOutRuns;
+import faintwind.calibration.fit.solving.RunOutcomes;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.Recording;
 import faintwind.calibration.run.Run;

@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Evidence.MonteCarloSummary;
 import faintwind.calibration.Parameter;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

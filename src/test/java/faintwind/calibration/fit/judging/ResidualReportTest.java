@@ -1,10 +1,11 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
+import faintwind.calibration.fit.solving.ResidualReport;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.run.Series;
 import java.util.List;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.fit.wander.Whitening;

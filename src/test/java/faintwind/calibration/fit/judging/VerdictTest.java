@@ -1,13 +1,15 @@
 package faintwind.calibration.fit.judging;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
-import static faintwind.calibration.fit.judging.HealthyFit.index;
-import static faintwind.calibration.fit.judging.HealthyFit.value;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.index;
+import static faintwind.calibration.fit.solving.HealthyFit.value;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Performance;
 import faintwind.calibration.Performance.AtSpeed;
+import faintwind.calibration.fit.solving.FormAllowance;
+import faintwind.calibration.fit.solving.ResidualReport;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import java.util.OptionalDouble;

@@ -3,8 +3,8 @@ package faintwind.calibration.fit.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.FormulaFit;
-import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.judging.SampleRuns;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.run.BuildFacts;

@@ -3,9 +3,9 @@ package faintwind.calibration.fit.pooling;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.FaultyRuns;
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
 import faintwind.calibration.fit.judging.SampleRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.run.ArmKnown;
 import faintwind.calibration.run.KnownBefore;
 import faintwind.calibration.run.RunKind;

@@ -2,8 +2,8 @@ package faintwind.calibration.fit.pooling;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.judging.FitResult;
-import faintwind.calibration.fit.judging.FitToRuns;
+import faintwind.calibration.fit.solving.FitResult;
+import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.pool.SessionShown;
 import faintwind.calibration.run.RunSet;
 import faintwind.calibration.virtual.VirtualBuild;

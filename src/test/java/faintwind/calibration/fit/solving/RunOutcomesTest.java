@@ -1,7 +1,7 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
-import static faintwind.calibration.fit.judging.HealthyFit.SET;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.SET;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,6 +1,6 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
-import static faintwind.calibration.fit.judging.HealthyFit.FIT;
+import static faintwind.calibration.fit.solving.HealthyFit.FIT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

@@ -1,5 +1,6 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
+import faintwind.calibration.fit.judging.SampleRuns;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.numerics.Setting;
 import faintwind.calibration.fit.numerics.Setup;
@@ -10,14 +11,14 @@ import java.util.Map;
 import java.util.Set;
 
 /** One fit of simulated runs that nothing ails, for tests of what is read from a fit. */
-final class HealthyFit {
-  static final RunSet SET = SampleRuns.of("bench-g");
-  static final FitResult FIT = SampleRuns.value(FitToRuns.fit(SET, () -> false));
+public final class HealthyFit {
+  public static final RunSet SET = SampleRuns.of("bench-g");
+  public static final FitResult FIT = SampleRuns.value(FitToRuns.fit(SET, () -> false));
 
   private HealthyFit() {}
 
   /** The same fit as if it had come to rest elsewhere: these unknowns at these values. */
-  static FitResult moved(Map<String, Double> values) {
+  public static FitResult moved(Map<String, Double> values) {
     return told(SET, Set.of(), values);
   }
 
@@ -28,7 +29,7 @@ final class HealthyFit {
    * @param freed runs whose own speed does not count
    * @param values unknowns that are put elsewhere
    */
-  static FitResult told(RunSet set, Set<String> freed, Map<String, Double> values) {
+  public static FitResult told(RunSet set, Set<String> freed, Map<String, Double> values) {
     Setting setting = Setting.of(set);
     Setup setup = new Setup(setting, setting.model(FIT.model()));
     setup.free(freed);
@@ -49,7 +50,7 @@ final class HealthyFit {
   }
 
   /** The same fit with another variance of the carried air's share, in units of its prior. */
-  static FitResult withCarriedVariance(double unitVariance) {
+  public static FitResult withCarriedVariance(double unitVariance) {
     FitResult.Solution found = FIT.solution();
     FitResult.Solution given =
         new FitResult.Solution(
@@ -61,11 +62,11 @@ final class HealthyFit {
   }
 
   /** Value of an unknown by its name. */
-  static double value(String name) {
+  public static double value(String name) {
     return FIT.values()[index(name)];
   }
 
-  static int index(String name) {
+  public static int index(String name) {
     for (int i = 0; i < FIT.setup().unknowns().size(); i++) {
       if (FIT.setup().unknowns().get(i).name().equals(name)) {
         return i;
@@ -74,7 +75,7 @@ final class HealthyFit {
     throw new AssertionError(name);
   }
 
-  static Run run(String name) {
+  public static Run run(String name) {
     return SET.runs().stream().filter(r -> r.name().equals(name)).findFirst().orElseThrow();
   }
 }

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.Evidence.LeftOut;
 import faintwind.calibration.fit.health.Slip;
@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** How the formula of the other runs reads each moved run. */
-final class LeftOutRuns {
+public final class LeftOutRuns {
   private LeftOutRuns() {}
 
   /**
@@ -16,7 +16,7 @@ final class LeftOutRuns {
    * fit as one prior, so leaving it out is a deletion in closed form: with estimate e, variance v
    * and prior variance s², it is e/(1 − v/s²) with variance 1/(1/v − 1/s²).
    */
-  static List<LeftOut> of(FitResult fit) {
+  public static List<LeftOut> of(FitResult fit) {
     List<LeftOut> found = new ArrayList<>();
     double[] values = fit.values();
     double[][] covariance = fit.covariance();
@@ -40,7 +40,7 @@ final class LeftOutRuns {
   }
 
   /** Moved runs that the others contradict. */
-  static List<LeftOut> contradicting(FitResult fit) {
+  public static List<LeftOut> contradicting(FitResult fit) {
     return of(fit).stream()
         .filter(r -> !fit.setting().leftOut().contains(r.run()))
         .filter(
@@ -53,7 +53,7 @@ final class LeftOutRuns {
   }
 
   /** Whether the recordings of two runs ask for the speed that was written of the other. */
-  static boolean exchanged(FitResult fit, String one, String other) {
+  public static boolean exchanged(FitResult fit, String one, String other) {
     List<LeftOut> all = of(fit);
     Optional<LeftOut> first = all.stream().filter(r -> r.run().equals(one)).findFirst();
     Optional<LeftOut> second = all.stream().filter(r -> r.run().equals(other)).findFirst();
@@ -65,7 +65,7 @@ final class LeftOutRuns {
   }
 
   /** Root mean square of the relative errors. */
-  static double rms(List<LeftOut> runs) {
+  public static double rms(List<LeftOut> runs) {
     return Math.sqrt(
         runs.stream()
             .mapToDouble(r -> Math.pow(r.foretold_m_s() / r.speed_m_s() - 1, 2))

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.RunProblem;
@@ -37,20 +37,13 @@ final class CarriedSharePosterior {
   /** Standard deviation of a share that is held. */
   private static final double HELD = 1e-6;
 
-  /** A valley that is lower by this much is another one. */
-  private static final double LOWER = 0.3;
-
   private static final double LEAST_SHARE = 0.0005;
-  private static final double MOST_SHARE = 0.15;
   private static final double LEAST_STEP = 0.003;
   private static final double MOST_STEP = 0.008;
   private static final double GROWTH = 1.35;
   private static final int MOST_STEPS = 10;
   private static final int LEAST_POINTS = 4;
   private static final int CELLS = 400;
-
-  /** Beyond this cost over the least a share has no weight that counts. */
-  private static final double FAR = 11;
 
   private final Setup setup;
   private final RunProblem problem;
@@ -129,7 +122,7 @@ final class CarriedSharePosterior {
   /** A lower valley that the scan came upon. */
   private Optional<Optimum> better(Optimum least) {
     Point lowest = points.stream().min(Comparator.comparingDouble(p -> p.cost)).orElseThrow();
-    if (lowest.cost > least.sumOfSquares() - LOWER) {
+    if (lowest.cost > least.sumOfSquares() - OwnChoices.LOWER) {
       return Optional.empty();
     }
     return Optional.of(Minimum.of(FINE, problem, lowest.x, cancelled));
@@ -152,9 +145,9 @@ final class CarriedSharePosterior {
     Point last = from;
     double step = firstStep;
     double least = from.cost;
-    for (int i = 0; i < MOST_STEPS && last.cost < least + FAR; i++) {
+    for (int i = 0; i < MOST_STEPS && last.cost < least + OwnChoices.FAR; i++) {
       double share = last.share + step;
-      boolean ends = step > 0 ? share > MOST_SHARE : last.share <= LEAST_SHARE;
+      boolean ends = step > 0 ? share > OwnChoices.MOST_SHARE : last.share <= LEAST_SHARE;
       if (ends) {
         return;
       }

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.RunOutcome;
 import faintwind.calibration.fit.track.Track;
@@ -13,10 +13,10 @@ import java.util.Map;
 import java.util.OptionalDouble;
 
 /** What became of every row of the runs table. */
-final class RunOutcomes {
+public final class RunOutcomes {
   private RunOutcomes() {}
 
-  static List<RunOutcome> of(FitResult fit, RunSet set, Map<String, String> whyNot) {
+  public static List<RunOutcome> of(FitResult fit, RunSet set, Map<String, String> whyNot) {
     List<RunOutcome> outcomes = new ArrayList<>();
     for (Run run : set.runs()) {
       String why = whyNot.getOrDefault(run.name(), "");
@@ -48,7 +48,7 @@ final class RunOutcomes {
   }
 
   /** Settled air speed past the ball in a moved run, as stated, less the air carried round. */
-  static double airSpeed_m_s(FitResult fit, Run run) {
+  public static double airSpeed_m_s(FitResult fit, Run run) {
     if (run.kind() == RunKind.REFERENCE) {
       return run.reference_m_s().orElseThrow().value();
     }
@@ -58,7 +58,7 @@ final class RunOutcomes {
   }
 
   /** Its relative standard uncertainty: clicks, radius, scatter between runs, carried air. */
-  static double u_relative(FitResult fit, Run run) {
+  public static double u_relative(FitResult fit, Run run) {
     double own = Math.hypot(fit.setup().statedSpread(run.name()), fit.runScatter());
     if (run.kind() == RunKind.REFERENCE) {
       return own;

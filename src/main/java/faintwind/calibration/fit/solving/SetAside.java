@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.health.HeatCourse;
 import faintwind.calibration.fit.health.OddRuns;
@@ -22,18 +22,19 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
 /** Which runs, or which speeds, the fit goes on without. */
-final class SetAside {
+public final class SetAside {
   private SetAside() {}
 
   /** Whether the speeds scatter so that a lasting change should be looked for. */
-  static boolean speedsScatter(FitResult fit) {
-    return fit.runScatter() > OwnChoices.SCATTERED && turned(fit).size() >= 5;
+  public static boolean speedsScatter(FitResult fit) {
+    return fit.runScatter() > OwnChoices.SCATTERED
+        && turned(fit).size() >= OwnChoices.LEAST_FOR_PATTERN;
   }
 
   /** A lasting change between two runs. */
-  record Change(List<String> before, List<String> after, double size) {
+  public record Change(List<String> before, List<String> after, double size) {
     /** The side that is fewer; the later one where both are as many. */
-    List<String> fewer() {
+    public List<String> fewer() {
       return after.size() <= before.size() ? after : before;
     }
   }
@@ -42,7 +43,7 @@ final class SetAside {
    * The heat that every run took, as a fit's formula reads it, in the order of the files and of the
    * runs in them.
    */
-  static List<RunHealth> health(FitResult fit) {
+  public static List<RunHealth> health(FitResult fit) {
     HeatCourse course = new HeatCourse(fit.setting(), fit.formula(), fit.solution().wander());
     RunProblem written = fit.setup().problem();
     written.integrate(asWritten(fit));
@@ -78,13 +79,13 @@ final class SetAside {
   }
 
   /** The runs that count, compared with one another. */
-  static OddRuns odd(FitResult fit, List<RunHealth> health) {
+  public static OddRuns odd(FitResult fit, List<RunHealth> health) {
     List<RunHealth> counted = health.stream().filter(r -> !fit.aside().contains(r.run())).toList();
     return new OddRuns(counted);
   }
 
   /** The runs whose heat contradicts the others in this fit, those already set aside not told. */
-  static Set<String> recordings(FitResult fit) {
+  public static Set<String> recordings(FitResult fit) {
     Set<String> shifted =
         fit.setting().heated().stream()
             .filter(run -> !fit.aside().contains(run.name()))
@@ -104,7 +105,7 @@ final class SetAside {
    * By how much a run's marks are early: its signal bends later, and the fit's delays say so too,
    * or it was so far from the fit that it counts for little.
    */
-  static OptionalDouble shift_s(FitResult fit, Run run) {
+  public static OptionalDouble shift_s(FitResult fit, Run run) {
     OptionalDouble bends = SpinMarks.shift_s(run, fit.signal().chain().sign());
     boolean delayed =
         fit.aside().contains(run.name())
@@ -117,7 +118,7 @@ final class SetAside {
   }
 
   /** Mean square of the whitened residuals of wild parts, by run. */
-  static Map<String, Double> wild(FitResult fit) {
+  public static Map<String, Double> wild(FitResult fit) {
     Map<String, Double> wild = new HashMap<>();
     for (Track track : fit.problem().tracks()) {
       for (int i = 0; i < track.rows.size(); i++) {
@@ -143,13 +144,13 @@ final class SetAside {
   }
 
   /** A lasting change of the heat at rest over all runs, set aside or not. */
-  static Optional<Change> heatChange(List<RunHealth> health) {
+  public static Optional<Change> heatChange(List<RunHealth> health) {
     OddRuns all = new OddRuns(health);
     return change(all.resting(), all.change());
   }
 
   /** The freed speeds, where they are those of all runs from one on, or up to one, and agree. */
-  static Optional<Change> speedChange(FitResult fit) {
+  public static Optional<Change> speedChange(FitResult fit) {
     List<String> runs = turned(fit);
     List<String> freed = runs.stream().filter(r -> !fit.setup().counts(r)).toList();
     if (freed.size() < 2 || freed.size() + 2 > runs.size()) {
@@ -172,7 +173,7 @@ final class SetAside {
   }
 
   /** The same by the speed that was written. */
-  static List<String> bySpeed(FitResult fit) {
+  public static List<String> bySpeed(FitResult fit) {
     return fit.setting().heated().stream()
         .filter(run -> run.arm().isPresent())
         .sorted(Comparator.comparingDouble(run -> run.arm().orElseThrow().speed_m_s()))
@@ -182,7 +183,7 @@ final class SetAside {
   }
 
   /** Moved runs whose recordings count, in order. */
-  static List<String> turned(FitResult fit) {
+  public static List<String> turned(FitResult fit) {
     return fit.setting().heated().stream()
         .map(Run::name)
         .filter(r -> fit.setup().speedColumns().containsKey(r) && !fit.aside().contains(r))
@@ -195,7 +196,7 @@ final class SetAside {
    * @param mean their mean
    * @param scatter their standard deviation
    */
-  record Speeds(double mean, double scatter) {
+  public record Speeds(double mean, double scatter) {
     static Speeds of(FitResult fit, List<String> runs) {
       double[] values = fit.values();
       double[] off =
@@ -209,7 +210,8 @@ final class SetAside {
 
     /** Whether they are off by one factor. */
     boolean agree() {
-      return Math.abs(mean) > OwnChoices.SPEED_STEP && Math.abs(mean) > 2 * scatter;
+      return Math.abs(mean) > OwnChoices.SPEED_STEP
+          && Math.abs(mean) > OwnChoices.STEP_OVER_SCATTER * scatter;
     }
   }
 

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.Evidence.ResidualStatistics;
 import faintwind.calibration.fit.numerics.RunProblem;
@@ -6,10 +6,10 @@ import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.wander.Whitening;
 
 /** Residuals of all recordings in numbers. */
-final class ResidualReport {
+public final class ResidualReport {
   private ResidualReport() {}
 
-  static ResidualStatistics of(FitResult fit) {
+  public static ResidualStatistics of(FitResult fit) {
     RunProblem problem = fit.problem();
     double squares = 0;
     double slow = 0;

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
@@ -50,12 +50,12 @@ public final class FitResult {
   }
 
   /** The same fit, these runs noted as set aside. */
-  FitResult withoutRuns(Set<String> runs) {
+  public FitResult withoutRuns(Set<String> runs) {
     return new FitResult(setting, setup, problem, solution, runs);
   }
 
   /** Runs whose recordings did not count, because their heat contradicts the others'. */
-  Set<String> aside() {
+  public Set<String> aside() {
     return aside;
   }
 
@@ -67,21 +67,21 @@ public final class FitResult {
    * @param runScatter standard deviation between runs beyond what was stated, relative
    * @param deviance −2 log likelihood with the priors, without its constant
    */
-  record Solution(Optimum optimum, Wander wander, double runScatter, double deviance) {}
+  public record Solution(Optimum optimum, Wander wander, double runScatter, double deviance) {}
 
-  Setting setting() {
+  public Setting setting() {
     return setting;
   }
 
-  Setup setup() {
+  public Setup setup() {
     return setup;
   }
 
-  RunProblem problem() {
+  public RunProblem problem() {
     return problem;
   }
 
-  Solution solution() {
+  public Solution solution() {
     return solution;
   }
 
@@ -101,12 +101,12 @@ public final class FitResult {
   }
 
   /** Degrees of freedom of the scatter between runs. */
-  double runFreedom() {
+  public double runFreedom() {
     return RunScatter.freedom(setup);
   }
 
   /** Draught that the recordings showed, m/s; 0 where no arm was turned. */
-  double draught_m_s() {
+  public double draught_m_s() {
     return setup.turns() ? setup.draught().m_s(values()) : 0;
   }
 
@@ -116,12 +116,12 @@ public final class FitResult {
   }
 
   /** Values of all unknowns. */
-  double[] values() {
+  public double[] values() {
     return setup.unknowns().values(solution.optimum().point());
   }
 
   /** Covariance of all unknowns, in their own units. */
-  double[][] covariance() {
+  public double[][] covariance() {
     double[] slopes = setup.unknowns().slopes(solution.optimum().point());
     double[][] covariance = solution.optimum().unitCovariance();
     for (int i = 0; i < slopes.length; i++) {

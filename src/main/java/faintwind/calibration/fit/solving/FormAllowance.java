@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.judging;
+package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.numerics.Setup;
 import java.util.Map;
@@ -9,7 +9,7 @@ import java.util.Map;
  * after it shows. Sized on made-up builds that serve for nothing else (docs/decisions/0006, table
  * in docs/accuracy.md): common practice, no source.
  */
-final class FormAllowance {
+public final class FormAllowance {
   /** Relative standard uncertainty of a parameter that stands for the form. */
   private static final Map<String, Double> RELATIVE =
       Map.of(
@@ -30,7 +30,7 @@ final class FormAllowance {
   }
 
   /** Variance of a loss parameter that stands for the form. */
-  static double form(Setup setup, double[] values, int i) {
+  public static double form(Setup setup, double[] values, int i) {
     String name = setup.unknowns().get(i).name();
     double u = RELATIVE.getOrDefault(name, 0.0) * values[i] + ABSOLUTE.getOrDefault(name, 0.0);
     return u * u;
@@ -40,7 +40,7 @@ final class FormAllowance {
    * Variance of a loss parameter from the carried air: a share that is wrong scales every speed
    * alike, forced ∝ speed^−n with n about the half that the published forms have near their middle.
    */
-  static double carried(Setup setup, double[] values, int i) {
+  public static double carried(Setup setup, double[] values, int i) {
     String name = setup.unknowns().get(i).name();
     if (!setup.turns() || setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
       return 0;
