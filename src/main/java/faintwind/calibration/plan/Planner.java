@@ -6,7 +6,7 @@ import faintwind.calibration.fit.foretelling.ExpectedResponse;
 import faintwind.calibration.fit.foretelling.ExpectedUncertainty;
 import faintwind.calibration.fit.foretelling.Knowledge;
 import faintwind.calibration.fit.foretelling.PlannedFit;
-import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.fit.setup.CarriedKnown;
 import faintwind.calibration.run.Run;
 import faintwind.message.Checked;
 import faintwind.message.Problem;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.calibration.fit.foretelling.ExpectedUncertainty;
 import faintwind.calibration.fit.foretelling.Knowledge;
 import faintwind.calibration.fit.foretelling.PlannedFit;
-import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.fit.setup.CarriedKnown;
 import faintwind.calibration.run.Run;
 import java.util.ArrayList;
 import java.util.List;

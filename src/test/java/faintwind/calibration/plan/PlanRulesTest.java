@@ -3,7 +3,7 @@ package faintwind.calibration.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.fit.setup.CarriedKnown;
 import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Uncertain;
 import faintwind.message.Problem;

@@ -3,7 +3,7 @@ package faintwind.calibration.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.foretelling.PlannedFit;
-import faintwind.calibration.fit.numerics.CarriedKnown;
+import faintwind.calibration.fit.setup.CarriedKnown;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 

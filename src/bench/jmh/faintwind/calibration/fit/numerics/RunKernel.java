@@ -1,5 +1,9 @@
 package faintwind.calibration.fit.numerics;
 
+import faintwind.calibration.fit.setup.Setup;
+
+import faintwind.calibration.fit.setup.Setting;
+
 import faintwind.bench.Spent;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;

@@ -3,7 +3,7 @@ package faintwind.calibration.fit.foretelling;
 import faintwind.calibration.Covariance;
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.Parameter;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.Formula;
 import faintwind.calibration.response.ParameterPrior;

@@ -1,8 +1,8 @@
 package faintwind.calibration.fit.foretelling;
 
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.setup.CarriedKnown;
 import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.linear.ArrayRealVector;

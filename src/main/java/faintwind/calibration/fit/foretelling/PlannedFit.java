@@ -1,10 +1,10 @@
 package faintwind.calibration.fit.foretelling;
 
-import faintwind.calibration.fit.numerics.CarriedKnown;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.setup.CarriedKnown;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.PhysicsShaped;

@@ -1,7 +1,7 @@
 package faintwind.calibration.fit.health;
 
 import faintwind.calibration.fit.health.HeatBlock.Phase;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
 import faintwind.calibration.fit.wander.Wander;

@@ -1,7 +1,7 @@
 package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Performance.BudgetShare;
-import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FormAllowance;
 import faintwind.calibration.response.AirPoint;

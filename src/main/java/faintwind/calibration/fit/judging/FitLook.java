@@ -3,7 +3,7 @@ package faintwind.calibration.fit.judging;
 import faintwind.calibration.Calibration;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Parameter;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.response.PhysicsShaped;

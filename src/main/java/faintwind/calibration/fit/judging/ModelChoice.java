@@ -2,7 +2,7 @@ package faintwind.calibration.fit.judging;
 
 import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.fit.numerics.Minimum;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.solving.LeftOutRuns;

@@ -4,7 +4,7 @@ import faintwind.calibration.fit.health.PhysicsBounds;
 import faintwind.calibration.fit.health.PhysicsBounds.Range;
 import faintwind.calibration.fit.health.SignalCheck;
 import faintwind.calibration.fit.health.Slip;
-import faintwind.calibration.fit.numerics.CountingHabit;
+import faintwind.calibration.fit.setup.CountingHabit;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;

@@ -91,7 +91,7 @@ public record Layout(
   }
 
   /** Where a turn finds what all runs of the arm share. */
-  Turn.Arm arm() {
+  public Turn.Arm arm() {
     return new Turn.Arm(runUp(), fromRest(), asymmetry(), runDown(), clock());
   }
 

@@ -48,7 +48,7 @@ public final class RunProblem {
   /** Values of the unknowns at the last {@link #integrate}. */
   private double[] integrated = {};
 
-  RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
+  public RunProblem(Layout layout, Unknowns unknowns, List<Track> tracks, List<ZeroReading> zeros) {
     this.layout = layout;
     this.unknowns = unknowns;
     this.tracks = List.copyOf(tracks);

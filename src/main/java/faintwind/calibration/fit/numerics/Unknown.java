@@ -37,7 +37,7 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
     SOFT
   }
 
-  static Unknown of(ParameterPrior quantity) {
+  public static Unknown of(ParameterPrior quantity) {
     return new Unknown(
         quantity.name(),
         quantity.prior(),
@@ -49,11 +49,11 @@ public record Unknown(String name, double mean, double spread, Shape shape) {
     return new Unknown(name, mean, spread, Shape.LINEAR);
   }
 
-  static Unknown log(String name, double mean, double spread) {
+  public static Unknown log(String name, double mean, double spread) {
     return new Unknown(name, mean, spread, Shape.LOG);
   }
 
-  static Unknown soft(String name, double mean, double spread) {
+  public static Unknown soft(String name, double mean, double spread) {
     return new Unknown(name, mean, spread, Shape.SOFT);
   }
 

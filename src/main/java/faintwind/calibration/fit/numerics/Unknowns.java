@@ -12,7 +12,7 @@ public final class Unknowns {
   private Ties ties = Ties.NONE;
 
   /** Adds one and returns its index. */
-  int add(Unknown unknown) {
+  public int add(Unknown unknown) {
     list.add(unknown);
     return list.size() - 1;
   }
@@ -33,7 +33,7 @@ public final class Unknowns {
   }
 
   /** Takes what others showed in the place of what is usual. */
-  void expect(ClassKnown others) {
+  public void expect(ClassKnown others) {
     list.replaceAll(
         unknown ->
             Optional.ofNullable(others.expected().get(unknown.name()))

@@ -2,8 +2,8 @@ package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.squares.Optimum;
 import java.util.ArrayList;

@@ -1,6 +1,6 @@
 package faintwind.calibration.fit.solving;
 
-import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.setup.Setup;
 import java.util.Map;
 
 /**

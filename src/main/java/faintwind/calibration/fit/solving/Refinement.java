@@ -3,12 +3,12 @@ package faintwind.calibration.fit.solving;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.fit.numerics.Minimum;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.RunScatter;
-import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.fit.numerics.Setup;
-import faintwind.calibration.fit.numerics.Starts;
 import faintwind.calibration.fit.numerics.WanderSearch;
 import faintwind.calibration.fit.numerics.Wildness;
+import faintwind.calibration.fit.setup.RunScatter;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
+import faintwind.calibration.fit.setup.Starts;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.fit.track.Track;
@@ -105,7 +105,7 @@ final class Refinement {
     double[] x = start;
     problem.integrate(x);
     Wander wander = new WanderSearch(problem).from(Wander.FIRST);
-    double scatter = Setup.FIRST_RUN_SCATTER;
+    double scatter = RunScatter.FIRST;
     Optimum optimum = null;
     for (int round = 0; round < OwnChoices.ROUNDS || optimum == null; round++) {
       problem.whiten(x, wander);

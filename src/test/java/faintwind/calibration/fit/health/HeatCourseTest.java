@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.fit.health.HeatBlock.Phase;
-import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.AirPoint;

@@ -2,10 +2,10 @@ package faintwind.calibration.fit.judging;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.fit.numerics.Setup;
 import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.fit.numerics.Unknown.Shape;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.response.AirPoint;

@@ -7,7 +7,7 @@ import faintwind.calibration.Calibration;
 import faintwind.calibration.Evidence.Candidate;
 import faintwind.calibration.Origin;
 import faintwind.calibration.fit.FaultyRuns;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.solving.HealthyFit;

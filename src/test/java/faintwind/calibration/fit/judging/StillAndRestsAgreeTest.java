@@ -3,7 +3,7 @@ package faintwind.calibration.fit.judging;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Setting;
+import faintwind.calibration.fit.setup.Setting;
 import faintwind.calibration.fit.solving.FitResult;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.track.Track;

@@ -3,6 +3,8 @@ package faintwind.calibration.fit.numerics;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.squares.Linearised;
 import faintwind.calibration.fit.wander.Wander;
 import faintwind.calibration.response.PhysicsShaped;

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import faintwind.calibration.Cancelled;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.squares.Linearised;
 import faintwind.calibration.fit.squares.Optimiser;
 import faintwind.calibration.fit.wander.Wander;

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.FormulaFit;
 import faintwind.calibration.fit.judging.SampleRuns;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.solving.FitToRuns;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.response.PhysicsShaped;

@@ -2,8 +2,8 @@ package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.judging.SampleRuns;
 import faintwind.calibration.fit.numerics.RunProblem;
-import faintwind.calibration.fit.numerics.Setting;
-import faintwind.calibration.fit.numerics.Setup;
+import faintwind.calibration.fit.setup.Setting;
+import faintwind.calibration.fit.setup.Setup;
 import faintwind.calibration.fit.squares.Optimum;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunSet;

@@ -1,5 +1,7 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
+import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.run.ArmKnown;
 import faintwind.calibration.run.Uncertain;
 import java.util.List;

@@ -1,5 +1,6 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
+import faintwind.calibration.fit.numerics.Layout;
 import faintwind.calibration.fit.track.Track;
 import java.util.List;
 import java.util.stream.IntStream;

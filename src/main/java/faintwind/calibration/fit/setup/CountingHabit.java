@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
 import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.run.ArmTurning;

@@ -1,8 +1,9 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import faintwind.calibration.fit.numerics.Unknown;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;

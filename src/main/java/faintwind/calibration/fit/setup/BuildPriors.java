@@ -1,6 +1,9 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
 import faintwind.calibration.build.BuiltHeat;
+import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.numerics.Unknowns;
 import faintwind.calibration.response.AirPoint;
 import faintwind.calibration.response.PhysicsShaped;
 import faintwind.calibration.response.ThermalPath;

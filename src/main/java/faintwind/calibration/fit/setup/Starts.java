@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
 import faintwind.calibration.response.ThermalPath;
 import java.util.List;

@@ -1,4 +1,4 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
 /**
  * How the air that the arm carries round comes to be known.
@@ -16,6 +16,6 @@ public record CarriedKnown(double spread, double allowed) {
 
   /** Left to the recordings. */
   public static CarriedKnown byRecordings() {
-    return new CarriedKnown(Setup.CARRIED_SPREAD, OwnChoices.CARRIED_FORM);
+    return new CarriedKnown(OwnChoices.CARRIED_SPREAD, OwnChoices.CARRIED_FORM);
   }
 }

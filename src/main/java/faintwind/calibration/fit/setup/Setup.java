@@ -1,7 +1,10 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
+import faintwind.calibration.fit.numerics.Layout;
+import faintwind.calibration.fit.numerics.RunProblem;
+import faintwind.calibration.fit.numerics.Unknown;
+import faintwind.calibration.fit.numerics.Unknowns;
 import faintwind.calibration.fit.track.ArmAt;
-import faintwind.calibration.fit.track.CountedTime;
 import faintwind.calibration.fit.track.FileRows;
 import faintwind.calibration.fit.track.PreparedFile;
 import faintwind.calibration.fit.track.Track;
@@ -12,9 +15,6 @@ import faintwind.calibration.response.ResponseModel;
 import faintwind.calibration.response.ThermalPath;
 import faintwind.calibration.response.TypeLetter;
 import faintwind.calibration.run.ArmKnown;
-import faintwind.calibration.run.ArmSpeed;
-import faintwind.calibration.run.ArmTurning;
-import faintwind.calibration.run.Direction;
 import faintwind.calibration.run.Run;
 import faintwind.calibration.run.RunKind;
 import faintwind.calibration.run.Uncertain;
@@ -31,37 +31,12 @@ import java.util.Set;
  * common practice, no source, except where another is named.
  */
 public final class Setup {
-  /** Delay of the begin and end of a reference flow, and the time in which it comes and goes. */
-  private static final double DELAY_S = 3;
-
-  private static final double RUN_S = 2;
-  private static final double U_RUN = 0.7;
-
-  /** Carried air before any recording, where nobody states it: 3 ± 2 %, an assumption. */
-  static final double CARRIED_SHARE = 0.03;
-
-  public static final double CARRIED_SPREAD = 0.02;
-
-  /** Rest after a stop beyond which no more is learned of the carried air, s. */
-  static final double REST_AFTER_S = 120;
-
-  /** Loss of a usual ball in still air, 1/s. */
-  private static final double STILL_LOSS_1_S = 0.0025;
-
-  public static final double FIRST_RUN_SCATTER = 0.01;
-
-  /** After the heater was switched on, s (own choice). */
-  private static final double SWITCHING_S = 30;
-
   /**
    * By how much the published conductivities of air differ in their rise with temperature, as a
    * change of the signal per kelvin (exponents of 0.85 to 0.89 near 310 K; the loss goes with half
    * of the difference), 1/K. It shows as if the thermocouple's sensitivity rose otherwise.
    */
   private static final double U_BY_TEMPERATURE_1_K = 8e-5;
-
-  /** Spread of a speed that does not count. */
-  private static final double FREE_SPREAD = 3;
 
   private final Setting setting;
 
@@ -71,13 +46,10 @@ public final class Setup {
   private final Unknowns unknowns = new Unknowns();
   private final Layout layout;
   private boolean statedShare;
-  private double fromRest;
+  private final TurnUnknowns moved;
   private final List<Track> tracks = new ArrayList<>();
   private final List<ZeroReading> zeros = new ArrayList<>();
   private final Set<String> freed = new HashSet<>();
-  private final Map<String, Integer> speedColumns = new HashMap<>();
-  private final Map<String, Double> statedSpread = new HashMap<>();
-  private final Map<Double, Integer> radiusColumns = new HashMap<>();
 
   public Setup(Setting setting, ResponseModel model) {
     this(setting, model, new HashMap<>());
@@ -107,14 +79,15 @@ public final class Setup {
             model, model.quantities().size(), bend, setting.signal().perKelvin(), reference_K);
     addPath(reference_K);
     BuildPriors.sharpen(setting, layout, unknowns);
-    fromRest = CountingHabit.fromRest(setting.heated());
+    double fromRest = CountingHabit.fromRest(setting.heated());
+    moved = new TurnUnknowns(unknowns, layout.arm(), fromRest);
     Optional<Uncertain> stated = stated();
     statedShare = stated.isPresent();
     Optional<ArmKnown> arm = knownArm();
     Uncertain share =
         stated
             .or(() -> arm.map(ArmKnown::carriedShare))
-            .orElse(Uncertain.of(CARRIED_SHARE, CARRIED_SPREAD));
+            .orElse(Uncertain.of(OwnChoices.CARRIED_SHARE, OwnChoices.CARRIED_SPREAD));
     ArmPriors.carried(share, arm).forEach(unknowns::add);
     ArmPriors.arm(fromRest, arm).forEach(unknowns::add);
     unknowns.expect(setting.known().others());
@@ -134,17 +107,17 @@ public final class Setup {
 
   /** Relative speed error of each moved run by name: the index of its unknown. */
   public Map<String, Integer> speedColumns() {
-    return speedColumns;
+    return moved.speedColumns();
   }
 
   /** Stated relative standard uncertainty of a moved run's own speed. */
   public double statedSpread(String run) {
-    return statedSpread.getOrDefault(run, 0.0);
+    return moved.statedSpread(run);
   }
 
   /** Index of the relative radius error by radius. */
   public Map<Double, Integer> radiusColumns() {
-    return radiusColumns;
+    return moved.radiusColumns();
   }
 
   /** Whether an arm was turned at all: in reference flows no air is carried round. */
@@ -173,7 +146,7 @@ public final class Setup {
         && setting.files().stream()
             .flatMap(file -> file.runs().stream())
             .filter(run -> run.kind() == RunKind.SPIN)
-            .noneMatch(run -> restAfter_s(run) >= REST_AFTER_S);
+            .noneMatch(run -> restAfter_s(run) >= OwnChoices.REST_AFTER_S);
   }
 
   private static double restAfter_s(Run run) {
@@ -204,10 +177,11 @@ public final class Setup {
     }
     double largest_K = setting.largest() / Math.abs(setting.signal().perKelvin());
     unknowns.replace(
-        layout.path(ThermalPath.HEATING), Unknown.log("heating", STILL_LOSS_1_S * largest_K, 0.7));
-    double spread = 0.01 * setting.largest();
+        layout.path(ThermalPath.HEATING),
+        Unknown.log("heating", OwnChoices.STILL_LOSS_1_S * largest_K, OwnChoices.U_HEATING));
+    double spread = OwnChoices.U_OFFSET * setting.largest();
     double stated = setting.signal().chain().offset().orElse(0);
-    unknowns.replace(layout.path(ThermalPath.OFFSET), Unknown.linear("offset", stated, spread * 3));
+    unknowns.replace(layout.path(ThermalPath.OFFSET), Unknown.linear("offset", stated, spread));
     setting
         .signal()
         .thermocouple()
@@ -259,9 +233,9 @@ public final class Setup {
     List<Turn> turns = new ArrayList<>();
     for (Run run : file.runs()) {
       if (run.kind() == RunKind.SPIN) {
-        turns.add(spin(run, run.arm().orElseThrow()));
+        turns.add(moved.spin(run, run.arm().orElseThrow()));
       } else if (run.kind() == RunKind.REFERENCE) {
-        turns.add(flow(file, run, run.reference_m_s().orElseThrow()));
+        turns.add(moved.flow(file, run, run.reference_m_s().orElseThrow()));
       }
     }
     boolean cold = isCold(rows);
@@ -269,7 +243,7 @@ public final class Setup {
       // when a heater was switched on is known to a row at best, and what flows between resistor,
       // glue and ball in the first seconds is more than two bodies describe: the difference at the
       // start takes up what the heater gave earlier or later
-      rows.setAsideBefore(ready.supply().firstOn_s(rows.time_s[0]) + SWITCHING_S);
+      rows.setAsideBefore(ready.supply().firstOn_s(rows.time_s[0]) + OwnChoices.SWITCHING_S);
     }
     double start_K = (rows.signal[0] - zeroSignal()) / setting.signal().perKelvin();
     int delta =
@@ -295,69 +269,7 @@ public final class Setup {
 
   private boolean isCold(Track.Rows rows) {
     double first = (rows.signal[0] - zeroSignal()) * Math.signum(setting.signal().perKelvin());
-    return first < 0.15 * setting.largest();
-  }
-
-  private Turn spin(Run run, ArmTurning arm) {
-    double sign = run.conditions().direction().filter(d -> d == Direction.CCW).isPresent() ? -1 : 1;
-    CountingHabit.Window window = CountingHabit.window(arm, ArmPriors.RUN_UP_S);
-    double unknownStart =
-        arm.firstClick_s().isPresent() ? 0 : (1 - fromRest) * window.u_left() * ArmPriors.RUN_UP_S;
-    double clicks = Math.hypot(ArmSpeed.uClicks(arm), unknownStart / arm.turnsTime_s().value());
-    double radius_m = arm.radius_m().value();
-    int radius =
-        radiusColumns.computeIfAbsent(
-            radius_m,
-            r ->
-                unknowns.add(
-                    Unknown.linear(
-                        "radius " + Math.round(1000 * r) + " mm", 0, ArmSpeed.uRadius(arm))));
-    return new Turn(
-        run.name(),
-        sign * arm.speed_m_s(),
-        arm.spinStart_s(),
-        arm.spinStop_s(),
-        1,
-        window.count(),
-        new Turn.Columns(
-            speedColumn(run.name(), clicks),
-            radius,
-            unknowns.add(ArmPriors.noted("start_delay " + run.name())),
-            unknowns.add(ArmPriors.noted("stop_delay " + run.name())),
-            unknowns.add(ArmPriors.own("run_up_own " + run.name())),
-            unknowns.add(ArmPriors.own("run_down_own " + run.name())),
-            layout.arm()));
-  }
-
-  private Turn flow(FileRows file, Run run, Uncertain speed) {
-    double relative = speed.u().orElse(0.03 * speed.value()) / speed.value();
-    double from = run.recording().signal().first_s();
-    double to = run.recording().signal().last_s();
-    boolean first = from <= file.signal().first_s();
-    boolean last = to >= file.signal().last_s();
-    return new Turn(
-        run.name(),
-        speed.value(),
-        first ? Double.NEGATIVE_INFINITY : from,
-        last ? Double.POSITIVE_INFINITY : to,
-        0,
-        CountedTime.NONE,
-        new Turn.Columns(
-            speedColumn(run.name(), relative),
-            -1,
-            first ? -1 : delay("start_delay " + run.name()),
-            last ? -1 : delay("stop_delay " + run.name()),
-            first ? -1 : run("run_up " + run.name()),
-            last ? -1 : run("run_down " + run.name()),
-            Turn.Arm.NONE));
-  }
-
-  private int delay(String name) {
-    return unknowns.add(Unknown.linear(name, 0, DELAY_S));
-  }
-
-  private int run(String name) {
-    return unknowns.add(Unknown.log(name, RUN_S, U_RUN));
+    return first < OwnChoices.COLD * setting.largest();
   }
 
   /**
@@ -366,12 +278,7 @@ public final class Setup {
    */
   public void free(Set<String> runs) {
     freed.addAll(runs);
-    for (String run : runs) {
-      Integer column = speedColumns.get(run);
-      if (column != null) {
-        unknowns.replace(column, Unknown.linear("speed " + run, 0, FREE_SPREAD));
-      }
-    }
+    runs.forEach(moved::free);
   }
 
   /** Runs whose own speed does not count. */
@@ -382,13 +289,5 @@ public final class Setup {
   /** Whether a run's own speed counts. */
   public boolean counts(String run) {
     return !freed.contains(run);
-  }
-
-  private int speedColumn(String run, double stated) {
-    statedSpread.put(run, stated);
-    int column =
-        unknowns.add(Unknown.linear("speed " + run, 0, Math.hypot(stated, FIRST_RUN_SCATTER)));
-    speedColumns.put(run, column);
-    return column;
   }
 }

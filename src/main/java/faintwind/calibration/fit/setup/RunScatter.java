@@ -1,5 +1,6 @@
-package faintwind.calibration.fit.numerics;
+package faintwind.calibration.fit.setup;
 
+import faintwind.calibration.fit.numerics.Unknown;
 import java.util.Map;
 
 /**
@@ -9,6 +10,9 @@ import java.util.Map;
  * others.
  */
 public final class RunScatter {
+  /** Before any fit, relative. */
+  public static final double FIRST = OwnChoices.FIRST_SCATTER;
+
   private RunScatter() {}
 
   /** Degrees of freedom of the scatter: the runs, and what the expectation is worth, less one. */
