@@ -15,7 +15,9 @@ public final class LogSample {
   public static final int SUPPLY = 32;
 
   private final int known;
-  final double time;
+
+  /** On the log's clock, s. */
+  public final double time;
 
   /** In the calibration's unit and polarity. */
   public final double signal;

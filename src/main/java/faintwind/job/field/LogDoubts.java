@@ -5,6 +5,7 @@ import static faintwind.calibration.speed.LogSample.PRESSURE;
 import static faintwind.calibration.speed.LogSample.SIGNAL;
 import static faintwind.calibration.speed.LogSample.SUPPLY;
 import static faintwind.calibration.speed.LogSample.TEMPERATURE;
+import static faintwind.calibration.speed.LogSample.TIME;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.response.Formula;
@@ -21,8 +22,9 @@ import java.util.List;
 
 /**
  * What makes it doubtful that a log and a calibration belong together: air that no weather makes of
- * the calibration's, and signals that the instrument never gave. Every speed can be wrong then, and
- * no row shows it. For one log and one thread.
+ * the calibration's, signals that the instrument never gave or that the logger cut off, and rows so
+ * far apart that they are hardly seconds. Every speed can be wrong then, and no row shows it. For
+ * one log and one thread.
  */
 final class LogDoubts {
   /** Weather at one place stays within this, Pa; 500 m of height are as much (own choice). */
@@ -39,6 +41,9 @@ final class LogDoubts {
 
   private static final double LEAST_SHARE = 0.01;
 
+  /** A row in a quarter of an hour tells of wind at its moment alone (own choice). */
+  private static final double FAR_APART_S = 900;
+
   private final AirState reference;
   private final double offset;
   private final double perSign;
@@ -54,6 +59,10 @@ final class LogDoubts {
   private long humidities;
   private long supplies;
   private double temperature_K;
+  private final HeldAtTheEnd held = new HeldAtTheEnd();
+  private long timed;
+  private double first_s;
+  private double last_s;
 
   LogDoubts(Calibration calibration, SpeedSettings settings) {
     reference = calibration.formula().referenceAir();
@@ -67,6 +76,11 @@ final class LogDoubts {
   /** One row, its signal in the calibration's unit. */
   void add(LogSample row) {
     rows++;
+    if (row.knows(TIME)) {
+      first_s = timed == 0 ? row.time : first_s;
+      last_s = row.time;
+      timed++;
+    }
     if (row.knows(PRESSURE)) {
       pressures++;
       pressure_Pa += row.pressure;
@@ -79,6 +93,9 @@ final class LogDoubts {
     supplies += row.knows(SUPPLY) ? 1 : 0;
     double fed = row.knows(SUPPLY) && supply_V > 0 ? row.supply / supply_V : 1;
     double signal = perSign * (row.signal - offset);
+    if (row.knows(SIGNAL)) {
+      held.add(signal);
+    }
     if (row.knows(SIGNAL) && signal > most * Math.max(1, fed * fed)) {
       larger++;
       largest = Math.max(largest, signal);
@@ -116,6 +133,18 @@ final class LogDoubts {
               String.valueOf(larger),
               Numerals.digits(largest),
               Numerals.digits(most / LARGER)));
+    }
+    if (held.isThere()) {
+      found.add(
+          Problem.warning(
+              "convert.cut-off",
+              where,
+              String.valueOf(held.rows()),
+              Numerals.digits(perSign * held.largest() + offset)));
+    }
+    double apart_s = timed > 1 ? (last_s - first_s) / (timed - 1) : 0;
+    if (timed >= LEAST_ROWS && apart_s >= FAR_APART_S) {
+      found.add(Problem.warning("convert.far-apart", where, Numerals.places(apart_s, 0)));
     }
     return found;
   }

@@ -14,6 +14,7 @@ import faintwind.physics.AirState;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 
 class LogDoubtsTest {
@@ -107,5 +108,41 @@ class LogDoubtsTest {
     assertThat(doubts.problems("log.csv", both))
         .singleElement()
         .satisfies(told -> assertThat(told.found()).isEqualTo("air_C"));
+  }
+
+  /** Trembling in its last digits below a limit, at which it stands. */
+  private List<String> cutOff(double limit, double digit, int stepRows) {
+    Random random = new Random(7);
+    LogDoubts doubts = new LogDoubts(calibration, new SpeedSettings(30, LogAir.UNKNOWN));
+    for (int i = 0; i < ROWS; i++) {
+      double still = largest * (0.7 + 0.3 * Math.sin(i * 0.006)) + 0.2 * random.nextGaussian();
+      double read = Math.min(limit, digit * Math.round(still / digit));
+      doubts.add(
+          new LogSample(
+              OptionalDouble.of((double) stepRows * i),
+              OptionalDouble.of(read),
+              LogAir.UNKNOWN,
+              OptionalDouble.empty()));
+    }
+    return doubts.problems("log.csv", COLUMNS).stream().map(Problem::id).toList();
+  }
+
+  @Test
+  void aSignalThatStandsAtItsLargestIsADoubt() {
+    assertThat(cutOff(0.9 * largest, 0.0001, 1)).containsExactly("convert.cut-off");
+    assertThat(cutOff(2 * largest, 0.0001, 1)).isEmpty();
+  }
+
+  /** Coarse steps let smaller values stand, too: nothing can be said. */
+  @Test
+  void aCoarseLoggerIsNoDoubt() {
+    assertThat(cutOff(2 * largest, 0.5, 1)).isEmpty();
+    assertThat(cutOff(0.9 * largest, 0.5, 1)).isEmpty();
+  }
+
+  @Test
+  void rowsAQuarterOfAnHourApartAreADoubt() {
+    assertThat(cutOff(2 * largest, 0.0001, 899)).isEmpty();
+    assertThat(cutOff(2 * largest, 0.0001, 1000)).containsExactly("convert.far-apart");
   }
 }
