@@ -83,19 +83,23 @@ public final class Diagnosis {
     if (lowest > OwnChoices.LOW_SPEED_M_S) {
       found.add(Problem.warning("fit.no-low-speed", Where.NOWHERE, SignalCheck.text(lowest)));
     }
-    if (fit.setup().restsAreShort()) {
-      Uncertain share = fit.carriedShare();
-      found.add(
-          Problem.warning(
-              "fit.short-rests",
-              Where.NOWHERE,
-              Numerals.places(100 * share.value(), 1),
-              Numerals.places(100 * share.u().orElseThrow(), 1)));
-    }
+    carried(fit, found);
     List<Direction> directions =
         set.runs().stream().flatMap(r -> r.conditions().direction().stream()).distinct().toList();
     if (directions.size() == 1) {
       found.add(Problem.warning("fit.one-direction", Where.NOWHERE, ""));
+    }
+  }
+
+  private static void carried(FitResult fit, List<Problem> found) {
+    Uncertain share = fit.carriedShare();
+    String percent = Numerals.places(100 * share.value(), 1);
+    String u_percent = Numerals.places(100 * share.u().orElseThrow(), 1);
+    if (fit.setup().restsAreShort()) {
+      found.add(Problem.warning("fit.short-rests", Where.NOWHERE, percent, u_percent));
+    }
+    if (fit.setup().findsCarried() && share.value() > OwnChoices.MUCH_CARRIED) {
+      found.add(Problem.warning("fit.much-carried", Where.NOWHERE, percent, u_percent));
     }
   }
 

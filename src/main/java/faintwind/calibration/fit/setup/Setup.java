@@ -130,6 +130,11 @@ public final class Setup {
     return statedShare;
   }
 
+  /** Whether the share of carried air is left to these recordings and what is believed of arms. */
+  public boolean findsCarried() {
+    return turns() && !statedShare && knownArm().isEmpty();
+  }
+
   private Optional<ArmKnown> knownArm() {
     return setting.known().arm();
   }
@@ -139,9 +144,7 @@ public final class Setup {
    * goes on for long after a stop, nobody states it, and no other session tells.
    */
   public boolean restsAreShort() {
-    return turns()
-        && !statedShare
-        && knownArm().isEmpty()
+    return findsCarried()
         && !setting.known().others().expected().containsKey("carried_share")
         && setting.files().stream()
             .flatMap(file -> file.runs().stream())

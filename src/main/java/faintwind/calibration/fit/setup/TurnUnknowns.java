@@ -61,6 +61,7 @@ final class TurnUnknowns {
             : (1 - fromRest) * window.u_left() * ArmPriors.RUN_UP_S;
     double clicks =
         Math.hypot(ArmSpeed.uClicks(turning), unknownStart / turning.turnsTime_s().value());
+    int radius = radiusColumn(turning);
     return new Turn(
         run.name(),
         sign * turning.speed_m_s(),
@@ -70,7 +71,7 @@ final class TurnUnknowns {
         window.count(),
         new Turn.Columns(
             speedColumn(run.name(), clicks),
-            radiusColumn(turning),
+            radius,
             unknowns.add(ArmPriors.noted("start_delay " + run.name())),
             unknowns.add(ArmPriors.noted("stop_delay " + run.name())),
             unknowns.add(ArmPriors.own("run_up_own " + run.name())),

@@ -131,4 +131,15 @@ class DiagnosisTest {
   void aHealthyFitContradictsNothing() {
     assertThat(Contradictions.of(FIT, SET)).isEmpty();
   }
+
+  @Test
+  void moreCarriedAirThanInMostRoomsIsTold() {
+    assertThat(carried(0.05)).doesNotContain("fit.much-carried");
+    assertThat(carried(0.08)).contains("fit.much-carried");
+  }
+
+  private static List<String> carried(double share) {
+    FitResult fit = HealthyFit.moved(Map.of("carried_share", share));
+    return Diagnosis.warnings(fit, SET).stream().map(Problem::id).toList();
+  }
 }
