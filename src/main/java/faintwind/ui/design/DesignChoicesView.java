@@ -91,6 +91,6 @@ final class DesignChoicesView {
 
   /** Shows the rows that a design has something to say of. */
   void fill(Design design) {
-    rows.forEach((field, row) -> row.setVisible(DesignChoices.applies(field, design)));
+    rows.forEach((field, row) -> row.setVisible(field.appliesTo(design)));
   }
 }
