@@ -127,6 +127,6 @@ class DiagnosisTest {
 
   @Test
   void aHealthyFitContradictsNothing() {
-    assertThat(Contradictions.of(FIT, SET)).isEmpty();
+    assertThat(UnusableFit.of(FIT, SET)).isEmpty();
   }
 }
