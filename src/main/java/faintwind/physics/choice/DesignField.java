@@ -20,13 +20,11 @@ import faintwind.physics.part.ThermocoupleType;
 import faintwind.physics.part.Wire;
 import faintwind.physics.plating.PlatingPlan;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
@@ -134,17 +132,6 @@ public enum DesignField {
   SLOWEST(number("use.slowest_m_s", 0.001, 100, "0.05"), d -> n(d.use().slowest_m_s())),
   FASTEST(number("use.fastest_m_s", 0.001, 1000, "3"), d -> n(d.use().fastest_m_s()));
 
-  /** What is said of balls that are plated. */
-  static final List<DesignField> PLATING =
-      List.of(PLATED_BY, NICKEL, NICKEL_CURRENT, GOLD, GOLD_CURRENT, ROOM);
-
-  /** What a person says who describes a logger. */
-  static final List<DesignField> OWN_LOGGER =
-      List.of(LOGGER_NAME, LOGGER_LOW, LOGGER_HIGH, LOGGER_BITS, LOGGER_NOISE, LOGGER_OFFSET);
-
-  /** Numbers of a part or a hole that a design may do without, and of one's own logger. */
-  private static final Set<DesignField> OF_WHAT_MAY_BE_MISSING = ofWhatMayBeMissing();
-
   /** How a hole ends. */
   private enum Hole {
     BLIND,
@@ -184,21 +171,6 @@ public enum DesignField {
   /** What a design says of it, as it is typed; empty where it says nothing. */
   public String of(Design design) {
     return text.apply(design);
-  }
-
-  private static Set<DesignField> ofWhatMayBeMissing() {
-    Set<DesignField> all =
-        EnumSet.of(REFERENCE_DEPTH, CABLE_LENGTH, DROPOUT, OWN_CURRENT, EFFICIENCY);
-    all.addAll(PLATING);
-    all.addAll(OWN_LOGGER);
-    return all;
-  }
-
-  /** Whether it means something for a design: a cable's length only where there is a cable. */
-  public boolean appliesTo(Design design) {
-    return !OF_WHAT_MAY_BE_MISSING.contains(this)
-        || field.range().isEmpty()
-        || !of(design).isEmpty();
   }
 
   /** The field of an id; empty where there is none. */

@@ -13,6 +13,7 @@ import faintwind.message.Field;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.physics.choice.DesignField;
+import faintwind.physics.choice.PartFields;
 import faintwind.terminal.Terminal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -67,7 +68,8 @@ class DesignFieldsTest {
   private Sized filled(Sized design) {
     Map<DesignField, String> more = new LinkedHashMap<>();
     for (DesignField each : DesignField.values()) {
-      boolean open = each.appliesTo(design.design()) && each.of(design.design()).isEmpty();
+      boolean open =
+          PartFields.applies(each, design.design()) && each.of(design.design()).isEmpty();
       if (open && each != DesignField.POWER) { // the resistance is said
         each.field()
             .range()
