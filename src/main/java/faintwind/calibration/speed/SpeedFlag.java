@@ -8,7 +8,10 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
-/** Why a row's speed must be used with care, or not at all. */
+/**
+ * Why a row's speed must be used with care, or not at all. {@link SpeedTeller} sets the first two,
+ * {@link RowJudge} the next three, {@link SpeedRow#BAD} has the last.
+ */
 public enum SpeedFlag {
   /** Below the smallest speed that can be told from still air; a speed is still given. */
   FLOOR(1),

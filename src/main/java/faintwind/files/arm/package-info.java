@@ -1,4 +1,4 @@
-/** Files about an arm. */
+/** The record of an arm: what the calibrations on it showed, one session each. */
 @NullMarked
 package faintwind.files.arm;
 

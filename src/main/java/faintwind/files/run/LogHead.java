@@ -18,7 +18,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** Reads and judges the lines before the first row: comments, start time, column names. */
+/**
+ * Reads and judges the lines before the first row: comments, start time, column names and which
+ * character stands between them. {@link CsvLine} cuts the lines.
+ */
 public final class LogHead {
   static final String START = "# start:";
 

@@ -34,7 +34,8 @@ import java.util.Set;
 /**
  * A runs table with everything it names: the run files and, where it stands beside the table, the
  * chain. Format in docs/formats/runs-table.md. All problems of the table and of its files are told
- * at once.
+ * at once: {@link TableFile} cuts the lines into cells and counts them, {@link RunRow} reads a row,
+ * {@link RunsTableRules} judges.
  *
  * @param runSet the runs, each cut to its window
  * @param files every file that was read, by the name a person knows it under: the table first

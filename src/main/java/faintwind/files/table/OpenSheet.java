@@ -27,7 +27,7 @@ final class OpenSheet {
   private static final int MOST_COLUMNS = 16_384;
 
   private final XMLStreamReader xml;
-  private final SheetText text = new SheetText();
+  private final WorkbookLines text = new WorkbookLines();
   private final List<String> cells = new ArrayList<>();
   private Optional<Problem> merged = Optional.empty();
   private final Where where;
@@ -111,8 +111,8 @@ final class OpenSheet {
     int columns = count("number-columns-spanned");
     int rows = count("number-rows-spanned");
     if ((columns > 1 || rows > 1) && merged.isEmpty()) {
-      String from = SheetText.cell(row + 1, cells.size() + 1);
-      String to = SheetText.cell(row + rows, cells.size() + columns);
+      String from = WorkbookLines.cell(row + 1, cells.size() + 1);
+      String to = WorkbookLines.cell(row + rows, cells.size() + columns);
       merged = Optional.of(Problem.error("table.merged", where, from + ":" + to));
     }
     String shown = shown();
@@ -129,12 +129,12 @@ final class OpenSheet {
     String words = words();
     try {
       if (type != null && number != null) {
-        return SheetText.number(Double.parseDouble(number));
+        return WorkbookLines.number(Double.parseDouble(number));
       }
       if (date != null) {
-        return date.contains("T") ? SheetText.moment(LocalDateTime.parse(date)) : date;
+        return date.contains("T") ? WorkbookLines.moment(LocalDateTime.parse(date)) : date;
       }
-      return time == null ? words : SheetText.clock(Duration.parse(time).toMillis());
+      return time == null ? words : WorkbookLines.clock(Duration.parse(time).toMillis());
     } catch (DateTimeException | NumberFormatException e) {
       return words;
     }

@@ -52,11 +52,11 @@ record WorkbookCells(SharedStrings strings, Optional<StylesTable> styles, Epoch 
    * @param merged ranges of merged cells
    * @param firstCell the first cell that is not empty
    */
-  record Sheet(SheetText text, List<String> merged, String firstCell) {}
+  record Sheet(WorkbookLines text, List<String> merged, String firstCell) {}
 
   Sheet read(InputStream part) throws XMLStreamException, IOException {
     XMLStreamReader xml = SheetXml.open(part);
-    SheetText text = new SheetText();
+    WorkbookLines text = new WorkbookLines();
     List<String> merged = new ArrayList<>();
     List<String> cells = new ArrayList<>();
     String first = "";
@@ -136,17 +136,17 @@ record WorkbookCells(SharedStrings strings, Optional<StylesTable> styles, Epoch 
             .filter(f -> DateUtil.isADateFormat(f.getDataFormat(), f.getDataFormatString()))
             .isPresent();
     if (!date || value < 0) {
-      return SheetText.number(value);
+      return WorkbookLines.number(value);
     }
     String letters = String.valueOf(format.orElseThrow().getDataFormatString());
     long time_ms = Math.round(value * DAY_MS);
     if (value < 1 || letters.startsWith("[h")) {
-      return SheetText.clock(time_ms);
+      return WorkbookLines.clock(time_ms);
     }
     LocalDateTime at =
         LocalDateTime.of(epoch.day0, LocalTime.MIDNIGHT).plus(time_ms, ChronoUnit.MILLIS);
     boolean dayOnly = time_ms % (long) DAY_MS == 0 && !letters.contains("h");
-    return dayOnly ? at.toLocalDate().toString() : SheetText.moment(at);
+    return dayOnly ? at.toLocalDate().toString() : WorkbookLines.moment(at);
   }
 
   private static int number(@Nullable String text, int otherwise) {

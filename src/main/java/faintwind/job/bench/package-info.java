@@ -1,4 +1,7 @@
-/** Many instruments at once: what each is, needs and knows. */
+/**
+ * Many instruments at once: what each is, needs and knows. A recording made on the work bench is
+ * looked at in {@code calibration.bench}.
+ */
 @NullMarked
 package faintwind.job.bench;
 

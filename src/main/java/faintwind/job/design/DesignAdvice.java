@@ -43,14 +43,14 @@ public final class DesignAdvice {
    * @param parts what may be chosen from
    */
   public static List<Suggestion> suggestions(Design design, Catalogue parts) {
-    Wish.Bench bench =
-        new Wish.Bench(
+    Wish.AtHand atHand =
+        new Wish.AtHand(
             design.sense().logger(),
             design.sense().gain(),
             design.sense().averaging_s(),
             design.supply());
     Wish.Spend spend = design.ball().plating().isPresent() ? Wish.Spend.SOME : Wish.Spend.LITTLE;
-    Wish wish = new Wish(design.use(), USUAL_RESPONSE_S, bench, design.air(), spend);
+    Wish wish = new Wish(design.use(), USUAL_RESPONSE_S, atHand, design.air(), spend);
     return suggestions(wish, parts);
   }
 

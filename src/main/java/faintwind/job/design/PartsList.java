@@ -30,8 +30,8 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
- * What has to be bought for a number of instruments, in general terms, with the prices that were
- * typed: as lines for the window, as CSV, and as a page to print.
+ * What has to be bought for a number of instruments, in general terms ({@link PartsNeeded} counts
+ * it), with the prices that were typed: as lines for the window, as CSV, and as a page to print.
  */
 public final class PartsList {
   /** How many instruments a list may be for. */

@@ -36,7 +36,8 @@ public record PairLook(
    * @param looked instrument, progress and row
    * @param origin the first entry of its journal: two folders with the same are copies
    * @param numbers what is compared over the class, as far as it is known
-   * @param turntable_min what its session at the turntable takes
+   * @param turntable_min what its session at the turntable takes; {@link PairNumbers} takes it from
+   *     the plan, without one from the steps
    * @param toExplain the last calibration, where it does not meet the build and nobody who may
    *     explained that
    */

@@ -26,14 +26,14 @@ final class CalibratedSheets {
   private final KeptGuides guides;
   private final List<DatedSheet> all = new ArrayList<>();
   private final Optional<Standing<CalibrationPutInForce>> inForce;
-  private final ArmOnRecord arm;
+  private final ArmByJournal arm;
 
   private CalibratedSheets(Path folder, InstrumentState state, KeptGuides guides) {
     this.folder = folder;
     this.state = state;
     this.guides = guides;
     this.inForce = state.last(CalibrationPutInForce.class);
-    this.arm = new ArmOnRecord(folder, state);
+    this.arm = new ArmByJournal(folder, state);
   }
 
   /**

@@ -79,7 +79,7 @@ final class Trials {
   }
 
   private void sizes(Metal metal, Coat coat, double d) {
-    double v = wish.bench().supply().voltage_V().nominal();
+    double v = wish.atHand().supply().voltage_V().nominal();
     TreeSet<Double> ohms = new TreeSet<>();
     POWERS_W.forEach(p -> ohms.add(ESeries.E24.nearest_ohm(v * v / p)));
     for (double ohm : ohms) {
@@ -95,7 +95,7 @@ final class Trials {
 
   /** The thinnest resistor with leads whose rating, halved by heat, still does. */
   private Optional<HeaterDesign> heater(double ohm) {
-    double v = wish.bench().supply().voltage_V().high();
+    double v = wish.atHand().supply().voltage_V().high();
     double needed_W = 1.25 * v * v / ohm;
     Optional<ResistorStyle> style =
         catalogue.resistors().stream()
@@ -130,7 +130,7 @@ final class Trials {
     }
     Optional<PlatingPlan> plating =
         coat.kind() == Coat.Kind.PLATED ? Optional.of(plater(coat)) : Optional.empty();
-    Wish.Bench bench = wish.bench();
+    Wish.AtHand atHand = wish.atHand();
     Interval size = new Interval(d - 5e-5, d, d + 5e-5);
     double tenths = Math.round(7500 * d) * 1e-4;
     var holes = new BallDesign.Bore(bore, OptionalDouble.empty(), OptionalDouble.of(tenths));
@@ -141,14 +141,14 @@ final class Trials {
             metal.label().name() + " " + Numerals.digits(1e3 * d) + " mm" + inches,
             ball,
             inside.heater(),
-            bench.supply(),
+            atHand.supply(),
             new SenseDesign(
                 type.orElseThrow(),
                 gauge.get(),
                 new SenseDesign.Lengths(0.08, 0.5, 0.15),
-                bench.logger(),
-                bench.gain(),
-                bench.averaging_s()),
+                atHand.logger(),
+                atHand.gain(),
+                atHand.averaging_s()),
             wish.air(),
             wish.use()));
   }

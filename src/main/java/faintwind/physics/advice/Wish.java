@@ -10,11 +10,11 @@ import faintwind.physics.part.LoggerProfile;
  *
  * @param use place, contact, speeds
  * @param response_s time constant wanted at 1 m/s, s
- * @param bench what is on hand
+ * @param atHand what is on hand
  * @param air the air it will stand in
  * @param spend how much may be spent on the surface
  */
-public record Wish(Use use, double response_s, Bench bench, AirState air, Spend spend) {
+public record Wish(Use use, double response_s, AtHand atHand, AirState air, Spend spend) {
 
   /**
    * What is on hand already.
@@ -24,7 +24,8 @@ public record Wish(Use use, double response_s, Bench bench, AirState air, Spend 
    * @param averaging_s time over which readings are averaged, s
    * @param supply what will feed the heater
    */
-  public record Bench(LoggerProfile logger, double gain, double averaging_s, SupplyDesign supply) {}
+  public record AtHand(
+      LoggerProfile logger, double gain, double averaging_s, SupplyDesign supply) {}
 
   /** How much may be spent. */
   public enum Spend {

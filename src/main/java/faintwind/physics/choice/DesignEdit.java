@@ -49,9 +49,9 @@ public final class DesignEdit {
       // another metal takes its own bare surface, unless one is given afterwards
       case METAL -> {
         without(DesignField.COAT);
-        DesignField.PLATING.forEach(this::without);
+        PartFields.PLATING.forEach(this::without);
       }
-      case COAT -> DesignField.PLATING.forEach(this::without);
+      case COAT -> PartFields.PLATING.forEach(this::without);
       // inches or millimetres, never both
       case DIAMETER -> without(DesignField.DIAMETER_IN, DesignField.REFERENCE_DEPTH);
       case DIAMETER_IN -> without(DesignField.DIAMETER, DesignField.REFERENCE_DEPTH);
@@ -82,7 +82,7 @@ public final class DesignEdit {
 
   /** One's own begins with the numbers of the logger before it. */
   private void logger(String id) {
-    DesignField.OWN_LOGGER.forEach(this::without);
+    PartFields.OWN_LOGGER.forEach(this::without);
     if (id.equals(OWN)) {
       without(DesignField.LOGGER);
       LoggerProfile before = design.sense().logger();
@@ -94,7 +94,7 @@ public final class DesignEdit {
               before.bits(),
               before.noise_V(),
               before.offset_V());
-      DesignField.OWN_LOGGER.forEach(f -> put(f, f.of(design.with(design.sense().with(own)))));
+      PartFields.OWN_LOGGER.forEach(f -> put(f, f.of(design.with(design.sense().with(own)))));
     }
   }
 

@@ -132,14 +132,6 @@ public enum DesignField {
   SLOWEST(number("use.slowest_m_s", 0.001, 100, "0.05"), d -> n(d.use().slowest_m_s())),
   FASTEST(number("use.fastest_m_s", 0.001, 1000, "3"), d -> n(d.use().fastest_m_s()));
 
-  /** What is said of balls that are plated. */
-  static final List<DesignField> PLATING =
-      List.of(PLATED_BY, NICKEL, NICKEL_CURRENT, GOLD, GOLD_CURRENT, ROOM);
-
-  /** What a person says who describes a logger. */
-  static final List<DesignField> OWN_LOGGER =
-      List.of(LOGGER_NAME, LOGGER_LOW, LOGGER_HIGH, LOGGER_BITS, LOGGER_NOISE, LOGGER_OFFSET);
-
   /** How a hole ends. */
   private enum Hole {
     BLIND,

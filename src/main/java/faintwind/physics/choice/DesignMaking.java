@@ -92,7 +92,7 @@ final class DesignMaking {
   }
 
   private Optional<PlatingPlan> plating(Coat coat) {
-    if (coat.kind() != Coat.Kind.PLATED && DesignField.PLATING.stream().noneMatch(this::has)) {
+    if (coat.kind() != Coat.Kind.PLATED && PartFields.PLATING.stream().noneMatch(this::has)) {
       return Optional.empty();
     }
     double gold = coat.label().id().contains("gold") ? 0.5 : 0;

@@ -163,9 +163,9 @@ public final class DesignTexts {
     if (has(DesignField.LOGGER)) {
       return;
     }
-    List<DesignField> missing = DesignField.OWN_LOGGER.stream().filter(f -> !has(f)).toList();
+    List<DesignField> missing = PartFields.OWN_LOGGER.stream().filter(f -> !has(f)).toList();
     if (!missing.isEmpty()) {
-      boolean none = missing.size() == DesignField.OWN_LOGGER.size();
+      boolean none = missing.size() == PartFields.OWN_LOGGER.size();
       (none ? List.of(DesignField.LOGGER) : missing)
           .forEach(f -> refuse("field.missing", f, "", f.field().nameKey()));
       return;

@@ -24,6 +24,11 @@ public record Use(
     REACHABLE
   }
 
+  /** The same for somebody who wants this of it. */
+  public Use wanted(Place other, double otherContact_s, double slow_m_s, double fast_m_s) {
+    return new Use(other, otherContact_s, slow_m_s, fast_m_s, altitude_m);
+  }
+
   /** Whether the sun shines on it. */
   public boolean isSunny() {
     return place == Place.SUN || place == Place.REACHABLE;

@@ -8,7 +8,10 @@ import faintwind.physics.design.Detection;
 import faintwind.physics.design.Spread;
 import java.util.List;
 
-/** What to expect of the instrument at rest in a closed jar, as long as nothing calibrated it. */
+/**
+ * What to expect of the instrument at rest in a closed jar, as long as nothing calibrated it;
+ * afterwards {@code calibration.bench.JarCheck} does.
+ */
 public final class JarSheet {
   /** Time constants until less than a hundredth is left to go, e⁻⁵ = 0.7 %. */
   public static final double SETTLED = 5;

@@ -151,8 +151,8 @@ public final class FlowScreen extends DataScreen {
 
   private Node caution(String id) {
     boolean hive = id.equals(FlowModel.HIVE_CAUTION);
-    CautionCard.Caution caution =
-        new CautionCard.Caution(
+    CautionCard.Content caution =
+        new CautionCard.Content(
             id,
             text("caution.injure"),
             text(hive ? "flow.caution-hive" : "flow.caution"),

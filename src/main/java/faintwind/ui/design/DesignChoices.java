@@ -156,12 +156,6 @@ public final class DesignChoices {
     };
   }
 
-  /** Whether a field has something to say for a design: a cable's length only where one is. */
-  static boolean applies(DesignField field, Design design) {
-    boolean always = field == DesignField.HEATED_DEPTH || field == DesignField.POWER;
-    return always || field.field().range().isEmpty() || !field.of(design).isEmpty();
-  }
-
   /** What was said of a field, and with it; as it was typed where it is no number. */
   Map<DesignField, String> said(DesignField field) {
     Map<DesignField, String> said = new LinkedHashMap<>();

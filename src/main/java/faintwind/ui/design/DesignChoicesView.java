@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import faintwind.message.Messages;
 import faintwind.physics.choice.DesignField;
+import faintwind.physics.choice.PartFields;
 import faintwind.physics.design.Design;
 import faintwind.physics.part.Catalogue;
 import faintwind.ui.part.Boxes;
@@ -91,6 +92,6 @@ final class DesignChoicesView {
 
   /** Shows the rows that a design has something to say of. */
   void fill(Design design) {
-    rows.forEach((field, row) -> row.setVisible(DesignChoices.applies(field, design)));
+    rows.forEach((field, row) -> row.setVisible(PartFields.applies(field, design)));
   }
 }

@@ -210,20 +210,19 @@ public final class DesignWishModel {
     }
     Use before = now.design().use();
     Use use =
-        new Use(
+        before.wanted(
             Use.Place.valueOf(pick(Pick.PLACE).get().toUpperCase(Locale.ROOT)),
             Double.parseDouble(pick(Pick.CONTACT).get()),
             slow.get(),
-            Math.max(before.fastest_m_s(), 2 * slow.get()),
-            before.altitude_m());
-    Wish.Bench bench =
-        new Wish.Bench(
+            Math.max(before.fastest_m_s(), 2 * slow.get()));
+    Wish.AtHand atHand =
+        new Wish.AtHand(
             logger.get(),
             now.design().sense().gain(),
             now.design().sense().averaging_s(),
             now.design().supply());
     Wish.Spend spend = Wish.Spend.valueOf(pick(Pick.SPEND).get().toUpperCase(Locale.ROOT));
-    return Optional.of(new Wish(use, quick.get(), bench, now.design().air(), spend));
+    return Optional.of(new Wish(use, quick.get(), atHand, now.design().air(), spend));
   }
 
   private static Optional<Double> positive(NumberModel number) {

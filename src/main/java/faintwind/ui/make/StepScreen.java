@@ -38,7 +38,7 @@ public final class StepScreen implements Screen {
   private final StepRows rows;
   private String shownStep = "";
   private boolean shownCovered;
-  private List<CautionCard.Caution> shownCautions = List.of();
+  private List<CautionCard.Content> shownCautions = List.of();
   private List<StepView.Asked> shownQuestions = List.of();
   private Optional<StepView.Trouble> shownTrouble = Optional.empty();
 
@@ -234,7 +234,7 @@ public final class StepScreen implements Screen {
               oneAtATime(view.cautions()).stream()
                   .map(c -> new CautionCard(c, desk.words(), () -> model.acknowledge(c.id())))
                   .toList());
-      long open = view.cautions().stream().filter(CautionCard.Caution::isOpen).count();
+      long open = view.cautions().stream().filter(CautionCard.Content::isOpen).count();
       if (open > 1) {
         cautions.getChildren().add(Words.label(desk.text("window.step.more-cautions", open - 1)));
       }
@@ -242,9 +242,9 @@ public final class StepScreen implements Screen {
   }
 
   /** Those that were read, and the first that was not. */
-  private static List<CautionCard.Caution> oneAtATime(List<CautionCard.Caution> all) {
-    Optional<CautionCard.Caution> first =
-        all.stream().filter(CautionCard.Caution::isOpen).findFirst();
+  private static List<CautionCard.Content> oneAtATime(List<CautionCard.Content> all) {
+    Optional<CautionCard.Content> first =
+        all.stream().filter(CautionCard.Content::isOpen).findFirst();
     return all.stream().filter(c -> !c.isOpen() || first.filter(c::equals).isPresent()).toList();
   }
 

@@ -3,7 +3,7 @@ package faintwind.ui.make;
 import faintwind.guide.checklist.Step.Picture;
 import faintwind.report.card.StepCard;
 import faintwind.report.paint.PlotFigure;
-import faintwind.ui.part.CautionCard.Caution;
+import faintwind.ui.part.CautionCard;
 import faintwind.ui.part.ClockView;
 import faintwind.ui.part.GateList.Missing;
 import faintwind.ui.part.Mark;
@@ -23,7 +23,7 @@ import java.util.Optional;
  */
 public record StepView(
     Heading heading,
-    List<Caution> cautions,
+    List<CautionCard.Content> cautions,
     Instruction instruction,
     List<Asked> questions,
     List<ReadingLine> readings,

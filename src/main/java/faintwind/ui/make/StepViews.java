@@ -120,7 +120,7 @@ final class StepViews {
         line.event().reason());
   }
 
-  private CautionCard.Caution caution(Step step, Caution caution, Situation situation) {
+  private CautionCard.Content caution(Step step, Caution caution, Situation situation) {
     Optional<Standing<CautionAcknowledged>> read =
         situation
             .state()
@@ -128,7 +128,7 @@ final class StepViews {
             .filter(line -> !line.who().isBlank());
     int unread = situation.state().unread(step.id(), caution.id());
     String kind = words.text("caution." + caution.level().word());
-    return new CautionCard.Caution(
+    return new CautionCard.Content(
         caution.id(),
         read.isPresent() && unread > 0 ? words.text("caution.other-of-pair", kind, unread) : kind,
         situation.fill(caution.text(), words),

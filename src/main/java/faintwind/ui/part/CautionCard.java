@@ -29,7 +29,7 @@ public final class CautionCard extends VBox {
    * @param refusal whether the way ends here, so that there is no button
    * @param ask the question to be answered; where there is none, reading it is enough
    */
-  public record Caution(
+  public record Content(
       String id,
       String kind,
       String text,
@@ -44,7 +44,7 @@ public final class CautionCard extends VBox {
     }
   }
 
-  public CautionCard(Caution caution, Messages words, Runnable acknowledge) {
+  public CautionCard(Content caution, Messages words, Runnable acknowledge) {
     getStyleClass().addAll("caution", "row");
     setId("caution-" + caution.id());
     Mark mark = caution.isOpen() ? Mark.BLOCKED : Mark.DONE;
@@ -70,7 +70,7 @@ public final class CautionCard extends VBox {
     setAccessibleText(caution.kind() + ". " + caution.text() + " " + caution.source());
   }
 
-  private static Button button(Caution caution, String said, Runnable acknowledge) {
+  private static Button button(Content caution, String said, Runnable acknowledge) {
     Button button = new ProseButton(said);
     button.setId("caution-" + caution.id() + "-read");
     button.setAccessibleText(said + ": " + caution.kind() + ". " + caution.text());
@@ -79,7 +79,7 @@ public final class CautionCard extends VBox {
   }
 
   /** The answers, the right one at a place that its caution decides: nobody learns where. */
-  private static VBox question(Caution caution, Ask ask, Messages words, Runnable acknowledge) {
+  private static VBox question(Content caution, Ask ask, Messages words, Runnable acknowledge) {
     Label again = Words.label(words.text("window.step.read-again"), "mark-attention");
     Boxes.present(again, false);
     FlowPane answers = new FlowPane(12, 8);

@@ -143,8 +143,8 @@ public final class LiveStart {
     String kind = desk.text("turntable.caution.kind");
     int others = instrument.state().unread(step.id(), first.id());
     boolean begun = others < instrument.state().members();
-    CautionCard.Caution card =
-        new CautionCard.Caution(
+    CautionCard.Content card =
+        new CautionCard.Content(
             first.id(),
             begun ? desk.text("caution.other-of-pair", kind, others) : kind,
             first.text(),

@@ -207,8 +207,8 @@ public final class TurntableScreen extends DataScreen {
   }
 
   private void fillCaution(String read) {
-    CautionCard.Caution caution =
-        new CautionCard.Caution(
+    CautionCard.Content caution =
+        new CautionCard.Content(
             CAUTION,
             text("turntable.caution.kind"),
             text("turntable.caution.text"),

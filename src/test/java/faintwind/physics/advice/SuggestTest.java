@@ -40,7 +40,7 @@ class SuggestTest {
     return new Wish(
         new Use(place, contact_s, 0.05, 3, 0),
         120,
-        new Wish.Bench(catalogue.logger(logger).orElseThrow(), 1, 30, FIVE_VOLTS),
+        new Wish.AtHand(catalogue.logger(logger).orElseThrow(), 1, 30, FIVE_VOLTS),
         AirState.ROOM,
         Wish.Spend.LITTLE);
   }
@@ -109,7 +109,7 @@ class SuggestTest {
   void nothingIsProposedWhereTheAirItselfIsTooHotToTouch() {
     Wish cool = wish(Use.Place.INDOORS, 20_000, "logger-24bit-256mV");
     Wish hot =
-        new Wish(cool.use(), 120, cool.bench(), new AirState(318, 101_325, 0.2), cool.spend());
+        new Wish(cool.use(), 120, cool.atHand(), new AirState(318, 101_325, 0.2), cool.spend());
     assertThat(Suggest.designs(hot, catalogue)).isEmpty();
   }
 

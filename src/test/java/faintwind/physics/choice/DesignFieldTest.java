@@ -88,6 +88,24 @@ class DesignFieldTest {
     assertThat(DesignField.texts(design(texts))).isEqualTo(texts);
   }
 
+  /** Those of a part that is missing mean nothing; one that is merely not said can still be. */
+  @Test
+  void aFieldAppliesUnlessWhatItIsOfIsMissing() {
+    Map<String, String> whole = EveryField.texts();
+    assertThat(DesignField.values())
+        .filteredOn(f -> !PartFields.applies(f, design(whole)))
+        .isEmpty();
+    whole.keySet().removeIf(id -> id.startsWith("supply.cable") || id.startsWith("sense.logger."));
+    whole.keySet().removeIf(id -> id.startsWith("ball.plating") || id.equals("ball.coat"));
+    whole.put("sense.logger", "logger-24bit-256mV");
+    Design less = design(whole);
+    assertThat(DesignField.values())
+        .filteredOn(f -> !PartFields.applies(f, less))
+        .contains(DesignField.CABLE_LENGTH, DesignField.LOGGER_BITS, DesignField.GOLD)
+        .doesNotContain(DesignField.POWER, DesignField.HEATED_DEPTH, DesignField.GAIN);
+    assertThat(DesignField.POWER.of(less)).isEmpty();
+  }
+
   @Test
   void fieldsAreFoundByTheirId() {
     assertThat(DesignField.named("use.slowest_m_s")).contains(DesignField.SLOWEST);

@@ -13,6 +13,7 @@ import faintwind.message.Field;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.physics.choice.DesignField;
+import faintwind.physics.choice.PartFields;
 import faintwind.terminal.Terminal;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
@@ -47,7 +48,8 @@ class DesignFieldsTest {
   private final DesignWork work = value(DesignWork.open(Optional.empty()));
 
   /** A design that has something to say of every field. */
-  private final Sized full = value(work.with(value(work.read(Files.readString(START))), all()));
+  private final Sized full =
+      filled(value(work.with(value(work.read(Files.readString(START))), all())));
 
   private Path file = START;
 
@@ -60,6 +62,21 @@ class DesignFieldsTest {
     all.put(DesignField.HEATED_DEPTH, "10");
     all.put(DesignField.LOGGER, "own");
     return all;
+  }
+
+  /** With the middle of its range for each number that has no usual value and is not said yet. */
+  private Sized filled(Sized design) {
+    Map<DesignField, String> more = new LinkedHashMap<>();
+    for (DesignField each : DesignField.values()) {
+      boolean open =
+          PartFields.applies(each, design.design()) && each.of(design.design()).isEmpty();
+      if (open && each != DesignField.POWER) { // the resistance is said
+        each.field()
+            .range()
+            .ifPresent(r -> more.put(each, Field.plain((r.least() + r.most()) / 2)));
+      }
+    }
+    return value(work.with(design, more));
   }
 
   private static <T> T value(Checked<T> checked) {

@@ -78,11 +78,11 @@ public final class OddRuns {
    * A lasting change of the ball or its heat, which shows at rest and does not spare the turning;
    * its index counts the runs that rest.
    */
-  public Optional<Step> change() {
+  public Optional<LastingChange> change() {
     double[] ratios = rests.values().stream().mapToDouble(ratio -> ratio / median).toArray();
     List<Optional<MeanHeat>> turnings =
         runs.stream().filter(run -> rests.containsKey(run.run())).map(RunHealth::turning).toList();
-    return Step.in(ratios, turnings, OwnChoices.REST_OFF);
+    return LastingChange.in(ratios, turnings, OwnChoices.REST_OFF);
   }
 
   /** Names of the runs that rest, in order. */

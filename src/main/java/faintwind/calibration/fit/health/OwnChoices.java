@@ -8,7 +8,7 @@ package faintwind.calibration.fit.health;
  * by up to 3 %).
  */
 final class OwnChoices {
-  // OddRuns, Step, Ailment, Ailments: StepTest, AilmentsTest;
+  // OddRuns, LastingChange, Ailment, Ailments: LastingChangeTest, AilmentsTest;
   // aBallThatStaysCoolerAtRestAndTurningHasChanged and
   // manyBlocksInOneDraughtAreNoSurerThanRunsScatter of OddRunsTest. None shows UNSTEADY,
   // SPEAKS_AGAINST, HEATER_OFF; FaultsByAnOpponentTest shows what all of them are for

@@ -53,7 +53,7 @@ public final class ModelChoice {
     }
     // no other form may swallow what bends this one
     FitResult chosen = PhysicsGate.unlikeABall(usual).isPresent() ? usual : best(fits);
-    List<Problem> contradictions = Contradictions.of(chosen, set);
+    List<Problem> contradictions = UnusableFit.of(chosen, set);
     if (!contradictions.isEmpty()) {
       return Checked.refused(contradictions);
     }

@@ -27,7 +27,7 @@ final class OwnChoices {
   /** And how far from the belief at most, in units of it. */
   static final double FARTHEST = 4;
 
-  // Contradictions: runsOfWhichMostContradictCarryNoCalibration of CausesTest; none shows
+  // UnusableFit: runsOfWhichMostContradictCarryNoCalibration of CausesTest; none shows
   // MOST_RESIDUAL and MOST_U95
 
   /** Residuals of a fit at most, relative. */

@@ -1,10 +1,10 @@
 package faintwind.calibration.fit.solving;
 
 import faintwind.calibration.fit.health.HeatCourse;
+import faintwind.calibration.fit.health.LastingChange;
 import faintwind.calibration.fit.health.OddRuns;
 import faintwind.calibration.fit.health.RunHealth;
 import faintwind.calibration.fit.health.SpinMarks;
-import faintwind.calibration.fit.health.Step;
 import faintwind.calibration.fit.numerics.RunProblem;
 import faintwind.calibration.fit.track.Track;
 import faintwind.calibration.fit.track.Turn;
@@ -215,8 +215,8 @@ public final class SetAside {
     }
   }
 
-  private static Optional<Change> change(List<String> runs, Optional<Step> step) {
-    return step.map(
+  private static Optional<Change> change(List<String> runs, Optional<LastingChange> change) {
+    return change.map(
         s ->
             new Change(
                 List.copyOf(runs.subList(0, s.from())),

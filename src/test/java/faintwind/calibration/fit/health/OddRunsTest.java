@@ -47,7 +47,7 @@ class OddRunsTest {
 
   @Test
   void aLastingChangeIsRelativeToTheMedian() {
-    Step change = of(2, 2, 2, 2.2, 2.2).change().orElseThrow();
+    LastingChange change = of(2, 2, 2, 2.2, 2.2).change().orElseThrow();
     assertThat(change.from()).isEqualTo(3);
     assertThat(change.size()).isCloseTo(0.1, within(1e-12));
     assertThat(of(1, 1, 1, 1.01, 1.01).change()).isEmpty();
@@ -105,7 +105,7 @@ class OddRunsTest {
     List<RunHealth> runs = sound();
     runs.add(spin("spin13", 0.975, 0.975));
     runs.add(still("end", 0.977, 5));
-    Step change = new OddRuns(runs).change().orElseThrow();
+    LastingChange change = new OddRuns(runs).change().orElseThrow();
     assertThat(change.from()).isEqualTo(SOUND.length);
     assertThat(change.size()).isCloseTo(-0.026, within(0.003));
   }

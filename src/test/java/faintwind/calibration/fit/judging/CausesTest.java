@@ -163,7 +163,7 @@ class CausesTest {
             SET, r -> FaultyRuns.signal(r, (t, s) -> s * (1 + 0.6 * Math.sin(t / 700))));
     FitResult fit = HealthyFit.told(set, Set.of(), Map.of());
     Problem found =
-        Contradictions.of(fit, set).stream()
+        UnusableFit.of(fit, set).stream()
             .filter(p -> p.id().equals("fit.contradicts-physics"))
             .findFirst()
             .orElseThrow();
@@ -176,11 +176,9 @@ class CausesTest {
   @Test
   void runsOfWhichMostContradictCarryNoCalibration() {
     FitResult four = speeds(Map.of("spin01", 0.5, "spin03", -0.4, "spin05", 0.6, "spin06", -0.4));
-    assertThat(Contradictions.of(four, SET))
-        .extracting(Problem::id)
-        .contains("fit.runs-contradict");
+    assertThat(UnusableFit.of(four, SET)).extracting(Problem::id).contains("fit.runs-contradict");
     FitResult three = speeds(Map.of("spin01", 0.5, "spin03", -0.4, "spin05", 0.6));
-    assertThat(Contradictions.of(three, SET))
+    assertThat(UnusableFit.of(three, SET))
         .extracting(Problem::id)
         .doesNotContain("fit.runs-contradict");
   }

@@ -129,7 +129,7 @@ class DiagnosisTest {
 
   @Test
   void aHealthyFitContradictsNothing() {
-    assertThat(Contradictions.of(FIT, SET)).isEmpty();
+    assertThat(UnusableFit.of(FIT, SET)).isEmpty();
   }
 
   @Test

@@ -134,7 +134,7 @@ class FaultsByAnOpponentTest {
     if (!(fitted instanceof Checked.Ok<FitResult> ok)) {
       return new Outcome(true, fitted.problems());
     }
-    List<Problem> refusals = Contradictions.of(ok.value(), set);
+    List<Problem> refusals = UnusableFit.of(ok.value(), set);
     List<Problem> all = new ArrayList<>(refusals);
     all.addAll(Diagnosis.warnings(ok.value(), set));
     return new Outcome(!refusals.isEmpty() || Diagnosis.runsContradict(ok.value(), set), all);

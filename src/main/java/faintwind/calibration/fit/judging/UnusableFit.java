@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Fits that no calibration can stand on: the data contradict the physics of the instrument. */
-final class Contradictions {
-  private Contradictions() {}
+final class UnusableFit {
+  private UnusableFit() {}
 
   static List<Problem> of(FitResult fit, RunSet set) {
     List<Problem> found = new ArrayList<>();

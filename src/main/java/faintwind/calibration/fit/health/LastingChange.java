@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param from index of the first number after the change
  * @param size later level less earlier one
  */
-public record Step(int from, double size) {
+public record LastingChange(int from, double size) {
 
   /**
    * The change that leaves the least scatter, where it is sure.
@@ -19,9 +19,10 @@ public record Step(int from, double size) {
    * @param turnings heat while turning of the same runs, where they turned
    * @param least smallest change that counts
    */
-  public static Optional<Step> in(double[] rests, List<Optional<MeanHeat>> turnings, double least) {
+  public static Optional<LastingChange> in(
+      double[] rests, List<Optional<MeanHeat>> turnings, double least) {
     double best = Double.POSITIVE_INFINITY;
-    Optional<Step> found = Optional.empty();
+    Optional<LastingChange> found = Optional.empty();
     for (int k = 2; k + 2 <= rests.length; k++) {
       double squares = squares(rests, 0, k) + squares(rests, k, rests.length);
       double within = Math.sqrt(squares / Math.max(1, rests.length - 2));
@@ -35,7 +36,7 @@ public record Step(int from, double size) {
           && within < best
           && !sparesTheTurning(new MeanHeat(size, u), turnings, k)) {
         best = within;
-        found = Optional.of(new Step(k, size));
+        found = Optional.of(new LastingChange(k, size));
       }
     }
     return found;

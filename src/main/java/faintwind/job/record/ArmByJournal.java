@@ -27,7 +27,7 @@ import java.util.stream.Stream;
  * last, before that the radius as measured, before that as chosen, at the fastest speed of the
  * design.
  */
-final class ArmOnRecord {
+final class ArmByJournal {
 
   /** A radius that nobody builds is a slip of the hand. */
   private static final double LEAST_M = 0.1;
@@ -40,7 +40,7 @@ final class ArmOnRecord {
   private OptionalDouble radius_m = OptionalDouble.empty();
   private List<Turning> planned = List.of();
 
-  ArmOnRecord(Path folder, InstrumentState state) {
+  ArmByJournal(Path folder, InstrumentState state) {
     this.folder = folder;
     this.radii =
         Stream.of(state.reading("choose-arm", "arm-radius"), state.reading("set-up-arm", "radius"))

@@ -15,7 +15,7 @@ import java.util.Locale;
  * The rows of a sheet as lines of comma-separated text. A row keeps its number: rows that were left
  * out become blank lines. Every row gets as many cells as the widest has.
  */
-final class SheetText {
+final class WorkbookLines {
   /** A sheet stores binary fractions; beyond these digits there is nothing but their rest. */
   private static final MathContext DIGITS = new MathContext(15);
 

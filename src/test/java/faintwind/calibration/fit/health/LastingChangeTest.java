@@ -8,19 +8,19 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** By hand: two levels and where the second begins. */
-class StepTest {
+class LastingChangeTest {
   private static final double LEAST = 0.02;
 
   @Test
   void twoLevelsAreFoundWithPlaceAndSize() {
-    Step step = in(new double[] {1, 1.001, 0.999, 1.1, 1.101, 1.099}, LEAST).orElseThrow();
+    LastingChange step = in(new double[] {1, 1.001, 0.999, 1.1, 1.101, 1.099}, LEAST).orElseThrow();
     assertThat(step.from()).isEqualTo(3);
     assertThat(step.size()).isCloseTo(0.1, within(1e-12));
   }
 
   @Test
   void aFallIsNegative() {
-    Step step = in(new double[] {1, 1, 0.9, 0.9, 0.9}, LEAST).orElseThrow();
+    LastingChange step = in(new double[] {1, 1, 0.9, 0.9, 0.9}, LEAST).orElseThrow();
     assertThat(step.from()).isEqualTo(2);
     assertThat(step.size()).isCloseTo(-0.1, within(1e-12));
   }
@@ -50,12 +50,12 @@ class StepTest {
   @Test
   void aStepIsHeldAgainstTheLeastScatter() {
     assertThat(in(levels(0.0146), 0)).isEqualTo(Optional.empty());
-    assertThat(in(levels(0.0148), 0)).map(Step::from).contains(3);
+    assertThat(in(levels(0.0148), 0)).map(LastingChange::from).contains(3);
   }
 
   /** Runs that did not turn: nothing speaks for or against. */
-  private static Optional<Step> in(double[] rests, double least) {
-    return Step.in(rests, Collections.nCopies(rests.length, Optional.empty()), least);
+  private static Optional<LastingChange> in(double[] rests, double least) {
+    return LastingChange.in(rests, Collections.nCopies(rests.length, Optional.empty()), least);
   }
 
   private static double[] levels(double size) {
