@@ -1,8 +1,10 @@
 package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import faintwind.files.Sha256;
+import faintwind.files.SidewaysPhoto;
 import faintwind.record.Event.PhotoAdded;
 import faintwind.record.Standing;
 import java.awt.image.BufferedImage;
@@ -93,6 +95,22 @@ class MakingJourneyTest {
     assertThat(kept.sha256()).isEqualTo(Sha256.of(photo));
     assertThat(parent.resolve("rind-2").resolve(kept.file())).hasSameBinaryContentAs(photo);
     Waiting.until(() -> journey.there("#photo-kept-1"));
+  }
+
+  /** Stored 60 by 40 with a note that its right side was up: seen 40 by 60. */
+  @Test
+  void aPhotoTakenSidewaysStandsUpright(FxRobot robot) throws IOException {
+    open("drill-heated");
+    Path photo = SidewaysPhoto.write(parent.resolve("bore.jpg"), 6);
+    journey.choose(photo);
+    journey.fire("#photo-add");
+    Waiting.until(() -> journey.there("#photo-kept-1"));
+    Node seen = robot.lookup("#photo-kept-1").query();
+    Waiting.until(() -> seen.getLayoutBounds().getHeight() > 0);
+    assertThat(seen.getLayoutBounds().getHeight() / seen.getLayoutBounds().getWidth())
+        .isCloseTo(1.5, within(0.05));
+    assertThat(parent.resolve("rind-2").resolve(photos("drill-heated").get(0).file()))
+        .hasSameBinaryContentAs(photo);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package faintwind.job.record;
 
+import faintwind.files.PhotoTurn;
 import faintwind.files.checklist.ChecklistFiles;
 import faintwind.files.instrument.InstrumentFolder;
 import faintwind.guide.Progress;
@@ -127,6 +128,15 @@ public record InstrumentView(
                 view.state().lines().isEmpty()
                     ? Checked.refused(view.problems())
                     : Checked.ok(view));
+  }
+
+  /** Quarter turns that set a photo upright, see {@link PhotoTurn}; 0 where it cannot be read. */
+  public static int quartersClockwise(Path photo) {
+    try {
+      return PhotoTurn.quartersClockwise(photo);
+    } catch (IOException gone) {
+      return 0;
+    }
   }
 
   /** Where files of a teacher's own may lie, the first winning: the instrument, its workspace. */

@@ -2,6 +2,7 @@ package faintwind.job.record;
 
 import faintwind.calibration.Calibration;
 import faintwind.calibration.fit.judging.FitLook;
+import faintwind.files.PhotoTurn;
 import faintwind.files.Sha256;
 import faintwind.files.asset.Library;
 import faintwind.files.calibration.CalibrationFile;
@@ -190,10 +191,13 @@ public final class WriteReport {
     return photos;
   }
 
-  /** A small photo as it is, a larger one made small; one that was changed since is left out. */
+  /**
+   * A small photo that stands upright as it is, another made small and turned; one that was changed
+   * since is left out.
+   */
   private static Optional<String> pictureData(Path file, String sha256) throws IOException {
     String type = String.valueOf(file.getFileName()).endsWith(".png") ? "image/png" : "image/jpeg";
-    if (Files.size(file) <= WHOLE_PHOTO_BYTES) {
+    if (Files.size(file) <= WHOLE_PHOTO_BYTES && PhotoTurn.quartersClockwise(file) == 0) {
       return Optional.of(data(type, Files.readAllBytes(file)));
     }
     return Sha256.of(file).equals(sha256)

@@ -21,6 +21,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import javafx.scene.AccessibleRole;
+import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.image.Image;
@@ -154,13 +156,24 @@ final class StepAside {
     return view.filled(text -> instrument.now().get().situation().fill(text, words));
   }
 
-  private static ImageView photo(Path file, String shows, double width_px) {
+  /** Upright, as the camera noted; of this width as it is seen. */
+  private static Node photo(Path file, String shows, double width_px) {
+    int quarters = InstrumentView.quartersClockwise(file);
+    boolean lies = quarters % 2 == 1;
+    double sharp_px = 2 * width_px;
+    String source = file.toUri().toString();
     ImageView view =
-        new ImageView(new Image(file.toUri().toString(), 2 * width_px, 0, true, true, true));
-    view.setFitWidth(width_px);
+        new ImageView(
+            new Image(source, lies ? 0 : sharp_px, lies ? sharp_px : 0, true, true, true));
+    view.setFitWidth(lies ? 0 : width_px);
+    view.setFitHeight(lies ? width_px : 0);
     view.setPreserveRatio(true);
-    view.setAccessibleText(shows);
-    return view;
+    view.setRotate(90.0 * quarters);
+    // takes the room that the turned picture takes
+    Group upright = new Group(view);
+    upright.setAccessibleText(shows);
+    upright.setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+    return upright;
   }
 
   private static Node withWords(Node picture, String shows) {
@@ -199,7 +212,7 @@ final class StepAside {
     for (String file : photos.kept()) {
       Path path = instrument.folder().resolve(file);
       String wanted = photos.wanted().isEmpty() ? file : photos.wanted();
-      ImageView view = photo(path, words.text("window.step.photo-kept", wanted), PHOTO_WIDTH_PX);
+      Node view = photo(path, words.text("window.step.photo-kept", wanted), PHOTO_WIDTH_PX);
       view.setId("photo-kept-" + (pictures.getChildren().size() + 1));
       pictures.getChildren().add(view);
     }
