@@ -6,6 +6,11 @@ package faintwind.calibration.fit.numerics;
  * halved; "none" means no quick test of the package.
  */
 final class OwnChoices {
+  // Unknown: valuesFollowFromTheShape of UnknownTest
+
+  /** Over its spread, how near to nothing what cannot be less stops being linear. */
+  static final double SOFTNESS = 0.15;
+
   // SeenAir: none
 
   /** Way over draught at which half of the part that a turning arm does not feel is lost. */
@@ -21,11 +26,6 @@ final class OwnChoices {
 
   /** A row that is off by more of its standard deviations is left out. */
   static final double WILD_ROW = 8;
-
-  // Unknown: valuesFollowFromTheShape of UnknownTest
-
-  /** Over its spread, how near to nothing what cannot be less stops being linear. */
-  static final double SOFTNESS = 0.15;
 
   private OwnChoices() {}
 }

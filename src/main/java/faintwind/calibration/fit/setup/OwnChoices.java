@@ -6,6 +6,50 @@ package faintwind.calibration.fit.setup;
  * its group is doubled or halved; "none" means no quick test of the package.
  */
 final class OwnChoices {
+  // CountingHabit: moreThanATurnLeftOverWasCountedFromAClick, noSpinIsTooLoud of
+  // CountingHabitTest; none shows LATER_S
+
+  /** Standard uncertainty of the noted start and stop together, s: common practice. */
+  static final double U_NOTED_S = 1;
+
+  /** One run speaks no louder than this for either habit. */
+  static final double LOUDEST = 20;
+
+  /** All runs together speak no louder than this, logarithm. */
+  static final double LOUDEST_ALL = 6;
+
+  /** Who waits for a steady arm notes the first click within this time, s. */
+  static final double LATER_S = 30;
+
+  // RunScatter: aRunFarOffDragsLittle of RunScatterTest
+
+  /** Scatter between runs before any fit, relative. */
+  static final double FIRST_SCATTER = 0.01;
+
+  /** Scatter between runs that is expected, relative. */
+  static final double EXPECTED_SCATTER = 0.005;
+
+  /** The expectation counts as so many runs. */
+  static final double WORTH = 2;
+
+  /** Degrees of freedom of Student's t. */
+  static final double FREEDOM = 4;
+
+  // BuildPriors: theRecordSharpensWhatIsExpected of BuildPriorsTest; none shows U_ADDED and
+  // U_DESIGNED_LEADS
+
+  /**
+   * What else the heat capacity, the conduction limit or the heating of a build may be off by,
+   * relative.
+   */
+  static final double U_ADDED = 0.03;
+
+  /** Relative standard uncertainty of the signal's scale in kelvin. */
+  static final double U_SCALE = 0.03;
+
+  /** The same of the leads' loss by the design, logarithm. */
+  static final double U_DESIGNED_LEADS = 0.5;
+
   // Setup, TurnUnknowns: @@
 
   /** Delay of the begin and end of a reference flow, s. */
@@ -51,50 +95,6 @@ final class OwnChoices {
    * decay and slowing, which are unknowns of the fit.
    */
   static final double CARRIED_FORM = 0.002;
-
-  // CountingHabit: moreThanATurnLeftOverWasCountedFromAClick, noSpinIsTooLoud of
-  // CountingHabitTest; none shows LATER_S
-
-  /** Standard uncertainty of the noted start and stop together, s: common practice. */
-  static final double U_NOTED_S = 1;
-
-  /** One run speaks no louder than this for either habit. */
-  static final double LOUDEST = 20;
-
-  /** All runs together speak no louder than this, logarithm. */
-  static final double LOUDEST_ALL = 6;
-
-  /** Who waits for a steady arm notes the first click within this time, s. */
-  static final double LATER_S = 30;
-
-  // RunScatter: aRunFarOffDragsLittle of RunScatterTest
-
-  /** Scatter between runs before any fit, relative. */
-  static final double FIRST_SCATTER = 0.01;
-
-  /** Scatter between runs that is expected, relative. */
-  static final double EXPECTED_SCATTER = 0.005;
-
-  /** The expectation counts as so many runs. */
-  static final double WORTH = 2;
-
-  /** Degrees of freedom of Student's t. */
-  static final double FREEDOM = 4;
-
-  // BuildPriors: theRecordSharpensWhatIsExpected of BuildPriorsTest; none shows U_ADDED and
-  // U_DESIGNED_LEADS
-
-  /**
-   * What else the heat capacity, the conduction limit or the heating of a build may be off by,
-   * relative.
-   */
-  static final double U_ADDED = 0.03;
-
-  /** Relative standard uncertainty of the signal's scale in kelvin. */
-  static final double U_SCALE = 0.03;
-
-  /** The same of the leads' loss by the design, logarithm. */
-  static final double U_DESIGNED_LEADS = 0.5;
 
   private OwnChoices() {}
 }

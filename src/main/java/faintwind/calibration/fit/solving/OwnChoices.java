@@ -7,7 +7,8 @@ package faintwind.calibration.fit.solving;
  * show what all of them are for.
  */
 final class OwnChoices {
-  // FitToRuns: @@1
+  // FitToRuns: aSpeedWrittenTwiceAsLargeIsFreed of FewRunsTest shows LEAST_COUNTING (doubled); none
+  // the others
 
   /** Runs whose speed must be left to make a fit. */
   static final int LEAST_COUNTING = 2;
@@ -21,17 +22,18 @@ final class OwnChoices {
    */
   static final double LOST = 300;
 
-  // Refinement: @@2
+  // Refinement: aSpeedWrittenTwiceAsLargeIsFreed of FewRunsTest (halved)
 
   /** Rounds in which weights and unknowns are settled in turn. */
   static final int ROUNDS = 4;
 
-  // ContradictingSpeeds: @@3
+  // ContradictingSpeeds: none
 
   /** Fits whose deviances differ by less may rest in one valley. */
   static final double ONE_VALLEY = 1;
 
-  // LeftOutRuns: @@4
+  // LeftOutRuns: runsOfWhichMostContradictCarryNoCalibration of CausesTest; none shows
+  // LEAST_CONTRADICTION
 
   /**
    * A run whose speed the others foretell this many standard uncertainties off contradicts them.
@@ -41,7 +43,8 @@ final class OwnChoices {
   /** And by this much at least, relative. */
   static final double LEAST_CONTRADICTION = 0.06;
 
-  // SetAside, SpeedPatterns: @@5
+  // SetAside, SpeedPatterns: speedsOffByOneFactorAgree of SetAsideTest shows SPEED_STEP and
+  // STEP_OVER_SCATTER; none the others
 
   /** Scatter between runs from which a lasting change of the speeds is looked for. */
   static final double SCATTERED = 0.018;
@@ -61,7 +64,7 @@ final class OwnChoices {
   /** Delay of start or stop that neither hand nor arm explains, s. */
   static final double DELAYED_S = 6;
 
-  // CarriedSharePosterior: @@6
+  // CarriedSharePosterior: ShareStudyTest, of minutes; none of the quick ones
 
   /** Power of the other variables' room in the weight of a carried share. */
   static final double ROOM_COUNTS = 0.5;
