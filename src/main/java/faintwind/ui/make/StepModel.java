@@ -10,6 +10,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.job.record.LookAtBench;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
 import faintwind.physics.design.Design;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
@@ -328,7 +329,8 @@ public final class StepModel implements StepNext.Acts {
     Waived waiver = new Waived(reading, reason.trim());
     return Waivers.refusals(instrument.checklist(), step, waiver, name.trim(), now().situation())
         .stream()
-        .map(words::sentence)
+        .filter(problem -> !name.isBlank() || !problem.id().equals("waiver.not-the-teacher"))
+        .map(this::why)
         .toList();
   }
 
@@ -339,6 +341,12 @@ public final class StepModel implements StepNext.Acts {
 
   /** Goes on without a reading, by name and with a reason. */
   public void waive(String reading, String name, String reason) {
+  /** Of what is not typed yet, what to type alone: nothing is wrong with it. */
+  private String why(Problem problem) {
+    boolean empty = problem.id().startsWith("waiver.no-") && problem.found().isEmpty();
+    return empty ? words.text(problem.id() + ".todo") : words.sentence(problem);
+  }
+
     if (canWaive(reading, name, reason)) {
       instrument.who().set(name.trim());
       String stepId = step.id();
