@@ -58,6 +58,7 @@ public final class StepModel implements StepNext.Acts {
         goOnWhereFinished();
       };
   private Step step;
+  private final Runnable addPhoto;
   private String finishing = "";
 
   /**
@@ -71,6 +72,7 @@ public final class StepModel implements StepNext.Acts {
     this.instrument = instrument;
     entries = new EntriesModel(desk, instrument);
     views = new StepViews(words, instrument.checklist(), () -> instrument.who().get());
+    this.addPhoto = addPhoto;
     nexts = new StepNext(words, this, addPhoto, desk.go());
     path = new PathModel(words);
     step = start();
@@ -247,6 +249,11 @@ public final class StepModel implements StepNext.Acts {
     return why;
   }
 
+  /** Asks for a photo file and keeps it. */
+  void addPhoto() {
+    addPhoto.run();
+  }
+
   /** Uses another class of meter from now on. */
   public void chooseMeter(String id) {
     instrument.enter(enter -> enter.meter(id));
@@ -334,6 +341,12 @@ public final class StepModel implements StepNext.Acts {
         .toList();
   }
 
+  /** Of what is not typed yet, what to type alone: nothing is wrong with it. */
+  private String why(Problem problem) {
+    boolean empty = problem.id().startsWith("waiver.no-") && problem.found().isEmpty();
+    return empty ? words.text(problem.id() + ".todo") : words.sentence(problem);
+  }
+
   /** Whether a waiver can be written. */
   public boolean canWaive(String reading, String name, String reason) {
     return whyNotWaived(reading, name, reason).isEmpty();
@@ -341,12 +354,6 @@ public final class StepModel implements StepNext.Acts {
 
   /** Goes on without a reading, by name and with a reason. */
   public void waive(String reading, String name, String reason) {
-  /** Of what is not typed yet, what to type alone: nothing is wrong with it. */
-  private String why(Problem problem) {
-    boolean empty = problem.id().startsWith("waiver.no-") && problem.found().isEmpty();
-    return empty ? words.text(problem.id() + ".todo") : words.sentence(problem);
-  }
-
     if (canWaive(reading, name, reason)) {
       instrument.who().set(name.trim());
       String stepId = step.id();
