@@ -224,7 +224,12 @@ public final class Frame extends VBox {
   private void keepInSight(Node owner) {
     owner.requestFocus();
     if (touched || !screen.map(Screen::isReadFirst).orElse(false)) {
-      Platform.runLater(() -> reveal(owner));
+      Platform.runLater(
+          () -> {
+            layout(); // rows have the height that they take in this width
+            Focus.amid(owner, sheetPane);
+            Focus.reveal(owner, pathPane);
+          });
     }
   }
 
