@@ -24,9 +24,11 @@ import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.PasswordField;
@@ -46,6 +48,11 @@ public final class ClassScreen extends DataScreen {
   private static final int MINUTES_COLUMNS = 4;
   private static final int CODE_COLUMNS = 8;
   private static final int REASON_COLUMNS = 24;
+
+  /** Width of the board from which a share stands beside its mark, in em. */
+  private static final double ROOMY_EM = 58;
+
+  private static final double BASE_FONT_PX = 15;
 
   /** Letters of what a pair that is not stuck is at; its instrument says the rest. */
   private static final int STATE_LETTERS = 120;
@@ -201,6 +208,7 @@ public final class ClassScreen extends DataScreen {
   private static Label state(PairLook pair, String words) {
     Label state = Words.label(words, ClassText.isStuck(pair) ? "bold" : "soft");
     state.setId("class-state-" + pair.pair().folder());
+    state.getStyleClass().add("class-state");
     return state;
   }
 
@@ -236,7 +244,21 @@ public final class ClassScreen extends DataScreen {
     String said = stage.title() + ": " + text(mark.key()) + ", " + known.share(stage);
     MarkShape shape = new MarkShape(mark, said, 0.6);
     Tooltip.install(shape, new Tooltip(said));
-    return Boxes.row("class-cell", shape, Words.whole(known.share(stage), "fine", "soft"));
+    Label share = Words.whole(known.share(stage), "fine", "soft", "class-cell");
+    share.setGraphic(shape);
+    share
+        .contentDisplayProperty()
+        .bind(
+            Bindings.createObjectBinding(
+                () -> isRoomy() ? ContentDisplay.LEFT : ContentDisplay.TOP,
+                matrix.widthProperty(),
+                desk().look().textPct()));
+    return share;
+  }
+
+  /** Whether all stages have room for their share beside their mark. */
+  private boolean isRoomy() {
+    return matrix.getWidth() >= ROOMY_EM * BASE_FONT_PX * desk().look().effectivePct() / 100;
   }
 
   private void sign(List<ToSign> all) {
