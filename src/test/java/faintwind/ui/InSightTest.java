@@ -70,6 +70,10 @@ class InSightTest {
     Waiting.until(() -> isWhole(robot, "#reading-lead-b-ball"));
     journey.picture("step-folded");
     assertThat(isAbove(robot, "#reading-lead-b-ball", "#next-line")).isTrue();
+    robot.interact(() -> journey.window().desk().look().textPct().set(100));
+    Waiting.until(() -> robot.lookup("#path-pane").tryQuery().isPresent());
+    robot.interact(() -> journey.stage().setWidth(1280));
+    Waiting.until(() -> robot.lookup("#margin-pane").tryQuery().isPresent());
     journey.close();
   }
 

@@ -226,6 +226,7 @@ public final class Frame extends VBox {
     if (touched || !screen.map(Screen::isReadFirst).orElse(false)) {
       Platform.runLater(
           () -> {
+            applyCss(); // what is measured is measured in the size that the words have now
             layout(); // rows have the height that they take in this width
             Focus.amid(owner, sheetPane);
             Focus.reveal(owner, pathPane);
