@@ -80,11 +80,12 @@ public final class Waivers {
   /** What is wrong with name and reason alone. */
   static List<Problem> form(Step step, Waived waiver, String who) {
     List<Problem> problems = new ArrayList<>();
+    String what = step.reading(waiver.what()).map(Reading::label).orElse(waiver.what());
     if (!isName(who)) {
-      problems.add(error("waiver.no-name", step, who, waiver.what()));
+      problems.add(error("waiver.no-name", step, who, what));
     }
     if (!isReason(waiver.reason())) {
-      problems.add(error("waiver.no-reason", step, waiver.reason(), waiver.what()));
+      problems.add(error("waiver.no-reason", step, waiver.reason(), what));
     }
     return problems;
   }

@@ -2,11 +2,11 @@ package faintwind.message;
 
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
-import java.text.Format;
 import java.text.MessageFormat;
 import java.text.NumberFormat;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -169,16 +169,16 @@ public final class Messages {
     if (arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")) {
       return pattern;
     }
-    MessageFormat words = new MessageFormat(pattern, language);
-    Format[] ways = words.getFormatsByArgumentIndex();
-    for (int i = 0; i < Math.min(ways.length, arguments.length); i++) {
-      if (ways[i] == null
-          && arguments[i] instanceof Number n
-          && Math.abs(n.doubleValue()) >= 1000) {
-        words.setFormatByArgumentIndex(i, grouping());
+    List<Object> all = new ArrayList<>(Arrays.asList(arguments));
+    String filled = pattern;
+    for (int i = 0; i < arguments.length; i++) {
+      if (arguments[i] instanceof Number n && Math.abs(n.doubleValue()) >= 1000) {
+        // where it is written, also within a plural; the plural goes by the number itself
+        filled = filled.replace("{" + i + "}", "{" + all.size() + "}");
+        all.add(grouping().format(n));
       }
     }
-    return words.format(arguments);
+    return new MessageFormat(filled, language).format(all.toArray());
   }
 
   /** Thousands apart by a narrow space: a comma could be a decimal mark. */

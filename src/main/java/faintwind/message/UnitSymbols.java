@@ -15,6 +15,7 @@ import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.IntStream;
 import javax.measure.IncommensurableException;
 import javax.measure.MetricPrefix;
@@ -60,6 +61,11 @@ final class UnitSymbols {
   static Optional<Entry> find(String symbol) {
     Entry asIs = BY_SYMBOL.get(symbol);
     return Optional.ofNullable(asIs == null ? BY_SYMBOL.get(canonical(symbol)) : asIs);
+  }
+
+  /** All symbols that are understood. */
+  static Set<String> symbols() {
+    return BY_SYMBOL.keySet();
   }
 
   /** The factor of a bare prefix, such as 1e6 for M; K is read as k only inside a number (4K7). */

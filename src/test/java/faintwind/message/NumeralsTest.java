@@ -26,4 +26,15 @@ class NumeralsTest {
         .isEqualTo("1\u202f013 hPa, 50 % humidity");
     assertThat(words.text("design.remark.pressure", 987L, 50L)).isEqualTo("987 hPa, 50 % humidity");
   }
+
+  @Test
+  void thousandsWithinAPluralStandApartToo() {
+    Messages words = Messages.of(Locale.ENGLISH);
+    assertThat(words.text("plot.summary.lane", "gap", 1234))
+        .isEqualTo("gap: 1\u202f234 stretches.");
+    assertThat(words.text("summary.rebuilt", 2000))
+        .contains("by 2\u202f000 lines")
+        .doesNotContain(",");
+    assertThat(words.text("summary.rebuilt", 1)).contains("by 1 line ");
+  }
 }

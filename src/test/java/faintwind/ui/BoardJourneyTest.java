@@ -32,7 +32,7 @@ class BoardJourneyTest {
     journey.open(1366, 768);
     Waiting.until(() -> journey.there("#instrument-cellar"));
     assertThat(journey.words("#instrument-cellar"))
-        .contains("0.097 to 2.9 m/s, good: ± 2.3 %", "Last jar check: 31.7\u00a0K");
+        .contains("0.097 to 2.9 m/s, good: ± 2.3 %", "Last jar check: 31.7 K");
     tick(robot, "cellar");
     assertThat(robot.lookup("#home-compare").query().isVisible()).isFalse();
     tick(robot, "door");

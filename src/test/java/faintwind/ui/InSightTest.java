@@ -2,6 +2,7 @@ package faintwind.ui;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.ui.frame.Focus;
 import java.io.IOException;
 import java.nio.file.Path;
 import javafx.geometry.Bounds;
@@ -40,6 +41,47 @@ class InSightTest {
     journey.picture("step-stopped");
     assertThat(isAbove(robot, "#step-trouble .mark", "#next-line")).isTrue();
     journey.close();
+  }
+
+  /**
+   * Folded, the sheet is another one: the reading in focus is whole, and what follows it begins.
+   */
+  @Test
+  void theReadingInFocusIsWholeAfterTheWindowHasFolded(FxRobot robot) throws IOException {
+    Cellar.begin("Rind 2")
+        .design()
+        .before(STEP)
+        .open(STEP)
+        .cautions(STEP)
+        .type(STEP, "lead-a-ball", "6M")
+        .into(folder, "rind-2");
+    Journey journey = Journey.of(robot, folder).asked();
+    journey.open(1280, 800);
+    journey.openInstrument("rind-2");
+    Waiting.until(() -> robot.lookup("#reading-lead-b-ball").tryQuery().isPresent());
+    robot.interact(() -> robot.lookup("#reading-lead-b-ball").query().requestFocus());
+    robot.interact(
+        () -> {
+          journey.stage().setWidth(1024);
+          journey.stage().setHeight(700);
+          journey.window().desk().look().textPct().set(150);
+        });
+    Waiting.until(() -> robot.lookup("#path-pane").tryQuery().isEmpty());
+    Waiting.until(() -> isWhole(robot, "#reading-lead-b-ball"));
+    journey.picture("step-folded");
+    assertThat(isAbove(robot, "#reading-lead-b-ball", "#next-line")).isTrue();
+    robot.interact(() -> journey.window().desk().look().textPct().set(100));
+    Waiting.until(() -> robot.lookup("#path-pane").tryQuery().isPresent());
+    robot.interact(() -> journey.stage().setWidth(1280));
+    Waiting.until(() -> robot.lookup("#margin-pane").tryQuery().isPresent());
+    journey.close();
+  }
+
+  /** Its row lies within the sheet, with a line's room below it. */
+  private static boolean isWhole(FxRobot robot, String reading) {
+    Bounds row = box(Focus.rowOf(robot.lookup(reading).query()).orElseThrow());
+    Bounds sheet = box(robot.lookup("#sheet-pane").query());
+    return row.getMinY() >= sheet.getMinY() && row.getMaxY() + 30 <= sheet.getMaxY();
   }
 
   /** Whoever needs large text finds the way to smaller and larger where it was. */

@@ -176,7 +176,7 @@ public final class Journey {
     return Presses.there(robot, id);
   }
 
-  /** All words within a node, in order; none where it is not there. */
+  /** All words within a node, in order, with plain spaces; none where it is not there. */
   public String words(String id) {
     Optional<Node> part = robot.lookup(id).tryQuery();
     return part.map(this::words).orElse("");
@@ -189,11 +189,13 @@ public final class Journey {
   }
 
   private String words(Node node) {
-    return node instanceof Labeled labeled
-        ? labeled.getText()
-        : robot.from(node).lookup(".label").queryAllAs(Labeled.class).stream()
-            .map(Labeled::getText)
-            .collect(Collectors.joining(" "));
+    String words =
+        node instanceof Labeled labeled
+            ? labeled.getText()
+            : robot.from(node).lookup(".label").queryAllAs(Labeled.class).stream()
+                .map(Labeled::getText)
+                .collect(Collectors.joining(" "));
+    return words.replace('\u00a0', ' ');
   }
 
   /** Types a reading in place of what stands there, and leaves the field. */

@@ -8,11 +8,13 @@ import javafx.scene.text.Text;
 
 /**
  * How narrow words may stand and still be read: as wide as their longest word, and wide enough for
- * two or three lines, though never asking for more than a line of some thirty letters.
+ * two or three lines, though never asking for more than a line of some thirty letters. A word of
+ * more than some forty letters is nobody's word, and breaks where its line ends.
  */
 final class Need {
   private static final double LINES = 2.2;
   private static final double LINE_EM = 14;
+  private static final double WORD_EM = 20;
 
   /** Where a line of text may break. */
   private static final String BREAKS = "[\\s\u2002-\u2006\u2008-\u200b\u2013\u2014-]+";
@@ -36,6 +38,7 @@ final class Need {
             .sorted(Comparator.comparingInt(String::length).reversed())
             .limit(2)
             .mapToDouble(word -> width_px(word, font))
+            .map(width -> Math.min(WORD_EM * font.getSize(), width))
             .max()
             .orElse(0);
     double line_px = Math.min(LINE_EM * font.getSize(), (oneLine_px - around_px) / LINES);

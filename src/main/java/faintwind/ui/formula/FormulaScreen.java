@@ -196,6 +196,9 @@ public final class FormulaScreen extends DataScreen {
     margin.getChildren().add(Words.label(text("formula.sure"), "tell", "semibold"));
     margin.getChildren().add(howSure(said));
     said.beyond().ifPresent(text -> margin.getChildren().add(Words.label(text, "fine", "soft")));
+    Label rise = Words.label(text("calibration-page.rise.note"), "fine", "soft");
+    rise.setId("formula-rise-note");
+    margin.getChildren().add(rise);
     margin.getChildren().add(Words.label(text("formula.checks"), "tell", "semibold"));
     VBox checks = new VBox();
     checks.setId("formula-checks");

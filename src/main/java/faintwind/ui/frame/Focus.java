@@ -33,6 +33,24 @@ public final class Focus {
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
   }
 
+  /**
+   * Scrolls so that what has the focus stands in the upper half, what comes before and after it in
+   * sight, too; where it is in sight already nothing moves.
+   */
+  static void amid(Node node, ScrollPane pane) {
+    double before = pane.getVvalue();
+    reveal(node, pane);
+    if (pane.getVvalue() != before) {
+      Node shown = rowOf(node).orElse(node);
+      Node content = pane.getContent();
+      Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
+      double view = pane.getViewportBounds().getHeight();
+      double hidden = content.getLayoutBounds().getHeight() - view;
+      double above = Math.max(0, (view - box.getHeight()) / 3);
+      pane.setVvalue(Math.max(0, Math.min(1, (box.getMinY() - above) / hidden)));
+    }
+  }
+
   /** The row that is selected, where a list has the focus. */
   private static Optional<Node> selectedIn(Node node) {
     return node instanceof ListView

@@ -224,7 +224,13 @@ public final class Frame extends VBox {
   private void keepInSight(Node owner) {
     owner.requestFocus();
     if (touched || !screen.map(Screen::isReadFirst).orElse(false)) {
-      Platform.runLater(() -> reveal(owner));
+      Platform.runLater(
+          () -> {
+            applyCss(); // what is measured is measured in the size that the words have now
+            layout(); // rows have the height that they take in this width
+            Focus.amid(owner, sheetPane);
+            Focus.reveal(owner, pathPane);
+          });
     }
   }
 

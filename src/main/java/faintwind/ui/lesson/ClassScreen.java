@@ -5,6 +5,7 @@ import faintwind.job.lesson.ClassLook;
 import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.ToSign;
+import faintwind.message.FirstSentences;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
@@ -23,9 +24,11 @@ import java.util.function.Consumer;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;
+import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.PasswordField;
@@ -45,6 +48,14 @@ public final class ClassScreen extends DataScreen {
   private static final int MINUTES_COLUMNS = 4;
   private static final int CODE_COLUMNS = 8;
   private static final int REASON_COLUMNS = 24;
+
+  /** Width of the board from which a share stands beside its mark, in em. */
+  private static final double ROOMY_EM = 58;
+
+  private static final double BASE_FONT_PX = 15;
+
+  /** Letters of what a pair that is not stuck is at; its instrument says the rest. */
+  private static final int STATE_LETTERS = 120;
 
   private final ClassModel model;
   private final Consumer<Path> toPair;
@@ -93,6 +104,9 @@ public final class ClassScreen extends DataScreen {
     TextField minutes =
         Fields.field(
             "class-minutes", "class.minutes", model.minutes(), MINUTES_COLUMNS, desk().words());
+    filledBy(
+        model.view(),
+        look -> look.ifPresent(l -> minutes.setPromptText(String.valueOf(l.minutes()))));
     ways.getChildren()
         .addAll(
             Words.whole(text("class.minutes")),
@@ -194,6 +208,7 @@ public final class ClassScreen extends DataScreen {
   private static Label state(PairLook pair, String words) {
     Label state = Words.label(words, ClassText.isStuck(pair) ? "bold" : "soft");
     state.setId("class-state-" + pair.pair().folder());
+    state.getStyleClass().add("class-state");
     return state;
   }
 
@@ -212,9 +227,16 @@ public final class ClassScreen extends DataScreen {
         int line = row;
         pair.known().ifPresent(known -> matrix.add(cell(known, stage), column, line));
       }
-      matrix.add(state(pair, model.said().state(pair)), 1, row + 1, stages.size() + 1, 1);
+      matrix.add(state(pair, stateOnBoard(pair)), 1, row + 1, stages.size() + 1, 1);
       row += 2;
     }
+  }
+
+  /** In few words where nothing presses, so that many pairs are seen at once. */
+  private String stateOnBoard(PairLook pair) {
+    String all = model.said().state(pair);
+    boolean presses = ClassText.isStuck(pair) || !pair.remarks().isEmpty();
+    return presses ? all : FirstSentences.of(all, STATE_LETTERS);
   }
 
   private Node cell(PairLook.Known known, Stage stage) {
@@ -222,7 +244,21 @@ public final class ClassScreen extends DataScreen {
     String said = stage.title() + ": " + text(mark.key()) + ", " + known.share(stage);
     MarkShape shape = new MarkShape(mark, said, 0.6);
     Tooltip.install(shape, new Tooltip(said));
-    return Boxes.column("class-cell", shape, Words.whole(known.share(stage), "fine", "soft"));
+    Label share = Words.whole(known.share(stage), "fine", "soft", "class-cell");
+    share.setGraphic(shape);
+    share
+        .contentDisplayProperty()
+        .bind(
+            Bindings.createObjectBinding(
+                () -> isRoomy() ? ContentDisplay.LEFT : ContentDisplay.TOP,
+                matrix.widthProperty(),
+                desk().look().textPct()));
+    return share;
+  }
+
+  /** Whether all stages have room for their share beside their mark. */
+  private boolean isRoomy() {
+    return matrix.getWidth() >= ROOMY_EM * BASE_FONT_PX * desk().look().effectivePct() / 100;
   }
 
   private void sign(List<ToSign> all) {

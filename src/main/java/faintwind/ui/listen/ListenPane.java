@@ -87,7 +87,8 @@ public final class ListenPane extends VBox {
     stop.getStyleClass().add("quiet");
     getChildren().setAll(Words.label(now.sentence(), "tell", "semibold"));
     if (model.isTyped()) {
-      getChildren().addAll(Words.label(now.asked()), typed);
+      String asked = now.asked().isEmpty() ? desk.text("listen.typed-wait") : now.asked();
+      getChildren().addAll(Words.label(asked), typed);
       if (focused) {
         typed.requestFocus();
       }

@@ -44,9 +44,7 @@ final class EntriesView extends VBox {
     step.asks().bought().ifPresent(this::part);
     kept.setId("entries-kept");
     step.asks().clock().flatMap(Step.ClockSpec::own).ifPresent(this::hours);
-    if (step.asks().photo().isPresent()) {
-      photo();
-    }
+    step.asks().photo().ifPresent(this::photo);
     getChildren().addAll(kept, hours, photo);
     refresh();
   }
@@ -170,7 +168,8 @@ final class EntriesView extends VBox {
             remark);
   }
 
-  private void photo() {
+  /** The photo is asked for first; only then why there may be none. */
+  private void photo(String wanted) {
     StringProperty reason = new SimpleStringProperty("");
     TextField field =
         optional("photo-later-reason", words.text("window.entry.photo-reason"), reason);
@@ -185,7 +184,9 @@ final class EntriesView extends VBox {
     photo
         .getChildren()
         .addAll(
-            Words.label(words.text("window.entry.photo-reason"), "semibold"),
+            Words.label(words.text("window.next.photo", wanted), "semibold"),
+            Words.button("entry-photo-add", words.text("window.step.add-photo"), model::addPhoto),
+            Words.label(words.text("window.entry.photo-reason"), "soft"),
             field,
             Words.button("photo-later", words.text("window.entry.photo-later"), later),
             refusal);

@@ -10,6 +10,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.job.record.LookAtBench;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
 import faintwind.physics.design.Design;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event;
@@ -57,6 +58,7 @@ public final class StepModel implements StepNext.Acts {
         goOnWhereFinished();
       };
   private Step step;
+  private final Runnable addPhoto;
   private String finishing = "";
 
   /**
@@ -70,6 +72,7 @@ public final class StepModel implements StepNext.Acts {
     this.instrument = instrument;
     entries = new EntriesModel(desk, instrument);
     views = new StepViews(words, instrument.checklist(), () -> instrument.who().get());
+    this.addPhoto = addPhoto;
     nexts = new StepNext(words, this, addPhoto, desk.go());
     path = new PathModel(words);
     step = start();
@@ -246,6 +249,11 @@ public final class StepModel implements StepNext.Acts {
     return why;
   }
 
+  /** Asks for a photo file and keeps it. */
+  void addPhoto() {
+    addPhoto.run();
+  }
+
   /** Uses another class of meter from now on. */
   public void chooseMeter(String id) {
     instrument.enter(enter -> enter.meter(id));
@@ -328,8 +336,15 @@ public final class StepModel implements StepNext.Acts {
     Waived waiver = new Waived(reading, reason.trim());
     return Waivers.refusals(instrument.checklist(), step, waiver, name.trim(), now().situation())
         .stream()
-        .map(words::sentence)
+        .filter(problem -> !name.isBlank() || !problem.id().equals("waiver.not-the-teacher"))
+        .map(this::why)
         .toList();
+  }
+
+  /** Of what is not typed yet, what to type alone: nothing is wrong with it. */
+  private String why(Problem problem) {
+    boolean empty = problem.id().startsWith("waiver.no-") && problem.found().isEmpty();
+    return empty ? words.text(problem.id() + ".todo") : words.sentence(problem);
   }
 
   /** Whether a waiver can be written. */

@@ -102,6 +102,7 @@ final class TroubleWash extends VBox {
     // Not a default button: plain Enter never waives.
     Button go = new ProseButton(words.text("window.step.waive-now"));
     go.setId("waiver-go");
+    go.setMinWidth(USE_PREF_SIZE);
     go.getStyleClass().add("quiet");
     Label why = Words.label("", "fine", "soft");
     why.setId("waiver-why");

@@ -1,5 +1,6 @@
 package faintwind.ui.part;
 
+import faintwind.message.Typeset;
 import faintwind.ui.fold.Prose;
 import faintwind.ui.fold.ProseButton;
 import faintwind.ui.fold.ProseLink;
@@ -21,7 +22,7 @@ public final class Words {
 
   /** A number with its unit, or a word: in one line always. */
   public static Label whole(String text, String... styles) {
-    Label label = new Label(text);
+    Label label = new Label(Typeset.of(text));
     label.setMinWidth(Region.USE_PREF_SIZE);
     label.setMinHeight(Region.USE_PREF_SIZE);
     label.getStyleClass().addAll(styles);

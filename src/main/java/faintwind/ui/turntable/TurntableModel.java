@@ -41,6 +41,9 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
   private Optional<Path> foreign = Optional.empty();
   private boolean cautionRead;
 
+  /** The runs that count while a table that was brought in after them is refused. */
+  private List<Run> earlier = List.of();
+
   /**
    * What there is to show.
    *
@@ -254,6 +257,7 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
             .findFirst()
             .flatMap(problem -> problem.where().file())
             .map(Path::of);
+    earlier = read.fold((set, notes) -> set.runs(), problems -> earlier);
     put(
         read.fold(
             (set, notes) -> new View(Optional.of(table), set.runs(), lines(notes), false),
@@ -280,9 +284,17 @@ public final class TurntableModel extends DataModel<TurntableModel.View> {
     return text("turntable.title.runs", now.runs().size(), spins);
   }
 
-  /** The runs as lines. */
+  /** The runs as lines; where a table was refused, those that were brought in before it. */
   public List<RunLine> lines() {
-    return view().get().runs().stream().map(this::line).toList();
+    View now = view().get();
+    return (now.refused() ? earlier : now.runs()).stream().map(this::line).toList();
+  }
+
+  /** Says of which runs the lines are, where it is not those that were just brought in. */
+  public Optional<String> whose() {
+    return view().get().refused() && !earlier.isEmpty()
+        ? Optional.of(text("turntable.path.earlier"))
+        : Optional.empty();
   }
 
   private RunLine line(Run run) {

@@ -50,6 +50,7 @@ public final class TurntableScreen extends DataScreen {
   private final VBox typedRuns = Boxes.column("typed-runs");
   private final VBox typedBox = Boxes.column("data-body");
   private final Label recording = new Prose();
+  private final ChosenWay ways;
 
   @FXML private Label title;
   @FXML private VBox cautions;
@@ -79,6 +80,7 @@ public final class TurntableScreen extends DataScreen {
     cautionReadBy.ifPresent(who -> model.cautionRead());
     fillCaution(cautionReadBy.orElse(""));
     buildTyped();
+    ways = new ChosenWay(bring, wayPlan, wayLive, wayFile, wayTyped);
     buildWays();
     withPath(path);
     filledBy(model.view(), this::fill);
@@ -90,9 +92,9 @@ public final class TurntableScreen extends DataScreen {
   public TurntableScreen withLive(LiveStart liveStart) {
     whenLeft(liveStart::left);
     Boxes.present(wayLive, true);
-    wayLive.setOnAction(event -> bring.getChildren().setAll(liveStart.node()));
+    wayLive.setOnAction(event -> ways.open(wayLive, liveStart.node()));
     if (model.view().get().table().isEmpty()) {
-      bring.getChildren().setAll(liveStart.node());
+      ways.open(wayLive, liveStart.node());
     }
     return this;
   }
@@ -103,7 +105,7 @@ public final class TurntableScreen extends DataScreen {
     Boxes.present(wayPlan, true);
     model.planWith(new Act("turntable-to-plan", text("turntable.way.plan"), wayPlan::fire));
     plan.leadsTo(new Act("turntable-plan-guide", text("turntable.plan.guide"), wayLive::fire));
-    wayPlan.setOnAction(event -> bring.getChildren().setAll(plan.node()));
+    wayPlan.setOnAction(event -> ways.open(wayPlan, plan.node()));
     bring.getChildren().addListener((ListChangeListener<Node>) change -> sayWay(plan));
     plan.next().addListener((property, was, now) -> sayWay(plan));
     Hyperlink follow =
@@ -141,40 +143,38 @@ public final class TurntableScreen extends DataScreen {
   }
 
   /** With ways to listen to the logger and to read a foreign recording. */
-  public TurntableScreen withLogger(LoggerWays ways) {
+  public TurntableScreen withLogger(LoggerWays loggers) {
     HBox links =
         Boxes.row(
             "ways",
-            Words.link("turntable-listen", text("turntable.listen"), () -> listen(ways)),
-            Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(ways)));
+            Words.link("turntable-listen", text("turntable.listen"), () -> listen(loggers)),
+            Words.link("turntable-foreign", text("turntable.foreign"), () -> askForeign(loggers)));
     typedBox.getChildren().add(1, links);
-    model
-        .typed()
-        .recording()
-        .addListener((property, was, now) -> bring.getChildren().setAll(typedBox));
+    model.typed().recording().addListener((property, was, now) -> ways.open(wayTyped, typedBox));
     filledBy(
         model.view(),
         now ->
             model
                 .foreign()
-                .ifPresent(log -> ways.foreign(bring, log, profile -> model.foreignIs(profile))));
-    if (ways.isListening()) {
-      listen(ways);
+                .ifPresent(
+                    log -> loggers.foreign(bring, log, profile -> model.foreignIs(profile))));
+    if (loggers.isListening()) {
+      listen(loggers);
     }
     return this;
   }
 
-  private void listen(LoggerWays ways) {
-    ListenPane listening = ways.listening(Optional::empty);
+  private void listen(LoggerWays loggers) {
+    ListenPane listening = loggers.listening(Optional::empty);
     whenLeft(listening::left);
-    bring.getChildren().setAll(listening);
+    ways.open(wayTyped, listening);
   }
 
-  private void askForeign(LoggerWays ways) {
+  private void askForeign(LoggerWays loggers) {
     desk()
         .files()
         .open(text("turntable.foreign"), text("listen.file-kind"), "*.*")
-        .ifPresent(log -> ways.foreign(bring, log, profile -> model.recorded(log, profile)));
+        .ifPresent(log -> loggers.foreign(bring, log, profile -> model.recorded(log, profile)));
   }
 
   /** While a session is turned it has the sheet and the path to itself. */
@@ -201,9 +201,9 @@ public final class TurntableScreen extends DataScreen {
 
   private void buildWays() {
     Boxes.present(wayLive, false);
-    wayFile.setOnAction(event -> bring.getChildren().setAll(fileDrop()));
-    wayTyped.setOnAction(event -> bring.getChildren().setAll(typedBox));
-    bring.getChildren().setAll(fileDrop());
+    wayFile.setOnAction(event -> ways.open(wayFile, fileDrop()));
+    wayTyped.setOnAction(event -> ways.open(wayTyped, typedBox));
+    ways.open(wayFile, fileDrop());
   }
 
   private void fillCaution(String read) {
@@ -368,6 +368,7 @@ public final class TurntableScreen extends DataScreen {
     path.getChildren().clear();
     Label head = Words.label(text("turntable.path"), "tell", "semibold");
     path.getChildren().add(head);
+    model.whose().ifPresent(text -> path.getChildren().add(Rows.soft(text)));
     List<TurntableModel.RunLine> lines = model.lines();
     if (lines.isEmpty()) {
       path.getChildren().add(Rows.soft(text("turntable.path.nothing")));

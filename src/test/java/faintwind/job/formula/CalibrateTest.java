@@ -65,7 +65,7 @@ class CalibrateTest {
     assertThat(page)
         .content()
         .contains("<h1>Calibration of cellar &lt;left&gt;</h1>")
-        .contains("At most 0.5 % was asked for.")
+        .contains("At most 0.5\u00a0% was asked for.")
         .contains("<svg");
     assertThat(stages).contains("read", "fit", "refits", "judge", "write");
   }

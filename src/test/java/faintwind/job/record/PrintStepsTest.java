@@ -108,7 +108,11 @@ class PrintStepsTest {
     String page = html(folder, stage(id));
     Document parsed = parsed(page);
     String text =
-        parsed.getElementsByTagName("body").item(0).getTextContent().replaceAll("\\s+", " ");
+        parsed
+            .getElementsByTagName("body")
+            .item(0)
+            .getTextContent()
+            .replaceAll("[\\s\u00a0]+", " ");
     Checklist checklist = view(folder).checklist();
     for (Step step : checklist.steps()) {
       if (!checklist.stageOf(step.id()).orElseThrow().id().equals(id)) {

@@ -10,6 +10,7 @@ import faintwind.message.Amount;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.message.Typeset;
 import faintwind.message.Where;
 import faintwind.physics.design.Use;
 import faintwind.record.Event;
@@ -243,7 +244,7 @@ class BuildLogTest {
   void everyCautionStandsThereWithWhoReadIt() {
     String html = html();
     CHECKLIST.step("arm-safety").orElseThrow().cautions().stream()
-        .map(c -> Html.escaped(c.text()))
+        .map(c -> Typeset.of(Html.escaped(c.text())))
         .forEach(text -> assertThat(html).contains(text));
     assertThat(html).contains("Read by Ada Test, 2 March 2026, ");
   }

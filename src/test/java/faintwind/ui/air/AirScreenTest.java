@@ -3,6 +3,7 @@ package faintwind.ui.air;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import faintwind.calibration.speed.SpeedRow;
+import faintwind.message.Typeset;
 import faintwind.report.plot.MadeUpCalibration;
 import faintwind.ui.Presses;
 import faintwind.ui.ScreenStage;
@@ -96,7 +97,7 @@ class AirScreenTest {
     SpeedRow row = new SpeedRow(OptionalDouble.of(0.3), OptionalDouble.of(0.02), Set.of());
     robot.interact(() -> model.live().speed(0, row));
     assertThat(robot.lookup("#live-air-speed").queryAs(Label.class).getText())
-        .isEqualTo("0.300 ± 0.020 m/s");
+        .isEqualTo(Typeset.of("0.300 ± 0.020 m/s"));
     robot.interact(() -> robot.lookup("#live-here").queryAs(Labeled.class).requestFocus());
     Presses.fire(robot, "#live-here");
     robot.interact(
@@ -144,7 +145,7 @@ class AirScreenTest {
                 .lookup(".label")
                 .queryAllAs(Label.class))
         .extracting(Label::getText)
-        .anyMatch(line -> line.startsWith("Mean: 0.300 ± 0.020 m/s"));
+        .anyMatch(line -> line.startsWith(Typeset.of("Mean: 0.300 ± 0.020 m/s")));
     robot.interact(() -> window.picture("summary"));
   }
 }

@@ -2,6 +2,7 @@ package faintwind.ui.design;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.message.Typeset;
 import faintwind.physics.choice.DesignField;
 import faintwind.physics.sheet.OutcomeId;
 import faintwind.ui.Presses;
@@ -346,7 +347,9 @@ class DesignScreenTest {
                         .tryQuery()
                         .map(node -> node.lookup(".outcome-reason"))
                         .filter(
-                            node -> node instanceof Label label && label.getText().contains(todo))
+                            node ->
+                                node instanceof Label label
+                                    && label.getText().contains(Typeset.of(todo)))
                         .isPresent()));
     assertThat(robot.lookup(row).query().getStyleClass()).contains("stop");
   }

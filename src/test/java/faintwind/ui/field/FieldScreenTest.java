@@ -86,7 +86,7 @@ class FieldScreenTest {
                 .lookup(".bold")
                 .queryAllAs(Label.class))
         .extracting(Label::getText)
-        .anyMatch(text -> text.matches("0\\.\\d{3} ± 0\\.\\d{3} m/s on average"));
+        .anyMatch(text -> text.matches("0\\.\\d{3} ±\\h0\\.\\d{3}\\hm/s on average"));
     assertThatThePlotCanBeRead(robot);
     assertThatAStretchCanBePicked(robot);
     robot.clickOn("#field-save");

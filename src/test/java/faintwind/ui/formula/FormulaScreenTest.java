@@ -31,6 +31,7 @@ import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.Consumer;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -191,9 +192,19 @@ class FormulaScreenTest {
     WaitForAsyncUtils.waitForFxEvents();
     robot.interact(() -> window.picture("formula-dark"));
     assertThat(robot.lookup("#formula-title").queryAs(Label.class).getText())
-        .containsPattern("from [0-9.]+ to [0-9.]+ m/s, within [0-9.]+ %");
+        .containsPattern("from [0-9.]+ to [0-9.]+\\hm/s, within [0-9.]+\\h%");
     assertThat(robot.lookup("#formula-loss").tryQuery()).isPresent();
     assertThat(robot.lookup("#formula-straight").tryQuery()).isPresent();
+    assertThat(robot.lookup("#formula-rise-note").queryAs(Label.class).getText())
+        .startsWith("10–90\u00a0%, the estimate: over that time");
+    assertThat(
+            robot
+                .from(robot.lookup("#formula-margin").<Node>query())
+                .lookup(".label")
+                .queryAllAs(Label.class))
+        .extracting(Label::getText)
+        .anyMatch(text -> text.contains("\u2212"))
+        .noneMatch(text -> text.matches(".*(^|[ (])-\\d.*"));
     assertThat(robot.lookup("#formula-recording-2").tryQuery()).isPresent();
     assertThat(folder.resolve("calibrations/2026-11-21.json")).exists();
     assertThat(folder.resolve("calibrations/2026-11-21.html")).exists();

@@ -10,6 +10,7 @@ import faintwind.job.formula.Profiles;
 import faintwind.message.Checked;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.frame.DataScreen;
+import faintwind.ui.frame.Theme;
 import faintwind.ui.listen.SourceChoiceModel.Kind;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -28,7 +29,9 @@ import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.css.CssParser;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -163,6 +166,21 @@ class ListenPaneTest {
     fire(robot, "#listen-begin");
     assertThat(robot.lookup("#listen-problems").queryAs(VBox.class).getChildren()).hasSize(1);
     assertThat(model.view().get().stage()).isEqualTo(ListenModel.Stage.IDLE);
+  }
+
+  /** A colour that no style gives would be said in the terminal at each look. */
+  @Test
+  void everyColourOfASearchableChoiceIsGiven(FxRobot robot) {
+    robot.interact(() -> CssParser.errorsProperty().clear());
+    robot.interact(() -> choice.kind().set(Kind.SERIAL));
+    ComboBox<?> meaning = robot.lookup("#source-profile").queryAs(ComboBox.class);
+    robot.interact(meaning::requestFocus);
+    robot.interact(meaning::show);
+    WaitForAsyncUtils.waitForFxEvents();
+    robot.interact(() -> window.theme(Theme.DARK));
+    robot.interact(() -> window.picture("listen-searching"));
+    robot.interact(meaning::hide);
+    assertThat(CssParser.errorsProperty()).isEmpty();
   }
 
   @Test

@@ -115,6 +115,12 @@ class StepModelTest {
     assertThat(bench.step().canWaive("lead-a-ball", "", "meter broken, borrowed one tomorrow"))
         .isFalse();
     assertThat(bench.step().canWaive("lead-a-ball", "Ida", "")).isFalse();
+    assertThat(bench.step().whyNotWaived("lead-a-ball", " ", ""))
+        .startsWith("Write your name.", "Write why it is safe to go on.")
+        .hasSize(3); // and that it was not measured
+    assertThat(bench.step().whyNotWaived("lead-a-ball", "Ida", "x"))
+        .first()
+        .satisfies(why -> assertThat(why).contains("Lead A to heated ball", "\"x\""));
     assertThat(bench.instrument().state().standing(Waived.class)).isEmpty();
   }
 

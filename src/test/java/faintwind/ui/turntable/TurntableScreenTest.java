@@ -5,15 +5,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import faintwind.record.Event;
 import faintwind.ui.ScreenStage;
 import faintwind.ui.frame.Theme;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.Node;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
@@ -59,5 +63,37 @@ class TurntableScreenTest {
     robot.interact(() -> window.picture("turntable-dark"));
     robot.clickOn("#turntable-fit");
     assertThat(taken).containsExactly(RUNS);
+  }
+
+  @Test
+  void theOpenWayIsMarkedAndRunsThatCountStayListedBesideARefusedTable(
+      FxRobot robot, @TempDir Path folder) throws IOException, TimeoutException {
+    robot.clickOn("#caution-spinning-arm-read");
+    assertThat(open(robot)).containsExactly("turntable-way-file");
+    robot.clickOn("#turntable-way-typed");
+    assertThat(open(robot)).containsExactly("turntable-way-typed");
+    robot.interact(() -> model.open(RUNS));
+    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> !model.view().get().runs().isEmpty());
+    WaitForAsyncUtils.waitForFxEvents();
+    assertThat(open(robot)).isEmpty();
+    List<TurntableModel.RunLine> runs = model.lines();
+    assertThat(model.whose()).isEmpty();
+
+    Path bad = Files.writeString(folder.resolve("runs.csv"), "run,kind\n1,spin\n");
+    robot.interact(() -> model.open(bad));
+    WaitForAsyncUtils.waitFor(10, TimeUnit.SECONDS, () -> model.view().get().refused());
+    assertThat(model.lines()).isEqualTo(runs).isNotEmpty();
+    assertThat(model.whose()).hasValueSatisfying(text -> assertThat(text).contains("still count"));
+  }
+
+  /** Ids of the ways that are marked as open. */
+  private static List<String> open(FxRobot robot) {
+    return robot.lookup(".way").queryAll().stream()
+        .filter(
+            way ->
+                way.getPseudoClassStates().stream()
+                    .anyMatch(state -> state.getPseudoClassName().equals("here")))
+        .map(Node::getId)
+        .toList();
   }
 }
