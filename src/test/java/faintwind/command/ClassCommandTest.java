@@ -40,7 +40,7 @@ class ClassCommandTest {
     Path report = temp.resolve("report.html");
     assertThat(shell.run("class", "report", folder, "--out", report)).isZero();
     assertThat(Files.readString(report))
-        .contains("0.097 to 2.9 m/s", "% at 0.1 m/s", "not calibrated yet")
+        .contains("0.097 to 2.9\u00a0m/s", "% at 0.1\u00a0m/s", "not calibrated yet")
         .doesNotContain("Made-up builder");
   }
 
