@@ -21,7 +21,7 @@ final class OwnChoices {
   /** Who waits for a steady arm notes the first click within this time, s. */
   static final double LATER_S = 30;
 
-  // RunScatter: aRunFarOffDragsLittle of RunScatterTest
+  // RunScatter: aRunFarOffDragsLittle of RunScatterTest; none shows FIRST_SCATTER
 
   /** Scatter between runs before any fit, relative. */
   static final double FIRST_SCATTER = 0.01;
@@ -50,7 +50,11 @@ final class OwnChoices {
   /** The same of the leads' loss by the design, logarithm. */
   static final double U_DESIGNED_LEADS = 0.5;
 
-  // Setup, TurnUnknowns: @@
+  // Setup, TurnUnknowns: coverageIsThatOfTheRuns of CalibrationAssemblyTest shows CARRIED_SHARE
+  // and CARRIED_SPREAD, anArmWithoutARestOfTwoMinutesHasShortRests of RunScatterTest REST_AFTER_S,
+  // aSpeedThatDoesNotCountIsLeftAlone there FREE_SPREAD, and
+  // gaussAndNewtonFindWhatLevenbergAndMarquardtFind of SettledSearchTest STILL_LOSS_1_S and
+  // SWITCHING_S; none the others
 
   /** Delay of the begin and end of a reference flow, s. */
   static final double DELAY_S = 3;
