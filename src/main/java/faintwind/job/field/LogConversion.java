@@ -23,6 +23,7 @@ final class LogConversion {
   private static final int LOOK_UP = 500;
   private static final int PROGRESS = 5000;
   private static final int BLOCKS_AHEAD = 2;
+  private static final int MOST_HELPERS = 2;
 
   private final LogReader reader;
   private final SignalMatch match;
@@ -65,11 +66,10 @@ final class LogConversion {
 
   /** Converts every row; a cancelled watch ends it early with what is done so far. */
   ConversionCount run(JobWatch watch) throws IOException {
-    try (Relay telling = new Relay(BLOCKS_AHEAD);
-        Relay smoothing = new Relay(BLOCKS_AHEAD)) {
-      rows(new Workers(smoothing::run, telling::run), watch);
-      smoothing.finish();
-      telling.finish();
+    int helpers = Math.min(MOST_HELPERS, LogsAtOnce.threads() - 1);
+    try (Stages stages = new Stages(2, helpers, BLOCKS_AHEAD)) {
+      rows(new Workers(stages.stage(0), stages.stage(1)), watch);
+      stages.finish();
     } catch (UncheckedIOException e) {
       throw e.getCause();
     }
