@@ -22,7 +22,7 @@ import java.util.function.Consumer;
 final class LogConversion {
   private static final int LOOK_UP = 500;
   private static final int PROGRESS = 5000;
-  private static final int BLOCKS_AHEAD = 2;
+  private static final int BLOCKS_AHEAD = 5;
   private static final int MOST_HELPERS = 2;
 
   private final LogReader reader;

@@ -42,7 +42,7 @@ final class Stages implements Closeable {
       waiting.add(new ArrayDeque<>());
     }
     for (int i = 0; i < helpers; i++) {
-      Thread thread = new Thread(this::help, "stages-" + (i + 1));
+      Thread thread = new Thread(() -> workUntil(() -> closed), "stages-" + (i + 1));
       thread.setDaemon(true);
       this.helpers.add(thread);
       thread.start();
@@ -56,15 +56,15 @@ final class Stages implements Closeable {
   Consumer<Runnable> stage(int stage) {
     return task -> {
       add(stage, task);
-      if (stage == 0) {
-        workUntil(() -> !isFarAhead(0));
+      if (stage == 0 && isFarAhead(0)) {
+        bring(this::isNearlyThrough);
       }
     };
   }
 
   /** Works or waits until all tasks are done. */
   void finish() {
-    workUntil(this::isIdle);
+    bring(this::isIdle);
   }
 
   /** No task runs on after this, whatever became of them. */
@@ -90,6 +90,11 @@ final class Stages implements Closeable {
     notifyAll();
   }
 
+  /** Helping a little longer leaves the helpers both stages while the next tasks are brought. */
+  private boolean isNearlyThrough() {
+    return waiting.get(0).size() <= 1;
+  }
+
   private synchronized boolean isFarAhead(int stage) {
     return stage < busy.length && waiting.get(stage).size() > mostAhead;
   }
@@ -113,40 +118,35 @@ final class Stages implements Closeable {
     return OptionalInt.empty();
   }
 
-  /** By the thread that brings the tasks; that it is enough is asked before each task and wait. */
+  /** By the thread that brings the tasks. */
+  private void bring(BooleanSupplier enough) {
+    workUntil(() -> failure != null || enough.getAsBoolean());
+    throwFailure();
+  }
+
   private void workUntil(BooleanSupplier enough) {
-    while (true) {
-      OptionalInt stage;
-      synchronized (this) {
-        throwFailure();
-        if (enough.getAsBoolean()) {
-          return;
-        }
-        stage = ready();
-        if (stage.isEmpty()) {
-          await();
-          continue;
-        }
-        busy[stage.getAsInt()] = true;
-      }
+    OptionalInt stage = taken(enough);
+    while (stage.isPresent()) {
       work(stage.getAsInt());
+      stage = taken(enough);
     }
   }
 
-  /** By a helper. */
-  private void help() {
-    while (true) {
-      OptionalInt stage;
-      synchronized (this) {
-        for (stage = ready(); stage.isEmpty() && !closed; stage = ready()) {
-          await();
+  /** Waits for a stage that can go on, and takes it; none once it is enough. */
+  private synchronized OptionalInt taken(BooleanSupplier enough) {
+    try {
+      while (!enough.getAsBoolean()) {
+        OptionalInt stage = ready();
+        if (stage.isPresent()) {
+          busy[stage.getAsInt()] = true;
+          return stage;
         }
-        if (closed) {
-          return;
-        }
-        busy[stage.getAsInt()] = true;
+        wait();
       }
-      work(stage.getAsInt());
+      return OptionalInt.empty();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new UncheckedIOException(new InterruptedIOException("interrupted"));
     }
   }
 
@@ -166,15 +166,6 @@ final class Stages implements Closeable {
 
   private synchronized Runnable next(int stage) {
     return waiting.get(stage).remove();
-  }
-
-  private void await() {
-    try {
-      wait();
-    } catch (InterruptedException e) {
-      Thread.currentThread().interrupt();
-      throw new UncheckedIOException(new InterruptedIOException("interrupted"));
-    }
   }
 
   private synchronized void throwFailure() {
