@@ -17,6 +17,18 @@ public final class Focus {
 
   /** Scrolls so that a node is in sight, with its row where that fits; a node outside is left. */
   static void reveal(Node node, ScrollPane pane) {
+    reveal(node, pane, false);
+  }
+
+  /**
+   * Scrolls so that what has the focus stands in the upper half, what comes before and after it in
+   * sight, too; where it is in sight already nothing moves.
+   */
+  static void amid(Node node, ScrollPane pane) {
+    reveal(node, pane, true);
+  }
+
+  private static void reveal(Node node, ScrollPane pane, boolean amid) {
     Node content = pane.getContent();
     if (content == null || !isInside(node, content)) {
       return;
@@ -29,26 +41,10 @@ public final class Focus {
     if (hidden <= 0 || (box.getMinY() >= top && box.getMaxY() <= top + view)) {
       return;
     }
-    double wanted = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
+    double nearest = box.getMinY() < top ? box.getMinY() : box.getMaxY() - view;
+    double above = Math.max(0, (view - box.getHeight()) / 3);
+    double wanted = amid ? box.getMinY() - above : nearest;
     pane.setVvalue(Math.max(0, Math.min(1, wanted / hidden)));
-  }
-
-  /**
-   * Scrolls so that what has the focus stands in the upper half, what comes before and after it in
-   * sight, too; where it is in sight already nothing moves.
-   */
-  static void amid(Node node, ScrollPane pane) {
-    double before = pane.getVvalue();
-    reveal(node, pane);
-    if (pane.getVvalue() != before) {
-      Node shown = rowOf(node).orElse(node);
-      Node content = pane.getContent();
-      Bounds box = content.sceneToLocal(shown.localToScene(shown.getLayoutBounds()));
-      double view = pane.getViewportBounds().getHeight();
-      double hidden = content.getLayoutBounds().getHeight() - view;
-      double above = Math.max(0, (view - box.getHeight()) / 3);
-      pane.setVvalue(Math.max(0, Math.min(1, (box.getMinY() - above) / hidden)));
-    }
   }
 
   /** The row that is selected, where a list has the focus. */
