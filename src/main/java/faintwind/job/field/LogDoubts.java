@@ -91,14 +91,14 @@ final class LogDoubts {
     }
     humidities += row.knows(HUMIDITY) ? 1 : 0;
     supplies += row.knows(SUPPLY) ? 1 : 0;
-    double fed = row.knows(SUPPLY) && supply_V > 0 ? row.supply / supply_V : 1;
-    double signal = perSign * (row.signal - offset);
     if (row.knows(SIGNAL)) {
+      double signal = perSign * (row.signal - offset);
       held.add(signal);
-    }
-    if (row.knows(SIGNAL) && signal > most * Math.max(1, fed * fed)) {
-      larger++;
-      largest = Math.max(largest, signal);
+      double fed = row.knows(SUPPLY) && supply_V > 0 ? row.supply / supply_V : 1;
+      if (signal > most * Math.max(1, fed * fed)) {
+        larger++;
+        largest = Math.max(largest, signal);
+      }
     }
   }
 
