@@ -233,6 +233,11 @@ final class EveryScreen {
     place(Place.RECORD);
     await("#ledger .row");
     stop.accept("record");
+    fire("#happened-repair");
+    stop.accept("record-repair");
+    fire("#happened-hand-over");
+    stop.accept("record-hand-over");
+    fire("#happened-leave");
   }
 
   /** The live table, rehearsed. */

@@ -176,7 +176,7 @@ public final class ReadBench {
   }
 
   /** The hand-over, where it is the last that happened. */
-  private static Optional<Standing<HandedOver>> handedOver(InstrumentState state) {
+  public static Optional<Standing<HandedOver>> handedOver(InstrumentState state) {
     List<Standing<?>> standing = state.lines().stream().filter(Standing::stands).toList();
     return standing.isEmpty()
         ? Optional.empty()

@@ -25,13 +25,17 @@ public final class HandOver {
    * Packs an instrument.
    *
    * @return hash of the journal's last line, to be told to whoever takes it in; refused where the
-   *     folder is not what its journal says, with all that is wrong
+   *     folder is not what its journal says, with all that is wrong, or the archive would lie in it
    * @throws IOException where the disk or a permission fails
    */
   public static Checked<String> pack(Path folder, Path archive) throws IOException {
     if (!AtInstrument.is(folder)) {
       Where where = Where.file(folder.toString());
       return Checked.refused(Problem.error("folder.no-journal", where, folder.toString()));
+    }
+    if (archive.toAbsolutePath().normalize().startsWith(folder.toAbsolutePath().normalize())) {
+      return Checked.refused(
+          Problem.error("pack.inside", Where.file(archive.toString()), archive.toString()));
     }
     List<Problem> problems = new InstrumentFolder(folder).audit().problems();
     return problems.stream().anyMatch(Problem::isError)

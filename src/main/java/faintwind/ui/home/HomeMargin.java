@@ -26,7 +26,7 @@ final class HomeMargin {
   private final HomeClasses classes;
   private final List<Node> own;
 
-  HomeMargin(Messages words, HomeModel model) {
+  HomeMargin(Messages words, HomeModel model, TakingIn takingIn) {
     this.words = words;
     column.setId("home-margin");
     principle
@@ -46,9 +46,10 @@ final class HomeMargin {
     Hyperlink demo = Words.link("open-demo", words.text("window.home.demo"), model::openDemo);
     Hyperlink rehearse =
         Words.link("home-rehearse", words.text("window.home.rehearse"), model::rehearse);
+    Hyperlink takeIn = Words.link("take-in", words.text("take-in.act"), takingIn::ask);
     Hyperlink makeClass = Words.link("make-class", words.text("class.make"), model.classes()::make);
     // beside the made-up instruments nothing of one's own is begun
-    own = model.isDemo() ? List.of() : List.of(begin, makeClass, rehearse, demo);
+    own = model.isDemo() ? List.of() : List.of(begin, makeClass, takeIn, rehearse, demo);
     classes = model.classes();
     buttons.getStyleClass().add("margin-buttons");
   }

@@ -100,6 +100,15 @@ public final class HomeModel {
 
   /** Reads the folder in the background. */
   public void read() {
+    read(() -> {});
+  }
+
+  /** Reads it again and says this of it. */
+  private void read(Next of) {
+    read(() -> next.set(of));
+  }
+
+  private void read(Runnable then) {
     background.entry(
         watch ->
             new Read(
@@ -107,6 +116,7 @@ public final class HomeModel {
         read -> {
           classes.show(read.classes());
           show(read.found());
+          then.run();
         },
         this::unreadable);
   }
@@ -200,6 +210,12 @@ public final class HomeModel {
     } else {
       picked.putAway(person, this::read);
     }
+  }
+
+  /** The way in for an instrument that somebody packed. */
+  TakingIn takingIn(Desk desk) {
+    return new TakingIn(
+        desk, workspace.folder(), new TakingIn.Answers(this::read, next::set, this::open));
   }
 
   /** What fits into the time there is. */

@@ -58,11 +58,12 @@ public final class HomeScreen extends DataScreen {
     VBox.setVgrow(rows, Priority.ALWAYS);
     list.getChildren().add(list.getChildren().indexOf(broken), rows);
     heads.over(rows::rows);
-    margin = new HomeMargin(desk.words(), model);
+    TakingIn takingIn = model.takingIn(desk);
+    margin = new HomeMargin(desk.words(), model, takingIn);
     order.setOnAction(event -> model.toggleOrder());
     find.textProperty().addListener((text, was, now) -> model.find(now));
     fillBoard();
-    fillFirst();
+    fillFirst(takingIn);
     fillNaming();
     withMargin(margin.node());
     filledBy(model.classes().found(), found -> showClasses());
@@ -134,7 +135,7 @@ public final class HomeScreen extends DataScreen {
     }
   }
 
-  private void fillFirst() {
+  private void fillFirst(TakingIn takingIn) {
     PictureView.of("principle-wide.svg", text("window.home.principle-shows"))
         .map(picture -> picture.in(desk().words()))
         .ifPresent(
@@ -147,7 +148,8 @@ public final class HomeScreen extends DataScreen {
     VBox later = new VBox(rehearse, Words.label(text("window.home.rehearse-why"), "fine", "soft"));
     Hyperlink demo = Words.link("first-demo", text("window.home.demo"), model::openDemo);
     Hyperlink makeClass = Words.link("first-class", text("class.make"), model.classes()::make);
-    HBox choices = Boxes.row("first-choices", start, later, demo, makeClass);
+    Hyperlink takeIn = Words.link("first-take-in", text("take-in.act"), takingIn::ask);
+    HBox choices = Boxes.row("first-choices", start, later, demo, makeClass, takeIn);
     first
         .getChildren()
         .addAll(Words.label(text("window.home.first-why"), "tell"), classes, choices);

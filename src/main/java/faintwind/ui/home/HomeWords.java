@@ -11,6 +11,7 @@ import faintwind.job.bench.ReadBench;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
+import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
@@ -120,7 +121,7 @@ final class HomeWords {
     if (state.rehearsal()) {
       return Mark.REHEARSAL;
     }
-    if (state.retired()) {
+    if (state.retired() || ReadBench.handedOver(state).isPresent()) {
       return Mark.DONE;
     }
     if (!standpoint.view().writable()) {
@@ -159,6 +160,14 @@ final class HomeWords {
     if (retired.isPresent()) {
       String why = retired.get().event().why();
       return new State(mark, words.text("window.home.archived"), why);
+    }
+    Optional<Standing<HandedOver>> given = ReadBench.handedOver(standpoint.view().state());
+    if (given.isPresent()) {
+      String since = DateText.day(words, given.get().at());
+      return new State(
+          mark,
+          words.text("bench-list.need.handed-over"),
+          words.text("bench-list.given", given.get().event().to(), since));
     }
     if (!standpoint.view().writable()) {
       return new State(
@@ -215,6 +224,9 @@ final class HomeWords {
   }
 
   private Said next(Standpoint standpoint, Optional<StepProgress> pressing) {
+    if (ReadBench.handedOver(standpoint.view().state()).isPresent()) {
+      return new Said(words.text("window.home.given"), "");
+    }
     if (pressing.isEmpty()) {
       boolean past = isPastDue(standpoint);
       return new Said(words.text(past ? "window.home.calibrate" : "window.home.bring-log"), "");

@@ -32,6 +32,7 @@ final class RecheckView extends VBox {
     this.instrument = instrument;
     this.calibration = calibration;
     answer.setId("recheck-answer");
+    getStyleClass().add("entries");
     Button choose = Words.button("recheck-choose", desk.text("recheck.choose"), this::choose);
     choose.getStyleClass().add("quiet");
     getChildren()

@@ -2,12 +2,14 @@ package faintwind.ui.record;
 
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
+import faintwind.ui.frame.Unsaved;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.MarkShape;
 import faintwind.ui.part.Words;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -22,10 +24,12 @@ public final class RecordScreen extends DataScreen {
 
   private final RecordModel model;
   private final OpenInstrument instrument;
+  private final HappenedModel happened;
   private int shown = PAGE;
 
   @FXML private Label title;
   @FXML private VBox calibrations;
+  @FXML private VBox happenedRoom;
   @FXML private VBox ledger;
 
   /** The ledger of an instrument. */
@@ -37,13 +41,25 @@ public final class RecordScreen extends DataScreen {
             desk.words(),
             instrument.checklist(),
             instrument.now().get().situation(),
-            record -> writeLog(desk, instrument, record)));
+            record -> writeLog(desk, instrument, record)),
+        new HappenedModel(desk.words(), instrument::enter));
   }
 
-  private RecordScreen(Desk desk, OpenInstrument instrument, RecordModel model) {
-    super(desk, model.next());
+  private RecordScreen(
+      Desk desk, OpenInstrument instrument, RecordModel model, HappenedModel happened) {
+    super(
+        desk,
+        Bindings.createObjectBinding(
+            () -> happened.next().get().orElseGet(model.next()::get),
+            happened.next(),
+            model.next()));
     this.model = model;
     this.instrument = instrument;
+    this.happened = happened;
+    Packing packing = new Packing(desk, instrument, happened::say);
+    HappenedView form = new HappenedView(desk, instrument, happened, packing::ask);
+    happenedRoom.getChildren().setAll(form);
+    filledBy(happened.open(), form::show);
     CalibrationsView view = new CalibrationsView(desk, instrument);
     calibrations.getChildren().setAll(view);
     filledBy(
@@ -56,7 +72,13 @@ public final class RecordScreen extends DataScreen {
   }
 
   @Override
+  public Optional<Unsaved> unsaved() {
+    return happened.unsaved();
+  }
+
+  @Override
   public boolean undo() {
+    happened.leave();
     return model.undo(
         instrument.state(),
         entry ->

@@ -10,6 +10,7 @@ import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.fold.Prose;
 import faintwind.ui.fold.ProseButton;
+import faintwind.ui.frame.ChosenWay;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.frame.Unsaved;

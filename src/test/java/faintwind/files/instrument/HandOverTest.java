@@ -83,6 +83,14 @@ class HandOverTest {
   }
 
   @Test
+  void anArchiveDoesNotGoIntoTheFolderItPacks() throws IOException {
+    Path within = folder.resolve("runs/../rind.zip");
+    assertThat(ids(HandOver.pack(folder, within))).containsExactly("pack.inside");
+    assertThat(folder.resolve("rind.zip")).doesNotExist();
+    assertThat(ids(HandOver.pack(folder, archive))).isEmpty();
+  }
+
+  @Test
   void whatIsPackedIsTakenInByteForByte() throws IOException {
     Files.writeString(folder.resolve("writer.lock"), "Käthe");
     String head = ok(HandOver.pack(folder, archive));

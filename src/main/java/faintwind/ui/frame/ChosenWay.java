@@ -1,4 +1,4 @@
-package faintwind.ui.turntable;
+package faintwind.ui.frame;
 
 import java.util.List;
 import java.util.Optional;
@@ -8,8 +8,8 @@ import javafx.scene.Node;
 import javafx.scene.control.Hyperlink;
 import javafx.scene.layout.VBox;
 
-/** The links to the ways of bringing runs in; the one that is open is marked. */
-final class ChosenWay {
+/** Links to ways of doing something, each with a form; the one that is open is marked. */
+public final class ChosenWay {
   private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
 
   private final VBox room;
@@ -20,7 +20,7 @@ final class ChosenWay {
    *
    * @param room where a way opens; emptied, none is open any more
    */
-  ChosenWay(VBox room, Hyperlink... links) {
+  public ChosenWay(VBox room, Hyperlink... links) {
     this.room = room;
     this.links = List.of(links);
     this.links.forEach(link -> link.getStyleClass().add("way"));
@@ -35,7 +35,7 @@ final class ChosenWay {
   }
 
   /** Opens a way in place of what was open. */
-  void open(Hyperlink link, Node way) {
+  public void open(Hyperlink link, Node way) {
     room.getChildren().setAll(way);
     mark(Optional.of(link));
   }
