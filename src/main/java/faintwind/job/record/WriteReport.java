@@ -196,13 +196,14 @@ public final class WriteReport {
    * since is left out.
    */
   private static Optional<String> pictureData(Path file, String sha256) throws IOException {
-    String type = String.valueOf(file.getFileName()).endsWith(".png") ? "image/png" : "image/jpeg";
-    if (Files.size(file) <= WHOLE_PHOTO_BYTES && PhotoTurn.quartersClockwise(file) == 0) {
-      return Optional.of(data(type, Files.readAllBytes(file)));
+    if (!Sha256.of(file).equals(sha256)) {
+      return Optional.empty();
     }
-    return Sha256.of(file).equals(sha256)
-        ? SmallPhoto.jpeg(file).map(bytes -> data("image/jpeg", bytes))
-        : Optional.empty();
+    if (Files.size(file) > WHOLE_PHOTO_BYTES || PhotoTurn.quartersClockwise(file) != 0) {
+      return SmallPhoto.jpeg(file).map(bytes -> data("image/jpeg", bytes));
+    }
+    String type = String.valueOf(file.getFileName()).endsWith(".png") ? "image/png" : "image/jpeg";
+    return Optional.of(data(type, Files.readAllBytes(file)));
   }
 
   private static String data(String type, byte[] bytes) {

@@ -249,7 +249,7 @@ final class BuildLogSteps {
       }
       String text =
           words.text(
-              "build-log.photo",
+              data == null ? "build-log.photo-absent" : "build-log.photo",
               photo.caption(),
               photo.file(),
               photo.sha256(),

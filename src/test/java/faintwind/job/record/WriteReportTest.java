@@ -11,6 +11,7 @@ import faintwind.record.Event.InstrumentCreated;
 import faintwind.record.Event.NoteWritten;
 import faintwind.record.Event.StepFinished;
 import faintwind.record.JournalEntry;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.file.Files;
@@ -21,6 +22,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -80,6 +83,22 @@ class WriteReportTest {
     var page = xml.newDocumentBuilder().parse(new InputSource(new StringReader(html)));
     assertThat(page.getElementsByTagName("script").getLength()).isZero();
     assertThat(page.getElementsByTagName("h1").item(0).getTextContent()).isEqualTo("Rind 9, north");
+  }
+
+  @Test
+  void photoThatIsNotTheOneEnteredIsNotShownAndSaidToBeAbsent() throws IOException {
+    Path folder = instrument(true);
+    BufferedImage picture = new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB);
+    Path taken = temp.resolve("bore.png");
+    ImageIO.write(picture, "png", taken.toFile());
+    assertThat(enter(folder).photo("heater-alone", taken, "the bore").isOk()).isTrue();
+    assertThat(html(folder)).contains("data:image/png").doesNotContain("Not shown");
+
+    picture.setRGB(0, 0, 0xFFFFFF);
+    try (Stream<Path> kept = Files.list(folder.resolve("photos"))) {
+      ImageIO.write(picture, "png", kept.findFirst().orElseThrow().toFile());
+    }
+    assertThat(html(folder)).contains("Not shown").doesNotContain("data:image/png");
   }
 
   @Test

@@ -19,7 +19,8 @@ public final class FormAllowance {
   /** The same for what is not positive by nature, absolute. */
   private static final Map<String, Double> ABSOLUTE = Map.of("tilt", 0.001);
 
-  private static final double CARRIED_FORM = 0.25;
+  /** Of the share that is found, what it may be off while its recoveries look as they do. */
+  private static final double SHARE_FORM = 0.25;
 
   private FormAllowance() {}
 
@@ -45,7 +46,7 @@ public final class FormAllowance {
     if (!setup.turns() || setup.statedShare() || !(name.equals("forced") || name.equals("b"))) {
       return 0;
     }
-    double share = CARRIED_FORM * values[setup.layout().carriedShare()];
+    double share = SHARE_FORM * values[setup.layout().carriedShare()];
     double scale = share * 0.53 * values[i];
     return scale * scale;
   }
