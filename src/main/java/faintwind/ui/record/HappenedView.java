@@ -9,10 +9,9 @@ import faintwind.ui.part.Fields;
 import faintwind.ui.part.Words;
 import faintwind.ui.record.HappenedModel.Kind;
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Hyperlink;
@@ -29,7 +28,7 @@ final class HappenedView extends VBox {
   private final OpenInstrument instrument;
   private final HappenedModel model;
   private final VBox room = Boxes.column("entries");
-  private final Map<Kind, Hyperlink> links = new EnumMap<>(Kind.class);
+  private final List<Hyperlink> links;
   private final ChosenWay ways;
 
   HappenedView(Desk desk, OpenInstrument instrument, HappenedModel model, Runnable pack) {
@@ -38,13 +37,9 @@ final class HappenedView extends VBox {
     this.model = model;
     setId("record-happened");
     getStyleClass().add("entries");
-    List<Hyperlink> all = new ArrayList<>();
-    for (Kind kind : Kind.values()) {
-      Hyperlink link = Words.link(kind.id(), desk.text(kind.key("link")), () -> model.begin(kind));
-      links.put(kind, link);
-      all.add(link);
-    }
-    ways = new ChosenWay(room, all.toArray(Hyperlink[]::new));
+    links = Stream.of(Kind.values()).map(this::link).toList();
+    ways = new ChosenWay(room, links.toArray(Hyperlink[]::new));
+    List<Node> all = new ArrayList<>(links);
     all.add(Words.link("record-pack", desk.text("record.pack"), pack));
     Boxes.present(room, false);
     getChildren()
@@ -52,6 +47,10 @@ final class HappenedView extends VBox {
             Words.label(desk.text("happened.head"), "tell", "semibold"),
             Boxes.row("ways", all.toArray(Node[]::new)),
             room);
+  }
+
+  private Hyperlink link(Kind kind) {
+    return Words.link(kind.id(), desk.text(kind.key("link")), () -> model.begin(kind));
   }
 
   /** Shows the form that is open, or none. */
@@ -63,7 +62,9 @@ final class HappenedView extends VBox {
     }
     Kind kind = open.get();
     Node form = form(kind);
-    ways.open(links.get(kind), form);
+    links.stream()
+        .filter(link -> link.getId().equals(kind.id()))
+        .forEach(link -> ways.open(link, form));
     form.lookup("." + FIRST).requestFocus();
   }
 
