@@ -172,7 +172,10 @@ public final class Messages {
     List<Object> all = new ArrayList<>(Arrays.asList(arguments));
     String filled = pattern;
     for (int i = 0; i < arguments.length; i++) {
-      if (arguments[i] instanceof Number n && Math.abs(n.doubleValue()) >= 1000) {
+      if (pattern.contains("{" + i + ",choice,") && arguments[i] instanceof String said) {
+        all.set(i, Long.valueOf(said)); // a problem's details are words
+      }
+      if (all.get(i) instanceof Number n && Math.abs(n.doubleValue()) >= 1000) {
         // where it is written, also within a plural; the plural goes by the number itself
         filled = filled.replace("{" + i + "}", "{" + all.size() + "}");
         all.add(grouping().format(n));

@@ -2,6 +2,7 @@ package faintwind.message;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -36,5 +37,17 @@ class NumeralsTest {
         .contains("by 2\u202f000 lines")
         .doesNotContain(",");
     assertThat(words.text("summary.rebuilt", 1)).contains("by 1 line ");
+  }
+
+  /** What a problem found comes as words: they, too, choose the plural. */
+  @Test
+  void aPluralGoesByTheNumberThatAProblemFound() {
+    Messages words = Messages.of(Locale.ENGLISH);
+    for (String many : List.of("2", "2000")) {
+      assertThat(words.sentence(Problem.warning("summary.rebuilt", Where.NOWHERE, many)))
+          .contains("lines and was made again");
+    }
+    assertThat(words.sentence(Problem.warning("summary.rebuilt", Where.NOWHERE, "1")))
+        .contains("by 1 line and was made again");
   }
 }

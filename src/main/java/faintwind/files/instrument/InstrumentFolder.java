@@ -184,17 +184,23 @@ public record InstrumentFolder(Path path) {
    * journal has them, whatever becomes of the summary. Lines that the summary knew and the journal
    * has lost are entered as lost first.
    *
-   * @throws IOException where the journal cannot be written (then nothing is kept), or the summary
-   *     cannot (then the entries are kept)
+   * @return that the summary could not be written, to be told: the entries are kept all the same
+   * @throws IOException where the journal cannot be written; then nothing is kept
    */
-  public void append(List<JournalEntry> entries) throws IOException {
+  public Optional<Problem> append(List<JournalEntry> entries) throws IOException {
     List<JournalEntry> all = new ArrayList<>();
     if (!entries.isEmpty() && Files.exists(journal().file())) {
       lost(entries.get(0)).ifPresent(all::add);
     }
     all.addAll(entries);
     journal().append(all);
-    writeSummary();
+    try {
+      writeSummary();
+      return Optional.empty();
+    } catch (IOException behind) {
+      String why = String.valueOf(behind.getMessage());
+      return Optional.of(Problem.warning("summary.not-written", Where.file(Seal.FILE), why));
+    }
   }
 
   private Optional<JournalEntry> lost(JournalEntry like) throws IOException {

@@ -383,8 +383,8 @@ public final class Enter {
     for (Event event : events) {
       entries.add(new JournalEntry(person.ids().get(), now, person.name(), step, event));
     }
-    new InstrumentFolder(view.path()).append(entries);
-    return Checked.ok(entries.get(entries.size() - 1));
+    List<Problem> notes = new InstrumentFolder(view.path()).append(entries).stream().toList();
+    return Checked.ok(entries.get(entries.size() - 1), notes);
   }
 
   Situation situation() {
