@@ -42,7 +42,7 @@ public final class FolderPrint {
           });
     }
     Path summary = folder.resolve(SUMMARY);
-    if (files.containsKey(SUMMARY)) {
+    if (files.containsKey(SUMMARY) && Files.isRegularFile(summary)) {
       files.put(SUMMARY, Files.readString(summary, StandardCharsets.ISO_8859_1));
     }
     return Sha256.of(files.toString().getBytes(StandardCharsets.UTF_8));

@@ -14,6 +14,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -93,8 +94,7 @@ public record InstrumentFolder(Path path) {
    */
   public Opened open() throws IOException {
     if (!Files.isRegularFile(journal().file())) {
-      Problem missing =
-          Problem.error("folder.no-journal", Where.file(path.toString()), path.toString());
+      Problem missing = Problem.error(noJournal(), Where.file(path.toString()), path.toString());
       return new Opened(InstrumentState.EMPTY, Access.READ_ONLY, List.of(missing));
     }
     Seal seal = Seal.of(path);
@@ -108,6 +108,15 @@ public record InstrumentFolder(Path path) {
       problems.add(Problem.warning("folder.stray-correction", Where.file("journal.jsonl"), stray));
     }
     return new Opened(state, shut ? Access.READ_ONLY : Access.READ_WRITE, problems);
+  }
+
+  private String noJournal() {
+    if (Files.exists(journal().file(), LinkOption.NOFOLLOW_LINKS)) {
+      return "folder.journal-no-file";
+    }
+    return Files.isRegularFile(path.resolve(Seal.FILE))
+        ? "folder.journal-gone"
+        : "folder.no-journal";
   }
 
   /** A folder of an older program has no seal; one that was just begun has no summary yet. */

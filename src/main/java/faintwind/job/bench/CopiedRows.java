@@ -36,7 +36,8 @@ final class CopiedRows {
 
   /** The first line of its journal. */
   private static String beginning(BenchRow row) {
-    if (row.need().kind() == Kind.ARCHIVED) {
+    if (row.need().kind() == Kind.ARCHIVED
+        || !Files.isRegularFile(BenchFolder.journal(row.folder()))) {
       return "";
     }
     try (BufferedReader journal = Files.newBufferedReader(BenchFolder.journal(row.folder()))) {

@@ -14,6 +14,7 @@ import faintwind.guide.Verdicts;
 import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Stage;
 import faintwind.guide.checklist.StepClock;
+import faintwind.job.World;
 import faintwind.job.bench.BenchRow.Clock;
 import faintwind.job.bench.BenchRow.InForce;
 import faintwind.job.bench.BenchRow.JarLevel;
@@ -96,7 +97,7 @@ public final class ReadBench {
       String print = FolderPrint.of(folder);
       return kept.row(folder, print).orElseGet(() -> kept.worked(row(folder, now), print));
     } catch (IOException world) {
-      return broken(folder, String.valueOf(world.getMessage()));
+      return broken(folder, words.sentence(World.problem(world)));
     }
   }
 
@@ -105,7 +106,7 @@ public final class ReadBench {
       return look(folder, now)
           .fold((looked, notes) -> looked.row(), p -> broken(folder, words.lines(p)));
     } catch (IOException world) {
-      return broken(folder, String.valueOf(world.getMessage()));
+      return broken(folder, words.sentence(World.problem(world)));
     }
   }
 
@@ -189,6 +190,9 @@ public final class ReadBench {
       InstrumentView view, Situation situation, Progress progress, Optional<InForce> inForce) {
     if (!view.writable()) {
       return new Need(Kind.BROKEN, "", "", words.lines(view.problems()));
+    }
+    if (!view.faults().isEmpty()) {
+      return new Need(Kind.ATTENTION, "", "", words.lines(view.faults()));
     }
     Optional<StepProgress> pressing = Pressing.of(progress);
     Optional<InForce> due = inForce.filter(InForce::past);

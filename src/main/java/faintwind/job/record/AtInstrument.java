@@ -96,7 +96,11 @@ public final class AtInstrument {
         return Checked.refused(view.problems());
       }
       Checked<T> done = work.at(ok.value(), new Enter(ok.value(), clock, person));
-      return Checked.ok(true, mended.stream().toList()).then(told -> done);
+      List<Problem> told = new ArrayList<>(mended.stream().toList());
+      if (ok.value().writable()) {
+        ok.value().faults().forEach(fault -> told.add(fault.asWarning()));
+      }
+      return Checked.ok(true, told).then(is -> done);
     }
   }
 

@@ -124,10 +124,26 @@ public record InstrumentView(
     KeptGuides guides = new KeptGuides(language);
     return audited(folder, KeptDesigns.withShippedParts()::sheet, guides)
         .then(
-            view ->
-                view.state().lines().isEmpty()
-                    ? Checked.refused(view.problems())
-                    : Checked.ok(view));
+            view -> view.state().lines().isEmpty() ? Checked.refused(why(view)) : Checked.ok(view));
+  }
+
+  private static List<Problem> why(InstrumentView view) {
+    String name = view.path().toString();
+    return view.problems().isEmpty()
+        ? List.of(Problem.error("folder.no-entries", Where.file(name), name))
+        : view.problems();
+  }
+
+  /**
+   * What is wrong with the record although it may be written to, such as lines that the journal has
+   * lost; and a part of the checklist that is not used. Not a file that is missing: that is told
+   * where it is needed, and by a check.
+   */
+  public List<Problem> faults() {
+    return problems.stream()
+        .filter(p -> p.isError() || p.id().equals("checklist.own-file-set-aside"))
+        .filter(p -> !p.id().equals("folder.file-missing"))
+        .toList();
   }
 
   /** Quarter turns that set a photo upright, see {@link PhotoTurn}; 0 where it cannot be read. */

@@ -11,6 +11,7 @@ import faintwind.job.bench.ReadBench;
 import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
+import faintwind.message.Problem;
 import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
@@ -127,6 +128,9 @@ final class HomeWords {
     if (!standpoint.view().writable()) {
       return Mark.BLOCKED;
     }
+    if (!standpoint.view().faults().isEmpty()) {
+      return Mark.ATTENTION;
+    }
     return pressing
         .map(StepMarks::of)
         .orElseGet(() -> isPastDue(standpoint) ? Mark.ATTENTION : Mark.DONE);
@@ -172,6 +176,10 @@ final class HomeWords {
     if (!standpoint.view().writable()) {
       return new State(
           mark, words.text("window.home.read-only"), words.lines(standpoint.view().problems()));
+    }
+    List<Problem> faults = standpoint.view().faults();
+    if (!faults.isEmpty()) {
+      return new State(mark, words.text(mark.key()), words.lines(faults));
     }
     if (pressing.isEmpty()) {
       return inUse(standpoint, mark);

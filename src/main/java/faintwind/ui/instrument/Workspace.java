@@ -1,6 +1,7 @@
 package faintwind.ui.instrument;
 
 import faintwind.calibration.plan.PlannedSession;
+import faintwind.job.World;
 import faintwind.job.bench.BenchFolder;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.ReadBench;
@@ -140,22 +141,18 @@ public final class Workspace {
     if (folders.size() >= MANY) {
       many.accept(folders);
     }
-    List<Looked> all;
-    try {
-      all = folders.parallelStream().map(this::looked).toList();
-    } catch (UncheckedIOException e) {
-      throw e.getCause();
-    }
+    List<Looked> all = folders.parallelStream().map(this::looked).toList();
     return new Found(
         all.stream().filter(Listed.class::isInstance).map(Listed.class::cast).toList(),
         all.stream().filter(Broken.class::isInstance).map(Broken.class::cast).toList());
   }
 
+  /** One that cannot be read does not keep the others from being shown. */
   private Looked looked(Path path) {
     try {
       return look(path);
     } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      return new Broken(path, List.of(World.problem(e)));
     }
   }
 
@@ -184,9 +181,11 @@ public final class Workspace {
    */
   public Standpoint rehearsal(String name) throws IOException {
     for (Path path : BenchFolder.instruments(folder)) {
-      InstrumentView view = open(path);
-      if (view.state().rehearsal() && view.writable()) {
-        return Standpoint.of(view, OffsetDateTime.now(clock));
+      if (looked(path) instanceof Listed listed) {
+        InstrumentView view = listed.standpoint().view();
+        if (view.state().rehearsal() && view.writable()) {
+          return listed.standpoint();
+        }
       }
     }
     Path path = Workplace.freeFolder(folder, name);

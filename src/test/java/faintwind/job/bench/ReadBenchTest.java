@@ -7,6 +7,7 @@ import faintwind.job.record.Enter;
 import faintwind.message.Messages;
 import faintwind.record.Event;
 import faintwind.record.Event.InstrumentCreated;
+import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -100,6 +101,43 @@ class ReadBenchTest {
     assertThat(row("Ball 7").need().reason()).startsWith("To Jo, on 29 November 2026");
     given.work((view, enter) -> enter.plain(Optional.empty(), new Event.NoteWritten("got it")));
     assertThat(row("Ball 7").need().kind()).isEqualTo(BenchRow.Kind.READY);
+  }
+
+  @Test
+  void whatIsDamagedIsARowWithItsReasonAndTheOthersAreShown() throws IOException {
+    Path shorter = folder.resolve("ball-1/journal.jsonl");
+    new AtInstrument(folder.resolve("ball-1"), CLOCK, "Ada")
+        .work((view, enter) -> enter.plain(Optional.empty(), new Event.NoteWritten("lost soon")));
+    Files.write(shorter, Files.readAllLines(shorter).subList(0, 1));
+    Files.delete(folder.resolve("ball-2/journal.jsonl"));
+    Files.delete(folder.resolve("ball-3/journal.jsonl"));
+    Files.createSymbolicLink(folder.resolve("ball-3/journal.jsonl"), Path.of("/dev/zero"));
+    Files.delete(folder.resolve("ball-4/journal.jsonl"));
+    Files.createSymbolicLink(folder.resolve("ball-4/journal.jsonl"), folder.resolve("gone"));
+
+    assertThat(rows(NOW)).hasSize(MANY);
+    assertThat(row("Ball 1").need().kind()).isEqualTo(BenchRow.Kind.ATTENTION);
+    assertThat(row("Ball 1").need().reason()).contains("has lost its last 1 of 2 lines");
+    for (String broken : List.of("ball-2", "ball-3", "ball-4")) {
+      assertThat(row(broken).need().kind()).as(broken).isEqualTo(BenchRow.Kind.BROKEN);
+    }
+    assertThat(row("ball-2").need().reason()).contains("its journal.jsonl is gone");
+    assertThat(row("ball-3").need().reason()).contains("no plain file");
+    assertThat(row("Ball 5").need().kind()).isEqualTo(BenchRow.Kind.READY);
+  }
+
+  @Test
+  void whatTheJournalHasLostIsToldToWhoeverGoesOn() throws IOException {
+    AtInstrument it = new AtInstrument(folder.resolve("ball-1"), CLOCK, "Ada");
+    AtInstrument.Work<JournalEntry> note =
+        (view, enter) -> enter.plain(Optional.empty(), new Event.NoteWritten("a word"));
+    Path journal = folder.resolve("ball-1/journal.jsonl");
+    it.work(note);
+    Files.write(journal, Files.readAllLines(journal).subList(0, 1));
+    assertThat(it.work(note).problems())
+        .singleElement()
+        .matches(told -> told.id().equals("journal.shorter") && !told.isError());
+    assertThat(it.work(note).problems()).isEmpty();
   }
 
   @Test
