@@ -179,13 +179,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   private int told(Calibration calibration, Path target, List<Problem> shortfalls)
       throws IOException {
     terminal.report(calibration.warnings());
-    if (keepArm != null) {
-      Checked<Path> kept = KeepArm.add(keepArm, calibration);
-      if (!kept.isOk()) {
-        return terminal.refuse(kept.problems());
-      }
-      terminal.tell("air.written", keepArm.toString());
-    }
+    boolean kept = armKept(calibration);
     if (json) {
       String file = target.toString();
       terminal
@@ -194,7 +188,21 @@ public final class CalibrateCommand implements Callable<Integer> {
     } else {
       summary(calibration, target);
     }
-    return (shortfalls.isEmpty() ? ExitCode.DONE : ExitCode.LIMIT).number();
+    return (kept && shortfalls.isEmpty() ? ExitCode.DONE : ExitCode.LIMIT).number();
+  }
+
+  /** Whether the record of the arm has what it should have; the calibration is written already. */
+  private boolean armKept(Calibration calibration) throws IOException {
+    if (keepArm == null) {
+      return true;
+    }
+    Checked<Path> kept = KeepArm.add(keepArm, calibration);
+    if (kept.isOk()) {
+      terminal.tell("air.written", keepArm.toString());
+    } else {
+      terminal.report(kept.problems());
+    }
+    return kept.isOk();
   }
 
   private void summary(Calibration calibration, Path target) {

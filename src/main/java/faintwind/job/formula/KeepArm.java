@@ -33,10 +33,14 @@ public final class KeepArm {
   /**
    * Adds what a calibration showed, in the place of what the same runs showed before.
    *
-   * @return refused where the file is no record of an arm, or the calibration says nothing of one
+   * @return refused where the file is no record of an arm, or the calibration says nothing of one:
+   *     it was rehearsed, or made without an arm
    * @throws IOException where the disk or a permission fails
    */
   public static Checked<Path> add(Path file, Calibration calibration) throws IOException {
+    if (calibration.rehearsal()) {
+      return Checked.refused(Problem.error("arm.rehearsal", Where.file(file.toString()), ""));
+    }
     Checked<ArmKnown> shown = shown(calibration, file);
     if (!(shown instanceof Checked.Ok<ArmKnown> arm)) {
       return Checked.refused(shown.problems());

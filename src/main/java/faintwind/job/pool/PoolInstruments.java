@@ -2,6 +2,7 @@ package faintwind.job.pool;
 
 import static java.util.Objects.requireNonNull;
 
+import faintwind.calibration.Calibration;
 import faintwind.calibration.Cancelled;
 import faintwind.calibration.Origin;
 import faintwind.calibration.Parameter;
@@ -86,6 +87,13 @@ public final class PoolInstruments {
         leftOut.put(folder, fitted.problems());
       }
     }
+    rehearsed(begun)
+        .forEach(
+            one -> {
+              begun.remove(one);
+              Where where = Where.file(one.folder().toString());
+              leftOut.put(one.folder(), List.of(Problem.error("pool.rehearsal", where, "")));
+            });
     if (begun.size() < ClassFit.FEWEST) {
       List<Problem> all = new ArrayList<>();
       leftOut.forEach((folder, problems) -> all.addAll(problems));
@@ -97,6 +105,18 @@ public final class PoolInstruments {
     begun.forEach(each -> sets.put(each.folder().toString(), each.begun().set()));
     List<Problem> unlike = SameClass.trouble(sets);
     return unlike.isEmpty() ? Checked.ok(together(begun, leftOut, watch)) : Checked.refused(unlike);
+  }
+
+  /** Those whose recordings come from the virtual instrument, where others are measured. */
+  private static List<Fitted> rehearsed(List<Fitted> all) {
+    List<Fitted> made =
+        all.stream()
+            .filter(
+                one ->
+                    one.begun().notes().stream()
+                        .anyMatch(note -> note.id().equals(Calibration.REHEARSAL)))
+            .toList();
+    return made.size() == all.size() ? List.of() : made;
   }
 
   /** The same runs in two folders are one session: a folder that was copied. */

@@ -10,6 +10,8 @@ import faintwind.calibration.Parameter;
 import faintwind.calibration.speed.ModelInstrument;
 import faintwind.files.arm.ArmFile;
 import faintwind.files.arm.ArmSession;
+import faintwind.message.Problem;
+import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
@@ -64,6 +66,25 @@ class KeepArmTest {
   @Test
   void anotherSessionIsAdded() throws IOException {
     assertThat(kept(of("a".repeat(64), 0.03), of("b".repeat(64), 0.0301))).isEqualTo(2);
+  }
+
+  @Test
+  void aRehearsalSaysNothingOfAnArm() throws IOException {
+    Calibration made = of("a".repeat(64), 0.03);
+    Calibration rehearsed =
+        new Calibration(
+            made.origin(),
+            made.signal(),
+            made.formula(),
+            made.coverage(),
+            made.evidence(),
+            made.performance(),
+            List.of(Problem.warning(Calibration.REHEARSAL, Where.NOWHERE, "")));
+    Path file = folder.resolve("arm.json");
+    assertThat(KeepArm.add(file, rehearsed).problems())
+        .singleElement()
+        .matches(problem -> problem.id().equals("arm.rehearsal"));
+    assertThat(file).doesNotExist();
   }
 
   @Test

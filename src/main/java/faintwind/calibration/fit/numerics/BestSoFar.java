@@ -27,6 +27,11 @@ public final class BestSoFar implements Function<double[], Linearised> {
     return here;
   }
 
+  /** Whether any evaluation gave a number. */
+  boolean hasPoint() {
+    return least < Double.POSITIVE_INFINITY;
+  }
+
   public Optimum optimum() {
     return Optimum.at(point, at);
   }

@@ -43,6 +43,9 @@ public final class Minimum {
     try {
       return optimiser.minimise(best, start, cancelled);
     } catch (MathIllegalStateException limitReached) {
+      if (!best.hasPoint()) {
+        throw new NoneFound(limitReached);
+      }
       return best.optimum();
     }
   }
