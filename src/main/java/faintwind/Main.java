@@ -64,7 +64,10 @@ public final class Main {
     line.setExecutionExceptionHandler((failure, command, parsed) -> failed(terminal, failure));
     line.setExecutionStrategy(parsed -> begun(ahead, parsed));
     try {
-      return line.execute(arguments);
+      int code = line.execute(arguments);
+      Optional<IOException> lost = terminal.lost();
+      boolean told = code == ExitCode.WORLD.number();
+      return lost.isPresent() && !told ? failed(terminal, lost.get()) : code;
     } catch (Error broken) {
       return failed(terminal, broken);
     }

@@ -3,6 +3,7 @@ package faintwind.terminal;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Standard output for rows of data. A reader that wants no more, such as {@code head}, closes its
@@ -10,6 +11,7 @@ import java.util.Locale;
  */
 public final class StandardOutput extends OutputStream {
   private final OutputStream out;
+  private Optional<IOException> lost = Optional.empty();
 
   StandardOutput(OutputStream out) {
     this.out = out;
@@ -52,9 +54,18 @@ public final class StandardOutput extends OutputStream {
     out.close();
   }
 
+  /** What kept something from being written that a reader still wanted. */
+  Optional<IOException> lost() {
+    return lost;
+  }
+
   /** Java says it in words only: "Broken pipe", on Windows "The pipe is being closed". */
-  private static IOException judged(IOException failure) {
+  private IOException judged(IOException failure) {
     String said = String.valueOf(failure.getMessage()).toLowerCase(Locale.ROOT);
-    return said.contains("pipe") ? new ReaderGoneException(failure) : failure;
+    if (said.contains("pipe")) {
+      return new ReaderGoneException(failure);
+    }
+    lost = lost.or(() -> Optional.of(failure));
+    return failure;
   }
 }

@@ -3,6 +3,7 @@ package faintwind.terminal;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -24,10 +25,11 @@ public record Terminal(
     InputStream in, OutputStream raw, PrintStream out, PrintStream err, Messages messages) {
 
   public static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
+    StandardOutput rows = new StandardOutput(out);
     return new Terminal(
         in,
-        new StandardOutput(out),
-        new PrintStream(out, true, StandardCharsets.UTF_8),
+        rows,
+        new PrintStream(rows, true, StandardCharsets.UTF_8),
         new PrintStream(err, true, StandardCharsets.UTF_8),
         messages);
   }
@@ -35,6 +37,12 @@ public record Terminal(
   /** The same streams with other words. */
   public Terminal in(Messages words) {
     return new Terminal(in, raw, out, err, words);
+  }
+
+  /** Why words that were said did not arrive, such as a disk that is full; not a closed pipe. */
+  public Optional<IOException> lost() {
+    out.flush();
+    return raw instanceof StandardOutput rows ? rows.lost() : Optional.empty();
   }
 
   /** A line on standard output. */

@@ -59,6 +59,9 @@ public final class ListCommand implements Callable<Integer> {
     for (Path target : Stream.of(csv, html).flatMap(Stream::ofNullable).toList()) {
       common.output(target).trouble(List.of(folder)).ifPresent(misuse::add);
     }
+    if (csv != null && html != null && csv.toAbsolutePath().equals(html.toAbsolutePath())) {
+      misuse.add(Problem.error("usage.one-target", Where.file(csv.toString()), "--csv, --html"));
+    }
     if (!misuse.isEmpty()) {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
