@@ -24,12 +24,10 @@ import faintwind.job.design.KeptDesigns;
 import faintwind.job.design.Sized;
 import faintwind.job.record.InstrumentView;
 import faintwind.job.record.KeptGuides;
-import faintwind.message.Amount;
 import faintwind.message.AmountText;
 import faintwind.message.Checked;
 import faintwind.message.DateText;
 import faintwind.message.Messages;
-import faintwind.message.NumberText;
 import faintwind.physics.sheet.DesignSheet;
 import faintwind.record.Event.CalibrationPutInForce;
 import faintwind.record.Event.HandedOver;
@@ -288,7 +286,7 @@ public final class ReadBench {
             .filter(line -> since.filter(line.at()::isBefore).isEmpty())
             .findFirst()
             .filter(first -> !first.equals(last))
-            .map(first -> change(first.event().amount(), last.event().amount()));
+            .flatMap(first -> new JarDrift(situation).between(first, last));
     return Optional.of(
         new JarLevel(
             AmountText.understood(last.event().amount(), words),
@@ -301,11 +299,6 @@ public final class ReadBench {
                             .flatMap(r -> Verdicts.of(view.checklist(), step, r, situation)))
                 .map(Reading.Judgement::verdict),
             drift));
-  }
-
-  private static double change(Amount first, Amount last) {
-    double before = NumberText.convert(first.value(), first.unit(), last.unit());
-    return last.value() / before - 1;
   }
 
   private List<Clock> clocks(Progress progress, Situation situation) {

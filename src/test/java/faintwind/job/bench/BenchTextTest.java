@@ -52,7 +52,7 @@ class BenchTextTest {
             "  Calibrated from 0.1 to 1 m/s, good: ± 3 % (95 %). To be calibrated again by 29"
                 + " November 2027.",
             "  Last jar check: 31.2 K on 29 November 2026, -1.3 % since the first one after the"
-                + " calibration.",
+                + " calibration, both brought to its air.",
             "  Two waivers are open.",
             "  0.01 m/s ..........##########.......... 10 m/s");
   }
