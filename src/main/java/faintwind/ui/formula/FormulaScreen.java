@@ -50,6 +50,7 @@ public final class FormulaScreen extends DataScreen {
         model.view(),
         now -> {
           fill(now);
+          Boxes.present(margin, !margin.getChildren().isEmpty());
           ask();
         });
     filledBy(model.known(), known -> ask());
