@@ -64,6 +64,8 @@ class NewClassJourneyTest {
     robot.interact(
         () -> {
           ComboBox<?> design = robot.lookup("#class-new-design").queryAs(ComboBox.class);
+          assertThat(design.getButtonCell().getText())
+              .isEqualTo("Later: each pair chooses its own");
           assertThat(design.getItems()).hasSize(2);
           design.getSelectionModel().select(1);
         });
