@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * Three lessons in rehearsal: five virtual builds, two of them faulty, from the teacher's window
@@ -44,6 +46,7 @@ class ClassJourneyTest {
     assertThat(teacher.wordsHere("#class-spread"))
         .contains("Pair 4 lies outside with 104 Ω", "colour code");
     assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
+    eachStateIsCloseBelowItsPair(robot, teacher);
     teacher.pictures("class");
     theBoardLooksAgainAndLeavesTheFocus(robot, teacher);
     teacherLooksIntoAPair(teacher);
@@ -51,6 +54,18 @@ class ClassJourneyTest {
     secondLesson(robot, teacher);
     thirdLesson(teacher);
     teacher.close();
+  }
+
+  private static void eachStateIsCloseBelowItsPair(FxRobot robot, Journey teacher) {
+    double wide = teacher.stage().getWidth();
+    robot.interact(() -> teacher.stage().setWidth(1920));
+    WaitForAsyncUtils.waitForFxEvents();
+    for (int pair = 1; pair <= 5; pair++) {
+      Bounds name = robot.lookup("#class-pair-pair-0" + pair).query().getBoundsInParent();
+      Bounds state = robot.lookup("#class-state-pair-0" + pair).query().getBoundsInParent();
+      assertThat(state.getMinY() - name.getMaxY()).as("pair %s", pair).isLessThan(8);
+    }
+    robot.interact(() -> teacher.stage().setWidth(wide));
   }
 
   /** Drawn anew with each look: who stands at a pair's name by the keys still does. */
@@ -94,7 +109,7 @@ class ClassJourneyTest {
     write(robot, "#class-because", "the meter was cold in the morning");
     write(robot, "#class-code", "1234");
     teacher.fire("#class-sign-4-heater-alone");
-    Waiting.until(() -> said(teacher, "#class-remark").contains("not the teacher's"));
+    Waiting.until(() -> said(teacher, "#class-sign-remark").contains("not the teacher's"));
     write(robot, "#class-code", "4711");
     teacher.fire("#class-sign-4-heater-alone");
     Waiting.until(() -> said(teacher, "#class-remark").equals("Signed."));

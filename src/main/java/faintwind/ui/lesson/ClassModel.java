@@ -42,6 +42,7 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
   private final StringProperty because = new SimpleStringProperty("");
   private boolean looks;
   private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+  private boolean ofSigning;
 
   public ClassModel(Desk desk, Path folder) {
     super(desk.words(), Optional.empty());
@@ -154,6 +155,21 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     return remark.getReadOnlyProperty();
   }
 
+  /** Whether that was to sign something, which is told beside the code. */
+  boolean isRemarkOfSigning() {
+    return ofSigning;
+  }
+
+  private void signing(String came) {
+    ofSigning = true;
+    remark.set(came);
+  }
+
+  private void printing(String came) {
+    ofSigning = false;
+    remark.set(came);
+  }
+
   /** Signs by the code that was typed; the code is forgotten at once. */
   void sign(ToSign one) {
     SignOff.Signed signed =
@@ -164,13 +180,13 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
         .entry(
             watch -> new SignOff(folder, desk.clock(), words()).sign(signed, typed),
             done -> {
-              remark.set(
+              signing(
                   done.isOk()
                       ? text("class.was-signed")
                       : String.join(" ", lines(done.problems())));
               look();
             },
-            broke -> remark.set(DiskWords.say(broke, words())));
+            broke -> signing(DiskWords.say(broke, words())));
   }
 
   /** Writes what the class found out, where a person says. */
@@ -196,11 +212,11 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                         new PairPrint(desk.clock(), words())
                             .writeAll(look.orElseThrow(), time(look.orElseThrow()), file),
                     done ->
-                        remark.set(
+                        printing(
                             done.fold(
                                 (all, notes) -> text("class.sheets-written", all.size(), file),
                                 problems -> String.join(" ", lines(problems)))),
-                    broke -> remark.set(failed(file, broke))));
+                    broke -> printing(failed(file, broke))));
   }
 
   private interface Paper {
@@ -219,6 +235,6 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                       return file;
                     },
                     written -> desk.files().show(written),
-                    broke -> remark.set(failed(file, broke))));
+                    broke -> printing(failed(file, broke))));
   }
 }
