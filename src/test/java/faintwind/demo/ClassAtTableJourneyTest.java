@@ -193,6 +193,7 @@ class ClassAtTableJourneyTest {
   private void signs(FxRobot robot, Journey teacher) throws IOException {
     Waiting.until(() -> teacher.there("#class-sign-4-calibration"));
     assertThat(teacher.wordsHere("#class-sign")).contains("Pair 4", "does not meet the build");
+    assertThat(teacher.wordsHere("#next-sentence")).isEqualTo("Waits for your signature: Pair 4");
     write(robot, "#class-because", "another ball was weighed");
     write(robot, "#class-code", "4711");
     teacher.fire("#class-sign-4-calibration");

@@ -46,6 +46,8 @@ class NewClassJourneyTest {
 
     print(teacher, "#class-labels", "labels.html", "labels.html");
     print(teacher, "#class-sheets", "lesson.html", "lesson-pair-03.html");
+    Waiting.until(
+        () -> teacher.wordsHere("#class-remark").endsWith("The first is lesson-pair-01.html."));
     homeAndBack(teacher);
     teacher.close();
   }

@@ -45,6 +45,7 @@ public final class FormulaScreen extends DataScreen {
     super(desk, model.next());
     this.model = model;
     margin.setId("formula-margin");
+    how.managedProperty().bind(how.textProperty().isNotEmpty());
     withMargin(margin);
     filledBy(
         model.view(),

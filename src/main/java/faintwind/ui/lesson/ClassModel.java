@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -85,19 +86,25 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
       say(Next.say(Mark.BLOCKED, text("class.all-gone", ok.value().trouble().get()), report));
       return;
     }
-    List<PairLook> stuck = stuck(ok.value());
-    Next now =
-        stuck.isEmpty()
-            ? Next.say(Mark.DONE, text("class.nobody-stuck"), report)
-            : Next.say(
-                Mark.ATTENTION,
-                text(
-                    "class.stuck",
-                    stuck.stream()
-                        .map(pair -> this.text.label(pair, true))
-                        .collect(Collectors.joining(", "))),
-                report);
-    say(now.withOther(back));
+    say(now(ok.value(), report).withOther(back));
+  }
+
+  /** Who is stuck, else who waits for a signature. */
+  Next now(ClassLook look, Act report) {
+    List<PairLook> stuck = look.pairs().stream().filter(ClassText::isStuck).toList();
+    if (!stuck.isEmpty()) {
+      return Next.say(Mark.ATTENTION, text("class.stuck", called(stuck)), report);
+    }
+    Set<Integer> waiting = toSign(look).stream().map(ToSign::pair).collect(Collectors.toSet());
+    List<PairLook> unsigned =
+        look.pairs().stream().filter(pair -> waiting.contains(pair.pair().number())).toList();
+    return unsigned.isEmpty()
+        ? Next.say(Mark.DONE, text("class.nobody-stuck"), report)
+        : Next.say(Mark.ATTENTION, text("class.unsigned", called(unsigned)), report);
+  }
+
+  private String called(List<PairLook> pairs) {
+    return pairs.stream().map(pair -> text.label(pair, true)).collect(Collectors.joining(", "));
   }
 
   /** From the projector to the board, from the board to all instruments. */
@@ -107,10 +114,6 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     } else {
       desk.go().accept(Place.HOME);
     }
-  }
-
-  private static List<PairLook> stuck(ClassLook look) {
-    return look.pairs().stream().filter(pair -> ClassText.isStuck(pair)).toList();
   }
 
   Path folder() {
@@ -214,9 +217,14 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                     done ->
                         printing(
                             done.fold(
-                                (all, notes) -> text("class.sheets-written", all.size(), file),
+                                (all, notes) -> written(all),
                                 problems -> String.join(" ", lines(problems)))),
                     broke -> printing(failed(file, broke))));
+  }
+
+  private String written(List<Path> all) {
+    Path first = all.get(0).toAbsolutePath();
+    return text("class.sheets-written", all.size(), first.getParent(), first.getFileName());
   }
 
   private interface Paper {
