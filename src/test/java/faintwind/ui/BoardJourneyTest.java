@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
@@ -44,6 +45,7 @@ class BoardJourneyTest {
     journey.fire("#home-compare");
     Waiting.until(() -> journey.there("#compare-curves"));
     assertThat(journey.there("#compare-logs")).isTrue();
+    namesStandInOneLineWhereThereIsRoom(robot, journey);
     journey.pictures("compared");
     journey.fire("#compare-back");
     Waiting.until(() -> journey.there("#instrument-door"));
@@ -71,6 +73,21 @@ class BoardJourneyTest {
       Labeled one = robot.lookup("#home-" + id).queryAs(Labeled.class);
       assertThat(one.getWidth()).as(id).isGreaterThan(one.prefWidth(-1) - 1);
     }
+    robot.interact(() -> journey.stage().setWidth(wide));
+  }
+
+  private static void namesStandInOneLineWhereThereIsRoom(FxRobot robot, Journey journey) {
+    double wide = journey.stage().getWidth();
+    robot.interact(() -> journey.stage().setWidth(1920));
+    WaitForAsyncUtils.waitForFxEvents();
+    Set<Labeled> names = robot.from(robot.lookup("#compare-designs")).lookup(".label").queryAll();
+    assertThat(names)
+        .isNotEmpty()
+        .allSatisfy(
+            name ->
+                assertThat(name.getHeight())
+                    .as(name.getText())
+                    .isLessThan(name.prefHeight(-1) + 2));
     robot.interact(() -> journey.stage().setWidth(wide));
   }
 

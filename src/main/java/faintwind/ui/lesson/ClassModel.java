@@ -91,7 +91,11 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   /** Who is stuck, else who waits for a signature. */
   Next now(ClassLook look, Act report) {
-    List<PairLook> stuck = look.pairs().stream().filter(ClassText::isStuck).toList();
+    List<PairLook> stuck =
+        look.pairs().stream()
+            .filter(ClassText::isStuck)
+            .filter(pair -> pair.pair().number() > 0) // another instrument is nobody who waits
+            .toList();
     if (!stuck.isEmpty()) {
       return Next.say(Mark.ATTENTION, text("class.stuck", called(stuck)), report);
     }

@@ -40,6 +40,7 @@ import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -113,6 +114,7 @@ public final class ClassScreen extends DataScreen {
     TextField minutes =
         Fields.field(
             "class-minutes", "class.minutes", model.minutes(), MINUTES_COLUMNS, desk().words());
+    minutes.setMinWidth(Region.USE_PREF_SIZE); // the whole number is seen
     filledBy(
         model.view(),
         look -> look.ifPresent(l -> minutes.setPromptText(String.valueOf(l.minutes()))));

@@ -2,6 +2,7 @@ package faintwind.ui.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.lesson.SchoolClass.Pair;
 import faintwind.job.lesson.ClassLook;
 import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.PairLook;
@@ -14,6 +15,7 @@ import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
@@ -48,6 +50,24 @@ class ClassModelTest {
     assertThat(model.next().get().mark()).isEqualTo(Mark.ATTENTION);
     assertThat(model.next().get().sentence()).isEqualTo("Stuck: Pair 3, Pair 4");
     assertThat(model.next().get().act()).map(Act::id).contains("class-report");
+  }
+
+  /** A teacher's own instrument may lie beside the folders of the pairs. */
+  @Test
+  void anInstrumentOfNoPairIsNotStuck() throws InterruptedException {
+    ClassLook look = look();
+    PairLook stranger =
+        new PairLook(
+            new Pair(0, "mine", ""),
+            "mine",
+            Optional.of("It is none's."),
+            List.of(),
+            Optional.empty());
+    List<PairLook> all = new ArrayList<>(look.pairs());
+    all.add(stranger);
+    ClassLook beside = new ClassLook(look.it(), all, look.now(), look.trouble());
+    assertThat(model.now(beside, new Act("class-report", "", () -> {})).sentence())
+        .isEqualTo("Stuck: Pair 3, Pair 4");
   }
 
   /** A calibration that does not meet the build stops nobody, and waits for the teacher. */
