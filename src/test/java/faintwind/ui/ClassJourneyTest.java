@@ -36,12 +36,14 @@ class ClassJourneyTest {
   @Test
   void threeLessonsFromTheTeachersWindowAndOnePairs(FxRobot robot) throws IOException {
     RehearsedClass.into(folder, clock);
+    Cellar.begin("Mine").design().into(folder, "mine"); // the teacher's own, of no pair
     Journey teacher = new Journey(robot, folder, clock).asked();
     teacher.open(1366, 800);
     Waiting.until(() -> teacher.there("#open-class"));
     teacher.fire("#open-class");
     Waiting.until(() -> said(teacher, "#class-state-pair-03").startsWith("Stopped."));
     assertThat(teacher.wordsHere("#next-sentence")).isEqualTo("Stuck: Pair 3, Pair 4");
+    assertThat(said(teacher, "#class-state-mine")).contains("belongs to no pair");
     assertThat(teacher.wordsHere("#class-lesson")).startsWith("Lesson 1: 21 November 2026");
     assertThat(teacher.wordsHere("#class-spread"))
         .contains("Pair 4 lies outside with 104 Ω", "colour code");
@@ -126,6 +128,7 @@ class ClassJourneyTest {
     teacher.fire("#class-projector");
     Waiting.until(() -> said(teacher, "#class-pair-pair-01").equals("Pair 1"));
     assertThat(said(teacher, "#class-state-pair-02")).isEqualTo("Its folder needs you");
+    assertThat(teacher.there("#class-state-mine")).isFalse();
     teacher.pictures("class-projector");
     Path report = folder.resolve("report.html");
     teacher.choose(report);

@@ -178,11 +178,12 @@ public final class ClassScreen extends DataScreen {
     }
   }
 
-  /** Two columns of pairs by their numbers: twelve of them fit without scrolling. */
+  /** Two columns of pairs by their numbers, and nothing else: twelve fit without scrolling. */
   private void tiles(ClassLook look) {
-    int high = (look.pairs().size() + 1) / 2;
-    for (int i = 0; i < look.pairs().size(); i++) {
-      matrix.add(tile(look, look.pairs().get(i)), i / high, i % high);
+    List<PairLook> pairs = look.pairs().stream().filter(p -> p.pair().number() > 0).toList();
+    int high = (pairs.size() + 1) / 2;
+    for (int i = 0; i < pairs.size(); i++) {
+      matrix.add(tile(look, pairs.get(i)), i / high, i % high);
     }
   }
 
