@@ -13,6 +13,9 @@ import java.util.List;
 public final class ClassPage {
   private static final int WIDE_mm = 268;
 
+  /** What stays in one line, though there is a slash in it. */
+  static final String WHOLE = "whole";
+
   /** Labels beside one another on an upright page. */
   private static final int IN_A_ROW = 2;
 
@@ -70,7 +73,7 @@ public final class ClassPage {
     StepState state = known.stage(stage);
     return state == StepState.NOT_NEEDED
         ? ""
-        : LogWords.mark(state) + "<br/>" + Html.escaped(known.share(stage));
+        : LogWords.mark(state) + "<br/>" + Html.span(WHOLE, known.share(stage));
   }
 
   /** Labels to cut out, two beside one another: one for the box of each pair. */
