@@ -72,7 +72,7 @@ class TypesetTest {
     private static URL[] path() throws Exception {
       List<URL> all = new ArrayList<>();
       for (String entry :
-          System.getProperty("java.class.path").split(Pattern.quote(File.pathSeparator))) {
+          System.getProperty("java.class.path").split(Pattern.quote(File.pathSeparator), -1)) {
         all.add(Path.of(entry).toUri().toURL());
       }
       return all.toArray(new URL[0]);

@@ -228,7 +228,8 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
 
   private String written(List<Path> all) {
     Path first = all.get(0).toAbsolutePath();
-    return text("class.sheets-written", all.size(), first.getParent(), first.getFileName());
+    String folder = String.valueOf(first.getParent());
+    return text("class.sheets-written", all.size(), folder, first.getFileName());
   }
 
   private interface Paper {
