@@ -17,8 +17,6 @@ public final class Typeset {
   private static final Set<String> WORDS =
       Set.of("", "in", "inch", "inches", "\"", "d", "day", "days", "sec", "R", "C", "l");
 
-  private static final Pattern BEFORE_UNIT =
-      Pattern.compile("(?<=\\d) (?=(?:ppm|" + units() + ")(?![\\p{L}\\p{N}]))");
   private static final Pattern AFTER_SIGN = Pattern.compile("(?<=±) (?=\\d)");
 
   /** Before a number and after no letter, digit or mark of a name, date, option or path. */
@@ -27,11 +25,24 @@ public final class Typeset {
 
   private Typeset() {}
 
+  /** Needs the table of units, which only a text with a number asks for. */
+  private static final class BeforeUnit {
+    static final Pattern PATTERN =
+        Pattern.compile("(?<=\\d) (?=(?:ppm|" + units() + ")(?![\\p{L}\\p{N}]))");
+  }
+
   /** The same words, set. */
   public static String of(String text) {
-    String joined = BEFORE_UNIT.matcher(text).replaceAll(NO_BREAK);
+    if (text.chars().noneMatch(Typeset::isDigit)) {
+      return text;
+    }
+    String joined = BeforeUnit.PATTERN.matcher(text).replaceAll(NO_BREAK);
     joined = AFTER_SIGN.matcher(joined).replaceAll(NO_BREAK);
     return HYPHEN.matcher(joined).replaceAll(MINUS);
+  }
+
+  private static boolean isDigit(int letter) {
+    return letter >= '0' && letter <= '9';
   }
 
   private static String units() {

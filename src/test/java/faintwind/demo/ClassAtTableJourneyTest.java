@@ -7,6 +7,7 @@ import faintwind.command.Shell;
 import faintwind.demo.PairAtTable.Fault;
 import faintwind.guide.InForceGate;
 import faintwind.guide.lesson.SchoolClass.Lesson;
+import faintwind.job.PaperFile;
 import faintwind.job.lesson.MakeClass;
 import faintwind.job.record.KeepRuns;
 import faintwind.message.Messages;
@@ -28,6 +29,9 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import javafx.scene.control.TextInputControl;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -193,6 +197,7 @@ class ClassAtTableJourneyTest {
   private void signs(FxRobot robot, Journey teacher) throws IOException {
     Waiting.until(() -> teacher.there("#class-sign-4-calibration"));
     assertThat(teacher.wordsHere("#class-sign")).contains("Pair 4", "does not meet the build");
+    assertThat(teacher.wordsHere("#next-sentence")).isEqualTo("Waits for your signature: Pair 4");
     write(robot, "#class-because", "another ball was weighed");
     write(robot, "#class-code", "4711");
     teacher.fire("#class-sign-4-calibration");
@@ -222,6 +227,18 @@ class ClassAtTableJourneyTest {
     assertThat(page).doesNotContain("not calibrated yet");
     assertThat(page).doesNotContain("its runs are not at hand");
     assertThat(page.split("% at ")).hasSizeGreaterThan(2 * PAIRS); // two speeds and more of each
+    assertThat(onPaper(page))
+        .contains("m/s", "12/12")
+        .doesNotContainPattern("m\\R/s")
+        .doesNotContainPattern("\\d\\R/\\d");
+  }
+
+  private String onPaper(String page) throws IOException {
+    Path file = temp.resolve("report.pdf");
+    PaperFile.write(file, page);
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      return new PDFTextStripper().getText(document);
+    }
   }
 
   private static void write(FxRobot robot, String id, String text) {

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.util.WaitForAsyncUtils;
 
 /**
  * Three lessons in rehearsal: five virtual builds, two of them faulty, from the teacher's window
@@ -34,16 +36,19 @@ class ClassJourneyTest {
   @Test
   void threeLessonsFromTheTeachersWindowAndOnePairs(FxRobot robot) throws IOException {
     RehearsedClass.into(folder, clock);
+    Cellar.begin("Mine").design().into(folder, "mine"); // the teacher's own, of no pair
     Journey teacher = new Journey(robot, folder, clock).asked();
     teacher.open(1366, 800);
     Waiting.until(() -> teacher.there("#open-class"));
     teacher.fire("#open-class");
     Waiting.until(() -> said(teacher, "#class-state-pair-03").startsWith("Stopped."));
     assertThat(teacher.wordsHere("#next-sentence")).isEqualTo("Stuck: Pair 3, Pair 4");
+    assertThat(said(teacher, "#class-state-mine")).contains("belongs to no pair");
     assertThat(teacher.wordsHere("#class-lesson")).startsWith("Lesson 1: 21 November 2026");
     assertThat(teacher.wordsHere("#class-spread"))
         .contains("Pair 4 lies outside with 104 Ω", "colour code");
     assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
+    eachStateIsCloseBelowItsPair(robot, teacher);
     teacher.pictures("class");
     theBoardLooksAgainAndLeavesTheFocus(robot, teacher);
     teacherLooksIntoAPair(teacher);
@@ -51,6 +56,18 @@ class ClassJourneyTest {
     secondLesson(robot, teacher);
     thirdLesson(teacher);
     teacher.close();
+  }
+
+  private static void eachStateIsCloseBelowItsPair(FxRobot robot, Journey teacher) {
+    double wide = teacher.stage().getWidth();
+    robot.interact(() -> teacher.stage().setWidth(1920));
+    WaitForAsyncUtils.waitForFxEvents();
+    for (int pair = 1; pair <= 5; pair++) {
+      Bounds name = robot.lookup("#class-pair-pair-0" + pair).query().getBoundsInParent();
+      Bounds state = robot.lookup("#class-state-pair-0" + pair).query().getBoundsInParent();
+      assertThat(state.getMinY() - name.getMaxY()).as("pair %s", pair).isLessThan(8);
+    }
+    robot.interact(() -> teacher.stage().setWidth(wide));
   }
 
   /** Drawn anew with each look: who stands at a pair's name by the keys still does. */
@@ -94,7 +111,7 @@ class ClassJourneyTest {
     write(robot, "#class-because", "the meter was cold in the morning");
     write(robot, "#class-code", "1234");
     teacher.fire("#class-sign-4-heater-alone");
-    Waiting.until(() -> said(teacher, "#class-remark").contains("not the teacher's"));
+    Waiting.until(() -> said(teacher, "#class-sign-remark").contains("not the teacher's"));
     write(robot, "#class-code", "4711");
     teacher.fire("#class-sign-4-heater-alone");
     Waiting.until(() -> said(teacher, "#class-remark").equals("Signed."));
@@ -111,6 +128,7 @@ class ClassJourneyTest {
     teacher.fire("#class-projector");
     Waiting.until(() -> said(teacher, "#class-pair-pair-01").equals("Pair 1"));
     assertThat(said(teacher, "#class-state-pair-02")).isEqualTo("Its folder needs you");
+    assertThat(teacher.there("#class-state-mine")).isFalse();
     teacher.pictures("class-projector");
     Path report = folder.resolve("report.html");
     teacher.choose(report);

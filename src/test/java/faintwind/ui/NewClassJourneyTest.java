@@ -46,6 +46,8 @@ class NewClassJourneyTest {
 
     print(teacher, "#class-labels", "labels.html", "labels.html");
     print(teacher, "#class-sheets", "lesson.html", "lesson-pair-03.html");
+    Waiting.until(
+        () -> teacher.wordsHere("#class-remark").endsWith("The first is lesson-pair-01.html."));
     homeAndBack(teacher);
     teacher.close();
   }
@@ -64,6 +66,8 @@ class NewClassJourneyTest {
     robot.interact(
         () -> {
           ComboBox<?> design = robot.lookup("#class-new-design").queryAs(ComboBox.class);
+          assertThat(design.getButtonCell().getText())
+              .isEqualTo("Later: each pair chooses its own");
           assertThat(design.getItems()).hasSize(2);
           design.getSelectionModel().select(1);
         });

@@ -13,6 +13,12 @@ import java.util.List;
 public final class ClassPage {
   private static final int WIDE_mm = 268;
 
+  /** What stays in one line, though there is a slash in it. */
+  static final String WHOLE = "whole";
+
+  /** Labels beside one another on an upright page. */
+  private static final int IN_A_ROW = 2;
+
   private final LogWords words;
   private final ClassText text;
 
@@ -67,31 +73,36 @@ public final class ClassPage {
     StepState state = known.stage(stage);
     return state == StepState.NOT_NEEDED
         ? ""
-        : LogWords.mark(state) + "<br/>" + Html.escaped(known.share(stage));
+        : LogWords.mark(state) + "<br/>" + Html.span(WHOLE, known.share(stage));
   }
 
-  /** Labels to cut out: one for the box of each pair. */
+  /** Labels to cut out, two beside one another: one for the box of each pair. */
   public String labels(ClassLook look) {
     String title = words.text("class.labels", look.it().name());
     String style =
-        ".label { border: 1px dashed #17211e; padding: 6mm; margin: 0 0 6mm 0; width: 80mm;"
-            + " display: inline-block; page-break-inside: avoid; } .big { font-size: 20pt; }\n";
+        ".labels { page-break-inside: avoid; margin: 0 0 5mm 0; }"
+            + " .label { border: 1px dashed #17211e; padding: 5mm; margin: 0 3mm 0 0; width: 70mm;"
+            + " display: inline-block; } .big { font-size: 20pt; margin: 0; }\n";
+    List<PairLook> pairs = look.pairs().stream().filter(p -> p.pair().number() > 0).toList();
     return new Page(words, title, "", style)
         .html(
             html -> {
               html.element("h1", title);
-              for (PairLook pair : look.pairs()) {
-                if (pair.pair().number() > 0) {
-                  html.block("label", () -> label(html, look, pair));
-                }
+              for (int i = 0; i < pairs.size(); i += IN_A_ROW) {
+                List<PairLook> row = pairs.subList(i, Math.min(i + IN_A_ROW, pairs.size()));
+                html.block("labels", () -> row.forEach(pair -> label(html, look, pair)));
               }
             });
   }
 
   private void label(Html html, ClassLook look, PairLook pair) {
-    html.element("p", "big", pair.label());
-    html.element("p", look.it().name());
-    html.element("p", "mono", pair.pair().folder());
-    html.element("p", "soft", words.text("class.label-caution"));
+    html.block(
+        "label",
+        () -> {
+          html.element("p", "big", pair.label());
+          html.element("p", look.it().name());
+          html.element("p", "mono", pair.pair().folder());
+          html.element("p", "soft", words.text("class.label-caution"));
+        });
   }
 }

@@ -8,6 +8,7 @@ import faintwind.job.bench.BenchRow;
 import faintwind.job.formula.FormulaRuns;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import faintwind.report.page.Html;
 import faintwind.report.page.LogWords;
 import faintwind.report.page.Page;
 import java.io.IOException;
@@ -51,7 +52,7 @@ public final class ClassReport {
               html.element("h1", title);
               html.element("p", text.title(look));
               html.element("h2", words.text("class.report.calibrations"));
-              html.table("wide", heads(), rows);
+              html.markupTable("wide", heads(), rows);
               html.element("p", words.text("class.report.line-means"));
               page.part(html, "class.part.spread", text.spread(look));
               html.element("h2", words.text("class.report.where"));
@@ -65,22 +66,22 @@ public final class ClassReport {
         .toList();
   }
 
+  /** Each cell as markup. */
   private List<String> row(PairLook pair) throws IOException {
     Optional<BenchRow.InForce> inForce =
         pair.known().flatMap(known -> known.looked().row().inForce());
     Optional<BenchRow.Range> range = inForce.flatMap(f -> f.range());
     return List.of(
-        pair.label(),
-        range
-            .map(
-                r ->
-                    words.text(
-                        "class.report.range",
-                        Numerals.digits(r.lowest_m_s(), 2),
-                        Numerals.digits(r.highest_m_s(), 2)))
-            .orElse(words.text("class.report.none")),
+        Html.escaped(pair.label()),
+        range.map(this::range).orElse(Html.escaped(words.text("class.report.none"))),
         range.map(r -> "± " + Numerals.digits(PER_CENT * r.u95Share(), 2) + " %").orElse(""),
         inForce.isPresent() ? line(pair, inForce.get()) : "");
+  }
+
+  private String range(BenchRow.Range range) {
+    String lowest = Numerals.digits(range.lowest_m_s(), 2);
+    String highest = Numerals.digits(range.highest_m_s(), 2);
+    return Html.span(ClassPage.WHOLE, words.text("class.report.range", lowest, highest));
   }
 
   /** How far the straight line is off between the slowest and fastest calibrated speed. */
@@ -90,26 +91,24 @@ public final class ClassReport {
         CalibrationFile.read(folder.resolve(inForce.file()), inForce.file())
             .fold((it, notes) -> Optional.of(it), problems -> Optional.empty());
     if (calibration.isEmpty()) {
-      return words.text("class.report.no-runs");
+      return Html.escaped(words.text("class.report.no-runs"));
     }
     var state = pair.known().orElseThrow().looked().view().state();
     return FormulaRuns.of(calibration.get(), FormulaRuns.tables(state, folder))
         .fold(
             (runs, notes) -> said(StraightLineLook.of(calibration.get(), runs.runs())),
-            problems -> words.text("class.report.no-runs"));
+            problems -> Html.escaped(words.text("class.report.no-runs")));
   }
 
   private String said(StraightLineLook look) {
     if (!(look.slope_per_m() > 0)) {
-      return words.text("class.report.no-line");
+      return Html.escaped(words.text("class.report.no-line"));
     }
     List<String> errors = new ArrayList<>();
     for (Misreading error : look.errors()) {
-      errors.add(
-          words.text(
-              "class.report.error",
-              Numerals.digits(error.speed_m_s(), 2),
-              Numerals.signed(PER_CENT * error.relative(), 0)));
+      String speed = Numerals.digits(error.speed_m_s(), 2);
+      String share = Numerals.signed(PER_CENT * error.relative(), 0);
+      errors.add(Html.span(ClassPage.WHOLE, words.text("class.report.error", speed, share)));
     }
     return String.join("; ", errors);
   }

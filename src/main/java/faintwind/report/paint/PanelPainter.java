@@ -20,7 +20,6 @@ final class PanelPainter {
   private static final double TITLE_ROW = 26;
   private static final double HALF_TICK = 18;
   private static final double MOST_FOR_LABELS = 0.35;
-  private static final double KEY_ROW = 20;
   private static final double CAPTION_ROW = 18;
   private static final double CAPTION_GAP = 12;
   private static final double TICK_ROW = 22;
@@ -49,7 +48,7 @@ final class PanelPainter {
   double above() {
     double title = panel.title().isEmpty() && panel.caption().isEmpty() ? 8 : TITLE_ROW;
     double listed = isListed() ? LinePainter.LABEL_ROW * named().size() : 0;
-    return title + captionRows() + listed + (keys().isEmpty() ? 0 : KEY_ROW);
+    return title + captionRows() + listed + keys().height();
   }
 
   /** Height of the rows of the caption under the title's. */
@@ -119,7 +118,7 @@ final class PanelPainter {
   }
 
   private void drawListed(PlotBox box) {
-    double y = box.y() - LinePainter.LABEL_ROW * named().size() - (keys().isEmpty() ? 0 : KEY_ROW);
+    double y = box.y() - LinePainter.LABEL_ROW * named().size() - keys().height();
     for (PlotLine line : named()) {
       y += LinePainter.LABEL_ROW;
       LinePainter.drawLabel(pen, line, box.x(), y - 5, true);
@@ -180,23 +179,16 @@ final class PanelPainter {
       pen.words(line, box.right(), base, pen.fine(), PlotToken.INK_SOFT, PlotPen.Align.END);
       base += CAPTION_ROW;
     }
-    double x = box.right();
-    List<PlotLine> keys = keys();
-    for (int i = keys.size() - 1; i >= 0; i--) {
-      PlotLine line = keys.get(i);
-      double y = box.y() - 9;
-      x -= PlotPen.width(line.label(), pen.fine());
-      pen.words(line.label(), x, y, pen.fine(), PlotToken.INK);
-      pen.marker(line.look(), x - 12, y - 4.5);
-      x -= 36;
-    }
+    keys().draw(box.right(), box.y());
   }
 
   /** Lines without a stroke have no end to carry a label: they are named beside a marker. */
-  private List<PlotLine> keys() {
-    return panel.content().lines().stream()
-        .filter(l -> !l.look().isLine() && !l.label().isEmpty())
-        .toList();
+  private KeyRows keys() {
+    List<PlotLine> marked =
+        panel.content().lines().stream()
+            .filter(l -> !l.look().isLine() && !l.label().isEmpty())
+            .toList();
+    return new KeyRows(pen, marked, width - right());
   }
 
   /** The panel's own height is not settled yet: the finer ticks of a taller one count too. */

@@ -97,6 +97,11 @@ public final class FieldScreen extends DataScreen {
   }
 
   private void fill(FieldModel.View now) {
+    show(now);
+    Boxes.present(margin, !margin.getChildren().isEmpty());
+  }
+
+  private void show(FieldModel.View now) {
     problems
         .getChildren()
         .setAll(Rows.problems(now.problems(), now.look().isEmpty(), desk().words()));

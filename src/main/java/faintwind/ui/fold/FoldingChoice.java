@@ -44,9 +44,7 @@ public class FoldingChoice<T> extends ComboBox<T> {
 
   /** Room for the arrow that opens the list. */
   private double arrow_px() {
-    return lookup(".arrow-button") instanceof Region arrow
-        ? arrow.prefWidth(-1) + arrow.snappedLeftInset() + arrow.snappedRightInset()
-        : 0;
+    return lookup(".arrow-button") instanceof Region arrow ? arrow.prefWidth(-1) : 0;
   }
 
   @Override

@@ -2,7 +2,9 @@ package faintwind.ui.fold;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.HPos;
 import javafx.geometry.Orientation;
@@ -35,6 +37,17 @@ public class FoldingRow extends HBox {
   /** Whether it has more than one line at a width. */
   boolean folds(double width_px) {
     return at(width_px - sides()).lines().size() > 1;
+  }
+
+  /** What it holds, each with the width that it gets at a width. */
+  Map<Node, Double> parts_px(double width_px) {
+    Map<Node, Double> parts = new LinkedHashMap<>();
+    for (Line line : at(width_px - sides()).lines()) {
+      for (int i = 0; i < line.nodes().size(); i++) {
+        parts.put(line.nodes().get(i), line.widths_px().get(i));
+      }
+    }
+    return parts;
   }
 
   /** What it holds or how large that is changed. */

@@ -14,6 +14,7 @@ public class ProseLink extends Hyperlink {
     super(text);
     setWrapText(true);
     setMinHeight(Region.USE_PREF_SIZE);
+    SetWords.of(this);
   }
 
   @Override

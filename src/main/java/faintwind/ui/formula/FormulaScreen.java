@@ -45,11 +45,13 @@ public final class FormulaScreen extends DataScreen {
     super(desk, model.next());
     this.model = model;
     margin.setId("formula-margin");
+    how.managedProperty().bind(how.textProperty().isNotEmpty());
     withMargin(margin);
     filledBy(
         model.view(),
         now -> {
           fill(now);
+          Boxes.present(margin, !margin.getChildren().isEmpty());
           ask();
         });
     filledBy(model.known(), known -> ask());

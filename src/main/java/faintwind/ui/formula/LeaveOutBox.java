@@ -5,6 +5,7 @@ import faintwind.calibration.run.Run;
 import faintwind.job.formula.KeepFormula.Kept;
 import faintwind.job.formula.LeaveOut;
 import faintwind.message.Amount;
+import faintwind.message.Typeset;
 import faintwind.ui.fold.FoldingChoice;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
@@ -56,7 +57,7 @@ final class LeaveOutBox extends VBox {
     runs.stream().filter(run -> !run.conditions().notCounted().isNothing()).forEach(this::row);
     getChildren().addAll(form(), refused);
     refused.setId("leave-out-refused");
-    refused.textProperty().bind(model.leaveOut().refused());
+    refused.textProperty().bind(model.leaveOut().refused().map(Typeset::of));
   }
 
   /** One that is left out, with the way back. */

@@ -1,5 +1,6 @@
 package faintwind.ui.frame;
 
+import faintwind.message.Typeset;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Mark;
@@ -69,7 +70,7 @@ public final class FirstStartScreen implements Screen {
     ToggleGroup group = new ToggleGroup();
     HBox box = Boxes.row("first-line");
     for (int pct : SIZES_PCT) {
-      RadioButton button = new RadioButton(desk.text("window.text-pct", pct));
+      RadioButton button = new RadioButton(Typeset.of(desk.text("window.text-pct", pct)));
       button.setId("first-size-" + pct);
       button.setToggleGroup(group);
       button.setSelected(pct == desk.look().textPct().get());

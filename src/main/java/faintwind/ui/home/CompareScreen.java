@@ -15,6 +15,7 @@ import faintwind.ui.part.Next;
 import faintwind.ui.part.Words;
 import faintwind.ui.work.DiskWords;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.control.Label;
@@ -67,7 +68,11 @@ final class CompareScreen {
   private static FoldingTable table(ComparedDesigns designs) {
     FoldingTable table = new FoldingTable("compare-designs", "class-matrix");
     table.row(designs.heads().stream().map(h -> Words.label(h, "column-head")).toList());
-    designs.rows().forEach(row -> table.row(row.stream().map(c -> Words.label(c)).toList()));
+    for (List<String> row : designs.rows()) {
+      List<Label> cells = row.stream().map(c -> Words.label(c)).toList();
+      cells.get(0).setMaxWidth(Double.MAX_VALUE); // the name has what room the numbers leave
+      table.row(cells);
+    }
     return table;
   }
 

@@ -22,7 +22,7 @@ enum HomeFilter {
       case ALL -> !line.board().archived();
       case NEEDS_YOU ->
           !line.board().archived() && (mark == Mark.BLOCKED || mark == Mark.ATTENTION);
-      case CLOCK_RUNS -> !line.board().archived() && mark == Mark.WAITING;
+      case CLOCK_RUNS -> !line.board().archived() && line.board().clockRuns();
       case IN_USE -> !line.board().archived() && mark == Mark.DONE;
       case ARCHIVED -> line.board().archived();
     };

@@ -359,6 +359,10 @@ public final class HomeModel {
   }
 
   private Next nothingShown() {
+    if (!choice.wanted().isEmpty()) {
+      return Next.say(Mark.READY, words.text("window.home.none-found", choice.wanted()))
+          .withDetail(words.text("window.home.none-found-how"));
+    }
     return showsArchive()
         ? Next.say(Mark.READY, words.text("window.home.archive-empty"))
             .withDetail(words.text("window.home.archive-how"))

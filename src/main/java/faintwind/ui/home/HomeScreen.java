@@ -1,5 +1,6 @@
 package faintwind.ui.home;
 
+import faintwind.message.Typeset;
 import faintwind.ui.fold.Heads;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
@@ -8,6 +9,7 @@ import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.PictureView;
 import faintwind.ui.part.Words;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
@@ -21,6 +23,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The instruments of a folder, or the first run. */
@@ -98,10 +101,13 @@ public final class HomeScreen extends DataScreen {
     filter.setConverter(Fields.shown(f -> text(f.key())));
     filter.setValue(HomeFilter.ALL);
     filter.valueProperty().addListener((property, was, now) -> model.filter(now));
+    for (Region few : List.of(order, filter, compare, archive)) {
+      few.setMinWidth(Region.USE_PREF_SIZE); // two words below one another look like two
+    }
     archive.setOnAction(event -> model.archive());
     compare.setOnAction(event -> model.picked().compare());
     compare.setText(text("window.home.compare"));
-    remark.textProperty().bind(model.picked().remark());
+    remark.textProperty().bind(model.picked().remark().map(Typeset::of));
     model
         .picked()
         .remark()

@@ -63,10 +63,15 @@ public record HomeView(String title, List<Line> lines, List<Clock> clocks, List<
    * @param range the same for a band; empty where none counts
    * @param notes the last jar check, and how many waivers are open
    * @param archived whether it was taken off the bench
+   * @param clockRuns whether a clock of it runs, whatever else can be done meanwhile
    */
   public record Board(
-      String calibration, Optional<BenchRow.Range> range, List<String> notes, boolean archived) {
-    static final Board NOTHING = new Board("", Optional.empty(), List.of(), false);
+      String calibration,
+      Optional<BenchRow.Range> range,
+      List<String> notes,
+      boolean archived,
+      boolean clockRuns) {
+    static final Board NOTHING = new Board("", Optional.empty(), List.of(), false, false);
 
     public Board {
       notes = List.copyOf(notes);

@@ -150,7 +150,8 @@ final class HomeWords {
       notes.add(words.text("bench-list.waivers", waivers));
     }
     String calibration = listed.range().map(bench::brief).orElse("");
-    return new Board(calibration, listed.range(), notes, state.retired());
+    boolean clockRuns = running(at).isPresent();
+    return new Board(calibration, listed.range(), notes, state.retired(), clockRuns);
   }
 
   /** A folder for rehearsals has no instrument whose steps could wait. */

@@ -1,6 +1,7 @@
 package faintwind.ui.home;
 
 import faintwind.message.Messages;
+import faintwind.message.Typeset;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
 import java.nio.file.Path;
@@ -43,7 +44,7 @@ final class TodayBox extends VBox {
             Words.button("today-ask", words.text("today.ask"), model::ask));
     shown.setId("today-plan");
     Label remark = Words.label("", "soft");
-    remark.textProperty().bind(model.remark());
+    remark.textProperty().bind(model.remark().map(Typeset::of));
     model.remark().addListener((p, was, now) -> Boxes.present(remark, !now.isEmpty()));
     Boxes.present(remark, false);
     getChildren().addAll(row, shown, remark);

@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
@@ -42,6 +43,7 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
   private final StringProperty because = new SimpleStringProperty("");
   private boolean looks;
   private final ReadOnlyStringWrapper remark = new ReadOnlyStringWrapper("");
+  private boolean ofSigning;
 
   public ClassModel(Desk desk, Path folder) {
     super(desk.words(), Optional.empty());
@@ -84,19 +86,29 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
       say(Next.say(Mark.BLOCKED, text("class.all-gone", ok.value().trouble().get()), report));
       return;
     }
-    List<PairLook> stuck = stuck(ok.value());
-    Next now =
-        stuck.isEmpty()
-            ? Next.say(Mark.DONE, text("class.nobody-stuck"), report)
-            : Next.say(
-                Mark.ATTENTION,
-                text(
-                    "class.stuck",
-                    stuck.stream()
-                        .map(pair -> this.text.label(pair, true))
-                        .collect(Collectors.joining(", "))),
-                report);
-    say(now.withOther(back));
+    say(now(ok.value(), report).withOther(back));
+  }
+
+  /** Who is stuck, else who waits for a signature. */
+  Next now(ClassLook look, Act report) {
+    List<PairLook> stuck =
+        look.pairs().stream()
+            .filter(ClassText::isStuck)
+            .filter(pair -> pair.pair().number() > 0) // another instrument is nobody who waits
+            .toList();
+    if (!stuck.isEmpty()) {
+      return Next.say(Mark.ATTENTION, text("class.stuck", called(stuck)), report);
+    }
+    Set<Integer> waiting = toSign(look).stream().map(ToSign::pair).collect(Collectors.toSet());
+    List<PairLook> unsigned =
+        look.pairs().stream().filter(pair -> waiting.contains(pair.pair().number())).toList();
+    return unsigned.isEmpty()
+        ? Next.say(Mark.DONE, text("class.nobody-stuck"), report)
+        : Next.say(Mark.ATTENTION, text("class.unsigned", called(unsigned)), report);
+  }
+
+  private String called(List<PairLook> pairs) {
+    return pairs.stream().map(pair -> text.label(pair, true)).collect(Collectors.joining(", "));
   }
 
   /** From the projector to the board, from the board to all instruments. */
@@ -106,10 +118,6 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     } else {
       desk.go().accept(Place.HOME);
     }
-  }
-
-  private static List<PairLook> stuck(ClassLook look) {
-    return look.pairs().stream().filter(pair -> ClassText.isStuck(pair)).toList();
   }
 
   Path folder() {
@@ -154,6 +162,21 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
     return remark.getReadOnlyProperty();
   }
 
+  /** Whether that was to sign something, which is told beside the code. */
+  boolean isRemarkOfSigning() {
+    return ofSigning;
+  }
+
+  private void signing(String came) {
+    ofSigning = true;
+    remark.set(came);
+  }
+
+  private void printing(String came) {
+    ofSigning = false;
+    remark.set(came);
+  }
+
   /** Signs by the code that was typed; the code is forgotten at once. */
   void sign(ToSign one) {
     SignOff.Signed signed =
@@ -164,13 +187,13 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
         .entry(
             watch -> new SignOff(folder, desk.clock(), words()).sign(signed, typed),
             done -> {
-              remark.set(
+              signing(
                   done.isOk()
                       ? text("class.was-signed")
                       : String.join(" ", lines(done.problems())));
               look();
             },
-            broke -> remark.set(DiskWords.say(broke, words())));
+            broke -> signing(DiskWords.say(broke, words())));
   }
 
   /** Writes what the class found out, where a person says. */
@@ -196,11 +219,17 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                         new PairPrint(desk.clock(), words())
                             .writeAll(look.orElseThrow(), time(look.orElseThrow()), file),
                     done ->
-                        remark.set(
+                        printing(
                             done.fold(
-                                (all, notes) -> text("class.sheets-written", all.size(), file),
+                                (all, notes) -> written(all),
                                 problems -> String.join(" ", lines(problems)))),
-                    broke -> remark.set(failed(file, broke))));
+                    broke -> printing(failed(file, broke))));
+  }
+
+  private String written(List<Path> all) {
+    Path first = all.get(0).toAbsolutePath();
+    String folder = String.valueOf(first.getParent());
+    return text("class.sheets-written", all.size(), folder, first.getFileName());
   }
 
   private interface Paper {
@@ -219,6 +248,6 @@ public final class ClassModel extends DataModel<Optional<ClassLook>> {
                       return file;
                     },
                     written -> desk.files().show(written),
-                    broke -> remark.set(failed(file, broke))));
+                    broke -> printing(failed(file, broke))));
   }
 }

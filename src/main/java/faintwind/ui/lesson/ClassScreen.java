@@ -6,6 +6,7 @@ import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.ToSign;
 import faintwind.message.FirstSentences;
+import faintwind.message.Typeset;
 import faintwind.ui.fold.FoldingRow;
 import faintwind.ui.frame.DataScreen;
 import faintwind.ui.frame.Desk;
@@ -27,6 +28,7 @@ import javafx.animation.Timeline;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
 import javafx.fxml.FXML;
+import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -34,8 +36,11 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
@@ -60,6 +65,9 @@ public final class ClassScreen extends DataScreen {
   private final ClassModel model;
   private final Consumer<Path> toPair;
   private final Timeline again = new Timeline();
+
+  /** What came of signing, beside the code. */
+  private final Label signed = Words.label("");
 
   @FXML private Label title;
   @FXML private Label lesson;
@@ -86,7 +94,9 @@ public final class ClassScreen extends DataScreen {
     this.model = model;
     this.toPair = toPair;
     fillWays();
-    remark.textProperty().bind(model.remark());
+    remark.textProperty().bind(model.remark().map(Typeset::of));
+    signed.textProperty().bind(model.remark().map(Typeset::of));
+    signed.setId("class-sign-remark");
     model.remark().addListener((property, was, now) -> showNow());
     ChangeListener<Boolean> shown = (property, was, now) -> showNow();
     desk.look().projector().addListener(shown);
@@ -104,6 +114,7 @@ public final class ClassScreen extends DataScreen {
     TextField minutes =
         Fields.field(
             "class-minutes", "class.minutes", model.minutes(), MINUTES_COLUMNS, desk().words());
+    minutes.setMinWidth(Region.USE_PREF_SIZE); // the whole number is seen
     filledBy(
         model.view(),
         look -> look.ifPresent(l -> minutes.setPromptText(String.valueOf(l.minutes()))));
@@ -134,6 +145,7 @@ public final class ClassScreen extends DataScreen {
     Boxes.present(title, !big);
     lesson.setText(said.lesson(look));
     matrix.getChildren().clear();
+    matrix.getColumnConstraints().clear();
     if (big) {
       tiles(look);
     } else {
@@ -141,12 +153,15 @@ public final class ClassScreen extends DataScreen {
     }
     part(queue, "class.part.queue", big ? List.of() : said.queue(look));
     Boxes.present(ways, !big);
-    Boxes.present(remark, !big && !model.remark().get().isEmpty());
     Boxes.present(lesson, !big);
     part(fits, "class.part.fits", big ? List.of() : model.fits(look));
     part(clocks, "class.part.clocks", big ? List.of() : said.clocks(look));
     part(spread, "class.part.spread", big ? List.of() : said.spread(look));
     sign(big ? List.of() : model.toSign(look));
+    boolean beside = model.isRemarkOfSigning() && sign.isVisible();
+    boolean came = !big && !model.remark().get().isEmpty();
+    Boxes.present(remark, came && !beside);
+    Boxes.present(signed, came && beside);
     sheet().getStyleClass().remove("class-projected");
     if (big) {
       sheet().getStyleClass().add("class-projected");
@@ -157,16 +172,18 @@ public final class ClassScreen extends DataScreen {
     box.getChildren().clear();
     Boxes.present(box, !lines.isEmpty());
     if (!lines.isEmpty()) {
-      box.getChildren().add(Words.label(text(head), "tell", "semibold"));
-      lines.forEach(line -> box.getChildren().add(Words.label(line)));
+      VBox said = Boxes.column("aside-part", Words.label(text(head), "tell", "semibold"));
+      lines.forEach(line -> said.getChildren().add(Words.label(line)));
+      box.getChildren().add(said);
     }
   }
 
-  /** Two columns of pairs by their numbers: twelve of them fit without scrolling. */
+  /** Two columns of pairs by their numbers, and nothing else: twelve fit without scrolling. */
   private void tiles(ClassLook look) {
-    int high = (look.pairs().size() + 1) / 2;
-    for (int i = 0; i < look.pairs().size(); i++) {
-      matrix.add(tile(look, look.pairs().get(i)), i / high, i % high);
+    List<PairLook> pairs = look.pairs().stream().filter(p -> p.pair().number() > 0).toList();
+    int high = (pairs.size() + 1) / 2;
+    for (int i = 0; i < pairs.size(); i++) {
+      matrix.add(tile(look, pairs.get(i)), i / high, i % high);
     }
   }
 
@@ -215,6 +232,12 @@ public final class ClassScreen extends DataScreen {
   /** A row a pair, a column a stage, and what it is stuck on. */
   private void matrix(ClassLook look) {
     List<Stage> stages = ClassText.stages(look);
+    for (int i = 0; i <= stages.size(); i++) {
+      ColumnConstraints column = new ColumnConstraints();
+      // what is said of a pair takes the whole width, and is as high as it is there
+      column.setHgrow(i == stages.size() ? Priority.ALWAYS : Priority.NEVER);
+      matrix.getColumnConstraints().add(column);
+    }
     int row = 1;
     for (int i = 0; i < stages.size(); i++) {
       matrix.add(Words.label(stages.get(i).title(), "column-head"), i + 1, 0);
@@ -227,7 +250,9 @@ public final class ClassScreen extends DataScreen {
         int line = row;
         pair.known().ifPresent(known -> matrix.add(cell(known, stage), column, line));
       }
-      matrix.add(state(pair, stateOnBoard(pair)), 1, row + 1, stages.size() + 1, 1);
+      Label state = state(pair, stateOnBoard(pair));
+      GridPane.setValignment(state, VPos.TOP); // close to its pair, however high the row
+      matrix.add(state, 1, row + 1, stages.size() + 1, 1);
       row += 2;
     }
   }
@@ -297,7 +322,7 @@ public final class ClassScreen extends DataScreen {
             because,
             Words.whole(text("class.code")),
             code);
-    return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row);
+    return Boxes.column("aside-part", Words.label(text("class.to-be-signed"), "tell"), row, signed);
   }
 
   /** The folder of the class that a screen shows; empty for any other screen. */

@@ -10,7 +10,6 @@ import faintwind.ui.part.Words;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.fxml.FXML;
 import javafx.scene.Node;
@@ -93,7 +92,7 @@ public final class NewClassScreen extends DataScreen {
     NewDesign design = form.design();
     ComboBox<NewDesign.Choice> choice =
         Fields.choice("class-new-design", design.choices(), each -> each.words(), design.chosen());
-    Bindings.bindContent(choice.getItems(), design.choices());
+    choice.setItems(design.choices()); // the very list: one that is filled anew forgets the choice
     choice.setAccessibleText(text("class.new.design"));
     return Boxes.column(
         "typed-box",

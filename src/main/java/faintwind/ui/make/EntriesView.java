@@ -3,6 +3,7 @@ package faintwind.ui.make;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Messages;
 import faintwind.message.Numerals;
+import faintwind.message.Typeset;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Fields;
 import faintwind.ui.part.Words;
@@ -156,7 +157,7 @@ final class EntriesView extends VBox {
     field.setPrefColumnCount(SHORT);
     field.setMaxWidth(USE_PREF_SIZE);
     Label remark = Words.label("", "mark-attention");
-    remark.textProperty().bind(entries.remark());
+    remark.textProperty().bind(entries.remark().map(Typeset::of));
     entries.remark().addListener((p, was, now) -> Boxes.present(remark, !now.isEmpty()));
     Boxes.present(remark, false);
     hours

@@ -1,5 +1,6 @@
 package faintwind.ui.make;
 
+import faintwind.message.Typeset;
 import faintwind.ui.part.Words;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
@@ -14,7 +15,7 @@ final class QuestionCard extends VBox {
     getChildren().add(Words.label(asked.text(), "tell", "medium"));
     ToggleGroup group = new ToggleGroup();
     for (StepView.Asked.Option option : asked.choices()) {
-      RadioButton button = new RadioButton(option.text());
+      RadioButton button = new RadioButton(Typeset.of(option.text()));
       button.setId("answer-" + asked.id() + "-" + option.id());
       button.setWrapText(true);
       button.setToggleGroup(group);

@@ -61,12 +61,14 @@ final class StepNext {
   private final Acts model;
   private final Runnable addPhoto;
   private final Consumer<Place> go;
+  private final WayThere way;
 
   StepNext(Messages words, Acts model, Runnable addPhoto, Consumer<Place> go) {
     this.words = words;
     this.model = model;
     this.addPhoto = addPhoto;
     this.go = go;
+    way = new WayThere(words, model::open);
   }
 
   Next of(Step step, Standpoint now, StepView view) {
@@ -116,7 +118,7 @@ final class StepNext {
     if (where.state() == StepState.NOT_NEEDED) {
       return goOn(Mark.DONE, words.text("window.next.not-needed"));
     }
-    return before(view)
+    return before(now, view)
         .or(() -> waitsForReading(view))
         .or(() -> trouble(view))
         .or(() -> firstMissing(where, step))
@@ -124,20 +126,9 @@ final class StepNext {
   }
 
   /** Steps, gates, cautions and questions, which all come before the readings. */
-  private Optional<Next> before(StepView view) {
+  private Optional<Next> before(Standpoint now, StepView view) {
     if (!view.outcome().missing().isEmpty()) {
-      var first = view.outcome().missing().get(0);
-      Next next = Next.say(Mark.READY, words.text("window.next.first", first.text()));
-      return Optional.of(
-          first.step().isEmpty()
-              ? next
-              : new Next(
-                  next.mark(),
-                  next.sentence(),
-                  "",
-                  Optional.of(
-                      act("go-to-missing", "window.next.go-there", () -> model.open(first.step()))),
-                  List.of()));
+      return Optional.of(way.of(now, view.outcome().missing()));
     }
     long open = view.cautions().stream().filter(caution -> caution.isOpen()).count();
     if (open > 0) {

@@ -77,6 +77,10 @@ public final class StepScreen implements Screen {
     model.order().addListener((property, was, now) -> path.showOrder(now));
     model.focusWanted().addListener((property, was, now) -> rows.focus(now));
     model.benchLines().addListener((property, was, now) -> showBench());
+    // the path in one line names stage and number itself
+    path.line()
+        .parentProperty()
+        .addListener((property, was, now) -> Boxes.present(crumb, now == null));
     path.show(model.stages().get());
     path.showOrder(model.order().get());
     show(model.view().get());

@@ -1,5 +1,6 @@
 package faintwind.ui.turntable;
 
+import faintwind.message.Typeset;
 import faintwind.ui.frame.Desk;
 import faintwind.ui.part.Boxes;
 import faintwind.ui.part.Words;
@@ -14,7 +15,7 @@ final class TypedMeterBox extends VBox {
     setId("live-meter");
     getStyleClass().add("data-body");
     Label asked = Words.label("", "semibold");
-    asked.textProperty().bind(meter.asked());
+    asked.textProperty().bind(meter.asked().map(Typeset::of));
     Label wrong = Words.label("", "fine", "mark-blocked");
     TextField typed = new TextField();
     typed.setId("live-typed");

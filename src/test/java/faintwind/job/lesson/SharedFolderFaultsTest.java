@@ -3,6 +3,7 @@ package faintwind.job.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import faintwind.job.PaperFile;
 import faintwind.job.record.AtInstrument;
 import faintwind.message.Messages;
 import faintwind.record.Event.NoteWritten;
@@ -23,6 +24,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -263,6 +267,17 @@ class SharedFolderFaultsTest {
     String labels = new ClassPage(WORDS).labels(look);
     assertThat(labels).contains("Pair 1, Otters", "Pair 3, Otters");
     assertThat(Collections.frequency(new ClassText(WORDS).fits(look, 45), "")).isZero();
+  }
+
+  /** As they would be printed; the first page stood empty, and a label had a row to itself. */
+  @Test
+  void theLabelsOfAClassBeginOnTheFirstPage() throws IOException {
+    Path file = folder.resolve("labels.pdf");
+    PaperFile.write(file, new ClassPage(WORDS).labels(look(0)));
+    try (PDDocument document = Loader.loadPDF(file.toFile())) {
+      assertThat(document.getNumberOfPages()).isEqualTo(1);
+      assertThat(new PDFTextStripper().getText(document)).contains("Pair 1, Otters", "Pair 4");
+    }
   }
 
   private static void copy(Path from, Path to) throws IOException {

@@ -66,10 +66,12 @@ class FieldScreenTest {
     CalibrationFile.write(calibration, MadeUpCalibration.of("2026-10-14T10:00:00+02:00"));
     Path log = startedLog();
     window.choose(calibration);
+    assertThat(robot.lookup("#margin-pane").tryQuery()).isEmpty(); // it has nothing to say yet
     robot.clickOn("#field-calibration-choose");
     WaitForAsyncUtils.waitFor(
         10, TimeUnit.SECONDS, () -> model.view().get().calibration().isPresent());
     WaitForAsyncUtils.waitForFxEvents();
+    assertThat(robot.lookup("#field-margin").tryQuery()).isPresent();
     window.choose(log);
     robot.clickOn("#field-drop-choose");
     WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> model.view().get().look().isPresent());

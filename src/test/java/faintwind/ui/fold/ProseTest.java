@@ -2,7 +2,9 @@ package faintwind.ui.fold;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
@@ -46,5 +48,14 @@ class ProseTest {
     assertThat(words.getText()).isEqualTo("below 1\u00a0Ω");
     words.setText("worst -1.0 %");
     assertThat(words.getText()).isEqualTo("worst −1.0\u00a0%");
+  }
+
+  @Test
+  void theWordsOfLinksAndButtonsAreSetToo() {
+    for (Labeled one : List.of(new ProseLink("27 MΩ"), new ProseButton("27 MΩ"))) {
+      assertThat(one.getText()).isEqualTo("27\u00a0MΩ");
+      one.setText("until -3 °C");
+      assertThat(one.getText()).isEqualTo("until −3\u00a0°C");
+    }
   }
 }

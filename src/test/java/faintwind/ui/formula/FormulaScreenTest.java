@@ -194,6 +194,7 @@ class FormulaScreenTest {
     assertThat(robot.lookup("#formula-title").queryAs(Label.class).getText())
         .containsPattern("from [0-9.]+ to [0-9.]+\\hm/s, within [0-9.]+\\h%");
     assertThat(robot.lookup("#formula-loss").tryQuery()).isPresent();
+    assertThat(robot.lookup("#formula-margin").tryQuery()).isPresent();
     assertThat(robot.lookup("#formula-straight").tryQuery()).isPresent();
     assertThat(robot.lookup("#formula-rise-note").queryAs(Label.class).getText())
         .startsWith("10–90\u00a0%, the estimate: over that time");
@@ -298,6 +299,7 @@ class FormulaScreenTest {
 
   @Test
   void withoutRunsTheWayLeadsToTheTurntable(FxRobot robot) {
+    assertThat(robot.lookup("#margin-pane").tryQuery()).isEmpty(); // it has nothing to say yet
     robot.clickOn("#formula-runs");
     assertThat(journal).containsExactly("turntable");
   }

@@ -96,6 +96,15 @@ class HomeModelTest {
   }
 
   @Test
+  void whereNothingIsFoundItIsSaidHowAllAreSeenAgain() throws Exception {
+    Cellar.begin("Attic").design().into(folder, "a");
+    HomeModel home = read(new Quiet(folder));
+    home.find("Loft");
+    assertThat(home.next().get().sentence()).isEqualTo("No instrument here says \"loft\".");
+    assertThat(home.next().get().detail()).startsWith("Empty the box");
+  }
+
+  @Test
   void anEmptyArchiveSaysHowInstrumentsGetThere() throws Exception {
     Cellar.begin("Attic").design().into(folder, "a");
     HomeModel home = read(new Quiet(folder));
@@ -207,6 +216,8 @@ class HomeModelTest {
     HomeModel home = read(new Quiet(folder));
     assertThat(home.view().get().lines().get(0).next().detail())
         .isEqualTo("A clock runs meanwhile: 3 h to go.");
+    home.filter(HomeFilter.CLOCK_RUNS);
+    assertThat(names(home)).containsExactly("Attic");
   }
 
   @Test

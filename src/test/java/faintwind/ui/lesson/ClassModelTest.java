@@ -2,16 +2,22 @@ package faintwind.ui.lesson;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import faintwind.guide.lesson.SchoolClass.Pair;
 import faintwind.job.lesson.ClassLook;
+import faintwind.job.lesson.ClassText;
+import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.ToSign;
 import faintwind.ui.Quiet;
 import faintwind.ui.RehearsedClass;
 import faintwind.ui.frame.Place;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestInstance;
@@ -44,6 +50,51 @@ class ClassModelTest {
     assertThat(model.next().get().mark()).isEqualTo(Mark.ATTENTION);
     assertThat(model.next().get().sentence()).isEqualTo("Stuck: Pair 3, Pair 4");
     assertThat(model.next().get().act()).map(Act::id).contains("class-report");
+  }
+
+  /** A teacher's own instrument may lie beside the folders of the pairs. */
+  @Test
+  void anInstrumentOfNoPairIsNotStuck() throws InterruptedException {
+    ClassLook look = look();
+    PairLook stranger =
+        new PairLook(
+            new Pair(0, "mine", ""),
+            "mine",
+            Optional.of("It is none's."),
+            List.of(),
+            Optional.empty());
+    List<PairLook> all = new ArrayList<>(look.pairs());
+    all.add(stranger);
+    ClassLook beside = new ClassLook(look.it(), all, look.now(), look.trouble());
+    assertThat(model.now(beside, new Act("class-report", "", () -> {})).sentence())
+        .isEqualTo("Stuck: Pair 3, Pair 4");
+  }
+
+  /** A calibration that does not meet the build stops nobody, and waits for the teacher. */
+  @Test
+  void whoWaitsForASignatureIsSaidWhereNobodyIsStuck() throws InterruptedException {
+    ClassLook look = look();
+    List<PairLook> well =
+        look.pairs().stream().filter(pair -> !ClassText.isStuck(pair)).map(this::unsigned).toList();
+    ClassLook waiting = new ClassLook(look.it(), well, look.now(), look.trouble());
+    Next next = model.now(waiting, new Act("class-report", "", () -> {}));
+    assertThat(next.mark()).isEqualTo(Mark.ATTENTION);
+    assertThat(next.sentence()).isEqualTo("Waits for your signature: Pair 5");
+  }
+
+  private PairLook unsigned(PairLook pair) {
+    Optional<String> file =
+        pair.pair().number() == 5 ? Optional.of("calibrations/a.json") : Optional.empty();
+    return new PairLook(
+        pair.pair(),
+        pair.label(),
+        pair.trouble(),
+        pair.remarks(),
+        pair.known()
+            .map(
+                k ->
+                    new PairLook.Known(
+                        k.looked(), k.origin(), k.numbers(), k.turntable_min(), file)));
   }
 
   /** Neither the board nor the projector is left by a key alone. */

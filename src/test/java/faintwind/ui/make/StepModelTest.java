@@ -12,9 +12,12 @@ import faintwind.ui.Cellar;
 import faintwind.ui.Quiet;
 import faintwind.ui.instrument.OpenInstrument;
 import faintwind.ui.part.Act;
+import faintwind.ui.part.GateList;
 import faintwind.ui.part.Mark;
+import faintwind.ui.part.Next;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -210,5 +213,60 @@ class StepModelTest {
     bench.step().move(-1);
     bench.quiet().answer();
     assertThat(bench.step().stepId()).isEqualTo("weigh-blanks");
+  }
+
+  /** The second coat is closed itself, and so are all steps before it up to one that says stop. */
+  @Test
+  void theWayToWhatIsMissingLeadsToTheFirstStepAtWhichSomethingCanBeDone() throws Exception {
+    Bench bench =
+        of(
+            Cellar.begin("Rind 1")
+                .design()
+                .before("glue-heater")
+                .type("heater-alone", "heater-alone", "150")
+                .open("coats-on-plate"));
+    Next next = bench.step().next().get();
+    assertThat(bench.step().view().get().outcome().missing())
+        .extracting(GateList.Missing::text)
+        .first()
+        .isEqualTo("Give the second coat");
+    assertThat(next.sentence()).isEqualTo("First: Measure the resistor alone");
+    assertThat(next.mark()).isEqualTo(Mark.BLOCKED);
+    assertThat(next.detail()).isEqualTo("\"Give the second coat\" waits for it.");
+    next.act().orElseThrow().run().run();
+    assertThat(bench.step().stepId()).isEqualTo("heater-alone");
+    bench.quiet().answer();
+  }
+
+  @Test
+  void whereAllThatIsMissingWaitsForAClockTheTimeLeftIsTold() throws Exception {
+    StepModel step =
+        of(Cellar.begin("Rind 1")
+                .design()
+                .before("coat-parts")
+                .cautions("coat-parts")
+                .clock("coat-parts", 24 * 3600, 21 * 60)
+                .open("coats-on-plate"))
+            .step();
+    assertThat(step.next().get().sentence()).isEqualTo("First: Coat junctions and leads");
+    assertThat(step.next().get().mark()).isEqualTo(Mark.WAITING);
+    assertThat(step.next().get().detail()).isEqualTo("Its clock runs: 3 h to go.");
+    assertThat(step.next().get().act()).map(Act::id).contains("go-to-missing");
+  }
+
+  /** Of a gate it is told what is locked; the button names the step that opens it. */
+  @Test
+  void behindAGateTheFirstStepThatOpensItIsNamed() throws Exception {
+    Bench bench =
+        of(
+            Cellar.begin("Rind 1")
+                .design()
+                .before("first-power")
+                .type("heater-insulation", "lead-a-ball", "5M"));
+    WayThere way = new WayThere(bench.quiet().desk().words(), id -> {});
+    var locked = new GateList.Missing("zero-check", "Heater power is locked.", Mark.BLOCKED);
+    Next next = way.of(bench.instrument().now().get(), List.of(locked));
+    assertThat(next.sentence()).isEqualTo("First: Measure the heater against its ball");
+    assertThat(next.detail()).isEqualTo("Heater power is locked.");
   }
 }

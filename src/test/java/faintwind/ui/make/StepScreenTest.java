@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import java.util.Locale;
+import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -79,5 +80,17 @@ class StepScreenTest {
       picture(robot, "step-" + id);
     }
     assertThat(robot.lookup("#step-title").tryQuery()).isPresent();
+    stageAndNumberAreSaidOnce(robot);
+  }
+
+  private void stageAndNumberAreSaidOnce(FxRobot robot) {
+    assertThat(robot.lookup("#path-line").tryQuery()).isEmpty();
+    assertThat(robot.lookup("#step-crumb").query().isVisible()).isTrue();
+    robot.type(KeyCode.F11);
+    Waiting.until(() -> robot.lookup("#path-line").tryQuery().isPresent());
+    assertThat(robot.lookup("#step-crumb").query().isVisible()).isFalse();
+    robot.type(KeyCode.F11);
+    Waiting.until(() -> robot.lookup("#path-line").tryQuery().isEmpty());
+    assertThat(robot.lookup("#step-crumb").query().isVisible()).isTrue();
   }
 }
