@@ -44,6 +44,7 @@ class UnusedMembersTest {
                   "PlaceRow.u95",
                   "Row.isRefused",
                   "Row.start",
+                  "KeyRows.names",
                   "Row.stop",
                   "Row.time",
                   "StepScreen.openStep",
