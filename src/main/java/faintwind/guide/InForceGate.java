@@ -6,6 +6,7 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Checklist;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;

@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;

@@ -25,6 +25,8 @@ import java.util.Optional;
  * entry says that it was signed by the code.
  */
 public final class SignOff {
+  private static final String STRIKE = "strike:";
+
   private final Path folder;
   private final Clock clock;
   private final Messages words;
@@ -41,7 +43,8 @@ public final class SignOff {
    * @param pair its number
    * @param step of which
    * @param what a reading, clock or {@code photo} that is waived, or {@code build-agreement:} and a
-   *     calibration that is put in force; empty where the step was looked at
+   *     calibration that is put in force, or {@code strike:} and an entry that is taken back; empty
+   *     where the step was looked at
    * @param because why
    */
   public record Signed(int pair, String step, Optional<String> what, String because) {}
@@ -62,6 +65,9 @@ public final class SignOff {
           if (what.startsWith(InForceGate.EXPLAINED)) {
             String file = what.substring(InForceGate.EXPLAINED.length());
             return new PutInForce(view, enter).explained(file, reason);
+          }
+          if (what.startsWith(STRIKE)) {
+            return enter.correct(what.substring(STRIKE.length()), reason, Optional.empty());
           }
           return what.isEmpty()
               ? enter.plain(Optional.of(signed.step()), new NoteWritten(reason))

@@ -32,6 +32,7 @@ import faintwind.record.Event.Waived;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
+import faintwind.record.Strikes;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -268,6 +269,10 @@ public final class Enter {
             .findFirst();
     if (struck.isEmpty()) {
       return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    Optional<Problem> never = Strikes.refusal(view.state(), struck.get(), person.name());
+    if (never.isPresent()) {
+      return Checked.refused(never.get());
     }
     if (replacement.isPresent() && !EntryRules.isLike(struck.get().event(), replacement.get())) {
       return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));

@@ -1,0 +1,84 @@
+package faintwind.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What in a class is the teacher's alone, and what is refused with its reason. */
+class ClassGuardTest {
+  private static final Path DESIGN = Path.of("assets/examples/design.json");
+  private static final String REASON = "checked it on another meter";
+
+  @TempDir Path temp;
+  private final Shell shell = new Shell();
+  private Path folder = Path.of("");
+  private Path pair = Path.of("");
+
+  @BeforeEach
+  void make() {
+    folder = temp.resolve("class");
+    pair = folder.resolve("pair-01");
+    int made =
+        shell.run(
+            "class",
+            "create",
+            folder,
+            "--pairs",
+            2,
+            "--code",
+            "4711",
+            "--design",
+            DESIGN,
+            "--role",
+            "builds",
+            "--role",
+            "writes");
+    assertThat(made).as(shell.said()).isZero();
+  }
+
+  private int sign(String code, String step, String... what) {
+    Object[] all = new Object[8 + what.length];
+    Object[] start = {"class", "sign", folder, 1, step};
+    Object[] end = {"--because", REASON, "--code=" + code};
+    System.arraycopy(start, 0, all, 0, start.length);
+    System.arraycopy(what, 0, all, start.length, what.length);
+    System.arraycopy(end, 0, all, start.length + what.length, end.length);
+    return shell.run(all);
+  }
+
+  private String entry(String what) throws IOException {
+    Pattern id = Pattern.compile("\"id\":\"([^\"]+)\".*" + Pattern.quote(what));
+    Matcher found = id.matcher("");
+    for (String line : Files.readAllLines(pair.resolve("journal.jsonl"))) {
+      if (found.reset(line).find()) {
+        return found.group(1);
+      }
+    }
+    throw new AssertionError(what);
+  }
+
+  private int correct(String entry, String who) {
+    return shell.run("correct", pair, entry, "--because", "it was a slip", "--who", who);
+  }
+
+  @Test
+  void whatTheTeacherSignedIsTakenBackWithTheCodeAlone() throws IOException {
+    assertThat(correct(entry("\"what\":\"instrument\""), "Ada")).isEqualTo(3);
+    assertThat(shell.said()).contains("cannot be struck through", "Begin another folder");
+    assertThat(sign("4711", "check-parts")).as(shell.said()).isZero();
+    String signed = entry("signed by the teacher");
+    assertThat(correct(signed, "Ada")).isEqualTo(3);
+    assertThat(shell.said()).contains("is the teacher's", "strike:" + signed);
+    assertThat(correct(signed, " TEACHER")).isEqualTo(3);
+    assertThat(sign("0000", "check-parts", "strike:" + signed)).isEqualTo(3);
+    assertThat(sign("4711", "check-parts", "strike:" + signed)).as(shell.said()).isZero();
+    assertThat(Files.readString(pair.resolve("journal.jsonl"))).contains("\"what\":\"correction\"");
+  }
+}
