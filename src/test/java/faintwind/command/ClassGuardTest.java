@@ -64,6 +64,23 @@ class ClassGuardTest {
     throw new AssertionError(what);
   }
 
+  private void changeClass(String from, String to) throws IOException {
+    Path file = folder.resolve("class.json");
+    String text = Files.readString(file);
+    assertThat(text).contains(from);
+    Files.writeString(file, text.replace(from, to));
+  }
+
+  @Test
+  void whereTheFileOfTheClassIsBrokenNobodyEntersAsTheTeacher() throws IOException {
+    changeClass("\"rounds\" : 200000", "\"rounds\" : 0");
+    assertThat(shell.run("note", pair, "looked at it", "--who", "teacher")).isEqualTo(3);
+    assertThat(shell.said()).contains("the file of the class cannot be used", "class show");
+    assertThat(shell.run("note", pair, "weighed", "--who", "Ada")).as(shell.said()).isZero();
+    Files.writeString(folder.resolve("class.json"), "{\"format\":");
+    assertThat(shell.run("note", pair, "looked at it", "--who", "Teacher")).isEqualTo(3);
+  }
+
   private int correct(String entry, String who) {
     return shell.run("correct", pair, entry, "--because", "it was a slip", "--who", who);
   }

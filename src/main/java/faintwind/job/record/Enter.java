@@ -361,7 +361,7 @@ public final class Enter {
     if (person.name().isBlank()) {
       return Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""));
     }
-    return person.byCode() ? Optional.empty() : EntryRules.unsigned(view.path(), person.name());
+    return person.byCode() ? Optional.empty() : EntryRules.unsigned(view, person.name());
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {

@@ -9,6 +9,7 @@ import faintwind.guide.lesson.SchoolClass;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event;
 import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.Attached;
@@ -32,7 +33,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What an entry must be before it is written, beside the rules of its step. */
 final class EntryRules {
@@ -114,23 +114,39 @@ final class EntryRules {
 
   /**
    * That somebody without a code goes by the name of a teacher whose class asks for one; empty
-   * where nobody does. A file of a class that cannot be read asks for none.
+   * where nobody does. Where the file of the class cannot be used, nobody goes by the name of the
+   * teacher that the journal knows.
    */
-  static Optional<Problem> unsigned(Path instrument, String who) {
-    Path around = instrument.toAbsolutePath().normalize().getParent();
+  static Optional<Problem> unsigned(InstrumentView view, String who) {
+    Path around = view.path().toAbsolutePath().normalize().getParent();
     if (around == null || !Files.isRegularFile(around.resolve(ClassFile.NAME))) {
       return Optional.empty();
     }
     try {
       return ClassFile.read(around)
-          .fold((it, notes) -> it.teacher().stream(), p -> Stream.<SchoolClass.Teacher>empty())
-          .map(SchoolClass.Teacher::name)
-          .filter(name -> name.equalsIgnoreCase(who.strip()))
-          .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name))
-          .findFirst();
+          .fold(
+              (it, notes) ->
+                  it.teacher()
+                      .map(SchoolClass.Teacher::name)
+                      .filter(name -> Classroom.isSame(name, who))
+                      .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name)),
+              problems -> asTeacher(view, who, around));
     } catch (IOException unreadable) {
-      return Optional.empty();
+      return asTeacher(view, who, around);
     }
+  }
+
+  /** That the file of the class, which would tell whether a code is asked for, cannot be used. */
+  private static Optional<Problem> asTeacher(InstrumentView view, String who, Path around) {
+    return Classroom.teacher(view.state())
+        .filter(name -> Classroom.isSame(name, who))
+        .map(
+            name ->
+                Problem.error(
+                    "enter.class-broken",
+                    Where.file(around.resolve(ClassFile.NAME).toString()),
+                    name,
+                    String.valueOf(around)));
   }
 
   /** A waiver, where the rules of {@link Waivers} let it be written. */
