@@ -313,6 +313,10 @@ public final class Enter {
     if (!Waivers.isName(person.name())) {
       return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
     }
+    Optional<Problem> unsigned = unsigned();
+    if (unsigned.isPresent()) {
+      return Checked.refused(unsigned.get());
+    }
     return Waivers.isReason(reason)
         ? append(Optional.empty(), List.of(accepted))
         : Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
@@ -361,6 +365,10 @@ public final class Enter {
     if (person.name().isBlank()) {
       return Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""));
     }
+    return unsigned();
+  }
+
+  private Optional<Problem> unsigned() {
     return person.byCode() ? Optional.empty() : EntryRules.unsigned(view, person.name());
   }
 
