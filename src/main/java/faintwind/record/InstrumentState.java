@@ -293,18 +293,18 @@ public final class InstrumentState {
     return last(CautionAcknowledged.class, step, read -> read.caution().equals(caution));
   }
 
+  /** Who of those who build it has read a caution of a step. */
+  public List<String> readers(String step, String caution) {
+    return Readers.of(
+        this,
+        standing(CautionAcknowledged.class, step).stream()
+            .filter(line -> line.event().caution().equals(caution))
+            .toList());
+  }
+
   /** How many of those who build it have still to read a caution of a step. */
   public int unread(String step, String caution) {
-    int read = 0;
-    for (Standing<? extends Event> line : lines(step)) {
-      if (line.stands()
-          && line.event() instanceof CautionAcknowledged seen
-          && seen.caution().equals(caution)
-          && !line.who().isBlank()) {
-        read++;
-      }
-    }
-    return Math.max(0, members() - read);
+    return Math.max(0, members() - readers(step, caution).size());
   }
 
   /** How many build it together; one where nothing is said. */

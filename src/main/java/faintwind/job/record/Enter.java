@@ -179,7 +179,7 @@ public final class Enter {
         stepId,
         step ->
             step.caution(caution).isPresent()
-                ? Checked.ok(new CautionAcknowledged(caution))
+                ? EntryRules.reader(view.state(), stepId, caution, person.name())
                 : unknown(step, caution));
   }
 

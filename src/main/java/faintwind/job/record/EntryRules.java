@@ -26,6 +26,7 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
+import faintwind.record.Readers;
 import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -147,6 +148,22 @@ final class EntryRules {
                     Where.file(around.resolve(ClassFile.NAME).toString()),
                     name,
                     String.valueOf(around)));
+  }
+
+  /** That a caution was read; one of a pair who has read it leaves it to the others. */
+  static Checked<Event> reader(InstrumentState state, String step, String caution, String who) {
+    List<String> readers = state.readers(step, caution);
+    boolean others = readers.size() < state.members();
+    return others && Readers.hasRead(readers, who) && !Readers.isOfPair(state, who)
+        ? Checked.refused(
+            Problem.error(
+                "enter.read-already",
+                Where.step(step),
+                who.strip(),
+                String.valueOf(readers.size()),
+                String.valueOf(state.members()),
+                state.name().orElse("")))
+        : Checked.ok(new CautionAcknowledged(caution));
   }
 
   /** A waiver, where the rules of {@link Waivers} let it be written. */

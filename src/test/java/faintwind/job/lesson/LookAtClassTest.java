@@ -110,7 +110,27 @@ class LookAtClassTest {
         .isTrue();
     assertThat(unread(first)).isEqualTo(1);
     first.work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION));
-    assertThat(unread(first)).isZero();
+    assertThat(unread(first)).as("the pair's name stands for each").isZero();
+  }
+
+  @Test
+  void oneNameCountsOnceHoweverItIsWritten() throws IOException {
+    assertThat(read("Ada").problems()).isEmpty();
+    for (String again : List.of("Ada", "ADA", " ada ")) {
+      assertThat(WORDS.lines(read(again).problems()))
+          .contains("has read this caution already: 1 of 2 have", "Pair 1");
+    }
+    AtInstrument ada = new AtInstrument(folder.resolve("pair-01"), CLOCK, "Ada");
+    assertThat(unread(ada)).isEqualTo(1);
+    assertThat(WORDS.lines(ada.work((view, enter) -> enter.finish("ready-workplace")).problems()))
+        .contains("read by Ada, 1 of 2");
+    assertThat(read("Bo").problems()).isEmpty();
+    assertThat(unread(ada)).isZero();
+  }
+
+  private Checked<?> read(String who) throws IOException {
+    return new AtInstrument(folder.resolve("pair-01"), CLOCK, who)
+        .work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION));
   }
 
   /** How often the caution is still to be read; its question is asked as long as it is. */
