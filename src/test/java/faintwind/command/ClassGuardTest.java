@@ -72,6 +72,24 @@ class ClassGuardTest {
   }
 
   @Test
+  void nothingIsSignedForAStepThatIsNotThereOrWithoutAReason() throws IOException {
+    long before = Files.size(pair.resolve("journal.jsonl"));
+    assertThat(sign("4711", "nostep")).isEqualTo(3);
+    assertThat(shell.said()).contains("There is no step nostep");
+    Object[] blank = {
+      "class", "sign", folder, 1, "check-parts", "--because", " ", "--code", "4711"
+    };
+    assertThat(shell.run(blank)).isEqualTo(3);
+    assertThat(shell.said()).contains("No reason was given");
+    Object[] short_ = {
+      "class", "sign", folder, 1, "check-parts", "diameter-a", "--because", "x", "--code", "4711"
+    };
+    assertThat(shell.run(short_)).isEqualTo(3);
+    assertThat(shell.said()).contains("at least two words");
+    assertThat(Files.size(pair.resolve("journal.jsonl"))).isEqualTo(before);
+  }
+
+  @Test
   void whereTheFileOfTheClassIsBrokenNobodyEntersAsTheTeacher() throws IOException {
     changeClass("\"rounds\" : 200000", "\"rounds\" : 0");
     assertThat(shell.run("note", pair, "looked at it", "--who", "teacher")).isEqualTo(3);
