@@ -90,6 +90,34 @@ class ClassGuardTest {
   }
 
   @Test
+  void aNewCodeIsChosenByTheOldOneOrWhereThereIsNone() throws IOException {
+    assertThat(shell.run("class", "code", folder, "--new", "9876")).isEqualTo(3);
+    assertThat(shell.said()).contains("not the teacher's", "take the key teacher");
+    assertThat(shell.run("class", "code", folder, "--code", "4711", "--new", "   9")).isEqualTo(3);
+    assertThat(shell.run("class", "code", folder, "--code", "4711", "--new", "9876")).isZero();
+    assertThat(sign("4711", "check-parts")).isEqualTo(3);
+    assertThat(sign("9876", "check-parts")).as(shell.said()).isZero();
+
+    Path file = folder.resolve("class.json");
+    String without = Files.readString(file).replaceAll(",\\s*\"teacher\" : \\{[^}]*\\}", "");
+    Files.writeString(file, without);
+    assertThat(sign("9876", "check-parts")).isEqualTo(3);
+    assertThat(shell.said()).contains("class code FOLDER --new CODE");
+    assertThat(shell.run("class", "code", folder, "--new", "abcd")).as(shell.said()).isZero();
+    assertThat(sign("abcd", "check-parts")).as(shell.said()).isZero();
+  }
+
+  @Test
+  void aCodeOfNothingOrOfSpacesIsRefused() {
+    for (String code : new String[] {"", "    ", " 47 "}) {
+      Path other = temp.resolve("other");
+      assertThat(shell.run("class", "create", other, "--pairs", 1, "--code=" + code)).isIn(2, 3);
+      assertThat(shell.said()).contains("The code is too short", "At least 4 characters");
+      assertThat(other).doesNotExist();
+    }
+  }
+
+  @Test
   void whereTheFileOfTheClassIsBrokenNobodyEntersAsTheTeacher() throws IOException {
     changeClass("\"rounds\" : 200000", "\"rounds\" : 0");
     assertThat(shell.run("note", pair, "looked at it", "--who", "teacher")).isEqualTo(3);

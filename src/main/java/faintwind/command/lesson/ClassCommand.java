@@ -9,6 +9,7 @@ import faintwind.job.lesson.ClassReport;
 import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.LookAtClass;
 import faintwind.job.lesson.MakeClass;
+import faintwind.job.lesson.NewCode;
 import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.PairPrint;
 import faintwind.job.lesson.SignOff;
@@ -179,6 +180,26 @@ public final class ClassCommand implements Callable<Integer> {
         new SignOff(options.folder(), clock, terminal.messages())
             .sign(options.signed(), options.code());
     return terminal.end(signed, it -> terminal.say("note.entered", it.id()));
+  }
+
+  @Command(name = "code", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int code(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(
+              names = "--code",
+              paramLabel = "CODE",
+              defaultValue = "",
+              descriptionKey = "faintwind.class.old-code")
+          String old,
+      @Option(
+              names = "--new",
+              required = true,
+              paramLabel = "CODE",
+              descriptionKey = "faintwind.class.new-code")
+          String fresh)
+      throws IOException {
+    Checked<String> set = new NewCode(folder, terminal.messages()).set(old, fresh);
+    return terminal.end(set, name -> terminal.say("class.code-set", name));
   }
 
   private interface Shown {

@@ -83,7 +83,12 @@ public final class ClassRules {
 
   /** What is wrong with the teacher's code; an empty one signs nothing. */
   public static Optional<Problem> code(String code) {
-    return !code.isEmpty() && code.length() < TeacherCode.LEAST_LETTERS
+    return code.isEmpty() ? Optional.empty() : neededCode(code);
+  }
+
+  /** What is wrong with a code that is to sign; spaces at its ends are no letters of it. */
+  public static Optional<Problem> neededCode(String code) {
+    return code.strip().length() < TeacherCode.LEAST_LETTERS
         ? Optional.of(
             Problem.error(
                 "class.short-code",
