@@ -71,6 +71,7 @@ public final class ClassCommand implements Callable<Integer> {
     if (!(made instanceof Checked.Ok<SchoolClass> done)) {
       return terminal.refuse(made.problems());
     }
+    terminal.report(done.notes());
     terminal.say("class.made", done.value().pairs().size(), options.folder().toString());
     return ExitCode.DONE.number();
   }

@@ -86,6 +86,9 @@ public final class LookAtClass {
    */
   public synchronized Checked<ClassLook> look(OffsetDateTime now) throws IOException {
     try {
+      if (last.isEmpty() && Files.notExists(folder.resolve(ClassFile.NAME))) {
+        return Checked.refused(PairPlaces.noClass(folder));
+      }
       Checked<SchoolClass> read = ClassFile.read(folder);
       if (read instanceof Checked.Ok<SchoolClass> ok) {
         last = Optional.of(ok.value());
