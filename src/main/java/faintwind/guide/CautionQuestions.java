@@ -29,7 +29,7 @@ public final class CautionQuestions {
                         .filter(read -> read.text().equals(caution.text()))
                         .isPresent())
             .toList();
-    int answered = alone ? answers.size() : Readers.of(state, answers).size();
+    int answered = alone ? answers.size() : Readers.of(state.name().orElse(""), answers).size();
     return answered < state.members() ? caution.ask() : Optional.empty();
   }
 

@@ -88,7 +88,8 @@ public final class InForceGate {
     if (!Waivers.isReason(reason)) {
       problems.add(Problem.error("in-force.no-reason", Where.NOWHERE, reason));
     }
-    Classroom.teacher(state)
+    state
+        .teacher()
         .filter(teacher -> !Classroom.isSame(teacher, who))
         .ifPresent(
             teacher ->

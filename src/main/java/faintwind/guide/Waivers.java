@@ -113,7 +113,7 @@ public final class Waivers {
 
   /** The teacher of the classroom, where that is somebody else. */
   private static Optional<String> otherTeacher(InstrumentState state, String who) {
-    return Classroom.teacher(state).filter(teacher -> !Classroom.isSame(teacher, who));
+    return state.teacher().filter(teacher -> !Classroom.isSame(teacher, who));
   }
 
   /**

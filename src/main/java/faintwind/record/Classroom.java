@@ -16,12 +16,7 @@ public final class Classroom {
 
   private Classroom() {}
 
-  /** The teacher's name; empty where the build is not one of a classroom. */
-  public static Optional<String> teacher(InstrumentState state) {
-    return teacher(state.all(QuestionAnswered.class));
-  }
-
-  /** The same by the lines of a journal, in their order. */
+  /** The teacher's name by the lines of a journal; empty where it is not one of a classroom. */
   static Optional<String> teacher(Collection<? extends Standing<? extends Event>> lines) {
     Optional<String> teacher = Optional.empty();
     for (Standing<? extends Event> line : lines) {

@@ -293,10 +293,15 @@ public final class InstrumentState {
     return last(CautionAcknowledged.class, step, read -> read.caution().equals(caution));
   }
 
+  /** The teacher's name; empty where the build is not one of a classroom. */
+  public Optional<String> teacher() {
+    return Classroom.teacher(all(QuestionAnswered.class));
+  }
+
   /** Who of those who build it has read a caution of a step. */
   public List<String> readers(String step, String caution) {
     return Readers.of(
-        this,
+        name().orElse(""),
         standing(CautionAcknowledged.class, step).stream()
             .filter(line -> line.event().caution().equals(caution))
             .toList());

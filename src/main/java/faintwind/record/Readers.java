@@ -12,13 +12,16 @@ import java.util.List;
 public final class Readers {
   private Readers() {}
 
-  /** Their names as they were written, each once. */
-  public static List<String> of(
-      InstrumentState state, List<Standing<CautionAcknowledged>> acknowledged) {
+  /**
+   * Their names as they were written, each once.
+   *
+   * @param pair name of the instrument
+   */
+  public static List<String> of(String pair, List<Standing<CautionAcknowledged>> acknowledged) {
     List<String> readers = new ArrayList<>();
     for (Standing<CautionAcknowledged> line : acknowledged) {
       String who = line.who().strip();
-      if (!who.isEmpty() && (isOfPair(state, who) || !hasRead(readers, who))) {
+      if (!who.isEmpty() && (Classroom.isSame(pair, who) || !hasRead(readers, who))) {
         readers.add(who);
       }
     }
@@ -28,10 +31,5 @@ public final class Readers {
   /** Whether somebody is among them. */
   public static boolean hasRead(List<String> readers, String who) {
     return readers.stream().anyMatch(reader -> Classroom.isSame(reader, who));
-  }
-
-  /** Whether a name is the one of the pair. */
-  public static boolean isOfPair(InstrumentState state, String who) {
-    return state.name().filter(name -> Classroom.isSame(name, who)).isPresent();
   }
 }

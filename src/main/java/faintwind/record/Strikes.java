@@ -27,13 +27,12 @@ public final class Strikes {
         || event instanceof LinesLost);
   }
 
-  /** Why a person may not strike a line; empty where it may be struck. */
+  /**
+   * Why a person may not strike a line; empty where it may be struck.
+   *
+   * @param lines of the journal until then
+   */
   public static Optional<Problem> refusal(
-      InstrumentState state, Standing<? extends Event> line, String who) {
-    return refusal(state.lines(), line, who);
-  }
-
-  static Optional<Problem> refusal(
       Collection<Standing<? extends Event>> lines, Standing<? extends Event> line, String who) {
     if (!isStrikable(line.event())) {
       return Optional.of(Problem.error("strike.never", Where.NOWHERE, line.entry()));

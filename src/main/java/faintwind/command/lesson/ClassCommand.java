@@ -134,7 +134,7 @@ public final class ClassCommand implements Callable<Integer> {
   /** A print for every pair, where none of the files is there. */
   private int printAll(ClassLook look, int minutes, Path out, CommonOptions common)
       throws IOException {
-    for (PairLook pair : look.pairs()) {
+    for (PairLook pair : look.pairs().stream().filter(p -> p.pair().number() > 0).toList()) {
       Optional<Problem> trouble = common.output(PairPrint.beside(out, pair)).trouble(List.of());
       if (trouble.isPresent()) {
         return terminal.misuse(trouble.get());

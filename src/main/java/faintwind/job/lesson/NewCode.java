@@ -10,7 +10,6 @@ import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
-import faintwind.record.Classroom;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -62,7 +61,7 @@ public final class NewCode {
     for (Pair pair : it.pairs()) {
       Path instrument = folder.resolve(pair.folder());
       if (AtInstrument.is(instrument)) {
-        Optional<String> known = Classroom.teacher(new InstrumentFolder(instrument).open().state());
+        Optional<String> known = new InstrumentFolder(instrument).open().state().teacher();
         if (known.isPresent()) {
           return known.get();
         }

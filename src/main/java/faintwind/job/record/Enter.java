@@ -270,7 +270,7 @@ public final class Enter {
     if (struck.isEmpty()) {
       return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
     }
-    Optional<Problem> never = Strikes.refusal(view.state(), struck.get(), person.name());
+    Optional<Problem> never = Strikes.refusal(view.state().lines(), struck.get(), person.name());
     if (never.isPresent()) {
       return Checked.refused(never.get());
     }

@@ -139,7 +139,8 @@ final class EntryRules {
 
   /** That the file of the class, which would tell whether a code is asked for, cannot be used. */
   private static Optional<Problem> asTeacher(InstrumentView view, String who, Path around) {
-    return Classroom.teacher(view.state())
+    return view.state()
+        .teacher()
         .filter(name -> Classroom.isSame(name, who))
         .map(
             name ->
@@ -154,7 +155,9 @@ final class EntryRules {
   static Checked<Event> reader(InstrumentState state, String step, String caution, String who) {
     List<String> readers = state.readers(step, caution);
     boolean others = readers.size() < state.members();
-    return others && Readers.hasRead(readers, who) && !Readers.isOfPair(state, who)
+    return others
+            && Readers.hasRead(readers, who)
+            && !Classroom.isSame(state.name().orElse(""), who)
         ? Checked.refused(
             Problem.error(
                 "enter.read-already",
