@@ -118,6 +118,36 @@ class ClassGuardTest {
   }
 
   @Test
+  void aLessonOfNoMinutesAndAPairThatIsNotThereAreRefused() {
+    for (int minutes : new int[] {0, -5, 601}) {
+      assertThat(shell.run("class", "lesson", folder, "--minutes=" + minutes)).isEqualTo(2);
+      assertThat(shell.said()).contains("from 1 to 600");
+    }
+    for (int number : new int[] {99, 0}) {
+      assertThat(shell.run("class", "lesson", folder, "--pair", number)).isEqualTo(3);
+      assertThat(shell.said()).contains("There is no pair " + number);
+    }
+    assertThat(shell.run("class", "lesson", folder, "--minutes", 30, "--pair", 2)).isZero();
+    assertThat(shell.said())
+        .contains("What fits into 30 minutes:", "Pair 2: ")
+        .doesNotContain("Pair 1: ");
+  }
+
+  @Test
+  void theStepsOfAClassArePrintedIntoAFolder() throws IOException {
+    Path out = temp.resolve("paper");
+    Object[] print = {"steps", folder, "--out", out, "--step", "choose-use"};
+    assertThat(shell.run(print)).as(shell.said()).isZero();
+    assertThat(Files.readString(out.resolve("pair-02.html"))).contains("Pair 2");
+    assertThat(out.resolve("pair-01.html")).exists();
+    assertThat(shell.run(print)).as("none is written over").isEqualTo(2);
+    Path file = Files.writeString(temp.resolve("a.html"), "mine");
+    assertThat(shell.run("steps", folder, "--out", file)).isEqualTo(2);
+    assertThat(shell.said()).contains("holds several instruments");
+    assertThat(file).hasContent("mine");
+  }
+
+  @Test
   void whereTheFileOfTheClassIsBrokenNobodyEntersAsTheTeacher() throws IOException {
     changeClass("\"rounds\" : 200000", "\"rounds\" : 0");
     assertThat(shell.run("note", pair, "looked at it", "--who", "teacher")).isEqualTo(3);
