@@ -31,8 +31,6 @@ import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
-import faintwind.record.Standing;
-import faintwind.record.Strikes;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -263,22 +261,10 @@ public final class Enter {
   /** Strikes an entry through; with a replacement, that stands in its place. */
   public Checked<JournalEntry> correct(String entry, String why, Optional<Event> replacement)
       throws IOException {
-    Optional<Standing<? extends Event>> struck =
-        view.state().lines().stream()
-            .filter(line -> line.entry().equals(entry) && line.stands())
-            .findFirst();
-    if (struck.isEmpty()) {
-      return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
-    }
-    Optional<Problem> never = Strikes.refusal(view.state().lines(), struck.get(), person.name());
-    if (never.isPresent()) {
-      return Checked.refused(never.get());
-    }
-    if (replacement.isPresent() && !EntryRules.isLike(struck.get().event(), replacement.get())) {
-      return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
-    }
-    if (why.isBlank()) {
-      return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
+    Optional<Problem> trouble =
+        EntryRules.uncorrectable(view.state(), new Corrected(entry, why, replacement), person);
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
     }
     return write(Optional.empty(), new Corrected(entry, why, replacement));
   }

@@ -28,6 +28,7 @@ import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.record.Readers;
 import faintwind.record.Standing;
+import faintwind.record.Strikes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -149,6 +150,29 @@ final class EntryRules {
                     Where.file(around.resolve(ClassFile.NAME).toString()),
                     name,
                     String.valueOf(around)));
+  }
+
+  /** Why a correction may not be written; empty where it may. */
+  static Optional<Problem> uncorrectable(
+      InstrumentState state, Corrected corrected, Enter.Person person) {
+    String entry = corrected.entry();
+    Optional<Standing<? extends Event>> struck =
+        state.lines().stream()
+            .filter(line -> line.entry().equals(entry) && line.stands())
+            .findFirst();
+    if (struck.isEmpty()) {
+      return Optional.of(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    Optional<Problem> never = Strikes.refusal(state.lines(), struck.get(), person.name());
+    if (never.isPresent()) {
+      return never;
+    }
+    if (corrected.replacement().filter(now -> !isLike(struck.get().event(), now)).isPresent()) {
+      return Optional.of(Problem.error("enter.other-kind", Where.NOWHERE, entry));
+    }
+    return corrected.why().isBlank()
+        ? Optional.of(Problem.error("enter.no-reason", Where.NOWHERE, ""))
+        : Optional.empty();
   }
 
   /** That a caution was read; one of a pair who has read it leaves it to the others. */
