@@ -262,7 +262,8 @@ public final class Enter {
   public Checked<JournalEntry> correct(String entry, String why, Optional<Event> replacement)
       throws IOException {
     Optional<Problem> trouble =
-        EntryRules.uncorrectable(view.state(), new Corrected(entry, why, replacement), person);
+        EntryRules.uncorrectable(
+            view.state(), new Corrected(entry, why, replacement), person.name());
     if (trouble.isPresent()) {
       return Checked.refused(trouble.get());
     }

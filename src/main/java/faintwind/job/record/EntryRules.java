@@ -153,8 +153,7 @@ final class EntryRules {
   }
 
   /** Why a correction may not be written; empty where it may. */
-  static Optional<Problem> uncorrectable(
-      InstrumentState state, Corrected corrected, Enter.Person person) {
+  static Optional<Problem> uncorrectable(InstrumentState state, Corrected corrected, String who) {
     String entry = corrected.entry();
     Optional<Standing<? extends Event>> struck =
         state.lines().stream()
@@ -163,7 +162,7 @@ final class EntryRules {
     if (struck.isEmpty()) {
       return Optional.of(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
     }
-    Optional<Problem> never = Strikes.refusal(state.lines(), struck.get(), person.name());
+    Optional<Problem> never = Strikes.refusal(state.lines(), struck.get(), who);
     if (never.isPresent()) {
       return never;
     }
