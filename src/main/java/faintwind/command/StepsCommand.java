@@ -12,6 +12,7 @@ import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
@@ -70,7 +71,21 @@ public final class StepsCommand implements Callable<Integer> {
           ? order()
           : terminal.misuse(Problem.error("steps.no-out", Where.NOWHERE, ""));
     }
-    return print(out);
+    return BenchFolder.is(folder) ? printAll(out) : print(folder, out);
+  }
+
+  /** A file for each instrument of a folder, into a folder that is made; none is written over. */
+  private int printAll(Path target) throws IOException {
+    if (Files.exists(target) && !Files.isDirectory(target)) {
+      String file = target.toString();
+      return terminal.misuse(Problem.error("steps.out-folder", Where.file(file), file));
+    }
+    int code = ExitCode.DONE.number();
+    for (Path instrument : BenchFolder.instruments(folder)) {
+      Files.createDirectories(target);
+      code = Math.max(code, print(instrument, target.resolve(instrument.getFileName() + ".html")));
+    }
+    return code;
   }
 
   private int order() throws IOException {
@@ -134,13 +149,13 @@ public final class StepsCommand implements Callable<Integer> {
     return ExitCode.DONE.number();
   }
 
-  private int print(Path target) throws IOException {
-    Optional<Problem> trouble = common.output(target).trouble(List.of(folder));
+  private int print(Path instrument, Path target) throws IOException {
+    Optional<Problem> trouble = common.output(target).trouble(List.of(instrument));
     if (trouble.isPresent()) {
       return terminal.misuse(trouble.get());
     }
     Checked<Path> written =
-        new PrintSteps(clock, terminal.messages()).write(folder, wanted(), target);
+        new PrintSteps(clock, terminal.messages()).write(instrument, wanted(), target);
     if (!written.isOk()) {
       return terminal.refuse(written.problems());
     }

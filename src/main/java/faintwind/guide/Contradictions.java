@@ -44,7 +44,8 @@ public final class Contradictions {
           "gate.reading-not-judged",
           "gate.reading-doubtful",
           "gate.unanswered",
-          "gate.caution");
+          "gate.caution",
+          Requirements.CAUTION_OF_PAIR);
 
   private final Checklist checklist;
   private final Situation situation;
@@ -177,6 +178,7 @@ public final class Contradictions {
     boolean open = reason.where().step().filter(step -> state.finished(step).isEmpty()).isPresent();
     return !reason.id().equals("gate.step-needed")
         && !reason.id().equals("gate.caution")
+        && !reason.id().equals(Requirements.CAUTION_OF_PAIR)
         && (!open || reason.id().equals("gate.not-finished"));
   }
 

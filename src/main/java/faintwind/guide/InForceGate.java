@@ -6,6 +6,7 @@ import faintwind.guide.Progress.StepProgress;
 import faintwind.guide.checklist.Checklist;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.Standing;
@@ -87,7 +88,8 @@ public final class InForceGate {
     if (!Waivers.isReason(reason)) {
       problems.add(Problem.error("in-force.no-reason", Where.NOWHERE, reason));
     }
-    Classroom.teacher(state)
+    state
+        .teacher()
         .filter(teacher -> !Classroom.isSame(teacher, who))
         .ifPresent(
             teacher ->

@@ -27,6 +27,8 @@ import java.util.Set;
  * as done, so that a long chain of needs is walked once. Mutable; for one thread.
  */
 final class Requirements {
+  static final String CAUTION_OF_PAIR = "gate.caution-of-pair";
+
   private final Checklist checklist;
   private final Situation situation;
   private final Map<String, Double> values;
@@ -181,10 +183,25 @@ final class Requirements {
     return known;
   }
 
+  /** That a caution was not read; where some of a pair did, who and how many. */
+  private Problem caution(Step step, Caution caution) {
+    List<String> readers = situation.state().readers(step.id(), caution.id());
+    return readers.isEmpty()
+        ? error("gate.caution", step, caution.text(), caution.id())
+        : error(
+            CAUTION_OF_PAIR,
+            step,
+            caution.text(),
+            caution.id(),
+            String.join(", ", readers),
+            String.valueOf(readers.size()),
+            String.valueOf(situation.state().members()));
+  }
+
   private List<Problem> findMissing(Step step) {
     List<Problem> reasons = new ArrayList<>(toBegin(step));
     for (Caution caution : unread(step, situation)) {
-      reasons.add(error("gate.caution", step, caution.text(), caution.id()));
+      reasons.add(caution(step, caution));
     }
     for (Question question : step.asks().questions()) {
       question(step, question).ifPresent(reasons::add);

@@ -5,6 +5,7 @@ import faintwind.guide.checklist.Reading;
 import faintwind.guide.checklist.Step;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
@@ -18,7 +19,8 @@ import java.util.Optional;
 /**
  * Which waivers count. Each needs a name of at least two letters and a reason of at least two words
  * and ten letters. A reading on which heater power stands can be waived only where it was taken and
- * is doubtful, after it was typed, and in a classroom only by the teacher. Own rule, no source.
+ * is doubtful, and after it was typed. In a classroom only the teacher waives a reading, whichever
+ * it is. Own rule, no source.
  */
 public final class Waivers {
   private Waivers() {}
@@ -68,12 +70,14 @@ public final class Waivers {
   public static List<Problem> refusals(
       Checklist checklist, Step step, Waived waiver, String who, Situation situation) {
     List<Problem> problems = new ArrayList<>(form(step, waiver, who));
-    step.reading(waiver.what())
-        .filter(reading -> PowerEvidence.isOfPower(step, reading))
+    Optional<Reading> reading = step.reading(waiver.what());
+    reading
+        .filter(one -> PowerEvidence.isOfPower(step, one))
         .ifPresent(
-            reading ->
-                problems.addAll(
-                    ofPower(step, reading, who, situation, situation.values(checklist))));
+            one -> problems.addAll(ofPower(step, one, situation, situation.values(checklist))));
+    reading
+        .flatMap(one -> otherTeacher(situation.state(), who))
+        .ifPresent(teacher -> problems.add(error("waiver.not-the-teacher", step, who, teacher)));
     return problems;
   }
 
@@ -91,7 +95,7 @@ public final class Waivers {
   }
 
   private static List<Problem> ofPower(
-      Step step, Reading reading, String who, Situation situation, Map<String, Double> values) {
+      Step step, Reading reading, Situation situation, Map<String, Double> values) {
     List<Problem> problems = new ArrayList<>();
     Optional<ReadingVerdict> verdict =
         situation
@@ -104,10 +108,12 @@ public final class Waivers {
     } else if (verdict.get() == ReadingVerdict.STOP) {
       problems.add(error("waiver.of-a-stop", step, reading.label()));
     }
-    Classroom.teacher(situation.state())
-        .filter(teacher -> !Classroom.isSame(teacher, who))
-        .ifPresent(teacher -> problems.add(error("waiver.not-the-teacher", step, who, teacher)));
     return problems;
+  }
+
+  /** The teacher of the classroom, where that is somebody else. */
+  private static Optional<String> otherTeacher(InstrumentState state, String who) {
+    return state.teacher().filter(teacher -> !Classroom.isSame(teacher, who));
   }
 
   /**
@@ -121,21 +127,22 @@ public final class Waivers {
     InstrumentState state = situation.state();
     Optional<Standing<Waived>> waiver =
         state.waiver(step.id(), what).filter(w -> form(step, w.event(), w.who()).isEmpty());
-    Optional<Reading> ofPower =
-        step.reading(what).filter(reading -> PowerEvidence.isOfPower(step, reading));
-    if (waiver.isEmpty() || ofPower.isEmpty()) {
+    Optional<Reading> reading = step.reading(what);
+    if (waiver.isEmpty() || reading.isEmpty()) {
       return waiver.isPresent();
     }
-    boolean byTeacher =
-        Classroom.teacher(state)
-            .filter(teacher -> !Classroom.isSame(teacher, waiver.get().who()))
-            .isEmpty();
+    if (otherTeacher(state, waiver.get().who()).isPresent()) {
+      return false;
+    }
+    if (!PowerEvidence.isOfPower(step, reading.get())) {
+      return true;
+    }
     boolean after =
         state
             .reading(step.id(), what)
             .filter(line -> isBefore(line, waiver.get(), state.lines()))
             .isPresent();
-    return byTeacher && after && verdict.filter(ReadingVerdict.DOUBTFUL::equals).isPresent();
+    return after && verdict.filter(ReadingVerdict.DOUBTFUL::equals).isPresent();
   }
 
   /** Whether one entry stands before another in the journal, whatever their clocks said. */

@@ -28,15 +28,18 @@ import java.util.function.Predicate;
 /**
  * Everything the journal says, with corrections applied: a corrected event is struck through and
  * stays. The order is that of the journal. A correction that names no known entry strikes nothing
- * and is listed in {@link #strayCorrections()}.
+ * and is listed in {@link #strayCorrections()}; so does one that {@link Strikes} refuses, listed in
+ * {@link #refusedCorrections()}.
  */
 public final class InstrumentState {
 
   /** A folder in which nothing has happened. */
-  public static final InstrumentState EMPTY = new InstrumentState(List.of(), List.of(), "");
+  public static final InstrumentState EMPTY =
+      new InstrumentState(List.of(), List.of(), List.of(), "");
 
   private final List<Standing<? extends Event>> lines;
   private final List<String> strayCorrections;
+  private final List<Problem> refusedCorrections;
   private final String head;
 
   /** The lines by what they say and by their step: each step asks for its own again and again. */
@@ -46,9 +49,13 @@ public final class InstrumentState {
   private final Map<String, Integer> places = new HashMap<>();
 
   private InstrumentState(
-      List<Standing<? extends Event>> lines, List<String> strayCorrections, String head) {
+      List<Standing<? extends Event>> lines,
+      List<String> strayCorrections,
+      List<Problem> refusedCorrections,
+      String head) {
     this.lines = List.copyOf(lines);
     this.strayCorrections = List.copyOf(strayCorrections);
+    this.refusedCorrections = List.copyOf(refusedCorrections);
     this.head = head;
     for (Standing<? extends Event> line : lines) {
       places.putIfAbsent(line.entry(), places.size());
@@ -79,6 +86,11 @@ public final class InstrumentState {
     return strayCorrections;
   }
 
+  /** Why corrections of entries that nobody, or not just anybody, takes back strike nothing. */
+  public List<Problem> refusedCorrections() {
+    return refusedCorrections;
+  }
+
   /**
    * SHA-256 of the journal's last line, in lower-case hexadecimal: whoever knows it can tell that
    * nothing before it was altered since; empty where nothing is on record.
@@ -96,26 +108,33 @@ public final class InstrumentState {
   public static InstrumentState replay(List<JournalEntry> entries, String head) {
     Map<String, Standing<? extends Event>> byEntry = new LinkedHashMap<>();
     List<String> stray = new ArrayList<>();
+    List<Problem> refused = new ArrayList<>();
     for (JournalEntry entry : entries) {
       if (entry.event() instanceof Corrected corrected) {
-        correct(byEntry, stray, entry, corrected);
+        Standing<? extends Event> target = byEntry.get(corrected.entry());
+        Optional<Problem> refusal =
+            target == null
+                ? Optional.empty()
+                : Strikes.refusal(byEntry.values(), target, entry.who());
+        if (target == null || !target.stands()) {
+          stray.add(entry.id());
+        } else if (refusal.isPresent()) {
+          refused.add(refusal.get());
+        } else {
+          correct(byEntry, target, entry, corrected);
+        }
       } else {
         byEntry.put(entry.id(), standing(entry, entry.event(), entry.step(), Optional.empty()));
       }
     }
-    return new InstrumentState(List.copyOf(byEntry.values()), stray, head);
+    return new InstrumentState(List.copyOf(byEntry.values()), stray, refused, head);
   }
 
   private static void correct(
       Map<String, Standing<? extends Event>> byEntry,
-      List<String> stray,
+      Standing<? extends Event> target,
       JournalEntry entry,
       Corrected corrected) {
-    Standing<? extends Event> target = byEntry.get(corrected.entry());
-    if (target == null || !target.stands()) {
-      stray.add(entry.id());
-      return;
-    }
     Strike strike =
         new Strike(entry.id(), entry.at(), entry.who(), corrected.why(), Optional.empty());
     byEntry.put(corrected.entry(), target.struckBy(strike));
@@ -138,7 +157,7 @@ public final class InstrumentState {
   public InstrumentState with(JournalEntry entry) {
     List<Standing<? extends Event>> more = new ArrayList<>(lines);
     more.add(standing(entry, entry.event(), entry.step(), Optional.empty()));
-    return new InstrumentState(more, strayCorrections, head);
+    return new InstrumentState(more, strayCorrections, refusedCorrections, head);
   }
 
   /**
@@ -158,14 +177,14 @@ public final class InstrumentState {
                   new Strike(
                       line.entry(), line.at(), Standing.PROGRAM, cause.id(), Optional.of(cause))));
     }
-    return new InstrumentState(marked, strayCorrections, head);
+    return new InstrumentState(marked, strayCorrections, refusedCorrections, head);
   }
 
   /** The same as typed: what the program struck as void stands again. */
   public InstrumentState asTyped() {
     List<Standing<? extends Event>> typed = new ArrayList<>();
     lines.forEach(line -> typed.add(line.voidCause().isPresent() ? line.unstruck() : line));
-    return new InstrumentState(typed, strayCorrections, head);
+    return new InstrumentState(typed, strayCorrections, refusedCorrections, head);
   }
 
   /** All events of one kind, struck through or not, in order. */
@@ -274,18 +293,23 @@ public final class InstrumentState {
     return last(CautionAcknowledged.class, step, read -> read.caution().equals(caution));
   }
 
+  /** The teacher's name; empty where the build is not one of a classroom. */
+  public Optional<String> teacher() {
+    return Classroom.teacher(all(QuestionAnswered.class));
+  }
+
+  /** Who of those who build it has read a caution of a step. */
+  public List<String> readers(String step, String caution) {
+    return Readers.of(
+        name().orElse(""),
+        standing(CautionAcknowledged.class, step).stream()
+            .filter(line -> line.event().caution().equals(caution))
+            .toList());
+  }
+
   /** How many of those who build it have still to read a caution of a step. */
   public int unread(String step, String caution) {
-    int read = 0;
-    for (Standing<? extends Event> line : lines(step)) {
-      if (line.stands()
-          && line.event() instanceof CautionAcknowledged seen
-          && seen.caution().equals(caution)
-          && !line.who().isBlank()) {
-        read++;
-      }
-    }
-    return Math.max(0, members() - read);
+    return Math.max(0, members() - readers(step, caution).size());
   }
 
   /** How many build it together; one where nothing is said. */
@@ -326,6 +350,7 @@ public final class InstrumentState {
     return other instanceof InstrumentState state
         && lines.equals(state.lines)
         && strayCorrections.equals(state.strayCorrections)
+        && refusedCorrections.equals(state.refusedCorrections)
         && head.equals(state.head);
   }
 

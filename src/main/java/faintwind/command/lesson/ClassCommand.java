@@ -6,9 +6,11 @@ import faintwind.job.PaperFile;
 import faintwind.job.lesson.ClassLook;
 import faintwind.job.lesson.ClassPage;
 import faintwind.job.lesson.ClassReport;
+import faintwind.job.lesson.ClassRules;
 import faintwind.job.lesson.ClassText;
 import faintwind.job.lesson.LookAtClass;
 import faintwind.job.lesson.MakeClass;
+import faintwind.job.lesson.NewCode;
 import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.PairPrint;
 import faintwind.job.lesson.SignOff;
@@ -70,6 +72,7 @@ public final class ClassCommand implements Callable<Integer> {
     if (!(made instanceof Checked.Ok<SchoolClass> done)) {
       return terminal.refuse(made.problems());
     }
+    terminal.report(done.notes());
     terminal.say("class.made", done.value().pairs().size(), options.folder().toString());
     return ExitCode.DONE.number();
   }
@@ -106,25 +109,44 @@ public final class ClassCommand implements Callable<Integer> {
   int lesson(
       @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
       @Option(names = "--minutes", paramLabel = "N", descriptionKey = "faintwind.class.minutes")
-          int minutes,
+          @Nullable Integer minutes,
       @Option(names = "--pair", paramLabel = "N", descriptionKey = "faintwind.class.pair-print")
-          int pair,
+          @Nullable Integer pair,
       @Option(names = "--out", paramLabel = "FILE", descriptionKey = "faintwind.class.out")
           @Nullable Path out,
       @Mixin CommonOptions common)
       throws IOException {
+    Optional<Problem> bad =
+        Optional.ofNullable(minutes)
+            .flatMap(m -> ClassRules.MINUTES.trouble(String.valueOf(m), Where.NOWHERE));
+    if (bad.isPresent()) {
+      return terminal.misuse(bad.get());
+    }
     return looked(
         folder,
         Optional.ofNullable(out),
         common,
         look -> {
-          int time = minutes > 0 ? minutes : look.minutes();
+          int time = minutes == null ? look.minutes() : minutes;
+          Optional<PairLook> one =
+              look.pairs().stream()
+                  .filter(p -> pair != null && pair > 0 && p.pair().number() == pair)
+                  .findFirst();
+          if (pair != null && one.isEmpty()) {
+            return terminal.refuse(
+                List.of(Problem.error("class.unknown-pair", Where.NOWHERE, String.valueOf(pair))));
+          }
           if (out != null) {
-            return pair == 0 ? printAll(look, time, out, common) : print(look, pair, time, out);
+            return one.isEmpty()
+                ? printAll(look, time, out, common)
+                : print(look, one.get(), time, out);
           }
           ClassText text = new ClassText(terminal.messages());
           terminal.out().println(text.lesson(look));
-          text.fits(look, time).forEach(terminal.out()::println);
+          if (minutes != null) {
+            terminal.say("class.minutes-asked", minutes);
+          }
+          text.fits(one.map(look::of).orElse(look), time).forEach(terminal.out()::println);
           return ExitCode.DONE.number();
         });
   }
@@ -132,7 +154,7 @@ public final class ClassCommand implements Callable<Integer> {
   /** A print for every pair, where none of the files is there. */
   private int printAll(ClassLook look, int minutes, Path out, CommonOptions common)
       throws IOException {
-    for (PairLook pair : look.pairs()) {
+    for (PairLook pair : look.pairs().stream().filter(p -> p.pair().number() > 0).toList()) {
       Optional<Problem> trouble = common.output(PairPrint.beside(out, pair)).trouble(List.of());
       if (trouble.isPresent()) {
         return terminal.misuse(trouble.get());
@@ -147,15 +169,9 @@ public final class ClassCommand implements Callable<Integer> {
     return ExitCode.DONE.number();
   }
 
-  private int print(ClassLook look, int number, int minutes, Path out) throws IOException {
-    Optional<PairLook> pair =
-        look.pairs().stream().filter(p -> p.pair().number() == number).findFirst();
-    if (pair.isEmpty()) {
-      return terminal.refuse(
-          List.of(Problem.error("class.unknown-pair", Where.NOWHERE, String.valueOf(number))));
-    }
+  private int print(ClassLook look, PairLook pair, int minutes, Path out) throws IOException {
     Checked<Path> written =
-        new PairPrint(clock, terminal.messages()).write(look, pair.get(), minutes, out);
+        new PairPrint(clock, terminal.messages()).write(look, pair, minutes, out);
     if (!written.isOk()) {
       return terminal.refuse(written.problems());
     }
@@ -179,6 +195,26 @@ public final class ClassCommand implements Callable<Integer> {
         new SignOff(options.folder(), clock, terminal.messages())
             .sign(options.signed(), options.code());
     return terminal.end(signed, it -> terminal.say("note.entered", it.id()));
+  }
+
+  @Command(name = "code", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")
+  int code(
+      @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.class.folder") Path folder,
+      @Option(
+              names = "--code",
+              paramLabel = "CODE",
+              defaultValue = "",
+              descriptionKey = "faintwind.class.old-code")
+          String old,
+      @Option(
+              names = "--new",
+              required = true,
+              paramLabel = "CODE",
+              descriptionKey = "faintwind.class.new-code")
+          String fresh)
+      throws IOException {
+    Checked<String> set = new NewCode(folder, terminal.messages()).set(old, fresh);
+    return terminal.end(set, name -> terminal.say("class.code-set", name));
   }
 
   private interface Shown {

@@ -50,7 +50,7 @@ final class CreateOptions {
   private List<String> roles = List.of();
 
   @Option(names = "--code", paramLabel = "CODE", descriptionKey = "faintwind.class.code")
-  private String code = "";
+  private @Nullable String code;
 
   Path folder() {
     return folder;
@@ -69,13 +69,18 @@ final class CreateOptions {
       problems.addAll(read.problems());
       read.map(times::add);
     }
+    Optional.ofNullable(code)
+        .filter(String::isEmpty) // which would be a class without one
+        .flatMap(ClassRules::neededCode)
+        .ifPresent(problems::add);
+    String signing = code == null ? "" : code;
     Path last = folder.toAbsolutePath().normalize().getFileName();
     String title = name == null ? String.valueOf(last) : name;
     return problems.isEmpty()
         ? called.map(
             each ->
                 new MakeClass.Wish(
-                    title, purpose, times, each, roles, Optional.ofNullable(design), code))
+                    title, purpose, times, each, roles, Optional.ofNullable(design), signing))
         : Checked.refused(problems);
   }
 

@@ -107,6 +107,13 @@ public record InstrumentFolder(Path path) {
     for (String stray : state.strayCorrections()) {
       problems.add(Problem.warning("folder.stray-correction", Where.file("journal.jsonl"), stray));
     }
+    for (Problem refused : state.refusedCorrections()) {
+      Where where = Where.file("journal.jsonl");
+      String why =
+          refused.details().isEmpty() ? "folder.strike-of-never" : "folder.strike-of-teacher";
+      problems.add(
+          Problem.warning(why, where, refused.found(), refused.details().toArray(String[]::new)));
+    }
     return new Opened(state, shut ? Access.READ_ONLY : Access.READ_WRITE, problems);
   }
 

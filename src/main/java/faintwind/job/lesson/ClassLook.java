@@ -52,6 +52,11 @@ public record ClassLook(
    */
   public record Cure(PairLook pair, BenchRow.Clock clock, Optional<Lesson> before) {}
 
+  /** The same of one pair alone. */
+  public ClassLook of(PairLook pair) {
+    return new ClassLook(it, List.of(pair), now, trouble);
+  }
+
   /** The lesson that runs or comes next. */
   public Optional<Lesson> lesson() {
     return it.lesson(now.toLocalDateTime());

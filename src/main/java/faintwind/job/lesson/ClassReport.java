@@ -43,6 +43,9 @@ public final class ClassReport {
   public String of(ClassLook look) throws IOException {
     List<List<String>> rows = new ArrayList<>();
     for (PairLook pair : look.pairs()) {
+      if (pair.pair().number() == 0 && pair.known().isEmpty()) {
+        continue; // a file, no instrument
+      }
       rows.add(row(pair));
     }
     String title = words.text("class.report.title", look.it().name());

@@ -6,6 +6,8 @@ import faintwind.message.DateText;
 import faintwind.message.Field;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.record.Classroom;
+import java.time.Clock;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -22,6 +24,8 @@ public final class ClassRules {
 
   /** How many lessons are written down at once. */
   public static final Field LESSONS = Field.whole("class.lesson-count", 1, 60).needed();
+
+  private static final int YEARS_AHEAD = 5;
 
   private ClassRules() {}
 
@@ -60,11 +64,28 @@ public final class ClassRules {
               String.valueOf(nicknames.size()),
               String.valueOf(pairs)));
     }
+    List<Problem> problems = new ArrayList<>();
+    for (int i = 0; i < nicknames.size(); i++) {
+      String name = nicknames.get(i);
+      if (name.codePoints().anyMatch(Character::isISOControl)) {
+        problems.add(nickname("class.nickname-control", name.replaceAll("\\p{Cntrl}", "�")));
+      } else if (!name.isBlank()
+          && nicknames.subList(0, i).stream().anyMatch(one -> Classroom.isSame(one, name))) {
+        problems.add(nickname("class.nickname-twice", name.strip()));
+      }
+    }
+    if (!problems.isEmpty()) {
+      return Checked.refused(problems);
+    }
     List<String> called = new ArrayList<>(nicknames);
     while (called.size() < pairs) {
       called.add("");
     }
     return Checked.ok(called);
+  }
+
+  private static Problem nickname(String id, String name) {
+    return Problem.error(id, ClassPart.NICKNAMES.where(), name);
   }
 
   /** What is wrong with the name of a class. */
@@ -83,7 +104,12 @@ public final class ClassRules {
 
   /** What is wrong with the teacher's code; an empty one signs nothing. */
   public static Optional<Problem> code(String code) {
-    return !code.isEmpty() && code.length() < TeacherCode.LEAST_LETTERS
+    return code.isEmpty() ? Optional.empty() : neededCode(code);
+  }
+
+  /** What is wrong with a code that is to sign; spaces at its ends are no letters of it. */
+  public static Optional<Problem> neededCode(String code) {
+    return code.strip().length() < TeacherCode.LEAST_LETTERS
         ? Optional.of(
             Problem.error(
                 "class.short-code",
@@ -107,6 +133,19 @@ public final class ClassRules {
       }
     }
     return problems;
+  }
+
+  /** Lessons so far away that the year may be a slip; they can be meant. Own choice. */
+  public static List<Problem> far(List<Lesson> lessons, Clock clock, Messages words) {
+    LocalDateTime now = LocalDateTime.now(clock);
+    return lessons.stream()
+        .map(Lesson::at)
+        .filter(at -> at.isBefore(now.minusYears(1)) || at.isAfter(now.plusYears(YEARS_AHEAD)))
+        .map(
+            at ->
+                Problem.warning(
+                    "class.lesson-far", ClassPart.LESSONS.where(), DateText.minute(words, at)))
+        .toList();
   }
 
   /** Lessons in the order of time. */

@@ -43,6 +43,7 @@ public final class LookAtClass {
   private final Messages words;
   private final ClassWords names;
   private final ReadBench bench;
+  private final ClassOddities oddities;
   private final Map<String, Kept> kept = new ConcurrentHashMap<>();
 
   /** Folders that tell less than they should, as they are now. */
@@ -63,13 +64,15 @@ public final class LookAtClass {
   }
 
   /** One look: when, what pairs share, and the instruments there are by their folders' names. */
-  private record Round(OffsetDateTime now, String shared, Map<String, Path> there) {}
+  private record Round(
+      SchoolClass it, OffsetDateTime now, String shared, Map<String, Path> there) {}
 
   public LookAtClass(Path folder, Messages words) {
     this.folder = folder;
     this.words = words;
     names = new ClassWords(words);
     bench = new ReadBench(words);
+    oddities = new ClassOddities(words);
   }
 
   /** Whether a folder is that of a class. */
@@ -86,6 +89,9 @@ public final class LookAtClass {
    */
   public synchronized Checked<ClassLook> look(OffsetDateTime now) throws IOException {
     try {
+      if (last.isEmpty() && Files.notExists(folder.resolve(ClassFile.NAME))) {
+        return Checked.refused(PairPlaces.noClass(folder));
+      }
       Checked<SchoolClass> read = ClassFile.read(folder);
       if (read instanceof Checked.Ok<SchoolClass> ok) {
         last = Optional.of(ok.value());
@@ -115,9 +121,11 @@ public final class LookAtClass {
       there.clear();
       all = Optional.of(words.text("class.unreadable", String.valueOf(gone.getMessage())));
     }
-    Round round = new Round(now, shared, there);
+    Round round = new Round(it, now, shared, there);
     List<PairLook> pairs = it.pairs().parallelStream().map(pair -> look(pair, round)).toList();
-    return new ClassLook(it, CopiedPairs.told(pairs, strangers(it, round), words), now, all);
+    List<PairLook> rows = new ArrayList<>(CopiedPairs.told(pairs, strangers(it, round), words));
+    rows.addAll(all.isEmpty() ? oddities.files(folder, it, rows) : List.of());
+    return new ClassLook(it, rows, now, all);
   }
 
   /** The name of a folder; some systems write an umlaut as two letters, others as one. */
@@ -148,7 +156,7 @@ public final class LookAtClass {
               pair,
               names.label(pair),
               trouble,
-              remarks(ok.value(), open, round),
+              remarks(pair, ok.value(), open, round),
               Optional.of(ok.value()));
     } catch (IOException | UncheckedIOException vanished) {
       String why = words.text("class.unreadable", String.valueOf(vanished.getMessage()));
@@ -167,9 +175,9 @@ public final class LookAtClass {
         pair, names.label(pair), Optional.of(said), List.of(), before.map(Kept::known));
   }
 
-  /** What is odd and no trouble: it is open elsewhere; its clock is fast. */
-  private List<String> remarks(Known known, boolean open, Round round) {
-    List<String> remarks = new ArrayList<>();
+  /** What is odd and no trouble: it is open elsewhere; its clock is fast; it is another pair's. */
+  private List<String> remarks(Pair pair, Known known, boolean open, Round round) {
+    List<String> remarks = new ArrayList<>(oddities.ofPair(round.it(), pair, known));
     if (open) {
       remarks.add(words.text("class.open-at"));
     }

@@ -24,7 +24,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -85,6 +84,8 @@ public final class MakeClass {
   public Checked<SchoolClass> make(Path folder, Wish wish, JobWatch watch) throws IOException {
     List<Problem> problems = new ArrayList<>(problems(wish));
     trouble(folder).ifPresent(problems::add);
+    List<Pair> pairs = PairPlaces.pairs(wish.pairs());
+    problems.addAll(PairPlaces.taken(folder, pairs, teacherName()));
     Optional<String> design = Optional.empty();
     if (wish.design().isPresent()) {
       Checked<String> read = OneDesign.text(wish.design().get());
@@ -94,12 +95,20 @@ public final class MakeClass {
     return problems.isEmpty() ? make(folder, wish, design, watch) : Checked.refused(problems);
   }
 
+  /** What is odd about a class that was made: lessons far away, folders that no pair has. */
+  private List<Problem> notes(Path folder, SchoolClass made) throws IOException {
+    List<Problem> notes = new ArrayList<>(ClassRules.far(made.lessons(), clock, words));
+    notes.addAll(PairPlaces.left(folder, made.pairs()));
+    return notes;
+  }
+
   /** All that is wrong with a wish by itself, whatever is on the disk. */
   private List<Problem> problems(Wish wish) {
     List<Problem> problems = new ArrayList<>();
     ClassRules.name(wish.name()).ifPresent(problems::add);
     String pairs = String.valueOf(wish.pairs().size());
     problems.addAll(ClassRules.whole(ClassRules.PAIRS, pairs, ClassPart.PAIRS).problems());
+    problems.addAll(ClassRules.called(wish.pairs(), wish.pairs().size()).problems());
     problems.addAll(ClassRules.lessons(wish.lessons(), words));
     ClassRules.roles(wish.roles()).ifPresent(problems::add);
     ClassRules.code(wish.code()).ifPresent(problems::add);
@@ -119,21 +128,20 @@ public final class MakeClass {
 
   private Checked<SchoolClass> make(Path folder, Wish wish, Optional<String> design, JobWatch watch)
       throws IOException {
-    List<Pair> pairs = new ArrayList<>();
-    int all = wish.pairs().size();
-    for (int i = 1; i <= all; i++) {
-      watch.progress("class-pairs", i - 1, all);
+    List<Pair> pairs = PairPlaces.pairs(wish.pairs());
+    int all = pairs.size();
+    for (Pair pair : pairs) {
+      int before = pair.number() - 1;
+      watch.progress("class-pairs", before, all);
       if (watch.cancelled()) {
-        String done = String.valueOf(i - 1);
+        String done = String.valueOf(before);
         Where where = ClassPart.FOLDER.where();
         return Checked.refused(Problem.error("class.half-made", where, done, String.valueOf(all)));
       }
-      Pair pair = new Pair(i, String.format(Locale.ROOT, "pair-%02d", i), wish.pairs().get(i - 1));
       List<Problem> problems = begin(folder, pair, wish, design);
       if (!problems.isEmpty()) {
         return Checked.refused(problems);
       }
-      pairs.add(pair);
     }
     if (design.isPresent()) {
       AtomicFile.write(folder.resolve(DESIGN), design.get().getBytes(StandardCharsets.UTF_8));
@@ -152,7 +160,7 @@ public final class MakeClass {
             design.map(text -> DESIGN),
             teacher);
     ClassFile.write(folder, made);
-    return Checked.ok(made);
+    return Checked.ok(made, notes(folder, made));
   }
 
   private String teacherName() {

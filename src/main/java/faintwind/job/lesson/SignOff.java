@@ -2,6 +2,7 @@ package faintwind.job.lesson;
 
 import faintwind.files.lesson.ClassFile;
 import faintwind.guide.InForceGate;
+import faintwind.guide.Waivers;
 import faintwind.guide.lesson.SchoolClass;
 import faintwind.guide.lesson.SchoolClass.Pair;
 import faintwind.guide.lesson.SchoolClass.Teacher;
@@ -17,6 +18,7 @@ import faintwind.record.JournalEntry;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -25,6 +27,8 @@ import java.util.Optional;
  * entry says that it was signed by the code.
  */
 public final class SignOff {
+  private static final String STRIKE = "strike:";
+
   private final Path folder;
   private final Clock clock;
   private final Messages words;
@@ -41,7 +45,8 @@ public final class SignOff {
    * @param pair its number
    * @param step of which
    * @param what a reading, clock or {@code photo} that is waived, or {@code build-agreement:} and a
-   *     calibration that is put in force; empty where the step was looked at
+   *     calibration that is put in force, or {@code strike:} and an entry that is taken back; empty
+   *     where the step was looked at
    * @param because why
    */
   public record Signed(int pair, String step, Optional<String> what, String because) {}
@@ -53,20 +58,43 @@ public final class SignOff {
    * @throws IOException where the disk or a permission fails
    */
   public Checked<JournalEntry> sign(Signed signed, String code) throws IOException {
+    List<Problem> problems = reason(signed);
+    if (!problems.isEmpty()) {
+      return Checked.refused(problems);
+    }
     String reason = words.text("class.signed", signed.because());
     return at(
         signed.pair(),
         code,
         (view, enter) -> {
+          if (view.checklist().step(signed.step()).isEmpty()) {
+            return Checked.refused(
+                Problem.error("enter.unknown-step", Where.NOWHERE, signed.step()));
+          }
           String what = signed.what().orElse("");
           if (what.startsWith(InForceGate.EXPLAINED)) {
             String file = what.substring(InForceGate.EXPLAINED.length());
             return new PutInForce(view, enter).explained(file, reason);
           }
+          if (what.startsWith(STRIKE)) {
+            return enter.correct(what.substring(STRIKE.length()), reason, Optional.empty());
+          }
           return what.isEmpty()
               ? enter.plain(Optional.of(signed.step()), new NoteWritten(reason))
               : enter.waive(signed.step(), what, reason);
         });
+  }
+
+  /** What is wrong with the reason by itself: what the program adds to it is none. */
+  private static List<Problem> reason(Signed signed) {
+    if (signed.because().isBlank()) {
+      return List.of(Problem.error("enter.no-reason", Where.NOWHERE, ""));
+    }
+    return signed.what().isEmpty() || Waivers.isReason(signed.because())
+        ? List.of()
+        : List.of(
+            Problem.error(
+                "waiver.no-reason", Where.NOWHERE, signed.because(), signed.what().get()));
   }
 
   private Checked<JournalEntry> at(int number, String code, AtInstrument.Work<JournalEntry> work)

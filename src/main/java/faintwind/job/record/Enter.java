@@ -31,7 +31,6 @@ import faintwind.record.Event.StepOpened;
 import faintwind.record.Event.Waived;
 import faintwind.record.JournalEntry;
 import faintwind.record.ReadingVerdict;
-import faintwind.record.Standing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -178,7 +177,7 @@ public final class Enter {
         stepId,
         step ->
             step.caution(caution).isPresent()
-                ? Checked.ok(new CautionAcknowledged(caution))
+                ? EntryRules.reader(view.state(), stepId, caution, person.name())
                 : unknown(step, caution));
   }
 
@@ -262,18 +261,11 @@ public final class Enter {
   /** Strikes an entry through; with a replacement, that stands in its place. */
   public Checked<JournalEntry> correct(String entry, String why, Optional<Event> replacement)
       throws IOException {
-    Optional<Standing<? extends Event>> struck =
-        view.state().lines().stream()
-            .filter(line -> line.entry().equals(entry) && line.stands())
-            .findFirst();
-    if (struck.isEmpty()) {
-      return Checked.refused(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
-    }
-    if (replacement.isPresent() && !EntryRules.isLike(struck.get().event(), replacement.get())) {
-      return Checked.refused(Problem.error("enter.other-kind", Where.NOWHERE, entry));
-    }
-    if (why.isBlank()) {
-      return Checked.refused(Problem.error("enter.no-reason", Where.NOWHERE, ""));
+    Optional<Problem> trouble =
+        EntryRules.uncorrectable(
+            view.state(), new Corrected(entry, why, replacement), person.name());
+    if (trouble.isPresent()) {
+      return Checked.refused(trouble.get());
     }
     return write(Optional.empty(), new Corrected(entry, why, replacement));
   }
@@ -307,6 +299,10 @@ public final class Enter {
     Event accepted = new Event.AlterationAccepted(place, sha256, reason);
     if (!Waivers.isName(person.name())) {
       return Checked.refused(Problem.error("enter.no-name", Where.NOWHERE, ""));
+    }
+    Optional<Problem> unsigned = unsigned();
+    if (unsigned.isPresent()) {
+      return Checked.refused(unsigned.get());
     }
     return Waivers.isReason(reason)
         ? append(Optional.empty(), List.of(accepted))
@@ -356,7 +352,11 @@ public final class Enter {
     if (person.name().isBlank()) {
       return Optional.of(Problem.error("enter.no-name", Where.NOWHERE, ""));
     }
-    return person.byCode() ? Optional.empty() : EntryRules.unsigned(view.path(), person.name());
+    return unsigned();
+  }
+
+  private Optional<Problem> unsigned() {
+    return person.byCode() ? Optional.empty() : EntryRules.unsigned(view, person.name());
   }
 
   private Checked<JournalEntry> write(Optional<String> step, Event event) throws IOException {

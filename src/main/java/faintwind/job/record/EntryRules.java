@@ -9,6 +9,7 @@ import faintwind.guide.lesson.SchoolClass;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.message.Where;
+import faintwind.record.Classroom;
 import faintwind.record.Event;
 import faintwind.record.Event.AlterationAccepted;
 import faintwind.record.Event.Attached;
@@ -25,14 +26,15 @@ import faintwind.record.Event.StepFinished;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
+import faintwind.record.Readers;
 import faintwind.record.Standing;
+import faintwind.record.Strikes;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** What an entry must be before it is written, beside the rules of its step. */
 final class EntryRules {
@@ -114,23 +116,80 @@ final class EntryRules {
 
   /**
    * That somebody without a code goes by the name of a teacher whose class asks for one; empty
-   * where nobody does. A file of a class that cannot be read asks for none.
+   * where nobody does. Where the file of the class cannot be used, nobody goes by the name of the
+   * teacher that the journal knows.
    */
-  static Optional<Problem> unsigned(Path instrument, String who) {
-    Path around = instrument.toAbsolutePath().normalize().getParent();
+  static Optional<Problem> unsigned(InstrumentView view, String who) {
+    Path around = view.path().toAbsolutePath().normalize().getParent();
     if (around == null || !Files.isRegularFile(around.resolve(ClassFile.NAME))) {
       return Optional.empty();
     }
     try {
       return ClassFile.read(around)
-          .fold((it, notes) -> it.teacher().stream(), p -> Stream.<SchoolClass.Teacher>empty())
-          .map(SchoolClass.Teacher::name)
-          .filter(name -> name.equalsIgnoreCase(who.strip()))
-          .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name))
-          .findFirst();
+          .fold(
+              (it, notes) ->
+                  it.teacher()
+                      .map(SchoolClass.Teacher::name)
+                      .filter(name -> Classroom.isSame(name, who))
+                      .map(name -> Problem.error("enter.no-code", Where.NOWHERE, name)),
+              problems -> asTeacher(view, who, around));
     } catch (IOException unreadable) {
-      return Optional.empty();
+      return asTeacher(view, who, around);
     }
+  }
+
+  /** That the file of the class, which would tell whether a code is asked for, cannot be used. */
+  private static Optional<Problem> asTeacher(InstrumentView view, String who, Path around) {
+    return view.state()
+        .teacher()
+        .filter(name -> Classroom.isSame(name, who))
+        .map(
+            name ->
+                Problem.error(
+                    "enter.class-broken",
+                    Where.file(around.resolve(ClassFile.NAME).toString()),
+                    name,
+                    String.valueOf(around)));
+  }
+
+  /** Why a correction may not be written; empty where it may. */
+  static Optional<Problem> uncorrectable(InstrumentState state, Corrected corrected, String who) {
+    String entry = corrected.entry();
+    Optional<Standing<? extends Event>> struck =
+        state.lines().stream()
+            .filter(line -> line.entry().equals(entry) && line.stands())
+            .findFirst();
+    if (struck.isEmpty()) {
+      return Optional.of(Problem.error("enter.unknown-entry", Where.NOWHERE, entry));
+    }
+    Optional<Problem> never = Strikes.refusal(state.lines(), struck.get(), who);
+    if (never.isPresent()) {
+      return never;
+    }
+    if (corrected.replacement().filter(now -> !isLike(struck.get().event(), now)).isPresent()) {
+      return Optional.of(Problem.error("enter.other-kind", Where.NOWHERE, entry));
+    }
+    return corrected.why().isBlank()
+        ? Optional.of(Problem.error("enter.no-reason", Where.NOWHERE, ""))
+        : Optional.empty();
+  }
+
+  /** That a caution was read; one of a pair who has read it leaves it to the others. */
+  static Checked<Event> reader(InstrumentState state, String step, String caution, String who) {
+    List<String> readers = state.readers(step, caution);
+    boolean others = readers.size() < state.members();
+    return others
+            && Readers.hasRead(readers, who)
+            && !Classroom.isSame(state.name().orElse(""), who)
+        ? Checked.refused(
+            Problem.error(
+                "enter.read-already",
+                Where.step(step),
+                who.strip(),
+                String.valueOf(readers.size()),
+                String.valueOf(state.members()),
+                state.name().orElse("")))
+        : Checked.ok(new CautionAcknowledged(caution));
   }
 
   /** A waiver, where the rules of {@link Waivers} let it be written. */

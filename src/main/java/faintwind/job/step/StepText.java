@@ -73,20 +73,31 @@ public final class StepText {
   }
 
   private List<String> caution(Step step, Caution caution, Situation situation) {
-    String read =
+    List<String> read = situation.state().readers(step.id(), caution.id());
+    String readers = String.join(", ", read);
+    String said =
         situation
             .state()
             .acknowledged(step.id(), caution.id())
             .filter(line -> situation.state().unread(step.id(), caution.id()) == 0)
-            .map(line -> words.text("step-text.read", line.who(), DateText.zoned(words, line.at())))
-            .orElseGet(() -> words.text("step-text.unread", caution.id()));
+            .map(line -> words.text("step-text.read", readers, DateText.zoned(words, line.at())))
+            .orElseGet(
+                () ->
+                    read.isEmpty()
+                        ? words.text("step-text.unread", caution.id())
+                        : words.text(
+                            "step-text.read-by-some",
+                            readers,
+                            read.size(),
+                            situation.state().members(),
+                            caution.id()));
     return List.of(
         words.text(
             "step-text.caution",
             words.text("caution." + caution.level().word()),
             situation.fill(caution.text(), words),
             caution.source()),
-        read);
+        said);
   }
 
   /** What is behind a caution or a gate stays covered, as in the window. */

@@ -10,6 +10,7 @@ import faintwind.record.Event.StepOpened;
 import faintwind.record.InstrumentState;
 import faintwind.record.ReadingVerdict;
 import faintwind.record.Standing;
+import faintwind.record.Strikes;
 import faintwind.ui.part.Act;
 import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
@@ -135,7 +136,7 @@ public final class RecordModel {
   }
 
   private static boolean isUndoable(Event event) {
-    return !(event instanceof StepOpened || event instanceof Event.InstrumentCreated);
+    return !(event instanceof StepOpened) && Strikes.isStrikable(event);
   }
 
   private Act writing() {

@@ -22,6 +22,7 @@ import java.time.Clock;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -110,7 +111,64 @@ class LookAtClassTest {
         .isTrue();
     assertThat(unread(first)).isEqualTo(1);
     first.work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION));
-    assertThat(unread(first)).isZero();
+    assertThat(unread(first)).as("the pair's name stands for each").isZero();
+  }
+
+  @Test
+  void swappedFoldersAForeignInstrumentAndALostDesignAreTold() throws IOException {
+    assertThat(look().pairs()).hasSize(PAIRS).allMatch(pair -> pair.remarks().isEmpty());
+    Files.move(folder.resolve("pair-01"), folder.resolve("x"));
+    Files.move(folder.resolve("pair-02"), folder.resolve("pair-01"));
+    Files.move(folder.resolve("x"), folder.resolve("pair-02"));
+    remove(folder.resolve("pair-03"));
+    copy(Path.of("demo-projects/cellar"), folder.resolve("pair-03"));
+    Files.delete(folder.resolve("design.json"));
+    looking = new LookAtClass(folder, WORDS);
+    ClassText text = new ClassText(WORDS);
+    assertThat(text.pair(pair(1))).contains("Its journal is that of Pair 2");
+    assertThat(text.pair(pair(2))).contains("Its journal is that of Pair 1");
+    assertThat(text.pair(pair(3))).contains("was not begun for this class");
+    assertThat(text.lines(look())).anyMatch(line -> line.contains("design.json:"));
+  }
+
+  @Test
+  void aBrokenStepOfTheTeachersOwnIsTold() throws IOException {
+    Path own = folder.resolve("checklist/01-design/choose-use.json");
+    Files.createDirectories(own.getParent());
+    Files.writeString(own, "{\"id\":");
+    assertThat(new ClassText(WORDS).lines(look()))
+        .filteredOn(line -> line.contains("checklist/01-design/choose-use.json"))
+        .singleElement()
+        .asString()
+        .contains("Your own file is not used");
+  }
+
+  private static void remove(Path from) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path path : all.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(path);
+      }
+    }
+  }
+
+  @Test
+  void oneNameCountsOnceHoweverItIsWritten() throws IOException {
+    assertThat(read("Ada").problems()).isEmpty();
+    for (String again : List.of("Ada", "ADA", " ada ")) {
+      assertThat(WORDS.lines(read(again).problems()))
+          .contains("has read this caution already: 1 of 2 have", "Pair 1");
+    }
+    AtInstrument ada = new AtInstrument(folder.resolve("pair-01"), CLOCK, "Ada");
+    assertThat(unread(ada)).isEqualTo(1);
+    assertThat(WORDS.lines(ada.work((view, enter) -> enter.finish("ready-workplace")).problems()))
+        .contains("read by Ada, 1 of 2");
+    assertThat(read("Bo").problems()).isEmpty();
+    assertThat(unread(ada)).isZero();
+  }
+
+  private Checked<?> read(String who) throws IOException {
+    return new AtInstrument(folder.resolve("pair-01"), CLOCK, who)
+        .work((view, enter) -> enter.acknowledge("ready-workplace", CAUTION));
   }
 
   /** How often the caution is still to be read; its question is asked as long as it is. */

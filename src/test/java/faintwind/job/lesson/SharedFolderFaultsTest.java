@@ -3,6 +3,8 @@ package faintwind.job.lesson;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import faintwind.files.lesson.ClassFile;
+import faintwind.guide.lesson.SchoolClass;
 import faintwind.job.PaperFile;
 import faintwind.job.record.AtInstrument;
 import faintwind.message.Messages;
@@ -53,8 +55,20 @@ class SharedFolderFaultsTest {
   @BeforeAll
   static void makeFourPairs() throws IOException {
     MakeClass.Wish wish =
-        new MakeClass.Wish("Year 10", "", List.of(), NICKNAMES, List.of(), Optional.empty(), "");
+        new MakeClass.Wish(
+            "Year 10", "", List.of(), List.of("", "", "", ""), List.of(), Optional.empty(), "");
     assertThat(new MakeClass(CLOCK, WORDS).make(made.resolve("class"), wish).isOk()).isTrue();
+    // two of one nickname are refused there; by hand they can be written
+    ClassFile.write(
+        made.resolve("class"),
+        new SchoolClass(
+            "Year 10",
+            "",
+            List.of(),
+            PairPlaces.pairs(NICKNAMES),
+            List.of(),
+            Optional.empty(),
+            Optional.empty()));
   }
 
   @BeforeEach

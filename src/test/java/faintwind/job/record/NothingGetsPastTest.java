@@ -227,6 +227,12 @@ class NothingGetsPastTest {
     enter("Pip Pupil").reading(STEP, "loop-heated-ball", "6M");
     assertThat(waive("Pip Pupil", WORDY)).containsExactly("waiver.not-the-teacher");
     assertThat(waive("Mr Teach", WORDY)).isEmpty();
+    List<String> early =
+        enter("Pip Pupil").waive("check-parts", "diameter-a", WORDY).problems().stream()
+            .map(Problem::id)
+            .toList();
+    assertThat(early).as("no gate stands on it").containsExactly("waiver.not-the-teacher");
+    assertThat(enter("Mr Teach").waive("check-parts", "diameter-a", WORDY).isOk()).isTrue();
   }
 
   private List<String> waive(String who, String reason) throws IOException {

@@ -72,6 +72,15 @@ class RecordModelTest {
   }
 
   @Test
+  void whatTheFolderIsIsNotOfferedForUndoing() {
+    List<JournalEntry> begun =
+        List.of(
+            entry(0, Optional.empty(), new InstrumentCreated("Rind 1", false)),
+            entry(1, Optional.empty(), new Event.RehearsalBegun()));
+    assertThat(record(begun).undo(InstrumentState.replay(begun), struck -> {})).isFalse();
+  }
+
+  @Test
   void aCorrectedLineStaysStruckWithWhoWhenAndWhy() {
     RecordModel record = record(corrected());
     assertThat(record.lines().get())

@@ -1,8 +1,7 @@
-package faintwind.guide;
+package faintwind.record;
 
 import faintwind.record.Event.QuestionAnswered;
-import faintwind.record.InstrumentState;
-import faintwind.record.Standing;
+import java.util.Collection;
 import java.util.Optional;
 
 /**
@@ -10,21 +9,23 @@ import java.util.Optional;
  * is one. From then on only the teacher can answer otherwise; a pupil's answer leaves it a
  * classroom.
  */
-final class Classroom {
+public final class Classroom {
   private static final String STEP = "choose-use";
   private static final String QUESTION = "group";
   private static final String YES = "yes";
 
   private Classroom() {}
 
-  /** The teacher's name; empty where the build is not one of a classroom. */
-  static Optional<String> teacher(InstrumentState state) {
+  /** The teacher's name by the lines of a journal; empty where it is not one of a classroom. */
+  static Optional<String> teacher(Collection<? extends Standing<? extends Event>> lines) {
     Optional<String> teacher = Optional.empty();
-    for (Standing<QuestionAnswered> line : state.all(QuestionAnswered.class)) {
-      if (!line.inStep(STEP) || !line.event().question().equals(QUESTION)) {
+    for (Standing<? extends Event> line : lines) {
+      if (!line.inStep(STEP)
+          || !(line.event() instanceof QuestionAnswered answer)
+          || !answer.question().equals(QUESTION)) {
         continue;
       }
-      boolean yes = line.event().choice().equals(YES);
+      boolean yes = answer.choice().equals(YES);
       boolean undone = line.strike().filter(strike -> isSame(line.who(), strike.who())).isPresent();
       if (yes && teacher.isEmpty() && !undone) {
         teacher = Optional.of(line.who());
@@ -36,7 +37,7 @@ final class Classroom {
   }
 
   /** Names are compared without regard to case and to spaces at their ends. */
-  static boolean isSame(String one, String other) {
+  public static boolean isSame(String one, String other) {
     return one.strip().equalsIgnoreCase(other.strip());
   }
 }

@@ -1,0 +1,35 @@
+package faintwind.record;
+
+import faintwind.record.Event.CautionAcknowledged;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Who of those who build an instrument together has read a caution. A name counts once, however it
+ * is written; only that of the pair itself, the instrument's, stands for each of its members in
+ * turn, since nobody has to give a name.
+ */
+public final class Readers {
+  private Readers() {}
+
+  /**
+   * Their names as they were written, each once.
+   *
+   * @param pair name of the instrument
+   */
+  public static List<String> of(String pair, List<Standing<CautionAcknowledged>> acknowledged) {
+    List<String> readers = new ArrayList<>();
+    for (Standing<CautionAcknowledged> line : acknowledged) {
+      String who = line.who().strip();
+      if (!who.isEmpty() && (Classroom.isSame(pair, who) || !hasRead(readers, who))) {
+        readers.add(who);
+      }
+    }
+    return readers;
+  }
+
+  /** Whether somebody is among them. */
+  public static boolean hasRead(List<String> readers, String who) {
+    return readers.stream().anyMatch(reader -> Classroom.isSame(reader, who));
+  }
+}
