@@ -190,7 +190,7 @@ public final class CalibrateCommand implements Callable<Integer> {
       String file = target.toString();
       terminal
           .out()
-          .print(CalibrationText.json(calibration, file, shortfalls, terminal.messages()));
+          .print(CalibrationText.json(calibration, file, shortfalls, Terminal.forPrograms()));
     } else {
       summary(calibration, target);
     }

@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -35,6 +36,11 @@ public record Terminal(
   /** The same streams with other words. */
   public Terminal in(Messages words) {
     return new Terminal(in, raw, out, err, words);
+  }
+
+  /** The words of what another program reads: the same in every language. */
+  public static Messages forPrograms() {
+    return Messages.of(Locale.ENGLISH);
   }
 
   /** A line on standard output. */

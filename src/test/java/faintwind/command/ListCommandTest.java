@@ -117,6 +117,31 @@ class ListCommandTest {
   }
 
   @Test
+  void aFolderIsQuotedOnceInATable() throws IOException {
+    Path odd = Files.createDirectories(folder.resolve("odd/q\"uote,comma"));
+    Files.copy(folder.resolve("cellar/journal.jsonl"), odd.resolve("journal.jsonl"));
+    Path csv = folder.resolve("odd.csv");
+    assertThat(shell.run("list", odd.getParent(), "--csv", csv)).as(shell.said()).isZero();
+    assertThat(Files.readAllLines(csv).get(1)).startsWith("\"q\"\"uote,comma\",");
+  }
+
+  @Test
+  void whatProgramsReadIsTheSameInEveryLanguage() throws IOException {
+    for (String command : List.of("list", "steps", "check")) {
+      shell.run(command, folder, "--json");
+      String english = shell.out();
+      shell.run(command, folder, "--json", "--language", "en-XA");
+      assertThat(shell.out()).as(command).isEqualTo(english).doesNotContain("ţĥ");
+    }
+    Path english = folder.resolve("en.csv");
+    Path other = folder.resolve("xa.csv");
+    shell.run("list", folder, "--csv", english);
+    shell.run("list", folder, "--csv", other, "--language", "en-XA");
+    assertThat(shell.out()).as("what people read").contains("ţĥ");
+    assertThat(Files.readString(other)).isEqualTo(Files.readString(english));
+  }
+
+  @Test
   void checkStepsAndReportTakeAllOfThem() throws IOException {
     Files.move(folder.resolve("cellar"), folder.resolve(".cellar"));
     assertThat(shell.run("check", folder)).isEqualTo(3);

@@ -7,6 +7,7 @@ import faintwind.job.bench.BenchPage;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.BenchText;
 import faintwind.job.bench.ReadBench;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
@@ -30,6 +31,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "list")
 public final class ListCommand implements Callable<Integer> {
   private final Terminal terminal;
+  private List<BenchRow> known = List.of();
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.list.folder")
@@ -63,18 +65,16 @@ public final class ListCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    List<BenchRow> all = new ReadBench(terminal.messages()).rows(folder, OffsetDateTime.now(clock));
+    List<BenchRow> all = rows(terminal.messages());
     if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
     }
-    List<BenchRow> rows =
-        all.stream()
-            .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
-            .toList();
+    List<BenchRow> rows = wanted(all);
+    List<BenchRow> told = json || csv != null ? wanted(rows(Terminal.forPrograms())) : List.of();
     BenchText text = new BenchText(terminal.messages());
     if (json) {
-      terminal.out().print(text.json(folder, rows));
+      terminal.out().print(text.json(folder, told));
     } else {
       text.lines(rows).forEach(terminal.out()::println);
       if (!archived && rows.size() < all.size()) {
@@ -83,7 +83,7 @@ public final class ListCommand implements Callable<Integer> {
     }
     terminal.out().flush();
     if (csv != null) {
-      ResultFile.write(csv, text.csv(rows));
+      ResultFile.write(csv, text.csv(told));
       terminal.tell("air.written", csv.toString());
     }
     if (html != null) {
@@ -92,5 +92,19 @@ public final class ListCommand implements Callable<Integer> {
       terminal.tell("air.written", html.toString());
     }
     return ExitCode.DONE.number();
+  }
+
+  private List<BenchRow> wanted(List<BenchRow> all) {
+    return all.stream()
+        .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
+        .toList();
+  }
+
+  /** The rows in words; what another program reads is worked out in its own. */
+  private List<BenchRow> rows(Messages words) throws IOException {
+    if (known.isEmpty() || !words.locale().equals(terminal.messages().locale())) {
+      known = new ReadBench(words).rows(folder, OffsetDateTime.now(clock));
+    }
+    return known;
   }
 }

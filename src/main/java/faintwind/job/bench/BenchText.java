@@ -152,7 +152,7 @@ public final class BenchText {
 
   private static List<String> cells(BenchRow row) {
     List<String> cells = new ArrayList<>();
-    cells.add(RowText.harmless(String.valueOf(row.folder().getFileName())));
+    cells.add(String.valueOf(row.folder().getFileName()));
     cells.add(row.name());
     cells.add(word(row.need().kind()));
     cells.add(row.need().stage());
