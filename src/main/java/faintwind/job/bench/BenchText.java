@@ -50,7 +50,7 @@ public final class BenchText {
   public List<String> lines(List<BenchRow> rows) {
     List<String> lines = new ArrayList<>();
     for (BenchRow row : rows) {
-      lines.add(words.text("bench-list.head", row.name(), need(row)));
+      lines.add(words.text("bench-list.head", row.nameAmong(rows), need(row)));
       for (String line : known(row)) {
         lines.add("  " + line);
       }
