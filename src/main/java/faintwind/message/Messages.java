@@ -24,6 +24,9 @@ public final class Messages {
       Pattern.compile(
           "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)");
 
+  /** So many problems of one thing are told where there is little room. */
+  private static final int FIRST = 3;
+
   private final Locale language;
   private final Translation.Direction direction;
   private final ResourceBundle bundle;
@@ -92,9 +95,11 @@ public final class Messages {
         : marks.own(argument);
   }
 
-  /** The lines of several problems, one after the other. */
+  /** The lines of several problems, one after the other: the first, and how many more. */
   public String lines(List<Problem> problems) {
-    return problems.stream().map(this::line).collect(Collectors.joining(" "));
+    String first = problems.stream().limit(FIRST).map(this::line).collect(Collectors.joining(" "));
+    int more = problems.size() - FIRST;
+    return more > 0 ? first + " " + text("problems.more", more) : first;
   }
 
   /** What was found, where, what was expected and what to do, as one line. */

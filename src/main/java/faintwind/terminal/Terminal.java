@@ -6,7 +6,6 @@ import faintwind.message.Problem;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -26,11 +25,7 @@ public record Terminal(
 
   public static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
     return new Terminal(
-        in,
-        new StandardOutput(out),
-        new PrintStream(out, true, StandardCharsets.UTF_8),
-        new PrintStream(err, true, StandardCharsets.UTF_8),
-        messages);
+        in, new StandardOutput(out), new WordStream(out), new WordStream(err), messages);
   }
 
   /** The same streams with other words. */

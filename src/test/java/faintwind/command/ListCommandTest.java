@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -70,7 +71,7 @@ class ListCommandTest {
     Path one = folder.resolve("cellar");
     int code = shell.run("compare", one, folder.resolve("cellar-door"), one, "--report", html);
     assertThat(code).as(shell.said()).isZero();
-    assertThat(shell.said()).contains("Rind 1, north shelf: ", "Rind 2, by the door: ");
+    assertThat(shell.said()).contains("Rind 1, north shelf (cellar): ", "Rind 2, by the door: ");
     assertThat(Files.readString(html))
         .contains("Compared: Rind 1, north shelf", "<svg")
         .contains("Hours from the beginning");
@@ -139,6 +140,43 @@ class ListCommandTest {
     shell.run("list", folder, "--csv", other, "--language", "en-XA");
     assertThat(shell.out()).as("what people read").contains("ţĥ");
     assertThat(Files.readString(other)).isEqualTo(Files.readString(english));
+  }
+
+  @Test
+  void numbersInNamesCountByValueAndTwoOfOneNameAreToldApart() throws IOException {
+    Path bench = folder.resolve("class");
+    for (String name : List.of("Pair 10", "Pair 2", "pair 1")) {
+      shell.run("new", bench.resolve(name.replace(' ', '-')), "--name", name, "--who", "Ida");
+    }
+    shell.run("new", bench.resolve("other"), "--name", "Pair 2", "--who", "Ida");
+    assertThat(shell.run("list", bench)).as(shell.said()).isZero();
+    assertThat(shell.out().lines().filter(l -> !l.startsWith(" ")).map(l -> l.split(":")[0]))
+        .containsExactly("pair 1", "Pair 2 (other)", "Pair 2 (Pair-2)", "Pair 10");
+  }
+
+  private String brokenRow(byte[] journal) throws IOException {
+    Path odd = Files.createDirectories(folder.resolve("one/odd"));
+    Files.write(odd.resolve("journal.jsonl"), journal);
+    shell.run("list", odd.getParent());
+    return shell.out();
+  }
+
+  @Test
+  void aBrokenRowSaysTheFirstReasonsAndSendsTheTerminalNothingThatItObeys() throws IOException {
+    String lines = "\u001b[2J\u001b]0;x\u0007 no entry \u0085\n".repeat(400);
+    String row = brokenRow(lines.getBytes(StandardCharsets.UTF_8));
+    assertThat(row).contains("journal.jsonl, line 3", "more problems").doesNotContain("line 4");
+    assertThat(row).hasSizeLessThan(2000).doesNotContainPattern("[\\p{Cntrl}\u0085&&[^\n]]");
+  }
+
+  @Test
+  void aJournalThatAnotherProgramSavedIsCalledThat() throws IOException {
+    String journal = Files.readString(folder.resolve("cellar/journal.jsonl"));
+    assertThat(brokenRow(("\ufeff" + journal).getBytes(StandardCharsets.UTF_8)))
+        .contains("byte order mark");
+    assertThat(brokenRow(journal.getBytes(StandardCharsets.UTF_16)))
+        .contains("UTF-16")
+        .hasSizeLessThan(500);
   }
 
   @Test
