@@ -180,6 +180,28 @@ class ListCommandTest {
   }
 
   @Test
+  void anInstrumentItselfIsCalledOne() {
+    assertThat(shell.run("list", folder.resolve("cellar"))).isEqualTo(2);
+    assertThat(shell.said()).contains("This is an instrument itself", "faintwind steps ");
+  }
+
+  @Test
+  void whatCannotBeAPriceACurrencyOrANameIsNotEntered() throws IOException {
+    Path cellar = folder.resolve("cellar");
+    byte[] before = Files.readAllBytes(cellar.resolve("journal.jsonl"));
+    assertThat(shell.run("note", cellar, "--part", "balls", "--price", "-3")).isEqualTo(2);
+    assertThat(shell.said()).contains("-3.0 is not a price");
+    assertThat(shell.run("note", cellar, "--part", "balls", "--currency", "EURO")).isEqualTo(2);
+    assertThat(shell.said()).contains("\"EURO\" is not a currency", "EUR");
+    assertThat(shell.run("note", cellar, "text", "--who", "Ida\nBo")).isEqualTo(2);
+    assertThat(shell.said()).contains("does not fit --who");
+    assertThat(Files.readAllBytes(cellar.resolve("journal.jsonl"))).isEqualTo(before);
+    assertThat(shell.run("note", cellar, "--part", "balls", "--price", "3.2", "--currency", "EUR"))
+        .as(shell.said())
+        .isZero();
+  }
+
+  @Test
   void checkStepsAndReportTakeAllOfThem() throws IOException {
     Files.move(folder.resolve("cellar"), folder.resolve(".cellar"));
     assertThat(shell.run("check", folder)).isEqualTo(3);

@@ -3,6 +3,7 @@ package faintwind.command.bench;
 import faintwind.command.StandardOptions;
 import faintwind.job.PaperFile;
 import faintwind.job.air.ResultFile;
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.bench.BenchPage;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.BenchText;
@@ -66,6 +67,10 @@ public final class ListCommand implements Callable<Integer> {
       return ExitCode.USAGE.number();
     }
     List<BenchRow> all = rows(terminal.messages());
+    if (BenchFolder.isInstrument(folder)) {
+      String one = folder.toString();
+      return terminal.misuse(Problem.error("bench-list.is-one", Where.file(one), one));
+    }
     if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
