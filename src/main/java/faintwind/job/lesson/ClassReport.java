@@ -78,9 +78,15 @@ public final class ClassReport {
                         "class.report.range",
                         Numerals.digits(r.lowest_m_s(), 2),
                         Numerals.digits(r.highest_m_s(), 2)))
-            .orElse(words.text("class.report.none")),
+            .orElseGet(() -> words.text(none(pair))),
         range.map(r -> "± " + Numerals.digits(PER_CENT * r.u95Share(), 2) + " %").orElse(""),
         inForce.isPresent() ? line(pair, inForce.get()) : "");
+  }
+
+  private static String none(PairLook pair) {
+    return pair.known().flatMap(PairLook.Known::toExplain).isPresent()
+        ? "class.report.unmet"
+        : "class.report.none";
   }
 
   /** How far the straight line is off between the slowest and fastest calibrated speed. */
