@@ -1,12 +1,15 @@
 package faintwind;
 
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.language.Spoken;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * The language that a command line asks for, known before the command line is read: its own texts
@@ -42,7 +45,32 @@ final class AskedLanguage {
 
   /** The words of the language asked for; empty where none is. */
   Optional<Spoken> spoken() {
-    return value(LANGUAGE).map(code -> Spoken.in(code, folder()));
+    return value(LANGUAGE).map(code -> Spoken.in(code, folder(code)));
+  }
+
+  /**
+   * The folder of instruments that the line names and that has the language, else the usual one.
+   */
+  private Path folder(String code) {
+    return arguments.stream()
+        .filter(word -> !word.startsWith("-"))
+        .flatMap(AskedLanguage::named)
+        .filter(folder -> Spoken.isIn(folder, code))
+        .findFirst()
+        .orElseGet(this::folder);
+  }
+
+  /** What a word names as a folder of instruments, or as one of them. */
+  private static Stream<Path> named(String word) {
+    try {
+      Path folder = Path.of(word).toAbsolutePath().normalize();
+      Stream<Path> beside = Stream.ofNullable(folder.getParent());
+      return Files.isDirectory(folder) && BenchFolder.isInstrument(folder)
+          ? beside
+          : Stream.of(folder);
+    } catch (InvalidPathException noPath) {
+      return Stream.empty();
+    }
   }
 
   /** Where the person's instruments are, and their languages beside them. */

@@ -20,6 +20,7 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
@@ -60,7 +61,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "CAL.json", descriptionKey = "faintwind.calibrate.out")
   private @Nullable Path out;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Mixin private CommonOptions common = new CommonOptions();
@@ -184,7 +185,7 @@ public final class CalibrateCommand implements Callable<Integer> {
       String file = target.toString();
       terminal
           .out()
-          .print(CalibrationText.json(calibration, file, shortfalls, terminal.messages()));
+          .print(CalibrationText.json(calibration, file, shortfalls, Terminal.forPrograms()));
     } else {
       summary(calibration, target);
     }

@@ -9,6 +9,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -54,7 +55,7 @@ public final class ClicksCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "NEW.csv", descriptionKey = "faintwind.clicks.out")
   private @Nullable Path out;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Mixin private StandardOptions common = new StandardOptions();

@@ -14,6 +14,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -73,7 +74,7 @@ public final class ConvertCommand implements Callable<Integer> {
   @Option(names = "--decimal-comma", descriptionKey = "faintwind.convert.decimal-comma")
   private boolean decimalComma;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Option(names = "--json", descriptionKey = "faintwind.convert.json")

@@ -12,6 +12,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
@@ -65,7 +66,7 @@ public final class PlanCommand implements Callable<Integer> {
   @Option(names = "--sheet", paramLabel = "SHEET.pdf", descriptionKey = "faintwind.plan.sheet")
   private @Nullable Path sheet;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Mixin private CommonOptions common = new CommonOptions();

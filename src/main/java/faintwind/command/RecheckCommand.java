@@ -10,6 +10,7 @@ import faintwind.message.Where;
 import faintwind.record.Event.Rechecked;
 import faintwind.record.JournalEntry;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.io.IOException;
@@ -41,7 +42,7 @@ public final class RecheckCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "RUNS.csv", descriptionKey = "faintwind.recheck.runs")
   private Path runs = Path.of("");
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   public RecheckCommand(Terminal terminal) {

@@ -74,7 +74,7 @@ public final class SizeCommand implements Callable<Integer> {
     }
     terminal.report(ok.notes());
     if (json) {
-      terminal.out().print(SheetText.json(ok.value(), terminal.messages()));
+      terminal.out().print(SheetText.json(ok.value(), Terminal.forPrograms()));
     } else {
       SheetText.lines(ok.value(), terminal.messages()).forEach(terminal.out()::println);
     }

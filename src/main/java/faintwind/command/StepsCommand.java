@@ -108,7 +108,7 @@ public final class StepsCommand implements Callable<Integer> {
   }
 
   private int order(Path instrument, boolean asJson) throws IOException {
-    OrderText order = new OrderText(clock, terminal.messages());
+    OrderText order = new OrderText(clock, asJson ? Terminal.forPrograms() : terminal.messages());
     if (asJson) {
       Checked<String> told = order.json(instrument);
       terminal.report(told.isOk() ? told.problems() : List.of());

@@ -22,10 +22,16 @@ import java.util.Optional;
 public final class SchemaCheck {
   private static final String FOLDER = "/faintwind/assets/schemas/";
 
+  private static final String FORMAT = "format";
+
   private final JsonSchema schema;
+
+  /** What the file has to say that it is; empty where the format may be said in several ways. */
+  private final String format;
 
   private SchemaCheck(JsonSchema schema) {
     this.schema = schema;
+    format = schema.getSchemaNode().at("/properties/format/const").asText();
   }
 
   /**
@@ -55,6 +61,10 @@ public final class SchemaCheck {
 
   /** Every place where the value departs from the schema; empty where it agrees. */
   public List<Problem> problems(JsonNode value, Where where) {
+    String said = value.path(FORMAT).asText();
+    if (!said.isEmpty() && !format.isEmpty() && !said.equals(format)) {
+      return List.of(otherFormat(said, where.atColumn(FORMAT)));
+    }
     return schema.validate(value).stream()
         .sorted(Comparator.comparing(message -> message.getInstanceLocation().toString()))
         .map(message -> problem(message, where))
@@ -81,12 +91,22 @@ public final class SchemaCheck {
     return all;
   }
 
+  /** Of a file in another format no more can be said: a newer version may differ everywhere. */
+  private Problem otherFormat(String said, Where where) {
+    String kind = format.substring(0, format.indexOf('/') + 1);
+    boolean newer = said.startsWith(kind) && said.substring(kind.length()).matches("[0-9.]+");
+    String id = newer ? "json.newer" : "json.other-format";
+    return Problem.error(
+        id, where, said.length() > 60 ? said.substring(0, 60) + "…" : said, format);
+  }
+
   private static Problem problem(ValidationMessage message, Where where) {
     String place = message.getInstanceLocation().toString();
     String text = message.getMessage();
     String found = text.startsWith(place + ": ") ? text.substring(place.length() + 2) : text;
     String dotted = place.replaceFirst("^/", "").replace('/', '.');
     Where key = dotted.isEmpty() ? where : where.atColumn(dotted);
-    return Problem.error("json.schema", key, found);
+    return SchemaWords.problem(message, key)
+        .orElseGet(() -> Problem.error("json.schema", key, found));
   }
 }

@@ -69,7 +69,8 @@ public final class AmountText {
     if (!Double.isFinite(value)) {
       return value > 0 ? "∞" : "−∞";
     }
-    DecimalFormatSymbols symbols = DecimalFormatSymbols.getInstance(locale);
+    DecimalFormatSymbols symbols =
+        DecimalFormatSymbols.getInstance(NumberMarks.withPlainDigits(locale));
     symbols.setGroupingSeparator(NARROW_SPACE);
     symbols.setMinusSign('−');
     DecimalFormat format = new DecimalFormat("#,##0.############", symbols);

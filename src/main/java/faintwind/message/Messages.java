@@ -24,19 +24,19 @@ public final class Messages {
       Pattern.compile(
           "\\d{4}-\\d\\d-\\d\\dT\\d\\d:\\d\\d(:\\d\\d(\\.\\d+)?)?(Z|[+-]\\d\\d:\\d\\d)");
 
-  /** A plain number, as {@link Numerals} writes it. */
-  private static final Pattern NUMBER = Pattern.compile("[-+\u2212]?\\d+\\.\\d+");
+  /** So many problems of one thing are told where there is little room. */
+  private static final int FIRST = 3;
 
   private final Locale language;
   private final Translation.Direction direction;
   private final ResourceBundle bundle;
-  private final char decimalMark;
+  private final NumberMarks marks;
 
   private Messages(Locale language, Translation.Direction direction, ResourceBundle bundle) {
     this.language = language;
     this.direction = direction;
     this.bundle = bundle;
-    this.decimalMark = DecimalFormatSymbols.getInstance(language).getDecimalSeparator();
+    this.marks = NumberMarks.of(language);
   }
 
   /**
@@ -72,23 +72,34 @@ public final class Messages {
 
   /**
    * The text under {@code key}; its placeholders {@code {0}}… are filled with the arguments' own
-   * words, plain numbers with the decimal mark of the language.
+   * words, plain numbers with the decimal mark of the language. A text that stays English has
+   * English numbers, and one mark for what is English within it.
    */
   public String text(String key, Object... arguments) {
+    String pattern = bundle.getString(key);
     Object[] marked = new Object[arguments.length];
     for (int i = 0; i < arguments.length; i++) {
-      marked[i] = arguments[i] instanceof String text ? marked(text) : arguments[i];
+      marked[i] = arguments[i] instanceof String text ? within(pattern, text) : arguments[i];
     }
-    return format(bundle.getString(key), marked);
+    return format(pattern, marked);
   }
 
-  private String marked(String argument) {
-    return NUMBER.matcher(argument).matches() ? argument.replace('.', decimalMark) : argument;
+  /** Plain numbers and amounts, as {@link Numerals} writes them, with the language's mark. */
+  public String numbers(String text) {
+    return marks.own(text);
   }
 
-  /** The lines of several problems, one after the other. */
+  private String within(String pattern, String argument) {
+    return Translation.isEnglish(pattern)
+        ? marks.english(argument).replace(Translation.ENGLISH, "")
+        : marks.own(argument);
+  }
+
+  /** The lines of several problems, one after the other: the first, and how many more. */
   public String lines(List<Problem> problems) {
-    return problems.stream().map(this::line).collect(Collectors.joining(" "));
+    String first = problems.stream().limit(FIRST).map(this::line).collect(Collectors.joining(" "));
+    int more = problems.size() - FIRST;
+    return more > 0 ? first + " " + text("problems.more", more) : first;
   }
 
   /** What was found, where, what was expected and what to do, as one line. */
@@ -100,17 +111,18 @@ public final class Messages {
 
   /** The same without the place. */
   public String sentence(Problem problem) {
-    Object[] arguments = arguments(problem);
-    List<String> parts = new ArrayList<>();
+    StringBuilder joined = new StringBuilder();
+    boolean english = false;
     for (String suffix : List.of("", ".expected", ".todo")) {
       String key = problem.id() + suffix;
       if (suffix.isEmpty() || bundle.containsKey(key)) {
-        parts.add(format(bundle.getString(key), arguments));
+        String pattern = bundle.getString(key);
+        String part = format(pattern, arguments(problem, pattern));
+        boolean marked = Translation.isEnglish(pattern);
+        joined.append(joined.isEmpty() ? "" : stop(joined) + " ");
+        joined.append(marked && english ? part.substring(Translation.ENGLISH.length()) : part);
+        english = marked;
       }
-    }
-    StringBuilder joined = new StringBuilder();
-    for (String part : parts) {
-      joined.append(joined.isEmpty() ? "" : stop(joined) + " ").append(part);
     }
     return joined.toString();
   }
@@ -125,21 +137,26 @@ public final class Messages {
    * it; a number takes the decimal mark of the language. What was found in a line of a file is
    * quoted as it stands there.
    */
-  private Object[] arguments(Problem problem) {
+  private Object[] arguments(Problem problem, String pattern) {
     List<String> arguments = new ArrayList<>();
     boolean quoted = problem.where().line().isPresent();
-    arguments.add(quoted ? problem.found() : marked(problem.found()));
+    arguments.add(quoted ? problem.found() : within(pattern, problem.found()));
     for (String detail : problem.details()) {
       boolean name = detail.startsWith("field.") && bundle.containsKey(detail);
-      arguments.add(name ? text(detail) : time(detail));
+      arguments.add(within(pattern, name ? text(detail) : time(detail, of(pattern))));
     }
     return arguments.toArray();
   }
 
-  private String time(String detail) {
+  private static String time(String detail, Locale language) {
     return TIME.matcher(detail).matches()
         ? new DateForm(language).zoned(OffsetDateTime.parse(detail))
-        : marked(detail);
+        : detail;
+  }
+
+  /** The language of a text: English where it is not translated. */
+  private Locale of(String pattern) {
+    return Translation.isEnglish(pattern) ? Locale.ENGLISH : language;
   }
 
   /** The sentence, and after it in brackets the place in the input; the run is left out. */
@@ -169,6 +186,7 @@ public final class Messages {
     if (arguments.length == 0 && !pattern.contains("'") && !pattern.contains("{")) {
       return pattern;
     }
+    Locale numbers = NumberMarks.withPlainDigits(of(pattern));
     List<Object> all = new ArrayList<>(Arrays.asList(arguments));
     String filled = pattern;
     for (int i = 0; i < arguments.length; i++) {
@@ -178,14 +196,14 @@ public final class Messages {
       if (all.get(i) instanceof Number n && Math.abs(n.doubleValue()) >= 1000) {
         // where it is written, also within a plural; the plural goes by the number itself
         filled = filled.replace("{" + i + "}", "{" + all.size() + "}");
-        all.add(grouping().format(n));
+        all.add(grouping(numbers).format(n));
       }
     }
-    return new MessageFormat(filled, language).format(all.toArray());
+    return new MessageFormat(filled, numbers).format(all.toArray());
   }
 
   /** Thousands apart by a narrow space: a comma could be a decimal mark. */
-  private NumberFormat grouping() {
+  private static NumberFormat grouping(Locale language) {
     NumberFormat numbers = NumberFormat.getInstance(language);
     if (numbers instanceof DecimalFormat decimal) {
       DecimalFormatSymbols symbols = decimal.getDecimalFormatSymbols();

@@ -56,6 +56,11 @@ public final class Numerals {
     return rounded(value, digits).toPlainString();
   }
 
+  /** A language with the digits 0 to 9, whatever its people write otherwise. */
+  public static Locale plainDigits(Locale language) {
+    return NumberMarks.withPlainDigits(language);
+  }
+
   /** A whole number with narrow spaces between the thousands. */
   public static String grouped(long number) {
     return String.format(Locale.ROOT, "%,d", number).replace(',', AmountText.NARROW_SPACE);

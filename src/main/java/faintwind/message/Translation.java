@@ -31,6 +31,7 @@ public record Translation(
   private static final Pattern VALUE = Pattern.compile("\\{(\\w+)");
 
   private static final Pattern VALUES = Pattern.compile("\\{\\w+}");
+  private static final Pattern NUMBER = Pattern.compile("(?<![\\d.,])(\\d+)\\.(\\d+)(?![\\d.,])");
   private static final Pattern WORD = Pattern.compile("\\p{L}");
 
   /** Which way a line is read. */
@@ -57,7 +58,15 @@ public record Translation(
     return new Translation(language, Direction.LTR, Map.of(), Map.of());
   }
 
-  /** The text to show where English has one. */
+  /** Whether a text is one that stayed English among those of another language. */
+  public static boolean isEnglish(String text) {
+    return text.startsWith(ENGLISH);
+  }
+
+  /**
+   * The text to show where English has one; without words in it, it is no English but for the
+   * decimal mark of its numbers.
+   */
   public String over(String key, String english, boolean safety) {
     String own = texts.get(key);
     Review review = reviewed.get(key);
@@ -67,7 +76,7 @@ public record Translation(
     }
     return WORD.matcher(VALUES.matcher(english).replaceAll("")).find()
         ? ENGLISH + english
-        : english;
+        : NUMBER.matcher(english).replaceAll("$1" + NumberMarks.of(language).decimalMark() + "$2");
   }
 
   /** The same for all English texts. */

@@ -7,8 +7,8 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -26,12 +26,7 @@ public record Terminal(
 
   public static Terminal of(InputStream in, OutputStream out, OutputStream err, Messages messages) {
     StandardOutput rows = new StandardOutput(out);
-    return new Terminal(
-        in,
-        rows,
-        new PrintStream(rows, true, StandardCharsets.UTF_8),
-        new PrintStream(err, true, StandardCharsets.UTF_8),
-        messages);
+    return new Terminal(in, rows, new WordStream(rows), new WordStream(err), messages);
   }
 
   /** The same streams with other words. */
@@ -43,6 +38,11 @@ public record Terminal(
   public Optional<IOException> lost() {
     out.flush();
     return raw instanceof StandardOutput rows ? rows.lost() : Optional.empty();
+  }
+
+  /** The words of what another program reads: the same in every language. */
+  public static Messages forPrograms() {
+    return Messages.of(Locale.ENGLISH);
   }
 
   /** A line on standard output. */

@@ -91,7 +91,7 @@ class ClassCommandTest {
             "2026-12-01 09:50/601");
     assertThat(made).isEqualTo(2);
     assertThat(shell.said())
-        .contains("2 nicknames are too many for 1 pairs")
+        .contains("more nicknames (2) than pairs (1)")
         .contains("\"2026-02-30T09:50\" is not a day and time", "from 1 to 600");
     made =
         shell.run(

@@ -52,7 +52,7 @@ class ForOtherProgramsTest {
         bad, Files.readString(Path.of(CALIBRATION)).replace("\"rows\" :", "\"lines\" :"));
     assertThat(run("check", bad.toString(), "--json")).isEqualTo(3);
     JsonNode problem = json().path("problems").path(0);
-    assertThat(problem.path("id").asText()).isEqualTo("json.schema");
+    assertThat(problem.path("id").asText()).isEqualTo("json.key-missing");
     assertThat(problem.path("place").path("column").asText()).startsWith("residuals");
     assertThat(problem.path("text").asText()).isNotEmpty();
   }

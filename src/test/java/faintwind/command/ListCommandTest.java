@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -70,7 +71,7 @@ class ListCommandTest {
     Path one = folder.resolve("cellar");
     int code = shell.run("compare", one, folder.resolve("cellar-door"), one, "--report", html);
     assertThat(code).as(shell.said()).isZero();
-    assertThat(shell.said()).contains("Rind 1, north shelf: ", "Rind 2, by the door: ");
+    assertThat(shell.said()).contains("Rind 1, north shelf (cellar): ", "Rind 2, by the door: ");
     assertThat(Files.readString(html))
         .contains("Compared: Rind 1, north shelf", "<svg")
         .contains("Hours from the beginning");
@@ -114,6 +115,93 @@ class ListCommandTest {
     assertThat(told.path("instruments")).hasSize(4);
     JsonNode stopped = told.path("instruments").get(1);
     assertThat(stopped.path("need").path("kind").asText()).isEqualTo("stop");
+  }
+
+  @Test
+  void aFolderIsQuotedOnceInATable() throws IOException {
+    Path bench = folder.resolve("odd");
+    Path odd = Files.createDirectories(bench.resolve("q\"uote,comma"));
+    Files.copy(folder.resolve("cellar/journal.jsonl"), odd.resolve("journal.jsonl"));
+    Path csv = folder.resolve("odd.csv");
+    assertThat(shell.run("list", bench, "--csv", csv)).as(shell.said()).isZero();
+    assertThat(Files.readAllLines(csv).get(1)).startsWith("\"q\"\"uote,comma\",");
+  }
+
+  @Test
+  void whatProgramsReadIsTheSameInEveryLanguage() throws IOException {
+    for (String command : List.of("list", "steps", "check")) {
+      shell.run(command, folder, "--json");
+      String english = shell.out();
+      shell.run(command, folder, "--json", "--language", "en-XA");
+      assertThat(shell.out()).as(command).isEqualTo(english).doesNotContain("ţĥ");
+    }
+    Path english = folder.resolve("en.csv");
+    Path other = folder.resolve("xa.csv");
+    shell.run("list", folder, "--csv", english);
+    shell.run("list", folder, "--csv", other, "--language", "en-XA");
+    assertThat(shell.out()).as("what people read").contains("ţĥ");
+    assertThat(Files.readString(other)).isEqualTo(Files.readString(english));
+  }
+
+  @Test
+  void numbersInNamesCountByValueAndTwoOfOneNameAreToldApart() throws IOException {
+    Path bench = folder.resolve("class");
+    for (String name : List.of("Pair 10", "Pair 2", "pair 1")) {
+      shell.run("new", bench.resolve(name.replace(' ', '-')), "--name", name, "--who", "Ida");
+    }
+    shell.run("new", bench.resolve("other"), "--name", "Pair 2", "--who", "Ida");
+    assertThat(shell.run("list", bench)).as(shell.said()).isZero();
+    assertThat(
+            shell.out().lines().filter(l -> !l.startsWith(" ")).map(l -> l.replaceFirst(":.*", "")))
+        .containsExactly("pair 1", "Pair 2 (other)", "Pair 2 (Pair-2)", "Pair 10");
+  }
+
+  private String brokenRow(byte[] journal) throws IOException {
+    Path bench = folder.resolve("one");
+    Path odd = Files.createDirectories(bench.resolve("odd"));
+    Files.write(odd.resolve("journal.jsonl"), journal);
+    shell.run("list", bench);
+    return shell.out();
+  }
+
+  @Test
+  void aBrokenRowSaysTheFirstReasonsAndSendsTheTerminalNothingThatItObeys() throws IOException {
+    String lines = "\u001b[2J\u001b]0;x\u0007 no entry \u0085\n".repeat(400);
+    String row = brokenRow(lines.getBytes(StandardCharsets.UTF_8));
+    assertThat(row).contains("journal.jsonl, line 3", "more problems").doesNotContain("line 4");
+    assertThat(row).hasSizeLessThan(2000).doesNotContainPattern("[\\p{Cntrl}\u0085&&[^\n]]");
+  }
+
+  @Test
+  void aJournalThatAnotherProgramSavedIsCalledThat() throws IOException {
+    String journal = Files.readString(folder.resolve("cellar/journal.jsonl"));
+    assertThat(brokenRow(("\ufeff" + journal).getBytes(StandardCharsets.UTF_8)))
+        .contains("byte order mark");
+    assertThat(brokenRow(journal.getBytes(StandardCharsets.UTF_16)))
+        .contains("UTF-16")
+        .hasSizeLessThan(500);
+  }
+
+  @Test
+  void anInstrumentItselfIsCalledOne() {
+    assertThat(shell.run("list", folder.resolve("cellar"))).isEqualTo(2);
+    assertThat(shell.said()).contains("This is an instrument itself", "faintwind steps ");
+  }
+
+  @Test
+  void whatCannotBeAPriceACurrencyOrANameIsNotEntered() throws IOException {
+    Path cellar = folder.resolve("cellar");
+    byte[] before = Files.readAllBytes(cellar.resolve("journal.jsonl"));
+    assertThat(shell.run("note", cellar, "--part", "balls", "--price", "-3")).isEqualTo(2);
+    assertThat(shell.said()).contains("-3.0 is not a price");
+    assertThat(shell.run("note", cellar, "--part", "balls", "--currency", "EURO")).isEqualTo(2);
+    assertThat(shell.said()).contains("\"EURO\" is not a currency", "EUR");
+    assertThat(shell.run("note", cellar, "text", "--who", "Ida\nBo")).isEqualTo(2);
+    assertThat(shell.said()).contains("does not fit --who");
+    assertThat(Files.readAllBytes(cellar.resolve("journal.jsonl"))).isEqualTo(before);
+    assertThat(shell.run("note", cellar, "--part", "balls", "--price", "3.2", "--currency", "EUR"))
+        .as(shell.said())
+        .isZero();
   }
 
   @Test

@@ -23,6 +23,11 @@ public final class Shell {
     return Main.run(terminal, Stream.of(arguments).map(Object::toString).toArray(String[]::new));
   }
 
+  /** What the last command said on standard output. */
+  public String out() {
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
   /** What the last command said, on both streams. */
   public String said() {
     return out.toString(StandardCharsets.UTF_8) + err.toString(StandardCharsets.UTF_8);

@@ -8,7 +8,12 @@ import org.junit.jupiter.api.Test;
 
 class ProblemMarksTest {
   private static final Messages COMMAS =
-      Messages.in(new Translation(Locale.GERMANY, Translation.Direction.LTR, Map.of(), Map.of()));
+      Messages.in(
+          new Translation(
+              Locale.GERMANY,
+              Translation.Direction.LTR,
+              Map.of("suggest.misses-slow-end", "Erreicht {0} m/s statt {1} m/s."),
+              Map.of()));
 
   private static Problem misses(Where where) {
     return Problem.warning("suggest.misses-slow-end", where, "0.05", "0.03");

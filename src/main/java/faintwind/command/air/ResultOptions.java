@@ -5,6 +5,7 @@ import faintwind.command.StandardOptions;
 import faintwind.job.air.ResultFile;
 import faintwind.message.Problem;
 import faintwind.record.Event.FileRole;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -26,7 +27,7 @@ final class ResultOptions {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Mixin private StandardOptions common = new StandardOptions();

@@ -14,6 +14,7 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -57,7 +58,7 @@ public final class SummaryCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Mixin private SourceOptions source = new SourceOptions();

@@ -49,7 +49,7 @@ public final class CheckCommand implements Callable<Integer> {
       CheckPath.Finding finding = CheckPath.run(instrument, terminal.messages().locale());
       all.addAll(finding.problems());
       if (json) {
-        told.add(CheckText.json(instrument.toString(), finding, terminal.messages()).strip());
+        told.add(CheckText.json(instrument.toString(), finding, Terminal.forPrograms()).strip());
       } else {
         say(instrument, finding);
       }
@@ -63,7 +63,7 @@ public final class CheckCommand implements Callable<Integer> {
   private void say(Path what, CheckPath.Finding finding) {
     List<Problem> problems = finding.problems();
     if (json) {
-      terminal.out().print(CheckText.json(what.toString(), finding, terminal.messages()));
+      terminal.out().print(CheckText.json(what.toString(), finding, Terminal.forPrograms()));
       return;
     }
     terminal.report(problems);

@@ -3,10 +3,12 @@ package faintwind.command.bench;
 import faintwind.command.StandardOptions;
 import faintwind.job.PaperFile;
 import faintwind.job.air.ResultFile;
+import faintwind.job.bench.BenchFolder;
 import faintwind.job.bench.BenchPage;
 import faintwind.job.bench.BenchRow;
 import faintwind.job.bench.BenchText;
 import faintwind.job.bench.ReadBench;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
@@ -30,6 +32,7 @@ import picocli.CommandLine.Parameters;
 @Command(name = "list")
 public final class ListCommand implements Callable<Integer> {
   private final Terminal terminal;
+  private List<BenchRow> known = List.of();
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.list.folder")
@@ -66,18 +69,20 @@ public final class ListCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    List<BenchRow> all = new ReadBench(terminal.messages()).rows(folder, OffsetDateTime.now(clock));
+    List<BenchRow> all = rows(terminal.messages());
+    if (BenchFolder.isInstrument(folder)) {
+      String one = folder.toString();
+      return terminal.misuse(Problem.error("bench-list.is-one", Where.file(one), one));
+    }
     if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
     }
-    List<BenchRow> rows =
-        all.stream()
-            .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
-            .toList();
+    List<BenchRow> rows = wanted(all);
+    List<BenchRow> told = json || csv != null ? wanted(rows(Terminal.forPrograms())) : List.of();
     BenchText text = new BenchText(terminal.messages());
     if (json) {
-      terminal.out().print(text.json(folder, rows));
+      terminal.out().print(text.json(folder, told));
     } else {
       text.lines(rows).forEach(terminal.out()::println);
       if (!archived && rows.size() < all.size()) {
@@ -86,7 +91,7 @@ public final class ListCommand implements Callable<Integer> {
     }
     terminal.out().flush();
     if (csv != null) {
-      ResultFile.write(csv, text.csv(rows));
+      ResultFile.write(csv, text.csv(told));
       terminal.tell("air.written", csv.toString());
     }
     if (html != null) {
@@ -95,5 +100,20 @@ public final class ListCommand implements Callable<Integer> {
       terminal.tell("air.written", html.toString());
     }
     return ExitCode.DONE.number();
+  }
+
+  private List<BenchRow> wanted(List<BenchRow> all) {
+    return all.stream()
+        .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
+        .sorted(BenchRow.PRESSING_FIRST)
+        .toList();
+  }
+
+  /** The rows in words; what another program reads is worked out in its own. */
+  private List<BenchRow> rows(Messages words) throws IOException {
+    if (known.isEmpty() || !words.locale().equals(terminal.messages().locale())) {
+      known = new ReadBench(words).rows(folder, OffsetDateTime.now(clock));
+    }
+    return known;
   }
 }

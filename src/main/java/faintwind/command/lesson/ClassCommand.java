@@ -15,6 +15,7 @@ import faintwind.job.lesson.PairLook;
 import faintwind.job.lesson.PairPrint;
 import faintwind.job.lesson.SignOff;
 import faintwind.message.Checked;
+import faintwind.message.Messages;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.JournalEntry;
@@ -92,7 +93,7 @@ public final class ClassCommand implements Callable<Integer> {
         look -> {
           ClassText text = new ClassText(terminal.messages());
           if (json) {
-            terminal.out().print(text.json(look));
+            terminal.out().print(forPrograms(folder, look));
           } else {
             text.lines(look).forEach(terminal.out()::println);
           }
@@ -103,6 +104,16 @@ public final class ClassCommand implements Callable<Integer> {
           }
           return ExitCode.DONE.number();
         });
+  }
+
+  /** The same in every language. */
+  private String forPrograms(Path folder, ClassLook look) throws IOException {
+    Messages words = Terminal.forPrograms();
+    return new ClassText(words)
+        .json(
+            new LookAtClass(folder, words)
+                .look(OffsetDateTime.now(clock))
+                .fold((same, notes) -> same, problems -> look));
   }
 
   @Command(name = "lesson", mixinStandardHelpOptions = true, resourceBundle = "faintwind.messages")

@@ -12,6 +12,7 @@ import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
@@ -42,7 +43,7 @@ public final class PoolCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", arity = "1..*", descriptionKey = "faintwind.pool.folders")
   private List<Path> folders = List.of();
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   @Option(names = "--look", descriptionKey = "faintwind.pool.look")

@@ -1,6 +1,7 @@
 package faintwind.command.record;
 
 import faintwind.job.record.AtInstrument;
+import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
 import java.nio.file.Path;
@@ -19,7 +20,7 @@ public final class InstrumentOptions {
   @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "instrument-folder")
   private Path folder = Path.of("");
 
-  @Option(names = "--who", paramLabel = "NAME", descriptionKey = "who")
+  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
   private String who = System.getProperty("user.name", "");
 
   Path folder() {

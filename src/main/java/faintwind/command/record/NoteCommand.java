@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -31,6 +32,8 @@ import picocli.CommandLine.Parameters;
  */
 @Command(name = "note")
 public final class NoteCommand implements Callable<Integer> {
+  private static final Pattern CURRENCY = Pattern.compile("[A-Z]{3}");
+
   private final Terminal terminal;
 
   @Mixin private InstrumentOptions at = new InstrumentOptions();
@@ -141,6 +144,12 @@ public final class NoteCommand implements Callable<Integer> {
             .toList();
     if (kinds.size() > 1) {
       return Optional.of(problem("note.too-many", String.join(", ", kinds)));
+    }
+    if (price != null && !(price >= 0 && Double.isFinite(price))) {
+      return Optional.of(problem("note.price", String.valueOf(price)));
+    }
+    if (!currency.isEmpty() && !CURRENCY.matcher(currency).matches()) {
+      return Optional.of(problem("note.currency", currency));
     }
     boolean wordless = part != null || photo != null || file != null || runs != null;
     if (text.isBlank() && handOver == null && meter == null && !wordless) {

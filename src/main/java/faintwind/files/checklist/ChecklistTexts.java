@@ -19,6 +19,7 @@ final class ChecklistTexts {
   private static final Set<String> TEXTS =
       Set.of(
           "title",
+          "ends",
           "about",
           "banner",
           "why",

@@ -19,6 +19,9 @@ final class JournalLine {
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
+  /** What some editors put before the first line of a file in UTF-8. */
+  private static final String MARK = "\ufeff";
+
   private static final List<String> EVERY_ENTRY = List.of("id", "at", "who", "step", "prev");
 
   private JournalLine() {}
@@ -41,8 +44,10 @@ final class JournalLine {
   static Checked<JournalEntry> read(RawLine line, Where where) {
     Optional<ObjectNode> object = object(line);
     if (object.isEmpty()) {
+      String text = JournalRules.shortened(line.text());
+      boolean marked = text.startsWith(MARK);
       return Checked.refused(
-          Problem.error("journal.not-json", where, JournalRules.shortened(line.text())));
+          Problem.error(marked ? "journal.mark" : "journal.not-json", where, text));
     }
     JournalRules rules = JournalRules.of(object.get(), where);
     return rules.problems().isEmpty()

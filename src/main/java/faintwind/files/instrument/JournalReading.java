@@ -36,8 +36,21 @@ final class JournalReading {
 
   static JournalReading of(byte[] bytes, Seal seal, String name) {
     JournalReading reading = new JournalReading(seal, Where.file(name));
-    reading.whole = reading.read(ChainedLines.of(bytes));
+    ChainedLines lines = ChainedLines.of(bytes);
+    if (isUtf16(bytes)) {
+      reading.whole = lines;
+      reading.problems.add(Problem.error("journal.utf-16", reading.here, ""));
+    } else {
+      reading.whole = reading.read(lines);
+    }
     return reading;
+  }
+
+  /** By its byte order mark (The Unicode Standard, 23.8); none of its lines can be read. */
+  private static boolean isUtf16(byte[] bytes) {
+    return bytes.length > 1
+        && ((bytes[0] == (byte) 0xFF && bytes[1] == (byte) 0xFE)
+            || (bytes[0] == (byte) 0xFE && bytes[1] == (byte) 0xFF));
   }
 
   /** Every line that is an entry. */

@@ -9,8 +9,10 @@ import faintwind.message.Where;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Collection;
 import java.util.List;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -49,9 +51,30 @@ public record LanguageFolders(Path own) {
     }
   }
 
-  /** Whether there is a file for a language. */
-  public boolean has(String code) throws IOException {
-    return CODE.matcher(code).matches() && codes().contains(code);
+  /**
+   * The code of the file for a language, in whichever letters it was asked for (RFC 5646, 2.1.1);
+   * that of the language alone where there is none for its region (RFC 4647, 3.4).
+   */
+  public Optional<String> known(String asked) throws IOException {
+    return nearest(asked, codes());
+  }
+
+  /** Whether the person's own folder has a file for a language. */
+  public boolean hasOwn(String asked) throws IOException {
+    return nearest(asked, codes(own.resolve(FOLDER))).isPresent();
+  }
+
+  private static Optional<String> nearest(String asked, Collection<String> codes) {
+    String wanted = asked;
+    while (!wanted.isEmpty()) {
+      String code = wanted;
+      Optional<String> found = codes.stream().filter(code::equalsIgnoreCase).findFirst();
+      if (found.isPresent()) {
+        return found;
+      }
+      wanted = wanted.substring(0, Math.max(0, wanted.lastIndexOf('-')));
+    }
+    return Optional.empty();
   }
 
   /**
@@ -60,12 +83,15 @@ public record LanguageFolders(Path own) {
    * @return refused where there is no such language, or its file cannot be used; all reasons
    * @throws IOException where a file that is there cannot be read
    */
-  public Checked<Translation> read(String code) throws IOException {
-    if (!has(code)) {
+  public Checked<Translation> read(String asked) throws IOException {
+    Optional<String> there = known(asked);
+    if (there.isEmpty()) {
       String known = String.join(", ", codes());
       String looked = own.resolve(FOLDER).toString();
-      return Checked.refused(Problem.error("language.unknown", Where.NOWHERE, code, known, looked));
+      return Checked.refused(
+          Problem.error("language.unknown", Where.NOWHERE, asked, known, looked));
     }
+    String code = there.get();
     Path file = own.resolve(FOLDER).resolve(code + ".json");
     if (Files.exists(file)) {
       return read(file, file.toString());

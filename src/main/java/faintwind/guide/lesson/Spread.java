@@ -46,10 +46,20 @@ public record Spread(double median, double deviation, Map<Integer, Double> value
         .map(value -> (value - median) / deviation);
   }
 
+  /** Whether they agree so well that the deviation is the least that is allowed. */
+  public boolean isLeast() {
+    return deviation <= LEAST_SHARE * Math.abs(median);
+  }
+
+  /** Whether they are too few for one to lie outside. */
+  public boolean isOfFew() {
+    return values.size() < FEWEST;
+  }
+
   /** The pairs that lie outside, with their scores. */
   public Map<Integer, Double> outside() {
     Map<Integer, Double> outside = new LinkedHashMap<>();
-    if (values.size() >= FEWEST) {
+    if (!isOfFew()) {
       values.keySet().stream()
           .sorted()
           .forEach(

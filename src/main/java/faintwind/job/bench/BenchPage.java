@@ -29,7 +29,7 @@ public final class BenchPage {
               for (BenchRow row : rows) {
                 cells.add(
                     List.of(
-                        Html.escaped(row.name()),
+                        Html.escaped(row.nameAmong(rows)),
                         Html.escaped(text.need(row)),
                         String.join("<br/>", text.known(row).stream().map(Html::escaped).toList()),
                         row.inForce().flatMap(f -> f.range()).map(BenchPage::band).orElse("")));

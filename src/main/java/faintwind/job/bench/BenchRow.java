@@ -4,9 +4,11 @@ import faintwind.guide.Due;
 import faintwind.record.ReadingVerdict;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -29,8 +31,34 @@ public record BenchRow(
     List<Clock> clocks,
     int waivers) {
 
+  private static final Pattern DIGITS = Pattern.compile("\\d+");
+
+  /** The most pressing first; among alike by name, Pair 2 before Pair 10, then by folder. */
+  public static final Comparator<BenchRow> PRESSING_FIRST =
+      Comparator.comparing((BenchRow row) -> row.need().kind())
+          .thenComparing(row -> byValue(row.name()))
+          .thenComparing(row -> byValue(row.folder().toString()));
+
   public BenchRow {
     clocks = List.copyOf(clocks);
+  }
+
+  /** Its name, with its folder where another one has the same. */
+  String nameAmong(List<BenchRow> rows) {
+    boolean alone = rows.stream().filter(other -> other.name.equals(name)).count() < 2;
+    String own = String.valueOf(folder.getFileName());
+    return alone || own.equals(name) ? name : name + " (" + own + ")";
+  }
+
+  /** A name as it is sorted: numbers in it by their value. */
+  private static String byValue(String name) {
+    return DIGITS
+        .matcher(name.toLowerCase(Locale.ROOT))
+        .replaceAll(
+            number -> {
+              String plain = number.group().replaceFirst("^0+(?=.)", "");
+              return String.format(Locale.ROOT, "%04d", plain.length()) + plain;
+            });
   }
 
   /** One of which there is no more to say than what it needs. */

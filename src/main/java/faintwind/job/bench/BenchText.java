@@ -50,7 +50,7 @@ public final class BenchText {
   public List<String> lines(List<BenchRow> rows) {
     List<String> lines = new ArrayList<>();
     for (BenchRow row : rows) {
-      lines.add(words.text("bench-list.head", row.name(), need(row)));
+      lines.add(words.text("bench-list.head", row.nameAmong(rows), need(row)));
       for (String line : known(row)) {
         lines.add("  " + line);
       }
@@ -152,7 +152,7 @@ public final class BenchText {
 
   private static List<String> cells(BenchRow row) {
     List<String> cells = new ArrayList<>();
-    cells.add(RowText.harmless(String.valueOf(row.folder().getFileName())));
+    cells.add(String.valueOf(row.folder().getFileName()));
     cells.add(row.name());
     cells.add(word(row.need().kind()));
     cells.add(row.need().stage());

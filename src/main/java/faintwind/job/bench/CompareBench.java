@@ -51,9 +51,7 @@ public record CompareBench(List<One> ones) {
 
   /** Its name, with its folder where another one has the same. */
   private String name(One one) {
-    String name = one.row().name();
-    long same = ones.stream().filter(other -> other.row().name().equals(name)).count();
-    return same == 1 ? name : name + " (" + one.row().folder().getFileName() + ")";
+    return one.row().nameAmong(ones.stream().map(One::row).toList());
   }
 
   /** Calibrations in force over one another; empty where none has one. */

@@ -40,7 +40,6 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -81,11 +80,7 @@ public final class ReadBench {
             .map(instrument -> row(instrument, now, kept))
             .toList();
     List<BenchRow> rows =
-        CopiedRows.told(read, words).stream()
-            .sorted(
-                Comparator.comparing((BenchRow row) -> row.need().kind())
-                    .thenComparing(BenchRow::name, String.CASE_INSENSITIVE_ORDER))
-            .toList();
+        CopiedRows.told(read, words).stream().sorted(BenchRow.PRESSING_FIRST).toList();
     kept.close();
     return rows;
   }

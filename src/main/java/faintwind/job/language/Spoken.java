@@ -5,6 +5,7 @@ import faintwind.job.World;
 import faintwind.message.Checked;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Translation;
 import faintwind.message.Where;
 import java.io.IOException;
@@ -35,17 +36,28 @@ public record Spoken(Messages words, List<Problem> problems) {
   /**
    * The words of a language that a person asked for.
    *
-   * @param code of the language, such as {@code de}
+   * @param code of the language, such as {@code de}, which also serves {@code de-AT}
    * @param own folder of the person's instruments, whose {@code lang/} comes first
    */
   public static Spoken in(String code, Path own) {
-    if (code.equals(Locale.ENGLISH.getLanguage())) {
-      return new Spoken(ENGLISH, List.of());
-    }
     try {
-      return of(code, new LanguageFolders(own).read(code));
+      LanguageFolders folders = new LanguageFolders(own);
+      boolean plain = folders.known(code).isEmpty();
+      String language = Locale.forLanguageTag(code).getLanguage();
+      return plain && language.equals(Locale.ENGLISH.getLanguage())
+          ? new Spoken(ENGLISH, List.of())
+          : of(code, folders.read(code));
     } catch (IOException world) {
       return new Spoken(ENGLISH, List.of(World.problem(world)));
+    }
+  }
+
+  /** Whether a folder of instruments has a file of its own for a language. */
+  public static boolean isIn(Path own, String code) {
+    try {
+      return new LanguageFolders(own).hasOwn(code);
+    } catch (IOException unreadable) {
+      return false; // whatever the command does with the folder tells of it
     }
   }
 
@@ -93,7 +105,8 @@ public record Spoken(Messages words, List<Problem> problems) {
           if (problems.stream().noneMatch(p -> p.id().equals("language.unknown"))) {
             all.add(Problem.warning("language.not-used", Where.NOWHERE, code));
           }
-          return new Spoken(ENGLISH, all);
+          // the program goes on: nothing of it is an error
+          return new Spoken(ENGLISH, all.stream().map(p -> p.as(Severity.WARNING)).toList());
         });
   }
 }

@@ -76,7 +76,7 @@ public final class ClassReport {
     Optional<BenchRow.Range> range = inForce.flatMap(f -> f.range());
     return List.of(
         Html.escaped(pair.label()),
-        range.map(this::range).orElse(Html.escaped(words.text("class.report.none"))),
+        range.map(this::range).orElseGet(() -> Html.escaped(words.text(none(pair)))),
         range.map(r -> "± " + Numerals.digits(PER_CENT * r.u95Share(), 2) + " %").orElse(""),
         inForce.isPresent() ? line(pair, inForce.get()) : "");
   }
@@ -85,6 +85,12 @@ public final class ClassReport {
     String lowest = Numerals.digits(range.lowest_m_s(), 2);
     String highest = Numerals.digits(range.highest_m_s(), 2);
     return Html.span(ClassPage.WHOLE, words.text("class.report.range", lowest, highest));
+  }
+
+  private static String none(PairLook pair) {
+    return pair.known().flatMap(PairLook.Known::toExplain).isPresent()
+        ? "class.report.unmet"
+        : "class.report.none";
   }
 
   /** How far the straight line is off between the slowest and fastest calibrated speed. */

@@ -85,8 +85,18 @@ public final class ClassText {
     if (pair.trouble().isEmpty()) {
       pair.known().map(known -> need(known.looked().row())).ifPresent(said::add);
     }
+    if (pair.trouble().isEmpty() && pair.known().flatMap(PairLook.Known::toExplain).isPresent()) {
+      said.add(words.text("class.unmet"));
+    }
     said.addAll(pair.remarks());
-    return String.join(" ", said);
+    return said.stream().map(ClassText::ended).collect(Collectors.joining(" "));
+  }
+
+  /** With the stop that a sentence needs before another. */
+  private static String ended(String sentence) {
+    boolean open =
+        !sentence.isEmpty() && ".!?:;…".indexOf(sentence.charAt(sentence.length() - 1)) < 0;
+    return open ? sentence + "." : sentence;
   }
 
   /** The name on the board: on the projector nothing but the number. */
@@ -209,34 +219,61 @@ public final class ClassText {
   public List<String> spread(ClassLook look) {
     List<String> lines = new ArrayList<>();
     for (Quantity quantity : look.quantities()) {
-      Spread spread = look.spread(quantity).orElseThrow();
-      if (spread.values().size() == 1) {
-        lines.add(
-            words.text(
-                "class.spread-one",
-                words.text("class.quantity." + quantity.word()),
-                Numerals.digits(spread.median(), DIGITS),
-                quantity.unit()));
-        continue;
-      }
-      lines.add(
-          words.text(
-              "class.spread",
-              words.text("class.quantity." + quantity.word()),
-              Numerals.digits(spread.median(), DIGITS),
-              Numerals.digits(spread.deviation(), 2),
-              quantity.unit(),
-              spread.values().size()));
-      spread.outside().forEach((pair, score) -> lines.add(outside(quantity, spread, pair, score)));
+      spread(quantity, look.spread(quantity).orElseThrow(), lines);
     }
     return lines;
+  }
+
+  void spread(Quantity quantity, Spread spread, List<String> lines) {
+    if (spread.values().size() == 1) {
+      String name = words.text("class.quantity." + quantity.word());
+      String value = Numerals.digits(spread.median(), DIGITS);
+      lines.add(words.text("class.spread-one", name, value, quantity.unit()));
+      return;
+    }
+    lines.add(apart(quantity, spread));
+    if (spread.isOfFew()) {
+      lines.add(few(quantity, spread));
+    }
+    spread.outside().entrySet().stream()
+        .filter(one -> quantity.isFault(one.getValue(), spread, one.getKey()))
+        .forEach(one -> lines.add(outside(quantity, spread, one.getKey(), one.getValue())));
+  }
+
+  private String apart(Quantity quantity, Spread spread) {
+    String name = words.text("class.quantity." + quantity.word());
+    int count = spread.values().size();
+    return spread.isLeast()
+        ? words.text(
+            "class.spread-least", name, shown(spread, spread.median()), quantity.unit(), count)
+        : words.text(
+            "class.spread",
+            name,
+            shown(spread, spread.median()),
+            Numerals.digits(spread.deviation(), 2),
+            quantity.unit(),
+            count);
+  }
+
+  private String few(Quantity quantity, Spread spread) {
+    List<Double> sorted = spread.values().values().stream().sorted().toList();
+    return words.text(
+        "class.spread-few",
+        shown(spread, sorted.get(0)),
+        shown(spread, sorted.get(sorted.size() - 1)),
+        quantity.unit());
+  }
+
+  /** With the digits that tell one value from another. */
+  private static String shown(Spread spread, double value) {
+    return Numerals.beside(spread.deviation(), 1, value);
   }
 
   private String outside(Quantity quantity, Spread spread, int pair, double score) {
     return words.text(
         "class.outside",
         pair,
-        Numerals.digits(Optional.ofNullable(spread.values().get(pair)).orElseThrow(), DIGITS),
+        shown(spread, Optional.ofNullable(spread.values().get(pair)).orElseThrow()),
         quantity.unit(),
         words.text("class.cause." + quantity.word() + (score > 0 ? ".high" : ".low")));
   }

@@ -39,6 +39,9 @@ public final class LookAtClass {
   /** A clock may differ by less and nobody has to hear of it. */
   private static final Duration FAST = Duration.ofMinutes(5);
 
+  /** From so many hours on a time is said in hours, from so many days on in days. */
+  private static final int LONG = 3;
+
   private final Path folder;
   private final Messages words;
   private final ClassWords names;
@@ -175,6 +178,15 @@ public final class LookAtClass {
         pair, names.label(pair), Optional.of(said), List.of(), before.map(Kept::known));
   }
 
+  private String fast(Duration ahead) {
+    if (ahead.toHours() < LONG) {
+      return words.text("class.clock-fast", ahead.toMinutes());
+    }
+    return ahead.toDays() < LONG
+        ? words.text("class.clock-fast-hours", ahead.toHours())
+        : words.text("class.clock-fast-days", ahead.toDays());
+  }
+
   /** What is odd and no trouble: it is open elsewhere; its clock is fast; it is another pair's. */
   private List<String> remarks(Pair pair, Known known, boolean open, Round round) {
     List<String> remarks = new ArrayList<>(oddities.ofPair(round.it(), pair, known));
@@ -185,7 +197,7 @@ public final class LookAtClass {
     if (!lines.isEmpty()) {
       Duration ahead = Duration.between(round.now(), lines.get(lines.size() - 1).at());
       if (ahead.compareTo(FAST) > 0) {
-        remarks.add(words.text("class.clock-fast", ahead.toMinutes()));
+        remarks.add(fast(ahead));
       }
     }
     return remarks;

@@ -6,6 +6,7 @@ import faintwind.calibration.plan.PlannedSpin;
 import faintwind.calibration.plan.PlannedStep;
 import faintwind.calibration.run.Direction;
 import faintwind.files.AtomicFile;
+import faintwind.files.RowText;
 import faintwind.guide.turntable.DoneStep;
 import faintwind.message.Numerals;
 import java.io.IOException;
@@ -130,11 +131,7 @@ public final class SessionTable {
     notes.removeAll(own);
     said.removeIf(String::isEmpty);
     String all = String.join("; ", said);
-    text.append(all.contains(",") || all.contains("\"") ? quoted(all) : all).append('\n');
-  }
-
-  private static String quoted(String cell) {
-    return '"' + cell.replace("\"", "\"\"") + '"';
+    text.append(RowText.plainOrQuoted(all)).append('\n');
   }
 
   private static OptionalDouble scaled(OptionalDouble u_m) {

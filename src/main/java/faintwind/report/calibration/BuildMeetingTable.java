@@ -51,17 +51,16 @@ public final class BuildMeetingTable {
     String unit = unit(row, signalUnit);
     return List.of(
         Html.escaped(to.words().text("build-quantity." + row.quantity().word())),
-        Html.span("fitted whole", within(row.found(), row.u_found(), unit)),
-        Html.span("whole", within(row.says(), row.u_says(), unit)),
+        Html.span("fitted whole", number(row.found(), row.u_found(), unit)),
+        Html.span("whole", number(row.says(), row.u_says(), unit)),
         Html.escaped(to.words().text(agreement(row))));
   }
 
   /** A number with its expanded uncertainty, k = 2. */
-  private static String within(double value, double u, String unit) {
-    return Numerals.compact(value, 3)
-        + " ± "
-        + Numerals.compact(2 * u, 2)
-        + (unit.equals("1") ? "" : " " + unit);
+  private String number(double value, double u, String unit) {
+    String number = Numerals.compact(value, 3) + " ± " + Numerals.compact(2 * u, 2);
+    String said = to.words().messages().numbers(number);
+    return unit.equals("1") ? said : said + " " + unit;
   }
 
   private void write(BuildAgreement agreement, String signalUnit) {

@@ -28,10 +28,13 @@ public record Chapter(Html html, LogWords words, int level) {
     html.element("p", words.text(key, arguments));
   }
 
-  /** A table; the keys name its columns. */
+  /** A table; the keys name its columns. Its numbers have the decimal mark of the language. */
   public void table(List<String> keys, List<List<String>> rows) {
-    markupTable(
-        "wide", keys, rows.stream().map(r -> r.stream().map(Html::escaped).toList()).toList());
+    markupTable("wide", keys, rows.stream().map(r -> r.stream().map(this::cell).toList()).toList());
+  }
+
+  private String cell(String text) {
+    return Html.cell(words.messages().numbers(text));
   }
 
   /** A table of a class, whose cells hold markup already; the keys name its columns. */

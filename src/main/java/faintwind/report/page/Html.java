@@ -1,5 +1,6 @@
 package faintwind.report.page;
 
+import faintwind.message.Translation;
 import java.util.List;
 
 /** Builds well-formed XHTML piece by piece; every text is escaped. Mutable; for one thread. */
@@ -28,14 +29,24 @@ public final class Html {
     return white || basic || c >= 0x10000;
   }
 
+  /** Attributes of an element whose text is not in the language of the page but English. */
+  private static String spoken(String text) {
+    return Translation.isEnglish(text) ? " lang=\"en\" dir=\"ltr\"" : "";
+  }
+
+  /** The text of a cell, within an element of its own where it is not in the page's language. */
+  public static String cell(String text) {
+    return Translation.isEnglish(text) ? within("span", text) : escaped(text);
+  }
+
   /** Markup of one text inside an element, such as {@code <b>}. */
   public static String within(String tag, String text) {
-    return "<" + tag + ">" + escaped(text) + "</" + tag + ">";
+    return "<" + tag + spoken(text) + ">" + escaped(text) + "</" + tag + ">";
   }
 
   /** Markup of one text inside a span of a class. */
   public static String span(String cssClass, String text) {
-    return "<span class=\"" + cssClass + "\">" + escaped(text) + "</span>";
+    return "<span class=\"" + cssClass + "\"" + spoken(text) + ">" + escaped(text) + "</span>";
   }
 
   /** Markup that is known to be well formed. */
@@ -51,7 +62,8 @@ public final class Html {
 
   /** An element of a class with text in it. */
   public Html element(String tag, String cssClass, String text) {
-    return markup(tag, cssClass, escaped(text));
+    String attributes = " class=\"" + cssClass + "\"" + spoken(text);
+    return raw("<" + tag + attributes + ">" + escaped(text) + "</" + tag + ">");
   }
 
   /** An element of a class that holds markup already. */
@@ -82,7 +94,7 @@ public final class Html {
     for (Fact fact : facts) {
       raw(
           "<tr><th scope=\"row\">"
-              + escaped(fact.name())
+              + cell(fact.name())
               + "</th><td>"
               + fact.markup()
               + "</td></tr>");
@@ -99,14 +111,14 @@ public final class Html {
   public record Fact(String name, String markup) {
     /** A fact that is plain text. */
     public static Fact text(String name, String text) {
-      return new Fact(name, escaped(text));
+      return new Fact(name, cell(text));
     }
   }
 
   /** A table of plain texts. */
   public Html table(String cssClass, List<String> heads, List<List<String>> rows) {
     return markupTable(
-        cssClass, heads, rows.stream().map(r -> r.stream().map(Html::escaped).toList()).toList());
+        cssClass, heads, rows.stream().map(r -> r.stream().map(Html::cell).toList()).toList());
   }
 
   /** A table whose cells hold markup already; its heads are texts. */
@@ -115,7 +127,7 @@ public final class Html {
     raw("<table class=\"" + kept + "\">");
     if (!heads.isEmpty()) {
       out.append("<thead><tr>");
-      heads.forEach(head -> raw("<th scope=\"col\">" + escaped(head) + "</th>"));
+      heads.forEach(head -> raw("<th scope=\"col\">" + cell(head) + "</th>"));
       raw("</tr></thead>");
     }
     raw("<tbody>");

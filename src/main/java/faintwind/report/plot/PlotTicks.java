@@ -1,5 +1,6 @@
 package faintwind.report.plot;
 
+import faintwind.message.Numerals;
 import java.text.NumberFormat;
 import java.util.ArrayList;
 import java.util.List;
@@ -108,7 +109,7 @@ public final class PlotTicks {
   }
 
   public static String number(double value, int digits, boolean sign, Locale locale) {
-    NumberFormat format = NumberFormat.getNumberInstance(locale);
+    NumberFormat format = NumberFormat.getNumberInstance(Numerals.plainDigits(locale));
     format.setGroupingUsed(false);
     format.setMinimumFractionDigits(digits);
     format.setMaximumFractionDigits(digits);

@@ -91,7 +91,8 @@ class LibraryTest {
     assertThat(read.isOk()).isFalse();
     assertThat(read.problems())
         .extracting(Problem::id)
-        .contains("asset.reversed", "asset.id-is-not-file-name", "json.syntax", "json.schema");
+        .contains(
+            "asset.reversed", "asset.id-is-not-file-name", "json.syntax", "json.other-format");
   }
 
   private Path put(String name, String text) throws IOException {

@@ -177,7 +177,7 @@ class ChecklistFilesTest {
   void aMissingFileAndAnUnknownKeyAreRefused() throws IOException {
     Files.delete(copy.resolve("02-make/weigh-blanks.json"));
     change("02-make/mark-and-flat.json", "\"good\":", "\"praise\":");
-    assertThat(problems()).contains("checklist.file-missing", "json.schema");
+    assertThat(problems()).contains("checklist.file-missing", "json.key-missing");
   }
 
   @Test

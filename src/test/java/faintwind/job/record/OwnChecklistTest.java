@@ -122,7 +122,7 @@ class OwnChecklistTest {
         "checklist.unknown-name | 24*3600 | 24*cure_h",
         "condition.not-understood | 24*3600 | MAX(1)",
         "checklist.caution-dropped | \"id\": \"varnish\" | \"id\": \"paint\"",
-        "json.schema | \"good\" | \"praise\"",
+        "json.foreign-key | \"good\" | \"praise\"",
         "json.syntax | \"why\": | \"why\"",
         "checklist.id-not-file | \"id\": \"coat-parts\" | \"id\": \"coat-all\""
       })
@@ -204,6 +204,6 @@ class OwnChecklistTest {
   void anOwnOrderOfStepsThatIsTornLeavesTheShippedOne() throws IOException {
     put(workspace, "checklist.json", "{\"format\": \"faintwind-checklist/1\"}");
     assertThat(view().checklist().stages()).hasSize(8);
-    assertThat(view().problems()).extracting(Problem::id).contains("json.schema");
+    assertThat(view().problems()).extracting(Problem::id).contains("json.key-missing");
   }
 }

@@ -6,6 +6,7 @@ import faintwind.message.Messages;
 import faintwind.message.Translation;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -40,5 +41,22 @@ class PageLanguageTest {
     String page = page(Messages.in(arabic));
     assertThat(page).contains("lang=\"ar\" dir=\"rtl\"");
     assertThat(pdfLanguage(page)).isEqualTo("ar");
+  }
+
+  @Test
+  void aTextThatStayedEnglishIsSaidToBeEnglish() {
+    Translation arabic =
+        new Translation(Locale.forLanguageTag("ar"), Translation.Direction.RTL, Map.of(), Map.of());
+    LogWords words = new LogWords(Messages.in(arabic));
+    String page =
+        new Page(words, "Title", "", "")
+            .html(
+                html -> {
+                  html.element("p", words.text("bench-list.grade.good"));
+                  html.table("wide", List.of(), List.of(List.of("[en] good", "0.05")));
+                });
+    assertThat(page)
+        .contains("<p lang=\"en\" dir=\"ltr\">[en] good</p>")
+        .contains("<td><span lang=\"en\" dir=\"ltr\">[en] good</span></td>");
   }
 }
