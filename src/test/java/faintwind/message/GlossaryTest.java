@@ -28,7 +28,7 @@ class GlossaryTest {
           ("F1 F2 F6 F11 ASTM B488 G173 CIPM-2007 CODATA IEC ISO ITS-90 IUPAC JCGM NIST MIL-R-39017"
                   + " R10 R20 GPa MJ GiB MB DC COM GND IN OUT HTML PDF PNG SVG JPEG JSON USB WAV STOP"
                   + " CAL CHOICE FILE FOLDER LINE LOG QUESTION REASON RUNS SPEEDS VALUE MicroPython"
-                  + " NAME TEMP TMPDIR Log-Tchebycheff")
+                  + " NAME TEMP TMPDIR Log-Tchebycheff STEP CODE EUR UTF-8 UTF-16 BOM")
               .split(" "));
 
   /** Beginnings of keys that only the command line shows. */

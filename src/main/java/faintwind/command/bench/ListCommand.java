@@ -105,7 +105,6 @@ public final class ListCommand implements Callable<Integer> {
   private List<BenchRow> wanted(List<BenchRow> all) {
     return all.stream()
         .filter(row -> (row.need().kind() == BenchRow.Kind.ARCHIVED) == archived)
-        .sorted(BenchRow.PRESSING_FIRST)
         .toList();
   }
 
