@@ -3,6 +3,7 @@ package faintwind.record;
 import faintwind.record.Event.CautionAcknowledged;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * Who of those who build an instrument together has read a caution. A name counts once, however it
@@ -21,11 +22,16 @@ public final class Readers {
     List<String> readers = new ArrayList<>();
     for (Standing<CautionAcknowledged> line : acknowledged) {
       String who = line.who().strip();
-      if (!who.isEmpty() && (Classroom.isSame(pair, who) || !hasRead(readers, who))) {
+      if (!who.isEmpty() && (isPair(pair, who) || !hasRead(readers, who))) {
         readers.add(who);
       }
     }
     return readers;
+  }
+
+  private static boolean isPair(String pair, String who) {
+    return Classroom.isSame(pair, who)
+        || Stream.of(pair.split(",")).anyMatch(part -> Classroom.isSame(part, who));
   }
 
   /** Whether somebody is among them. */

@@ -46,7 +46,7 @@ class ClassJourneyTest {
     assertThat(said(teacher, "#class-state-mine")).contains("belongs to no pair");
     assertThat(teacher.wordsHere("#class-lesson")).startsWith("Lesson 1: 21 November 2026");
     assertThat(teacher.wordsHere("#class-spread"))
-        .contains("Pair 4 lies outside with 104 Ω", "colour code");
+        .contains("Pair 4 lies outside with 104.0 Ω", "colour code");
     assertThat(teacher.wordsHere("#class-clocks")).contains("Pair 5", "done by lesson 2");
     eachStateIsCloseBelowItsPair(robot, teacher);
     teacher.pictures("class");
