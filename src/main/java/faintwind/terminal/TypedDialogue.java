@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * each time it is asked.
  */
 public final class TypedDialogue implements TypedSession.Asker {
-  private static final String BEEP = "\u0007";
+  private static final int BEEP = 7;
 
   private final Terminal terminal;
   private final Semaphore asked = new Semaphore(0);
@@ -31,7 +31,9 @@ public final class TypedDialogue implements TypedSession.Asker {
     asked.drainPermits();
     asked.release();
     String time = Numerals.places(time_s, 0);
-    terminal.err().println(BEEP + terminal.messages().text("listen.ask", number, time));
+    // not a word of the text: those lose what a terminal obeys
+    terminal.err().write(BEEP);
+    terminal.tell("listen.ask", number, time);
   }
 
   /** Takes readings from now on, on a thread of its own. */

@@ -168,7 +168,7 @@ class EnterTest {
     assertThat(view.state().name()).contains("Rind 9");
     assertThat(ids(enter().open("choose-use"))).containsExactly("folder.read-only");
     Files.delete(journal);
-    assertThat(view().problems()).extracting(Problem::id).containsExactly("folder.no-journal");
+    assertThat(view().problems()).extracting(Problem::id).containsExactly("folder.journal-gone");
   }
 
   @Test

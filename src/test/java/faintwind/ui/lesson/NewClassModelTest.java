@@ -119,7 +119,7 @@ class NewClassModelTest {
     type(boxes().pairs(), "2");
     type(boxes().nicknames(), "Otters, , Newts");
     model.leave(boxes().nicknames());
-    assertThat(said(boxes().nicknames())).contains("3 nicknames are too many for 2 pairs");
+    assertThat(said(boxes().nicknames())).contains("more nicknames (3) than pairs (2)");
     type(boxes().pairs(), "4");
     model.leave(boxes().pairs());
     assertThat(boxes().nicknames().said().get().text())
