@@ -41,10 +41,9 @@ public final class BenchFolder {
   }
 
   private static boolean isDamaged(Path folder) {
-    boolean closed = !Files.isReadable(folder) || !Files.isExecutable(folder);
     return Files.isDirectory(folder)
         && !OF_SYSTEMS.contains(String.valueOf(folder.getFileName()))
-        && (closed || Files.isRegularFile(folder.resolve(SUMMARY)));
+        && (!Files.isReadable(folder) || Files.isRegularFile(folder.resolve(SUMMARY)));
   }
 
   static Path journal(Path folder) {
