@@ -24,7 +24,7 @@ class ReadersTest {
         "Pair 12; Pair 1; Pair 1; 1"
       })
   void eachCountsOnceButThePairs(String row) {
-    String[] cells = row.split("; ");
+    String[] cells = row.split("; ", -1);
     List<JournalEntry> entries = new ArrayList<>();
     for (int i = 1; i <= 2; i++) {
       entries.add(
