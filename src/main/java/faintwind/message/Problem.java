@@ -25,11 +25,6 @@ public record Problem(
     return new Problem(id, Severity.ERROR, where, found, List.of(details));
   }
 
-  /** The same, told of something that is done all the same. */
-  public Problem asWarning() {
-    return new Problem(id, Severity.WARNING, where, found, details);
-  }
-
   public static Problem warning(String id, Where where, String found, String... details) {
     return new Problem(id, Severity.WARNING, where, found, List.of(details));
   }

@@ -29,7 +29,8 @@ public final class Readers {
     return readers;
   }
 
-  private static boolean isPair(String pair, String who) {
+  /** Whether a name is that of the pair. */
+  public static boolean isPair(String pair, String who) {
     return Classroom.isSame(pair, who)
         || Stream.of(pair.split(",")).anyMatch(part -> Classroom.isSame(part, who));
   }

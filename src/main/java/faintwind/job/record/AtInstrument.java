@@ -7,6 +7,7 @@ import faintwind.job.EnteredFile;
 import faintwind.job.design.KeptDesigns;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
+import faintwind.message.Severity;
 import faintwind.message.Where;
 import faintwind.record.Event;
 import faintwind.record.Event.FileRole;
@@ -98,7 +99,7 @@ public final class AtInstrument {
       Checked<T> done = work.at(ok.value(), new Enter(ok.value(), clock, person));
       List<Problem> told = new ArrayList<>(mended.stream().toList());
       if (ok.value().writable()) {
-        ok.value().faults().forEach(fault -> told.add(fault.asWarning()));
+        ok.value().faults().forEach(fault -> told.add(fault.as(Severity.WARNING)));
       }
       return Checked.ok(true, told).then(is -> done);
     }

@@ -178,9 +178,7 @@ final class EntryRules {
   static Checked<Event> reader(InstrumentState state, String step, String caution, String who) {
     List<String> readers = state.readers(step, caution);
     boolean others = readers.size() < state.members();
-    return others
-            && Readers.hasRead(readers, who)
-            && !Classroom.isSame(state.name().orElse(""), who)
+    return others && Readers.hasRead(readers, who) && !Readers.isPair(state.name().orElse(""), who)
         ? Checked.refused(
             Problem.error(
                 "enter.read-already",
