@@ -96,8 +96,7 @@ public final class SchemaCheck {
     String kind = format.substring(0, format.indexOf('/') + 1);
     boolean newer = said.startsWith(kind) && said.substring(kind.length()).matches("[0-9.]+");
     String id = newer ? "json.newer" : "json.other-format";
-    return Problem.error(
-        id, where, said.length() > 60 ? said.substring(0, 60) + "…" : said, format);
+    return Problem.error(id, where, SchemaWords.shortened(said), format);
   }
 
   private static Problem problem(ValidationMessage message, Where where) {

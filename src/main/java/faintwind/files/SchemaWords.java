@@ -8,6 +8,8 @@ import java.util.Optional;
 
 /** What a schema refuses, said to people who write files and no schemas. */
 final class SchemaWords {
+  private static final int LONGEST = 60;
+
   /** Patterns that have words. */
   private static final Map<String, String> PATTERNS =
       Map.of(
@@ -40,8 +42,12 @@ final class SchemaWords {
   }
 
   private static Problem pattern(ValidationMessage message, String asked, Where where) {
-    String found = message.getInstanceNode().asText();
-    String shown = found.length() > 60 ? found.substring(0, 60) + "…" : found;
+    String shown = shortened(message.getInstanceNode().asText());
     return Problem.error(PATTERNS.getOrDefault(asked, "json.pattern"), where, shown, asked);
+  }
+
+  /** What a file says, as much of it as a sentence bears. */
+  static String shortened(String found) {
+    return found.length() > LONGEST ? found.substring(0, LONGEST) + "…" : found;
   }
 }

@@ -32,7 +32,6 @@ import picocli.CommandLine.Parameters;
 @Command(name = "list")
 public final class ListCommand implements Callable<Integer> {
   private final Terminal terminal;
-  private List<BenchRow> known = List.of();
   private final Clock clock = Clock.system(ZoneId.systemDefault());
 
   @Parameters(paramLabel = "FOLDER", descriptionKey = "faintwind.list.folder")
@@ -69,17 +68,18 @@ public final class ListCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    List<BenchRow> all = rows(terminal.messages());
     if (BenchFolder.isInstrument(folder)) {
       String one = folder.toString();
       return terminal.misuse(Problem.error("bench-list.is-one", Where.file(one), one));
     }
+    Messages spoken = json && html == null ? Terminal.forPrograms() : terminal.messages();
+    List<BenchRow> all = rows(spoken);
     if (all.isEmpty()) {
       return terminal.refuse(
           List.of(Problem.error("bench-list.none", Where.file(folder.toString()), "")));
     }
     List<BenchRow> rows = wanted(all);
-    List<BenchRow> told = json || csv != null ? wanted(rows(Terminal.forPrograms())) : List.of();
+    List<BenchRow> told = forPrograms(spoken, rows);
     BenchText text = new BenchText(terminal.messages());
     if (json) {
       terminal.out().print(text.json(folder, told));
@@ -108,11 +108,16 @@ public final class ListCommand implements Callable<Integer> {
         .toList();
   }
 
-  /** The rows in words; what another program reads is worked out in its own. */
   private List<BenchRow> rows(Messages words) throws IOException {
-    if (known.isEmpty() || !words.locale().equals(terminal.messages().locale())) {
-      known = new ReadBench(words).rows(folder, OffsetDateTime.now(clock));
+    return new ReadBench(words).rows(folder, OffsetDateTime.now(clock));
+  }
+
+  /** The rows for another program, in its own words: those at hand where they are in them. */
+  private List<BenchRow> forPrograms(Messages spoken, List<BenchRow> rows) throws IOException {
+    if (!json && csv == null) {
+      return List.of();
     }
-    return known;
+    Messages words = Terminal.forPrograms();
+    return spoken.locale().equals(words.locale()) ? rows : wanted(rows(words));
   }
 }

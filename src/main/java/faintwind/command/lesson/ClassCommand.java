@@ -106,9 +106,12 @@ public final class ClassCommand implements Callable<Integer> {
         });
   }
 
-  /** The same in every language. */
+  /** The same in every language; looked at again where another one is spoken. */
   private String forPrograms(Path folder, ClassLook look) throws IOException {
     Messages words = Terminal.forPrograms();
+    if (words.locale().equals(terminal.messages().locale())) {
+      return new ClassText(words).json(look);
+    }
     return new ClassText(words)
         .json(
             new LookAtClass(folder, words)

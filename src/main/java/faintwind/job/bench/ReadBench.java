@@ -151,12 +151,9 @@ public final class ReadBench {
       String why = retired.get().event().why();
       return BenchRow.bare(folder, name, new Need(Kind.ARCHIVED, "", "", why));
     }
-    Optional<Standing<HandedOver>> given = handedOver(state);
+    Optional<String> given = given(state, words);
     if (given.isPresent()) {
-      String to = given.get().event().to();
-      String since = DateText.day(words, given.get().at());
-      String why = words.text("bench-list.given", to, since);
-      return BenchRow.bare(folder, name, new Need(Kind.HANDED_OVER, "", "", why));
+      return BenchRow.bare(folder, name, new Need(Kind.HANDED_OVER, "", "", given.get()));
     }
     Optional<InForce> inForce = inForce(view, situation, guides::range);
     return new BenchRow(
@@ -169,8 +166,23 @@ public final class ReadBench {
         state.standing(Waived.class).size());
   }
 
+  /** Whether it was handed over, and nothing was entered since. */
+  public static boolean isHandedOver(InstrumentState state) {
+    return handedOver(state).isPresent();
+  }
+
+  /** To whom it was handed over, and when; empty where something was entered since. */
+  public static Optional<String> given(InstrumentState state, Messages words) {
+    return handedOver(state)
+        .map(
+            line -> {
+              String since = DateText.day(words, line.at());
+              return words.text("bench-list.given", line.event().to(), since);
+            });
+  }
+
   /** The hand-over, where it is the last that happened. */
-  public static Optional<Standing<HandedOver>> handedOver(InstrumentState state) {
+  private static Optional<Standing<HandedOver>> handedOver(InstrumentState state) {
     List<Standing<?>> standing = state.lines().stream().filter(Standing::stands).toList();
     return standing.isEmpty()
         ? Optional.empty()

@@ -12,7 +12,6 @@ import faintwind.message.DateText;
 import faintwind.message.FirstSentences;
 import faintwind.message.Messages;
 import faintwind.message.Problem;
-import faintwind.record.Event.HandedOver;
 import faintwind.record.Event.Retired;
 import faintwind.record.Event.Waived;
 import faintwind.record.InstrumentState;
@@ -122,7 +121,7 @@ final class HomeWords {
     if (state.rehearsal()) {
       return Mark.REHEARSAL;
     }
-    if (state.retired() || ReadBench.handedOver(state).isPresent()) {
+    if (state.retired() || ReadBench.isHandedOver(state)) {
       return Mark.DONE;
     }
     if (!standpoint.view().writable()) {
@@ -166,13 +165,9 @@ final class HomeWords {
       String why = retired.get().event().why();
       return new State(mark, words.text("window.home.archived"), why);
     }
-    Optional<Standing<HandedOver>> given = ReadBench.handedOver(standpoint.view().state());
+    Optional<String> given = ReadBench.given(standpoint.view().state(), words);
     if (given.isPresent()) {
-      String since = DateText.day(words, given.get().at());
-      return new State(
-          mark,
-          words.text("bench-list.need.handed-over"),
-          words.text("bench-list.given", given.get().event().to(), since));
+      return new State(mark, words.text("bench-list.need.handed-over"), given.get());
     }
     if (!standpoint.view().writable()) {
       return new State(
@@ -233,7 +228,7 @@ final class HomeWords {
   }
 
   private Said next(Standpoint standpoint, Optional<StepProgress> pressing) {
-    if (ReadBench.handedOver(standpoint.view().state()).isPresent()) {
+    if (ReadBench.isHandedOver(standpoint.view().state())) {
       return new Said(words.text("window.home.given"), "");
     }
     if (pressing.isEmpty()) {

@@ -122,9 +122,8 @@ final class HappenedModel {
     next.set(Optional.empty());
   }
 
-  /** Something else is to be read in the Next line. */
+  /** Something else is to be read in the Next line; what is typed stays. */
   void say(Next other) {
-    leave();
     next.set(Optional.of(other));
   }
 
@@ -137,7 +136,7 @@ final class HappenedModel {
             kind ->
                 new Unsaved(
                     words.text("happened.unsaved"),
-                    isComplete(kind) ? Optional.of(enter(kind)) : Optional.empty(),
+                    complete(kind),
                     words.text("window.unsaved.drop")));
   }
 
@@ -154,12 +153,17 @@ final class HappenedModel {
   }
 
   private Next next(Kind kind) {
-    Next say = Next.say(Mark.DOING, words.text(kind.key("next")));
-    Next whole =
-        isComplete(kind) ? Next.say(Mark.DOING, words.text(kind.key("next")), enter(kind)) : say;
-    return whole
-        .withDetail(words.text(kind.key("why")))
-        .withOther(new Act("happened-leave", words.text("window.record.leave"), this::leave));
+    return new Next(
+        Mark.DOING,
+        words.text(kind.key("next")),
+        words.text(kind.key("why")),
+        complete(kind),
+        List.of(new Act("happened-leave", words.text("window.record.leave"), this::leave)));
+  }
+
+  /** Enters it; empty while something that it needs is not said. */
+  private Optional<Act> complete(Kind kind) {
+    return isComplete(kind) ? Optional.of(enter(kind)) : Optional.empty();
   }
 
   private Act enter(Kind kind) {
@@ -182,6 +186,7 @@ final class HappenedModel {
 
   private void entered(Kind kind, Checked<JournalEntry> answer) {
     if (answer.isOk()) {
+      leave();
       say(
           Next.say(Mark.DONE, words.text(kind.key("done")))
               .withDetail(words.text(kind.key("then"))));

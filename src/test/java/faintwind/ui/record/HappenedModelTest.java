@@ -15,6 +15,7 @@ import faintwind.record.InstrumentState;
 import faintwind.record.JournalEntry;
 import faintwind.ui.Cellar;
 import faintwind.ui.instrument.OpenInstrument.Entry;
+import faintwind.ui.part.Mark;
 import faintwind.ui.part.Next;
 import faintwind.ui.record.HappenedModel.Kind;
 import java.util.ArrayList;
@@ -79,6 +80,17 @@ class HappenedModelTest {
     assertThat(model.open().get()).isEmpty();
     assertThat(model.said().get()).isEmpty();
     assertThat(next().sentence()).isEqualTo("The note is entered.");
+  }
+
+  @Test
+  void whatIsTypedStaysWhenSomethingElseIsSaid() {
+    model.begin(Kind.NOTE);
+    model.said().set("moved to the");
+    model.say(Next.say(Mark.DONE, "Packed"));
+    assertThat(next().sentence()).isEqualTo("Packed");
+    assertThat(model.open().get()).contains(Kind.NOTE);
+    model.said().set("moved to the south shelf");
+    assertThat(next().act()).isPresent();
   }
 
   @Test
