@@ -20,10 +20,10 @@ import faintwind.message.Numerals;
 import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -61,8 +61,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "CAL.json", descriptionKey = "faintwind.calibrate.out")
   private @Nullable Path out;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Mixin private CommonOptions common = new CommonOptions();
 
@@ -140,7 +139,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   }
 
   private int write(Calibrate job, Path target) throws IOException {
-    List<Problem> shut = new IntoInstruments(who).trouble(List.of(target));
+    List<Problem> shut = new IntoInstruments(who.name()).trouble(List.of(target));
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);
     }
@@ -174,7 +173,7 @@ public final class CalibrateCommand implements Callable<Integer> {
   }
 
   private AtInstrument at(Path folder) {
-    return new AtInstrument(folder, InstrumentOptions.clock(), who);
+    return new AtInstrument(folder, InstrumentOptions.clock(), who.name());
   }
 
   private int told(Calibration calibration, Path target, List<Problem> shortfalls)

@@ -9,8 +9,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,8 +55,7 @@ public final class ClicksCommand implements Callable<Integer> {
   @Option(names = "--out", paramLabel = "NEW.csv", descriptionKey = "faintwind.clicks.out")
   private @Nullable Path out;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Mixin private StandardOptions common = new StandardOptions();
 
@@ -71,7 +70,7 @@ public final class ClicksCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    IntoInstruments instruments = new IntoInstruments(who);
+    IntoInstruments instruments = new IntoInstruments(who.name());
     Map<Path, FileRole> written = out == null ? Map.of() : Map.of(out, FileRole.RUNS_TABLE);
     List<Problem> shut = instruments.trouble(written.keySet());
     if (!shut.isEmpty()) {

@@ -14,8 +14,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -74,8 +74,7 @@ public final class ConvertCommand implements Callable<Integer> {
   @Option(names = "--decimal-comma", descriptionKey = "faintwind.convert.decimal-comma")
   private boolean decimalComma;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Option(names = "--json", descriptionKey = "faintwind.convert.json")
   private boolean json;
@@ -103,7 +102,7 @@ public final class ConvertCommand implements Callable<Integer> {
     if (AtInstrument.is(calibration)) {
       Optional<String> lines = Optional.ofNullable(profile);
       return new ConvertKept(terminal, calibration, this::settings, lines, this::minutesOf)
-          .run(logs, who);
+          .run(logs, who.name());
     }
     Checked<Calibration> opened = OpenCalibration.read(calibration);
     if (!(opened instanceof Checked.Ok<Calibration> ok)) {
@@ -117,7 +116,7 @@ public final class ConvertCommand implements Callable<Integer> {
     if (!(ready instanceof Checked.Ok<Convert> able)) {
       return terminal.refuse(ready.problems());
     }
-    IntoInstruments instruments = new IntoInstruments(who);
+    IntoInstruments instruments = new IntoInstruments(who.name());
     List<Problem> shut = instruments.trouble(targets());
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);

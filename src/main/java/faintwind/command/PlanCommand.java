@@ -12,10 +12,10 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -66,8 +66,7 @@ public final class PlanCommand implements Callable<Integer> {
   @Option(names = "--sheet", paramLabel = "SHEET.pdf", descriptionKey = "faintwind.plan.sheet")
   private @Nullable Path sheet;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Mixin private CommonOptions common = new CommonOptions();
 
@@ -149,7 +148,7 @@ public final class PlanCommand implements Callable<Integer> {
       terminal.report(misuse);
       return ExitCode.USAGE.number();
     }
-    IntoInstruments instruments = new IntoInstruments(who);
+    IntoInstruments instruments = new IntoInstruments(who.name());
     List<Problem> shut = instruments.trouble(written().keySet());
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);

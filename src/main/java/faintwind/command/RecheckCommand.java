@@ -10,9 +10,9 @@ import faintwind.message.Where;
 import faintwind.record.Event.Rechecked;
 import faintwind.record.JournalEntry;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -21,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** {@code faintwind recheck CALIBRATION.json|FOLDER RUNS.csv}: ten minutes at the arm. */
@@ -42,8 +42,7 @@ public final class RecheckCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "RUNS.csv", descriptionKey = "faintwind.recheck.runs")
   private Path runs = Path.of("");
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   public RecheckCommand(Terminal terminal) {
     this.terminal = terminal;
@@ -66,7 +65,7 @@ public final class RecheckCommand implements Callable<Integer> {
     Clock clock = InstrumentOptions.clock();
     OffsetDateTime now = OffsetDateTime.now(clock);
     String name = calibration.toString();
-    return new AtInstrument(calibration, clock, who)
+    return new AtInstrument(calibration, clock, who.name())
         .work(
             (view, enter) -> {
               Optional<String> file = view.state().calibrationInForce(now);

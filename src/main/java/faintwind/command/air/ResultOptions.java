@@ -5,8 +5,8 @@ import faintwind.command.StandardOptions;
 import faintwind.job.air.ResultFile;
 import faintwind.message.Problem;
 import faintwind.record.Event.FileRole;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,8 +27,7 @@ final class ResultOptions {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Mixin private StandardOptions common = new StandardOptions();
 
@@ -47,7 +46,7 @@ final class ResultOptions {
 
   /** Why nothing may be entered, if so. */
   List<Problem> shut() throws IOException {
-    return new IntoInstruments(who).trouble(Optional.ofNullable(out).stream().toList());
+    return new IntoInstruments(who.name()).trouble(Optional.ofNullable(out).stream().toList());
   }
 
   /**
@@ -65,6 +64,6 @@ final class ResultOptions {
       files.put(table, role);
     }
     files.put(out, role);
-    return new IntoInstruments(who).enter(files);
+    return new IntoInstruments(who.name()).enter(files);
   }
 }

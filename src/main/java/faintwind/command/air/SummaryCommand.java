@@ -14,8 +14,8 @@ import faintwind.message.Problem;
 import faintwind.message.Where;
 import faintwind.record.Event.FileRole;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -58,8 +58,7 @@ public final class SummaryCommand implements Callable<Integer> {
   @Option(names = "--json", descriptionKey = "json")
   private boolean json;
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Mixin private SourceOptions source = new SourceOptions();
 
@@ -83,7 +82,7 @@ public final class SummaryCommand implements Callable<Integer> {
     if (!(worked instanceof Checked.Ok<Summary> ok)) {
       return terminal.refuse(worked.problems());
     }
-    List<Problem> shut = new IntoInstruments(who).trouble(targets());
+    List<Problem> shut = new IntoInstruments(who.name()).trouble(targets());
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);
     }
@@ -114,7 +113,7 @@ public final class SummaryCommand implements Callable<Integer> {
       written.put(picture, FileRole.SUMMARY);
     }
     written.keySet().forEach(file -> terminal.tell("air.written", file.toString()));
-    return new IntoInstruments(who).enter(written);
+    return new IntoInstruments(who.name()).enter(written);
   }
 
   private List<Problem> misuse() throws IOException {

@@ -12,10 +12,10 @@ import faintwind.job.record.AtInstrument;
 import faintwind.message.Checked;
 import faintwind.message.Problem;
 import faintwind.terminal.ExitCode;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.ProgressLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
+import faintwind.terminal.WhoOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -28,6 +28,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -43,8 +44,7 @@ public final class PoolCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", arity = "1..*", descriptionKey = "faintwind.pool.folders")
   private List<Path> folders = List.of();
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   @Option(names = "--look", descriptionKey = "faintwind.pool.look")
   private boolean look;
@@ -66,7 +66,7 @@ public final class PoolCommand implements Callable<Integer> {
     List<Path> instruments = instruments();
     KeepPooled keep =
         new KeepPooled(
-            folder -> new AtInstrument(folder, InstrumentOptions.clock(), who), calibrate);
+            folder -> new AtInstrument(folder, InstrumentOptions.clock(), who.name()), calibrate);
     List<Problem> shut = look ? List.of() : keep.trouble(instruments);
     if (!shut.isEmpty()) {
       return terminal.refuse(shut);

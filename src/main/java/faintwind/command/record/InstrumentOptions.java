@@ -1,14 +1,14 @@
 package faintwind.command.record;
 
 import faintwind.job.record.AtInstrument;
-import faintwind.terminal.OneLine;
 import faintwind.terminal.Terminal;
 import faintwind.terminal.VersionText;
+import faintwind.terminal.WhoOption;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** The instrument that a command writes to, and in whose name. */
@@ -20,15 +20,14 @@ public final class InstrumentOptions {
   @Parameters(index = "0", paramLabel = "FOLDER", descriptionKey = "instrument-folder")
   private Path folder = Path.of("");
 
-  @Option(names = "--who", paramLabel = "NAME", converter = OneLine.class, descriptionKey = "who")
-  private String who = System.getProperty("user.name", "");
+  @Mixin private WhoOption who = new WhoOption();
 
   Path folder() {
     return folder;
   }
 
   String who() {
-    return who;
+    return who.name();
   }
 
   public static Clock clock() {
@@ -36,6 +35,6 @@ public final class InstrumentOptions {
   }
 
   AtInstrument instrument(Terminal terminal) {
-    return new AtInstrument(folder, clock(), who, terminal.messages().locale());
+    return new AtInstrument(folder, clock(), who.name(), terminal.messages().locale());
   }
 }
